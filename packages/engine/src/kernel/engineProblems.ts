@@ -1,0 +1,41 @@
+import { problemMaker } from './problems.ts';
+
+/** Every problem the engine can find, with its severity. The words package holds one sentence for each. */
+export const engineProblems = {
+  'rain.none': 'blocker',
+  'rain.too_short': 'blocker',
+  'rain.day_twice_same': 'warning',
+  'rain.day_twice_differs': 'warning',
+  'rain.out_of_order': 'warning',
+  'rain.negative': 'warning',
+  'rain.absurd': 'warning',
+  'rain.large': 'note',
+  'rain.days_missing': 'warning',
+  'rain.year_not_judged': 'warning',
+  'rain.days_filled': 'note',
+  'rain.gap_not_filled': 'warning',
+  'rain.shifted': 'note',
+  'rain.part_years_cut': 'note',
+  'rain.few_years': 'note',
+  'site.facts_in_doubt': 'blocker',
+  'site.people_unknown': 'blocker',
+  'site.gauge_unknown': 'blocker',
+  'site.roof_none': 'blocker',
+  'site.roof_area_unknown': 'blocker',
+  'site.roof_material_unsafe': 'warning',
+  'site.runoff_assumed': 'note',
+  'site.gutters_assumed': 'warning',
+  'site.first_flush_assumed': 'note',
+  'site.diverter_blocked': 'warning',
+  'site.tank_none': 'blocker',
+  'site.tank_volume_unknown': 'blocker',
+  'site.tank_volume_stated': 'warning',
+  'site.tanks_separate': 'blocker',
+  'site.demand_assumed': 'note',
+  'site.no_judged_demand': 'blocker',
+} as const;
+
+export type EngineProblemCode = keyof typeof engineProblems;
+
+/** Makes one of the engine's problems. */
+export const engineProblem = problemMaker(engineProblems);

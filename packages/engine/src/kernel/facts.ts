@@ -1,0 +1,155 @@
+import type { DayIndex } from './days.ts';
+import type { Place } from './problems.ts';
+
+/** Roof coverings whose runoff fraction and cautions the roof room knows. */
+export const roofMaterials = ['corrugatedMetal', 'tile', 'concrete', 'fibreCement', 'shingle', 'thatch'] as const;
+export type RoofMaterial = (typeof roofMaterials)[number];
+
+/** A first-flush diverter: its depth on the plan roof or its chamber, and whether its drain hole still runs. */
+export interface DiverterFacts {
+  readonly firstFlush_mm: number | null;
+  readonly chamber_L: number | null;
+  readonly drainHole: 'open' | 'blocked';
+}
+
+/** A roof as surveyed. Null is "not known", never zero. */
+export interface RoofFacts {
+  readonly roofId: string;
+  readonly length_m: number | null;
+  readonly width_m: number | null;
+  readonly roofPlanArea_m2: number | null;
+  readonly material: RoofMaterial | null;
+  readonly runoffFraction: number | null;
+  /** Share of the plan area that drains to a gutter which leads to the tank. */
+  readonly gutteredFraction: number | null;
+  readonly diverter: DiverterFacts | null;
+}
+
+/** A storage tank as surveyed. Heights are above the tank's own floor. */
+export interface TankFacts {
+  readonly tankId: string;
+  readonly nominal_L: number | null;
+  /** The volume its catalogue part has, where one is named and known. */
+  readonly partVolume_L: number | null;
+  readonly outletHeight_m: number | null;
+  readonly overflowHeight_m: number | null;
+  readonly diameter_m: number | null;
+  /** The tank it is joined to at the foot, so that both share one level. */
+  readonly joinedTo: string | null;
+}
+
+/** Water wanted for one purpose. The judged purposes are served first and decide the verdict. */
+export interface DemandPurpose {
+  readonly purpose: string;
+  readonly litres_per_person_per_day: number;
+  readonly judged: boolean;
+}
+
+/** All the engine is told of one site. */
+export interface SiteFacts {
+  readonly siteId: string;
+  readonly name: string;
+  readonly people: number | null;
+  readonly gaugeId: string | null;
+  /** What the gauge's rain is multiplied by for this site. */
+  readonly rainFactor: number;
+  readonly handOverDay: DayIndex | null;
+  readonly roofs: readonly RoofFacts[];
+  readonly tanks: readonly TankFacts[];
+  /** The site's own purposes, or the programme's where it has none; empty where neither is given. */
+  readonly demand: readonly DemandPurpose[];
+  /** Rows about this site that could not be used: while there is one, no verdict is given. */
+  readonly doubts: readonly Place[];
+}
+
+/** One reading as it came, before any check. `row` is where it stands in its file. */
+export interface RainReading {
+  readonly day: DayIndex;
+  /** Null where the gauge was not read. */
+  readonly rain_mm: number | null;
+  readonly row: number;
+}
+
+/** All the engine is told of one gauge. */
+export interface GaugeFacts {
+  readonly gaugeId: string;
+  readonly name: string;
+  /** Local time of reading, `HH:MM`, or null. Before noon, a reading is the rain of the day before. */
+  readonly readingTime: string | null;
+  readonly readings: readonly RainReading[];
+  /** The file the readings came from, for the places of problems. */
+  readonly file: string;
+}
+
+/** A part of the catalogue. */
+export interface PartFacts {
+  readonly partId: string;
+  readonly kind: string;
+  readonly name: string;
+  /** Usable volume, for a tank. */
+  readonly volume_L: number | null;
+}
+
+/** What a part cost on a day. */
+export interface PriceFacts {
+  readonly partId: string;
+  readonly priceDate: DayIndex;
+  readonly amount: number;
+  readonly currency: string;
+}
+
+/** What "enough water" means here. */
+export interface Target {
+  /** Judged litres wholly met on at least this share of days. */
+  readonly daysMet_fraction: number;
+  /** No dry run longer than this … */
+  readonly longestDryRun_days: number;
+  /** … in at least this share of years. */
+  readonly goodYears_fraction: number;
+}
+
+/** The programme's settings. Every default stands in `defaultSettings`. */
+export interface DesignSettings {
+  readonly programme: string;
+  readonly target: Target;
+  readonly litres_per_person_per_day: number;
+  readonly firstFlush_mm: number;
+  /** How much of the doubt a range holds. */
+  readonly range_fraction: number;
+  /** How often the record is drawn again. */
+  readonly draws: number;
+  readonly seed: number;
+  /** A water year with a larger share of its days unknown is not judged. */
+  readonly missingDays_fraction: number;
+  /** Fewer judged years never hold. */
+  readonly leastYears: number;
+  /** 1–12, or null: the month that least splits dry spells. */
+  readonly waterYearStartMonth: number | null;
+}
+
+/**
+ * The settings a programme has until it states its own. Sources: target, range, seed, shares and least years are ours
+ * (docs/decisions); 7.5 L a person a day is the lower end of Sphere 2018's basic survival range, water supply standard
+ * 2.1; first flush 0.5 mm is MSMA 2011 ch. 6 (from memory), inside the Texas manual's 0.41–0.81 mm.
+ */
+export const defaultSettings: DesignSettings = {
+  programme: 'Programme without a name',
+  target: { daysMet_fraction: 0.95, longestDryRun_days: 7, goodYears_fraction: 0.8 },
+  litres_per_person_per_day: 7.5,
+  firstFlush_mm: 0.5,
+  range_fraction: 0.9,
+  draws: 1000,
+  seed: 1,
+  missingDays_fraction: 0.1,
+  leastYears: 10,
+  waterYearStartMonth: null,
+};
+
+/** All the engine is told: what a folder of tables comes to. */
+export interface ProgrammeFacts {
+  readonly settings: DesignSettings;
+  readonly sites: readonly SiteFacts[];
+  readonly gauges: readonly GaugeFacts[];
+  readonly parts: readonly PartFacts[];
+  readonly prices: readonly PriceFacts[];
+}

@@ -1,0 +1,115 @@
+import type { DayIndex } from './days.ts';
+import type { Problem } from './problems.ts';
+import type { StationVerdict, Verdict } from './verdicts.ts';
+import type { WorkingLine } from './working.ts';
+
+/** The lower and upper end of a range of `range_fraction`. */
+export interface Range {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** An unbroken run of dry days. */
+export interface DryRun {
+  readonly from: DayIndex;
+  readonly to: DayIndex;
+  readonly days: number;
+  /** Label of the water year its last day is in. */
+  readonly waterYear: number;
+}
+
+/** One water year at the chosen tank. */
+export interface YearAtTank {
+  readonly waterYear: number;
+  readonly judged: boolean;
+  readonly dryDays: number;
+  /** The longest dry run reached within the year, days before it included. */
+  readonly longestRun_days: number;
+  readonly filledDays: number;
+}
+
+/** One size of tank on the exact curve. */
+export interface SizePoint {
+  readonly tankVolume_L: number;
+  readonly partId: string | null;
+  readonly dryDays_per_year: number;
+  readonly goodYears: number;
+  readonly meetsTarget: boolean;
+}
+
+/** What the storage station found. Lists of days are of the judged record, its years as labelled. */
+export interface StorageFinding {
+  readonly verdict: Verdict;
+  readonly tankVolume_L: number;
+  readonly judgedDemand_L_per_day: number;
+  readonly otherDemand_L_per_day: number;
+  readonly inflow_L_per_year: number;
+  readonly judgedYears: number;
+  readonly goodYears: number;
+  readonly goodYearsNeeded: number;
+  readonly goodYears_fraction_range: Range;
+  readonly daysMet_fraction: number;
+  readonly daysMet_fraction_range: Range;
+  readonly dryDays_per_year: number;
+  readonly dryDays_per_year_range: Range;
+  /** Judged litres short in a mean judged year. */
+  readonly shortfall_L_per_year: number;
+  /** Smallest tank for each half of the target and for both; null where no tank would do. */
+  readonly tankForDays_L: number | null;
+  readonly tankForRuns_L: number | null;
+  readonly tankForTarget_L: number | null;
+  /** What keeps it short: too small a tank, or too little water for any tank. Null where it meets the target. */
+  readonly lacks: 'tank' | 'water' | null;
+  readonly longestRun: DryRun | null;
+  /** Longest dry runs first, at most ten. */
+  readonly dryRuns: readonly DryRun[];
+  readonly years: readonly YearAtTank[];
+  /** The catalogue's tanks and the chosen one, by size. */
+  readonly sizes: readonly SizePoint[];
+  /** The generous end: rain is let in before people draw. */
+  readonly yieldBeforeSpill: { readonly dryDays_per_year: number; readonly goodYears: number };
+  /** Days from an empty tank to the first day of service, from the site's hand-over day; null where none is set or it never serves. */
+  readonly firstService: FirstService | null;
+}
+
+/** When a tank that starts empty first serves: the median over the record's years, and the middle eight in ten. */
+export interface FirstService {
+  readonly handOverDay: DayIndex;
+  readonly wait_days: number;
+  readonly wait_days_range: Range;
+  readonly firstServiceDay: DayIndex;
+}
+
+/** Every station of the water's path, in its order. Those of later rooms are not judged yet. */
+export const stations = ['roof', 'gutter', 'storage', 'unit', 'tap'] as const;
+export type Station = (typeof stations)[number];
+
+/** Daily series at the chosen tank, drawFirst, for the trace and the raster. Arrays are as long as the judged record. */
+export interface StorageSeries {
+  readonly firstDay: DayIndex;
+  readonly rain_mm: Float64Array;
+  readonly inflow_L: Float64Array;
+  /** At the end of the day. */
+  readonly content_L: Float64Array;
+  readonly judgedTaken_L: Float64Array;
+  readonly otherTaken_L: Float64Array;
+  readonly spill_L: Float64Array;
+  /** 1 on a dry day. */
+  readonly dry: Uint8Array;
+  /** `measured`, `unknownDay` or `filledDay`. */
+  readonly state: Uint8Array;
+}
+
+/** One site, roof to cup. */
+export interface SiteDesign {
+  readonly siteId: string;
+  readonly name: string;
+  readonly people: number | null;
+  readonly gaugeId: string | null;
+  readonly verdict: Verdict;
+  readonly stations: Readonly<Record<Station, StationVerdict>>;
+  /** Null where facts were missing: the blockers among `problems` say which. */
+  readonly storage: StorageFinding | null;
+  readonly problems: readonly Problem[];
+  readonly working: readonly WorkingLine[];
+}

@@ -1,0 +1,41 @@
+import type { DayIndex } from './days.ts';
+
+/** How a day's rain is known. */
+export const measured = 0;
+export const unknownDay = 1;
+export const filledDay = 2;
+
+/** A gauge's days without a hole in the calendar: unknown days stand with state `unknownDay` and 0 mm that nobody may use. */
+export interface RainRecord {
+  readonly gaugeId: string;
+  readonly firstDay: DayIndex;
+  /** Rain by day [mm]. */
+  readonly rain_mm: Float64Array;
+  /** `measured`, `unknownDay` or `filledDay`, by day. */
+  readonly state: Uint8Array;
+}
+
+/** One water year of a trimmed record. `label` is the calendar year it ends in; `from` and `to` are offsets, `to` not included. */
+export interface WaterYear {
+  readonly label: number;
+  readonly from: number;
+  readonly to: number;
+  /** Days that were not measured, whether or not they were filled. */
+  readonly missing_days: number;
+  readonly judged: boolean;
+}
+
+/** Rain ready for the balance: whole water years, gaps filled and marked. */
+export interface JudgedRain {
+  readonly record: RainRecord;
+  readonly startMonth: number;
+  readonly years: readonly WaterYear[];
+  readonly judgedYears: number;
+  readonly filledDays: number;
+  /** Mean rain of a judged year [mm]. */
+  readonly meanAnnualRain_mm: number;
+  /** Longest run of days under 1 mm in the judged years [day]. */
+  readonly longestRainlessRun_days: number;
+  /** Part-years cut at both ends [day]. */
+  readonly cutDays: number;
+}

@@ -1,0 +1,37 @@
+/** Something a figure was made from. `name` is a key of the words package. */
+export interface WorkingInput {
+  readonly name: string;
+  readonly value: number | string;
+  readonly unit: string;
+}
+
+/** One line of a working: how one figure was reached. `code` names its label and its formula in words, in the words package. */
+export interface WorkingLine {
+  readonly code: string;
+  readonly value: number | string | null;
+  readonly unit: string;
+  readonly inputs: readonly WorkingInput[];
+  /** `id, place` of docs/sources.json, or `survey`, `settings`, `definition`. */
+  readonly source: string;
+}
+
+/** Input of a working line, by name, value and unit. */
+export function workingInput(name: string, value: number | string, unit: string): WorkingInput {
+  return { name, value, unit };
+}
+
+/**
+ * Writes down one step of a working and hands the value on, so that a figure is computed once and explained where it is computed.
+ *
+ * @param lines - the working so far; the new line is added at its end
+ * @param line - the step: code, value [unit as given], inputs and source
+ * @returns the value of the line, unchanged [unit as given]
+ * @definition ours
+ */
+export function explain<T extends number | string | null>(
+  lines: WorkingLine[],
+  line: WorkingLine & { readonly value: T },
+): T {
+  lines.push(line);
+  return line.value;
+}
