@@ -1,5 +1,6 @@
 import type { DayIndex } from './days.ts';
 import type { Problem } from './problems.ts';
+import type { JudgedRain } from './rainRecord.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
 
@@ -112,4 +113,12 @@ export interface SiteDesign {
   readonly storage: StorageFinding | null;
   readonly problems: readonly Problem[];
   readonly working: readonly WorkingLine[];
+}
+
+/** One gauge, checked and made ready for every site that uses it. `rain` is null where the record cannot carry a verdict. */
+export interface GaugeFinding {
+  readonly gaugeId: string;
+  readonly name: string;
+  readonly rain: JudgedRain | null;
+  readonly problems: readonly Problem[];
 }

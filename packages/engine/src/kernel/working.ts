@@ -1,3 +1,31 @@
+/** Every step a working can hold, in the order of the water's path. The words package has a label and a formula in words for each. */
+export const workingCodes = [
+  'rain.years',
+  'rain.filled',
+  'rain.mean',
+  'roof.area',
+  'roof.runoff',
+  'roof.firstFlush',
+  'roof.inflow',
+  'people.judgedDemand',
+  'people.otherDemand',
+  'storage.volume',
+  'storage.order',
+  'storage.dryDays',
+  'storage.dryDaysRange',
+  'storage.daysMet',
+  'storage.goodYears',
+  'storage.goodYearsRange',
+  'storage.tankForDays',
+  'storage.tankForRuns',
+  'storage.tankForTarget',
+  'storage.shortfall',
+  'storage.yieldBeforeSpill',
+  'storage.firstService',
+  'storage.verdict',
+] as const;
+export type WorkingCode = (typeof workingCodes)[number];
+
 /** Something a figure was made from. `name` is a key of the words package. */
 export interface WorkingInput {
   readonly name: string;
@@ -7,7 +35,7 @@ export interface WorkingInput {
 
 /** One line of a working: how one figure was reached. `code` names its label and its formula in words, in the words package. */
 export interface WorkingLine {
-  readonly code: string;
+  readonly code: WorkingCode;
   readonly value: number | string | null;
   readonly unit: string;
   readonly inputs: readonly WorkingInput[];
