@@ -2,6 +2,8 @@ export * from './days.ts';
 export * from './engineProblems.ts';
 export * from './facts.ts';
 export * from './findings.ts';
+export * from './numerics.ts';
+export * from './numericsBeta.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './seeds.ts';
