@@ -1,0 +1,90 @@
+import { existsSync, mkdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { root } from './run.mjs';
+
+/**
+ * A page made by the program: where it stands, and the function without arguments that gives its text.
+ *
+ * @typedef {{ file: string, from: string, maker: string }} GeneratedPage
+ */
+
+/** Every generated page. They are committed, and the tests fail when one is stale. @type {readonly GeneratedPage[]} */
+export const pages = [
+  { file: 'docs/tables.md', from: 'packages/tables/src/index.ts', maker: 'tablesPage' },
+  { file: 'docs/design.schema.json', from: 'packages/tables/src/index.ts', maker: 'designSchemaText' },
+  { file: 'docs/methods/published.md', from: 'checks/published/table.ts', maker: 'publishedPage' },
+];
+
+/**
+ * Makes the text of a page from the sources of the program.
+ *
+ * @param {GeneratedPage} page
+ * @param {string} folder - the folder `from` starts at
+ * @returns {Promise<string>}
+ */
+export async function makePage(page, folder = root) {
+  const { runnerImport } = await import('vite');
+  const conditions = ['source', 'module', 'node', 'development|production'];
+  const { module } = await runnerImport(join(folder, page.from), {
+    root: folder,
+    configFile: false,
+    logLevel: 'warn',
+    resolve: { conditions, external: ['zod', 'papaparse', 'pure-rand'] },
+    ssr: { resolve: { conditions } },
+  });
+  const make = /** @type {Record<string, unknown>} */ (module)[page.maker];
+  if (typeof make !== 'function') throw new Error(`${page.from} exports no function ${page.maker}`);
+  const text = await make();
+  if (typeof text !== 'string' || text.trim() === '') throw new Error(`${page.maker} of ${page.from} gave no text`);
+  return text.endsWith('\n') ? text : `${text}\n`;
+}
+
+/**
+ * Compares every page with what the program makes of it now.
+ *
+ * @param {readonly GeneratedPage[]} list
+ * @param {string} folder
+ * @returns {Promise<number>} 0 where all are fresh
+ */
+export async function checkGenerated(list = pages, folder = root) {
+  let stale = 0;
+  for (const page of list) {
+    const wrong = await whyStale(page, folder);
+    console.log(`${page.file}: ${wrong ?? 'fresh'}`);
+    if (wrong) stale++;
+  }
+  if (stale > 0) console.log('Type:  npm run generate');
+  return stale === 0 ? 0 : 1;
+}
+
+/** @param {GeneratedPage} page @param {string} folder @returns {Promise<string | null>} */
+async function whyStale(page, folder) {
+  try {
+    const text = await makePage(page, folder);
+    const path = join(folder, page.file);
+    if (!existsSync(path)) return 'is not there';
+    return readFileSync(path, 'utf8') === text ? null : 'is stale';
+  } catch (error) {
+    return `cannot be made: ${error instanceof Error ? error.message : String(error)}`;
+  }
+}
+
+/** Writes every page; one that cannot be made leaves the others written and ends with 1. */
+async function writeAll() {
+  for (const page of pages) {
+    try {
+      const path = join(root, page.file);
+      const text = await makePage(page);
+      mkdirSync(dirname(path), { recursive: true });
+      writeFileSync(path, text);
+      console.log(`${page.file}: written`);
+    } catch (error) {
+      console.error(`${page.file}: ${error instanceof Error ? error.message : String(error)}`);
+      process.exitCode = 1;
+    }
+  }
+}
+
+const started = process.argv[1];
+if (started && pathToFileURL(realpathSync(started)).href === import.meta.url) await writeAll();

@@ -1,0 +1,46 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+/** The folder of the repository, wherever the command was typed. */
+export const root = resolve(fileURLToPath(new URL('..', import.meta.url)));
+
+/** Where tools of node_modules begin, by the name they have here. */
+const tools = {
+  tsc: 'node_modules/ts7/bin/tsc',
+  biome: 'node_modules/@biomejs/biome/bin/biome',
+  knip: 'node_modules/knip/bin/knip.js',
+  depcruise: 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs',
+  vitest: 'node_modules/vitest/vitest.mjs',
+  eavewell: 'packages/cli/bin/eavewell.js',
+};
+
+/**
+ * Runs a JavaScript file of the repository with the Node that runs this one, its output passed through.
+ *
+ * @param {string} file - path from the repository's folder
+ * @param {readonly string[]} args
+ * @returns {number} its exit code; 70 where it was stopped by a signal or could not start
+ */
+export function runNode(file, args = []) {
+  const path = join(root, file);
+  if (!existsSync(path)) {
+    console.error(`${file} is not there.`);
+    return 70;
+  }
+  const ended = spawnSync(process.execPath, [path, ...args], { cwd: root, stdio: 'inherit' });
+  if (ended.error) console.error(ended.error.message);
+  return ended.status ?? 70;
+}
+
+/**
+ * Runs one of the tools above.
+ *
+ * @param {keyof typeof tools} name
+ * @param {readonly string[]} args
+ * @returns {number} its exit code
+ */
+export function runTool(name, args = []) {
+  return runNode(tools[name], args);
+}

@@ -1,0 +1,38 @@
+import { checkGenerated } from './generate.mjs';
+import { runTool } from './run.mjs';
+import { install } from './setUp.mjs';
+
+install();
+
+/** Everything that must be right, in order. A step is 0 where it is. @type {[string, () => number | Promise<number>][]} */
+const steps = [
+  ['build', () => runTool('tsc', ['-b'])],
+  ['types of tests, checks, bench and setup', () => runTool('tsc', ['-p', 'tsconfig.checks.json'])],
+  ['format and lint', () => runTool('biome', ['ci', '--error-on-warnings', '.'])],
+  [
+    'dependency rules',
+    () => runTool('depcruise', ['--config', '.dependency-cruiser.mjs', 'packages', 'demo', 'checks']),
+  ],
+  ['dead code', () => runTool('knip')],
+  ['generated pages', () => checkGenerated()],
+  ['tests', () => runTool('vitest', ['run'])],
+];
+
+/** @type {string[]} */
+const failed = [];
+const lines = [];
+for (const [name, step] of steps) {
+  console.log(`\n— ${name}`);
+  const began = Date.now();
+  const code = await step();
+  const seconds = ((Date.now() - began) / 1000).toFixed(1);
+  lines.push(`${code === 0 ? 'right ' : 'WRONG '} ${seconds.padStart(7)} s  ${name}`);
+  console.log(lines.at(-1));
+  if (code !== 0) failed.push(name);
+}
+console.log(`\n${lines.join('\n')}`);
+if (failed.length > 0) {
+  console.error(`\nNot right: ${failed.join(', ')}.`);
+  process.exit(1);
+}
+console.log('\nAll is right.');
