@@ -1,14 +1,9 @@
 import type { DayIndex } from './days.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
+import type { Range } from './range.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
-
-/** The lower and upper end of a range of `range_fraction`. */
-export interface Range {
-  readonly low: number;
-  readonly high: number;
-}
 
 /** An unbroken run of dry days. */
 export interface DryRun {

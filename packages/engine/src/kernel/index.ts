@@ -6,6 +6,7 @@ export * from './numerics.ts';
 export * from './numericsBeta.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
+export * from './range.ts';
 export * from './seeds.ts';
 export * from './units.ts';
 export * from './verdicts.ts';

@@ -1,4 +1,4 @@
-import type { Range } from './findings.ts';
+import type { Range } from './range.ts';
 
 /**
  * Below which value does a given share of a beta distribution lie: the x with I_x(a, b) = p? Newton's steps on ln I

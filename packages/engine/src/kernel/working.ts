@@ -1,3 +1,5 @@
+import type { Range } from './range.ts';
+
 /** Every step a working can hold, in the order of the water's path. The words package has a label and a formula in words for each. */
 export const workingCodes = [
   'rain.years',
@@ -36,7 +38,7 @@ export interface WorkingInput {
 /** One line of a working: how one figure was reached. `code` names its label and its formula in words, in the words package. */
 export interface WorkingLine {
   readonly code: WorkingCode;
-  readonly value: number | string | null;
+  readonly value: number | string | Range | null;
   readonly unit: string;
   readonly inputs: readonly WorkingInput[];
   /** `id, place` of docs/sources.json, or `survey`, `settings`, `definition`. */
@@ -56,7 +58,7 @@ export function workingInput(name: string, value: number | string, unit: string)
  * @returns the value of the line, unchanged [unit as given]
  * @definition ours
  */
-export function explain<T extends number | string | null>(
+export function explain<T extends number | string | Range | null>(
   lines: WorkingLine[],
   line: WorkingLine & { readonly value: T },
 ): T {

@@ -1,0 +1,186 @@
+import { kthSmallest, type WaterYear } from '../../kernel/index.ts';
+import type { AllSizes } from './allSizes.ts';
+
+/** Share of a whole that must be reached, against the last bit of rounding: 0.8 of 15 is 12, not 13. */
+const roundingSlack = 1e-9;
+
+/**
+ * How many years of these must be good?
+ *
+ * @param judgedYears - years judged [year], whole
+ * @param share_fraction - share that must be good [fraction], 0 to 1
+ * @returns least number of good years [year], whole
+ * @definition smallest whole number not under the share
+ * @example
+ * goodYearsNeeded(31, 0.8) // → 25
+ * goodYearsNeeded(15, 0.8) // → 12
+ */
+export function goodYearsNeeded(judgedYears: number, share_fraction: number): number {
+  return Math.ceil(judgedYears * share_fraction - roundingSlack);
+}
+
+/**
+ * How many judged days are short in a tank of this volume?
+ *
+ * @param critical_L - critical volume by day [L]
+ * @param years - the record's water years; those not judged do not count
+ * @param tankVolume_L - usable volume [L], 0 or more
+ * @returns dry days in the judged years [day], whole
+ * @law never more in a larger tank
+ * @definition a day is short exactly in tanks smaller than its critical volume
+ * @example
+ * dryDaysAt(Float64Array.of(0, 3, 5), [{ label: 2001, from: 0, to: 3, missing_days: 0, judged: true }], 3) // → 1
+ */
+export function dryDaysAt(critical_L: Float64Array, years: readonly WaterYear[], tankVolume_L: number): number {
+  let dry = 0;
+  for (const year of years) {
+    if (!year.judged) continue;
+    for (let day = year.from; day < year.to; day++) if (critical_L[day]! > tankVolume_L) dry++;
+  }
+  return dry;
+}
+
+/**
+ * How many days do the judged years have?
+ *
+ * @param years - the record's water years
+ * @returns days in judged years [day], whole
+ * @definition sum over the judged years
+ */
+export function judgedDays(years: readonly WaterYear[]): number {
+  return years.reduce((days, year) => days + (year.judged ? year.to - year.from : 0), 0);
+}
+
+/**
+ * Which is the smallest tank that meets the judged litres on this share of days? Read off the critical volumes, without a search.
+ *
+ * @param critical_L - critical volume by day [L]
+ * @param years - the record's water years; those not judged do not count
+ * @param daysMet_fraction - share of days wanted [fraction], 0 to 1
+ * @returns volume [L], or null where no tank would do or no year is judged
+ * @definition the (allowed dry days + 1)-th largest critical volume
+ * @example
+ * tankForDays(Float64Array.of(0, 3, 5, 9), [{ label: 2001, from: 0, to: 4, missing_days: 0, judged: true }], 0.75) // → 5
+ */
+export function tankForDays(
+  critical_L: Float64Array,
+  years: readonly WaterYear[],
+  daysMet_fraction: number,
+): number | null {
+  const days = judgedDays(years);
+  if (days === 0) return null;
+  const judged = new Float64Array(days);
+  let end = 0;
+  for (const year of years) {
+    if (!year.judged) continue;
+    judged.set(critical_L.subarray(year.from, year.to), end);
+    end += year.to - year.from;
+  }
+  const allowed = Math.floor(days * (1 - daysMet_fraction) + roundingSlack);
+  return allowed >= days ? 0 : finiteOrNull(kthSmallest(judged, days - allowed));
+}
+
+/**
+ * How large must the tank be in each judged year for no dry run to reach more than this many days in it? The record is a
+ * loop: a run that crosses its seam, or the turn of a year, carries on.
+ *
+ * @param critical_L - critical volume by day [L]
+ * @param years - the record's water years, adjoining
+ * @param longestRun_days - longest run allowed [day], whole, 0 or more
+ * @returns need by judged year, in their order [L]; Infinity where no tank would do
+ * @law the year is good exactly in tanks not smaller than its need
+ * @definition greatest over the windows of one day more that end in the year, of the least critical volume in the window
+ * @example
+ * yearNeeds(Float64Array.of(1, 6, 7, 2), [{ label: 2001, from: 0, to: 4, missing_days: 0, judged: true }], 1) // → Float64Array.of(6)
+ */
+export function yearNeeds(
+  critical_L: Float64Array,
+  years: readonly WaterYear[],
+  longestRun_days: number,
+): Float64Array {
+  const days = critical_L.length;
+  const window = longestRun_days + 1;
+  const needs = new Float64Array(years.reduce((count, year) => count + (year.judged ? 1 : 0), 0));
+  if (window > days) return needs;
+  // A queue of days whose critical volumes rise from front to back: the front is the least of the window.
+  const queue = new Int32Array(days + window);
+  let front = 0;
+  let back = 0;
+  const step = (day: number): number => {
+    const value = critical_L[day < 0 ? day + days : day]!;
+    while (back > front) {
+      const last = queue[back - 1]!;
+      if (critical_L[last < 0 ? last + days : last]! < value) break;
+      back--;
+    }
+    queue[back++] = day;
+    if (queue[front]! <= day - window) front++;
+    const least = queue[front]!;
+    return critical_L[least < 0 ? least + days : least]!;
+  };
+  const start = years[0]?.from ?? 0;
+  for (let day = start - window + 1; day < start; day++) step(day);
+  let index = 0;
+  for (const year of years) {
+    let need = 0;
+    for (let day = year.from; day < year.to; day++) need = Math.max(need, step(day));
+    if (year.judged) needs[index++] = need;
+  }
+  return needs;
+}
+
+/**
+ * Which is the smallest tank in which this share of years is good?
+ *
+ * @param needs_L - need by judged year [L]
+ * @param goodYears_fraction - share of years wanted [fraction], 0 to 1
+ * @returns volume [L], or null where no tank would do or no year is judged
+ * @definition the k-th smallest need, k the least number of good years
+ * @example
+ * tankForRuns(Float64Array.of(5, 1, 9, 3, 7), 0.8) // → 7
+ */
+export function tankForRuns(needs_L: Float64Array, goodYears_fraction: number): number | null {
+  if (needs_L.length === 0) return null;
+  const needed = goodYearsNeeded(needs_L.length, goodYears_fraction);
+  return needed === 0 ? 0 : finiteOrNull(kthSmallest(needs_L.slice(), needed));
+}
+
+/**
+ * How many years are good in a tank of this volume?
+ *
+ * @param needs_L - need by judged year [L]
+ * @param tankVolume_L - usable volume [L]
+ * @returns good years [year], whole
+ * @law never fewer in a larger tank
+ * @definition years whose need is not above the volume
+ * @example
+ * goodYearsAt(Float64Array.of(5, 1, 9), 5) // → 2
+ */
+export function goodYearsAt(needs_L: Float64Array, tankVolume_L: number): number {
+  let good = 0;
+  for (const need of needs_L) if (need <= tankVolume_L) good++;
+  return good;
+}
+
+/**
+ * How many judged litres are short in a tank of this volume, over the whole record?
+ *
+ * @param sizes - the answer for every volume, with its relief
+ * @param tankVolume_L - usable volume [L], 0 or more
+ * @returns litres short in the counted pass [L]
+ * @law equals demand less taken of `dayByDay`, to 1e-9 of the demand
+ * @definition litres asked of the tank less the length of the relief stretches below the volume
+ */
+export function shortfallAt_L(sizes: AllSizes, tankVolume_L: number): number {
+  let relieved = 0;
+  const relief = sizes.relief_L;
+  for (let i = 0; i < relief.length; i += 2) {
+    const from = relief[i]!;
+    if (from < tankVolume_L) relieved += Math.min(relief[i + 1]!, tankVolume_L) - from;
+  }
+  return Math.max(0, sizes.asked_L - relieved);
+}
+
+function finiteOrNull(value: number): number | null {
+  return Number.isFinite(value) ? value : null;
+}

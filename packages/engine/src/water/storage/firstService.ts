@@ -1,0 +1,62 @@
+import {
+  calendarDay,
+  type DayIndex,
+  dayIndexOf,
+  daysInMonth,
+  type FirstService,
+  quantile,
+} from '../../kernel/index.ts';
+import type { Balance } from './dayByDay.ts';
+
+/**
+ * When does a tank that is empty at hand-over first serve? Each year of the record is tried from the hand-over's day of
+ * the year: the first day whose judged litres are wholly met in the morning. Until then all that comes in is drunk.
+ *
+ * @param balance - inflow and demands by day [L], drawFirst
+ * @param firstDay - the record's first day [day]
+ * @param tankVolume_L - usable volume [L]
+ * @param handOverDay - the day the site is handed over, its tank empty [day]
+ * @returns median wait over the record's years and its middle eight in ten [day], and the day itself; null where it never serves
+ * @law a larger tank or more inflow never makes the wait longer
+ * @definition ours: docs/methods/storage.md, first day of service
+ */
+export function firstServiceDay(
+  balance: Balance,
+  firstDay: DayIndex,
+  tankVolume_L: number,
+  handOverDay: DayIndex,
+): FirstService | null {
+  const days = balance.inflow_L.length;
+  const { month, day } = calendarDay(handOverDay);
+  const waits: number[] = [];
+  for (let year = calendarDay(firstDay).year; ; year++) {
+    const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
+    if (start >= days) break;
+    if (start < 0) continue;
+    const wait = waitFrom(balance, start, tankVolume_L);
+    if (wait === null) return null;
+    waits.push(wait);
+  }
+  if (waits.length === 0) return null;
+  const wait_days = Math.ceil(quantile(waits, 0.5));
+  return {
+    handOverDay,
+    wait_days,
+    wait_days_range: { low: Math.floor(quantile(waits, 0.1)), high: Math.ceil(quantile(waits, 0.9)) },
+    firstServiceDay: handOverDay + wait_days,
+  };
+}
+
+/** Days from an empty tank on day `start` to the first morning that meets the judged litres; the record is a loop. */
+function waitFrom(balance: Balance, start: number, tankVolume_L: number): number | null {
+  const days = balance.inflow_L.length;
+  let content = 0;
+  for (let wait = 0; wait < days; wait++) {
+    const day = (start + wait) % days;
+    const judged = balance.judged_L[day]!;
+    if (content >= judged) return wait;
+    // Short: the judged purposes take all there is, so only the day's own rain is there the next morning.
+    content = Math.min(tankVolume_L, balance.inflow_L[day]!);
+  }
+  return null;
+}

@@ -1,0 +1,25 @@
+export { type AllSizes, allSizes } from './allSizes.ts';
+export {
+  dryDaysAt,
+  goodYearsAt,
+  goodYearsNeeded,
+  judgedDays,
+  shortfallAt_L,
+  tankForDays,
+  tankForRuns,
+  yearNeeds,
+} from './curve.ts';
+export {
+  type Balance,
+  type DayOrder,
+  dayByDay,
+  judgedRules,
+  type RunRules,
+  type TankRun,
+  type TankSeries,
+} from './dayByDay.ts';
+export { type DryRuns, dryRuns } from './dryRuns.ts';
+export { firstServiceDay } from './firstService.ts';
+export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
+export { type StorageCase, storageFinding, type TankSize } from './storageFinding.ts';
+export { type SiteTank, usableVolume } from './usableVolume.ts';

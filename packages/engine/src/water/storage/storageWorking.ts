@@ -1,0 +1,107 @@
+import {
+  type DesignSettings,
+  explain,
+  isoDay,
+  type Range,
+  type StorageFinding,
+  type WorkingCode,
+  type WorkingInput,
+  type WorkingLine,
+  workingInput,
+} from '../../kernel/index.ts';
+
+/** What the lines need beside the finding itself. */
+interface Counts {
+  readonly settings: DesignSettings;
+  readonly dryDays: number;
+  readonly days: number;
+}
+
+/**
+ * Writes down how each figure of a storage finding was reached. It computes nothing: every value is taken from the finding.
+ *
+ * @param finding - the finding
+ * @param counts - settings, dry days [day] and judged days [day] it was counted from
+ * @returns working lines in the order of the steps
+ * @definition ours
+ */
+// long: one line after another, nothing else
+export function storageWorking(finding: StorageFinding, counts: Counts): readonly WorkingLine[] {
+  const lines: WorkingLine[] = [];
+  const { settings, dryDays, days } = counts;
+  const { target } = settings;
+  const line = (
+    code: WorkingCode,
+    value: number | string | Range | null,
+    unit: string,
+    inputs: WorkingInput[],
+    source = 'definition',
+  ) => explain(lines, { code, value, unit, inputs, source });
+  const tank = workingInput('tankVolume', finding.tankVolume_L, 'L');
+  const asked = workingInput('judgedDemand', finding.judgedDemand_L_per_day, 'L/day');
+  const years = workingInput('judgedYears', finding.judgedYears, 'year');
+  const run = workingInput('longestDryRun', target.longestDryRun_days, 'day');
+  line('storage.order', 'drawFirst', '', [
+    tank,
+    asked,
+    workingInput('otherDemand', finding.otherDemand_L_per_day, 'L/day'),
+  ]);
+  line('storage.dryDays', finding.dryDays_per_year, 'day/year', [workingInput('dryDays', dryDays, 'day'), years]);
+  line('storage.dryDaysRange', finding.dryDays_per_year_range, 'day/year', [
+    workingInput('draws', settings.draws, 'count'),
+    workingInput('seed', settings.seed, 'number'),
+    workingInput('range', settings.range_fraction, 'fraction'),
+  ]);
+  line('storage.daysMet', finding.daysMet_fraction, 'fraction', [
+    workingInput('dryDays', dryDays, 'day'),
+    workingInput('judgedDays', days, 'day'),
+    workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
+  ]);
+  line('storage.goodYears', finding.goodYears, 'year', [
+    years,
+    run,
+    workingInput('goodYearsNeeded', finding.goodYearsNeeded, 'year'),
+  ]);
+  line(
+    'storage.goodYearsRange',
+    finding.goodYears_fraction_range,
+    'fraction',
+    [workingInput('goodYears', finding.goodYears, 'year'), years],
+    'brown-cai-dasgupta-2001, Jeffreys interval',
+  );
+  line('storage.tankForDays', finding.tankForDays_L, 'L', [
+    asked,
+    workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
+  ]);
+  line('storage.tankForRuns', finding.tankForRuns_L, 'L', [
+    run,
+    workingInput('goodYearsNeeded', finding.goodYearsNeeded, 'year'),
+    years,
+  ]);
+  line('storage.tankForTarget', finding.tankForTarget_L, 'L', [
+    workingInput('tankForDays', finding.tankForDays_L ?? 'none', 'L'),
+    workingInput('tankForRuns', finding.tankForRuns_L ?? 'none', 'L'),
+  ]);
+  line('storage.shortfall', finding.shortfall_L_per_year, 'L/year', [asked, tank]);
+  line(
+    'storage.yieldBeforeSpill',
+    finding.yieldBeforeSpill.dryDays_per_year,
+    'day/year',
+    [tank],
+    'jenkins-1978, yield before spill',
+  );
+  if (finding.firstService)
+    line('storage.firstService', finding.firstService.wait_days, 'day', [
+      workingInput('handOverDay', isoDay(finding.firstService.handOverDay), 'date'),
+      workingInput('waitLow', finding.firstService.wait_days_range.low, 'day'),
+      workingInput('waitHigh', finding.firstService.wait_days_range.high, 'day'),
+    ]);
+  line('storage.verdict', finding.verdict, '', [
+    workingInput('goodYears', finding.goodYears, 'year'),
+    workingInput('goodYearsNeeded', finding.goodYearsNeeded, 'year'),
+    workingInput('daysMetWorstEnd', finding.daysMet_fraction_range.low, 'fraction'),
+    workingInput('goodYearsWorstEnd', finding.goodYears_fraction_range.low, 'fraction'),
+    workingInput('leastYears', settings.leastYears, 'year'),
+  ]);
+  return lines;
+}
