@@ -1,1 +1,2 @@
 export * from './kernel/index.ts';
+export * from './water/storage/index.ts';

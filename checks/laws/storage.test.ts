@@ -1,0 +1,147 @@
+import { allSizes, type Balance, type DayOrder, dayByDay, dryDaysAt, type RunRules } from '@eavewell/engine';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+const runs = process.env['EAVEWELL_SOAK'] ? 20_000 : 1_000;
+const settings = { numRuns: runs, seed: 20261125 };
+const litres = (max: number) => fc.double({ min: 0, max, noNaN: true });
+const rulesOf = (order: DayOrder): fc.Arbitrary<RunRules> =>
+  fc.record({ order: fc.constant(order), passes: fc.constantFrom(1, 2), start: fc.constantFrom('empty', 'full') });
+const anyRules = fc.constantFrom<DayOrder>('drawFirst', 'yas', 'ybs').chain(rulesOf);
+
+/** Any balance of up to 60 days, in litres with all their bits. */
+const anyBalance: fc.Arbitrary<Balance> = fc
+  .array(fc.tuple(fc.oneof(fc.constant(0), litres(5000)), litres(900), litres(600)), { minLength: 1, maxLength: 60 })
+  .map((days) => ({
+    inflow_L: Float64Array.from(days, (day) => day[0]),
+    judged_L: Float64Array.from(days, (day) => day[1]),
+    other_L: Float64Array.from(days, (day) => day[2]),
+  }));
+
+/** Whole litres and one constant demand, so that sums are exact. */
+const constantDemand = fc
+  .record({
+    D: fc.integer({ min: 1, max: 12 }),
+    inflow: fc.array(fc.integer({ min: 0, max: 40 }), { minLength: 1, maxLength: 60 }),
+  })
+  .map(({ D, inflow }) => ({ D, balance: withDemand(inflow, D) }));
+
+/** Any balance of up to 60 days in whole litres, exact in doubles. */
+const wholeBalance: fc.Arbitrary<Balance> = fc
+  .array(fc.tuple(fc.integer({ min: 0, max: 60 }), fc.integer({ min: 0, max: 9 }), fc.integer({ min: 0, max: 9 })), {
+    minLength: 1,
+    maxLength: 60,
+  })
+  .map((days) => ({
+    inflow_L: Float64Array.from(days, (day) => day[0]),
+    judged_L: Float64Array.from(days, (day) => day[1]),
+    other_L: Float64Array.from(days, (day) => day[2]),
+  }));
+
+function withDemand(inflow: readonly number[], D: number): Balance {
+  return {
+    inflow_L: Float64Array.from(inflow),
+    judged_L: new Float64Array(inflow.length).fill(D),
+    other_L: new Float64Array(inflow.length),
+  };
+}
+
+function total(values: Float64Array): number {
+  return values.reduce((sum, value) => sum + value, 0);
+}
+
+function dryDays(balance: Balance, volume: number, rules: RunRules): number {
+  return dayByDay(balance, volume, rules).dry.reduce((sum, day) => sum + day, 0);
+}
+
+describe('no litre is made or lost', () => {
+  it('content before + inflow = taken + spilled + content after, to 1e-9 of the inflow, in all orders', () => {
+    fc.assert(
+      fc.property(anyBalance, litres(20_000), anyRules, (balance, volume, rules) => {
+        const run = dayByDay(balance, volume, rules, true);
+        const inflow = total(balance.inflow_L);
+        const out = run.judgedTaken_L + run.otherTaken_L + run.spill_L + run.endContent_L;
+        expect(Math.abs(run.startContent_L + inflow - out)).toBeLessThanOrEqual(1e-9 * Math.max(1, inflow));
+        const series = run.series!;
+        expect(Math.abs(total(series.spill_L) - run.spill_L)).toBeLessThanOrEqual(1e-9 * Math.max(1, inflow));
+        series.content_L.forEach((content, day) => {
+          expect(content).toBeGreaterThanOrEqual(0);
+          expect(content).toBeLessThanOrEqual(volume);
+          expect(series.spill_L[day]).toBeGreaterThanOrEqual(-1e-9);
+        });
+      }),
+      settings,
+    );
+  });
+});
+
+describe('the orders of the day keep their rank', () => {
+  it('drawFirst(C − D) ≤ yas(C) ≤ drawFirst(C) ≤ ybs(C) on total yield, at constant demand, one and two passes', () => {
+    fc.assert(
+      fc.property(
+        constantDemand,
+        fc.integer({ min: 0, max: 80 }),
+        fc.constantFrom(1, 2),
+        ({ D, balance }, C, passes) => {
+          const taken = (order: DayOrder, volume: number) =>
+            volume < 0 ? 0 : dayByDay(balance, volume, { order, passes, start: 'empty' }).judgedTaken_L;
+          expect(taken('drawFirst', C - D)).toBeLessThanOrEqual(taken('yas', C));
+          expect(taken('yas', C)).toBeLessThanOrEqual(taken('drawFirst', C));
+          expect(taken('drawFirst', C)).toBeLessThanOrEqual(taken('ybs', C));
+        },
+      ),
+      settings,
+    );
+  });
+});
+
+describe('more never means less', () => {
+  for (const order of ['drawFirst', 'ybs'] as const) {
+    // Whole litres: a day a last bit short of its demand is dry in one tank and not in the next.
+    it(`a larger tank never has more dry days, ${order}`, () => {
+      const volumes = fc.integer({ min: 0, max: 200 });
+      fc.assert(
+        fc.property(wholeBalance, volumes, volumes, rulesOf(order), (balance, volume, more, rules) => {
+          expect(dryDays(balance, volume + more, rules)).toBeLessThanOrEqual(dryDays(balance, volume, rules));
+        }),
+        settings,
+      );
+    });
+
+    it(`more roof never has more dry days in a tank of any size, ${order}`, () => {
+      fc.assert(
+        fc.property(wholeBalance, fc.integer({ min: 2, max: 5 }), rulesOf(order), (balance, times, rules) => {
+          const larger = { ...balance, inflow_L: balance.inflow_L.map((litre) => litre * times) };
+          const [less, more] = [balance, larger].map((b) => allSizes(b, { ...rules, order }).critical_L);
+          more!.forEach((critical, day) => {
+            expect(critical).toBeLessThanOrEqual(less![day]!);
+          });
+        }),
+        settings,
+      );
+    });
+  }
+
+  it('under yas more roof can mean more dry days: the counter-example stays', () => {
+    const rules: RunRules = { order: 'yas', passes: 1, start: 'empty' };
+    const inflow = [1, 12, 0, 3, 10, 0];
+    const larger = inflow.map((litre) => litre * 1.25);
+    expect(dryDays(withDemand(inflow, 4), 7, rules)).toBe(4);
+    expect(dryDays(withDemand(larger, 4), 7, rules)).toBe(5);
+  });
+});
+
+describe('counting years', () => {
+  it('a year that is not judged never changes the count of the others', () => {
+    const critical = Float64Array.of(9, 1, 9, 9, 1, 9);
+    const year = (label: number, from: number, judged: boolean) => ({
+      label,
+      from,
+      to: from + 3,
+      missing_days: 0,
+      judged,
+    });
+    expect(dryDaysAt(critical, [year(2001, 0, true), year(2002, 3, false)], 4)).toBe(2);
+    expect(dryDaysAt(critical, [year(2001, 0, true), year(2002, 3, true)], 4)).toBe(4);
+  });
+});
