@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { type Balance, dayByDay } from './dayByDay.ts';
+
+const once = { passes: 1, start: 'empty' } as const;
+
+function balanceOf(inflow: number[], judged: number, other = 0): Balance {
+  return {
+    inflow_L: Float64Array.from(inflow),
+    judged_L: new Float64Array(inflow.length).fill(judged),
+    other_L: new Float64Array(inflow.length).fill(other),
+  };
+}
+
+describe('dayByDay', () => {
+  it('draws before the rain comes in under drawFirst, so the first rain serves the next day', () => {
+    const run = dayByDay(balanceOf([5, 0, 0], 2), 10, { order: 'drawFirst', ...once }, true);
+    expect([...run.dry]).toEqual([1, 0, 0]);
+    expect([...run.series!.content_L]).toEqual([5, 3, 1]);
+  });
+
+  it('spills what does not fit, after the draw', () => {
+    const run = dayByDay(balanceOf([12, 12], 2), 10, { order: 'drawFirst', ...once }, true);
+    expect([...run.series!.spill_L]).toEqual([2, 10]);
+    expect(run.endContent_L).toBe(10);
+  });
+
+  it('serves the judged purposes first and drinks what is there on a dry day', () => {
+    const run = dayByDay(balanceOf([5, 0, 0], 2, 2), 10, { order: 'drawFirst', ...once }, true);
+    expect([...run.series!.judgedTaken_L]).toEqual([0, 2, 1]);
+    expect([...run.series!.otherTaken_L]).toEqual([0, 2, 0]);
+    expect([...run.dry]).toEqual([1, 0, 1]);
+  });
+
+  it('counts the second pass only, from the content the first left', () => {
+    const run = dayByDay(balanceOf([9, 0, 0], 2), 20, { order: 'drawFirst', passes: 2, start: 'empty' }, true);
+    expect(run.startContent_L).toBe(5);
+    expect([...run.dry]).toEqual([0, 0, 0]);
+  });
+
+  it('never calls a day dry on which nothing is asked', () => {
+    expect([...dayByDay(balanceOf([0, 0], 0), 0, { order: 'yas', ...once }).dry]).toEqual([0, 0]);
+  });
+});

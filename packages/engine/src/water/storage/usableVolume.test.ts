@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import type { TankFacts } from '../../kernel/index.ts';
+import { usableVolume } from './usableVolume.ts';
+
+const tank = (tankId: string, facts: Partial<TankFacts> = {}): TankFacts => ({
+  tankId,
+  nominal_L: null,
+  partVolume_L: null,
+  outletHeight_m: null,
+  overflowHeight_m: null,
+  diameter_m: null,
+  joinedTo: null,
+  ...facts,
+});
+const codes = (tanks: TankFacts[]) => usableVolume('S1', tanks).problems.map((problem) => problem.code);
+
+describe('usableVolume', () => {
+  it('is the cylinder between outlet and overflow', () => {
+    // A cylinder 2 m across and 1 m high holds π m³.
+    const found = usableVolume('S1', [tank('T1', { diameter_m: 2, outletHeight_m: 0.2, overflowHeight_m: 1.2 })]);
+    expect(found.tankVolume_L).toBeCloseTo(Math.PI * 1000, 9);
+    expect(found.problems).toEqual([]);
+  });
+
+  it('falls back on the stated volume, the site’s own before the catalogue’s, with a warning', () => {
+    const found = usableVolume('S1', [tank('T1', { nominal_L: 5000, partVolume_L: 6000 })]);
+    expect(found.tankVolume_L).toBe(5000);
+    expect(found.problems.map((p) => [p.code, p.severity])).toEqual([['site.tank_volume_stated', 'warning']]);
+    expect(usableVolume('S1', [tank('T1', { partVolume_L: 6000 })]).tankVolume_L).toBe(6000);
+  });
+
+  it('adds tanks that are joined at the foot, in a chain too', () => {
+    const tanks = [
+      tank('T3', { nominal_L: 3000, joinedTo: 'T2' }),
+      tank('T1', { nominal_L: 1000 }),
+      tank('T2', { nominal_L: 2000, joinedTo: 'T1' }),
+    ];
+    expect(usableVolume('S1', tanks).tankVolume_L).toBe(6000);
+  });
+
+  it('gives no volume for separate tanks, no tank, no facts, or an overflow under the outlet', () => {
+    expect(codes([])).toEqual(['site.tank_none']);
+    expect(codes([tank('T1', { nominal_L: 1 }), tank('T2', { nominal_L: 1 })])).toContain('site.tanks_separate');
+    expect(codes([tank('T1')])).toEqual(['site.tank_volume_unknown']);
+    const upsideDown = tank('T1', { diameter_m: 2, outletHeight_m: 1.2, overflowHeight_m: 0.2, nominal_L: 900 });
+    expect(codes([upsideDown])).toEqual(['site.tank_volume_unknown']);
+    expect(usableVolume('S1', [upsideDown]).tankVolume_L).toBeNull();
+  });
+
+  it('asks for a second look where heights and stated volume are far apart', () => {
+    const facts = { diameter_m: 2, outletHeight_m: 0, overflowHeight_m: 1, nominal_L: 5000 };
+    expect(codes([tank('T1', facts)])).toEqual(['site.tank_volume_differs']);
+  });
+});
