@@ -1,1 +1,3 @@
-export {};
+export * from './allTables.ts';
+export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './table.ts';
+export * from './tableProblems.ts';

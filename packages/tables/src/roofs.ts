@@ -1,0 +1,26 @@
+import { roofMaterials } from '@eavewell/engine';
+import { choice, fraction, from, id, quantity, required } from './columns.ts';
+import { defineTable } from './table.ts';
+
+const side = { hard: from(0.5, 500), usual: from(2, 60) };
+
+export const roofs = defineTable({
+  name: 'roofs',
+  about: 'The roofs of each site. A roof is measured on the plan, eaves to eaves: by its sides, or by its plan area.',
+  key: ['siteId', 'roofId'],
+  foreignKeys: [{ fields: ['siteId'], table: 'sites', tableFields: ['siteId'] }],
+  usedBy: ['Water'],
+  columns: {
+    siteId: required(id('The site the roof stands on.')),
+    roofId: required(id('The id of the roof, within its site.')),
+    length_m: quantity('m', 'Length on the plan, eaves to eaves.', side),
+    width_m: quantity('m', 'Width on the plan, eaves to eaves.', side),
+    roofPlanArea_m2: quantity('m2', 'Area on the plan, where it was measured as such.', {
+      hard: from(1, 50000),
+      usual: from(6, 2000),
+    }),
+    material: choice(roofMaterials, 'What covers the roof.'),
+    runoffFraction: fraction('Share of the rain on the roof that runs off it.', { hard: from(0.05, 1) }),
+    gutteredFraction: fraction('Share of the plan area that drains to a gutter which leads to the tank.'),
+  },
+});

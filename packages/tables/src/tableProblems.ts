@@ -1,0 +1,113 @@
+import type { Facts } from '@eavewell/engine';
+import { problemMaker } from '@eavewell/engine';
+
+/**
+ * Every fault the reader of a programme folder can find, with its severity. The facts of a problem name the value found
+ * and what was expected; the comment beside a code names what else stands there. Sentences are in the words package.
+ */
+export const tableProblems = {
+  // The folder. value: the path.
+  'folder.missing': 'blocker',
+  'folder.not_a_folder': 'blocker',
+  'folder.unreadable': 'blocker', // reason
+  'folder.not_empty': 'blocker', // writing only. count
+  // A file as a whole. value: its name.
+  'file.missing': 'blocker',
+  'file.empty': 'blocker',
+  'file.no_rows': 'blocker', // a needed table with a header and nothing under it
+  'file.no_rows_optional': 'note',
+  'file.not_a_file': 'blocker',
+  'file.unreadable': 'blocker', // reason
+  'file.too_large': 'blocker', // size_MB, largest_MB
+  'file.wrong_encoding': 'blocker', // encoding: UTF-16 or binary
+  'file.separator': 'note', // value: semicolon or tab
+  'file.cut_off': 'blocker', // value: the last line as it stands; cells, columns
+  'file.no_last_line_end': 'note',
+  'file.unknown': 'note',
+  // The first line. value: the column as written.
+  'header.column_missing': 'blocker', // expected: the column; found: all columns there; likely: the column meant, or ''
+  'header.column_misspelt': 'blocker', // expected: the column meant
+  'header.column_twice': 'blocker', // count
+  'header.column_unknown': 'note',
+  'header.column_unnamed': 'warning', // number of the column, counted from 1
+  // A row.
+  'row.key_twice': 'blocker', // value: the key; firstRow; the first is used, the site is in doubt
+  'row.twice_same': 'warning', // value: the key; firstRow
+  'row.cells_missing': 'warning', // cells, columns; missing: their names
+  'row.cells_too_many': 'blocker', // cells, columns
+  'row.quote_broken': 'blocker', // value: the line
+  'row.empty': 'note', // count, rows
+  // A cell. value: the cell as written; column, kind, expected, unit.
+  'cell.missing': 'blocker',
+  'cell.not_a_number': 'blocker',
+  'cell.not_finite': 'blocker',
+  'cell.not_whole': 'blocker',
+  'cell.decimal_comma': 'blocker', // likely: the number with a point
+  'cell.comma_ambiguous': 'blocker', // readings: the two numbers it could be
+  'cell.thousands': 'blocker', // likely
+  'cell.unit_in_number': 'blocker', // number, found: what stands behind it
+  'cell.out_of_range': 'blocker', // low, high as text
+  'cell.unusual': 'warning', // low, high as text
+  'cell.date_form': 'blocker', // readings: the ISO dates it could be
+  'cell.date_not_real': 'blocker',
+  'cell.date_serial': 'blocker', // readings: the date a spreadsheet means by it
+  'cell.not_a_date': 'blocker',
+  'cell.not_a_time': 'blocker',
+  'cell.not_a_choice': 'blocker', // choices, likely
+  'cell.not_a_currency': 'blocker',
+  'cell.unsafe_id': 'blocker',
+  'cell.too_long': 'blocker', // length, longest
+  'cell.control_characters': 'blocker',
+  'cell.letters_lost': 'warning', // a text whose bytes are not UTF-8
+  'cell.bytes_unreadable': 'blocker', // any other cell whose bytes are not UTF-8
+  'column.decimal_comma': 'warning', // value: the first; count
+  // Links between tables. value: the id named; likely: the nearest known id, or ''.
+  'link.unknown_site': 'blocker',
+  'link.unknown_gauge': 'blocker',
+  'link.unknown_roof': 'blocker',
+  'link.unknown_tank': 'blocker',
+  'link.unknown_part': 'blocker',
+  'link.part_not_tank': 'blocker', // kind
+  'link.joined_to_itself': 'blocker',
+  'link.not_checked': 'warning', // value: the table; expected: the table that could not be read; count of rows
+  'link.ids_differ_by_case': 'warning', // value, other
+  // Rain files.
+  'rainFile.missing': 'blocker', // value: the file; a gauge has no rain
+  'rainFile.without_gauge': 'warning', // value: the file; likely
+  'rainFile.day_unreadable': 'warning', // value, reason: a cell code, readings
+  'rainFile.value_unreadable': 'warning', // value, reason: a cell code
+  'rainFile.missing_code': 'warning', // value: the code written for "not read"; count, lastRow
+  'rainFile.trace': 'warning', // value; count, lastRow; a trace is not 0 until she says so
+  'rainFile.more': 'warning', // value: a rainFile code; count of further rows; lastRow
+  // settings.json. value: as written; key, expected, used: the value used instead.
+  'settings.not_json': 'blocker',
+  'settings.unknown_key': 'warning', // likely
+  'settings.wrong_value': 'blocker',
+  'settings.unusual': 'warning', // low, high as text
+  // datapackage.json.
+  'package.not_json': 'warning',
+  'package.path_unsafe': 'blocker', // value: the path
+  'package.file_absent': 'warning', // value: the path
+} as const;
+
+export type TableProblemCode = keyof typeof tableProblems;
+
+/** Makes one of the reader's problems. */
+export const tableProblem = problemMaker(tableProblems);
+
+/** A fault found in a cell, before its place is known. */
+export interface Fault {
+  readonly code: TableProblemCode;
+  readonly facts: Facts;
+}
+
+/** A cell or a whole row that was not used, as it was written. */
+export interface NotUsed {
+  readonly file: string;
+  readonly row: number;
+  /** Left out where the whole row was not used. */
+  readonly column?: string;
+  readonly value: string;
+  readonly code: TableProblemCode;
+  readonly cells: readonly string[];
+}

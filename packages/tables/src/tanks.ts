@@ -1,0 +1,24 @@
+import { from, id, quantity, required } from './columns.ts';
+import { defineTable } from './table.ts';
+
+export const tanks = defineTable({
+  name: 'tanks',
+  about: 'The storage tanks of each site. Heights are above the floor of the tank.',
+  key: ['siteId', 'tankId'],
+  foreignKeys: [
+    { fields: ['siteId'], table: 'sites', tableFields: ['siteId'] },
+    { fields: ['partId'], table: 'parts', tableFields: ['partId'] },
+    { fields: ['siteId', 'joinedTo'], table: 'tanks', tableFields: ['siteId', 'tankId'] },
+  ],
+  usedBy: ['Water'],
+  columns: {
+    siteId: required(id('The site the tank stands on.')),
+    tankId: required(id('The id of the tank, within its site.')),
+    partId: id('The part of the catalogue it is.'),
+    nominal_L: quantity('L', 'Volume written on the tank.', { hard: from(1, 1e7), usual: from(200, 200000) }),
+    outletHeight_m: quantity('m', 'Height of the outlet to the tap.', { hard: from(0, 20) }),
+    overflowHeight_m: quantity('m', 'Height of the overflow.', { hard: from(0, 20) }),
+    diameter_m: quantity('m', 'Inside diameter of a round tank.', { hard: from(0.2, 50) }),
+    joinedTo: id('The tank of the same site it is joined to at the foot, so that both share one level.'),
+  },
+});
