@@ -1,1 +1,2 @@
-export {};
+export type { CellValue, ProgrammeTables } from './programmeTables.ts';
+export { WriteRefused, writeProgramme } from './writeProgramme.ts';

@@ -1,0 +1,27 @@
+import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { dirname } from 'node:path';
+
+/**
+ * Writes a file so that a reader finds the old one or the new one, never half of it: under another name first, then renamed.
+ *
+ * @param path - where it is to stand [text]
+ * @param text - what it is to hold [text]
+ * @definition ours
+ */
+export async function writeFileWhole(path: string, text: string): Promise<void> {
+  await mkdir(dirname(path), { recursive: true });
+  const unfinished = `${path}.${process.pid}.unfinished`;
+  try {
+    const file = await open(unfinished, 'w');
+    try {
+      await file.writeFile(text, 'utf8');
+      await file.sync();
+    } finally {
+      await file.close();
+    }
+    await rename(unfinished, path);
+  } catch (error) {
+    await rm(unfinished, { force: true });
+    throw error;
+  }
+}
