@@ -16,6 +16,9 @@ const tools = {
   eavewell: 'packages/cli/bin/eavewell.js',
 };
 
+/** The folders whose imports are held to the dependency rules. */
+export const cruisedFolders = ['packages/*/src', 'packages/*/bin', 'demo/src', 'checks'];
+
 /**
  * Runs a JavaScript file of the repository with the Node that runs this one, its output passed through.
  *

@@ -1,5 +1,5 @@
 import { checkGenerated } from './generate.mjs';
-import { runTool } from './run.mjs';
+import { cruisedFolders, runTool } from './run.mjs';
 import { install } from './setUp.mjs';
 
 install();
@@ -9,10 +9,7 @@ const steps = [
   ['build', () => runTool('tsc', ['-b'])],
   ['types of tests, checks, bench and setup', () => runTool('tsc', ['-p', 'tsconfig.checks.json'])],
   ['format and lint', () => runTool('biome', ['ci', '--error-on-warnings', '.'])],
-  [
-    'dependency rules',
-    () => runTool('depcruise', ['--config', '.dependency-cruiser.mjs', 'packages', 'demo', 'checks']),
-  ],
+  ['dependency rules', () => runTool('depcruise', ['--config', '.dependency-cruiser.cjs', ...cruisedFolders])],
   ['dead code', () => runTool('knip')],
   ['generated pages', () => checkGenerated()],
   ['tests', () => runTool('vitest', ['run'])],
