@@ -1,2 +1,3 @@
 export * from './kernel/index.ts';
+export * from './water/roof/index.ts';
 export * from './water/storage/index.ts';

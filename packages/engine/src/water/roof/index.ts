@@ -1,0 +1,8 @@
+export { type RoofCaution, type RoofCovering, roofCoverings } from './constants.ts';
+export { type FirstFlush, firstFlushDepth } from './firstFlushDepth.ts';
+export { roofPlanArea } from './roofPlanArea.ts';
+export { roofYield_mm, type YieldRule } from './roofYield.ts';
+export { type RunoffFraction, runoffFractionOf } from './runoffFractionOf.ts';
+export { siteInflow_L, type YieldsByRecord } from './siteInflow.ts';
+export { type RoofCatch, siteRoofs } from './siteRoofs.ts';
+export { yearlyInflow_L } from './yearlyInflow.ts';

@@ -1,0 +1,64 @@
+import { describe, expect, it } from 'vitest';
+import type { RoofFacts, WorkingLine } from '../../kernel/index.ts';
+import { siteRoofs } from './siteRoofs.ts';
+
+const roof: RoofFacts = {
+  roofId: 'R1',
+  length_m: 12,
+  width_m: 6,
+  roofPlanArea_m2: null,
+  material: 'corrugatedMetal',
+  runoffFraction: 0.8,
+  gutteredFraction: 0.5,
+  diverter: { firstFlush_mm: null, chamber_L: 18, drainHole: 'open' },
+};
+const read = (roofs: readonly RoofFacts[], working: WorkingLine[] = []) =>
+  siteRoofs({ siteId: 'S1', roofs }, 0.5, working);
+const codes = (found: ReturnType<typeof read>) => found.problems.map((problem) => problem.code);
+
+describe('siteRoofs', () => {
+  it('reads a roof that was surveyed whole without a word', () => {
+    const found = read([roof]);
+    expect(found.problems).toEqual([]);
+    expect(found.ok && found.value).toEqual([
+      {
+        roofId: 'R1',
+        roofPlanArea_m2: 72,
+        gutteredFraction: 0.5,
+        runoffFraction: 0.8,
+        firstFlush_mm: 0.5,
+        drainHole: 'open',
+      },
+    ]);
+  });
+
+  it('has no answer without a roof or without an area', () => {
+    expect(read([])).toMatchObject({ ok: false, problems: [{ code: 'site.roof_none', severity: 'blocker' }] });
+    const found = read([roof, { ...roof, roofId: 'R2', width_m: null }]);
+    expect(found.ok).toBe(false);
+    expect(found.problems).toMatchObject([{ code: 'site.roof_area_unknown', facts: { roofId: 'R2' } }]);
+  });
+
+  it('says what it assumed', () => {
+    const found = read([{ ...roof, runoffFraction: null, gutteredFraction: null, diverter: null, material: null }]);
+    expect(codes(found)).toEqual(['site.gutters_assumed', 'site.runoff_assumed', 'site.first_flush_assumed']);
+    expect(found.ok && found.value[0]).toMatchObject({ gutteredFraction: 1, runoffFraction: 0.5, firstFlush_mm: 0.5 });
+  });
+
+  it('warns of coverings that ask for care and of a blocked drain hole', () => {
+    const blocked = { firstFlush_mm: 1, chamber_L: null, drainHole: 'blocked' } as const;
+    expect(codes(read([{ ...roof, material: 'thatch', diverter: blocked }]))).toEqual([
+      'site.roof_material_unsafe',
+      'site.diverter_blocked',
+    ]);
+    expect(codes(read([{ ...roof, material: 'fibreCement' }]))).toEqual(['site.roof_material_unsafe']);
+  });
+
+  it('writes area, runoff and first flush of each roof into the working', () => {
+    const working: WorkingLine[] = [];
+    read([roof, { ...roof, roofId: 'R2' }], working);
+    const each = ['roof.area', 'roof.runoff', 'roof.firstFlush'];
+    expect(working.map((line) => line.code)).toEqual([...each, ...each]);
+    expect(working[2]).toMatchObject({ value: 0.5, unit: 'mm', source: 'survey' });
+  });
+});

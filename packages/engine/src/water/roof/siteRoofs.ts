@@ -1,0 +1,131 @@
+import {
+  type Checked,
+  engineProblem,
+  explain,
+  type Problem,
+  type RoofFacts,
+  type WorkingLine,
+  workingInput,
+} from '../../kernel/index.ts';
+import { roofCoverings } from './constants.ts';
+import { firstFlushDepth } from './firstFlushDepth.ts';
+import { roofPlanArea } from './roofPlanArea.ts';
+import { runoffFractionOf } from './runoffFractionOf.ts';
+
+/** A roof ready for rain: every figure known or assumed with a problem that says so. */
+export interface RoofCatch {
+  readonly roofId: string;
+  readonly roofPlanArea_m2: number;
+  readonly gutteredFraction: number;
+  readonly runoffFraction: number;
+  readonly firstFlush_mm: number;
+  readonly drainHole: 'open' | 'blocked';
+}
+
+/** What is gathered while roofs are read. */
+interface Notes {
+  readonly siteId: string;
+  readonly problems: Problem[];
+  readonly working: WorkingLine[];
+}
+
+/**
+ * What do this site's roofs catch rain with? Reads area, guttered share, runoff fraction and first flush of each roof,
+ * and says of each what was assumed.
+ *
+ * @param site - siteId [text] and its roofs as surveyed
+ * @param defaultFirstFlush_mm - the programme's first-flush depth [mm], 0 or more
+ * @param working - lines already written; area, runoff and first flush of each roof are added
+ * @returns the roofs in the order given: roofPlanArea_m2 [m2], gutteredFraction [fraction], runoffFraction [fraction],
+ *   firstFlush_mm [mm], drainHole; problems alone where there is a blocker
+ * @problem site.roof_none - the site has no roof
+ * @problem site.roof_area_unknown - a roof has neither an area nor both sides
+ * @problem site.roof_material_unsafe - a covering asks for care before its water is drunk
+ * @problem site.runoff_assumed - the runoff fraction is that of the covering, not surveyed
+ * @problem site.gutters_assumed - the guttered share is not known; the whole roof is taken
+ * @problem site.first_flush_assumed - no depth and no chamber is known; the programme's depth is taken
+ * @problem site.diverter_blocked - the drain hole is blocked, so dirt passes after the first spell
+ * @definition ours
+ */
+export function siteRoofs(
+  site: { readonly siteId: string; readonly roofs: readonly RoofFacts[] },
+  defaultFirstFlush_mm: number,
+  working: WorkingLine[],
+): Checked<readonly RoofCatch[]> {
+  const problems: Problem[] = [];
+  const notes: Notes = { siteId: site.siteId, problems, working };
+  if (site.roofs.length === 0) problems.push(engineProblem('site.roof_none', { siteId: site.siteId }));
+  const caught: RoofCatch[] = [];
+  for (const roof of site.roofs) {
+    const one = roofCatch(roof, defaultFirstFlush_mm, notes);
+    if (one) caught.push(one);
+  }
+  const whole = caught.length > 0 && caught.length === site.roofs.length;
+  return whole ? { ok: true, value: caught, problems } : { ok: false, problems };
+}
+
+function roofCatch(roof: RoofFacts, defaultFirstFlush_mm: number, notes: Notes): RoofCatch | null {
+  const { siteId, problems } = notes;
+  const { roofId, diverter } = roof;
+  noteMaterial(roof, notes);
+  const roofPlanArea_m2 = roofPlanArea(roof);
+  if (roofPlanArea_m2 === null) {
+    problems.push(engineProblem('site.roof_area_unknown', { siteId, column: 'roofPlanArea_m2' }, { roofId }));
+    return null;
+  }
+  const gutteredFraction = gutteredShare(roof, notes);
+  explainArea(roof, roofPlanArea_m2, notes.working);
+  const { runoffFraction, assumed, source } = runoffFractionOf(roof);
+  if (assumed) {
+    const facts = { roofId, material: roof.material ?? 'unknown', runoffFraction };
+    problems.push(engineProblem('site.runoff_assumed', { siteId, column: 'runoffFraction' }, facts));
+  }
+  const inputs = [workingInput('roof', roofId, 'text'), workingInput('material', roof.material ?? 'unknown', 'text')];
+  explain(notes.working, { code: 'roof.runoff', value: runoffFraction, unit: 'fraction', inputs, source });
+  if (diverter?.drainHole === 'blocked') {
+    problems.push(engineProblem('site.diverter_blocked', { siteId, column: 'drainHole' }, { roofId }));
+  }
+  const firstFlush_mm = explainFirstFlush(roof, roofPlanArea_m2 * gutteredFraction, defaultFirstFlush_mm, notes);
+  const drainHole = diverter?.drainHole ?? 'open';
+  return { roofId, roofPlanArea_m2, gutteredFraction, runoffFraction, firstFlush_mm, drainHole };
+}
+
+function noteMaterial(roof: RoofFacts, { siteId, problems }: Notes): void {
+  if (roof.material === null) return;
+  const { caution } = roofCoverings[roof.material];
+  if (caution === null) return;
+  const facts = { roofId: roof.roofId, material: roof.material, caution };
+  problems.push(engineProblem('site.roof_material_unsafe', { siteId, column: 'material' }, facts));
+}
+
+function gutteredShare(roof: RoofFacts, { siteId, problems }: Notes): number {
+  const share = roof.gutteredFraction;
+  if (share !== null && share >= 0 && share <= 1) return share;
+  problems.push(engineProblem('site.gutters_assumed', { siteId, column: 'gutteredFraction' }, { roofId: roof.roofId }));
+  return 1;
+}
+
+function explainArea(roof: RoofFacts, roofPlanArea_m2: number, working: WorkingLine[]): void {
+  const inputs = [workingInput('roof', roof.roofId, 'text')];
+  if (roof.roofPlanArea_m2 === roofPlanArea_m2) inputs.push(workingInput('roofPlanArea', roofPlanArea_m2, 'm2'));
+  if (roof.length_m !== null) inputs.push(workingInput('length', roof.length_m, 'm'));
+  if (roof.width_m !== null) inputs.push(workingInput('width', roof.width_m, 'm'));
+  explain(working, { code: 'roof.area', value: roofPlanArea_m2, unit: 'm2', inputs, source: 'survey' });
+}
+
+function explainFirstFlush(roof: RoofFacts, drainedArea_m2: number, default_mm: number, notes: Notes): number {
+  const { siteId, problems, working } = notes;
+  const { firstFlush_mm, from } = firstFlushDepth(roof.diverter, drainedArea_m2, default_mm);
+  if (from === 'settings') {
+    const facts = { roofId: roof.roofId, firstFlush_mm };
+    problems.push(engineProblem('site.first_flush_assumed', { siteId, column: 'firstFlush_mm' }, facts));
+  }
+  const inputs = [workingInput('roof', roof.roofId, 'text')];
+  if (from === 'chamber') {
+    inputs.push(workingInput('chamber', roof.diverter?.chamber_L ?? 0, 'L'));
+    inputs.push(workingInput('drainedArea', drainedArea_m2, 'm2'));
+  }
+  if (roof.diverter) inputs.push(workingInput('drainHole', roof.diverter.drainHole, 'text'));
+  const source = from === 'settings' ? 'settings' : 'survey';
+  return explain(working, { code: 'roof.firstFlush', value: firstFlush_mm, unit: 'mm', inputs, source });
+}
