@@ -1,1 +1,62 @@
-export {};
+import type { Problem, StationVerdict, WorkingLine } from '@eavewell/engine';
+import { english } from './english/index.ts';
+import type { Language, ProblemSentence } from './language.ts';
+import { verdictMarks } from './marks.ts';
+import { type ProblemCode, told } from './problems.ts';
+
+export type { CommandLineWords } from './english/commandLine.ts';
+export { english } from './english/index.ts';
+export * from './language.ts';
+export { verdictMarks } from './marks.ts';
+export { enoughLitres } from './numbers.ts';
+export type { ProblemCode, Told } from './problems.ts';
+
+function isKnown(language: Language, code: string): code is ProblemCode {
+  return Object.hasOwn(language.problems, code);
+}
+
+/** What is wrong and what to do, for any problem. A code without a sentence is our own mistake and throws. */
+export function problemSentence(problem: Problem, language: Language = english): ProblemSentence {
+  if (!isKnown(language, problem.code)) throw new Error(`no sentence for the problem ${problem.code}`);
+  return language.problems[problem.code](told(problem));
+}
+
+/** A verdict as its mark, three characters wide, and its word. */
+export function verdictText(verdict: StationVerdict, drawn: boolean, language: Language = english): string {
+  const mark = verdictMarks[verdict];
+  return `${drawn ? mark.drawn : mark.plain} ${language.verdicts[verdict]}`;
+}
+
+/** One line of a working, in words. */
+export interface WorkingText {
+  readonly label: string;
+  readonly value: string;
+  readonly formula: string;
+  readonly inputs: readonly { readonly label: string; readonly value: string }[];
+  readonly source: string;
+}
+
+/** How one figure was reached, in words: label, value with unit, formula, inputs and source. */
+export function workingText(line: WorkingLine, language: Language = english): WorkingText {
+  const { label, formula } = language.working[line.code];
+  return {
+    label,
+    value: valueText(line, language),
+    formula,
+    inputs: line.inputs.map((one) => ({
+      label: language.input(one.name),
+      value: inWords(one.value, language) ?? language.numbers.given(one.value, one.unit),
+    })),
+    source: language.source(line.source),
+  };
+}
+
+/** A value that is a word of the engine, in words; null where it is none. */
+function inWords(value: WorkingLine['value'], language: Language): string | null {
+  return typeof value === 'string' ? (language.values[value] ?? null) : null;
+}
+
+function valueText(line: WorkingLine, language: Language): string {
+  if (line.value === null) return language.values.none;
+  return inWords(line.value, language) ?? language.numbers.quantity(line.value, line.unit);
+}

@@ -1,0 +1,208 @@
+import type { Verdict } from '@eavewell/engine';
+import { numbers } from './numbers.ts';
+
+const many = (count: number, one: string, more: string): string =>
+  `${numbers.quantity(count, 'number')} ${count === 1 ? one : more}`;
+
+const sites = (count: number): string => many(count, 'site', 'sites');
+
+const verdictGroups: Readonly<Record<Verdict, (count: number) => string>> = {
+  short: (count) => `${sites(count)} short`,
+  unknown: (count) => `${sites(count)} unknown`,
+  tight: (count) => `${sites(count)} tight`,
+  holds: (count) => `${sites(count)} ${count === 1 ? 'holds' : 'hold'}`,
+};
+
+/** What commands say about themselves. */
+const help = {
+  about: 'Plans rain-fed village water: will the roof and the tank carry the people through the dry spells?',
+  check: 'Read a folder of tables and say what is wrong in it, where, and what to do.',
+  design: 'Give every site its verdict: holds, tight, short or unknown.',
+  demo: 'Make an invented programme to try things on.',
+  folder: 'folder of tables (docs/tables.md)',
+  newFolder: 'folder to make; it must be new or empty',
+  out: 'write the results as files into DIR',
+  all: 'list every problem, not the first few of each kind',
+  site: 'show one site in full, with its working',
+  json: 'write one JSON document (docs/design.schema.json) and nothing else',
+  series: 'with --out or --json: add the daily series of every site',
+  sites: 'how many sites',
+  seed: 'the same seed makes the same programme',
+  clean: 'plant no faults',
+  version: 'say which version this is',
+  help: 'say how to use it',
+  examples: {
+    main: `
+Start here:
+  $ eavewell demo islands             make an invented programme of 60 sites
+  $ eavewell check islands            what is wrong in its tables?
+  $ eavewell design islands           a verdict for every site
+  $ eavewell design --help            more on one command
+
+Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
+    check: `
+Examples:
+  $ eavewell check islands            problems, worst first, a few of each kind
+  $ eavewell check islands --all      every one of them
+  $ eavewell check islands --out out  also as out/problems.csv and
+                                      out/not-used.csv
+
+A blocker withholds a site's verdict, a warning may change one, a note is only
+worth knowing. One bad row never stops the others.`,
+    design: `
+Examples:
+  $ eavewell design islands                 the exceptions, worst first
+  $ eavewell design islands --site S007     one site, with its working
+  $ eavewell design islands --out out       also verdicts.csv, design.json,
+                                            problems.csv and not-used.csv
+  $ eavewell design islands --json > d.json every figure, for other programs
+  $ eavewell design islands --out out --series   and every day of every site
+
+holds: meets the target over its whole range.  tight: at the middle only.
+short: misses it.  unknown: not enough facts, which is never a pass.`,
+    demo: `
+Examples:
+  $ eavewell demo islands                    60 sites, with faults planted
+  $ eavewell demo large --sites 1500         a large programme
+  $ eavewell demo tidy --clean --seed 7      no faults, another chain
+
+Every place, name and figure in it is invented.`,
+  },
+};
+
+const headings = {
+  read: 'Read',
+  problems: 'Problems',
+  notUsed: 'Not used',
+  stations: 'Stations',
+  figures: 'Figures',
+  years: 'Dry days, year by year',
+  dryRuns: 'Longest dry runs',
+  sizes: 'Other tanks',
+  firstService: 'First day of service',
+  working: 'How the figures were reached',
+  cautions: 'Cautions',
+  todo: 'To do',
+};
+
+/** The labels of the figures of one site. */
+const figures = {
+  goodYears: 'Good years',
+  dryDays: 'Dry days',
+  daysMet: 'Days with enough',
+  longestRun: 'Longest dry run',
+  tank: 'Tank, usable',
+  tankForTarget: 'Tank for the target',
+  asked: 'Asked',
+  askedOther: 'Asked for the rest',
+  caught: 'Caught',
+  shortfall: 'Litres short',
+  generous: 'Rain let in first',
+  columns: ['', 'figure', 'likely', 'target'],
+  sizeColumns: ['tank', 'part', 'dry days a year', 'good years', 'target'],
+  atLeast: (text: string) => `at least ${text}`,
+  atMost: (text: string) => `at most ${text}`,
+  limitIn: (days: number, years: number) => `${numbers.days(days)}, in ${numbers.years(years)}`,
+  noTank: 'no tank would do',
+  meets: 'met',
+  misses: 'missed',
+  thisTank: 'this tank',
+};
+
+const check = {
+  nothingWrong: 'Nothing is wrong.',
+  counted: (blockers: number, warnings: number, notes: number) =>
+    `${many(blockers, 'blocker', 'blockers')}, ${many(warnings, 'warning', 'warnings')}, ${many(notes, 'note', 'notes')}`,
+  rowsUsed: (used: number, rows: number) => `${numbers.quantity(used, 'number')} of ${many(rows, 'row', 'rows')} used`,
+  manyRainFiles: (files: number) => `rain/, ${many(files, 'file', 'files')}`,
+  more: (count: number) => `and ${numbers.quantity(count, 'number')} more: --all lists them`,
+  todo: (what: string) => `To do: ${what}`,
+  notUsed: (rows: number, cells: number) =>
+    `${many(rows, 'row was', 'rows were')} not used, and ${many(cells, 'cell', 'cells')} of other rows.`,
+  wholeRow: 'whole row',
+  writeThem: '--out DIR writes them as files.',
+};
+
+const design = {
+  programme: (count: number, people: number, gauges: number) =>
+    `${sites(count)}, ${numbers.people(people)}, ${many(gauges, 'gauge', 'gauges')}`,
+  peopleUnknown: (count: number) => `${sites(count)} with people not known`,
+  record: (least: number, most: number, first: number, last: number) =>
+    `Rain: ${least === most ? numbers.years(least) : `${least} to ${numbers.years(most)}`} judged, water years ${first} to ${last}`,
+  noRecord: 'Rain: no gauge has a record that can be judged',
+  target: (text: string) => `Target: ${text}`,
+  litres: (value: number) =>
+    `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
+  who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
+  peopleNotKnown: 'people not known',
+  dryDays: (days: number) => `${numbers.daysAYear(days)} dry`,
+  longestRun: (days: number, from: string) => `longest dry run ${numbers.days(days)} from ${from}`,
+  seeOne: (folder: string, id: string) => `See one: eavewell design ${folder} --site ${id}`,
+  allHold: 'Every site holds.',
+  noSites: 'There is no site to judge.',
+  seeProblems: (folder: string) => `What is wrong in the tables: eavewell check ${folder}`,
+  notJudgedYet: 'Roof, gutter, treatment unit and tap are not judged yet.',
+  range: (fraction: number) => `"likely": ${numbers.percent(fraction)} of the doubt that a short record leaves`,
+  noDryRuns: 'No dry day in the record.',
+  run: (days: number, from: string, to: string) => `${numbers.days(days)}, ${from} to ${to}`,
+  yearsKey: 'each year: dry days (longest dry run); * not judged',
+  stripKey: (drawn: boolean) =>
+    drawn
+      ? 'one mark a year: · none, ▁ to █ up to the worst, ? not judged'
+      : 'one mark a year: . none, 1 to 9 up to the worst, ? not judged',
+  firstService: (handOver: string, wait: string, range: string, day: string) =>
+    `Handed over empty on ${handOver}, the tank first serves after ${wait} (${range}), about ${day}.`,
+  neverServes: 'No hand-over day is set, or it never serves.',
+  written: (path: string) => `Written: ${path}`,
+  unknownSite: (id: string, near: readonly string[]) =>
+    `There is no site ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
+  from: 'from',
+  sourceOf: (text: string) => `source: ${text}`,
+  unknownFor: (gauge: string) => `no gauge ${gauge}`,
+};
+
+const demo = {
+  made: (count: number, gauges: number, folder: string) =>
+    `Made ${sites(count)} and ${many(gauges, 'gauge', 'gauges')} in ${folder}. Every place and name is invented.`,
+  faults: (count: number) =>
+    count === 0 ? 'No faults are planted.' : `${many(count, 'fault is', 'faults are')} planted.`,
+  next: 'Next:',
+  notEmpty: (folder: string) =>
+    `The folder ${folder} is not empty. Name a new folder, or empty it yourself; nothing was written.`,
+  notAFolder: (folder: string) => `${folder} is a file. Name a new folder; nothing was written.`,
+  wholeSites: 'How many sites must be a whole number from 1 to 100000.',
+  wholeSeed: 'The seed must be a whole number.',
+};
+
+const trouble = {
+  ourFault: (message: string) =>
+    `This is our fault, not yours: ${message}. Please report it with the command you typed; EAVEWELL_TRACE=1 before it shows where.`,
+  wrongUse: (message: string) => `Wrong use: ${message}`,
+  seeHelp: 'eavewell --help shows how.',
+  seriesAlone: '--series needs --out DIR or --json',
+  outIsFile: (path: string) => `${path} is a file. Name a folder for --out.`,
+  cannotWrite: (path: string, reason: string) => `${path} could not be written: ${reason}.`,
+  noRoom: 'check the disk and who may write there',
+};
+
+const progress = {
+  reading: (file: string) => `reading ${file}`,
+  judging: (done: number, all: number) => `judging site ${done} of ${all}`,
+  writing: (done: number, all: number) => `writing site ${done} of ${all}`,
+};
+
+/** What the command line says beside findings and problems. */
+export const commandLine = {
+  verdictGroups,
+  help,
+  headings,
+  figures,
+  check,
+  design,
+  demo,
+  trouble,
+  progress,
+};
+
+/** The command line's texts in any language: the same keys as the English ones. */
+export type CommandLineWords = typeof commandLine;

@@ -1,0 +1,163 @@
+import type { EngineProblemCode } from '@eavewell/engine';
+import type { ProblemSentence } from '../language.ts';
+import type { Told } from '../problems.ts';
+import { numbers } from './numbers.ts';
+
+type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
+
+const say = (what: string, todo: string): ProblemSentence => ({ what, todo });
+
+/** The first of the named facts that is there, with its unit where it is a number; else the other words. */
+function amount(t: Told, names: readonly string[], unit: string, otherwise: string): string {
+  const name = names.find((candidate) => t.has(candidate));
+  if (name === undefined) return otherwise;
+  const value = t.number(name);
+  return value === null ? t.text(name) : numbers.quantity(value, unit);
+}
+
+function named(t: Told, name: string, otherwise: string): string {
+  return t.has(name) ? `${t.text(name)}` : otherwise;
+}
+
+const days = (t: Told, otherwise = 'Some days') => amount(t, ['count', 'days'], 'day', otherwise);
+const roof = (t: Told) => named(t, 'roof', 'The roof');
+const tank = (t: Told) => named(t, 'tank', 'The tank');
+const firstAt = (t: Told) => (t.place.day ? `, the first on ${numbers.date(t.place.day)}` : '');
+
+const rain = {
+  'rain.none': () => say('The gauge has no day of rain that can be used.', 'Add its readings to its rain file.'),
+  'rain.too_short': (t) =>
+    say(
+      `The record is too short: ${days(t, 'it')} without one whole water year.`,
+      'Add earlier or later readings; two whole calendar years always hold one.',
+    ),
+  'rain.day_twice_same': (t) => say(`${days(t)} stand twice with the same rain${firstAt(t)}.`, 'Each counts once.'),
+  'rain.day_twice_differs': (t) =>
+    say(`${days(t)} stand twice with different rain${firstAt(t)}.`, 'Keep the right one; it counts as not read.'),
+  'rain.out_of_order': (t) =>
+    say(`${days(t)} stand out of order${firstAt(t)}.`, 'They were sorted. Check that no date is mistyped.'),
+  'rain.negative': (t) =>
+    say(
+      `Rain below zero${t.has('value') ? ` (${t.text('value')} mm)` : ''}; the day counts as not read.`,
+      'Write the rain, or leave the cell empty where it was not read.',
+    ),
+  'rain.absurd': (t) =>
+    say(
+      `More rain than ever fell in a day${t.has('value') ? ` (${t.text('value')} mm)` : ''}; it counts as not read.`,
+      'Check the unit (mm, not tenths) and whether several days were read at once.',
+    ),
+  'rain.large': (t) =>
+    say(`A great deal of rain in a day${t.has('value') ? `: ${t.text('value')} mm` : ''}.`, 'It was used. Check it.'),
+  'rain.days_missing': (t) =>
+    say(
+      `${days(t)} without a reading${t.has('gaps') ? ` in ${t.text('gaps')} gaps` : ''}.`,
+      'Look for the missing sheets; until then the gaps are filled from other years, and marked.',
+    ),
+  'rain.year_not_judged': (t) =>
+    say(
+      `Too many days are missing to judge ${t.list('years').length > 1 ? 'the years' : 'the year'} ${named(t, 'years', 'named')}.`,
+      'They are left out of every count. Look for the missing readings.',
+    ),
+  'rain.days_filled': (t) =>
+    say(`${days(t)} were filled from the same days of other years, and marked.`, 'Nothing to do.'),
+  'rain.gap_not_filled': (t) =>
+    say(
+      `${days(t)} could not be filled: no other year has those days.`,
+      'The year is not judged. Look for the missing readings.',
+    ),
+  'rain.shifted': (t) =>
+    say(
+      `The gauge is read ${t.has('readingTime') ? `at ${t.text('readingTime')}` : 'in the morning'}, so its rain belongs to the day before.`,
+      'Every reading was moved back one day. Correct readingTime if the file is already moved.',
+    ),
+  'rain.part_years_cut': (t) =>
+    say(`${days(t)} at the ends make no whole water year and were cut off.`, 'Nothing to do.'),
+  'rain.few_years': (t) =>
+    say(
+      `Only ${amount(t, ['judgedYears', 'years', 'count'], 'year', 'a few years')} of rain can be judged.`,
+      'So short a record never holds: it is tight at best. Look for a longer one.',
+    ),
+} satisfies Partial<Sentences<EngineProblemCode>>;
+
+const site = {
+  'site.facts_in_doubt': (t) =>
+    say(
+      `Rows about this site could not be used${t.has('count') ? ` (${t.text('count')})` : ''}, so no verdict is given.`,
+      'Mend the rows that "eavewell check" names.',
+    ),
+  'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
+  'site.gauge_unknown': (t) =>
+    say(
+      t.has('gaugeId') || t.has('gauge')
+        ? `The gauge ${named(t, 'gaugeId', t.text('gauge'))} has no rain that can be judged.`
+        : 'No gauge with rain that can be judged is named.',
+      'Name a gauge for the site in sites.csv, or mend the one it has.',
+    ),
+  'site.roof_none': () => say('No roof is listed.', 'Add the roof to roofs.csv.'),
+  'site.roof_area_unknown': (t) =>
+    say(
+      `${roof(t)} has neither length and width nor an area.`,
+      'Measure it on the ground, eaves to eaves, and fill it in.',
+    ),
+  'site.roof_material_unsafe': (t) =>
+    say(
+      `${roof(t)}${t.has('material') ? ` (${t.text('material')})` : ''} may not be fit to drink from.`,
+      'Ask the health authority before anyone drinks from it.',
+    ),
+  'site.runoff_assumed': (t) =>
+    say(
+      `What runs off ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} is assumed: ${amount(t, ['runoffFraction', 'used', 'value'], 'fraction', 'the usual share')}.`,
+      'Fill in material or runoffFraction where it is known.',
+    ),
+  'site.gutters_assumed': (t) =>
+    say(
+      `How much of ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} has gutters is not said; all of it was taken.`,
+      'Fill in gutteredFraction: with fewer gutters there is less water.',
+    ),
+  'site.first_flush_assumed': (t) =>
+    say(
+      `The first flush is assumed: ${amount(t, ['firstFlush_mm', 'used', 'value'], 'mm', 'the usual depth')}.`,
+      'Fill in diverters.csv where it is known.',
+    ),
+  'site.diverter_blocked': (t) =>
+    say(
+      `The drain hole of the diverter${t.has('roof') ? ` of roof ${t.text('roof')}` : ''} is blocked.`,
+      'Clear it: until then dirt of every rain but the first goes into the tank.',
+    ),
+  'site.tank_none': () => say('No tank is listed.', 'Add the tank to tanks.csv.'),
+  'site.tank_volume_unknown': (t) =>
+    t.has('outlet_m')
+      ? say(
+          `The overflow of tank ${tank(t)} (${numbers.given(t.number('overflow_m') ?? 0, 'm')}) is not above its outlet (${numbers.given(t.number('outlet_m') ?? 0, 'm')}).`,
+          'Measure both heights from the floor of the tank.',
+        )
+      : say(
+          `The volume of tank ${tank(t)} is not known.`,
+          'Fill in diameter, outlet and overflow height; or nominal_L; or a part.',
+        ),
+  'site.tank_volume_stated': (t) =>
+    say(
+      `The stated volume of tank ${tank(t)} is used, ${amount(t, ['stated_L'], 'L', 'as it is')}; not all of it may be drawn.`,
+      'Measure diameter, outlet height and overflow height.',
+    ),
+  'site.tank_volume_differs': (t) =>
+    say(
+      `Tank ${tank(t)} measures ${amount(t, ['measured_L'], 'L', 'one volume')}, but ${amount(t, ['stated_L'], 'L', 'another')} is stated.`,
+      'The measured volume is used. Check heights and diameter.',
+    ),
+  'site.tanks_separate': (t) =>
+    say(
+      `The tanks ${named(t, 'tanks', 'of this site')} are not joined, and separate tanks cannot be judged yet.`,
+      'Fill in joinedTo where they are joined at the foot.',
+    ),
+  'site.demand_assumed': (t) =>
+    say(
+      `No demand is given; ${amount(t, ['litres_per_person_per_day', 'used', 'value'], 'L_per_person_per_day', 'the setting')} is used for drinking and cooking.`,
+      'Add demand.csv if more is promised.',
+    ),
+  'site.no_judged_demand': () =>
+    say('No purpose of the demand is judged.', 'Mark drinking and cooking "yes" under judged in demand.csv.'),
+} satisfies Partial<Sentences<EngineProblemCode>>;
+
+/** One sentence for every problem the engine finds. */
+export const engineProblemSentences: Sentences<EngineProblemCode> = { ...rain, ...site };

@@ -1,0 +1,50 @@
+import type { Place } from '@eavewell/engine';
+import type { Language } from '../language.ts';
+import { commandLine } from './commandLine.ts';
+import { engineProblemSentences } from './engineProblems.ts';
+import { findings } from './findings.ts';
+import { numbers } from './numbers.ts';
+import { tableProblemSentences } from './tableProblems.ts';
+import { input, source, values, working } from './working.ts';
+
+/** Where a problem was found: file, row and column, or the site or gauge. */
+function place(at: Place): string {
+  const parts: string[] = [];
+  if (at.file !== undefined) parts.push(at.file);
+  if (at.row !== undefined) parts.push(`row ${at.row}`);
+  if (at.column !== undefined) parts.push(at.column);
+  if (at.siteId !== undefined) parts.push(`site ${at.siteId}`);
+  if (at.gaugeId !== undefined && at.row === undefined) parts.push(`gauge ${at.gaugeId}`);
+  if (at.day !== undefined) parts.push(numbers.date(at.day));
+  return parts.length === 0 ? 'the folder' : parts.join(', ');
+}
+
+/** Every text in English. */
+export const english: Language = {
+  code: 'en',
+  name: 'English',
+  numbers,
+  verdicts: { holds: 'holds', tight: 'tight', short: 'short', unknown: 'unknown', notJudged: 'not judged' },
+  stations: { roof: 'roof', gutter: 'gutter', storage: 'tank', unit: 'treatment unit', tap: 'tap' },
+  severities: {
+    blocker: ['blocker', 'blockers'],
+    warning: ['warning', 'warnings'],
+    note: ['note', 'notes'],
+  },
+  problems: { ...engineProblemSentences, ...tableProblemSentences },
+  place,
+  findings,
+  working,
+  input,
+  values,
+  source,
+  cautions: {
+    drinking:
+      'Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.',
+    height: 'Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.',
+    stand:
+      'A full tank weighs a tonne for every 1,000 L: stand and ground are for somebody licensed to judge, by the local code.',
+    plans: 'It plans; it does not certify. Rain to come may differ from the record.',
+  },
+  commandLine,
+};

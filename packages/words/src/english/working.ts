@@ -1,0 +1,133 @@
+import type { WorkingCode } from '@eavewell/engine';
+import type { WorkingWords } from '../language.ts';
+
+/** Label and formula in words of every step of a working. */
+export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
+  'rain.years': {
+    label: 'Years of rain judged',
+    formula: 'whole water years of the gauge, less those with too many days missing',
+  },
+  'rain.filled': {
+    label: 'Days filled',
+    formula: 'days without a reading, filled from the same days of other years',
+  },
+  'rain.mean': { label: 'Rain of a mean year', formula: 'rain of the judged years ÷ their number, × rain factor' },
+  'roof.area': { label: 'Roof that catches rain', formula: 'plan length × plan width, or the plan area as given' },
+  'roof.runoff': { label: 'Share that runs off', formula: 'runoff fraction as given, else that of the material' },
+  'roof.firstFlush': {
+    label: 'First flush',
+    formula: 'depth lost at the start of each wet spell, after 3 days each under 1 mm',
+  },
+  'roof.inflow': {
+    label: 'Water caught in a mean year',
+    formula: 'plan area × share guttered × (runoff fraction × rain − first flush), each day, all roofs',
+  },
+  'people.judgedDemand': {
+    label: 'Asked for drinking and cooking',
+    formula: 'people × litres a person a day, judged purposes',
+  },
+  'people.otherDemand': {
+    label: 'Asked for other purposes',
+    formula: 'people × litres a person a day; drawn after the judged litres and stopped first',
+  },
+  'storage.volume': {
+    label: 'Water the tank can give',
+    formula: 'π ÷ 4 × diameter² × (overflow height − outlet height), else the stated volume; joined tanks added',
+  },
+  'storage.order': {
+    label: 'Order of each day',
+    formula: 'people draw what was there in the morning, then rain runs in, then what is over spills',
+  },
+  'storage.dryDays': {
+    label: 'Dry days',
+    formula:
+      'days on which the judged litres were not wholly there ÷ judged years; record run twice, second run counted',
+  },
+  'storage.dryDaysRange': {
+    label: 'Dry days, likely',
+    formula: 'the judged years drawn again many times, with repeats; the stated share of the draws',
+  },
+  'storage.daysMet': { label: 'Days with enough water', formula: '1 − dry days ÷ judged days' },
+  'storage.goodYears': { label: 'Good years', formula: 'judged years without a dry run over the limit' },
+  'storage.goodYearsRange': {
+    label: 'Good years, likely',
+    formula: 'Jeffreys interval of good years out of judged years',
+  },
+  'storage.tankForDays': {
+    label: 'Tank for the days',
+    formula: 'smallest tank that has enough on the wanted share of days',
+  },
+  'storage.tankForRuns': {
+    label: 'Tank for the dry runs',
+    formula: 'smallest tank without a run over the limit in the wanted number of years',
+  },
+  'storage.tankForTarget': { label: 'Tank for the target', formula: 'the larger of the two' },
+  'storage.shortfall': {
+    label: 'Judged litres short',
+    formula: '(judged litres asked − judged litres drawn) ÷ years',
+  },
+  'storage.yieldBeforeSpill': {
+    label: 'Dry days at the generous end',
+    formula: 'the same, with the rain let in before people draw and before it spills',
+  },
+  'storage.firstService': {
+    label: 'Wait for the first day of service',
+    formula: 'from an empty tank on hand-over day to the first day wholly served; the middle one of the years',
+  },
+  'storage.verdict': {
+    label: 'Verdict',
+    formula:
+      'short: the target is missed; tight: met, but not at the worse end of the range, or in too few years; holds: met at both',
+  },
+};
+
+/** Names of inputs that the words themselves do not give away. */
+const inputs: Readonly<Record<string, string>> = {
+  tankVolume: 'tank',
+  judgedDemand: 'asked',
+  otherDemand: 'asked for the rest',
+  longestDryRun: 'longest dry run allowed',
+  daysMetTarget: 'wanted share of days',
+  goodYearsNeeded: 'good years wanted',
+  range: 'share of the draws',
+  daysMetWorstEnd: 'days met, worse end',
+  goodYearsWorstEnd: 'good years, worse end',
+  leastYears: 'least years to hold',
+  tankForDays: 'tank for the days',
+  tankForRuns: 'tank for the dry runs',
+  handOverDay: 'hand-over',
+  waitLow: 'one year in ten at most',
+  waitHigh: 'nine years in ten at most',
+  statedVolume: 'stated volume',
+  litres_per_person_per_day: 'each person',
+};
+
+/** The name of an input, as words. A name without an entry is spelt out: `runoffFraction` reads "runoff fraction". */
+export function input(name: string): string {
+  return (
+    inputs[name] ??
+    name
+      .replace(/_(L|mm|m|m2|day|days)$/, '')
+      .replaceAll('_', ' ')
+      .replace(/([a-z])([A-Z0-9])/g, '$1 $2')
+      .toLowerCase()
+  );
+}
+
+const sources: Readonly<Record<string, string>> = {
+  survey: 'survey',
+  settings: 'settings',
+  definition: 'our definition',
+};
+
+/** Where a figure comes from, as words. */
+export function source(name: string): string {
+  return sources[name] ?? name;
+}
+
+/** Values of a working that are words of the engine. */
+export const values: Readonly<Record<string, string>> & { readonly none: string } = {
+  drawFirst: 'draw, rain, spill',
+  none: 'no tank would do',
+  unknown: 'not known',
+};
