@@ -1,0 +1,82 @@
+import { z } from 'zod';
+import { day, notUsed, problem } from './parts.ts';
+import { siteReport } from './site.ts';
+
+/** Counts up when a reader written for the last form would no longer understand the document. */
+export const designSchemaVersion = 1;
+
+const settings = z.strictObject({
+  programme: z.string(),
+  target: z.strictObject({
+    daysMet_fraction: z.number(),
+    longestDryRun_days: z.number(),
+    goodYears_fraction: z.number(),
+  }),
+  litres_per_person_per_day: z.number(),
+  firstFlush_mm: z.number(),
+  range_fraction: z.number(),
+  draws: z.int(),
+  seed: z.int(),
+  missingDays_fraction: z.number(),
+  leastYears: z.int(),
+  waterYearStartMonth: z.int().nullable(),
+});
+
+const gaugeRain = z.strictObject({
+  firstDay: day,
+  lastDay: day,
+  waterYearStartMonth: z.int(),
+  judgedYears: z.int(),
+  years: z.array(z.strictObject({ waterYear: z.int(), judged: z.boolean(), missing_days: z.int() })),
+  filledDays: z.int(),
+  cutDays: z.int().describe('Days at both ends that make no whole water year.'),
+  meanAnnualRain_mm: z.number(),
+  longestRainlessRun_days: z.int().describe('Longest run of days under 1 mm in the judged years.'),
+});
+
+/** One gauge. */
+export const gaugeReport = z
+  .strictObject({
+    gaugeId: z.string(),
+    name: z.string(),
+    rain: gaugeRain.nullable().describe('Null where the record cannot carry a verdict.'),
+    problems: z.array(problem),
+  })
+  .meta({ id: 'gauge' });
+
+/** What `eavewell design --json` writes, once and for all readers. */
+export const designReport = z
+  .strictObject({
+    eavewell: z.string().describe('Version of the program.'),
+    schema: z.literal(designSchemaVersion),
+    programme: z.strictObject({
+      name: z.string(),
+      sites: z.int(),
+      people: z.int().describe('Of the sites whose people are known.'),
+      sitesWithoutPeople: z.int(),
+    }),
+    settings,
+    gauges: z.array(gaugeReport),
+    sites: z.array(siteReport),
+    problems: z.array(problem).describe('What was found in the folder.'),
+    notUsed: z.array(notUsed),
+  })
+  .describe(
+    'What eavewell design --json writes. The unit is the last part of a name; a share ends in fraction and goes from 0 to 1; null is "not known", never 0.',
+  );
+
+export type DesignReport = z.infer<typeof designReport>;
+export type SiteReport = z.infer<typeof siteReport>;
+export type GaugeReport = z.infer<typeof gaugeReport>;
+export type ProblemReport = z.infer<typeof problem>;
+
+/**
+ * The JSON Schema of the report, as docs/design.schema.json holds it.
+ *
+ * @returns JSON Schema, draft 2020-12 [text]
+ * @definition ours
+ */
+export function designSchemaText(): string {
+  const schema = z.toJSONSchema(designReport, { target: 'draft-2020-12', io: 'output' });
+  return `${JSON.stringify({ title: 'Eavewell design', ...schema }, null, 2)}\n`;
+}

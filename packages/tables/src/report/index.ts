@@ -1,0 +1,9 @@
+export {
+  type DesignReport,
+  designReport,
+  designSchemaText,
+  designSchemaVersion,
+  type GaugeReport,
+  type ProblemReport,
+  type SiteReport,
+} from './designReport.ts';

@@ -1,0 +1,104 @@
+import { z } from 'zod';
+import { day, problem, range, stationVerdict, verdict, workingLine } from './parts.ts';
+
+const dryRun = z
+  .strictObject({ from: day, to: day, days: z.int(), waterYear: z.int() })
+  .describe('An unbroken run of dry days, counted for the water year of its last day.');
+
+const waterYear = z.strictObject({
+  waterYear: z.int().describe('The calendar year it ends in.'),
+  judged: z.boolean(),
+  dryDays: z.int(),
+  longestRun_days: z.int(),
+  filledDays: z.int().describe('Days that were not measured.'),
+});
+
+const size = z.strictObject({
+  tankVolume_L: z.number(),
+  partId: z.string().nullable(),
+  dryDays_per_year: z.number(),
+  goodYears: z.int(),
+  meetsTarget: z.boolean(),
+});
+
+const firstService = z
+  .strictObject({
+    handOverDay: day,
+    wait_days: z.number(),
+    wait_days_range: range.describe('The middle eight years in ten.'),
+    firstServiceDay: day,
+  })
+  .describe('When a tank that is handed over empty first serves: the median over the years of the record.');
+
+/** What the storage station found. */
+export const storage = z
+  .strictObject({
+    verdict,
+    tankVolume_L: z.number(),
+    judgedDemand_L_per_day: z.number(),
+    otherDemand_L_per_day: z.number(),
+    inflow_L_per_year: z.number(),
+    judgedYears: z.int(),
+    goodYears: z.int(),
+    goodYearsNeeded: z.int(),
+    goodYears_fraction_range: range,
+    daysMet_fraction: z.number(),
+    daysMet_fraction_range: range,
+    dryDays_per_year: z.number(),
+    dryDays_per_year_range: range,
+    shortfall_L_per_year: z.number().describe('Judged litres short in a mean year.'),
+    tankForDays_L: z.number().nullable().describe('Smallest tank for the share of days; null: no tank would do.'),
+    tankForRuns_L: z.number().nullable().describe('Smallest tank for the dry runs; null: no tank would do.'),
+    tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do.'),
+    lacks: z.enum(['tank', 'water']).nullable().describe('What keeps it short; null where it meets the target.'),
+    longestRun: dryRun.nullable(),
+    dryRuns: z.array(dryRun).describe('Longest first, at most ten.'),
+    years: z.array(waterYear),
+    sizes: z.array(size).describe("The catalogue's tanks and this one, by size."),
+    yieldBeforeSpill: z
+      .strictObject({ dryDays_per_year: z.number(), goodYears: z.int() })
+      .describe('The generous end: rain is let in before people draw.'),
+    firstService: firstService.nullable(),
+  })
+  .meta({ id: 'storage' });
+
+const daily = z.array(z.number());
+
+/** Day by day at the chosen tank. */
+export const series = z
+  .strictObject({
+    firstDay: day,
+    rain_mm: daily.describe("At the site: the gauge's rain times the site's rain factor."),
+    known: z.array(z.enum(['measured', 'filled', 'unknown'])),
+    inflow_L: daily,
+    content_L: daily.describe('At the end of the day.'),
+    judgedTaken_L: daily,
+    otherTaken_L: daily,
+    spill_L: daily,
+    dry: z.array(z.boolean()),
+  })
+  .describe('Only with --series.')
+  .meta({ id: 'series' });
+
+/** One site, roof to cup. */
+export const siteReport = z
+  .strictObject({
+    siteId: z.string(),
+    name: z.string(),
+    people: z.int().nullable(),
+    gaugeId: z.string().nullable(),
+    verdict,
+    stations: z.strictObject({
+      roof: stationVerdict,
+      gutter: stationVerdict,
+      storage: stationVerdict,
+      unit: stationVerdict,
+      tap: stationVerdict,
+    }),
+    finding: z.string().describe('The finding in a sentence or two.'),
+    storage: storage.nullable().describe('Null where facts are missing: the blockers say which.'),
+    problems: z.array(problem),
+    working: z.array(workingLine),
+    series: series.nullable().optional(),
+  })
+  .meta({ id: 'site' });
