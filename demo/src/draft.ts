@@ -1,0 +1,37 @@
+/** A row of a table, as formats writes it. */
+export type Row = Readonly<Record<string, string | number | boolean | null>>;
+
+/** A reading as the rain file has it; null where the observer left the cell empty, text where it was written wrong. */
+export interface MadeReading {
+  readonly date: string;
+  readonly rain_mm: number | null | string;
+}
+
+/** The tables the demo makes. */
+export type DemoTable = 'sites' | 'roofs' | 'diverters' | 'tanks' | 'demand' | 'gauges' | 'parts' | 'prices';
+
+/** A programme while it is being made. */
+export interface DraftProgramme {
+  settings: Record<string, unknown>;
+  tables: Record<DemoTable, readonly Row[]>;
+  rain: { gaugeId: string; rows: MadeReading[] }[];
+  rawFiles: { path: string; text: string }[];
+}
+
+/** A fault planted on purpose: where it stands, which problem must be found there, and what was done. */
+export interface PlantedFault {
+  readonly file: string;
+  /** As a spreadsheet counts: the header is row 1. */
+  readonly row: number;
+  /** Empty where the whole row is at fault. */
+  readonly column: string;
+  readonly code: string;
+  readonly about: string;
+  /** The site it leaves in doubt. */
+  readonly siteId?: string;
+}
+
+/** A row with some cells changed. */
+export function changed(row: Row, cells: Row): Row {
+  return { ...row, ...cells };
+}
