@@ -1,0 +1,3 @@
+export { type LitresNeeded, serviceLevels_L_per_person_per_day, survivalNeeds } from './constants.ts';
+export { type DailyDemand, dailyDemand } from './dailyDemand.ts';
+export { survivalNeed_L_per_person_per_day } from './survivalNeed.ts';

@@ -1,0 +1,10 @@
+export { annualMaximum_mm } from './annualMaximum.ts';
+export { type DrySpell, drySpells } from './drySpells.ts';
+export { fillGaps } from './fillGaps.ts';
+export { judgedRain, type RainSettings } from './judgedRain.ts';
+export { longestDryRunByYear } from './longestDryRunByYear.ts';
+export { type MonthCompleteness, monthCompleteness } from './monthCompleteness.ts';
+export { type MonthlyNormal, monthlyNormals } from './monthlyNormals.ts';
+export { rainRecord } from './rainRecord.ts';
+export { rainWorking } from './rainWorking.ts';
+export { waterYearStart } from './waterYearStart.ts';
