@@ -48,7 +48,7 @@ export interface StorageFinding {
   readonly daysMet_fraction_range: Range;
   readonly dryDays_per_year: number;
   readonly dryDays_per_year_range: Range;
-  /** Judged litres short in a mean judged year. */
+  /** Judged litres short in a mean year of the record, years not judged among them. */
   readonly shortfall_L_per_year: number;
   /** Smallest tank for each half of the target and for both; null where no tank would do. */
   readonly tankForDays_L: number | null;

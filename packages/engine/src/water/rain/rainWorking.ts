@@ -1,13 +1,14 @@
 import { explain, isoDay, type JudgedRain, type WorkingLine, workingInput } from '../../kernel/index.ts';
 
 /**
- * How did the rain of the balance come to be? Writes down years, filled days and mean rain; it computes nothing.
+ * How did the rain of the balance come to be? Writes down years, filled days and mean rain at the site.
  *
  * @param rain - rain ready for the balance
+ * @param rainFactor - what the gauge's rain is multiplied by at the site [fraction], 0 or more
  * @returns working lines: judged years [year], filled days [day], mean rain of a judged year [mm/year]
  * @definition ours: docs/methods/rain.md
  */
-export function rainWorking(rain: JudgedRain): readonly WorkingLine[] {
+export function rainWorking(rain: JudgedRain, rainFactor = 1): readonly WorkingLine[] {
   const { record, years } = rain;
   const lines: WorkingLine[] = [];
   const gauge = workingInput('gauge', record.gaugeId, 'text');
@@ -34,7 +35,14 @@ export function rainWorking(rain: JudgedRain): readonly WorkingLine[] {
     source: 'definition',
   });
   const judged = workingInput('judgedYears', rain.judgedYears, 'year');
-  const mean = rain.meanAnnualRain_mm;
-  explain(lines, { code: 'rain.mean', value: mean, unit: 'mm/year', inputs: [gauge, judged], source: 'survey' });
+  const factor = workingInput('rainFactor', rainFactor, 'fraction');
+  const mean = rain.meanAnnualRain_mm * rainFactor;
+  explain(lines, {
+    code: 'rain.mean',
+    value: mean,
+    unit: 'mm/year',
+    inputs: [gauge, judged, factor],
+    source: 'survey',
+  });
   return lines;
 }

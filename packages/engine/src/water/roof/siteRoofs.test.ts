@@ -36,7 +36,7 @@ describe('siteRoofs', () => {
     expect(read([])).toMatchObject({ ok: false, problems: [{ code: 'site.roof_none', severity: 'blocker' }] });
     const found = read([roof, { ...roof, roofId: 'R2', width_m: null }]);
     expect(found.ok).toBe(false);
-    expect(found.problems).toMatchObject([{ code: 'site.roof_area_unknown', facts: { roofId: 'R2' } }]);
+    expect(found.problems).toMatchObject([{ code: 'site.roof_area_unknown', facts: { roof: 'R2' } }]);
   });
 
   it('says what it assumed', () => {

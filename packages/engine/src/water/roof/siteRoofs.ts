@@ -70,20 +70,20 @@ function roofCatch(roof: RoofFacts, defaultFirstFlush_mm: number, notes: Notes):
   noteMaterial(roof, notes);
   const roofPlanArea_m2 = roofPlanArea(roof);
   if (roofPlanArea_m2 === null) {
-    problems.push(engineProblem('site.roof_area_unknown', { siteId, column: 'roofPlanArea_m2' }, { roofId }));
+    problems.push(engineProblem('site.roof_area_unknown', { siteId, column: 'roofPlanArea_m2' }, { roof: roofId }));
     return null;
   }
   const gutteredFraction = gutteredShare(roof, notes);
   explainArea(roof, roofPlanArea_m2, notes.working);
   const { runoffFraction, assumed, source } = runoffFractionOf(roof);
   if (assumed) {
-    const facts = { roofId, material: roof.material ?? 'unknown', runoffFraction };
+    const facts = { roof: roofId, material: roof.material ?? 'unknown', runoffFraction };
     problems.push(engineProblem('site.runoff_assumed', { siteId, column: 'runoffFraction' }, facts));
   }
   const inputs = [workingInput('roof', roofId, 'text'), workingInput('material', roof.material ?? 'unknown', 'text')];
   explain(notes.working, { code: 'roof.runoff', value: runoffFraction, unit: 'fraction', inputs, source });
   if (diverter?.drainHole === 'blocked') {
-    problems.push(engineProblem('site.diverter_blocked', { siteId, column: 'drainHole' }, { roofId }));
+    problems.push(engineProblem('site.diverter_blocked', { siteId, column: 'drainHole' }, { roof: roofId }));
   }
   const firstFlush_mm = explainFirstFlush(roof, roofPlanArea_m2 * gutteredFraction, defaultFirstFlush_mm, notes);
   const drainHole = diverter?.drainHole ?? 'open';
@@ -94,14 +94,14 @@ function noteMaterial(roof: RoofFacts, { siteId, problems }: Notes): void {
   if (roof.material === null) return;
   const { caution } = roofCoverings[roof.material];
   if (caution === null) return;
-  const facts = { roofId: roof.roofId, material: roof.material, caution };
+  const facts = { roof: roof.roofId, material: roof.material, caution };
   problems.push(engineProblem('site.roof_material_unsafe', { siteId, column: 'material' }, facts));
 }
 
 function gutteredShare(roof: RoofFacts, { siteId, problems }: Notes): number {
   const share = roof.gutteredFraction;
   if (share !== null && share >= 0 && share <= 1) return share;
-  problems.push(engineProblem('site.gutters_assumed', { siteId, column: 'gutteredFraction' }, { roofId: roof.roofId }));
+  problems.push(engineProblem('site.gutters_assumed', { siteId, column: 'gutteredFraction' }, { roof: roof.roofId }));
   return 1;
 }
 
@@ -117,7 +117,7 @@ function explainFirstFlush(roof: RoofFacts, drainedArea_m2: number, default_mm: 
   const { siteId, problems, working } = notes;
   const { firstFlush_mm, from } = firstFlushDepth(roof.diverter, drainedArea_m2, default_mm);
   if (from === 'settings') {
-    const facts = { roofId: roof.roofId, firstFlush_mm };
+    const facts = { roof: roof.roofId, firstFlush_mm };
     problems.push(engineProblem('site.first_flush_assumed', { siteId, column: 'firstFlush_mm' }, facts));
   }
   const inputs = [workingInput('roof', roof.roofId, 'text')];

@@ -10,11 +10,11 @@ const years = [
 
 it('is the mean over judged years only, and is written down', () => {
   const working: WorkingLine[] = [];
-  const litres = yearlyInflow_L(Float64Array.of(1, 2, 100, 100, 3, 4), { years, meanAnnualRain_mm: 9 }, [], working);
+  const litres = yearlyInflow_L(Float64Array.of(1, 2, 100, 100, 3, 4), { years }, [], working);
   expect(litres).toBe(5);
   expect(working).toMatchObject([{ code: 'roof.inflow', value: 5, unit: 'L/year' }]);
 });
 
 it('refuses a record without a judged year', () => {
-  expect(() => yearlyInflow_L(Float64Array.of(1), { years: [], meanAnnualRain_mm: 0 }, [], [])).toThrow(RangeError);
+  expect(() => yearlyInflow_L(Float64Array.of(1), { years: [] }, [], [])).toThrow(RangeError);
 });

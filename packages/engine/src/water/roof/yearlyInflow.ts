@@ -13,7 +13,7 @@ import type { RoofCatch } from './siteRoofs.ts';
  */
 export function yearlyInflow_L(
   inflow_L: Float64Array,
-  rain: Pick<JudgedRain, 'years' | 'meanAnnualRain_mm'>,
+  rain: Pick<JudgedRain, 'years'>,
   roofs: readonly RoofCatch[],
   working: WorkingLine[],
 ): number {
@@ -26,11 +26,7 @@ export function yearlyInflow_L(
   }
   if (judgedYears === 0) throw new RangeError('yearlyInflow_L: needs a judged year');
   const drainedArea_m2 = roofs.reduce((sum, roof) => sum + roof.roofPlanArea_m2 * roof.gutteredFraction, 0);
-  const inputs = [
-    workingInput('drainedArea', drainedArea_m2, 'm2'),
-    workingInput('meanAnnualRain', rain.meanAnnualRain_mm, 'mm/year'),
-    workingInput('judgedYears', judgedYears, 'year'),
-  ];
+  const inputs = [workingInput('drainedArea', drainedArea_m2, 'm2'), workingInput('judgedYears', judgedYears, 'year')];
   const value = total_L / judgedYears;
   return explain(working, { code: 'roof.inflow', value, unit: 'L/year', inputs, source: 'definition' });
 }

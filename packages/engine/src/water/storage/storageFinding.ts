@@ -29,6 +29,8 @@ export interface StorageCase {
   readonly balance: Balance;
   readonly rain: JudgedRain;
   readonly tankVolume_L: number;
+  /** Litres in a mean judged year, as the roof room counts them. */
+  readonly inflow_L_per_year: number;
   readonly catalogue: readonly TankSize[];
   readonly settings: DesignSettings;
   readonly drawn: DrawnYears;
@@ -83,7 +85,7 @@ export function storageFinding(given: StorageCase): {
     verdict: verdictOf(point.meetsTarget, holdsAtWorstEnd),
     tankVolume_L,
     ...meanDemand(balance),
-    inflow_L_per_year: total(balance.inflow_L) / years.length,
+    inflow_L_per_year: given.inflow_L_per_year,
     judgedYears: rain.judgedYears,
     goodYears: point.goodYears,
     goodYearsNeeded: needed,

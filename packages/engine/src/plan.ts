@@ -1,0 +1,79 @@
+import type { GaugeFinding, ProgrammeFacts, SiteDesign, SiteFacts, StorageSeries } from './kernel/index.ts';
+import { tankSizes } from './parts/index.ts';
+import { designSite, type Programme, siteSeries } from './site.ts';
+import { judgedRain, rainRecord } from './water/rain/index.ts';
+
+/** A programme ready to be judged: its gauges checked once, and what all sites share. */
+export interface ReadyProgramme extends Programme {
+  readonly gauges: ReadonlyMap<string, GaugeFinding>;
+}
+
+/**
+ * What does each gauge come to? Checks every record once, for all the sites that use it.
+ *
+ * @param facts - the programme
+ * @returns by gaugeId: rain ready for the balance [mm], or null with the blockers that say why, and every problem found
+ * @definition ours: docs/methods/rain.md
+ */
+export function readyGauges(facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>): ReadonlyMap<string, GaugeFinding> {
+  const found = new Map<string, GaugeFinding>();
+  for (const gauge of facts.gauges) {
+    const { gaugeId, name } = gauge;
+    const record = rainRecord(gauge);
+    const rain = record.ok ? judgedRain(record.value, facts.settings) : null;
+    found.set(gaugeId, {
+      gaugeId,
+      name,
+      rain: rain?.ok ? rain.value : null,
+      problems: [...record.problems, ...(rain?.problems ?? [])],
+    });
+  }
+  return found;
+}
+
+/**
+ * Makes a programme ready: gauges checked, the catalogue's tanks in order of size, empty stores.
+ *
+ * @param facts - the programme
+ * @returns what every site needs: gauges with their rain [mm], catalogue of tanks [L], settings
+ * @definition ours
+ */
+export function readyProgramme(facts: ProgrammeFacts): ReadyProgramme {
+  return {
+    settings: facts.settings,
+    catalogue: tankSizes(facts.parts),
+    gauges: readyGauges(facts),
+    yields: new WeakMap(),
+    drawn: new Map(),
+  };
+}
+
+/**
+ * Which verdict does every site get? One site at a time, in the order of the table, so that a large programme needs no more
+ * memory than a small one.
+ *
+ * @param sites - the sites' facts
+ * @param ready - the programme, ready
+ * @returns one design a site, as each is done
+ * @law the order of sites changes no design
+ * @definition ours
+ */
+export function* designSites(sites: readonly SiteFacts[], ready: ReadyProgramme): Generator<SiteDesign, void> {
+  for (const site of sites) yield designSite(site, gaugeOf(site, ready), ready);
+}
+
+/**
+ * What happens in one site's tank, day by day?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready
+ * @returns daily series [mm, L], or null where the site is `unknown`
+ * @definition ours
+ */
+export function seriesOf(site: SiteFacts, ready: ReadyProgramme): StorageSeries | null {
+  return siteSeries(site, gaugeOf(site, ready), ready);
+}
+
+function gaugeOf(site: SiteFacts, ready: ReadyProgramme): GaugeFinding | undefined {
+  return site.gaugeId === null ? undefined : ready.gauges.get(site.gaugeId);
+}
