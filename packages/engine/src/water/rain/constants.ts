@@ -11,11 +11,11 @@ export const largeRainInADay_mm = 500;
 export const morningEnds_h = 12;
 
 /** Monthly mean: void from so many missing days, or from so many in a row [day]. Source: wmo-1203, 11-or-5 rule. */
-export const missingDaysVoidMean = 11;
-export const consecutiveDaysVoidMean = 5;
+export const voidFromMissing_days = 11;
+export const voidFromConsecutive_days = 5;
 
 /** Share of the years a month's normal needs [fraction]. Source: wmo-1203, 80 % of years, 24 of 30. */
 export const normalNeedsYears_fraction = 0.8;
 
 /** Days named in one problem before the rest are only counted [count]. Ours. */
-export const daysNamed = 10;
+export const daysNamed_count = 10;

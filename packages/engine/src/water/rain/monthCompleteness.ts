@@ -1,4 +1,4 @@
-import { consecutiveDaysVoidMean, missingDaysVoidMean } from './constants.ts';
+import { voidFromConsecutive_days, voidFromMissing_days } from './constants.ts';
 
 /** What may be worked out from a month with days missing. */
 export interface MonthCompleteness {
@@ -26,7 +26,7 @@ export function monthCompleteness(missingDays: readonly number[]): MonthComplete
     if (run > longestRun) longestRun = run;
   }
   return {
-    meanValid: days.length < missingDaysVoidMean && longestRun < consecutiveDaysVoidMean,
+    meanValid: days.length < voidFromMissing_days && longestRun < voidFromConsecutive_days,
     totalValid: days.length === 0,
   };
 }

@@ -9,7 +9,7 @@ import {
   type RainReading,
   unknownDay,
 } from '../../kernel/index.ts';
-import { daysNamed, largeRainInADay_mm, mostRainInADay_mm } from './constants.ts';
+import { daysNamed_count, largeRainInADay_mm, mostRainInADay_mm } from './constants.ts';
 
 /** The readings on the calendar. */
 export interface PlacedReadings {
@@ -108,7 +108,7 @@ function addFault(faults: Map<Kind, Faults>, kind: Kind, reading: RainReading, s
     faults.set(kind, found);
   }
   found.count++;
-  if (found.days.length < daysNamed) found.days.push(isoDay(reading.day - shift_days));
+  if (found.days.length < daysNamed_count) found.days.push(isoDay(reading.day - shift_days));
 }
 
 function faultProblems(faults: Map<Kind, Faults>, place: Place, shift_days: number): Problem[] {

@@ -53,7 +53,7 @@ export const runoffOfUnknownCovering = { used: 0.5, source: 'warwick-dtu, sizing
 export const dryDayBelow_mm = 1;
 
 /** So many dry days in a row arm the first flush again [day]. Common practice, no source. */
-export const dryDaysToArm = 3;
+export const armedAfter_days = 3;
 
 /** Yields kept for one rain record before the oldest is let go [count]. Ours: 64 series of 32 years are 6 MB. */
-export const yieldsKept = 64;
+export const yieldsKept_count = 64;

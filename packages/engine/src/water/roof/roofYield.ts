@@ -1,4 +1,4 @@
-import { dryDayBelow_mm, dryDaysToArm } from './constants.ts';
+import { armedAfter_days, dryDayBelow_mm } from './constants.ts';
 
 /** What a square metre of roof does with rain. */
 export interface YieldRule {
@@ -31,7 +31,7 @@ export function roofYield_mm(rain_mm: Float64Array, rule: YieldRule): Float64Arr
   const factor = rule.rainFactor ?? 1;
   const net_mm = new Float64Array(rain_mm.length);
   const days = rain_mm.length;
-  const armsAfter = rule.drainHole === 'open' ? dryDaysToArm : Infinity;
+  const armsAfter = rule.drainHole === 'open' ? armedAfter_days : Infinity;
   let left_mm = firstFlush_mm;
   let dryDays = 0;
   for (let pass = 1; pass <= passes; pass++) {

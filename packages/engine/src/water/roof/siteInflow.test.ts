@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { RainRecord } from '../../kernel/index.ts';
-import { yieldsKept } from './constants.ts';
+import { yieldsKept_count } from './constants.ts';
 import { siteInflow_L, type YieldsByRecord } from './siteInflow.ts';
 import type { RoofCatch } from './siteRoofs.ts';
 
@@ -37,13 +37,13 @@ describe('siteInflow_L', () => {
 
   it('is the same with shared yields as without, however many are asked for', () => {
     const yields: YieldsByRecord = new WeakMap();
-    for (let i = 0; i < 2 * yieldsKept; i++) {
+    for (let i = 0; i < 2 * yieldsKept_count; i++) {
       for (const asked of [{ ...roof, firstFlush_mm: i / 10 }, roof]) {
         for (const factor of [1, 0.5]) {
           expect(siteInflow_L(record, [asked], factor, yields)).toEqual(siteInflow_L(record, [asked], factor));
         }
       }
     }
-    expect(yields.get(record)?.size).toBe(yieldsKept);
+    expect(yields.get(record)?.size).toBe(yieldsKept_count);
   });
 });

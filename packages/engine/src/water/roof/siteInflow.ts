@@ -1,5 +1,5 @@
 import type { RainRecord } from '../../kernel/index.ts';
-import { yieldsKept } from './constants.ts';
+import { yieldsKept_count } from './constants.ts';
 import { roofYield_mm } from './roofYield.ts';
 import type { RoofCatch } from './siteRoofs.ts';
 
@@ -14,7 +14,7 @@ export type YieldsByRecord = WeakMap<RainRecord, Map<string, Float64Array>>;
  * @param record - the rain, gaps filled: rain_mm [mm] by day
  * @param roofs - the roofs, from siteRoofs
  * @param rainFactor - what the gauge's rain is multiplied by at the site [fraction], 0 or more
- * @param yields - yields already worked out; added to; the answer is the same without it
+ * @param yields - yields [mm] already worked out, by record; added to; the answer is the same without it
  * @returns litres by day [L], 0 or more, as long as the record
  * @law twice the area of every roof gives twice the litres; the order of roofs changes nothing but rounding
  * @definition ours; 1 mm on 1 m² is 1 L
@@ -49,7 +49,7 @@ function sharedYield(record: RainRecord, roof: RoofCatch, rainFactor: number, yi
   if (known) return known;
   const net_mm = work();
   for (const oldest of ofRecord.keys()) {
-    if (ofRecord.size < yieldsKept) break;
+    if (ofRecord.size < yieldsKept_count) break;
     ofRecord.delete(oldest);
   }
   ofRecord.set(key, net_mm);
