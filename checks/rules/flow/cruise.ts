@@ -2,7 +2,6 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { cruisedFolders } from '../../../setup/run.mjs';
 
-export const repository = fileURLToPath(new URL('../../..', import.meta.url));
 const tool = fileURLToPath(
   new URL('../../../node_modules/dependency-cruiser/bin/dependency-cruise.mjs', import.meta.url),
 );

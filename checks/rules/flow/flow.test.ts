@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import rules from '../../../.dependency-cruiser.cjs';
-import { cruise, repository } from './cruise.ts';
+import { repository } from '../repository.ts';
+import { cruise } from './cruise.ts';
 import { soundTree, writeTree } from './madeUpTree.ts';
 
 const engine = 'packages/engine/src';

@@ -1,0 +1,80 @@
+/** Units a name may end in, as written in names. Litres and millimetres for the water balance, SI for the rest. */
+const units = [
+  ...['L', 'litres', 'usGallon', 'mm', 'cm', 'm', 'km', 'in', 'ft', 'm2', 'ft2', 'm3', 'kg', 'g', 'mg', 't'],
+  ...['s', 'min', 'h', 'day', 'days', 'week', 'weeks', 'month', 'months', 'year', 'years'],
+  ...[
+    'person',
+    'people',
+    'site',
+    'count',
+    'fraction',
+    'deg',
+    'degC',
+    'NTU',
+    'kPa',
+    'Pa',
+    'bar',
+    'W',
+    'kW',
+    'kWh',
+    'mPas',
+  ],
+];
+const oneUnit = `(?:${units.join('|')})`;
+const unitAtEnd = new RegExp(`(?:^|_)${oneUnit}(?:_per_${oneUnit})*(?:_range)?$`);
+
+/**
+ * Words a name of a number may end in without a unit, each with its reason. The last word of `rowsUsed` is `used`; words
+ * are compared in lower case.
+ */
+export const wordsWithoutUnit: Readonly<Record<string, string>> = {
+  fraction: 'a share of a whole, 0 to 1',
+  row: 'a place in a file, counted from 1',
+  rows: 'a count of rows',
+  seed: 'a whole number that starts the dice',
+  draws: 'a count',
+  passes: 'a count',
+  length: 'a count of entries',
+  positions: 'places in a list',
+  sites: 'a count',
+  day: 'a square on the calendar: its type is DayIndex, or it is the day of a month',
+  days: 'a count of days, its unit is the word itself',
+  month: 'a month, 1 to 12',
+  year: 'a year of the calendar',
+  years: 'a count of years, its unit is the word itself',
+  needed: 'a count, the unit stands before it: goodYearsNeeded',
+  label: 'the calendar year a water year ends in',
+  from: 'the first of a stretch of days, an offset or a DayIndex',
+  to: 'the day after a stretch of days, an offset; or a DayIndex',
+  state: 'a code of how a day is known',
+  dry: '1 on a dry day',
+  amount: 'money, whose unit is the currency beside it',
+  factor: 'a plain multiplier',
+};
+
+/** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */
+export const namesWithoutUnit: Readonly<Record<string, string>> = {
+  measured: 'a code of how a day is known',
+  unknownDay: 'a code of how a day is known',
+  filledDay: 'a code of how a day is known',
+  'Range.low': 'the unit stands in the name of the field that holds the range',
+  'Range.high': 'the unit stands in the name of the field that holds the range',
+  'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',
+  'RoofCovering.used': 'a runoff fraction: the type is the range of one quantity',
+  'RoofCovering.high': 'a runoff fraction: the type is the range of one quantity',
+  'WorkingLine.value': 'the unit stands beside it',
+  'WorkingInput.value': 'the unit stands beside it',
+  'Problem.facts': 'facts carry their unit in their own key',
+};
+
+/**
+ * Does this name carry its unit last, or is it a word that needs none?
+ *
+ * `owner` is the interface of a field, and null for a constant.
+ */
+export function carriesUnit(name: string, owner: string | null): boolean {
+  if (unitAtEnd.test(name)) return true;
+  if ((owner === null ? name : `${owner}.${name}`) in namesWithoutUnit) return true;
+  const words = name.replace(/_range$/, '').split(/_|(?<=[a-z0-9])(?=[A-Z])/);
+  return (words.at(-1) ?? '').toLowerCase() in wordsWithoutUnit;
+}
