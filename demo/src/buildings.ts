@@ -19,8 +19,8 @@ interface Measure {
 }
 
 const measures: Readonly<Record<Lot, Measure>> = {
-  ample: { roof: [0.46, 0.62], cover_days: [72, 92] },
-  edge: { roof: [0.4, 0.48], cover_days: [50, 62] },
+  ample: { roof: [0.52, 0.68], cover_days: [62, 84] },
+  edge: { roof: [0.43, 0.52], cover_days: [42, 56] },
   littleTank: { roof: [0.42, 0.55], cover_days: [16, 28] },
   littleRoof: { roof: [0.17, 0.22], cover_days: [60, 80] },
 };

@@ -47,10 +47,10 @@ const kindNames: Readonly<Record<Kind, string>> = { hall: 'village hall', school
 
 /** Of every twenty sites; the order is drawn anew for each twenty. */
 const lots: readonly Lot[] = [
-  ...Array<Lot>(14).fill('ample'),
-  ...Array<Lot>(3).fill('edge'),
-  ...Array<Lot>(2).fill('littleTank'),
-  'littleRoof',
+  ...Array<Lot>(15).fill('ample'),
+  ...Array<Lot>(2).fill('edge'),
+  'littleTank',
+  ...Array<Lot>(2).fill('littleRoof'),
 ];
 const kinds: readonly Kind[] = ['hall', 'hall', 'hall', 'school', 'hall', 'hall', 'school', 'hall', 'clinic', 'hall'];
 
@@ -74,7 +74,7 @@ export function madeSites(seed: number, count: number, names: readonly string[],
     beside = { place, kind };
     const siteId = `S${String(i + 1).padStart(digits, '0')}`;
     const name = `${names[i - Math.floor((i + 1) / 5)]!} ${kindNames[kind]}`;
-    return { siteId, name, kind, lot, place, ...facts(chanceFor(seed, `site ${i}`), kind) };
+    return { siteId, name, kind, lot, place, ...facts(chanceFor(seed, `people of ${siteId}`), kind) };
   });
 }
 
@@ -107,5 +107,5 @@ function facts(chance: Chance, kind: Kind): Pick<MadeSite, 'people' | 'rainFacto
 
 /** Most halls serve a few dozen people, some nearly two hundred. */
 function peopleOfHall(chance: Chance): number {
-  return Math.round(Math.min(190, 30 + 32 * chance.gamma(1.6)));
+  return Math.round(Math.min(190, 30 + 26 * chance.gamma(1.6)));
 }
