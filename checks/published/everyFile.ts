@@ -1,0 +1,18 @@
+import { monthlyMeans, monthlyTotals } from './completeness.ts';
+import { sphere, warwickDemand, who } from './demand.ts';
+import { enhealth } from './enhealth.ts';
+import type { PublishedFile } from './published.ts';
+import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
+
+/** Every list of published rows. A new one is added here, and its rows are run and counted. */
+export const everyFile: readonly PublishedFile[] = [
+  enhealth,
+  lancaster,
+  monthlyMeans,
+  monthlyTotals,
+  sphere,
+  texasFirstFlush,
+  warwickDemand,
+  warwickSupply,
+  who,
+];
