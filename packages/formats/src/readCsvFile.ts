@@ -1,0 +1,91 @@
+import type { Place, Problem } from '@eavewell/engine';
+import { type NotUsed, type RawRow, shown, tableProblem } from '@eavewell/tables';
+import { decodeText } from './decodeText.ts';
+import { findSeparator } from './findSeparator.ts';
+import { splitCsv } from './splitCsv.ts';
+
+/** A CSV file taken apart, before its columns are known. */
+export interface CsvFile {
+  readonly header: readonly string[];
+  /** The rows under the header. */
+  readonly rows: readonly RawRow[];
+  /** A comma may be the decimal mark: the cells are not separated by commas. */
+  readonly decimalComma: boolean;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+}
+
+/** What is asked of a file. */
+export interface CsvAsked {
+  readonly file: string;
+  readonly columns: readonly string[];
+  /** Does it matter that it has no rows? */
+  readonly needed: boolean;
+  readonly place?: Place;
+}
+
+const nothing = { header: [], rows: [], decimalComma: false, notUsed: [] } as const;
+
+function isEmpty({ cells, broken }: RawRow): boolean {
+  return broken !== true && cells.every((text) => text.trim() === '');
+}
+
+/** A last line that stops short and has no end was cut off with all that came after it. */
+function cutOff(asked: CsvAsked, width: number, last: RawRow): { problem: Problem; notUsed: NotUsed } {
+  const value = shown(last.cells.join(','));
+  const place = { ...asked.place, file: asked.file, row: last.row };
+  const facts = { value, expected: `${width} cells and a line end`, cells: last.cells.length, columns: width };
+  return {
+    problem: tableProblem('file.cut_off', place, facts),
+    notUsed: { file: asked.file, row: last.row, value, code: 'file.cut_off', cells: last.cells },
+  };
+}
+
+/**
+ * Which rows of cells stand in these bytes? Encoding, separator, line ends and a file cut off are settled here.
+ *
+ * @param bytes - the file [byte]
+ * @param asked - its name, the columns it should have, and whether it may be without rows
+ * @returns header, rows, problems and what was not used; no header where the file cannot be read as a table at all
+ * @problem file.wrong_encoding - not UTF-8 text
+ * @problem file.cut_off - the last line stops short; it is not used, the others are
+ * @definition ours: docs/decisions/0010-faults-in-files.md
+ */
+export function readCsvFile(bytes: Uint8Array, asked: CsvAsked): CsvFile {
+  const { file, columns } = asked;
+  const place = { ...asked.place, file };
+  const decoded = decodeText(bytes);
+  if ('encoding' in decoded) {
+    const facts = { value: file, encoding: decoded.encoding, expected: 'UTF-8 text' };
+    return { ...nothing, problems: [tableProblem('file.wrong_encoding', place, facts)] };
+  }
+  if (decoded.text.trim() === '')
+    return { ...nothing, problems: [tableProblem('file.empty', place, { value: file, expected: columns })] };
+  const problems: Problem[] = [];
+  const notUsed: NotUsed[] = [];
+  const separator = findSeparator(decoded.text, columns);
+  if (separator !== ',') {
+    const value = separator === ';' ? 'semicolon' : 'tab';
+    problems.push(tableProblem('file.separator', { ...place, row: 1 }, { value, expected: 'comma' }));
+  }
+  const { rows, ended } = splitCsv(decoded.text, separator);
+  const header = rows[0]!.cells;
+  let body = rows.slice(1);
+  const last = body.at(-1);
+  if (!ended && last !== undefined) {
+    if (last.broken === true || last.cells.length < header.length) {
+      const cut = cutOff(asked, header.length, last);
+      problems.push(cut.problem);
+      notUsed.push(cut.notUsed);
+      body = body.slice(0, -1);
+    } else
+      problems.push(
+        tableProblem('file.no_last_line_end', { ...place, row: last.row }, { value: file, expected: 'a line end' }),
+      );
+  }
+  if (body.every(isEmpty) && notUsed.length === 0) {
+    const code = asked.needed ? 'file.no_rows' : 'file.no_rows_optional';
+    problems.push(tableProblem(code, place, { value: file, expected: 'rows under the header' }));
+  }
+  return { header, rows: body, decimalComma: separator !== ',', problems, notUsed };
+}

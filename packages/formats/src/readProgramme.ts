@@ -1,0 +1,140 @@
+import { readdir, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { defaultSettings, type Problem, type ProgrammeFacts } from '@eavewell/engine';
+import {
+  assembleProgramme,
+  folderTableNames,
+  folderTables,
+  idForm,
+  type NotUsed,
+  nearest,
+  tableProblem,
+} from '@eavewell/tables';
+import { checkDatapackage } from './checkDatapackage.ts';
+import { type RainFileRead, readRainFile } from './readRainFile.ts';
+import { readSettingsFile } from './readSettingsFile.ts';
+import { readTables } from './readTables.ts';
+import { notUsedFile } from './writeNotUsed.ts';
+
+/** How much of a file was used. */
+export interface FileUse {
+  readonly file: string;
+  /** Rows with anything in them. */
+  readonly rows: number;
+  readonly used: number;
+}
+
+/** A programme folder as it was read: what the engine is told, everything found wrong, everything not used. */
+export interface ProgrammeRead {
+  readonly facts: ProgrammeFacts;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+  readonly files: readonly FileUse[];
+}
+
+function nothing(problem: Problem): ProgrammeRead {
+  const facts = { settings: defaultSettings, sites: [], gauges: [], parts: [], prices: [] };
+  return { facts, problems: [problem], notUsed: [], files: [] };
+}
+
+/** The names in the folder, or why it cannot be read. */
+async function entriesOf(folder: string): Promise<readonly string[] | Problem> {
+  const place = { file: folder };
+  const facts = { value: folder, expected: 'a folder of tables' };
+  try {
+    if (!(await stat(folder)).isDirectory()) return tableProblem('folder.not_a_folder', place, facts);
+    return (await readdir(folder)).sort();
+  } catch (error) {
+    const reason = (error as NodeJS.ErrnoException).code ?? 'unknown';
+    if (reason === 'ENOENT' || reason === 'ENOTDIR') return tableProblem('folder.missing', place, facts);
+    return tableProblem('folder.unreadable', place, { ...facts, reason });
+  }
+}
+
+const expectedNames = [
+  ...folderTableNames.map((name): string => folderTables[name].file),
+  'rain',
+  'settings.json',
+  'datapackage.json',
+  notUsedFile,
+];
+
+function unknownFiles(entries: readonly string[]): readonly Problem[] {
+  return entries
+    .filter((name) => !name.startsWith('.') && !expectedNames.includes(name))
+    .map((name) => tableProblem('file.unknown', { file: name }, { value: name, expected: expectedNames }));
+}
+
+/** Files of rain that no gauge asks for. */
+async function strayRain(folder: string, gaugeIds: ReadonlySet<string>): Promise<readonly Problem[]> {
+  let names: readonly string[];
+  try {
+    names = (await readdir(join(folder, 'rain'))).sort();
+  } catch {
+    return []; // no such folder: the gauges' own files are named as missing
+  }
+  const problems: Problem[] = [];
+  for (const name of names.filter((entry) => !entry.startsWith('.'))) {
+    const gaugeId = name.replace(/\.csv$/, '');
+    if (gaugeIds.has(gaugeId) && name.endsWith('.csv')) continue;
+    const file = `rain/${name}`;
+    if (name.endsWith('.csv') && idForm.test(gaugeId)) {
+      const facts = { value: file, expected: 'a gauge of gauges.csv', likely: nearest(gaugeId, gaugeIds) ?? '' };
+      problems.push(tableProblem('rainFile.without_gauge', { file, gaugeId }, facts));
+    } else problems.push(tableProblem('file.unknown', { file }, { value: file, expected: '<gaugeId>.csv' }));
+  }
+  return problems;
+}
+
+/** Counts rows of a file that were left out whole. */
+function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): number {
+  const left = new Set<number>();
+  for (const listed of notUsed) if (listed.file === file && listed.column === undefined) left.add(listed.row);
+  return rows - left.size;
+}
+
+async function readRainFiles(folder: string, gaugeIds: Iterable<string>) {
+  const rain = new Map<string, RainFileRead & { readonly file: string }>();
+  for (const gaugeId of gaugeIds)
+    rain.set(gaugeId, { ...(await readRainFile(folder, gaugeId)), file: `rain/${gaugeId}.csv` });
+  return rain;
+}
+
+/**
+ * What does a programme folder come to? Every fault is a problem with its place, and none stops the rest: what can be used is in
+ * the facts, what cannot is listed, and a site whose rows could not all be used is in doubt.
+ *
+ * @param folder - the programme folder [text]
+ * @returns the facts, every problem, all that was not used, and how much of each file was
+ * @problem folder.missing - no such folder; and the other codes of tableProblems
+ * @law never throws for what stands in the folder; never opens a file outside it
+ * @definition ours: docs/tables.md
+ */
+export async function readProgramme(folder: string): Promise<ProgrammeRead> {
+  const entries = await entriesOf(folder);
+  if (!('length' in entries)) return nothing(entries);
+  const settings = await readSettingsFile(folder);
+  const found = await readTables(folder, entries);
+  const gaugeIds = new Set((found.tables.gauges?.rows ?? []).map(({ values }) => values.gaugeId!));
+  const rain = await readRainFiles(folder, gaugeIds);
+  const doubtsOfAll = [...settings.doubtsOfAll, ...found.doubtsOfAll];
+  const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
+  const rainReads = [...rain.values()];
+  const notUsed = [found.notUsed, joined.notUsed, ...rainReads.map((read) => read.notUsed)].flat();
+  const stray = found.tables.gauges?.usable === true ? await strayRain(folder, gaugeIds) : [];
+  const problems = [
+    settings.problems,
+    found.problems,
+    joined.problems,
+    ...rainReads.map((read) => read.problems),
+    stray,
+    unknownFiles(entries),
+    await checkDatapackage(folder),
+  ].flat();
+  const tableNotUsed = [...found.notUsed, ...joined.notUsed];
+  const files = [
+    ...found.files.map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, tableNotUsed) })),
+    ...rainReads.map(({ file, rows, readings }) => ({ file, rows, used: readings.length })),
+  ];
+  return { facts: joined.facts, problems, notUsed, files };
+}

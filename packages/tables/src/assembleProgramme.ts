@@ -1,0 +1,100 @@
+import type {
+  DesignSettings,
+  GaugeFacts,
+  PartFacts,
+  Place,
+  PriceFacts,
+  Problem,
+  ProgrammeFacts,
+  RainReading,
+} from '@eavewell/engine';
+import type { FolderTableName, folderTables } from './allTables.ts';
+import { checkLinks } from './checkLinks.ts';
+import { findDoubts } from './findDoubts.ts';
+import { joinSites } from './joinSites.ts';
+import type { TableRead } from './readRows.ts';
+import type { Table } from './table.ts';
+import type { NotUsed } from './tableProblems.ts';
+
+/** The tables as they were read; a table is left out where its file is not there or cannot be read at all. */
+export type TablesRead = {
+  readonly [K in FolderTableName]?: (typeof folderTables)[K] extends Table<infer C> ? TableRead<C> : never;
+};
+
+/** All that was read of a folder, before it is joined. */
+export interface ProgrammeParts {
+  readonly settings: DesignSettings;
+  readonly tables: TablesRead;
+  /** Readings by gauge. */
+  readonly rain: ReadonlyMap<string, { readonly file: string; readonly readings: readonly RainReading[] }>;
+  /** Faults of whole files that bear on every site: a settings value, a file cut off. */
+  readonly doubtsOfAll: readonly Place[];
+}
+
+/** What the tables come to, with what came to light in joining them. */
+export interface ProgrammeJoined {
+  readonly facts: ProgrammeFacts;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+}
+
+function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
+  return (tables.gauges?.rows ?? []).map(({ values }) => {
+    const gaugeId = values.gaugeId!;
+    const found = rain.get(gaugeId);
+    return {
+      gaugeId,
+      name: values.name ?? gaugeId,
+      readingTime: values.readingTime,
+      readings: found?.readings ?? [],
+      file: found?.file ?? `rain/${gaugeId}.csv`,
+    };
+  });
+}
+
+function partFacts({ parts }: TablesRead): readonly PartFacts[] {
+  return (parts?.rows ?? []).map(({ values }) => ({
+    partId: values.partId!,
+    kind: values.kind!,
+    name: values.name ?? values.partId!,
+    volume_L: values.volume_L,
+  }));
+}
+
+function priceFacts({ prices }: TablesRead, unlinked: ReadonlySet<string>): readonly PriceFacts[] {
+  return (prices?.rows ?? [])
+    .filter(({ row, values }) => !unlinked.has(`prices ${row}`) && values.currency !== null)
+    .map(({ values }) => ({
+      partId: values.partId!,
+      priceDate: values.priceDate!,
+      amount: values.amount!,
+      currency: values.currency!,
+    }));
+}
+
+/**
+ * What is the engine told of this programme? The rows of all tables joined by their ids. A row that names what is not there is
+ * not used; a site about which any row could not be used is in doubt, so that the engine gives no verdict on half its facts.
+ *
+ * @param parts - settings, tables and rain as they were read, and the faults that bear on every site
+ * @returns the facts of the programme, with the problems found in joining and the rows not used for them
+ * @problem link.unknown_site - a row names a site that is not there
+ * @law a site in the table is in the facts, whatever stands in its other cells
+ * @definition ours: docs/decisions/0010-faults-in-files.md
+ */
+export function assembleProgramme(parts: ProgrammeParts): ProgrammeJoined {
+  const { tables } = parts;
+  const links = checkLinks(tables);
+  const doubts = findDoubts(tables, links.problems, parts.doubtsOfAll);
+  return {
+    facts: {
+      settings: parts.settings,
+      sites: joinSites(tables, links.unlinked, doubts),
+      gauges: gaugeFacts(parts),
+      parts: partFacts(tables),
+      prices: priceFacts(tables, links.unlinked),
+    },
+    problems: links.problems,
+    notUsed: links.notUsed,
+  };
+}

@@ -1,0 +1,242 @@
+import type { Place, Problem } from '@eavewell/engine';
+import type { TablesRead } from './assembleProgramme.ts';
+import { nearest } from './nearest.ts';
+import type { TableRow } from './readRows.ts';
+import { type NotUsed, type TableProblemCode, tableProblem } from './tableProblems.ts';
+
+/** Links that lead nowhere: `table row` of rows not used, `table row column` of cells not used. */
+export interface LinksChecked {
+  readonly unlinked: ReadonlySet<string>;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+}
+
+/** For how many unknown ids of one kind the nearest known one is sought, so that a wrong file does not take minutes. Ours. */
+const mostSought = 500;
+
+type Row = Pick<TableRow, 'row' | 'cells'>;
+
+interface Link {
+  readonly table: string;
+  readonly file: string;
+  readonly row: Row;
+  readonly column: string;
+  readonly id: string;
+  readonly siteId: string | null;
+  readonly code: TableProblemCode;
+  /** Is the whole row of no use without it? */
+  readonly wholeRow: boolean;
+}
+
+class LinkChecker {
+  readonly unlinked = new Set<string>();
+  readonly problems: Problem[] = [];
+  readonly notUsed: NotUsed[] = [];
+  private sought = 0;
+
+  refuse(link: Link, known: Iterable<string>, expected: string): void {
+    const likely = this.sought++ < mostSought ? (nearest(link.id, known) ?? '') : '';
+    this.fault(link, { expected, likely });
+  }
+
+  fault(link: Link, facts: Problem['facts']): void {
+    const { table, file, row, column, id, siteId, code, wholeRow } = link;
+    const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
+    this.problems.push(tableProblem(code, place, { value: id, column, ...facts }));
+    this.unlinked.add(wholeRow ? `${table} ${row.row}` : `${table} ${row.row} ${column}`);
+    const listed = { file, row: row.row, value: id, code, cells: row.cells };
+    this.notUsed.push(wholeRow ? listed : { ...listed, column });
+  }
+
+  /** The table linked to could not be read: its rows cannot be told from unknown ones, so one problem stands for all. */
+  unchecked(file: string, expected: string, column: string, rows: readonly number[]): void {
+    if (rows.length === 0) return;
+    const place = { file, row: rows[0]!, column };
+    this.problems.push(tableProblem('link.not_checked', place, { value: file, expected, count: rows.length }));
+  }
+}
+
+function idsOf(
+  table: { readonly rows: readonly { values: object }[]; readonly lost: readonly { keys: object }[] } | undefined,
+  key: string,
+): ReadonlySet<string> {
+  const ids = new Set<string>();
+  for (const { values } of table?.rows ?? []) ids.add((values as Record<string, string>)[key]!);
+  for (const { keys } of table?.lost ?? []) {
+    const id = (keys as Record<string, string | undefined>)[key];
+    if (id !== undefined) ids.add(id);
+  }
+  return ids;
+}
+
+function pairsOf(
+  table: { readonly rows: readonly { values: object }[]; readonly lost: readonly { keys: object }[] } | undefined,
+  second: string,
+): ReadonlyMap<string, ReadonlySet<string>> {
+  const pairs = new Map<string, Set<string>>();
+  const rows = [...(table?.rows ?? []).map(({ values }) => values), ...(table?.lost ?? []).map(({ keys }) => keys)];
+  for (const values of rows as readonly Record<string, string | undefined>[]) {
+    const [siteId, id] = [values['siteId'], values[second]];
+    if (siteId === undefined || id === undefined) continue;
+    pairs.set(siteId, (pairs.get(siteId) ?? new Set()).add(id));
+  }
+  return pairs;
+}
+
+/** Rows of roofs, tanks, demand and diverters must name a site that is there. */
+function checkSites(checker: LinkChecker, tables: TablesRead, siteIds: ReadonlySet<string>): void {
+  for (const name of ['roofs', 'tanks', 'demand', 'diverters'] as const) {
+    const read = tables[name];
+    const rows = (read?.rows ?? []).filter(({ values }) => values.siteId !== null);
+    if (tables.sites?.usable !== true) {
+      checker.unchecked(
+        read?.file ?? '',
+        'sites.csv',
+        'siteId',
+        rows.map(({ row }) => row),
+      );
+      continue;
+    }
+    for (const row of rows) {
+      const id = row.values.siteId!;
+      if (siteIds.has(id)) continue;
+      const link = { table: name, file: read!.file, row, column: 'siteId', id, siteId: null, wholeRow: true } as const;
+      checker.refuse({ ...link, code: 'link.unknown_site' }, siteIds, 'a siteId of sites.csv');
+    }
+  }
+}
+
+function checkGauges(checker: LinkChecker, tables: TablesRead): void {
+  const rows = (tables.sites?.rows ?? []).filter(({ values }) => values.gaugeId !== null);
+  if (tables.gauges?.usable !== true) {
+    checker.unchecked(
+      tables.sites?.file ?? '',
+      'gauges.csv',
+      'gaugeId',
+      rows.map(({ row }) => row),
+    );
+    return;
+  }
+  const gaugeIds = idsOf(tables.gauges, 'gaugeId');
+  for (const row of rows) {
+    const id = row.values.gaugeId!;
+    if (gaugeIds.has(id)) continue;
+    const link = { table: 'sites', file: tables.sites!.file, row, column: 'gaugeId', id, wholeRow: false } as const;
+    const siteId = row.values.siteId;
+    checker.refuse({ ...link, siteId, code: 'link.unknown_gauge' }, gaugeIds, 'a gaugeId of gauges.csv');
+  }
+}
+
+function checkRoofs(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.roofs?.usable !== true) return;
+  const roofs = pairsOf(tables.roofs, 'roofId');
+  for (const row of tables.diverters?.rows ?? []) {
+    const siteId = row.values.siteId!;
+    const id = row.values.roofId!;
+    if (checker.unlinked.has(`diverters ${row.row}`) || roofs.get(siteId)?.has(id)) continue;
+    const link = {
+      table: 'diverters',
+      file: tables.diverters!.file,
+      row,
+      column: 'roofId',
+      id,
+      wholeRow: true,
+    } as const;
+    checker.refuse({ ...link, siteId, code: 'link.unknown_roof' }, roofs.get(siteId) ?? [], `a roofId of ${siteId}`);
+  }
+}
+
+function checkJoined(checker: LinkChecker, tables: TablesRead): void {
+  const tanks = pairsOf(tables.tanks, 'tankId');
+  for (const row of tables.tanks?.rows ?? []) {
+    const { siteId, tankId, joinedTo: id } = row.values;
+    if (id === null || checker.unlinked.has(`tanks ${row.row}`)) continue;
+    const link = { table: 'tanks', file: tables.tanks!.file, row, column: 'joinedTo', id, siteId, wholeRow: false };
+    const expected = `another tankId of ${siteId}`;
+    if (id === tankId) checker.fault({ ...link, code: 'link.joined_to_itself' }, { expected });
+    else if (!tanks.get(siteId!)?.has(id))
+      checker.refuse({ ...link, code: 'link.unknown_tank' }, tanks.get(siteId!) ?? [], expected);
+  }
+}
+
+function checkParts(checker: LinkChecker, tables: TablesRead): void {
+  const named = (tables.tanks?.rows ?? []).filter(
+    ({ row, values }) => values.partId !== null && !checker.unlinked.has(`tanks ${row}`),
+  );
+  const priced = tables.prices?.rows ?? [];
+  if (tables.parts?.usable !== true) {
+    checker.unchecked(
+      tables.tanks?.file ?? '',
+      'parts.csv',
+      'partId',
+      named.map(({ row }) => row),
+    );
+    checker.unchecked(
+      tables.prices?.file ?? '',
+      'parts.csv',
+      'partId',
+      priced.map(({ row }) => row),
+    );
+    return;
+  }
+  const partIds = idsOf(tables.parts, 'partId');
+  const kinds = new Map(tables.parts.rows.map(({ values }) => [values.partId, values.kind]));
+  for (const row of named) {
+    const { siteId, partId } = row.values;
+    const id = partId!;
+    const link = { table: 'tanks', file: tables.tanks!.file, row, column: 'partId', id, siteId, wholeRow: false };
+    const kind = kinds.get(id);
+    if (!partIds.has(id)) checker.refuse({ ...link, code: 'link.unknown_part' }, partIds, 'a partId of parts.csv');
+    else if (kind !== undefined && kind !== 'tank' && kind !== null)
+      checker.fault({ ...link, code: 'link.part_not_tank' }, { kind, expected: 'a part of kind tank' });
+  }
+  for (const row of priced) {
+    const id = row.values.partId!;
+    if (partIds.has(id)) continue;
+    const link = {
+      table: 'prices',
+      file: tables.prices!.file,
+      row,
+      column: 'partId',
+      id,
+      siteId: null,
+      wholeRow: true,
+    };
+    checker.refuse({ ...link, code: 'link.unknown_part' }, partIds, 'a partId of parts.csv');
+  }
+}
+
+/** Two files whose names differ only by case are one file on many computers. */
+function checkCase(checker: LinkChecker, tables: TablesRead): void {
+  const seen = new Map<string, string>();
+  for (const { row, values } of tables.gauges?.rows ?? []) {
+    const gaugeId = values.gaugeId!;
+    const other = seen.get(gaugeId.toLowerCase());
+    if (other === undefined) seen.set(gaugeId.toLowerCase(), gaugeId);
+    else {
+      const place = { file: tables.gauges!.file, row, column: 'gaugeId', gaugeId };
+      const facts = { value: gaugeId, other, expected: 'ids that differ by more than capitals' };
+      checker.problems.push(tableProblem('link.ids_differ_by_case', place, facts));
+    }
+  }
+}
+
+/**
+ * Which links between tables lead nowhere? Each is named with the nearest id there is, and not used. A row that was found but
+ * could not be used still counts as there.
+ *
+ * @param tables - the tables as they were read
+ * @returns the rows and cells not to be used, with their problems
+ * @problem link.unknown_site - and the other link codes
+ * @definition ours
+ */
+export function checkLinks(tables: TablesRead): LinksChecked {
+  const checker = new LinkChecker();
+  checkSites(checker, tables, idsOf(tables.sites, 'siteId'));
+  checkGauges(checker, tables);
+  checkRoofs(checker, tables);
+  checkJoined(checker, tables);
+  checkParts(checker, tables);
+  checkCase(checker, tables);
+  return checker;
+}

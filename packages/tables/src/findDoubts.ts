@@ -1,0 +1,77 @@
+import type { Place, Problem } from '@eavewell/engine';
+import type { TablesRead } from './assembleProgramme.ts';
+
+/** The tables whose rows are about a site. */
+const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
+
+/** Which places put a site in doubt. */
+export interface Doubts {
+  /** By site. */
+  readonly bySite: ReadonlyMap<string, readonly Place[]>;
+  /** By part, for the sites whose tanks name it. */
+  readonly byPart: ReadonlyMap<string, readonly Place[]>;
+  /** Faults of a whole file. */
+  readonly ofAll: readonly Place[];
+  /** Faults in the programme's own demand, for the sites that have none of their own. */
+  readonly ofProgrammeDemand: readonly Place[];
+}
+
+function add(places: Map<string, Place[]>, id: string, place: Place): void {
+  const known = places.get(id);
+  if (known) known.push(place);
+  else places.set(id, [place]);
+}
+
+/** Is this fault in a row of the programme's own demand, one whose siteId cell is empty? */
+function programmeDemandTest(tables: TablesRead): (place: Place) => boolean {
+  const read = tables.demand;
+  const rows = new Set(read?.notUsed.map(({ row }) => row));
+  return ({ file, row, siteId, column }) =>
+    read !== undefined && file === read.file && siteId === undefined && column !== 'siteId' && rows.has(row ?? 0);
+}
+
+function partDoubts(tables: TablesRead): ReadonlyMap<string, readonly Place[]> {
+  const byPart = new Map<string, Place[]>();
+  const partOf = new Map<number, string>();
+  for (const { row, values } of tables.parts?.rows ?? []) partOf.set(row, values.partId!);
+  for (const { row, keys } of tables.parts?.lost ?? [])
+    if (keys['partId'] !== undefined) partOf.set(row, keys['partId']);
+  for (const { severity, place, code, facts } of tables.parts?.problems ?? []) {
+    if (severity !== 'blocker' || place.row === undefined) continue;
+    const partId = code === 'row.key_twice' ? String(facts['value']) : partOf.get(place.row);
+    if (partId !== undefined) add(byPart, partId, place);
+  }
+  return byPart;
+}
+
+/**
+ * Which sites are in doubt, and for what? Every blocker in a row about a site is a doubt of that site; a blocker of a whole file
+ * is a doubt of all; a blocker in a part is a doubt of the sites whose tanks are that part.
+ *
+ * @param tables - the tables as they were read
+ * @param linkProblems - what was found in joining them
+ * @param doubtsOfAll - places of faults that bear on every site
+ * @returns the places, by what they put in doubt
+ * @law a site is never judged on the rows that happened to be readable
+ * @definition ours: docs/decisions/0010-faults-in-files.md
+ */
+export function findDoubts(
+  tables: TablesRead,
+  linkProblems: readonly Problem[],
+  doubtsOfAll: readonly Place[],
+): Doubts {
+  const bySite = new Map<string, Place[]>();
+  const ofAll = [...doubtsOfAll];
+  const ofProgrammeDemand: Place[] = [];
+  const isProgrammeDemand = programmeDemandTest(tables);
+  const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
+  for (const { severity, place } of tables.parts?.problems ?? [])
+    if (severity === 'blocker' && place.row === 1) ofAll.push(place);
+  for (const { severity, place } of found) {
+    if (severity !== 'blocker') continue;
+    if (place.siteId !== undefined) add(bySite, place.siteId, place);
+    else if (place.row === 1) ofAll.push(place);
+    else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
+  }
+  return { bySite, byPart: partDoubts(tables), ofAll, ofProgrammeDemand };
+}

@@ -1,0 +1,125 @@
+import type { Facts } from '@eavewell/engine';
+import { readGuarded } from './apostrophe.ts';
+import { expectedText, idForm, limitsText, longestText } from './columns.ts';
+import { nearest } from './nearest.ts';
+import { readDate } from './readDate.ts';
+import { type NumberHabit, readNumber } from './readNumber.ts';
+import type { Column, Limits } from './table.ts';
+import type { Fault, TableProblemCode } from './tableProblems.ts';
+
+/** What a cell came to. With a fault that is a warning there is a value too. */
+export interface CellReading<T> {
+  readonly value: T | null;
+  readonly fault: Fault | null;
+  /** The number was written with a decimal comma, and was read. */
+  readonly comma: boolean;
+}
+
+const longestShown = 80;
+/** Control characters other than tab and the line ends, which a quoted text may hold. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: finding them is what it is for
+const controls = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
+
+/** A cell as it is shown in a problem: cut where it is very long. */
+export function shown(text: string): string {
+  return text.length > longestShown ? `${text.slice(0, longestShown)}…` : text;
+}
+
+function outside(value: number, limits: Limits): boolean {
+  return value > limits.high || (limits.above ? value <= limits.low : value < limits.low);
+}
+
+function lowHigh(column: Column<unknown>, limits: Limits): Facts {
+  const [low, high] = limitsText(column, limits)
+    .replace(/^above /, '')
+    .split(' to ');
+  return { low: low!, high: high! };
+}
+
+/** One cell being read: makes its faults with the facts they all carry. */
+class Cell<T> {
+  readonly column: Column<T>;
+  readonly text: string;
+  constructor(column: Column<T>, text: string) {
+    this.column = column;
+    this.text = text;
+  }
+
+  fault(code: TableProblemCode, facts: Facts = {}): Fault {
+    const { kind, unit } = this.column;
+    return { code, facts: { value: shown(this.text), expected: expectedText(this.column), kind, unit, ...facts } };
+  }
+
+  unused(code: TableProblemCode, facts: Facts = {}): CellReading<T> {
+    return { value: null, fault: this.fault(code, facts), comma: false };
+  }
+
+  /** Lets the column's own schema have the last word. */
+  used(value: unknown, fault: Fault | null = null, comma = false, refusal: TableProblemCode = 'cell.out_of_range') {
+    const judged = this.column.schema.safeParse(value);
+    return judged.success ? { value: judged.data, fault, comma } : this.unused(refusal);
+  }
+
+  number(value: number, comma: boolean): CellReading<T> {
+    const { hard, usual, kind } = this.column;
+    if (hard && outside(value, hard)) return this.unused('cell.out_of_range', lowHigh(this.column, hard));
+    if (kind === 'whole' && !Number.isSafeInteger(value)) return this.unused('cell.not_whole');
+    const unusual = usual && outside(value, usual) ? this.fault('cell.unusual', lowHigh(this.column, usual)) : null;
+    return this.used(value, unusual, comma);
+  }
+}
+
+function readText<T>(cell: Cell<T>): CellReading<T> {
+  const text = readGuarded(cell.text);
+  if (text.length > longestText)
+    return cell.unused('cell.too_long', { length: text.length, longest: longestText, unit: 'character' });
+  if (controls.test(text)) return cell.unused('cell.control_characters');
+  const lost = text.includes('\uFFFD') ? cell.fault('cell.letters_lost') : null;
+  return cell.used(text, lost, false, 'cell.not_a_currency');
+}
+
+function readChoice<T>(cell: Cell<T>): CellReading<T> {
+  const { choices, kind } = cell.column;
+  if (choices.includes(cell.text)) return cell.used(kind === 'yesNo' ? cell.text === 'yes' : cell.text);
+  const near = nearest(cell.text, choices) ?? choices.find((word) => word[0] === cell.text.toLowerCase());
+  return cell.unused('cell.not_a_choice', { choices, likely: near ?? '' });
+}
+
+/**
+ * What does one cell come to? It is read as its column says or not at all: a cell that cannot be used gives null and a fault
+ * that names what stands there; nothing is guessed, and an empty cell is null, never 0.
+ *
+ * @param column - the column it stands in
+ * @param text - the cell as it stands in the file [text]
+ * @param habit - may a comma be the decimal mark, and does the file use it?
+ * @returns the value [unit of the column] or null, and the fault or null
+ * @problem cell.unusual - outside the usual range; the value is used
+ * @law never throws, never gives NaN
+ * @definition ours: docs/tables.md
+ */
+export function readCell<T>(column: Column<T>, text: string, habit: NumberHabit): CellReading<T> {
+  const trimmed = text.trim();
+  const cell = new Cell(column, trimmed);
+  if (trimmed === '') return column.required ? cell.unused('cell.missing') : { value: null, fault: null, comma: false };
+  if (column.kind === 'text') return readText(cell);
+  if (trimmed.includes('\uFFFD')) return cell.unused('cell.bytes_unreadable');
+  switch (column.kind) {
+    case 'id': {
+      const value = readGuarded(trimmed);
+      return idForm.test(value) ? cell.used(value) : cell.unused('cell.unsafe_id');
+    }
+    case 'choice':
+    case 'yesNo':
+      return readChoice(cell);
+    case 'time':
+      return cell.used(trimmed, null, false, 'cell.not_a_time');
+    case 'date': {
+      const reading = readDate(trimmed);
+      return 'value' in reading ? cell.number(reading.value, false) : cell.unused(reading.code, reading.facts);
+    }
+    default: {
+      const reading = readNumber(trimmed, habit);
+      return 'value' in reading ? cell.number(reading.value, reading.comma) : cell.unused(reading.code, reading.facts);
+    }
+  }
+}

@@ -1,0 +1,243 @@
+import type { Place, Problem } from '@eavewell/engine';
+import { expectedText, idForm } from './columns.ts';
+import { readCell, shown } from './readCell.ts';
+import { type HeaderReading, readHeader } from './readHeader.ts';
+import { isDecimalComma, type NumberHabit } from './readNumber.ts';
+import type { CellsOf, Column, Columns, Table } from './table.ts';
+import { type Fault, type NotUsed, type TableProblemCode, tableProblem, tableProblems } from './tableProblems.ts';
+
+/** A line of a file as its cells. The header is row 1. */
+export interface RawRow {
+  readonly row: number;
+  readonly cells: readonly string[];
+  /** Its quotes do not close: only the cells before the fault can be believed. */
+  readonly broken?: boolean;
+}
+
+/** A row that can be used. */
+export interface TableRow<C extends Columns = Columns> {
+  readonly row: number;
+  readonly values: CellsOf<C>;
+  readonly cells: readonly string[];
+}
+
+/** A row that cannot be used, with those of its keys that can be read. */
+export interface LostRow {
+  readonly row: number;
+  readonly keys: Readonly<Record<string, string>>;
+}
+
+/** A table as it was read: what can be used, what cannot, and why. */
+export interface TableRead<C extends Columns = Columns> {
+  readonly file: string;
+  readonly rows: readonly TableRow<C>[];
+  readonly lost: readonly LostRow[];
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+  /** Rows with anything in them. */
+  readonly count: number;
+  /** False where the header could not be used. */
+  readonly usable: boolean;
+}
+
+/** What is known of the file the rows come from. */
+export interface RowsOptions {
+  readonly file: string;
+  readonly decimalComma: boolean;
+}
+
+const isNumber = (column: Column<unknown>) => ['quantity', 'whole', 'fraction'].includes(column.kind);
+
+/** The rows of one file being read; each fault is written down once, here. */
+class RowsReader<C extends Columns> {
+  readonly rows: TableRow<C>[] = [];
+  readonly lost: LostRow[] = [];
+  readonly problems: Problem[] = [];
+  readonly notUsed: NotUsed[] = [];
+  readonly commas = new Map<string, { value: string; row: number; count: number }>();
+  private readonly keysSeen = new Map<string, RawRow>();
+  private readonly table: Table<C>;
+  private readonly header: HeaderReading;
+  private readonly file: string;
+  private readonly habit: NumberHabit;
+
+  constructor(table: Table<C>, header: HeaderReading, file: string, habit: NumberHabit) {
+    this.table = table;
+    this.header = header;
+    this.file = file;
+    this.habit = habit;
+  }
+
+  cell(raw: RawRow, column: string): string {
+    const at = this.header.at.get(column);
+    return at === undefined ? '' : (raw.cells[at] ?? '').trim();
+  }
+
+  /** The place of a row, with the site or gauge it is about where that can be read. */
+  place(raw: RawRow, column?: string): Place {
+    const siteId = this.cell(raw, 'siteId');
+    const gaugeId = this.table.name === 'gauges' ? this.cell(raw, 'gaugeId') : '';
+    return {
+      file: this.file,
+      row: raw.row,
+      ...(column === undefined ? {} : { column }),
+      ...(idForm.test(siteId) ? { siteId } : {}),
+      ...(idForm.test(gaugeId) ? { gaugeId } : {}),
+    };
+  }
+
+  lose(raw: RawRow, code: TableProblemCode, value: string): void {
+    const keys = this.table.key.map((key) => [key, this.cell(raw, key)] as const);
+    this.lost.push({ row: raw.row, keys: Object.fromEntries(keys.filter(([, text]) => idForm.test(text))) });
+    this.notUsed.push({ file: this.file, row: raw.row, value, code, cells: raw.cells });
+  }
+
+  /** A fault of the whole row's shape; true where the row cannot be used. */
+  misshapen(raw: RawRow): boolean {
+    const { width } = this.header;
+    const line = shown(raw.cells.join(','));
+    if (raw.broken === true) {
+      this.problems.push(tableProblem('row.quote_broken', this.place(raw), { value: line, expected: 'closed quotes' }));
+      this.lose(raw, 'row.quote_broken', line);
+      return true;
+    }
+    if (raw.cells.slice(width).some((text) => text.trim() !== '')) {
+      const facts = { value: line, expected: `${width} cells`, cells: raw.cells.length, columns: width };
+      this.problems.push(tableProblem('row.cells_too_many', this.place(raw), facts));
+      this.lose(raw, 'row.cells_too_many', line);
+      return true;
+    }
+    const missing = Object.entries(this.table.columns)
+      .filter(([name, column]) => !column.required && (this.header.at.get(name) ?? -1) >= raw.cells.length)
+      .map(([name]) => name);
+    if (missing.length > 0) {
+      const facts = { value: line, expected: `${width} cells`, cells: raw.cells.length, columns: width, missing };
+      this.problems.push(tableProblem('row.cells_missing', this.place(raw), facts));
+    }
+    return false;
+  }
+
+  /** True where the key has stood before: the first row with it is the one used. */
+  repeated(raw: RawRow): boolean {
+    const key = this.table.key.map((name) => this.cell(raw, name));
+    const first = this.keysSeen.get(key.join(' '));
+    if (first === undefined) {
+      this.keysSeen.set(key.join(' '), raw);
+      return false;
+    }
+    const same = [...this.header.at.keys()].every((name) => this.cell(raw, name) === this.cell(first, name));
+    const code = same ? 'row.twice_same' : 'row.key_twice';
+    const facts = { value: key.filter((text) => text !== '').join(' '), firstRow: first.row, expected: 'once' };
+    this.problems.push(tableProblem(code, this.place(raw, this.table.key.at(-1)!), facts));
+    this.notUsed.push({ file: this.file, row: raw.row, value: facts.value, code, cells: raw.cells });
+    return true;
+  }
+
+  private faultIn(raw: RawRow, name: string, fault: Fault): void {
+    this.problems.push(tableProblem(fault.code, this.place(raw, name), { column: name, ...fault.facts }));
+  }
+
+  read(raw: RawRow): void {
+    if (this.misshapen(raw)) return;
+    const values: Record<string, unknown> = {};
+    const faulty: { name: string; fault: Fault }[] = [];
+    let losing: { fault: Fault; value: string } | null = null;
+    for (const [name, column] of Object.entries(this.table.columns)) {
+      const text = this.cell(raw, name);
+      const { value, fault, comma } = readCell(column, this.header.at.has(name) ? text : '', this.habit);
+      values[name] = value;
+      if (comma) this.commas.set(name, this.commaCount(name, text, raw.row));
+      if (fault === null) continue;
+      this.faultIn(raw, name, fault);
+      if (tableProblems[fault.code] !== 'blocker') continue;
+      faulty.push({ name, fault });
+      const needed = this.table.key.includes(name) || (column.required && column.kind !== 'text');
+      if (needed && losing === null) losing = { fault, value: text };
+    }
+    if (losing !== null) {
+      this.lose(raw, losing.fault.code, losing.value);
+      return;
+    }
+    if (this.repeated(raw)) return;
+    for (const { name, fault } of faulty) {
+      if (fault.code === 'cell.missing') continue;
+      const value = this.cell(raw, name);
+      this.notUsed.push({ file: this.file, row: raw.row, column: name, value, code: fault.code, cells: raw.cells });
+    }
+    this.rows.push({ row: raw.row, values: values as CellsOf<C>, cells: raw.cells });
+  }
+
+  private commaCount(name: string, value: string, row: number) {
+    const before = this.commas.get(name);
+    return before ? { ...before, count: before.count + 1 } : { value, row, count: 1 };
+  }
+
+  finish(emptyRows: readonly number[]): void {
+    for (const [column, { value, row, count }] of this.commas) {
+      const facts = { value, count, column, expected: expectedText(this.table.columns[column]!) };
+      this.problems.push(tableProblem('column.decimal_comma', { file: this.file, row, column }, facts));
+    }
+    if (emptyRows.length === 0) return;
+    const facts = { value: '', expected: 'a row', count: emptyRows.length, rows: emptyRows.slice(0, 20).map(String) };
+    this.problems.push(tableProblem('row.empty', { file: this.file, row: emptyRows[0]! }, facts));
+  }
+}
+
+function isEmpty(raw: RawRow): boolean {
+  return raw.broken !== true && raw.cells.every((text) => text.trim() === '');
+}
+
+/** Rows without anything in them that have a filled row after them. */
+function emptyRowsInside(rows: readonly RawRow[]): readonly number[] {
+  const last = rows.findLastIndex((raw) => !isEmpty(raw));
+  return rows
+    .slice(0, Math.max(last, 0))
+    .filter(isEmpty)
+    .map(({ row }) => row);
+}
+
+function commaSeen(table: Table, header: HeaderReading, rows: readonly RawRow[]): boolean {
+  const numbers = [...header.at].filter(([name]) => isNumber(table.columns[name]!));
+  return rows.some(({ cells }) => numbers.some(([, at]) => isDecimalComma((cells[at] ?? '').trim())));
+}
+
+/**
+ * What do the rows of one file come to? Every row is read by itself: a cell that cannot be used is null with a problem, a row
+ * that cannot be used is listed, and none stops another.
+ *
+ * @param table - the table the file is of
+ * @param header - the cells of the first line [text]
+ * @param rows - the lines under it, with their row numbers (the header is row 1)
+ * @param options - the file's name, and whether a comma may be the decimal mark
+ * @returns the rows that can be used, those that cannot, the problems and the list of what was not used
+ * @problem row.key_twice - two rows with one key differ; the first is used and the site is in doubt
+ * @law a row without a fault is used, whatever stands in the others
+ * @definition ours: docs/decisions/0010-faults-in-files.md
+ */
+export function readRows<C extends Columns>(
+  table: Table<C>,
+  header: readonly string[],
+  rows: readonly RawRow[],
+  options: RowsOptions,
+): TableRead<C> {
+  const { file, decimalComma } = options;
+  const reading = readHeader(table, header, file);
+  const filled = rows.filter((raw) => !isEmpty(raw));
+  const habit = { decimalComma, commaSeen: decimalComma && commaSeen(table, reading, filled) };
+  const reader = new RowsReader(table, reading, file, habit);
+  if (reading.usable) for (const raw of filled) reader.read(raw);
+  else {
+    const cause = reading.problems.find(({ severity }) => severity === 'blocker')!.code as TableProblemCode;
+    for (const raw of filled) reader.lose(raw, cause, shown(raw.cells.join(',')));
+  }
+  reader.finish(emptyRowsInside(rows));
+  return {
+    file,
+    rows: reader.rows,
+    lost: reader.lost,
+    problems: [...reading.problems, ...reader.problems],
+    notUsed: reader.notUsed,
+    count: filled.length,
+    usable: reading.usable,
+  };
+}

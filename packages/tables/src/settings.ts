@@ -1,0 +1,157 @@
+import { type DesignSettings, defaultSettings, type Facts, type Problem, type Target } from '@eavewell/engine';
+import { above, expectedText, fraction, from, limitsText, quantity, text, whole } from './columns.ts';
+import { nearest } from './nearest.ts';
+import { shown } from './readCell.ts';
+import type { Column, Limits } from './table.ts';
+import { type TableProblemCode, tableProblem } from './tableProblems.ts';
+
+type ColumnsFor<T> = { readonly [K in keyof T]: Column<NonNullable<T[K]>> };
+
+/** The fields of `target`. */
+export const targetColumns: ColumnsFor<Target> = {
+  daysMet_fraction: fraction('Judged litres are wholly met on at least this share of days.', {
+    hard: above(0, 1),
+    usual: from(0.8, 1),
+  }),
+  longestDryRun_days: whole('day', 'No dry run is longer than this …', { hard: from(0, 366), usual: from(0, 30) }),
+  goodYears_fraction: fraction('… in at least this share of years.', { hard: above(0, 1), usual: from(0.5, 1) }),
+};
+
+/** The fields of settings.json, but for `target`. */
+export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
+  programme: text('What the programme is called.'),
+  litres_per_person_per_day: quantity('L/person/day', 'Litres for drinking and cooking where no demand is given.', {
+    hard: above(0, 500),
+    usual: from(2.5, 60),
+  }),
+  firstFlush_mm: quantity('mm', 'First flush of a roof without a diverter of its own.', {
+    hard: from(0, 10),
+    usual: from(0, 3),
+  }),
+  range_fraction: fraction('How much of the doubt a range holds.', { hard: from(0.5, 0.99) }),
+  draws: whole('draw', 'How often the record is drawn again.', { hard: from(100, 100000), usual: from(500, 10000) }),
+  seed: whole('number', 'The seed of all that is drawn.', { hard: from(0, 2147483647) }),
+  missingDays_fraction: fraction('A water year with a larger share of its days unknown is not judged.', {
+    usual: from(0, 0.2),
+  }),
+  leastYears: whole('year', 'With fewer judged years nothing holds.', { hard: from(1, 200), usual: from(10, 60) }),
+  waterYearStartMonth: whole(
+    'month',
+    'The month the water year starts in; null: the one that least splits dry spells.',
+    {
+      hard: from(1, 12),
+    },
+  ),
+};
+
+/** Settings as they will be used, and what was wrong with those given. */
+export interface SettingsRead {
+  readonly settings: DesignSettings;
+  readonly problems: readonly Problem[];
+}
+
+function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function written(value: unknown): string {
+  return shown(JSON.stringify(value) ?? String(value));
+}
+
+/** Settings being read: takes each value as it is asked for, or the default with a blocker that says so. */
+class SettingsReader {
+  readonly problems: Problem[] = [];
+  private readonly file: string;
+  constructor(file: string) {
+    this.file = file;
+  }
+
+  private add(code: TableProblemCode, key: string, facts: Facts): void {
+    this.problems.push(tableProblem(code, { file: this.file, column: key }, { key, ...facts }));
+  }
+
+  unknownKeys(given: Readonly<Record<string, unknown>>, known: readonly string[], before = ''): void {
+    for (const key of Object.keys(given)) {
+      if (known.includes(key)) continue;
+      const likely = nearest(key, known) ?? '';
+      this.add('settings.unknown_key', shown(before + key), { value: written(given[key]), expected: known, likely });
+    }
+  }
+
+  wrong(key: string, value: unknown, expected: string, used: unknown): void {
+    this.add('settings.wrong_value', key, { value: written(value), expected, used: written(used) });
+  }
+
+  private unusual(key: string, value: number, column: Column<unknown>, usual: Limits): void {
+    if (value >= usual.low && value <= usual.high) return;
+    const facts = { value: String(value), expected: limitsText(column, usual), unit: column.unit };
+    this.add('settings.unusual', key, { ...facts, low: String(usual.low), high: String(usual.high) });
+  }
+
+  take<T>(key: string, value: unknown, column: Column<NonNullable<T>>, standard: T): T {
+    if (value === undefined || (value === null && standard === null)) return standard;
+    const read = column.schema.safeParse(value);
+    if (!read.success) {
+      this.wrong(key, value, expectedText(column), standard);
+      return standard;
+    }
+    if (column.usual && typeof read.data === 'number') this.unusual(key, read.data, column, column.usual);
+    return read.data;
+  }
+}
+
+function readTarget(reader: SettingsReader, value: unknown): Target {
+  const standard = defaultSettings.target;
+  if (value === undefined) return standard;
+  if (!isObject(value)) {
+    reader.wrong('target', value, Object.keys(targetColumns).join(', '), standard);
+    return standard;
+  }
+  reader.unknownKeys(value, Object.keys(targetColumns), 'target.');
+  const take = (key: keyof Target) => reader.take(`target.${key}`, value[key], targetColumns[key], standard[key]);
+  return {
+    daysMet_fraction: take('daysMet_fraction'),
+    longestDryRun_days: take('longestDryRun_days'),
+    goodYears_fraction: take('goodYears_fraction'),
+  };
+}
+
+/**
+ * Which settings does a programme have? Those it states; for the rest the defaults, and for a wrong one the default too, with
+ * a blocker that names the value found and the one used.
+ *
+ * @param given - what settings.json holds, already parsed
+ * @param file - its name, for the places of problems [text]
+ * @returns the settings to use, with every problem
+ * @problem settings.wrong_value - not of the kind or range asked for
+ * @problem settings.unknown_key - no such setting
+ * @definition ours: defaults in the engine's defaultSettings
+ */
+export function readSettings(given: unknown, file = 'settings.json'): SettingsRead {
+  const reader = new SettingsReader(file);
+  if (!isObject(given)) {
+    reader.wrong('', given, 'an object { … }', 'the defaults');
+    return { settings: defaultSettings, problems: reader.problems };
+  }
+  reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
+  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth'>) =>
+    reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const settings: DesignSettings = {
+    programme: reader.take('programme', given['programme'], settingsColumns.programme, defaultSettings.programme),
+    target: readTarget(reader, given['target']),
+    litres_per_person_per_day: number('litres_per_person_per_day'),
+    firstFlush_mm: number('firstFlush_mm'),
+    range_fraction: number('range_fraction'),
+    draws: number('draws'),
+    seed: number('seed'),
+    missingDays_fraction: number('missingDays_fraction'),
+    leastYears: number('leastYears'),
+    waterYearStartMonth: reader.take<number | null>(
+      'waterYearStartMonth',
+      given['waterYearStartMonth'],
+      settingsColumns.waterYearStartMonth,
+      defaultSettings.waterYearStartMonth,
+    ),
+  };
+  return { settings, problems: reader.problems };
+}
