@@ -15,8 +15,8 @@ export function gaugesFor(sites: number): number {
 export function islandPlaces(seed: number, count: number): readonly Place[] {
   const chance = chanceFor(seed, 'islands');
   return Array.from({ length: count }, (_, i) => ({
-    latitude_deg: -9 - 0.32 * (i % 16) + chance.between(-0.06, 0.06),
-    longitude_deg: 83 + 0.21 * (i % 16) + 0.7 * Math.floor(i / 16) + chance.between(-0.08, 0.08),
+    latitude_deg: -9 - 0.32 * (i % 32) + chance.between(-0.06, 0.06),
+    longitude_deg: 83 + 0.1 * (i % 32) + 0.7 * Math.floor(i / 32) + chance.between(-0.08, 0.08),
   }));
 }
 
