@@ -69,6 +69,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   let [judgedTotal, otherTotal, spillTotal] = [0, 0, 0];
   for (let pass = 1; pass <= passes; pass++) {
     startContent = content;
+    dry.fill(0);
     judgedTotal = otherTotal = spillTotal = 0;
     for (let day = 0; day < days; day++) {
       const inflow = inflow_L[day]!;
@@ -77,9 +78,9 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
       const judgedTaken = Math.min(judged, available);
       const otherTaken = Math.min(other_L[day]!, available - judgedTaken);
       const taken = judgedTaken + otherTaken;
-      const offered = content + inflow - taken;
+      const offered = available - taken + (1 - rainFirst) * inflow;
       content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
-      dry[day] = judgedTaken < judged ? 1 : 0;
+      if (judgedTaken < judged) dry[day] = 1;
       judgedTotal += judgedTaken;
       otherTotal += otherTaken;
       spillTotal += offered - content;

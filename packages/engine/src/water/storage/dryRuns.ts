@@ -24,7 +24,7 @@ export function dryRuns(dry: Uint8Array, years: readonly WaterYear[], firstDay: 
   // Length of the run that the end of the record hands on to its beginning.
   let length = 0;
   while (length < days && dry[days - 1 - length] === 1) length++;
-  years.forEach((year, index) => {
+  for (const [index, year] of years.entries()) {
     for (let day = year.from; day < year.to; day++) {
       if (dry[day] === 0) {
         length = 0;
@@ -38,7 +38,7 @@ export function dryRuns(dry: Uint8Array, years: readonly WaterYear[], firstDay: 
       const from = day - length + 1 < 0 ? to - length + 1 + days : to - length + 1;
       runs.push({ from, to, days: length, waterYear: year.label });
     }
-  });
+  }
   runs.sort((a, b) => b.days - a.days || a.to - b.to);
   return { runs, longestByYear_days: longest };
 }

@@ -33,17 +33,22 @@ export function drawYears(judgedYears: number, draws: number, seed: number): Dra
   return { draws, length: judgedYears, positions };
 }
 
-/** One year at one tank: what it does to the content, and how many of its days are dry for a content at its start. */
-interface YearAtVolume {
-  readonly days: number;
+/**
+ * The judged years at one tank: what each does to the content, and how many of its days are dry for a content at its
+ * start. Flat arrays, a year each, because they are walked tens of thousands of times a site.
+ */
+interface YearsAtVolume {
+  readonly days: Float64Array;
   /** The content at the end is start + shift, held between low and high [L]. */
-  readonly shift_L: number;
-  readonly low_L: number;
-  readonly high_L: number;
-  /** Days that are dry whatever the content at the start. */
-  readonly always: number;
-  /** Ascending: one more day is dry for each of these above the content at the start [L]. */
+  readonly shift_L: Float64Array;
+  readonly low_L: Float64Array;
+  readonly high_L: Float64Array;
+  /** Days that are dry whatever the content at the start [day]. */
+  readonly always: Float64Array;
+  /** Ascending within a year: one more day is dry for each of these above the content at the start [L]. */
   readonly thresholds_L: Float64Array;
+  /** Where a year's thresholds end; they begin where those of the year before end. */
+  readonly ends: Int32Array;
 }
 
 /**
@@ -67,20 +72,31 @@ export function resampledDryDays(
   drawn: DrawnYears,
   range_fraction: number,
 ): { readonly dryDays_per_year: Range; readonly daysMet_fraction: Range } {
-  const table = years.filter((year) => year.judged).map((year) => yearAtVolume(balance, year, tankVolume_L));
+  const table = yearsAtVolume(balance, years, tankVolume_L);
+  const count = table.days.length;
+  // After a year whose end does not depend on its beginning, the next year's dry days are one number: kept by pair.
+  const dryAfter = new Float64Array(count * count).fill(-1);
   const perYear = new Float64Array(drawn.draws);
   const dryShare = new Float64Array(drawn.draws);
   for (let draw = 0; draw < drawn.draws; draw++) {
     const first = draw * drawn.length;
-    let content = 0;
-    for (let i = first; i < first + drawn.length; i++) content = contentAfter(table[drawn.positions[i]!]!, content);
+    const last = first + drawn.length;
+    let content = contentAfterAll(table, drawn.positions, first, last);
+    let before = drawn.positions[last - 1]!;
     let dry = 0;
     let days = 0;
-    for (let i = first; i < first + drawn.length; i++) {
-      const year = table[drawn.positions[i]!]!;
-      dry += year.always + above(year.thresholds_L, content);
-      days += year.days;
-      content = contentAfter(year, content);
+    for (let i = first; i < last; i++) {
+      const year = drawn.positions[i]!;
+      const pair = before * count + year;
+      let dryDays = dryAfter[pair]!;
+      if (dryDays < 0) {
+        dryDays = dryDaysFrom(table, year, content);
+        if (table.low_L[before] === table.high_L[before]) dryAfter[pair] = dryDays;
+      }
+      dry += dryDays;
+      days += table.days[year]!;
+      content = contentAfter(table, year, content);
+      before = year;
     }
     perYear[draw] = dry / drawn.length;
     dryShare[draw] = dry / days;
@@ -94,38 +110,67 @@ export function resampledDryDays(
   };
 }
 
-function contentAfter(year: YearAtVolume, content: number): number {
-  return Math.min(year.high_L, Math.max(year.low_L, content + year.shift_L));
-}
-
-/** How many of these are above the content. */
-function above(thresholds_L: Float64Array, content: number): number {
-  let count = 0;
-  for (let i = thresholds_L.length - 1; i >= 0 && thresholds_L[i]! > content; i--) count++;
-  return count;
-}
-
-function yearAtVolume(balance: Balance, year: WaterYear, tankVolume_L: number): YearAtVolume {
-  let [shift, low, high, always] = [0, 0, tankVolume_L, 0];
-  const thresholds = new Float64Array(year.to - year.from);
-  let count = 0;
-  for (let day = year.from; day < year.to; day++) {
-    const judged = balance.judged_L[day]!;
-    if (judged > high) always++;
-    else if (judged > low && judged > shift) thresholds[count++] = judged - shift;
-    const out = judged + balance.other_L[day]!;
-    const inflow = balance.inflow_L[day]!;
-    shift += inflow - out;
-    low = Math.min(tankVolume_L, Math.max(0, low - out) + inflow);
-    high = Math.min(tankVolume_L, Math.max(0, high - out) + inflow);
+/**
+ * The content an empty tank has after these years, one after another. Composed from the last year backwards, because a few
+ * years are mostly enough: once the end no longer depends on the beginning, the years before cannot matter.
+ */
+function contentAfterAll(table: YearsAtVolume, positions: Uint16Array, first: number, last: number): number {
+  let [shift, low, high] = [0, 0, Infinity];
+  for (let i = last - 1; i >= first && low < high; i--) {
+    const year = positions[i]!;
+    const floor = Math.min(high, Math.max(low, table.low_L[year]! + shift));
+    high = Math.min(high, Math.max(low, table.high_L[year]! + shift));
+    low = floor;
+    shift += table.shift_L[year]!;
   }
-  const days = year.to - year.from;
-  return {
-    days,
-    shift_L: shift,
-    low_L: low,
-    high_L: high,
-    always,
-    thresholds_L: thresholds.slice(0, count).sort(),
-  };
+  return Math.min(high, Math.max(low, shift));
+}
+
+function contentAfter(table: YearsAtVolume, year: number, content: number): number {
+  return Math.min(table.high_L[year]!, Math.max(table.low_L[year]!, content + table.shift_L[year]!));
+}
+
+/** Days that are dry in a year that starts with this content: those always dry, and the thresholds above the content. */
+function dryDaysFrom(table: YearsAtVolume, year: number, content: number): number {
+  let below = year === 0 ? 0 : table.ends[year - 1]!;
+  const end = table.ends[year]!;
+  if (below === end) return table.always[year]!;
+  let above = end;
+  while (below < above) {
+    const middle = (below + above) >> 1;
+    if (table.thresholds_L[middle]! > content) above = middle;
+    else below = middle + 1;
+  }
+  return table.always[year]! + end - above;
+}
+
+function yearsAtVolume(balance: Balance, years: readonly WaterYear[], tankVolume_L: number): YearsAtVolume {
+  const judged = years.filter((year) => year.judged);
+  const make = () => new Float64Array(judged.length);
+  const [days, shift_L, low_L, high_L, always] = [make(), make(), make(), make(), make()];
+  const thresholds_L = new Float64Array(balance.inflow_L.length);
+  const ends = new Int32Array(judged.length);
+  let end = 0;
+  judged.forEach((year, index) => {
+    const begin = end;
+    let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
+    for (let day = year.from; day < year.to; day++) {
+      const wanted = balance.judged_L[day]!;
+      if (wanted > high) dry++;
+      else if (wanted > low && wanted > shift) thresholds_L[end++] = wanted - shift;
+      const out = wanted + balance.other_L[day]!;
+      const inflow = balance.inflow_L[day]!;
+      shift += inflow - out;
+      low = Math.min(tankVolume_L, Math.max(0, low - out) + inflow);
+      high = Math.min(tankVolume_L, Math.max(0, high - out) + inflow);
+    }
+    thresholds_L.subarray(begin, end).sort();
+    ends[index] = end;
+    days[index] = year.to - year.from;
+    shift_L[index] = shift;
+    low_L[index] = low;
+    high_L[index] = high;
+    always[index] = dry;
+  });
+  return { days, shift_L, low_L, high_L, always, thresholds_L, ends };
 }

@@ -108,7 +108,8 @@ export function storageFinding(given: StorageCase): {
 function atChosenTank(given: StorageCase, critical_L: Float64Array) {
   const { balance, rain, tankVolume_L, handOverDay, settings } = given;
   const firstDay = rain.record.firstDay;
-  const dry = Uint8Array.from(critical_L, (critical) => (critical > tankVolume_L ? 1 : 0));
+  const dry = new Uint8Array(critical_L.length);
+  for (let day = 0; day < dry.length; day++) dry[day] = critical_L[day]! > tankVolume_L ? 1 : 0;
   const spells = dryRuns(dry, rain.years, firstDay);
   const run = dayByDay(balance, tankVolume_L, judgedRules);
   const generous = dayByDay(balance, tankVolume_L, { ...judgedRules, order: 'ybs' });
