@@ -27,6 +27,7 @@ export interface NumberWords {
   litresADay(value_L_per_day: number): string;
   days(value_days: number): string;
   daysAYear(value_days: number): string;
+  dryDaysAYear(value_days: number): string;
   years(count: number): string;
   people(count: number): string;
   /** "28 of 30 years". */
@@ -34,6 +35,8 @@ export interface NumberWords {
   percent(value_fraction: number): string;
   /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
   likely(range: Range): string;
+  /** "likely 25 to 30 of 30": a range of shares as years of so many. */
+  likelyYears(range_fraction: Range, all: number): string;
   date(day: DayIndex | string): string;
   /** Any figure with its unit, as the engine spells units. */
   quantity(value: number | string | Range | null, unit: string): string;

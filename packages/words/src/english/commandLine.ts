@@ -135,7 +135,7 @@ const design = {
     `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
   who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
   peopleNotKnown: 'people not known',
-  dryDays: (days: number) => `${numbers.daysAYear(days)} dry`,
+  dryDays: (days: number) => numbers.dryDaysAYear(days),
   longestRun: (days: number, from: string) => `longest dry run ${numbers.days(days)} from ${from}`,
   seeOne: (folder: string, id: string) => `See one: eavewell design ${folder} --site ${id}`,
   allHold: 'Every site holds.',
@@ -188,7 +188,7 @@ const trouble = {
 const progress = {
   reading: (file: string) => `reading ${file}`,
   judging: (done: number, all: number) => `judging site ${done} of ${all}`,
-  writing: (done: number, all: number) => `writing site ${done} of ${all}`,
+  making: (folder: string) => `making ${folder}`,
 };
 
 /** What the command line says beside findings and problems. */

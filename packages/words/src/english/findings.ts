@@ -7,9 +7,7 @@ const days_per_year = 365.2425;
 
 /** The good years counted, and how many of as many years are likely. */
 function goodYears(f: StorageFinding): string {
-  const { low, high } = f.goodYears_fraction_range;
-  const range = numbers.likely({ low: low * f.judgedYears, high: high * f.judgedYears });
-  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${range} of ${f.judgedYears}`;
+  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears)}`;
 }
 
 function capital(text: string): string {
@@ -30,7 +28,7 @@ function shortOfWater(f: StorageFinding): string {
 
 /** Which end of which range does not reach the target. */
 function whyTight(f: StorageFinding): string {
-  return `Meets the target, but not surely: ${goodYears(f)}, and ${numbers.daysAYear(f.dryDays_per_year)} dry, ${numbers.likely(f.dryDays_per_year_range)}.`;
+  return `Meets the target, but not surely: ${goodYears(f)}, and ${numbers.dryDaysAYear(f.dryDays_per_year)}, ${numbers.likely(f.dryDays_per_year_range)}.`;
 }
 
 function storage(f: StorageFinding): string {

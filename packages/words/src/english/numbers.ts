@@ -32,6 +32,7 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
   days: ['day', 'days'],
   day_per_year: ['day a year', 'days a year'],
   days_per_year: ['day a year', 'days a year'],
+  dryDay_per_year: ['dry day a year', 'dry days a year'],
   year: ['year', 'years'],
   years: ['year', 'years'],
   people: ['person', 'people'],
@@ -90,6 +91,7 @@ export const numbers: NumberWords = {
   litresADay: (value) => withUnit(figure(value), 'L_per_day'),
   days: (value) => withUnit(figure(value), 'day'),
   daysAYear: (value) => withUnit(figure(value), 'day_per_year'),
+  dryDaysAYear: (value) => withUnit(figure(value), 'dryDay_per_year'),
   years: (count) => withUnit(wholeFigure(count), 'year'),
   people: (count) => withUnit(wholeFigure(count), 'person'),
   ofYears: (good, all) => `${wholeFigure(good)} of ${withUnit(wholeFigure(all), 'year')}`,
@@ -97,6 +99,10 @@ export const numbers: NumberWords = {
   likely: ({ low, high }) => {
     const [from, to] = ends(low, high);
     return from === to ? `likely ${from}` : `likely ${from} to ${to}`;
+  },
+  likelyYears: ({ low, high }, all) => {
+    const [from, to] = [wholeFigure(low * all), wholeFigure(high * all)];
+    return from === to ? `likely ${from} of ${all}` : `likely ${from} to ${to} of ${all}`;
   },
   date,
   quantity: (value, unit) => quantity(value, unit, false),

@@ -1,0 +1,10 @@
+import type { Look, Surroundings } from '../print/terminal.ts';
+import type { Progress } from '../progress.ts';
+
+/** What every command is given beside its own arguments. */
+export interface Context {
+  readonly around: Surroundings;
+  readonly look: Look;
+  readonly progress: Progress;
+  readonly version: string;
+}

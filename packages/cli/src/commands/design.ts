@@ -1,0 +1,179 @@
+import { join } from 'node:path';
+import {
+  designSites,
+  type Problem,
+  type ProgrammeFacts,
+  type ReadyProgramme,
+  readyProgramme,
+  type SiteDesign,
+  type SiteFacts,
+  seriesOf,
+} from '@eavewell/engine';
+import type { ProgrammeRead } from '@eavewell/formats';
+import { english } from '@eavewell/words';
+import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { writeProblemFiles } from '../files/problemFiles.ts';
+import { verdictsHead, verdictsLine } from '../files/verdictsCsv.ts';
+import { WholeFile, writeWhole } from '../files/wholeFile.ts';
+import { Exceptions } from '../print/exceptions.ts';
+import { countProblems } from '../print/problemList.ts';
+import { programmeHead } from '../print/programmeHead.ts';
+import { Sheet } from '../print/sheet.ts';
+import { sitePage } from '../print/sitePage.ts';
+import { write } from '../print/terminal.ts';
+import { JsonReport } from '../report/jsonReport.ts';
+import { seriesCsv } from '../report/seriesText.ts';
+import type { Context } from './context.ts';
+import { nearestIds } from './nearestIds.ts';
+import { makeOutFolder } from './outFolder.ts';
+import { readFolder } from './readFolder.ts';
+
+const { check, design, headings, progress: progressWords, trouble } = english.commandLine;
+
+export interface DesignOptions {
+  readonly site?: string;
+  readonly out?: string;
+  readonly json?: boolean;
+  readonly series?: boolean;
+}
+
+/** Where a design goes as it is made. */
+interface Outputs {
+  readonly report: JsonReport | null;
+  readonly files: readonly WholeFile[];
+  readonly verdicts: WholeFile | null;
+}
+
+/** Gives every site its verdict, on the screen, as JSON, as files. */
+export async function designCommand(folder: string, options: DesignOptions, context: Context): Promise<ExitCode> {
+  if (options.series && !options.json && options.out === undefined) throw new WrongUse(trouble.seriesAlone);
+  if (options.out !== undefined) await makeOutFolder(options.out);
+  const read = await readFolder(folder, context);
+  const facts = options.site === undefined ? read.facts : factsOfSite(read.facts, options.site);
+  const ready = readyProgramme(facts);
+  const outputs = await openOutputs(options, context);
+  try {
+    const judged = await judgeAll(facts, ready, outputs, options, context);
+    context.progress.done();
+    const problems = allProblems(read, ready, judged.problems);
+    await outputs.report?.close(read.problems, read.notUsed);
+    for (const file of outputs.files) await file.close();
+    const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
+    if (!options.json) {
+      const paths = [...outputs.files.map((file) => file.path), ...written, ...judged.paths];
+      await write(context.around.stdout, printed(folder, facts, ready, judged, problems, paths, context));
+    }
+    return countProblems(problems).blocker > 0 ? exitCodes.blocker : exitCodes.done;
+  } catch (error) {
+    for (const file of outputs.files) await file.drop();
+    throw error;
+  }
+}
+
+/** The programme with one site and its gauge only. */
+function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
+  const site = facts.sites.find((one) => one.siteId === siteId);
+  if (!site)
+    throw new WrongUse(
+      design.unknownSite(
+        siteId,
+        nearestIds(
+          siteId,
+          facts.sites.map((one) => one.siteId),
+        ),
+      ),
+    );
+  return { ...facts, sites: [site], gauges: facts.gauges.filter((gauge) => gauge.gaugeId === site.gaugeId) };
+}
+
+async function openOutputs(options: DesignOptions, { around }: Context): Promise<Outputs> {
+  const files: WholeFile[] = [];
+  const open = async (name: string) => {
+    const file = await WholeFile.open(join(options.out!, name));
+    files.push(file);
+    return file;
+  };
+  const verdicts = options.out === undefined ? null : await open('verdicts.csv');
+  const json = options.out === undefined ? null : await open('design.json');
+  const sinks = [
+    ...(options.json ? [(text: string) => write(around.stdout, text)] : []),
+    ...(json ? [(text: string) => json.write(text)] : []),
+  ];
+  return { report: sinks.length === 0 ? null : new JsonReport(sinks), files, verdicts };
+}
+
+interface Judged {
+  readonly exceptions: Exceptions;
+  /** The site asked for with --site. */
+  readonly one: SiteDesign | null;
+  /** What was found at the sites, without what their gauges' own lists hold. */
+  readonly problems: readonly Problem[];
+  /** Files of daily series. */
+  readonly paths: readonly string[];
+}
+
+/** Judges site after site, handing each on before the next is begun. */
+async function judgeAll(
+  facts: ProgrammeFacts,
+  ready: ReadyProgramme,
+  { report, verdicts }: Outputs,
+  options: DesignOptions,
+  context: Context,
+): Promise<Judged> {
+  await report?.open(context.version, facts, ready.gauges.values());
+  await verdicts?.write(verdictsHead());
+  const exceptions = new Exceptions();
+  const problems: Problem[] = [];
+  const ofGauges = new Set([...ready.gauges.values()].flatMap((gauge) => gauge.problems));
+  let one: SiteDesign | null = null;
+  let done = 0;
+  for (const site of designSites(facts.sites, ready)) {
+    exceptions.add(site);
+    for (const problem of site.problems) if (!ofGauges.has(problem)) problems.push(problem);
+    if (options.site !== undefined) one = site;
+    await verdicts?.write(verdictsLine(site));
+    const series = options.series ? seriesOf(facts.sites[done]!, ready) : undefined;
+    await report?.site(site, series);
+    if (series && options.out !== undefined) await writeSeries(options.out, facts.sites[done]!, seriesCsv(series));
+    done++;
+    const count = done;
+    context.progress.at(() => progressWords.judging(count, facts.sites.length));
+  }
+  const paths = options.series && options.out !== undefined ? [join(options.out, 'series', '*.csv')] : [];
+  return { exceptions, one, problems, paths };
+}
+
+async function writeSeries(folder: string, site: SiteFacts, text: string): Promise<void> {
+  await writeWhole(join(folder, 'series', `${site.siteId}.csv`), text);
+}
+
+/** What reading found, what the gauges' records show, and what was found at the sites. */
+function allProblems(read: ProgrammeRead, ready: ReadyProgramme, ofSites: readonly Problem[]): readonly Problem[] {
+  const ofGauges = [...ready.gauges.values()].flatMap((gauge) => gauge.problems);
+  return [...read.problems, ...ofGauges, ...ofSites];
+}
+
+function printed(
+  folder: string,
+  facts: ProgrammeFacts,
+  ready: ReadyProgramme,
+  { exceptions, one }: Judged,
+  problems: readonly Problem[],
+  written: readonly string[],
+  { look }: Context,
+): string {
+  const sheet = new Sheet(look);
+  programmeHead(sheet, facts, ready.gauges);
+  if (one) sitePage(sheet, one, facts.settings);
+  else {
+    exceptions.print(sheet, folder);
+    const { blocker, warning, note } = countProblems(problems);
+    if (problems.length > 0)
+      sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(folder)}`, 0, 2);
+    sheet.heading(headings.cautions);
+    for (const caution of [english.cautions.drinking, english.cautions.plans]) sheet.line(caution, 2);
+  }
+  if (written.length > 0) sheet.blank();
+  for (const path of written) sheet.line(design.written(path), 0, 2);
+  return sheet.text();
+}

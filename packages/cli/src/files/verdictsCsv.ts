@@ -1,0 +1,64 @@
+import { isoDay, type SiteDesign } from '@eavewell/engine';
+import { findingOf } from '../report/siteReport.ts';
+import { csvLine } from './csvLine.ts';
+
+const columns = [
+  'siteId',
+  'name',
+  'people',
+  'gaugeId',
+  'verdict',
+  'goodYears',
+  'judgedYears',
+  'goodYearsNeeded',
+  'dryDays_per_year',
+  'dryDaysLow_per_year',
+  'dryDaysHigh_per_year',
+  'daysMet_fraction',
+  'longestRun_days',
+  'longestRunFrom',
+  'tankVolume_L',
+  'tankForTarget_L',
+  'lacks',
+  'judgedDemand_L_per_day',
+  'otherDemand_L_per_day',
+  'inflow_L_per_year',
+  'firstServiceDay',
+  'finding',
+];
+
+/** The first line of verdicts.csv. */
+export function verdictsHead(): string {
+  return csvLine(columns);
+}
+
+/** One site's line of verdicts.csv: empty where a figure is not known. */
+export function verdictsLine(design: SiteDesign): string {
+  const f = design.storage;
+  const run = f?.longestRun ?? null;
+  return csvLine([
+    design.siteId,
+    design.name,
+    design.people,
+    design.gaugeId,
+    design.verdict,
+    f?.goodYears ?? null,
+    f?.judgedYears ?? null,
+    f?.goodYearsNeeded ?? null,
+    f?.dryDays_per_year ?? null,
+    f?.dryDays_per_year_range.low ?? null,
+    f?.dryDays_per_year_range.high ?? null,
+    f?.daysMet_fraction ?? null,
+    // A site that never runs dry has a longest run of no days; one that is unknown has none that is known.
+    f && (run?.days ?? 0),
+    run && isoDay(run.from),
+    f?.tankVolume_L ?? null,
+    f?.tankForTarget_L ?? null,
+    f?.lacks ?? null,
+    f?.judgedDemand_L_per_day ?? null,
+    f?.otherDemand_L_per_day ?? null,
+    f?.inflow_L_per_year ?? null,
+    f?.firstService ? isoDay(f.firstService.firstServiceDay) : null,
+    findingOf(design),
+  ]);
+}

@@ -1,0 +1,83 @@
+import { type SiteDesign, type Verdict, verdictOrder } from '@eavewell/engine';
+import { english } from '@eavewell/words';
+import { findingOf } from '../report/siteReport.ts';
+import type { Sheet } from './sheet.ts';
+
+const { design } = english.commandLine;
+const { numbers } = english;
+
+/** What is kept of a site until all are judged, so that the exceptions can be put in order. */
+export interface Exception {
+  readonly siteId: string;
+  readonly verdict: Verdict;
+  readonly who: string;
+  readonly finding: string;
+  readonly dry: string | null;
+  /** People × dry days a year; people alone where the dry days are not known. */
+  readonly weight: number;
+}
+
+/** Who a site is: name, id and people. */
+export function whoText(site: Pick<SiteDesign, 'name' | 'siteId' | 'people'>): string {
+  return design.who(site.name, site.siteId, site.people === null ? design.peopleNotKnown : numbers.people(site.people));
+}
+
+/** The sites as they are judged: counted, and those that do not hold kept. */
+export class Exceptions {
+  readonly counts: Record<Verdict, number> = { short: 0, unknown: 0, tight: 0, holds: 0 };
+  readonly #kept: Exception[] = [];
+  #firstHolding: string | null = null;
+
+  add(site: SiteDesign): void {
+    this.counts[site.verdict]++;
+    if (site.verdict === 'holds') {
+      this.#firstHolding ??= site.siteId;
+      return;
+    }
+    this.#kept.push({
+      siteId: site.siteId,
+      verdict: site.verdict,
+      who: whoText(site),
+      finding: findingOf(site),
+      dry: dryText(site),
+      weight: (site.people ?? 0) * (site.storage?.dryDays_per_year ?? 1),
+    });
+  }
+
+  /** Short first, then unknown, then tight; within each the most people for the most dry days. */
+  inOrder(): readonly Exception[] {
+    return [...this.#kept].sort(
+      (a, b) =>
+        verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) ||
+        b.weight - a.weight ||
+        (a.siteId < b.siteId ? -1 : 1),
+    );
+  }
+
+  print(sheet: Sheet, folder: string): void {
+    sheet.blank();
+    const inOrder = this.inOrder();
+    const all = Object.values(this.counts).reduce((sum, count) => sum + count, 0);
+    if (all === 0) {
+      sheet.line(design.noSites);
+      return;
+    }
+    sheet.tally(this.counts, verdictOrder);
+    for (const site of inOrder) {
+      sheet.blank();
+      sheet.verdict(site.verdict, [site.who, site.finding, ...(site.dry === null ? [] : [site.dry])]);
+    }
+    sheet.blank();
+    const example = inOrder[0]?.siteId ?? this.#firstHolding ?? '';
+    if (this.counts.holds > 0) sheet.verdict('holds', [english.commandLine.verdictGroups.holds(this.counts.holds)]);
+    sheet.line(design.notJudgedYet);
+    sheet.line(design.seeOne(folder, example), 0, 2);
+  }
+}
+
+/** Dry days and the longest run, where there are any. */
+function dryText(site: SiteDesign): string | null {
+  const run = site.storage?.longestRun;
+  if (!site.storage || !run) return null;
+  return `${design.dryDays(site.storage.dryDays_per_year)}; ${design.longestRun(run.days, numbers.date(run.from))}.`;
+}

@@ -1,0 +1,43 @@
+import type { Problem, Severity } from '@eavewell/engine';
+import { english, problemSentence } from '@eavewell/words';
+import type { Sheet } from './sheet.ts';
+
+const { check } = english.commandLine;
+
+/** Worst first. */
+const severities: readonly Severity[] = ['blocker', 'warning', 'note'];
+/** How many of one kind are shown. */
+const shownOfAKind = 3;
+
+/** How many problems there are of each severity. */
+export function countProblems(problems: readonly Problem[]): Readonly<Record<Severity, number>> {
+  const counts = { blocker: 0, warning: 0, note: 0 };
+  for (const problem of problems) counts[problem.severity]++;
+  return counts;
+}
+
+/** Problems, blockers first, those of one kind together: a few of each, or all. */
+export function problemList(sheet: Sheet, problems: readonly Problem[], all: boolean): void {
+  for (const severity of severities) {
+    const ofSeverity = problems.filter((problem) => problem.severity === severity);
+    if (ofSeverity.length === 0) continue;
+    const [one, more] = english.severities[severity];
+    sheet.heading(`${ofSeverity.length} ${ofSeverity.length === 1 ? one : more}`);
+    const kinds = new Map<string, Problem[]>();
+    for (const problem of ofSeverity) kinds.set(problem.code, [...(kinds.get(problem.code) ?? []), problem]);
+    for (const kind of [...kinds.values()].sort((a, b) => b.length - a.length))
+      printKind(sheet, kind, all ? kind.length : shownOfAKind);
+  }
+}
+
+/** Problems of one kind: each with its place and what was found; what to do is said once where it is the same for all. */
+function printKind(sheet: Sheet, kind: readonly Problem[], most: number): void {
+  const shown = kind.slice(0, most).map((problem) => ({ problem, ...problemSentence(problem) }));
+  const isOneAdvice = shown.every(({ todo }) => todo === shown[0]!.todo);
+  for (const { problem, what, todo } of shown) {
+    sheet.line(`${english.place(problem.place)}: ${what}`, 2, 2);
+    if (!isOneAdvice) sheet.line(check.todo(todo), 4);
+  }
+  if (isOneAdvice) sheet.line(check.todo(shown[0]!.todo), 4);
+  if (kind.length > shown.length) sheet.line(check.more(kind.length - shown.length), 4);
+}

@@ -1,0 +1,137 @@
+import { type DesignSettings, type SiteDesign, type StorageFinding, stations } from '@eavewell/engine';
+import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
+import { findingOf } from '../report/siteReport.ts';
+import { whoText } from './exceptions.ts';
+import type { Sheet } from './sheet.ts';
+import { yearsStrip } from './yearsStrip.ts';
+
+const { design, figures, headings, check } = english.commandLine;
+const { numbers } = english;
+
+/** Mean length of a Gregorian year [day]. */
+const days_per_year = 365.2425;
+
+/** One site in full: finding, figures, years, runs, sizes, first day, working, problems and cautions. */
+export function sitePage(sheet: Sheet, site: SiteDesign, settings: DesignSettings): void {
+  sheet.blank();
+  sheet.verdict(site.verdict, [whoText(site), findingOf(site)]);
+  sheet.heading(headings.stations);
+  for (const station of stations) {
+    const mark = verdictMarks[site.stations[station]][sheet.look.drawn ? 'drawn' : 'plain'];
+    sheet.line(`${english.stations[station]} ${english.verdicts[site.stations[station]]}`, 2, 2, mark);
+  }
+  if (site.storage) storageSections(sheet, site.storage, settings);
+  workingSection(sheet, site);
+  problemsSection(sheet, site);
+  sheet.heading(headings.cautions);
+  for (const caution of Object.values(english.cautions)) sheet.line(caution, 2);
+}
+
+function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettings): void {
+  sheet.heading(headings.figures);
+  sheet.table(
+    figures.columns.map((head) => ({ head, align: 'left' }) as const),
+    figureRows(f, settings),
+  );
+  sheet.line(design.range(settings.range_fraction), 2);
+  sheet.heading(headings.years);
+  yearsStrip(sheet, f.years);
+  sheet.heading(headings.dryRuns);
+  if (f.dryRuns.length === 0) sheet.line(design.noDryRuns, 2);
+  for (const run of f.dryRuns.slice(0, 5))
+    sheet.line(design.run(run.days, numbers.date(run.from), numbers.date(run.to)), 2);
+  sheet.heading(headings.sizes);
+  sheet.table(
+    figures.sizeColumns.map((head, index) => ({ head, align: index === 1 ? 'left' : 'right' }) as const),
+    f.sizes.map((size) => [
+      numbers.litres(size.tankVolume_L),
+      size.tankVolume_L === f.tankVolume_L ? figures.thisTank : (size.partId ?? ''),
+      numbers.days(size.dryDays_per_year),
+      numbers.ofYears(size.goodYears, f.judgedYears),
+      size.meetsTarget ? figures.meets : figures.misses,
+    ]),
+  );
+  sheet.heading(headings.firstService);
+  const first = f.firstService;
+  sheet.line(
+    first
+      ? design.firstService(
+          numbers.date(first.handOverDay),
+          numbers.days(first.wait_days),
+          numbers.likely(first.wait_days_range),
+          numbers.date(first.firstServiceDay),
+        )
+      : design.neverServes,
+    2,
+  );
+}
+
+/** Value, likely range and target, in that order, close together. */
+function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (readonly string[])[] {
+  const run = f.longestRun;
+  return [
+    [
+      figures.goodYears,
+      numbers.ofYears(f.goodYears, f.judgedYears),
+      numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears),
+      figures.atLeast(numbers.years(f.goodYearsNeeded)),
+    ],
+    [
+      figures.dryDays,
+      numbers.daysAYear(f.dryDays_per_year),
+      numbers.likely(f.dryDays_per_year_range),
+      figures.atMost(numbers.days((1 - target.daysMet_fraction) * days_per_year)),
+    ],
+    [
+      figures.daysMet,
+      numbers.percent(f.daysMet_fraction),
+      numbers.quantity(f.daysMet_fraction_range, 'fraction'),
+      figures.atLeast(numbers.percent(target.daysMet_fraction)),
+    ],
+    [
+      figures.longestRun,
+      numbers.days(run?.days ?? 0),
+      run ? `${design.from} ${numbers.date(run.from)}` : '',
+      figures.limitIn(target.longestDryRun_days, f.goodYearsNeeded),
+    ],
+    [
+      figures.tank,
+      numbers.litres(f.tankVolume_L),
+      '',
+      f.tankForTarget_L === null ? figures.noTank : figures.atLeast(numbers.tankLitres(f.tankForTarget_L)),
+    ],
+    [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''],
+    [figures.askedOther, numbers.litresADay(f.otherDemand_L_per_day), '', ''],
+    [figures.caught, numbers.litresADay(f.inflow_L_per_year / days_per_year), '', ''],
+    [figures.shortfall, numbers.quantity(f.shortfall_L_per_year, 'L_per_year'), '', ''],
+    [
+      figures.generous,
+      numbers.daysAYear(f.yieldBeforeSpill.dryDays_per_year),
+      numbers.ofYears(f.yieldBeforeSpill.goodYears, f.judgedYears),
+      '',
+    ],
+  ];
+}
+
+function workingSection(sheet: Sheet, site: SiteDesign): void {
+  if (site.working.length === 0) return;
+  sheet.heading(headings.working);
+  site.working.forEach((line, index) => {
+    const text = workingText(line);
+    sheet.line(`${text.label}: ${text.value}`, 1, 2, String(index + 1).padStart(2));
+    sheet.line(text.formula, 5);
+    if (text.inputs.length > 0) sheet.line(text.inputs.map(({ label, value }) => `${label} ${value}`).join('; '), 5);
+    sheet.line(design.sourceOf(text.source), 5);
+  });
+}
+
+function problemsSection(sheet: Sheet, site: SiteDesign): void {
+  if (site.problems.length === 0) return;
+  sheet.heading(headings.problems);
+  for (const problem of site.problems) {
+    const { what, todo } = problemSentence(problem);
+    const [severity] = english.severities[problem.severity];
+    sheet.line(`${severity}, ${english.place(problem.place)}: ${what}`, 2, 2);
+    sheet.line(check.todo(todo), 4);
+  }
+}

@@ -1,0 +1,67 @@
+import { english } from '@eavewell/words';
+import { Command, InvalidArgumentError } from 'commander';
+import { type CheckOptions, checkCommand } from './commands/check.ts';
+import type { Context } from './commands/context.ts';
+import { type DemoOptions, demoCommand } from './commands/demo.ts';
+import { type DesignOptions, designCommand } from './commands/design.ts';
+import type { ExitCode } from './exitCodes.ts';
+import { plainText } from './print/text.ts';
+
+const { help, demo: demoWords } = english.commandLine;
+
+/** Most sites a demo is made of. */
+const mostSites = 100_000;
+
+function wholeNumber(text: string, least: number, most: number, otherwise: string): number {
+  const value = Number(text);
+  if (!/^-?\d+$/.test(text) || value < least || value > most) throw new InvalidArgumentError(otherwise);
+  return value;
+}
+
+/** The commands, their options and their help. `ended` is told how the chosen command ended. */
+export function program(context: Context, ended: (code: ExitCode) => void): Command {
+  const { stdout, stderr } = context.around;
+  const shown = (text: string) => (context.look.drawn ? text : plainText(text).replaceAll('?', ' '));
+  const root = new Command('eavewell')
+    .description(help.about)
+    .version(context.version, '-v, --version', help.version)
+    .helpOption('-h, --help', help.help)
+    .addHelpText('after', help.examples.main)
+    .exitOverride()
+    .configureOutput({
+      writeOut: (text) => void stdout.write(shown(text)),
+      writeErr: (text) => void stderr.write(text),
+      getOutHelpWidth: () => context.look.width,
+      getErrHelpWidth: () => context.look.width,
+    });
+  root
+    .command('check')
+    .description(help.check)
+    .argument('<folder>', help.folder)
+    .option('--out <dir>', help.out)
+    .option('--all', help.all)
+    .addHelpText('after', help.examples.check)
+    .action(async (folder: string, options: CheckOptions) => ended(await checkCommand(folder, options, context)));
+  root
+    .command('design')
+    .description(help.design)
+    .argument('<folder>', help.folder)
+    .option('--site <id>', help.site)
+    .option('--out <dir>', help.out)
+    .option('--json', help.json)
+    .option('--series', help.series)
+    .addHelpText('after', help.examples.design)
+    .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
+  root
+    .command('demo')
+    .description(help.demo)
+    .argument('<folder>', help.newFolder)
+    .option('--sites <n>', help.sites, (text) => wholeNumber(text, 1, mostSites, demoWords.wholeSites))
+    .option('--seed <s>', help.seed, (text) =>
+      wholeNumber(text, Number.MIN_SAFE_INTEGER, Number.MAX_SAFE_INTEGER, demoWords.wholeSeed),
+    )
+    .option('--clean', help.clean)
+    .addHelpText('after', help.examples.demo)
+    .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
+  return root;
+}

@@ -1,0 +1,85 @@
+import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, StorageSeries } from '@eavewell/engine';
+import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
+import { gaugeReport } from './gaugeReport.ts';
+import { problemReport } from './problemReport.ts';
+import { seriesJson } from './seriesText.ts';
+import { siteReport } from './siteReport.ts';
+
+/** Where the text of a report goes, piece by piece. */
+export type Sink = (text: string) => Promise<void>;
+
+/** A number that is none would become null unseen: better to stop. */
+function onlyNumbers(_key: string, value: unknown): unknown {
+  if (typeof value === 'number' && !Number.isFinite(value)) throw new Error(`the report would hold ${value}`);
+  return value;
+}
+
+function json(value: unknown): string {
+  return JSON.stringify(value, onlyNumbers);
+}
+
+/** The people of a programme: those known, and of how many sites they are not. */
+export function peopleOf(facts: ProgrammeFacts): { readonly people: number; readonly unknown: number } {
+  let people = 0;
+  let unknown = 0;
+  for (const site of facts.sites) {
+    if (site.people === null) unknown++;
+    else people += site.people;
+  }
+  return { people, unknown };
+}
+
+/** Writes a report site by site, so that the whole of it never stands in memory. */
+export class JsonReport {
+  readonly #sinks: readonly Sink[];
+  #sites = 0;
+
+  constructor(sinks: readonly Sink[]) {
+    this.#sinks = sinks;
+  }
+
+  async open(version: string, facts: ProgrammeFacts, gauges: Iterable<GaugeFinding>): Promise<void> {
+    const { people, unknown } = peopleOf(facts);
+    const head: Pick<DesignReport, 'eavewell' | 'schema' | 'programme' | 'settings'> = {
+      eavewell: version,
+      schema: designSchemaVersion,
+      programme: { name: facts.settings.programme, sites: facts.sites.length, people, sitesWithoutPeople: unknown },
+      settings: { ...facts.settings },
+    };
+    const members = Object.entries(head).map(([name, value]) => `${json(name)}:${json(value)}`);
+    const listed = [...gauges].map((gauge) => json(gaugeReport(gauge)));
+    await this.#write(`{${members.join(',\n')},\n"gauges":[\n${listed.join(',\n')}\n],\n"sites":[`);
+  }
+
+  /** One site; `series` is left out where it is undefined, and null where the site has none. */
+  async site(design: SiteDesign, series?: StorageSeries | null): Promise<void> {
+    const text = json(siteReport(design));
+    await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
+    if (series === undefined) await this.#write(text);
+    else await this.#write(`${text.slice(0, -1)},"series":${series === null ? 'null' : seriesJson(series)}}`);
+  }
+
+  async close(problems: readonly Problem[], notUsed: readonly NotUsed[]): Promise<void> {
+    await this.#write('\n],\n"problems":[');
+    await this.#list(problems, problemReport);
+    await this.#write('],\n"notUsed":[');
+    await this.#list(notUsed, ({ file, row, column, value, code, cells }) => ({
+      file,
+      row,
+      column: column ?? null,
+      value,
+      code,
+      cells,
+    }));
+    await this.#write(']}\n');
+  }
+
+  async #list<T>(values: readonly T[], report: (value: T) => unknown): Promise<void> {
+    for (const [index, value] of values.entries())
+      await this.#write(`${index === 0 ? '' : ','}\n${json(report(value))}`);
+  }
+
+  async #write(text: string): Promise<void> {
+    for (const sink of this.#sinks) await sink(text);
+  }
+}

@@ -1,0 +1,60 @@
+import { filledDay, isoDay, measured, type StorageSeries } from '@eavewell/engine';
+
+/** Daily litres and millimetres are written to the millionth. */
+const millionths = 1e6;
+
+function rounded(value: number): number {
+  if (!Number.isFinite(value)) throw new Error(`the daily series would hold ${value}`);
+  return Math.round(value * millionths) / millionths;
+}
+
+function list(values: Float64Array): string {
+  return `[${Array.from(values, rounded).join(',')}]`;
+}
+
+/** How the rain of a day is known, as a word. */
+function knownAs(state: number | undefined): 'measured' | 'filled' | 'unknown' {
+  if (state === measured) return 'measured';
+  return state === filledDay ? 'filled' : 'unknown';
+}
+
+/** A site's daily series as JSON. */
+export function seriesJson(series: StorageSeries): string {
+  const known = Array.from(series.state, (state) => `"${knownAs(state)}"`);
+  const dry = Array.from(series.dry, (day) => (day === 1 ? 'true' : 'false'));
+  return `{"firstDay":"${isoDay(series.firstDay)}","rain_mm":${list(series.rain_mm)},"known":[${known.join(',')}],"inflow_L":${list(series.inflow_L)},"content_L":${list(series.content_L)},"judgedTaken_L":${list(series.judgedTaken_L)},"otherTaken_L":${list(series.otherTaken_L)},"spill_L":${list(series.spill_L)},"dry":[${dry.join(',')}]}`;
+}
+
+const columns = [
+  'date',
+  'rain_mm',
+  'known',
+  'inflow_L',
+  'content_L',
+  'judgedTaken_L',
+  'otherTaken_L',
+  'spill_L',
+  'dry',
+];
+
+/** A site's daily series as CSV, one line a day. */
+export function seriesCsv(series: StorageSeries): string {
+  const lines = [columns.join(',')];
+  for (let day = 0; day < series.rain_mm.length; day++) {
+    const known = knownAs(series.state[day]);
+    lines.push(
+      [
+        isoDay(series.firstDay + day),
+        known === 'unknown' ? '' : rounded(series.rain_mm[day]!),
+        known,
+        rounded(series.inflow_L[day]!),
+        rounded(series.content_L[day]!),
+        rounded(series.judgedTaken_L[day]!),
+        rounded(series.otherTaken_L[day]!),
+        rounded(series.spill_L[day]!),
+        series.dry[day] === 1 ? 'yes' : 'no',
+      ].join(','),
+    );
+  }
+  return `${lines.join('\n')}\n`;
+}

@@ -1,0 +1,78 @@
+import { type DryRun, isoDay, type SiteDesign, type StorageFinding, type WorkingLine } from '@eavewell/engine';
+import type { SiteReport } from '@eavewell/tables';
+import { english, problemSentence, workingText } from '@eavewell/words';
+import { problemReport } from './problemReport.ts';
+
+/** What a site comes to, in words: the finding, or the first blocker that withholds it. */
+export function findingOf(design: SiteDesign): string {
+  const blocker = design.problems.find((problem) => problem.severity === 'blocker');
+  return english.findings.site(design, blocker ? problemSentence(blocker).what : null);
+}
+
+/** One site as the report has it, without its daily series. */
+export function siteReport(design: SiteDesign): SiteReport {
+  return {
+    siteId: design.siteId,
+    name: design.name,
+    people: design.people,
+    gaugeId: design.gaugeId,
+    verdict: design.verdict,
+    stations: { ...design.stations },
+    finding: findingOf(design),
+    storage: design.storage && storageReport(design.storage),
+    problems: design.problems.map(problemReport),
+    working: design.working.map(workingReport),
+  };
+}
+
+function runReport(run: DryRun) {
+  return { ...run, from: isoDay(run.from), to: isoDay(run.to) };
+}
+
+/** The finding field by field, so that a new field of the engine reaches the report only once the schema has it. */
+function storageReport(f: StorageFinding): NonNullable<SiteReport['storage']> {
+  return {
+    verdict: f.verdict,
+    tankVolume_L: f.tankVolume_L,
+    judgedDemand_L_per_day: f.judgedDemand_L_per_day,
+    otherDemand_L_per_day: f.otherDemand_L_per_day,
+    inflow_L_per_year: f.inflow_L_per_year,
+    judgedYears: f.judgedYears,
+    goodYears: f.goodYears,
+    goodYearsNeeded: f.goodYearsNeeded,
+    goodYears_fraction_range: f.goodYears_fraction_range,
+    daysMet_fraction: f.daysMet_fraction,
+    daysMet_fraction_range: f.daysMet_fraction_range,
+    dryDays_per_year: f.dryDays_per_year,
+    dryDays_per_year_range: f.dryDays_per_year_range,
+    shortfall_L_per_year: f.shortfall_L_per_year,
+    tankForDays_L: f.tankForDays_L,
+    tankForRuns_L: f.tankForRuns_L,
+    tankForTarget_L: f.tankForTarget_L,
+    lacks: f.lacks,
+    longestRun: f.longestRun && runReport(f.longestRun),
+    dryRuns: f.dryRuns.map(runReport),
+    years: f.years.map((year) => ({ ...year })),
+    sizes: f.sizes.map((size) => ({ ...size })),
+    yieldBeforeSpill: { ...f.yieldBeforeSpill },
+    firstService: f.firstService && {
+      handOverDay: isoDay(f.firstService.handOverDay),
+      wait_days: f.firstService.wait_days,
+      wait_days_range: f.firstService.wait_days_range,
+      firstServiceDay: isoDay(f.firstService.firstServiceDay),
+    },
+  };
+}
+
+function workingReport(line: WorkingLine): SiteReport['working'][number] {
+  const text = workingText(line);
+  return {
+    code: line.code,
+    label: text.label,
+    value: line.value,
+    unit: line.unit,
+    formula: text.formula,
+    inputs: line.inputs.map((input, index) => ({ ...input, label: text.inputs[index]!.label })),
+    source: line.source,
+  };
+}

@@ -1,0 +1,53 @@
+import { readFileSync } from 'node:fs';
+import { english } from '@eavewell/words';
+import { CommanderError } from 'commander';
+import type { Context } from './commands/context.ts';
+import { type ExitCode, exitCodes, WrongUse } from './exitCodes.ts';
+import { lookOf, type Surroundings } from './print/terminal.ts';
+import { printable } from './print/text.ts';
+import { program } from './program.ts';
+import { Progress } from './progress.ts';
+
+const { trouble } = english.commandLine;
+
+function versionOfProgram(): string {
+  const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
+  return (JSON.parse(text) as { version: string }).version;
+}
+
+/** Has the reader of the output gone away, as `head` does? Then there is nobody to tell. */
+export function isReaderGone(error: unknown): boolean {
+  return error instanceof Error && 'code' in error && (error.code === 'EPIPE' || error.code === 'ERR_STREAM_DESTROYED');
+}
+
+/** Runs one command line and gives its exit code. It never throws. */
+export async function run(args: readonly string[], around: Surroundings): Promise<ExitCode> {
+  const progress = new Progress(around.stderr);
+  try {
+    const context: Context = { around, look: lookOf(around), progress, version: versionOfProgram() };
+    let code: ExitCode = exitCodes.done;
+    const command = program(context, (ended) => {
+      code = ended;
+    });
+    await command.parseAsync([...args], { from: 'user' });
+    return code;
+  } catch (error) {
+    progress.done();
+    return codeOf(error, around);
+  }
+}
+
+/** Says what went wrong and whose fault it is. */
+function codeOf(error: unknown, { stderr, env }: Surroundings): ExitCode {
+  if (isReaderGone(error)) return exitCodes.done;
+  // Commander has said it already; its own code is 0 for help and version that were asked for.
+  if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.done : exitCodes.wrongUse;
+  if (error instanceof WrongUse) {
+    stderr.write(`${printable(error.message)}\n`);
+    return exitCodes.wrongUse;
+  }
+  const message = error instanceof Error ? error.message : String(error);
+  stderr.write(`${trouble.ourFault(printable(message))}\n`);
+  if (env['EAVEWELL_TRACE'] === '1' && error instanceof Error) stderr.write(`${error.stack}\n`);
+  return exitCodes.ourFault;
+}
