@@ -1,0 +1,27 @@
+import { expect, it } from 'vitest';
+import { filledDay, measured, unknownDay } from '../../kernel/index.ts';
+import { longestDryRunByYear } from './longestDryRunByYear.ts';
+
+const record = {
+  gaugeId: 'G1',
+  firstDay: 100,
+  rain_mm: Float64Array.of(0, 0.9, 1, 0, 0, 0, 0, 5, 0),
+  state: new Uint8Array(9).fill(measured),
+};
+
+const years = [
+  { from: 0, to: 5 },
+  { from: 5, to: 9 },
+];
+
+it('cuts the longest dry run at the end of the year', () => {
+  expect(longestDryRunByYear(record, years)).toEqual([2, 2]);
+});
+
+it('says nothing of a year with a day not measured', () => {
+  for (const how of [unknownDay, filledDay]) {
+    const state = record.state.slice();
+    state[6] = how;
+    expect(longestDryRunByYear({ ...record, state }, years)).toEqual([2, null]);
+  }
+});
