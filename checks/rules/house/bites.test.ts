@@ -50,7 +50,7 @@ test('rooms without README, door or sources are found', () => {
     'water/roof/constants.ts':
       '/** Depth [mm]. Source: a-book-1999. */\nexport const a_mm = 3;\n\n/** Depth [mm]. */\nexport const b_mm = 4;\n\nexport const name = { a: [2] };\n\nexport const word = name;\n',
     'water/roof/a.ts':
-      'const few = 5;\nconst one = 1;\n\n/** Codes of a state. */\nconst open = 2;\nconst shut = 3;\n\nexport const name = few + one;\n',
+      'const few = 5;\nconst one = 1;\n\nconst not = 0;\nconst open = 1;\nconst shut = 2;\n\nconst less = -2.5;\nconst more = 3;\n\nexport const name = few + one;\n',
     'water/tap/index.ts': '',
     'parts/README.md': 'Parts\n',
   };
@@ -60,6 +60,8 @@ test('rooms without README, door or sources are found', () => {
   }
   expect(roomFaults(folder)).toEqual([
     'water/roof/a.ts few: a number belongs in constants.ts',
+    'water/roof/a.ts less: a number belongs in constants.ts',
+    'water/roof/a.ts more: a number belongs in constants.ts',
     'water/roof/constants.ts b_mm: no source stands beside it',
     'water/roof/constants.ts name: no source stands beside it',
     'water/tap has no README.md',

@@ -24,13 +24,14 @@ export function roomFaults(engine: string): readonly string[] {
   });
 }
 
-/** Numbers named at the top of a file other than constants.ts, unless their comment calls them codes; 0, 1 and −1 are no facts. */
+/** Numbers named at the top of a file other than constants.ts. 0, 1 and −1 are no facts, nor are codes counted up from 0. */
 function strayConstants(text: string): readonly string[] {
-  const groups = text.split(/\n\s*\n/).filter((group) => !/\/\/.*\bcodes?\b|\*.*\bcodes?\b/i.test(group));
-  return topNames(groups.join('\n\n')).flatMap(({ name, value }) => {
-    const number = value && Number(value.getText().replaceAll('_', ''));
-    const isNumber = typeof number === 'number' && !Number.isNaN(number) && isNumeric(value!);
-    return isNumber && Math.abs(number) !== 1 && number !== 0 ? [`${name}: a number belongs in constants.ts`] : [];
+  return text.split(/\n\s*\n/).flatMap((group) => {
+    const named = topNames(group).filter(({ value }) => value && isNumeric(value));
+    const numbers = named.map(({ value }) => Number(value!.getText().replaceAll('_', '')));
+    if (numbers.length > 1 && numbers.every((number, index) => number === index)) return [];
+    const facts = named.filter((_, index) => ![0, 1, -1].includes(numbers[index]!));
+    return facts.map(({ name }) => `${name}: a number belongs in constants.ts`);
   });
 }
 
