@@ -1,0 +1,107 @@
+import { defaultSettings } from '@eavewell/engine';
+import { allTables } from './allTables.ts';
+import { expectedText, limitsText, longestText } from './columns.ts';
+import { settingsColumns, targetColumns } from './settings.ts';
+import type { Column, Table } from './table.ts';
+
+const rules = `# The tables
+
+A programme is a folder of tables. This page is made from \`packages/tables\`, which the reader, the writer and \`datapackage.json\` use
+too: do not edit it by hand, run \`npm run generate\`.
+
+## The folder
+
+| file | | |
+|---|---|---|
+FILES
+| settings.json | may be left out | what the programme asks of its water |
+| datapackage.json | may be left out; always written | the folder described in the open Data Package standard, version 2 |
+| not-used.csv | written on request, never read | what was not used, and why |
+
+## Rules for every file
+
+- **Text** is UTF-8, with or without a byte order mark. Another encoding is a blocker for the file; single bytes that are not UTF-8 spoil only their own cell.
+- **Cells** are separated by commas (RFC 4180: quotes round a cell that holds a comma, a quote or a line end; a quote inside is doubled). Semicolons and tabs are read too. Lines may end in LF, CRLF or CR; LF is written.
+- **The first line** names the columns, exactly as below, in any order. A name that is nearly right is pointed out, never taken. Other columns are left alone and not used.
+- **An empty cell** is "not known", never 0. Where a column gives an empty cell another meaning, it is said below.
+- **Numbers** have digits, a point and perhaps an exponent: \`12.5\`, \`-3\`, \`1e3\`. No unit, no thousands mark, no \`NaN\`. In files separated by semicolons or tabs a decimal comma is read, with one warning a column; a number with exactly three digits behind its only mark (\`1,500\`) is not read where it could mean two things.
+- **Dates** are \`YYYY-MM-DD\`, and no other form is guessed at. **Times** are \`HH:MM\`, 00:00 to 23:59.
+- **Ids** match \`[A-Za-z0-9_-]{1,64}\`: they may become part of a path, so nothing else is let in. Large and small letters differ.
+- **Text cells** hold at most ${longestText} characters and no control characters but tab and line ends.
+- **The apostrophe rule**: a text that begins with = + - @ TAB or CR (behind any apostrophes of its own) and is not a number gets one leading apostrophe on writing and loses exactly one on reading, so that no spreadsheet takes it for a formula. Numbers such as -3.25 are never touched.
+- **Two ranges.** Outside the hard range a value is a blocker and is not used. Outside the usual range it is used, with a warning. The ranges are ours (common practice, no source) unless a column says otherwise.
+- **A key** stands once. The same row twice is dropped with a warning; two rows with one key that differ are a blocker: the first is used.
+- **A blocker in a row about a site puts the site in doubt**: it gets the verdict \`unknown\` until the row is mended, so that nothing is judged on half its facts. No bad row stops another, and all that was not used is listed.
+- **In a rain file** a row that cannot be read leaves its day unknown, with a warning. \`-9999\`, \`NA\` and their like mean "not read"; \`T\` (a trace) is unknown too, never 0, until a number is written.
+`;
+
+function fileLines(tables: readonly Table[]): string {
+  return tables
+    .map(({ file, optional, about }) => `| ${file} | ${optional ? 'may be left out' : 'needed'} | ${about} |`)
+    .join('\n');
+}
+
+function columnLine(name: string, column: Column<unknown>): string {
+  const hard = column.hard ? limitsText(column, column.hard) : column.choices.join(', ');
+  const usual = column.usual ? limitsText(column, column.usual) : '';
+  const empty = column.required ? 'not allowed' : (column.emptyMeans ?? 'not known');
+  const cells = [name, column.kind, column.unit, hard, usual, empty, column.about];
+  return `| ${cells.join(' | ')} |`;
+}
+
+function keyText(table: Table): string {
+  const links = table.foreignKeys.map(
+    ({ fields, table: other, tableFields }) => `${fields.join(' + ')} → ${other} (${tableFields.join(' + ')})`,
+  );
+  const key = `Key: ${table.key.join(' + ')}.`;
+  return links.length === 0 ? key : `${key} Links: ${links.join('; ')}.`;
+}
+
+function tableSection(table: Table): string {
+  return [
+    `## ${table.name}`,
+    '',
+    `\`${table.file}\`${table.optional ? ', may be left out' : ''}. ${table.about}`,
+    '',
+    `${keyText(table)} Used by: ${table.usedBy.join(', ')}.`,
+    '',
+    '| column | kind | unit | hard range or choices | usual range | empty | meaning |',
+    '|---|---|---|---|---|---|---|',
+    ...Object.entries(table.columns).map(([name, column]) => columnLine(name, column)),
+    '',
+  ].join('\n');
+}
+
+function settingLine(key: string, column: Column<unknown>, standard: unknown): string {
+  const usual = column.usual ? limitsText(column, column.usual) : '';
+  return `| ${[key, expectedText(column), usual, JSON.stringify(standard), column.about].join(' | ')} |`;
+}
+
+function settingsSection(): string {
+  const { target, ...others } = defaultSettings;
+  const standards: Readonly<Record<string, unknown>> = others;
+  const targets: Readonly<Record<string, unknown>> = { ...target };
+  return [
+    '## settings',
+    '',
+    '`settings.json`, may be left out. One object; `target` is an object within it. A setting that is not given has its default. An unknown',
+    'one is a warning. A wrong one is a blocker: the default stands in for it and every site is in doubt until it is mended.',
+    '',
+    '| setting | form | usual range | default | meaning |',
+    '|---|---|---|---|---|',
+    ...Object.entries(settingsColumns).map(([key, column]) => settingLine(key, column, standards[key])),
+    ...Object.entries(targetColumns).map(([key, column]) => settingLine(`target.${key}`, column, targets[key])),
+    '',
+  ].join('\n');
+}
+
+/**
+ * What does the page of tables say? Every table with its key, links, columns, units and ranges, and the rules for every file.
+ *
+ * @returns docs/tables.md [text]
+ * @law says nothing that the reader does not do: it is made from the same columns
+ * @definition ours
+ */
+export function tablesPage(): string {
+  return `${[rules.replace('FILES', fileLines(allTables)), ...allTables.map(tableSection), settingsSection()].join('\n').trimEnd()}\n`;
+}
