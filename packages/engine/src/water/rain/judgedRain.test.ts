@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { dayIndexOf, filledDay, isoDay, type RainRecord, unknownDay } from '../../kernel/index.ts';
-import { judgedRain } from './judgedRain.ts';
+import { judgedRain, type RainSettings } from './judgedRain.ts';
 import { rainWorking } from './rainWorking.ts';
 
-const settings = { seed: 1, missingDays_fraction: 0.1, leastYears: 3, waterYearStartMonth: null };
+const settings: RainSettings = { seed: 1, missingDays_fraction: 0.1, leastYears: 3, waterYearStartMonth: null };
 
 /** 2 mm every day, from one day up to another. */
 function steady(from: number, to: number): RainRecord {
@@ -24,7 +24,7 @@ function lacking(record: RainRecord, from: number, days: number): RainRecord {
   return { ...record, ...holed };
 }
 
-function judged(record: RainRecord, changed: Partial<typeof settings> & { waterYearStartMonth?: number | null } = {}) {
+function judged(record: RainRecord, changed: Partial<RainSettings> = {}) {
   const found = judgedRain(record, { ...settings, ...changed });
   if (!found.ok) throw new Error(found.problems.map(({ code }) => code).join());
   return { rain: found.value, problems: found.problems, codes: found.problems.map(({ code }) => code) };

@@ -37,6 +37,11 @@ export function roofYield_mm(rain_mm: Float64Array, rule: YieldRule): Float64Arr
   for (let pass = 1; pass <= passes; pass++) {
     for (let day = 0; day < days; day++) {
       const fallen_mm = rain_mm[day]! * factor;
+      // Most days of a record: nothing falls, nothing runs off, and the day's net depth is 0 from the start.
+      if (fallen_mm === 0) {
+        dryDays++;
+        continue;
+      }
       if (dryDays >= armsAfter) left_mm = firstFlush_mm;
       const runoff_mm = rule.runoffFraction * fallen_mm;
       const lost_mm = Math.min(left_mm, runoff_mm);
