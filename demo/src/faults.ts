@@ -9,9 +9,9 @@ type SiteFault = (draft: DraftProgramme, siteId: string) => PlantedFault;
 const siteFaults: readonly SiteFault[] = [
   cell('sites', { people: 'about 120' }, 'people', 'cell.not_a_number', 'words where a number belongs'),
   cell('roofs', { length_m: '18,4' }, 'length_m', 'cell.decimal_comma', 'a decimal comma'),
-  twice('sites', { name: 'Old landing store', people: 57 }, 'a second site under the same id'),
-  twice('roofs', { length_m: 9.5, width_m: 6.2, roofPlanArea_m2: null }, 'a second roof under the same id'),
-  cell('sites', { gaugeId: 'landing' }, 'gaugeId', 'link.unknown_gauge', 'a gauge that is not in the list'),
+  twice('sites', { name: 'Old landing store', people: 57 }, 'siteId', 'a second site under the same id'),
+  twice('roofs', { length_m: 9.5, width_m: 6.2, roofPlanArea_m2: null }, 'roofId', 'a second roof under the same id'),
+  cell('sites', { gaugeId: 'G-1' }, 'gaugeId', 'link.unknown_gauge', 'a gauge that is not in the list'),
   cell('sites', { people: 0 }, 'people', 'cell.out_of_range', 'a site where nobody drinks'),
   cell('sites', { people: 1200000 }, 'people', 'cell.out_of_range', 'more people than an island holds'),
   cell(
@@ -52,10 +52,10 @@ function cell(table: DemoTable, cells: Row, column: string, code: string, about:
 }
 
 /** Writes the site's first row in a table again at the end, with other contents. */
-function twice(table: DemoTable, cells: Row, about: string): SiteFault {
+function twice(table: DemoTable, cells: Row, column: string, about: string): SiteFault {
   return (draft, siteId) => {
     const row = changed(draft.tables[table][rowOf(draft, table, siteId)]!, cells);
-    return { ...appended(draft, table, row), column: '', code: 'row.key_twice', about, siteId };
+    return { ...appended(draft, table, row), column, code: 'row.key_twice', about, siteId };
   };
 }
 
@@ -69,8 +69,9 @@ function appended(draft: DraftProgramme, table: DemoTable, row: Row): { file: st
 }
 
 function unknownSite(draft: DraftProgramme): PlantedFault {
-  const roof = changed(draft.tables.roofs[0]!, { siteId: 'S-store', roofId: 'R1' });
-  const about = 'the roof of a site that is not in the list';
+  const first = draft.tables.roofs[0]!;
+  const roof = changed(first, { siteId: String(first['siteId']).replace('0', 'O') });
+  const about = 'the roof of a site that is not in the list: the letter O for a nought';
   return { ...appended(draft, 'roofs', roof), column: 'siteId', code: 'link.unknown_site', about };
 }
 

@@ -1,0 +1,159 @@
+import { mkdtemp, readdir, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { designSites, type Problem, type ProgrammeFacts, readyProgramme, type SiteDesign } from '@eavewell/engine';
+import { type ProgrammeTables, readProgramme, writeProgramme } from '@eavewell/formats';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { demoProgramme } from './demoProgramme.ts';
+
+const madeFolders: string[] = [];
+
+async function written(programme: ProgrammeTables): Promise<string> {
+  const folder = await mkdtemp(join(tmpdir(), 'demo-'));
+  madeFolders.push(folder);
+  await writeProgramme(folder, programme);
+  return folder;
+}
+
+afterAll(async () => {
+  for (const folder of madeFolders) await rm(folder, { recursive: true });
+});
+
+function designed(facts: ProgrammeFacts): { designs: SiteDesign[]; problems: Problem[] } {
+  const ready = readyProgramme(facts);
+  const designs = [...designSites(facts.sites, ready)];
+  const ofGauges = [...ready.gauges.values()].flatMap(({ problems }) => problems);
+  return { designs, problems: [...ofGauges, ...designs.flatMap(({ problems }) => problems)] };
+}
+
+function countBy(designs: readonly SiteDesign[]): Record<string, number> {
+  const counts: Record<string, number> = {};
+  for (const { verdict } of designs) counts[verdict] = (counts[verdict] ?? 0) + 1;
+  return counts;
+}
+
+const blockersOf = (problems: readonly Problem[]) => problems.filter(({ severity }) => severity === 'blocker');
+const at = (file: string, row: number, column: string, code: string) => `${file} row ${row} ${column} ${code}`;
+const placeOf = ({ place, code }: Problem) => at(place.file ?? '', place.row ?? 0, place.column ?? '', code);
+
+async function bytesOf(folder: string): Promise<Record<string, string>> {
+  const bytes: Record<string, string> = {};
+  for (const entry of await readdir(folder, { recursive: true, withFileTypes: true })) {
+    const path = join(entry.parentPath, entry.name);
+    if (entry.isFile()) bytes[path.slice(folder.length)] = await readFile(path, 'utf8');
+  }
+  return bytes;
+}
+
+describe('sixty sites, seed 1', () => {
+  const { planted, ...programme } = demoProgramme();
+  let read: Awaited<ReturnType<typeof readProgramme>>;
+  let found: ReturnType<typeof designed>;
+  beforeAll(async () => {
+    read = await readProgramme(await written(programme));
+    found = designed(read.facts);
+  });
+
+  test('about two thirds hold, and every verdict is there', () => {
+    const counts = countBy(found.designs);
+    expect(found.designs).toHaveLength(60);
+    expect(counts['holds']).toBeGreaterThanOrEqual(33);
+    expect(counts['holds']).toBeLessThanOrEqual(45);
+    for (const verdict of ['tight', 'short', 'unknown']) expect(counts[verdict]).toBeGreaterThanOrEqual(2);
+    const lacks = new Set(found.designs.map(({ storage }) => storage?.lacks));
+    expect(lacks).toEqual(new Set([null, undefined, 'tank', 'water']));
+  });
+
+  test('every planted fault is found where it stands', () => {
+    expect(planted.length).toBeGreaterThanOrEqual(15);
+    const places = new Set(read.problems.map(placeOf));
+    const ofRain = new Set(
+      found.problems.map((problem) => placeOf({ ...problem, place: { ...problem.place, column: '' } })),
+    );
+    const ofSites = new Set(found.problems.map(({ place, code }) => `${place.siteId} ${code}`));
+    for (const fault of planted) {
+      const { file, row, column, code, siteId } = fault;
+      if (code.startsWith('rain.')) expect(ofRain).toContain(at(file, row, '', code));
+      else if (code.startsWith('site.')) expect(ofSites).toContain(`${siteId} ${code}`);
+      else expect(places).toContain(at(file, row, column, code));
+    }
+  });
+
+  test('no blocker stands that was not planted', () => {
+    const known = new Set(planted.map(({ file, row, column, code }) => at(file, row, column, code)));
+    expect(
+      blockersOf(read.problems)
+        .map(placeOf)
+        .filter((place) => !known.has(place)),
+    ).toEqual([]);
+    const doubted = new Set(planted.map(({ siteId }) => siteId));
+    const unknown = found.designs.filter(({ verdict }) => verdict === 'unknown').map(({ siteId }) => siteId);
+    expect(new Set(unknown)).toEqual(new Set([...doubted].filter((siteId) => siteId !== undefined)));
+  });
+
+  test('each fault stands at a site of its own', () => {
+    const sites = planted.map(({ siteId }) => siteId).filter((siteId) => siteId !== undefined);
+    expect(new Set(sites).size).toBe(sites.length);
+  });
+
+  test('a water year of the second gauge is not judged, and its gaps are known', () => {
+    const gauges = readyProgramme(read.facts).gauges;
+    expect(gauges.get('G2')!.rain!.years.filter(({ judged }) => !judged)).toHaveLength(1);
+    expect(gauges.get('G1')!.rain!.filledDays).toBeGreaterThan(50);
+  });
+});
+
+describe('without faults', () => {
+  test.each([1, 2])('nothing is wrong, seed %i', async (seed) => {
+    const { planted, ...programme } = demoProgramme({ seed, clean: true });
+    const { facts, problems, notUsed } = await readProgramme(await written(programme));
+    const found = designed(facts);
+    expect(planted).toEqual([]);
+    expect(notUsed).toEqual([]);
+    expect([...problems, ...found.problems].filter(({ severity }) => severity !== 'note')).toEqual([]);
+    expect(found.designs.every(({ verdict }) => verdict !== 'unknown')).toBe(true);
+  });
+});
+
+describe('from a seed', () => {
+  test('the same bytes come twice, other bytes from another seed', async () => {
+    const [once, again, other] = [demoProgramme({ seed: 7 }), demoProgramme({ seed: 7 }), demoProgramme({ seed: 8 })];
+    const bytes = await bytesOf(await written(once));
+    expect(await bytesOf(await written(again))).toEqual(bytes);
+    expect(again.planted).toEqual(once.planted);
+    expect((await bytesOf(await written(other)))['/sites.csv']).not.toBe(bytes['/sites.csv']);
+  });
+});
+
+describe('of any size', () => {
+  test('one site is a programme', async () => {
+    const { planted, ...programme } = demoProgramme({ sites: 1 });
+    const { facts } = await readProgramme(await written(programme));
+    expect(planted.every(({ siteId }) => siteId === undefined)).toBe(true);
+    expect(designed(facts).designs.map(({ verdict }) => verdict)).toEqual(['holds']);
+  });
+
+  test.each([
+    [60, 3],
+    [1500, 6],
+    [10000, 23],
+  ])('%i sites have names and ids of their own and %i gauges', (sites, gauges) => {
+    const started = performance.now();
+    const { tables, rain } = demoProgramme({ sites, clean: true });
+    expect(performance.now() - started).toBeLessThan(3000 * Math.max(1, sites / 1500));
+    expect(new Set(tables.sites!.map(({ name }) => name)).size).toBe(sites);
+    expect(new Set(tables.sites!.map(({ siteId }) => siteId)).size).toBe(sites);
+    expect(tables.gauges).toHaveLength(gauges);
+    expect(rain).toHaveLength(gauges);
+    const used = new Set(tables.sites!.map(({ gaugeId }) => gaugeId));
+    expect(used.size).toBe(gauges);
+  });
+
+  test.each([0, -3, 2.5, Number.NaN, Number.POSITIVE_INFINITY])('%d sites are refused', (sites) => {
+    expect(() => demoProgramme({ sites })).toThrow(RangeError);
+  });
+
+  test('a seed that is not whole is refused', () => {
+    expect(() => demoProgramme({ seed: 0.5 })).toThrow(RangeError);
+  });
+});
