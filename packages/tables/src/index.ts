@@ -14,7 +14,6 @@ export { shown } from './readCell.ts';
 export { type RainRead, readRain } from './readRain.ts';
 export { type RawRow, type RowsOptions, readRows, type TableRead } from './readRows.ts';
 export * from './report/index.ts';
-export * from './report/index.ts';
 export { readSettings, type SettingsRead } from './settings.ts';
 export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './table.ts';
 export * from './tableProblems.ts';
