@@ -3,9 +3,11 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { enhealth } from './enhealth.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
+import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
+  conversions,
   enhealth,
   lancaster,
   monthlyMeans,

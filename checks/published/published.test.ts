@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
 import { everyFile } from './everyFile.ts';
 import { type PublishedRow, rowFault, toleranceOf } from './published.ts';
-import { everyRow, exportedNames, publishedPage } from './table.ts';
+import { everyRow, exportedNames, noMethods, publishedPage } from './table.ts';
 
 describe.each(everyFile.map((file) => ({ file, name: `${file.source}, ${file.method}` })))('$name', ({ file }) => {
   it.each(file.rows.map((row) => ({ row, place: row.place })))('$place', ({ row }) => {
@@ -14,6 +14,11 @@ describe('the rows themselves', () => {
   test('check something the engine exports', () => {
     const names = exportedNames();
     expect(everyRow().filter(({ method }) => !names.has(method))).toEqual([]);
+  });
+
+  test('what is not counted as a method is still exported', () => {
+    const names = exportedNames();
+    expect(noMethods.filter((name) => !names.has(name))).toEqual([]);
   });
 
   test('name a source of docs/sources.json', () => {
