@@ -37,11 +37,15 @@ export function installStamp(root) {
   return [hash.digest('hex'), platform, arch, libc ?? '-', process.versions.node.split('.')[0]].join(' ');
 }
 
+/** The folders of the packages, from the repository's. @param {string} root @returns {string[]} */
+export function packageFolders(root) {
+  const folders = ['demo', ...readdirSync(join(root, 'packages')).map((name) => `packages/${name}`)];
+  return folders.filter((folder) => existsSync(join(root, folder, 'package.json'))).sort();
+}
+
 /** @param {string} root */
 function packageFiles(root) {
-  const folders = readdirSync(join(root, 'packages')).map((name) => `packages/${name}`);
-  const files = ['.', 'demo', ...folders].map((folder) => `${folder}/package.json`);
-  return files.filter((file) => existsSync(join(root, file))).sort();
+  return ['.', ...packageFolders(root)].map((folder) => `${folder}/package.json`);
 }
 
 /** @param {string} root */

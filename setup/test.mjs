@@ -1,12 +1,12 @@
 import { checkGenerated } from './generate.mjs';
 import { cruisedFolders, runTool } from './run.mjs';
-import { install } from './setUp.mjs';
+import { compile, install } from './setUp.mjs';
 
 install();
 
 /** Everything that must be right, in order. A step is 0 where it is. @type {[string, () => number | Promise<number>][]} */
 const steps = [
-  ['build', () => runTool('tsc', ['-b'])],
+  ['build', () => compile()],
   ['types of tests, checks, bench and setup', () => runTool('tsc', ['-p', 'tsconfig.checks.json'])],
   ['format and lint', () => runTool('biome', ['ci', '--error-on-warnings', '.'])],
   ['dependency rules', () => runTool('depcruise', ['--config', '.dependency-cruiser.cjs', ...cruisedFolders])],
