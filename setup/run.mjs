@@ -20,19 +20,20 @@ const tools = {
 export const cruisedFolders = ['packages/*/src', 'packages/*/bin', 'demo/src', 'checks'];
 
 /**
- * Runs a JavaScript file of the repository with the Node that runs this one, its output passed through.
+ * Runs a JavaScript file of the repository with the Node that runs this one.
  *
  * @param {string} file - path from the repository's folder
  * @param {readonly string[]} args
+ * @param {'inherit' | 'ignore'} stdio - whether its output is shown
  * @returns {number} its exit code; 70 where it was stopped by a signal or could not start
  */
-export function runNode(file, args = []) {
+export function runNode(file, args = [], stdio = 'inherit') {
   const path = join(root, file);
   if (!existsSync(path)) {
     console.error(`${file} is not there.`);
     return 70;
   }
-  const ended = spawnSync(process.execPath, [path, ...args], { cwd: root, stdio: 'inherit' });
+  const ended = spawnSync(process.execPath, [path, ...args], { cwd: root, stdio });
   if (ended.error) console.error(ended.error.message);
   return ended.status ?? 70;
 }
@@ -42,8 +43,9 @@ export function runNode(file, args = []) {
  *
  * @param {keyof typeof tools} name
  * @param {readonly string[]} args
+ * @param {'inherit' | 'ignore'} stdio - whether its output is shown
  * @returns {number} its exit code
  */
-export function runTool(name, args = []) {
-  return runNode(tools[name], args);
+export function runTool(name, args = [], stdio = 'inherit') {
+  return runNode(tools[name], args, stdio);
 }

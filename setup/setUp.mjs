@@ -37,16 +37,18 @@ export function build() {
 }
 
 /**
- * Builds every package. The compiler goes by its own notes and does not look whether its output is still there: where it is
- * not, the notes go too.
+ * Builds every package. The compiler goes by its own notes and does not look whether its output is still there: where
+ * output is gone, or the build fails, the notes go and all is built afresh, so that a failure is one of the sources.
  *
  * @returns {number} 0 where all were built
  */
 export function compile() {
-  for (const folder of packageFolders(root)) {
-    if (existsSync(join(root, folder, 'dist', 'index.js'))) continue;
-    rmSync(join(root, folder, 'tsconfig.tsbuildinfo'), { force: true });
-  }
+  const folders = packageFolders(root).map((folder) => join(root, folder));
+  const whole = folders.every((folder) =>
+    ['index.js', 'index.d.ts'].every((file) => existsSync(join(folder, 'dist', file))),
+  );
+  if (whole && runTool('tsc', ['-b'], 'ignore') === 0) return 0;
+  for (const folder of folders) rmSync(join(folder, 'tsconfig.tsbuildinfo'), { force: true });
   return runTool('tsc', ['-b']);
 }
 
