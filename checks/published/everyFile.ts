@@ -3,6 +3,7 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { enhealth } from './enhealth.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
+import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
@@ -10,8 +11,10 @@ export const everyFile: readonly PublishedFile[] = [
   conversions,
   enhealth,
   lancaster,
+  loucksVanBeek,
   monthlyMeans,
   monthlyTotals,
+  punmia,
   sphere,
   texasFirstFlush,
   warwickDemand,

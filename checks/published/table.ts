@@ -59,9 +59,10 @@ export function exportedNames(): ReadonlyMap<string, { readonly room: string; re
 export function publishedPage(): string {
   const rows = everyRow();
   const bySource = new Map<string, Map<string, number>>();
-  for (const { method, source } of rows) {
+  for (const { method, source, row } of rows) {
+    const named = row.fromMemory ? `${source}, from memory` : source;
     const counts = bySource.get(method) ?? new Map<string, number>();
-    bySource.set(method, counts.set(source, (counts.get(source) ?? 0) + 1));
+    bySource.set(method, counts.set(named, (counts.get(named) ?? 0) + 1));
   }
   const methods = [...exportedNames()].filter(([name, { isMethod }]) => isMethod || bySource.has(name));
   methods.sort(([a, { room: roomA }], [b, { room: roomB }]) => compare(roomA, roomB) || compare(a, b));
@@ -87,7 +88,7 @@ export function publishedPage(): string {
     ...withRows.map(([name, { room }]) => {
       const counts = [...bySource.get(name)!].sort(([a], [b]) => compare(a, b));
       const total = counts.reduce((sum, [, count]) => sum + count, 0);
-      return `| ${room} | \`${name}\` | ${total} | ${counts.map(([id, count]) => `${id} (${count})`).join(', ')} |`;
+      return `| ${room} | \`${name}\` | ${total} | ${counts.map(([named, count]) => `${named} (${count})`).join('; ')} |`;
     }),
     '',
     '## Printed figures that do not follow from their own inputs',

@@ -1,5 +1,8 @@
 import type { Balance, RunRules } from './dayByDay.ts';
 
+/** How a record is run through tanks of every size: `yas` looks at the content and has to be run size by size. */
+export type SizeRules = RunRules & { readonly order: 'drawFirst' | 'ybs' };
+
 /** The answer for every tank volume at once. */
 export interface AllSizes {
   /** By day: judged litres are short exactly in tanks smaller than this [L]; 0 never, Infinity in every tank. */
@@ -29,20 +32,36 @@ export interface AllSizes {
  * @example
  * allSizes({ inflow_L: Float64Array.of(5, 0, 0), judged_L: Float64Array.of(2, 2, 2), other_L: Float64Array.of(0, 0, 0) }, { order: 'drawFirst', passes: 2, start: 'empty' }).critical_L // → Float64Array.of(Infinity, 2, 4)
  */
-export function allSizes(
-  balance: Balance,
-  rules: RunRules & { readonly order: 'drawFirst' | 'ybs' },
-  keepRelief = true,
-): AllSizes {
+export function allSizes(balance: Balance, rules: SizeRules): AllSizes {
+  const otherCritical_L = new Float64Array(balance.inflow_L.length);
+  const { critical_L, asked_L, content } = runAllSizes(balance, rules, otherCritical_L);
+  return { critical_L, otherCritical_L, asked_L, relief_L: content.relief() };
+}
+
+/**
+ * Which days are short of judged litres, in tanks of every volume at once? The critical volumes of `allSizes` alone, for
+ * who needs no more: half the work.
+ *
+ * @param balance - inflow and demands by day [L], arrays of one length, values 0 or more
+ * @param rules - order `drawFirst` or `ybs`, passes and first content
+ * @returns critical volumes by day [L]; 0 never, Infinity in every tank
+ * @law equals `critical_L` of `allSizes`
+ * @definition ours: docs/methods/storage.md, every size at once
+ */
+export function criticalVolumes(balance: Balance, rules: SizeRules): Float64Array {
+  return runAllSizes(balance, rules, null).critical_L;
+}
+
+/** The days, pass by pass. Relief and the other purposes' volumes are kept only where there is an array for the latter. */
+function runAllSizes(balance: Balance, rules: SizeRules, otherCritical_L: Float64Array | null) {
   const { inflow_L, judged_L, other_L } = balance;
   const days = inflow_L.length;
   const critical_L = new Float64Array(days);
-  const otherCritical_L = new Float64Array(days);
   const content = new ContentBySize(rules.start === 'full');
   const drawFirst = rules.order === 'drawFirst';
   let asked_L = 0;
   for (let pass = 1; pass <= rules.passes; pass++) {
-    content.keepsRelief = keepRelief && pass === rules.passes;
+    content.keepsRelief = otherCritical_L !== null && pass === rules.passes;
     asked_L = 0;
     for (let day = 0; day < days; day++) {
       const inflow = inflow_L[day]!;
@@ -53,12 +72,13 @@ export function allSizes(
       const directOther = drawFirst ? 0 : Math.min(other, inflow - direct);
       asked_L += judged - direct;
       critical_L[day] = judged > direct ? content.draw(judged - direct, true) : 0;
-      otherCritical_L[day] = other > directOther ? content.draw(other - directOther, false) : 0;
+      const otherCritical = other > directOther ? content.draw(other - directOther, false) : 0;
+      if (otherCritical_L) otherCritical_L[day] = otherCritical;
       const stored = inflow - direct - directOther;
       if (stored > 0) content.add(stored);
     }
   }
-  return { critical_L, otherCritical_L, asked_L, relief_L: content.relief() };
+  return { critical_L, asked_L, content };
 }
 
 /** V(C): its breakpoints from the right (first) to the left (last, on top), slopes 0 and 1 in turn from the leftmost piece on. */

@@ -102,31 +102,27 @@ export function yearNeeds(
   const window = longestRun_days + 1;
   const needs = new Float64Array(years.reduce((count, year) => count + (year.judged ? 1 : 0), 0));
   if (window > days) return needs;
-  // A queue of days whose critical volumes rise from front to back: the front is the least of the window.
-  const queue = new Int32Array(days + window);
-  let front = 0;
-  let back = 0;
-  const step = (day: number): number => {
-    const value = critical_L[day < 0 ? day + days : day]!;
-    while (back > front) {
-      const last = queue[back - 1]!;
-      if (critical_L[last < 0 ? last + days : last]! < value) break;
-      back--;
-    }
-    queue[back++] = day;
-    if (queue[front]! <= day - window) front++;
-    const least = queue[front]!;
-    return critical_L[least < 0 ? least + days : least]!;
-  };
-  const start = years[0]?.from ?? 0;
-  for (let day = start - window + 1; day < start; day++) step(day);
+  // The loop cut open, with the window that leads into its first day before it; then the least of ever longer windows.
+  const before = window - 1;
+  const least = new Float64Array(days + before);
+  least.set(critical_L.subarray(days - before));
+  least.set(critical_L, before);
+  let span = 1;
+  for (; span * 2 <= window; span *= 2) takeLeast(least, span);
+  if (span < window) takeLeast(least, window - span);
   let index = 0;
   for (const year of years) {
+    if (!year.judged) continue;
     let need = 0;
-    for (let day = year.from; day < year.to; day++) need = Math.max(need, step(day));
-    if (year.judged) needs[index++] = need;
+    for (let end = year.from + before; end < year.to + before; end++) need = Math.max(need, least[end]!);
+    needs[index++] = need;
   }
   return needs;
+}
+
+/** Makes each entry the less of itself and the one so many days before it; from the end, so that none is used twice. */
+function takeLeast(least: Float64Array, back_days: number): void {
+  for (let i = least.length - 1; i >= back_days; i--) least[i] = Math.min(least[i]!, least[i - back_days]!);
 }
 
 /**

@@ -41,3 +41,23 @@ describe('dayByDay', () => {
     expect([...dayByDay(balanceOf([0, 0], 0), 0, { order: 'yas', ...once }).dry]).toEqual([0, 0]);
   });
 });
+
+describe('the rules as printed, on a series worked out by hand', () => {
+  const balance = balanceOf([0, 400, 1200, 0, 0, 200, 0, 0, 0, 800], 250);
+
+  it('yield after spill: the rain of a day cannot be drawn that day, and the draw holds its room', () => {
+    // From empty, so the 100 L that the hand series starts with come as its first rain, one day earlier.
+    const shifted = balanceOf([100, 0, 400, 1200, 0, 0, 200, 0, 0, 0, 800], 250);
+    const { series } = dayByDay(shifted, 1000, { order: 'yas', ...once }, true);
+    expect([...series!.judgedTaken_L].slice(1)).toEqual([100, 0, 250, 250, 250, 250, 200, 0, 0, 0]);
+    expect([...series!.content_L].slice(1)).toEqual([0, 400, 750, 500, 250, 200, 0, 0, 0, 800]);
+    expect([...series!.spill_L].slice(1)).toEqual([0, 0, 600, 0, 0, 0, 0, 0, 0, 0]);
+  });
+
+  it('yield before spill: the rain of a day can be drawn that day; from empty, so nothing is there on the first', () => {
+    const { series } = dayByDay(balance, 1000, { order: 'ybs', ...once }, true);
+    expect([...series!.judgedTaken_L]).toEqual([0, 250, 250, 250, 250, 250, 250, 200, 0, 250]);
+    expect([...series!.content_L]).toEqual([0, 150, 1000, 750, 500, 450, 200, 0, 0, 550]);
+    expect([...series!.spill_L]).toEqual([0, 0, 100, 0, 0, 0, 0, 0, 0, 0]);
+  });
+});

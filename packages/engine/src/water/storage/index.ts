@@ -1,4 +1,4 @@
-export { type AllSizes, allSizes } from './allSizes.ts';
+export { type AllSizes, allSizes, criticalVolumes, type SizeRules } from './allSizes.ts';
 export {
   dryDaysAt,
   goodYearsAt,

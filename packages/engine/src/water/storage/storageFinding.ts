@@ -9,7 +9,7 @@ import {
   verdictOf,
   type WorkingLine,
 } from '../../kernel/index.ts';
-import { allSizes } from './allSizes.ts';
+import { criticalVolumes } from './allSizes.ts';
 import { listedRuns_count } from './constants.ts';
 import { dryDaysAt, goodYearsAt, goodYearsNeeded, judgedDays, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
 import { type Balance, dayByDay, judgedRules } from './dayByDay.ts';
@@ -53,12 +53,12 @@ export function storageFinding(given: StorageCase): {
   const { balance, rain, tankVolume_L, settings, drawn } = given;
   const { target } = settings;
   const years = rain.years;
-  const sizes = allSizes(balance, { ...judgedRules, order: 'drawFirst' }, false);
-  const needs = yearNeeds(sizes.critical_L, years, target.longestDryRun_days);
+  const critical_L = criticalVolumes(balance, { ...judgedRules, order: 'drawFirst' });
+  const needs = yearNeeds(critical_L, years, target.longestDryRun_days);
   const needed = goodYearsNeeded(rain.judgedYears, target.goodYears_fraction);
   const days = judgedDays(years);
   const meets = (volume_L: number): SizePoint => {
-    const dry = dryDaysAt(sizes.critical_L, years, volume_L);
+    const dry = dryDaysAt(critical_L, years, volume_L);
     const goodYears = goodYearsAt(needs, volume_L);
     return {
       tankVolume_L: volume_L,
@@ -69,18 +69,18 @@ export function storageFinding(given: StorageCase): {
     };
   };
   const point = meets(tankVolume_L);
-  const dryDays = dryDaysAt(sizes.critical_L, years, tankVolume_L);
+  const dryDays = dryDaysAt(critical_L, years, tankVolume_L);
   const spread = resampledDryDays(balance, years, tankVolume_L, drawn, settings.range_fraction);
   const goodRange = jeffreysRange(point.goodYears, rain.judgedYears, settings.range_fraction);
   const holdsAtWorstEnd =
     goodRange.low >= target.goodYears_fraction &&
     isShareMet(spread.daysMet_fraction.low, 1, target.daysMet_fraction) &&
     rain.judgedYears >= settings.leastYears;
-  const tankForDays_L = tankForDays(sizes.critical_L, years, target.daysMet_fraction);
+  const tankForDays_L = tankForDays(critical_L, years, target.daysMet_fraction);
   const tankForRuns_L = tankForRuns(needs, target.goodYears_fraction);
   const tankForTarget_L =
     tankForDays_L === null || tankForRuns_L === null ? null : Math.max(tankForDays_L, tankForRuns_L);
-  const ends = atChosenTank(given, sizes.critical_L);
+  const ends = atChosenTank(given, critical_L);
   const finding: StorageFinding = {
     verdict: verdictOf(point.meetsTarget, holdsAtWorstEnd),
     tankVolume_L,
