@@ -1,4 +1,3 @@
-import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -6,6 +5,7 @@ import { afterAll, describe, expect, test } from 'vitest';
 import { checkGenerated, pages } from '../../../setup/generate.mjs';
 import { whyNotInstalled, writeStamp } from '../../../setup/installed.mjs';
 import { nodeIsSupported } from '../../../setup/nodeVersion.mjs';
+import { filesOf } from '../house/files.ts';
 import { repository } from '../repository.ts';
 
 const folders: string[] = [];
@@ -134,9 +134,7 @@ describe('the repository', () => {
     JSON.parse(readFileSync(join(repository, path), 'utf8')) as Record<string, unknown>;
 
   test('names exact versions only', () => {
-    const listed = execFileSync('git', ['ls-files', '*package.json'], { cwd: repository, encoding: 'utf8' })
-      .trim()
-      .split('\n');
+    const listed = filesOf(repository).filter((path) => path.endsWith('package.json'));
     expect(listed.length).toBeGreaterThan(5);
     for (const path of listed) {
       const { dependencies = {}, devDependencies = {} } = manifest(path) as Record<string, Record<string, string>>;

@@ -1,0 +1,9 @@
+import { runTool } from './run.mjs';
+import { build, install } from './setUp.mjs';
+
+install();
+build();
+
+// Laws and twins with many more random cases than on every test.
+process.env['EAVEWELL_SOAK'] = '1';
+process.exitCode = runTool('vitest', ['run', '--project', 'twins', '--project', 'laws']);
