@@ -1,0 +1,48 @@
+import { defaultSettings } from '@eavewell/engine';
+import { describe, expect, it } from 'vitest';
+import { allTables } from './allTables.ts';
+import { settingsColumns, targetColumns } from './settings.ts';
+
+const columns = allTables.flatMap((table) =>
+  Object.entries(table.columns).map(([name, column]) => ({ name: `${table.name}.${name}`, column })),
+);
+
+describe('every column', () => {
+  it.each(columns.map(({ name, column }) => [name, column] as const))(
+    '%s says what it means, in its unit',
+    (name, column) => {
+      expect(column.about).toMatch(/^[A-Z].*\.$|\?$/);
+      const suffix = /_(deg|m|m2|mm|L|kg|days)$/.exec(name)?.[1];
+      if (suffix !== undefined) expect(column.unit).toBe(suffix === 'days' ? 'day' : suffix);
+      if (/Fraction$/.test(name)) expect(column.unit).toBe('fraction');
+      if (['quantity', 'whole', 'fraction'].includes(column.kind)) expect(column.unit).not.toBe('');
+    },
+  );
+
+  it('has a usual range inside its hard one', () => {
+    const ranged = columns.filter(({ column }) => column.hard && column.usual);
+    expect(ranged.length).toBeGreaterThan(5);
+    for (const { column } of ranged) {
+      expect(column.usual!.low).toBeGreaterThanOrEqual(column.hard!.low);
+      expect(column.usual!.high).toBeLessThanOrEqual(column.hard!.high);
+    }
+  });
+});
+
+describe('every table', () => {
+  it.each(allTables.map((table) => [table.name, table] as const))('%s has a key among its columns', (_, table) => {
+    expect(table.key.length).toBeGreaterThan(0);
+    expect(Object.keys(table.columns)).toEqual(expect.arrayContaining([...table.key]));
+  });
+});
+
+describe('the defaults', () => {
+  it('are themselves settings that may be used', () => {
+    const { target, waterYearStartMonth, ...others } = defaultSettings;
+    expect(waterYearStartMonth).toBeNull();
+    for (const [key, value] of Object.entries(others))
+      expect(settingsColumns[key as keyof typeof others].schema.safeParse(value).success).toBe(true);
+    for (const [key, value] of Object.entries(target))
+      expect(targetColumns[key as keyof typeof target].schema.safeParse(value).success).toBe(true);
+  });
+});
