@@ -8,18 +8,11 @@ import type {
   ProgrammeFacts,
   RainReading,
 } from '@eavewell/engine';
-import type { FolderTableName, folderTables } from './allTables.ts';
 import { checkLinks } from './checkLinks.ts';
 import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
-import type { TableRead } from './readRows.ts';
-import type { Table } from './table.ts';
 import type { NotUsed } from './tableProblems.ts';
-
-/** The tables as they were read; a table is left out where its file is not there or cannot be read at all. */
-export type TablesRead = {
-  readonly [K in FolderTableName]?: (typeof folderTables)[K] extends Table<infer C> ? TableRead<C> : never;
-};
+import type { TablesRead } from './tablesRead.ts';
 
 /** All that was read of a folder, before it is joined. */
 export interface ProgrammeParts {

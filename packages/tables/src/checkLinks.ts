@@ -1,8 +1,8 @@
 import type { Place, Problem } from '@eavewell/engine';
-import type { TablesRead } from './assembleProgramme.ts';
 import { nearest } from './nearest.ts';
 import type { TableRow } from './readRows.ts';
 import { type NotUsed, type TableProblemCode, tableProblem } from './tableProblems.ts';
+import type { TablesRead } from './tablesRead.ts';
 
 /** Links that lead nowhere: `table row` of rows not used, `table row column` of cells not used. */
 export interface LinksChecked {

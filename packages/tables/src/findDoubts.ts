@@ -1,5 +1,5 @@
 import type { Place, Problem } from '@eavewell/engine';
-import type { TablesRead } from './assembleProgramme.ts';
+import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows are about a site. */
 const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;

@@ -4,7 +4,6 @@ export {
   assembleProgramme,
   type ProgrammeJoined,
   type ProgrammeParts,
-  type TablesRead,
 } from './assembleProgramme.ts';
 export { idForm } from './columns.ts';
 export { datapackage } from './datapackage.ts';
@@ -19,3 +18,4 @@ export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } 
 export * from './tableProblems.ts';
 export { type Json, tableSchema } from './tableSchema.ts';
 export { tablesPage } from './tablesPage.ts';
+export type { TablesRead } from './tablesRead.ts';

@@ -1,6 +1,6 @@
 import type { DemandPurpose, DiverterFacts, Place, RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
-import type { TablesRead } from './assembleProgramme.ts';
 import type { Doubts } from './findDoubts.ts';
+import type { TablesRead } from './tablesRead.ts';
 
 /** Rows by the site they are about; the programme's own under ''. */
 function bySite<R extends { readonly row: number; readonly values: { readonly siteId: string | null } }>(

@@ -1,0 +1,8 @@
+import type { FolderTableName, folderTables } from './allTables.ts';
+import type { TableRead } from './readRows.ts';
+import type { Table } from './table.ts';
+
+/** The tables as they were read; a table is left out where its file is not there or cannot be read at all. */
+export type TablesRead = {
+  readonly [K in FolderTableName]?: (typeof folderTables)[K] extends Table<infer C> ? TableRead<C> : never;
+};
