@@ -49,10 +49,9 @@ function gapDonors(record: RainRecord, gap: DayRun, dice: Dice): readonly (numbe
   for (let day = gap.from; day < gap.to; day++) dates.push(calendarDay(record.firstDay + day));
   const firstYear = calendarDay(record.firstDay).year;
   const lastYear = calendarDay(record.firstDay + record.rain_mm.length - 1).year;
+  // Its own year is among them and never gives: the gap's days are not measured in it.
   const shifts: number[] = [];
-  for (let shift = firstYear - dates.at(-1)!.year; shift <= lastYear - dates[0]!.year; shift++) {
-    if (shift !== 0) shifts.push(shift);
-  }
+  for (let shift = firstYear - dates.at(-1)!.year; shift <= lastYear - dates[0]!.year; shift++) shifts.push(shift);
   const donorOf = (date: CalendarDay, shift: number) => measuredDay(record, date, date.year + shift);
   const whole = shifts.filter((shift) => dates.every((date) => donorOf(date, shift) !== null));
   if (whole.length > 0) {

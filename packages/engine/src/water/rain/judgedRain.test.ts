@@ -63,6 +63,12 @@ describe('judgedRain', () => {
     expect(problems.at(-1)).toMatchObject({ code: 'rain.year_not_judged', facts: { years: ['2003'], count: 1 } });
   });
 
+  it('judges a year that misses exactly the stated share', () => {
+    const fifth = { waterYearStartMonth: 1, missingDays_fraction: 0.2 };
+    expect(judged(lacking(fiveYears, dayIndexOf(2003, 1, 1), 73), fifth).rain.judgedYears).toBe(5);
+    expect(judged(lacking(fiveYears, dayIndexOf(2003, 1, 1), 74), fifth).rain.judgedYears).toBe(4);
+  });
+
   it('never judges a year with a day that could not be filled', () => {
     let record = fiveYears;
     for (let year = 2001; year <= 2005; year++) record = lacking(record, dayIndexOf(year, 7, 4), year === 2003 ? 2 : 1);

@@ -81,8 +81,7 @@ function addMonth(sum: MonthSums, record: RainRecord, firstDay: number, days: nu
 
 function normalOf(month: number, sum: MonthSums): MonthlyNormal {
   const { years, completeYears, meanYears } = sum;
-  // Rounded, so that 0.8 × 30 asks for 24 years and not for 25.
-  const needed = Math.max(1, Math.ceil(Number((normalNeedsYears_fraction * years).toFixed(9))));
+  const needed = Math.max(1, Math.ceil(normalNeedsYears_fraction * years));
   const totals = completeYears >= needed;
   return {
     month,

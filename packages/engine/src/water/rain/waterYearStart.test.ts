@@ -41,6 +41,12 @@ describe('waterYearStart', () => {
     expect(waterYearStart(years(2000, 2000, [12, 1]))).toBe(1);
   });
 
+  it('never trades the only whole year for a boundary that splits nothing', () => {
+    // One whole year from 1 July or 1 August; both cut the dry season, September would not.
+    const month = waterYearStart(record(dayIndexOf(2000, 7, 1), dayIndexOf(2001, 8, 15), [6, 7, 8]));
+    expect([7, 8]).toContain(month);
+  });
+
   it('is January where there is no whole year', () => {
     expect(waterYearStart(record(dayIndexOf(2000, 3, 1), dayIndexOf(2000, 9, 1), []))).toBe(1);
   });

@@ -26,9 +26,9 @@ export function wholeWaterYears(record: Pick<RainRecord, 'firstDay' | 'rain_mm'>
 
 /**
  * In which month should the water year start? The one that least splits dry spells: over the first days of the month
- * inside the record, the mean length of the dry spell that holds both that day and the day before. Months that give up
- * more than one whole year against the best month, or all of them, do not stand. Ties go to more whole years, then to
- * the month nearest January.
+ * inside the record, the mean length of the dry spell that holds both that day and the day before. A month without one
+ * whole year does not stand; of the others none has more than one whole year less than another. Ties go to more whole
+ * years, then to the month nearest January.
  *
  * @param record - rain_mm [mm] by day and state by day
  * @returns the month [month], 1 to 12; 1 where the record holds no whole year
@@ -42,13 +42,11 @@ export function waterYearStart(record: RainRecord): number {
     const { years } = wholeWaterYears(record, month);
     return { month, years, split_days: meanSplit(record, spells, month), fromJanuary: Math.min(i, 12 - i) };
   });
-  const mostYears = Math.max(...months.map(({ years }) => years));
-  if (mostYears === 0) return 1;
-  const standing = months.filter(({ years }) => years > 0 && years >= mostYears - 1);
+  const standing = months.filter(({ years }) => years > 0);
   standing.sort(
     (a, b) => a.split_days - b.split_days || b.years - a.years || a.fromJanuary - b.fromJanuary || a.month - b.month,
   );
-  return standing[0]!.month;
+  return standing[0]?.month ?? 1;
 }
 
 /** Mean length of the spells cut by the month's first days inside the record [day]; 0 where none is inside. */

@@ -38,7 +38,7 @@ describe('siteInflow_L', () => {
   it('is the same with shared yields as without, however many are asked for', () => {
     const yields: YieldsByRecord = new WeakMap();
     for (let i = 0; i < 2 * yieldsKept_count; i++) {
-      for (const asked of [{ ...roof, firstFlush_mm: i / 10 }, roof]) {
+      for (const asked of [{ ...roof, firstFlush_mm: i / 10 }, roof, { ...roof, drainHole: 'blocked' as const }]) {
         for (const factor of [1, 0.5]) {
           expect(siteInflow_L(record, [asked], factor, yields)).toEqual(siteInflow_L(record, [asked], factor));
         }
