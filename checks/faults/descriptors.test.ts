@@ -63,6 +63,12 @@ describe('settings at fault', () => {
     expect(read.facts.settings.target.daysMet_fraction).toBe(0.5);
   });
 
+  it('nested deeper than anything can be written out', async () => {
+    const deep = '['.repeat(100_000) + ']'.repeat(100_000);
+    const read = await readFiles({ ...good, 'settings.json': `{ "seed": ${deep} }` });
+    expect(read.problems.map(line)).toEqual(['settings.wrong_value blocker @ settings.json - seed = "[…]"']);
+  });
+
   it('cannot reach the prototype of anything', async () => {
     const read = await readFiles({ ...good, 'settings.json': '{ "__proto__": { "draws": 7 }, "constructor": 1 }' });
     expect(read.problems.map(({ code, place }) => [code, place.column])).toEqual([

@@ -54,8 +54,13 @@ function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** A value as it stands in the file. One nested too deep to be written out is only named. */
 function written(value: unknown): string {
-  return shown(JSON.stringify(value) ?? String(value));
+  try {
+    return shown(JSON.stringify(value) ?? String(value));
+  } catch {
+    return Array.isArray(value) ? '[…]' : '{…}';
+  }
 }
 
 /** Settings being read: takes each value as it is asked for, or the default with a blocker that says so. */
