@@ -85,5 +85,5 @@ test('words not used are found in texts, not in names', () => {
 
 test('places of one machine are found', () => {
   expect(machinePaths('see /home/ann/x and C:\\Users')).toEqual(['/home/ann', 'C:\\Users']);
-  expect(machinePaths('https://example.org/home/x, ./tmp/x, a/work/b')).toEqual([]);
+  expect(machinePaths('https://example.org/home/x, ./tmp/x, a/home/b')).toEqual([]);
 });

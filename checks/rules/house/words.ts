@@ -26,5 +26,5 @@ export function wordsNotUsed(text: string): readonly string[] {
 
 /** Places of one machine only, which mean nothing on another: `/home/somebody`, `C:\Users\…`. */
 export function machinePaths(text: string): readonly string[] {
-  return text.match(/(?<![\w.:/])\/(?:home|root|Users|work|tmp|mnt|opt)\/[\w.-]+|\b[A-Z]:\\\w+/g) ?? [];
+  return text.match(/(?<![\w.:/])\/(?:home|root|Users|tmp|mnt|opt)\/[\w.-]+|\b[A-Z]:\\\w+/g) ?? [];
 }
