@@ -1,8 +1,14 @@
 import { dayIndexOf, daysInMonth, type RainReading } from '@eavewell/engine';
-import { rain } from '@eavewell/tables';
+import { type RawRow, rain } from '@eavewell/tables';
+
+/** The lines of a rain file: those of the plain form read, the others as cells for the reader that names faults. */
+export interface RainLines {
+  readonly readings: readonly RainReading[];
+  readonly odd: readonly RawRow[];
+}
 
 const header = 'date,rain_mm';
-const [zero, dash, comma, point, newLine, carriage] = [0x30, 0x2d, 0x2c, 0x2e, 0x0a, 0x0d];
+const [zero, dash, comma, point, newLine, carriage, quote] = [0x30, 0x2d, 0x2c, 0x2e, 0x0a, 0x0d, 0x22];
 const { low: firstDay, high: lastDay } = rain.columns.date.hard!;
 /** Digits before the point: from four on a number may be a code for "not read", which the full reader judges. */
 const mostBefore = 3;
@@ -21,14 +27,32 @@ function digits(bytes: Uint8Array, at: number, n: number): number {
   return value;
 }
 
-function day(bytes: Uint8Array, at: number): number | null {
+/** The day that begins a line, its comma included; null where there is none of the plain form. */
+function plainDay(bytes: Uint8Array, at: number): number | null {
+  if (bytes[at + 4] !== dash || bytes[at + 7] !== dash || bytes[at + 10] !== comma) return null;
   const year = digits(bytes, at, 4);
   const month = digits(bytes, at + 5, 2);
   const date = digits(bytes, at + 8, 2);
-  if (bytes[at + 4] !== dash || bytes[at + 7] !== dash || bytes[at + 10] !== comma) return null;
   if (year < 1 || month < 1 || month > 12 || date < 1 || date > daysInMonth(year, month)) return null;
   const index = dayIndexOf(year, month, date);
   return index >= firstDay && index <= lastDay ? index : null;
+}
+
+/** The depth that fills a line from one place to another; null for an empty one, undefined where it is not of the plain form. */
+function plainDepth(bytes: Uint8Array, start: number, end: number): number | null | undefined {
+  if (start === end) return null;
+  let mantissa = 0;
+  let pointAt = -1;
+  for (let i = start; i < end; i++) {
+    const digit = bytes[i]! - zero;
+    if (digit >= 0 && digit <= 9) mantissa = mantissa * 10 + digit;
+    else if (bytes[i] === point && pointAt < 0) pointAt = i;
+    else return undefined;
+  }
+  const before = (pointAt < 0 ? end : pointAt) - start;
+  const after = pointAt < 0 ? 0 : end - pointAt - 1;
+  if (before < 1 || before > mostBefore || before + after > mostDigits || (pointAt >= 0 && after < 1)) return undefined;
+  return mantissa / powers[after]!;
 }
 
 /** Where the first line under the header begins, or -1 where the header is not the plain one. */
@@ -39,45 +63,38 @@ function afterHeader(bytes: Uint8Array): number {
   return bytes[at] === newLine ? at + 1 : -1;
 }
 
+/** May the cells of these bytes be told apart by commas and line ends alone? */
+function isSimple(bytes: Uint8Array): boolean {
+  if (bytes.at(-1) !== newLine || bytes.includes(quote) || bytes.includes(0)) return false;
+  for (let at = bytes.indexOf(carriage); at >= 0; at = bytes.indexOf(carriage, at + 1))
+    if (bytes[at + 1] !== newLine) return false;
+  return true;
+}
+
 /**
- * Which readings stand in a rain file that has nothing unusual in it? The fast way through the ordinary case: a date, a comma, a
- * plain number or nothing, a line end, on every line. At the first line of any other form it gives up, and the full reader,
- * which names faults, takes the file from its start.
+ * Which readings stand in a rain file of the ordinary form? The fast way: straight from the bytes, a date, a comma, a plain number or
+ * nothing on each line. A line of any other form is handed on as cells. A file whose lines cannot be told apart simply (quotes,
+ * another header, a last line without its end) is not read at all: the full reader takes it.
  *
  * @param bytes - the file [byte]
- * @returns the readings: day [day], rain [mm] or null, row; or null where the file is not plain
- * @law gives what the full reader gives, or nothing
- * @definition ours; a hot loop, so longer than most
+ * @returns the readings: day [day], rain [mm] or null, row; and the odd lines; or null where the file is not of this form
+ * @law with the odd lines read, gives what the full reader gives
+ * @definition ours
  */
-export function plainRain(bytes: Uint8Array): readonly RainReading[] | null {
+export function plainRain(bytes: Uint8Array): RainLines | null {
   let at = afterHeader(bytes);
-  if (at < 0 || at >= bytes.length) return null;
+  if (at < 0 || !isSimple(bytes)) return null;
+  const decoder = new TextDecoder('utf-8', { ignoreBOM: true });
   const readings: RainReading[] = [];
+  const odd: RawRow[] = [];
   for (let row = 2; at < bytes.length; row++) {
-    const index = day(bytes, at);
-    if (index === null) return null;
-    at += 11;
-    const start = at;
-    let mantissa = 0;
-    let pointAt = -1;
-    for (; ; at++) {
-      const digit = bytes[at]! - zero;
-      if (digit >= 0 && digit <= 9) mantissa = mantissa * 10 + digit;
-      else if (bytes[at] === point && pointAt < 0) pointAt = at;
-      else break;
-    }
-    const end = at;
-    if (bytes[at] === carriage) at++;
-    if (bytes[at] !== newLine) return null;
-    at++;
-    if (end === start) {
-      readings.push({ day: index, rain_mm: null, row });
-      continue;
-    }
-    const before = (pointAt < 0 ? end : pointAt) - start;
-    const after = pointAt < 0 ? 0 : end - pointAt - 1;
-    if (before < 1 || before > mostBefore || before + after > mostDigits || (pointAt >= 0 && after < 1)) return null;
-    readings.push({ day: index, rain_mm: mantissa / powers[after]!, row });
+    const next = bytes.indexOf(newLine, at) + 1;
+    const end = bytes[next - 2] === carriage ? next - 2 : next - 1;
+    const day = end - at > 10 ? plainDay(bytes, at) : null;
+    const depth = day === null ? undefined : plainDepth(bytes, at + 11, end);
+    if (day !== null && depth !== undefined) readings.push({ day, rain_mm: depth, row });
+    else odd.push({ row, cells: decoder.decode(bytes.subarray(at, end)).split(',') });
+    at = next;
   }
-  return readings;
+  return readings.length === 0 ? null : { readings, odd };
 }

@@ -34,6 +34,41 @@ export function fullRain(bytes: Uint8Array, gaugeId: string, file: string): Rain
   };
 }
 
+/** Readings in the order of their rows, from two lists that each are. */
+function byRow(plain: readonly RainReading[], others: readonly RainReading[]): readonly RainReading[] {
+  if (others.length === 0) return plain;
+  const merged: RainReading[] = [];
+  let i = 0;
+  for (const reading of plain) {
+    while (i < others.length && others[i]!.row < reading.row) merged.push(others[i++]!);
+    merged.push(reading);
+  }
+  while (i < others.length) merged.push(others[i++]!);
+  return merged;
+}
+
+/**
+ * Which readings stand in the bytes of a rain file of the ordinary form? Only its odd lines go through the reader of faults.
+ *
+ * @param bytes - the file [byte]
+ * @param gaugeId - the gauge [text]
+ * @param file - its path within the folder [text]
+ * @returns readings, problems and what was not used; null where the file is not of this form
+ * @law gives what fullRain gives, or null
+ * @definition ours
+ */
+export function plainRainRead(bytes: Uint8Array, gaugeId: string, file: string): RainFileRead | null {
+  const lines = plainRain(bytes);
+  if (lines === null) return null;
+  const odd = readRain(gaugeId, Object.keys(rain.columns), lines.odd, { file, decimalComma: false });
+  return {
+    readings: byRow(lines.readings, odd.readings),
+    problems: odd.problems,
+    notUsed: odd.notUsed,
+    rows: lines.readings.length + odd.count,
+  };
+}
+
 /**
  * Which readings has a gauge? Plain files go the fast way; the rest are read in full.
  *
@@ -51,7 +86,5 @@ export async function readRainFile(folder: string, gaugeId: string): Promise<Rai
     const problem = found.problem ? { ...found.problem, place: { file, gaugeId } } : missing;
     return { readings: [], problems: [problem], notUsed: [], rows: 0 };
   }
-  const readings = plainRain(found.bytes);
-  if (readings !== null) return { readings, problems: [], notUsed: [], rows: readings.length };
-  return fullRain(found.bytes, gaugeId, file);
+  return plainRainRead(found.bytes, gaugeId, file) ?? fullRain(found.bytes, gaugeId, file);
 }
