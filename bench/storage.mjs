@@ -1,4 +1,4 @@
-import { allSizes, dayByDay, judgedRules } from '@eavewell/engine';
+import { criticalVolumes, dayByDay, judgedRules } from '@eavewell/engine';
 import { leanDryDays, madeBalance, median, timed } from './plainRun.mjs';
 
 const sizes = Array.from({ length: 200 }, (_, i) => 500 * (i + 1));
@@ -10,14 +10,14 @@ export function storageBench() {
   for (const passes of [1, 2]) {
     const balance = madeBalance(20261125);
     const rules = { ...judgedRules, passes };
-    const curve = () => allSizes(balance, rules, false).critical_L.sort();
+    const curve = () => criticalVolumes(balance, rules).sort();
     assertExact(balance, rules, passes);
     const ratios = { lean: [], own: [], one: [], unsorted: [] };
     for (let round = 0; round < rounds; round++) {
       const all = timed(curve);
-      const unsorted = timed(() => allSizes(balance, rules, false));
-      const lean = timed(() => sizes.forEach((size) => leanDryDays(balance, size, passes)));
-      const own = round % 8 === 0 ? timed(() => sizes.forEach((size) => dayByDay(balance, size, rules))) : null;
+      const unsorted = timed(() => criticalVolumes(balance, rules));
+      const lean = timed(() => sizes.map((size) => leanDryDays(balance, size, passes)));
+      const own = round % 8 === 0 ? timed(() => sizes.map((size) => dayByDay(balance, size, rules))) : null;
       ratios.lean.push(lean / all);
       ratios.unsorted.push(lean / unsorted);
       ratios.one.push(all / (lean / sizes.length));
@@ -33,7 +33,7 @@ export function storageBench() {
 }
 
 function assertExact(balance, rules, passes) {
-  const { critical_L } = allSizes(balance, rules, false);
+  const critical_L = criticalVolumes(balance, rules);
   for (const size of sizes) {
     const counted = critical_L.reduce((dry, critical) => dry + (critical > size ? 1 : 0), 0);
     if (counted !== leanDryDays(balance, size, passes)) throw new Error(`dry days differ at ${size} L`);

@@ -40,6 +40,8 @@ interface SiteWater {
   readonly rain: JudgedRain;
   readonly balance: Balance;
   readonly tankVolume_L: number;
+  readonly judgedDemand_L_per_day: number;
+  readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
 }
 
@@ -136,7 +138,7 @@ function siteWater(
   if (problems.some((problem) => problem.severity === 'blocker')) return null;
   if (!gauge?.rain || !roofs.ok || !demand.ok || tank.tankVolume_L === null) return null;
   const { rain } = gauge;
-  working.push(...rainWorking(rain));
+  working.push(...rainWorking(rain, site.rainFactor));
   const inflow_L = siteInflow_L(rain.record, roofs.value, site.rainFactor, programme.yields);
   const days = inflow_L.length;
   return {
@@ -147,6 +149,8 @@ function siteWater(
       other_L: new Float64Array(days).fill(demand.value.other_L_per_day),
     },
     tankVolume_L: tank.tankVolume_L,
+    judgedDemand_L_per_day: demand.value.judged_L_per_day,
+    otherDemand_L_per_day: demand.value.other_L_per_day,
     inflow_L_per_year: yearlyInflow_L(inflow_L, rain, roofs.value, working),
   };
 }

@@ -50,6 +50,8 @@ export interface StorageFinding {
   readonly dryDays_per_year_range: Range;
   /** Judged litres short in a mean year of the record, years not judged among them. */
   readonly shortfall_L_per_year: number;
+  /** Days on which the other purposes were not wholly met, in a mean year of the record. */
+  readonly otherShortDays_per_year: number;
   /** Smallest tank for each half of the target and for both; null where no tank would do. */
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;

@@ -22,6 +22,7 @@ export const workingCodes = [
   'storage.tankForRuns',
   'storage.tankForTarget',
   'storage.shortfall',
+  'storage.otherShort',
   'storage.yieldBeforeSpill',
   'storage.firstService',
   'storage.verdict',

@@ -47,6 +47,7 @@ export const storage = z
     dryDays_per_year: z.number(),
     dryDays_per_year_range: range,
     shortfall_L_per_year: z.number().describe('Judged litres short in a mean year.'),
+    otherShortDays_per_year: z.number().describe('Days on which other purposes were short, in a mean year.'),
     tankForDays_L: z.number().nullable().describe('Smallest tank for the share of days; null: no tank would do.'),
     tankForRuns_L: z.number().nullable().describe('Smallest tank for the dry runs; null: no tank would do.'),
     tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do.'),

@@ -118,7 +118,7 @@ function faultProblems(faults: Map<Kind, Faults>, place: Place, shift_days: numb
     if (!found?.first) continue;
     const { day, row, rain_mm } = found.first;
     const code: EngineProblemCode = `rain.${kind}`;
-    const column = kind === 'out_of_order' || kind.startsWith('day_twice') ? 'day' : 'rain_mm';
+    const column = kind === 'out_of_order' || kind.startsWith('day_twice') ? 'date' : 'rain_mm';
     const facts = { count: found.count, days: found.days, ...(rain_mm === null ? {} : { value: rain_mm }) };
     problems.push(engineProblem(code, { ...place, row, column, day: isoDay(day - shift_days) }, facts));
   }

@@ -3,3 +3,6 @@ export const largestDifference_fraction = 0.1;
 
 /** How many dry runs a finding lists [count]. Ours: what a person reads. */
 export const listedRuns_count = 10;
+
+/** What a share of days or years may lack to the last bits of rounding: 0.8 of 15 years is 12, not 13 [count]. Ours. */
+export const roundingSlack_count = 1e-9;

@@ -1,8 +1,6 @@
 import { kthSmallest, type WaterYear } from '../../kernel/index.ts';
 import type { AllSizes } from './allSizes.ts';
-
-/** Share of a whole that must be reached, against the last bit of rounding: 0.8 of 15 is 12, not 13. */
-const roundingSlack = 1e-9;
+import { roundingSlack_count } from './constants.ts';
 
 /**
  * How many years of these must be good?
@@ -16,7 +14,7 @@ const roundingSlack = 1e-9;
  * goodYearsNeeded(15, 0.8) // → 12
  */
 export function goodYearsNeeded(judgedYears: number, share_fraction: number): number {
-  return Math.ceil(judgedYears * share_fraction - roundingSlack);
+  return Math.ceil(judgedYears * share_fraction - roundingSlack_count);
 }
 
 /**
@@ -76,7 +74,7 @@ export function tankForDays(
     judged.set(critical_L.subarray(year.from, year.to), end);
     end += year.to - year.from;
   }
-  const allowed = Math.floor(days * (1 - daysMet_fraction) + roundingSlack);
+  const allowed = Math.floor(days * (1 - daysMet_fraction) + roundingSlack_count);
   return allowed >= days ? 0 : finiteOrNull(kthSmallest(judged, days - allowed));
 }
 

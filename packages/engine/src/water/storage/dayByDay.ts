@@ -34,6 +34,8 @@ export interface TankSeries {
 export interface TankRun {
   /** 1 on a day whose judged litres were not wholly met. */
   readonly dry: Uint8Array;
+  /** Days on which the other purposes were not wholly met. */
+  readonly otherShortDays: number;
   /** Content before the counted pass and after it [L]. */
   readonly startContent_L: number;
   readonly endContent_L: number;
@@ -66,21 +68,23 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   const dry = new Uint8Array(days);
   let content = rules.start === 'full' ? tankVolume_L : 0;
   let startContent = content;
-  let [judgedTotal, otherTotal, spillTotal] = [0, 0, 0];
+  let [judgedTotal, otherTotal, spillTotal, otherShortDays] = [0, 0, 0, 0];
   for (let pass = 1; pass <= passes; pass++) {
     startContent = content;
     dry.fill(0);
-    judgedTotal = otherTotal = spillTotal = 0;
+    judgedTotal = otherTotal = spillTotal = otherShortDays = 0;
     for (let day = 0; day < days; day++) {
       const inflow = inflow_L[day]!;
       const judged = judged_L[day]!;
       const available = content + rainFirst * inflow;
       const judgedTaken = Math.min(judged, available);
-      const otherTaken = Math.min(other_L[day]!, available - judgedTaken);
+      const other = other_L[day]!;
+      const otherTaken = Math.min(other, available - judgedTaken);
       const taken = judgedTaken + otherTaken;
       const offered = available - taken + (1 - rainFirst) * inflow;
       content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
       if (judgedTaken < judged) dry[day] = 1;
+      if (otherTaken < other) otherShortDays++;
       judgedTotal += judgedTaken;
       otherTotal += otherTaken;
       spillTotal += offered - content;
@@ -94,6 +98,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   }
   return {
     dry,
+    otherShortDays,
     startContent_L: startContent,
     endContent_L: content,
     judgedTaken_L: judgedTotal,

@@ -11,7 +11,7 @@ export interface DryRuns {
 /**
  * When was it dry, and for how long? The record is a loop: a run that crosses its seam is one run, of the year of its last day.
  *
- * @param dry - 1 on a dry day, by day
+ * @param dry - 1 on a dry day, else 0, by day [count]
  * @param years - the record's water years, adjoining, from its first day to its last
  * @param firstDay - the record's first day [day]
  * @returns runs [day], longest first, and the longest by year [day]

@@ -1,4 +1,5 @@
 export { type AllSizes, allSizes, criticalVolumes, type SizeRules } from './allSizes.ts';
+export { type ChosenTank, chosenTank } from './chosenTank.ts';
 export {
   dryDaysAt,
   goodYearsAt,
@@ -21,5 +22,7 @@ export {
 export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
+export { isShareMet, type SizeCurve, sizeCurve, sizePoint } from './sizeCurve.ts';
 export { type StorageCase, storageFinding, type TankSize } from './storageFinding.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
+export { type RasterYear, yearRaster } from './yearRaster.ts';

@@ -1,7 +1,6 @@
 import {
   type DayIndex,
   type DesignSettings,
-  type FirstService,
   type JudgedRain,
   jeffreysRange,
   type SizePoint,
@@ -9,13 +8,10 @@ import {
   verdictOf,
   type WorkingLine,
 } from '../../kernel/index.ts';
-import { criticalVolumes } from './allSizes.ts';
-import { listedRuns_count } from './constants.ts';
-import { dryDaysAt, goodYearsAt, goodYearsNeeded, judgedDays, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
-import { type Balance, dayByDay, judgedRules } from './dayByDay.ts';
-import { dryRuns } from './dryRuns.ts';
-import { firstServiceDay } from './firstService.ts';
+import { chosenTank } from './chosenTank.ts';
+import type { Balance } from './dayByDay.ts';
 import { type DrawnYears, resampledDryDays } from './resample.ts';
+import { isShareMet, type SizeCurve, sizeCurve, sizePoint } from './sizeCurve.ts';
 import { storageWorking } from './storageWorking.ts';
 
 /** A tank the catalogue offers. */
@@ -29,6 +25,9 @@ export interface StorageCase {
   readonly balance: Balance;
   readonly rain: JudgedRain;
   readonly tankVolume_L: number;
+  /** Asked in a day, as the people room counts it. */
+  readonly judgedDemand_L_per_day: number;
+  readonly otherDemand_L_per_day: number;
   /** Litres in a mean judged year, as the roof room counts them. */
   readonly inflow_L_per_year: number;
   readonly catalogue: readonly TankSize[];
@@ -50,123 +49,47 @@ export function storageFinding(given: StorageCase): {
   readonly finding: StorageFinding;
   readonly working: readonly WorkingLine[];
 } {
-  const { balance, rain, tankVolume_L, settings, drawn } = given;
+  const { balance, rain, tankVolume_L, settings } = given;
   const { target } = settings;
-  const years = rain.years;
-  const critical_L = criticalVolumes(balance, { ...judgedRules, order: 'drawFirst' });
-  const needs = yearNeeds(critical_L, years, target.longestDryRun_days);
-  const needed = goodYearsNeeded(rain.judgedYears, target.goodYears_fraction);
-  const days = judgedDays(years);
-  const meets = (volume_L: number): SizePoint => {
-    const dry = dryDaysAt(critical_L, years, volume_L);
-    const goodYears = goodYearsAt(needs, volume_L);
-    return {
-      tankVolume_L: volume_L,
-      partId: null,
-      dryDays_per_year: dry / rain.judgedYears,
-      goodYears,
-      meetsTarget: goodYears >= needed && isShareMet(days - dry, days, target.daysMet_fraction),
-    };
-  };
-  const point = meets(tankVolume_L);
-  const dryDays = dryDaysAt(critical_L, years, tankVolume_L);
-  const spread = resampledDryDays(balance, years, tankVolume_L, drawn, settings.range_fraction);
-  const goodRange = jeffreysRange(point.goodYears, rain.judgedYears, settings.range_fraction);
-  const holdsAtWorstEnd =
-    goodRange.low >= target.goodYears_fraction &&
+  const curve = sizeCurve(balance, rain, target);
+  const point = sizePoint(curve, tankVolume_L, null);
+  const dryDays = Math.round(point.dryDays_per_year * rain.judgedYears);
+  const spread = resampledDryDays(balance, rain.years, tankVolume_L, given.drawn, settings.range_fraction);
+  const goodYears_fraction_range = jeffreysRange(point.goodYears, rain.judgedYears, settings.range_fraction);
+  const meetsAtWorstEnd =
+    goodYears_fraction_range.low >= target.goodYears_fraction &&
     isShareMet(spread.daysMet_fraction.low, 1, target.daysMet_fraction) &&
     rain.judgedYears >= settings.leastYears;
-  const tankForDays_L = tankForDays(critical_L, years, target.daysMet_fraction);
-  const tankForRuns_L = tankForRuns(needs, target.goodYears_fraction);
-  const tankForTarget_L =
-    tankForDays_L === null || tankForRuns_L === null ? null : Math.max(tankForDays_L, tankForRuns_L);
-  const ends = atChosenTank(given, critical_L);
   const finding: StorageFinding = {
-    verdict: verdictOf(point.meetsTarget, holdsAtWorstEnd),
+    verdict: verdictOf(point.meetsTarget, meetsAtWorstEnd),
     tankVolume_L,
-    ...meanDemand(balance),
+    judgedDemand_L_per_day: given.judgedDemand_L_per_day,
+    otherDemand_L_per_day: given.otherDemand_L_per_day,
     inflow_L_per_year: given.inflow_L_per_year,
     judgedYears: rain.judgedYears,
     goodYears: point.goodYears,
-    goodYearsNeeded: needed,
-    goodYears_fraction_range: goodRange,
-    daysMet_fraction: 1 - dryDays / days,
+    goodYearsNeeded: curve.goodYearsNeeded,
+    goodYears_fraction_range,
+    daysMet_fraction: 1 - dryDays / curve.judgedDays,
     daysMet_fraction_range: spread.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
     dryDays_per_year_range: spread.dryDays_per_year,
-    tankForDays_L,
-    tankForRuns_L,
-    tankForTarget_L,
-    lacks: point.meetsTarget ? null : tankForTarget_L === null ? 'water' : 'tank',
-    sizes: sizePoints(given, meets),
-    ...ends,
+    tankForDays_L: curve.tankForDays_L,
+    tankForRuns_L: curve.tankForRuns_L,
+    tankForTarget_L: curve.tankForTarget_L,
+    lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
+    sizes: sizePoints(curve, given),
+    ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
   };
-  return { finding, working: storageWorking(finding, { settings, dryDays, days }) };
+  return { finding, working: storageWorking(finding, { settings, dryDays, days: curve.judgedDays }) };
 }
 
-/** What is told day by day of the chosen tank: its runs, its years, the generous end and the first day of service. */
-function atChosenTank(given: StorageCase, critical_L: Float64Array) {
-  const { balance, rain, tankVolume_L, handOverDay, settings } = given;
-  const firstDay = rain.record.firstDay;
-  const dry = new Uint8Array(critical_L.length);
-  for (let day = 0; day < dry.length; day++) dry[day] = critical_L[day]! > tankVolume_L ? 1 : 0;
-  const spells = dryRuns(dry, rain.years, firstDay);
-  const run = dayByDay(balance, tankVolume_L, judgedRules);
-  const generous = dayByDay(balance, tankVolume_L, { ...judgedRules, order: 'ybs' });
-  const generousRuns = dryRuns(generous.dry, rain.years, firstDay);
-  const judged = rain.years.map((year) => year.judged);
-  const isGood = (longest_days: number, index: number) =>
-    judged[index] === true && longest_days <= settings.target.longestDryRun_days;
-  return {
-    shortfall_L_per_year: (total(balance.judged_L) - run.judgedTaken_L) / rain.years.length,
-    longestRun: spells.runs[0] ?? null,
-    dryRuns: spells.runs.slice(0, listedRuns_count),
-    years: rain.years.map((year, index) => ({
-      waterYear: year.label,
-      judged: year.judged,
-      dryDays: countDry(dry, year.from, year.to),
-      longestRun_days: spells.longestByYear_days[index]!,
-      filledDays: year.missing_days,
-    })),
-    yieldBeforeSpill: {
-      dryDays_per_year:
-        rain.years.reduce((sum, year) => sum + (year.judged ? countDry(generous.dry, year.from, year.to) : 0), 0) /
-        rain.judgedYears,
-      goodYears: generousRuns.longestByYear_days.filter(isGood).length,
-    },
-    firstService: handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay),
-  } satisfies Partial<StorageFinding> & { firstService: FirstService | null };
-}
-
-function sizePoints(given: StorageCase, meets: (volume_L: number) => SizePoint): SizePoint[] {
-  const chosen = given.catalogue.some((size) => size.tankVolume_L === given.tankVolume_L);
-  const all = chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L: given.tankVolume_L }];
-  return all
-    .map((size) => ({ ...meets(size.tankVolume_L), partId: size.partId }))
-    .sort((a, b) => a.tankVolume_L - b.tankVolume_L || String(a.partId).localeCompare(String(b.partId)));
-}
-
-function meanDemand(balance: Balance) {
-  const days = balance.judged_L.length;
-  return {
-    judgedDemand_L_per_day: total(balance.judged_L) / days,
-    otherDemand_L_per_day: total(balance.other_L) / days,
-  };
-}
-
-/** Is the share reached, against the last bit of rounding? */
-function isShareMet(part: number, whole: number, wanted_fraction: number): boolean {
-  return part >= whole * wanted_fraction - 1e-9;
-}
-
-function countDry(dry: Uint8Array, from: number, to: number): number {
-  let count = 0;
-  for (let day = from; day < to; day++) count += dry[day]!;
-  return count;
-}
-
-function total(values: Float64Array): number {
-  let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]!;
-  return sum;
+/** The catalogue's tanks and the chosen one, by size. */
+function sizePoints(curve: SizeCurve, given: StorageCase): SizePoint[] {
+  const { catalogue, tankVolume_L } = given;
+  const chosen = catalogue.some((size) => size.tankVolume_L === tankVolume_L);
+  const sizes = chosen ? catalogue : [...catalogue, { partId: null, tankVolume_L }];
+  return sizes
+    .map((size) => sizePoint(curve, size.tankVolume_L, size.partId))
+    .sort((a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1));
 }

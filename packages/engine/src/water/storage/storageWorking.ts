@@ -83,6 +83,11 @@ export function storageWorking(finding: StorageFinding, counts: Counts): readonl
     workingInput('tankForRuns', finding.tankForRuns_L ?? 'none', 'L'),
   ]);
   line('storage.shortfall', finding.shortfall_L_per_year, 'L/year', [asked, tank]);
+  if (finding.otherDemand_L_per_day > 0)
+    line('storage.otherShort', finding.otherShortDays_per_year, 'day/year', [
+      workingInput('otherDemand', finding.otherDemand_L_per_day, 'L/day'),
+      tank,
+    ]);
   line(
     'storage.yieldBeforeSpill',
     finding.yieldBeforeSpill.dryDays_per_year,

@@ -1,0 +1,93 @@
+import type { JudgedRain, SizePoint, Target } from '../../kernel/index.ts';
+import { criticalVolumes } from './allSizes.ts';
+import { roundingSlack_count } from './constants.ts';
+import { dryDaysAt, goodYearsAt, goodYearsNeeded, judgedDays, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
+import { type Balance, judgedRules } from './dayByDay.ts';
+
+/** What every tank size does for one balance, ready to be read at any size. */
+export interface SizeCurve {
+  readonly target: Target;
+  readonly critical_L: Float64Array;
+  /** Volume from which each judged year is good. */
+  readonly needs_L: Float64Array;
+  readonly years: JudgedRain['years'];
+  readonly judgedYears: number;
+  readonly goodYearsNeeded: number;
+  readonly judgedDays: number;
+  /** Smallest tank for each half of the target and for both; null where no tank would do. */
+  readonly tankForDays_L: number | null;
+  readonly tankForRuns_L: number | null;
+  readonly tankForTarget_L: number | null;
+}
+
+/**
+ * What would a tank of any size do here, and which is the smallest that would do?
+ *
+ * @param balance - inflow and demands by day [L]
+ * @param rain - the rain's water years
+ * @param target - what "enough" means
+ * @returns critical volumes and needs [L], counts of years [year] and days [day], and the smallest tanks [L]
+ * @law the smallest tank meets the target, and no smaller one does
+ * @definition ours: docs/methods/storage.md, every size at once
+ */
+export function sizeCurve(
+  balance: Balance,
+  rain: Pick<JudgedRain, 'years' | 'judgedYears'>,
+  target: Target,
+): SizeCurve {
+  const { years, judgedYears } = rain;
+  const critical_L = criticalVolumes(balance, { ...judgedRules, order: 'drawFirst' });
+  const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
+  const tankForDays_L = tankForDays(critical_L, years, target.daysMet_fraction);
+  const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);
+  return {
+    target,
+    critical_L,
+    needs_L,
+    years,
+    judgedYears,
+    goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
+    judgedDays: judgedDays(years),
+    tankForDays_L,
+    tankForRuns_L,
+    tankForTarget_L: tankForDays_L === null || tankForRuns_L === null ? null : Math.max(tankForDays_L, tankForRuns_L),
+  };
+}
+
+/**
+ * What does a tank of this size do?
+ *
+ * @param curve - every tank size
+ * @param tankVolume_L - usable volume [L], 0 or more
+ * @param partId - the catalogue's part of this size [text], or null
+ * @returns dry days a year [day/year], good years [year], and whether the point meets the target
+ * @law never worse for a larger tank
+ * @definition ours: docs/methods/storage.md, target
+ */
+export function sizePoint(curve: SizeCurve, tankVolume_L: number, partId: string | null): SizePoint {
+  const dryDays = dryDaysAt(curve.critical_L, curve.years, tankVolume_L);
+  const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
+  const daysMet = isShareMet(curve.judgedDays - dryDays, curve.judgedDays, curve.target.daysMet_fraction);
+  return {
+    tankVolume_L,
+    partId,
+    dryDays_per_year: dryDays / curve.judgedYears,
+    goodYears,
+    meetsTarget: daysMet && goodYears >= curve.goodYearsNeeded,
+  };
+}
+
+/**
+ * Is the share reached, against the last bits of rounding?
+ *
+ * @param part - the part [count]
+ * @param whole - the whole [count]
+ * @param wanted_fraction - the share wanted [fraction]
+ * @returns true or false
+ * @definition part ÷ whole is not under the share
+ * @example
+ * isShareMet(12, 15, 0.8) // → true
+ */
+export function isShareMet(part: number, whole: number, wanted_fraction: number): boolean {
+  return part >= whole * wanted_fraction - roundingSlack_count;
+}
