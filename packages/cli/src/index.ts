@@ -1,4 +1,4 @@
-import { isReaderGone, run } from './run.ts';
+import { run } from './run.ts';
 
 export { type ExitCode, exitCodes } from './exitCodes.ts';
 export type { Surroundings } from './print/terminal.ts';
@@ -7,9 +7,7 @@ export { run } from './run.ts';
 /** The command line, as it is started from a terminal. */
 export async function main(): Promise<void> {
   const { stdout, stderr, env, platform, argv } = process;
-  stdout.on('error', (error) => {
-    if (!isReaderGone(error)) throw error;
-    process.exit(0);
-  });
+  // A reader that goes away, as `head` does, is told of by the next write; nothing is to be said of it here.
+  stdout.on('error', () => undefined);
   process.exitCode = await run(argv.slice(2), { stdout, stderr, env, platform });
 }

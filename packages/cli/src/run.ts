@@ -20,6 +20,15 @@ export function isReaderGone(error: unknown): boolean {
   return error instanceof Error && 'code' in error && (error.code === 'EPIPE' || error.code === 'ERR_STREAM_DESTROYED');
 }
 
+/** What the machine may refuse, and the person can mend: the code of the system, and our words for it. */
+function refusalOf(error: unknown): string | null {
+  if (!(error instanceof Error) || !('code' in error) || typeof error.code !== 'string') return null;
+  const reason = trouble.refusals[error.code as keyof typeof trouble.refusals];
+  if (reason === undefined) return null;
+  const path = 'path' in error && typeof error.path === 'string' ? error.path : trouble.theOutput;
+  return trouble.cannotWrite(path, reason);
+}
+
 /** Runs one command line and gives its exit code. It never throws. */
 export async function run(args: readonly string[], around: Surroundings): Promise<ExitCode> {
   const progress = new Progress(around.stderr);
@@ -44,6 +53,11 @@ function codeOf(error: unknown, { stderr, env }: Surroundings): ExitCode {
   if (error instanceof CommanderError) return error.exitCode === 0 ? exitCodes.done : exitCodes.wrongUse;
   if (error instanceof WrongUse) {
     stderr.write(`${printable(error.message)}\n`);
+    return exitCodes.wrongUse;
+  }
+  const refusal = refusalOf(error);
+  if (refusal !== null) {
+    stderr.write(`${printable(refusal)}\n`);
     return exitCodes.wrongUse;
   }
   const message = error instanceof Error ? error.message : String(error);

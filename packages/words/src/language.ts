@@ -35,7 +35,7 @@ export interface NumberWords {
   percent(value_fraction: number): string;
   /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
   likely(range: Range): string;
-  /** "likely 25 to 30 of 30": a range of shares as years of so many. */
+  /** "likely 25 to 30": a range of shares as years of so many. */
   likelyYears(range_fraction: Range, all: number): string;
   date(day: DayIndex | string): string;
   /** Any figure with its unit, as the engine spells units. */

@@ -13,6 +13,7 @@ describe('numbers as people read them', () => {
     expect(numbers.litres(0)).toBe('0 L');
     expect(numbers.days(1)).toBe('1 day');
     expect(numbers.days(21.74)).toBe('21.7 days');
+    expect(numbers.days(0.02)).toBe('under 0.1 days');
     expect(numbers.quantity(0.0432, 'mm')).toBe('0.0432 mm');
     expect(numbers.quantity(-3.25, 'm')).toBe('-3.25 m');
     expect(numbers.quantity(-0.0000000001, 'm')).toBe('0 m');

@@ -26,7 +26,15 @@ export function figure(value: number): string {
 /** A number as it was given, for inputs: nothing rounded that a survey could hold. */
 export function exactFigure(value: number): string {
   if (!Number.isFinite(value)) return 'not known';
-  return written(value, 6);
+  const size = Math.abs(value);
+  return written(value, size >= 1000 ? 1 : size >= 10 ? 3 : 6);
+}
+
+/** Days to a tenth; what is less than that is not called none. */
+export function dayFigure(value: number): string {
+  if (!Number.isFinite(value)) return 'not known';
+  if (value > 0 && value < 0.05) return 'under 0.1';
+  return Math.abs(value) >= 99.95 ? written(value, 0) : written(value, 1);
 }
 
 /** Whole number, nearest. */

@@ -8,6 +8,9 @@ import type { Context } from './context.ts';
 
 const { demo, progress: progressWords } = english.commandLine;
 
+/** Sites of a demo that states no number. */
+const defaultSites = 60;
+
 export interface DemoOptions {
   readonly sites?: number;
   readonly seed?: number;
@@ -16,7 +19,7 @@ export interface DemoOptions {
 
 /** Makes an invented programme in a new folder, and says what to try next. */
 export async function demoCommand(folder: string, options: DemoOptions, context: Context): Promise<ExitCode> {
-  const programme = demoProgramme(options);
+  const programme = demoProgramme({ ...options, sites: options.sites ?? defaultSites });
   context.progress.at(() => progressWords.making(folder));
   try {
     await writeProgramme(folder, programme);
@@ -27,7 +30,7 @@ export async function demoCommand(folder: string, options: DemoOptions, context:
   }
   context.progress.done();
   const sheet = new Sheet(context.look);
-  sheet.line(demo.made(programme.tables.sites?.length ?? 0, programme.tables.gauges?.length ?? 0, folder));
+  sheet.line(demo.made(options.sites ?? defaultSites, programme.rain.length, folder));
   sheet.line(demo.faults(programme.planted.length));
   sheet.line(demo.next);
   sheet.line(`eavewell check ${folder}`, 2);

@@ -63,7 +63,9 @@ export async function designCommand(folder: string, options: DesignOptions, cont
       const paths = [...outputs.files.map((file) => file.path), ...written, ...judged.paths];
       await write(context.around.stdout, printed(folder, facts, ready, judged, problems, paths, context));
     }
-    return countProblems(problems).blocker > 0 ? exitCodes.blocker : exitCodes.done;
+    // With one site asked for, only what bears on it counts.
+    const counted = options.site === undefined ? problems : [...gaugeProblems(ready), ...judged.problems];
+    return countProblems(counted).blocker > 0 ? exitCodes.blocker : exitCodes.done;
   } catch (error) {
     for (const file of outputs.files) await file.drop();
     throw error;
@@ -124,7 +126,7 @@ async function judgeAll(
   await verdicts?.write(verdictsHead());
   const exceptions = new Exceptions();
   const problems: Problem[] = [];
-  const ofGauges = new Set([...ready.gauges.values()].flatMap((gauge) => gauge.problems));
+  const ofGauges = new Set(gaugeProblems(ready));
   let one: SiteDesign | null = null;
   let done = 0;
   for (const site of designSites(facts.sites, ready)) {
@@ -147,10 +149,13 @@ async function writeSeries(folder: string, site: SiteFacts, text: string): Promi
   await writeWhole(join(folder, 'series', `${site.siteId}.csv`), text);
 }
 
+function gaugeProblems(ready: ReadyProgramme): readonly Problem[] {
+  return [...ready.gauges.values()].flatMap((gauge) => gauge.problems);
+}
+
 /** What reading found, what the gauges' records show, and what was found at the sites. */
 function allProblems(read: ProgrammeRead, ready: ReadyProgramme, ofSites: readonly Problem[]): readonly Problem[] {
-  const ofGauges = [...ready.gauges.values()].flatMap((gauge) => gauge.problems);
-  return [...read.problems, ...ofGauges, ...ofSites];
+  return [...read.problems, ...gaugeProblems(ready), ...ofSites];
 }
 
 function printed(

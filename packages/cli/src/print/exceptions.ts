@@ -79,5 +79,5 @@ export class Exceptions {
 function dryText(site: SiteDesign): string | null {
   const run = site.storage?.longestRun;
   if (!site.storage || !run) return null;
-  return `${design.dryDays(site.storage.dryDays_per_year)}; ${design.longestRun(run.days, numbers.date(run.from))}.`;
+  return `${design.dryDays(site.storage.dryDays_per_year, site.storage.dryDays_per_year_range)}; ${design.longestRun(run.days, numbers.date(run.from))}.`;
 }

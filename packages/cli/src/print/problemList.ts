@@ -36,8 +36,8 @@ function printKind(sheet: Sheet, kind: readonly Problem[], most: number): void {
   const isOneAdvice = shown.every(({ todo }) => todo === shown[0]!.todo);
   for (const { problem, what, todo } of shown) {
     sheet.line(`${english.place(problem.place)}: ${what}`, 2, 2);
-    if (!isOneAdvice) sheet.line(check.todo(todo), 4);
+    if (!isOneAdvice) sheet.line(todo, 4);
   }
-  if (isOneAdvice) sheet.line(check.todo(shown[0]!.todo), 4);
+  if (isOneAdvice) sheet.line(shown[0]!.todo, 4);
   if (kind.length > shown.length) sheet.line(check.more(kind.length - shown.length), 4);
 }

@@ -29,7 +29,7 @@ export class Sheet {
   }
 
   blank(): void {
-    if (this.#lines.at(-1) !== '') this.#lines.push('');
+    if (this.#lines.length > 0 && this.#lines.at(-1) !== '') this.#lines.push('');
   }
 
   heading(text: string): void {

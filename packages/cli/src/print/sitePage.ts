@@ -5,7 +5,7 @@ import { whoText } from './exceptions.ts';
 import type { Sheet } from './sheet.ts';
 import { yearsStrip } from './yearsStrip.ts';
 
-const { design, figures, headings, check } = english.commandLine;
+const { design, figures, headings } = english.commandLine;
 const { numbers } = english;
 
 /** Mean length of a Gregorian year [day]. */
@@ -68,7 +68,6 @@ function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettin
 
 /** Value, likely range and target, in that order, close together. */
 function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (readonly string[])[] {
-  const run = f.longestRun;
   return [
     [
       figures.goodYears,
@@ -90,8 +89,8 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
     ],
     [
       figures.longestRun,
-      numbers.days(run?.days ?? 0),
-      run ? `${design.from} ${numbers.date(run.from)}` : '',
+      numbers.days(f.longestRun?.days ?? 0),
+      '',
       figures.limitIn(target.longestDryRun_days, f.goodYearsNeeded),
     ],
     [
@@ -132,6 +131,6 @@ function problemsSection(sheet: Sheet, site: SiteDesign): void {
     const { what, todo } = problemSentence(problem);
     const [severity] = english.severities[problem.severity];
     sheet.line(`${severity}, ${english.place(problem.place)}: ${what}`, 2, 2);
-    sheet.line(check.todo(todo), 4);
+    sheet.line(todo, 4);
   }
 }

@@ -47,6 +47,7 @@ export function lookOf(around: Surroundings): Look {
 
 /** Writes a text and waits while the reader is behind, so that nothing piles up in memory. */
 export async function write(stream: Writable, text: string): Promise<void> {
+  if (stream.errored) throw stream.errored;
   if (stream.write(text)) return;
   await new Promise<void>((resolve, reject) => {
     const done = () => {

@@ -5,7 +5,8 @@ const narrowless = /[\p{M}\u200b-\u200d\ufeff]/u;
 const unprintable = /[\p{Cc}\u2028-\u202e\u2066-\u2069]/gu;
 /** A number and its unit stay on one line. */
 const numberAndUnit = /(\d) (?=(?:L|mm|m²|m|days?|years?|people|person|sites?)\b|%)/g;
-const shareOf = / of (\d)/g;
+const share = /(\d) of (\d)/g;
+const rowOrShare = /\b(of|row) (\d)/g;
 
 /** How many columns of the terminal a text takes. */
 export function columnsOf(text: string): number {
@@ -75,7 +76,8 @@ function piecesOf(word: string, width: number): string[] {
 export function wrapped(text: string, width: number): string[] {
   const words = text
     .replace(numberAndUnit, '$1\u00a0')
-    .replace(shareOf, ' of\u00a0$1')
+    .replace(share, '$1\u00a0of\u00a0$2')
+    .replace(rowOrShare, '$1\u00a0$2')
     .split(' ')
     .filter((word) => word !== '');
   const lines: string[] = [];

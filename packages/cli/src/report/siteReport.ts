@@ -46,6 +46,7 @@ function storageReport(f: StorageFinding): NonNullable<SiteReport['storage']> {
     dryDays_per_year: f.dryDays_per_year,
     dryDays_per_year_range: f.dryDays_per_year_range,
     shortfall_L_per_year: f.shortfall_L_per_year,
+    otherShortDays_per_year: f.otherShortDays_per_year,
     tankForDays_L: f.tankForDays_L,
     tankForRuns_L: f.tankForRuns_L,
     tankForTarget_L: f.tankForTarget_L,

@@ -1,4 +1,4 @@
-import type { Verdict } from '@eavewell/engine';
+import type { Range, Verdict } from '@eavewell/engine';
 import { numbers } from './numbers.ts';
 
 const many = (count: number, one: string, more: string): string =>
@@ -82,7 +82,6 @@ const headings = {
   firstService: 'First day of service',
   working: 'How the figures were reached',
   cautions: 'Cautions',
-  todo: 'To do',
 };
 
 /** The labels of the figures of one site. */
@@ -94,15 +93,15 @@ const figures = {
   tank: 'Tank, usable',
   tankForTarget: 'Tank for the target',
   asked: 'Asked',
-  askedOther: 'Asked for the rest',
+  askedOther: 'Asked besides',
   caught: 'Caught',
   shortfall: 'Litres short',
-  generous: 'Rain let in first',
+  generous: 'Rain in first',
   columns: ['', 'figure', 'likely', 'target'],
   sizeColumns: ['tank', 'part', 'dry days a year', 'good years', 'target'],
   atLeast: (text: string) => `at least ${text}`,
   atMost: (text: string) => `at most ${text}`,
-  limitIn: (days: number, years: number) => `${numbers.days(days)}, in ${numbers.years(years)}`,
+  limitIn: (days: number, years: number) => `${numbers.days(days)} in ${numbers.years(years)}`,
   noTank: 'no tank would do',
   meets: 'met',
   misses: 'missed',
@@ -116,7 +115,6 @@ const check = {
   rowsUsed: (used: number, rows: number) => `${numbers.quantity(used, 'number')} of ${many(rows, 'row', 'rows')} used`,
   manyRainFiles: (files: number) => `rain/, ${many(files, 'file', 'files')}`,
   more: (count: number) => `and ${numbers.quantity(count, 'number')} more: --all lists them`,
-  todo: (what: string) => `To do: ${what}`,
   notUsed: (rows: number, cells: number) =>
     `${many(rows, 'row was', 'rows were')} not used, and ${many(cells, 'cell', 'cells')} of other rows.`,
   wholeRow: 'whole row',
@@ -135,7 +133,7 @@ const design = {
     `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
   who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
   peopleNotKnown: 'people not known',
-  dryDays: (days: number) => numbers.dryDaysAYear(days),
+  dryDays: (days: number, range: Range) => `${numbers.dryDaysAYear(days)}, ${numbers.likely(range)}`,
   longestRun: (days: number, from: string) => `longest dry run ${numbers.days(days)} from ${from}`,
   seeOne: (folder: string, id: string) => `See one: eavewell design ${folder} --site ${id}`,
   allHold: 'Every site holds.',
@@ -156,9 +154,7 @@ const design = {
   written: (path: string) => `Written: ${path}`,
   unknownSite: (id: string, near: readonly string[]) =>
     `There is no site ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
-  from: 'from',
   sourceOf: (text: string) => `source: ${text}`,
-  unknownFor: (gauge: string) => `no gauge ${gauge}`,
 };
 
 const demo = {
@@ -182,7 +178,17 @@ const trouble = {
   seriesAlone: '--series needs --out DIR or --json',
   outIsFile: (path: string) => `${path} is a file. Name a folder for --out.`,
   cannotWrite: (path: string, reason: string) => `${path} could not be written: ${reason}.`,
-  noRoom: 'check the disk and who may write there',
+  theOutput: 'The output',
+  refusals: {
+    ENOSPC: 'the disk is full',
+    EDQUOT: 'the disk space allowed is used up',
+    EACCES: 'you may not write there',
+    EPERM: 'you may not write there',
+    EROFS: 'the disk can only be read',
+    EISDIR: 'a folder stands there',
+    ENOTDIR: 'a file stands where a folder should be',
+    ENAMETOOLONG: 'the name is too long',
+  },
 };
 
 const progress = {

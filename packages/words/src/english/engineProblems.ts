@@ -2,6 +2,7 @@ import type { EngineProblemCode } from '@eavewell/engine';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { numbers } from './numbers.ts';
+import { place } from './place.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
 
@@ -20,6 +21,21 @@ function named(t: Told, name: string, otherwise: string): string {
 }
 
 const days = (t: Told, otherwise = 'Some days') => amount(t, ['count', 'days'], 'day', otherwise);
+/** "1 day stands", "3 days stand". */
+const daysDo = (t: Told, one: string, many: string) =>
+  `${days(t)} ${(t.number('count') ?? t.number('days')) === 1 ? one : many}`;
+/** How many gaps, and the longest of them. */
+function gapsOf(t: Told): string {
+  const gaps = t.number('gaps');
+  if (gaps === null) return '';
+  const longest = t.has('longest_days')
+    ? ` ${amount(t, ['longest_days'], 'day', '')} from ${numbers.date(t.text('longestFrom'))}`
+    : '';
+  return gaps === 1
+    ? `, in one gap:${longest}`
+    : `, in ${numbers.quantity(gaps, 'number')} gaps; the longest${longest}`;
+}
+
 const roof = (t: Told) => named(t, 'roof', 'The roof');
 const tank = (t: Told) => named(t, 'tank', 'The tank');
 const firstAt = (t: Told) => (t.place.day ? `, the first on ${numbers.date(t.place.day)}` : '');
@@ -27,15 +43,27 @@ const firstAt = (t: Told) => (t.place.day ? `, the first on ${numbers.date(t.pla
 const rain = {
   'rain.none': () => say('The gauge has no day of rain that can be used.', 'Add its readings to its rain file.'),
   'rain.too_short': (t) =>
-    say(
-      `The record is too short: ${days(t, 'it')} without one whole water year.`,
-      'Add earlier or later readings; two whole calendar years always hold one.',
-    ),
-  'rain.day_twice_same': (t) => say(`${days(t)} stand twice with the same rain${firstAt(t)}.`, 'Each counts once.'),
+    (t.number('wholeYears') ?? 0) > 0
+      ? say(
+          `None of its ${amount(t, ['wholeYears'], 'year', 'years')} can be judged: too many days are missing.`,
+          'Look for the missing readings.',
+        )
+      : say(
+          `The record is too short: ${days(t, 'its days')} hold no whole water year.`,
+          'Add earlier or later readings; two whole calendar years always hold one.',
+        ),
+  'rain.day_twice_same': (t) =>
+    say(`${daysDo(t, 'stands', 'stand')} twice with the same rain${firstAt(t)}.`, 'Each counts once.'),
   'rain.day_twice_differs': (t) =>
-    say(`${days(t)} stand twice with different rain${firstAt(t)}.`, 'Keep the right one; it counts as not read.'),
+    say(
+      `${daysDo(t, 'stands', 'stand')} twice with different rain${firstAt(t)}.`,
+      'Keep the right one; it counts as not read.',
+    ),
   'rain.out_of_order': (t) =>
-    say(`${days(t)} stand out of order${firstAt(t)}.`, 'They were sorted. Check that no date is mistyped.'),
+    say(
+      `${daysDo(t, 'stands', 'stand')} out of order${firstAt(t)}.`,
+      'They were sorted. Check that no date is mistyped.',
+    ),
   'rain.negative': (t) =>
     say(
       `Rain below zero${t.has('value') ? ` (${t.text('value')} mm)` : ''}; the day counts as not read.`,
@@ -50,7 +78,7 @@ const rain = {
     say(`A great deal of rain in a day${t.has('value') ? `: ${t.text('value')} mm` : ''}.`, 'It was used. Check it.'),
   'rain.days_missing': (t) =>
     say(
-      `${days(t)} without a reading${t.has('gaps') ? ` in ${t.text('gaps')} gaps` : ''}.`,
+      `${days(t)} without a reading${gapsOf(t)}.`,
       'Look for the missing sheets; until then the gaps are filled from other years, and marked.',
     ),
   'rain.year_not_judged': (t) =>
@@ -59,7 +87,7 @@ const rain = {
       'They are left out of every count. Look for the missing readings.',
     ),
   'rain.days_filled': (t) =>
-    say(`${days(t)} were filled from the same days of other years, and marked.`, 'Nothing to do.'),
+    say(`${daysDo(t, 'was', 'were')} filled from the same days of other years, and marked.`, 'Nothing to do.'),
   'rain.gap_not_filled': (t) =>
     say(
       `${days(t)} could not be filled: no other year has those days.`,
@@ -71,7 +99,7 @@ const rain = {
       'Every reading was moved back one day. Correct readingTime if the file is already moved.',
     ),
   'rain.part_years_cut': (t) =>
-    say(`${days(t)} at the ends make no whole water year and were cut off.`, 'Nothing to do.'),
+    say(`${daysDo(t, 'at the ends makes', 'at the ends make')} no whole water year; cut off.`, 'Nothing to do.'),
   'rain.few_years': (t) =>
     say(
       `Only ${amount(t, ['judgedYears', 'years', 'count'], 'year', 'a few years')} of rain can be judged.`,
@@ -80,18 +108,18 @@ const rain = {
 } satisfies Partial<Sentences<EngineProblemCode>>;
 
 const site = {
-  'site.facts_in_doubt': (t) =>
-    say(
-      `Rows about this site could not be used${t.has('count') ? ` (${t.text('count')})` : ''}, so no verdict is given.`,
-      'Mend the rows that "eavewell check" names.',
-    ),
+  'site.facts_in_doubt': (t) => {
+    const { siteId: _, ...at } = t.place;
+    const count = t.number('count') ?? 1;
+    const rows = count === 1 ? 'A row about this site' : `${numbers.quantity(count, 'number')} rows about this site`;
+    const where = at.file === undefined ? '' : `${count === 1 ? '' : ', the first'}: ${place(at)}`;
+    return say(`${rows} could not be used${where}.`, 'Mend what "eavewell check" names; until then it has no verdict.');
+  },
   'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
   'site.gauge_unknown': (t) =>
     say(
-      t.has('gaugeId') || t.has('gauge')
-        ? `The gauge ${named(t, 'gaugeId', t.text('gauge'))} has no rain that can be judged.`
-        : 'No gauge with rain that can be judged is named.',
-      'Name a gauge for the site in sites.csv, or mend the one it has.',
+      t.text('gaugeId').startsWith('(') ? 'No gauge is named.' : `There is no gauge ${t.text('gaugeId')}.`,
+      'Name one of the gauges of gauges.csv for the site in sites.csv.',
     ),
   'site.roof_none': () => say('No roof is listed.', 'Add the roof to roofs.csv.'),
   'site.roof_area_unknown': (t) =>

@@ -7,7 +7,7 @@ const days_per_year = 365.2425;
 
 /** The good years counted, and how many of as many years are likely. */
 function goodYears(f: StorageFinding): string {
-  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears)}`;
+  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears)} of ${f.judgedYears}`;
 }
 
 function capital(text: string): string {
@@ -26,14 +26,9 @@ function shortOfWater(f: StorageFinding): string {
   return `${start}; the roof brings ${numbers.litresADay(brought)}, but not when the ${numbers.litres(asked)} are asked.`;
 }
 
-/** Which end of which range does not reach the target. */
-function whyTight(f: StorageFinding): string {
-  return `Meets the target, but not surely: ${goodYears(f)}, and ${numbers.dryDaysAYear(f.dryDays_per_year)}, ${numbers.likely(f.dryDays_per_year_range)}.`;
-}
-
 function storage(f: StorageFinding): string {
   if (f.verdict === 'holds') return `${capital(goodYears(f))}.`;
-  if (f.verdict === 'tight') return whyTight(f);
+  if (f.verdict === 'tight') return `Meets the target, but not surely: ${goodYears(f)}.`;
   if (f.lacks === 'water') return `${shortOfWater(f)} ${capital(goodYears(f))}.`;
   const tank =
     f.tankForTarget_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankForTarget_L)} would meet the target.`;
@@ -62,7 +57,7 @@ function target(t: Target): string {
 
 function site(design: SiteDesign, reason: string | null): string {
   if (design.storage) return storage(design.storage);
-  return reason === null ? 'Not enough facts for a verdict.' : `No verdict: a fact is missing. ${reason}`;
+  return reason === null ? 'Not enough facts for a verdict.' : `No verdict. ${reason}`;
 }
 
 export const findings: FindingWords = { storage, site, target };

@@ -1,23 +1,11 @@
-import type { Place } from '@eavewell/engine';
 import type { Language } from '../language.ts';
 import { commandLine } from './commandLine.ts';
 import { engineProblemSentences } from './engineProblems.ts';
 import { findings } from './findings.ts';
 import { numbers } from './numbers.ts';
+import { place } from './place.ts';
 import { tableProblemSentences } from './tableProblems.ts';
 import { input, source, values, working } from './working.ts';
-
-/** Where a problem was found: file, row and column, or the site or gauge. */
-function place(at: Place): string {
-  const parts: string[] = [];
-  if (at.file !== undefined) parts.push(at.file);
-  if (at.row !== undefined) parts.push(`row ${at.row}`);
-  if (at.column !== undefined) parts.push(at.column);
-  if (at.siteId !== undefined) parts.push(`site ${at.siteId}`);
-  if (at.gaugeId !== undefined && at.row === undefined) parts.push(`gauge ${at.gaugeId}`);
-  if (at.day !== undefined) parts.push(numbers.date(at.day));
-  return parts.length === 0 ? 'the folder' : parts.join(', ');
-}
 
 /** Every text in English. */
 export const english: Language = {

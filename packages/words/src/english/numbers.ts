@@ -1,6 +1,6 @@
 import type { Range } from '@eavewell/engine';
 import type { NumberWords } from '../language.ts';
-import { dateParts, enoughLitres, exactFigure, figure, wholeFigure } from '../numbers.ts';
+import { dateParts, dayFigure, enoughLitres, exactFigure, figure, wholeFigure } from '../numbers.ts';
 
 const monthNames = [
   'January',
@@ -74,7 +74,8 @@ function quantity(value: number | string | Range | null, unit: string, exactly: 
   if (typeof value === 'string') return dateParts(value) ? date(value) : value;
   if (unit === 'fraction') return percent(value);
   if (unit === 'month') return monthNames[value - 1] ?? String(value);
-  return withUnit(exactly ? exactFigure(value) : figure(value), unit);
+  if (exactly) return withUnit(exactFigure(value), unit);
+  return withUnit(/^day/.test(unit) ? dayFigure(value) : figure(value), unit);
 }
 
 /** The two ends of a range to the same number of decimals, coarse enough to be believed. */
@@ -89,9 +90,9 @@ export const numbers: NumberWords = {
   litres: (value) => withUnit(figure(value), 'L'),
   tankLitres: (value) => withUnit(figure(enoughLitres(value)), 'L'),
   litresADay: (value) => withUnit(figure(value), 'L_per_day'),
-  days: (value) => withUnit(figure(value), 'day'),
-  daysAYear: (value) => withUnit(figure(value), 'day_per_year'),
-  dryDaysAYear: (value) => withUnit(figure(value), 'dryDay_per_year'),
+  days: (value) => withUnit(dayFigure(value), 'day'),
+  daysAYear: (value) => withUnit(dayFigure(value), 'day_per_year'),
+  dryDaysAYear: (value) => withUnit(dayFigure(value), 'dryDay_per_year'),
   years: (count) => withUnit(wholeFigure(count), 'year'),
   people: (count) => withUnit(wholeFigure(count), 'person'),
   ofYears: (good, all) => `${wholeFigure(good)} of ${withUnit(wholeFigure(all), 'year')}`,
@@ -102,7 +103,7 @@ export const numbers: NumberWords = {
   },
   likelyYears: ({ low, high }, all) => {
     const [from, to] = [wholeFigure(low * all), wholeFigure(high * all)];
-    return from === to ? `likely ${from} of ${all}` : `likely ${from} to ${to} of ${all}`;
+    return from === to ? `likely ${from}` : `likely ${from} to ${to}`;
   },
   date,
   quantity: (value, unit) => quantity(value, unit, false),

@@ -66,6 +66,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     label: 'Judged litres short',
     formula: '(judged litres asked − judged litres drawn) ÷ years',
   },
+  'storage.otherShort': {
+    label: 'Days short for other purposes',
+    formula: 'days on which what was left after the judged litres did not meet the others ÷ years of the record',
+  },
   'storage.yieldBeforeSpill': {
     label: 'Dry days at the generous end',
     formula: 'the same, with the rain let in before people draw and before it spills',
@@ -83,6 +87,7 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
 
 /** Names of inputs that the words themselves do not give away. */
 const inputs: Readonly<Record<string, string>> = {
+  people: 'counted',
   tankVolume: 'tank',
   judgedDemand: 'asked',
   otherDemand: 'asked for the rest',
@@ -130,4 +135,6 @@ export const values: Readonly<Record<string, string>> & { readonly none: string 
   drawFirst: 'draw, rain, spill',
   none: 'no tank would do',
   unknown: 'not known',
+  corrugatedMetal: 'corrugated metal',
+  fibreCement: 'fibre cement',
 };
