@@ -18,22 +18,30 @@ export function goodYearsNeeded(judgedYears: number, share_fraction: number): nu
 }
 
 /**
- * How many judged days are short in a tank of this volume?
+ * How many judged days are short in tanks of these volumes? One pass over the days for all of them.
  *
  * @param critical_L - critical volume by day [L]
  * @param years - the record's water years; those not judged do not count
- * @param tankVolume_L - usable volume [L], 0 or more
- * @returns dry days in the judged years [day], whole
+ * @param tankVolumes_L - usable volumes, smallest first [L], 0 or more
+ * @returns dry days in the judged years by volume [day], whole
  * @law never more in a larger tank
  * @definition a day is short exactly in tanks smaller than its critical volume
  * @example
- * dryDaysAt(Float64Array.of(0, 3, 5), [{ label: 2001, from: 0, to: 3, missing_days: 0, judged: true }], 3) // → 1
+ * Array.from(dryDaysAt(Float64Array.of(0, 3, 5), [{ label: 2001, from: 0, to: 3, missing_days: 0, judged: true }], [2, 3])) // → [2, 1]
  */
-export function dryDaysAt(critical_L: Float64Array, years: readonly WaterYear[], tankVolume_L: number): number {
-  let dry = 0;
+export function dryDaysAt(
+  critical_L: Float64Array,
+  years: readonly WaterYear[],
+  tankVolumes_L: readonly number[],
+): Float64Array {
+  const dry = new Float64Array(tankVolumes_L.length);
   for (const year of years) {
     if (!year.judged) continue;
-    for (let day = year.from; day < year.to; day++) if (critical_L[day]! > tankVolume_L) dry++;
+    for (let day = year.from; day < year.to; day++) {
+      const critical = critical_L[day]!;
+      // Most days are met by the smallest tank, so the first comparison is mostly the last.
+      for (let size = 0; size < dry.length && critical > tankVolumes_L[size]!; size++) dry[size]!++;
+    }
   }
   return dry;
 }
@@ -96,31 +104,35 @@ export function yearNeeds(
   years: readonly WaterYear[],
   longestRun_days: number,
 ): Float64Array {
-  const days = critical_L.length;
+  const judged = years.filter((year) => year.judged);
   const window = longestRun_days + 1;
-  const needs = new Float64Array(years.reduce((count, year) => count + (year.judged ? 1 : 0), 0));
-  if (window > days) return needs;
-  // The loop cut open, with the window that leads into its first day before it; then the least of ever longer windows.
-  const before = window - 1;
-  const least = new Float64Array(days + before);
-  least.set(critical_L.subarray(days - before));
-  least.set(critical_L, before);
-  let span = 1;
-  for (; span * 2 <= window; span *= 2) takeLeast(least, span);
-  if (span < window) takeLeast(least, window - span);
-  let index = 0;
-  for (const year of years) {
-    if (!year.judged) continue;
-    let need = 0;
-    for (let end = year.from + before; end < year.to + before; end++) need = Math.max(need, least[end]!);
-    needs[index++] = need;
-  }
-  return needs;
+  if (window > critical_L.length) return new Float64Array(judged.length);
+  return Float64Array.from(judged, (year) => yearNeed(critical_L, year, window));
 }
 
-/** Makes each entry the less of itself and the one so many days before it; from the end, so that none is used twice. */
-function takeLeast(least: Float64Array, back_days: number): void {
-  for (let i = least.length - 1; i >= back_days; i--) least[i] = Math.min(least[i]!, least[i - back_days]!);
+/** Raises the need only where a whole window stands above it, so that most days cost one comparison. */
+function yearNeed(critical_L: Float64Array, year: WaterYear, window: number): number {
+  const days = critical_L.length;
+  let need = 0;
+  /** Days in a row, up to today, whose critical volume is above the need. */
+  let above = 0;
+  for (let end = year.from - window + 1; end < year.to; end++) {
+    if (critical_L[end < 0 ? end + days : end]! <= need) {
+      above = 0;
+      continue;
+    }
+    above++;
+    if (above < window) continue;
+    let least = Infinity;
+    for (let day = end - window + 1; day <= end; day++) {
+      const critical = critical_L[day < 0 ? day + days : day]!;
+      if (critical > least) continue;
+      least = critical;
+      above = end - day;
+    }
+    need = least;
+  }
+  return need;
 }
 
 /**

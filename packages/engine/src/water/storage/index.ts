@@ -22,7 +22,7 @@ export {
 export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
-export { isShareMet, type SizeCurve, sizeCurve, sizePoint } from './sizeCurve.ts';
-export { type StorageCase, storageFinding, type TankSize } from './storageFinding.ts';
+export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+export { type StorageCase, storageFinding } from './storageFinding.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

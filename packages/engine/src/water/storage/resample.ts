@@ -38,7 +38,7 @@ export function drawYears(judgedYears: number, draws: number, seed: number): Dra
  * start. Flat arrays, a year each, because they are walked tens of thousands of times a site.
  */
 interface YearsAtVolume {
-  readonly days: Float64Array;
+  readonly count: number;
   /** The content at the end is start + shift, held between low and high [L]. */
   readonly shift_L: Float64Array;
   readonly low_L: Float64Array;
@@ -61,7 +61,7 @@ interface YearsAtVolume {
  * @param tankVolume_L - usable volume [L]
  * @param drawn - the drawn years
  * @param range_fraction - how much of the draws the range holds [fraction]
- * @returns dry days a year [day/year] and share of days met [fraction], each as a range
+ * @returns dry days a year, as a range [day/year]
  * @law equals `dayByDay` over the drawn years joined end to end
  * @definition ours: docs/methods/storage.md, how sure
  */
@@ -71,43 +71,54 @@ export function resampledDryDays(
   tankVolume_L: number,
   drawn: DrawnYears,
   range_fraction: number,
-): { readonly dryDays_per_year: Range; readonly daysMet_fraction: Range } {
+): Range {
   const table = yearsAtVolume(balance, years, tankVolume_L);
-  const count = table.days.length;
-  // After a year whose end does not depend on its beginning, the next year's dry days are one number: kept by pair.
-  const dryAfter = new Float64Array(count * count).fill(-1);
-  const perYear = new Float64Array(drawn.draws);
-  const dryShare = new Float64Array(drawn.draws);
+  if (table.ends[table.count - 1] === 0 && table.always.every((dry) => dry === 0)) return { low: 0, high: 0 };
+  const settled = table.low_L.every((low, year) => low === table.high_L[year]);
+  const dry_per_year = settled ? drawnSettled(table, drawn) : drawnOneByOne(table, drawn);
+  dry_per_year.sort();
+  const tail = (1 - range_fraction) / 2;
+  return { low: quantile(dry_per_year, tail), high: quantile(dry_per_year, 1 - tail) };
+}
+
+/** Dry days a year of each draw, where every year ends as it does whatever its beginning: they hang on the year before alone. */
+function drawnSettled(table: YearsAtVolume, drawn: DrawnYears): Float64Array {
+  const { count } = table;
+  const { length, positions } = drawn;
+  const dryAfter = new Float64Array(count * count);
+  for (let before = 0; before < count; before++)
+    for (let year = 0; year < count; year++)
+      dryAfter[before * count + year] = dryDaysFrom(table, year, table.high_L[before]!);
+  const dry_per_year = new Float64Array(drawn.draws);
   for (let draw = 0; draw < drawn.draws; draw++) {
-    const first = draw * drawn.length;
-    const last = first + drawn.length;
-    let content = contentAfterAll(table, drawn.positions, first, last);
-    let before = drawn.positions[last - 1]!;
+    const first = draw * length;
+    let before = positions[first + length - 1]!;
     let dry = 0;
-    let days = 0;
-    for (let i = first; i < last; i++) {
-      const year = drawn.positions[i]!;
-      const pair = before * count + year;
-      let dryDays = dryAfter[pair]!;
-      if (dryDays < 0) {
-        dryDays = dryDaysFrom(table, year, content);
-        if (table.low_L[before] === table.high_L[before]) dryAfter[pair] = dryDays;
-      }
-      dry += dryDays;
-      days += table.days[year]!;
-      content = contentAfter(table, year, content);
+    for (let i = first; i < first + length; i++) {
+      const year = positions[i]!;
+      dry += dryAfter[before * count + year]!;
       before = year;
     }
-    perYear[draw] = dry / drawn.length;
-    dryShare[draw] = dry / days;
+    dry_per_year[draw] = dry / length;
   }
-  perYear.sort();
-  dryShare.sort();
-  const tail = (1 - range_fraction) / 2;
-  return {
-    dryDays_per_year: { low: quantile(perYear, tail), high: quantile(perYear, 1 - tail) },
-    daysMet_fraction: { low: 1 - quantile(dryShare, 1 - tail), high: 1 - quantile(dryShare, tail) },
-  };
+  return dry_per_year;
+}
+
+/** Dry days a year of each draw, in general. */
+function drawnOneByOne(table: YearsAtVolume, drawn: DrawnYears): Float64Array {
+  const { length, positions } = drawn;
+  const dry_per_year = new Float64Array(drawn.draws);
+  for (let draw = 0; draw < drawn.draws; draw++) {
+    const first = draw * length;
+    let content = contentAfterAll(table, positions, first, first + length);
+    let dry = 0;
+    for (let i = first; i < first + length; i++) {
+      dry += dryDaysFrom(table, positions[i]!, content);
+      content = contentAfter(table, positions[i]!, content);
+    }
+    dry_per_year[draw] = dry / length;
+  }
+  return dry_per_year;
 }
 
 /**
@@ -146,31 +157,71 @@ function dryDaysFrom(table: YearsAtVolume, year: number, content: number): numbe
 
 function yearsAtVolume(balance: Balance, years: readonly WaterYear[], tankVolume_L: number): YearsAtVolume {
   const judged = years.filter((year) => year.judged);
-  const make = () => new Float64Array(judged.length);
-  const [days, shift_L, low_L, high_L, always] = [make(), make(), make(), make(), make()];
-  const thresholds_L = new Float64Array(balance.inflow_L.length);
-  const ends = new Int32Array(judged.length);
+  const count = judged.length;
+  const make = () => new Float64Array(count);
+  const table = { count, shift_L: make(), low_L: make(), high_L: make(), always: make() };
+  const found_L = new Float64Array(balance.inflow_L.length);
+  const foundEnds = new Int32Array(count);
   let end = 0;
-  judged.forEach((year, index) => {
+  for (let index = 0; index < count; index++) {
+    end = fillYear(balance, judged[index]!, tankVolume_L, table, index, found_L, end);
+    foundEnds[index] = end;
+  }
+  return { ...table, ...thresholdsThatMatter(table, found_L, foundEnds) };
+}
+
+/** Fills one year's row of the table and adds its thresholds from `end` on; gives where they end. */
+// long: a hot loop and its short cut
+function fillYear(
+  balance: Balance,
+  year: WaterYear,
+  tankVolume_L: number,
+  table: Pick<YearsAtVolume, 'shift_L' | 'low_L' | 'high_L' | 'always'>,
+  index: number,
+  thresholds_L: Float64Array,
+  end: number,
+): number {
+  const { inflow_L, judged_L, other_L } = balance;
+  let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
+  let day = year.from;
+  for (; day < year.to && low < high; day++) {
+    const wanted = judged_L[day]!;
+    if (wanted > high) dry++;
+    else if (wanted > low && wanted > shift) thresholds_L[end++] = wanted - shift;
+    const out = wanted + other_L[day]!;
+    const inflow = inflow_L[day]!;
+    shift += inflow - out;
+    low = Math.min(tankVolume_L, Math.max(0, low - out) + inflow);
+    high = Math.min(tankVolume_L, Math.max(0, high - out) + inflow);
+  }
+  // From the day on which the content no longer hangs on the beginning, there is one content only.
+  for (; day < year.to; day++) {
+    const wanted = judged_L[day]!;
+    if (wanted > low) dry++;
+    low = high = Math.min(tankVolume_L, Math.max(0, low - wanted - other_L[day]!) + inflow_L[day]!);
+  }
+  table.shift_L[index] = shift;
+  table.low_L[index] = low;
+  table.high_L[index] = high;
+  table.always[index] = dry;
+  return end;
+}
+
+/** A year begins with what some year left, so thresholds not above the least of that are never met; the rest are sorted. */
+function thresholdsThatMatter(
+  table: Pick<YearsAtVolume, 'low_L' | 'count'>,
+  found_L: Float64Array,
+  foundEnds: Int32Array,
+): Pick<YearsAtVolume, 'thresholds_L' | 'ends'> {
+  const leastStart = table.low_L.reduce((least, low) => Math.min(least, low), Infinity);
+  const ends = new Int32Array(table.count);
+  let end = 0;
+  let read = 0;
+  for (let year = 0; year < table.count; year++) {
     const begin = end;
-    let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
-    for (let day = year.from; day < year.to; day++) {
-      const wanted = balance.judged_L[day]!;
-      if (wanted > high) dry++;
-      else if (wanted > low && wanted > shift) thresholds_L[end++] = wanted - shift;
-      const out = wanted + balance.other_L[day]!;
-      const inflow = balance.inflow_L[day]!;
-      shift += inflow - out;
-      low = Math.min(tankVolume_L, Math.max(0, low - out) + inflow);
-      high = Math.min(tankVolume_L, Math.max(0, high - out) + inflow);
-    }
-    thresholds_L.subarray(begin, end).sort();
-    ends[index] = end;
-    days[index] = year.to - year.from;
-    shift_L[index] = shift;
-    low_L[index] = low;
-    high_L[index] = high;
-    always[index] = dry;
-  });
-  return { days, shift_L, low_L, high_L, always, thresholds_L, ends };
+    for (; read < foundEnds[year]!; read++) if (found_L[read]! > leastStart) found_L[end++] = found_L[read]!;
+    if (end - begin > 1) found_L.subarray(begin, end).sort();
+    ends[year] = end;
+  }
+  return { thresholds_L: found_L, ends };
 }

@@ -4,6 +4,12 @@ import { roundingSlack_count } from './constants.ts';
 import { dryDaysAt, goodYearsAt, goodYearsNeeded, judgedDays, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
 import { type Balance, judgedRules } from './dayByDay.ts';
 
+/** A tank of the catalogue, or one of no part. */
+export interface TankSize {
+  readonly partId: string | null;
+  readonly tankVolume_L: number;
+}
+
 /** What every tank size does for one balance, ready to be read at any size. */
 export interface SizeCurve {
   readonly target: Target;
@@ -55,26 +61,32 @@ export function sizeCurve(
 }
 
 /**
- * What does a tank of this size do?
+ * What do tanks of these sizes do?
  *
  * @param curve - every tank size
- * @param tankVolume_L - usable volume [L], 0 or more
- * @param partId - the catalogue's part of this size [text], or null
- * @returns dry days a year [day/year], good years [year], and whether the point meets the target
- * @law never worse for a larger tank
+ * @param sizes - tanks to read off: usable volumes [L], 0 or more, with the catalogue's part
+ * @returns by size, smallest first: dry days a year [day/year], good years [year], and whether the point meets the target
+ * @law never worse for a larger tank; the order of sizes changes nothing
  * @definition ours: docs/methods/storage.md, target
  */
-export function sizePoint(curve: SizeCurve, tankVolume_L: number, partId: string | null): SizePoint {
-  const dryDays = dryDaysAt(curve.critical_L, curve.years, tankVolume_L);
-  const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
-  const daysMet = isShareMet(curve.judgedDays - dryDays, curve.judgedDays, curve.target.daysMet_fraction);
-  return {
-    tankVolume_L,
-    partId,
-    dryDays_per_year: dryDays / curve.judgedYears,
-    goodYears,
-    meetsTarget: daysMet && goodYears >= curve.goodYearsNeeded,
-  };
+export function sizePoints(curve: SizeCurve, sizes: readonly TankSize[]): SizePoint[] {
+  const ordered = [...sizes].sort(
+    (a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1),
+  );
+  const volumes = ordered.map((size) => size.tankVolume_L);
+  const dryDays = dryDaysAt(curve.critical_L, curve.years, volumes);
+  return ordered.map(({ tankVolume_L, partId }, index) => {
+    const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
+    const metDays = curve.judgedDays - dryDays[index]!;
+    return {
+      tankVolume_L,
+      partId,
+      dryDays_per_year: dryDays[index]! / curve.judgedYears,
+      goodYears,
+      meetsTarget:
+        goodYears >= curve.goodYearsNeeded && isShareMet(metDays, curve.judgedDays, curve.target.daysMet_fraction),
+    };
+  });
 }
 
 /**

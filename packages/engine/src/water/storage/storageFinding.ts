@@ -3,7 +3,6 @@ import {
   type DesignSettings,
   type JudgedRain,
   jeffreysRange,
-  type SizePoint,
   type StorageFinding,
   verdictOf,
   type WorkingLine,
@@ -11,14 +10,8 @@ import {
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
 import { type DrawnYears, resampledDryDays } from './resample.ts';
-import { isShareMet, type SizeCurve, sizeCurve, sizePoint } from './sizeCurve.ts';
+import { isShareMet, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { storageWorking } from './storageWorking.ts';
-
-/** A tank the catalogue offers. */
-export interface TankSize {
-  readonly partId: string | null;
-  readonly tankVolume_L: number;
-}
 
 /** All that is needed to judge one site's storage. */
 export interface StorageCase {
@@ -52,13 +45,17 @@ export function storageFinding(given: StorageCase): {
   const { balance, rain, tankVolume_L, settings } = given;
   const { target } = settings;
   const curve = sizeCurve(balance, rain, target);
-  const point = sizePoint(curve, tankVolume_L, null);
-  const dryDays = Math.round(point.dryDays_per_year * rain.judgedYears);
+  const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
+  const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
+  const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
   const spread = resampledDryDays(balance, rain.years, tankVolume_L, given.drawn, settings.range_fraction);
+  // The share of days is the same figure told the other way round.
+  const share = (dryDays_per_year: number) => 1 - (dryDays_per_year * rain.judgedYears) / curve.judgedDays;
+  const daysMet = { low: share(spread.high), high: share(spread.low) };
   const goodYears_fraction_range = jeffreysRange(point.goodYears, rain.judgedYears, settings.range_fraction);
   const meetsAtWorstEnd =
     goodYears_fraction_range.low >= target.goodYears_fraction &&
-    isShareMet(spread.daysMet_fraction.low, 1, target.daysMet_fraction) &&
+    isShareMet(daysMet.low, 1, target.daysMet_fraction) &&
     rain.judgedYears >= settings.leastYears;
   const finding: StorageFinding = {
     verdict: verdictOf(point.meetsTarget, meetsAtWorstEnd),
@@ -70,26 +67,16 @@ export function storageFinding(given: StorageCase): {
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
     goodYears_fraction_range,
-    daysMet_fraction: 1 - dryDays / curve.judgedDays,
-    daysMet_fraction_range: spread.daysMet_fraction,
+    daysMet_fraction: share(point.dryDays_per_year),
+    daysMet_fraction_range: daysMet,
     dryDays_per_year: point.dryDays_per_year,
-    dryDays_per_year_range: spread.dryDays_per_year,
+    dryDays_per_year_range: spread,
     tankForDays_L: curve.tankForDays_L,
     tankForRuns_L: curve.tankForRuns_L,
     tankForTarget_L: curve.tankForTarget_L,
     lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
-    sizes: sizePoints(curve, given),
+    sizes,
     ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
   };
-  return { finding, working: storageWorking(finding, { settings, dryDays, days: curve.judgedDays }) };
-}
-
-/** The catalogue's tanks and the chosen one, by size. */
-function sizePoints(curve: SizeCurve, given: StorageCase): SizePoint[] {
-  const { catalogue, tankVolume_L } = given;
-  const chosen = catalogue.some((size) => size.tankVolume_L === tankVolume_L);
-  const sizes = chosen ? catalogue : [...catalogue, { partId: null, tankVolume_L }];
-  return sizes
-    .map((size) => sizePoint(curve, size.tankVolume_L, size.partId))
-    .sort((a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1));
+  return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
 }

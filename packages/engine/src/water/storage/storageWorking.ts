@@ -10,26 +10,24 @@ import {
   workingInput,
 } from '../../kernel/index.ts';
 
-/** What the lines need beside the finding itself. */
-interface Counts {
-  readonly settings: DesignSettings;
-  readonly dryDays: number;
-  readonly days: number;
-}
-
 /**
  * Writes down how each figure of a storage finding was reached. It computes nothing: every value is taken from the finding.
  *
  * @param finding - the finding
- * @param counts - settings, dry days [day] and judged days [day] it was counted from
+ * @param settings - the settings it was judged by
+ * @param judgedDays - days of the judged years [day]
  * @returns working lines in the order of the steps
  * @definition ours
  */
 // long: one line after another, nothing else
-export function storageWorking(finding: StorageFinding, counts: Counts): readonly WorkingLine[] {
+export function storageWorking(
+  finding: StorageFinding,
+  settings: DesignSettings,
+  judgedDays: number,
+): readonly WorkingLine[] {
   const lines: WorkingLine[] = [];
-  const { settings, dryDays, days } = counts;
   const { target } = settings;
+  const dryDays = finding.years.reduce((sum, year) => sum + (year.judged ? year.dryDays : 0), 0);
   const line = (
     code: WorkingCode,
     value: number | string | Range | null,
@@ -54,7 +52,7 @@ export function storageWorking(finding: StorageFinding, counts: Counts): readonl
   ]);
   line('storage.daysMet', finding.daysMet_fraction, 'fraction', [
     workingInput('dryDays', dryDays, 'day'),
-    workingInput('judgedDays', days, 'day'),
+    workingInput('judgedDays', judgedDays, 'day'),
     workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
   ]);
   line('storage.goodYears', finding.goodYears, 'year', [
