@@ -9,6 +9,7 @@ export { english } from './english/index.ts';
 export * from './language.ts';
 export { verdictMarks } from './marks.ts';
 export { enoughLitres } from './numbers.ts';
+export type { NumberWords } from './numberWords.ts';
 export type { ProblemCode, Told } from './problems.ts';
 
 function isKnown(language: Language, code: string): code is ProblemCode {

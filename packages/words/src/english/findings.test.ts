@@ -17,6 +17,7 @@ const held: StorageFinding = {
   dryDays_per_year: 9.1,
   dryDays_per_year_range: { low: 6.2, high: 13.4 },
   shortfall_L_per_year: 4000,
+  otherShortDays_per_year: 30,
   tankForDays_L: 9000,
   tankForRuns_L: 10_350,
   tankForTarget_L: 10_350,

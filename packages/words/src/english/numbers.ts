@@ -1,6 +1,6 @@
 import type { Range } from '@eavewell/engine';
-import type { NumberWords } from '../language.ts';
 import { dateParts, dayFigure, enoughLitres, exactFigure, figure, wholeFigure } from '../numbers.ts';
+import type { NumberWords } from '../numberWords.ts';
 
 const monthNames = [
   'January',

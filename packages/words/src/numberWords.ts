@@ -1,0 +1,26 @@
+import type { DayIndex, Range } from '@eavewell/engine';
+
+/** Numbers, days and shares as people read them: never a number without its unit. */
+export interface NumberWords {
+  litres(value_L: number): string;
+  /** A tank that is enough: rounded up, never down. */
+  tankLitres(value_L: number): string;
+  litresADay(value_L_per_day: number): string;
+  days(value_days: number): string;
+  daysAYear(value_days: number): string;
+  dryDaysAYear(value_days: number): string;
+  years(count: number): string;
+  people(count: number): string;
+  /** "28 of 30 years". */
+  ofYears(good: number, all: number): string;
+  percent(value_fraction: number): string;
+  /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
+  likely(range: Range): string;
+  /** "likely 25 to 30": a range of shares as years of so many. */
+  likelyYears(range_fraction: Range, all: number): string;
+  date(day: DayIndex | string): string;
+  /** Any figure with its unit, as the engine spells units. */
+  quantity(value: number | string | Range | null, unit: string): string;
+  /** The same, without rounding, for what was given. */
+  given(value: number | string, unit: string): string;
+}
