@@ -100,7 +100,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
       f.tankForTarget_L === null ? figures.noTank : figures.atLeast(numbers.tankLitres(f.tankForTarget_L)),
     ],
     [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''],
-    [figures.askedOther, numbers.litresADay(f.otherDemand_L_per_day), '', ''],
+    ...otherRows(f),
     [figures.caught, numbers.litresADay(f.inflow_L_per_year / days_per_year), '', ''],
     [figures.shortfall, numbers.quantity(f.shortfall_L_per_year, 'L_per_year'), '', ''],
     [
@@ -109,6 +109,15 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
       numbers.ofYears(f.yieldBeforeSpill.goodYears, f.judgedYears),
       '',
     ],
+  ];
+}
+
+/** What is asked besides the judged litres, and how often it is not wholly there. */
+function otherRows(f: StorageFinding): readonly (readonly string[])[] {
+  if (f.otherDemand_L_per_day === 0) return [];
+  return [
+    [figures.askedOther, numbers.litresADay(f.otherDemand_L_per_day), '', ''],
+    [figures.otherShort, numbers.daysAYear(f.otherShortDays_per_year), '', ''],
   ];
 }
 

@@ -94,6 +94,7 @@ const figures = {
   tankForTarget: 'Tank for the target',
   asked: 'Asked',
   askedOther: 'Asked besides',
+  otherShort: 'Besides, short',
   caught: 'Caught',
   shortfall: 'Litres short',
   generous: 'Rain in first',
