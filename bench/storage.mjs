@@ -10,12 +10,12 @@ export function storageBench() {
   for (const passes of [1, 2]) {
     const balance = madeBalance(20261125);
     const rules = { ...judgedRules, passes };
-    const curve = () => criticalVolumes(balance, rules).sort();
+    const curve = () => criticalVolumes(balance, rules, 0).critical_L.sort();
     assertExact(balance, rules, passes);
     const ratios = { lean: [], own: [], one: [], unsorted: [] };
     for (let round = 0; round < rounds; round++) {
       const all = timed(curve);
-      const unsorted = timed(() => criticalVolumes(balance, rules));
+      const unsorted = timed(() => criticalVolumes(balance, rules, 0).critical_L);
       const lean = timed(() => sizes.map((size) => leanDryDays(balance, size, passes)));
       const own = round % 8 === 0 ? timed(() => sizes.map((size) => dayByDay(balance, size, rules))) : null;
       ratios.lean.push(lean / all);
@@ -33,7 +33,7 @@ export function storageBench() {
 }
 
 function assertExact(balance, rules, passes) {
-  const critical_L = criticalVolumes(balance, rules);
+  const critical_L = criticalVolumes(balance, rules, 0).critical_L;
   for (const size of sizes) {
     const counted = critical_L.reduce((dry, critical) => dry + (critical > size ? 1 : 0), 0);
     if (counted !== leanDryDays(balance, size, passes)) throw new Error(`dry days differ at ${size} L`);

@@ -1,4 +1,4 @@
-import { allSizes, type Balance, dayByDay, type RunRules, shortfallAt_L } from '@eavewell/engine';
+import { allSizes, type Balance, criticalVolumes, dayByDay, type RunRules, shortfallAt_L } from '@eavewell/engine';
 import { describe, expect, it } from 'vitest';
 import { realRecord, wholeRecord } from './records.ts';
 import { textbookRun } from './textbookRun.ts';
@@ -50,7 +50,14 @@ describe('every tank size at once against one plain run a size', () => {
           compared += compareDays(balance, rules, volumes);
           for (const volume of volumes) {
             const run = dayByDay(balance, volume, rules);
-            expect(shortfallAt_L(sizes, volume)).toBe(total(balance.judged_L) - run.judgedTaken_L);
+            const short = total(balance.judged_L) - run.judgedTaken_L;
+            expect(shortfallAt_L(sizes, volume)).toBe(short);
+            const one = criticalVolumes(balance, rules, volume);
+            expect(one).toEqual({
+              critical_L: sizes.critical_L,
+              shortfall_L: short,
+              otherShortDays: run.otherShortDays,
+            });
           }
         }
         expect(compared).toBeGreaterThan(wholeRecords * 100);

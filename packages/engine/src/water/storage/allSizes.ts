@@ -34,35 +34,59 @@ export interface AllSizes {
  */
 export function allSizes(balance: Balance, rules: SizeRules): AllSizes {
   const otherCritical_L = new Float64Array(balance.inflow_L.length);
-  const { critical_L, asked_L, content } = runAllSizes(balance, rules, otherCritical_L);
+  const { critical_L, asked_L, content } = runAllSizes(balance, rules, { otherCritical_L, tankVolume_L: 0 });
   return { critical_L, otherCritical_L, asked_L, relief_L: content.relief() };
 }
 
+/** Critical volumes, and what one tank falls short of in the counted pass. */
+export interface SizesAndTank {
+  readonly critical_L: Float64Array;
+  /** Judged litres short in the tank asked about [L]. */
+  readonly shortfall_L: number;
+  /** Days on which its other purposes are not wholly met. */
+  readonly otherShortDays: number;
+}
+
 /**
- * Which days are short of judged litres, in tanks of every volume at once? The critical volumes of `allSizes` alone, for
- * who needs no more: half the work.
+ * Which days are short of judged litres, in tanks of every volume at once, and what does one tank fall short of? The part
+ * of `allSizes` that a verdict needs, without the curve of litres.
  *
  * @param balance - inflow and demands by day [L], arrays of one length, values 0 or more
  * @param rules - order `drawFirst` or `ybs`, passes and first content
- * @returns critical volumes by day [L]; 0 never, Infinity in every tank
- * @law equals `critical_L` of `allSizes`
+ * @param tankVolume_L - the tank asked about [L], 0 or more
+ * @returns critical volumes by day [L]; shortfall of the tank [L] and its days short of other purposes [day]
+ * @law critical volumes equal those of `allSizes`; shortfall and days those of `dayByDay`
  * @definition ours: docs/methods/storage.md, every size at once
  */
-export function criticalVolumes(balance: Balance, rules: SizeRules): Float64Array {
-  return runAllSizes(balance, rules, null).critical_L;
+export function criticalVolumes(balance: Balance, rules: SizeRules, tankVolume_L: number): SizesAndTank {
+  const { critical_L, asked_L, content, otherShortDays } = runAllSizes(balance, rules, {
+    otherCritical_L: null,
+    tankVolume_L,
+  });
+  return { critical_L, shortfall_L: Math.max(0, asked_L - content.relieved_L), otherShortDays };
 }
 
-/** The days, pass by pass. Relief and the other purposes' volumes are kept only where there is an array for the latter. */
-function runAllSizes(balance: Balance, rules: SizeRules, otherCritical_L: Float64Array | null) {
+/** What is kept of the counted pass: everything where there is an array for the other purposes, else one tank's litres. */
+interface Kept {
+  readonly otherCritical_L: Float64Array | null;
+  readonly tankVolume_L: number;
+}
+
+/** The days, pass by pass. */
+function runAllSizes(balance: Balance, rules: SizeRules, { otherCritical_L, tankVolume_L }: Kept) {
   const { inflow_L, judged_L, other_L } = balance;
   const days = inflow_L.length;
   const critical_L = new Float64Array(days);
   const content = new ContentBySize(rules.start === 'full');
   const drawFirst = rules.order === 'drawFirst';
   let asked_L = 0;
+  let otherShortDays = 0;
   for (let pass = 1; pass <= rules.passes; pass++) {
-    content.keepsRelief = otherCritical_L !== null && pass === rules.passes;
+    const counted = pass === rules.passes;
+    content.keepsRelief = otherCritical_L !== null && counted;
+    const below_L = counted ? tankVolume_L : 0;
     asked_L = 0;
+    otherShortDays = 0;
     for (let day = 0; day < days; day++) {
       const inflow = inflow_L[day]!;
       const judged = judged_L[day]!;
@@ -71,19 +95,22 @@ function runAllSizes(balance: Balance, rules: SizeRules, otherCritical_L: Float6
       const direct = drawFirst ? 0 : Math.min(judged, inflow);
       const directOther = drawFirst ? 0 : Math.min(other, inflow - direct);
       asked_L += judged - direct;
-      critical_L[day] = judged > direct ? content.draw(judged - direct, true) : 0;
-      const otherCritical = other > directOther ? content.draw(other - directOther, false) : 0;
+      critical_L[day] = judged > direct ? content.draw(judged - direct, true, below_L) : 0;
+      const otherCritical = other > directOther ? content.draw(other - directOther, false, 0) : 0;
+      if (otherCritical > tankVolume_L) otherShortDays++;
       if (otherCritical_L) otherCritical_L[day] = otherCritical;
       const stored = inflow - direct - directOther;
       if (stored > 0) content.add(stored);
     }
   }
-  return { critical_L, asked_L, content };
+  return { critical_L, asked_L, content, otherShortDays };
 }
 
 /** V(C): its breakpoints from the right (first) to the left (last, on top), slopes 0 and 1 in turn from the leftmost piece on. */
 class ContentBySize {
   keepsRelief = false;
+  /** Length of the stretches below the volume asked about [L]. */
+  relieved_L = 0;
   private breaks = new Float64Array(256);
   private depth = 0;
   /** Does the leftmost piece, from volume 0, rise with slope 1? */
@@ -95,12 +122,12 @@ class ContentBySize {
     this.rising = full;
   }
 
-  draw(amount_L: number, judged: boolean): number {
-    return this.cover(amount_L, true, judged && this.keepsRelief);
+  draw(amount_L: number, judged: boolean, below_L: number): number {
+    return this.cover(amount_L, true, judged && this.keepsRelief, below_L);
   }
 
   add(amount_L: number): void {
-    this.cover(amount_L, false, false);
+    this.cover(amount_L, false, false, 0);
   }
 
   relief(): Float64Array {
@@ -109,7 +136,7 @@ class ContentBySize {
 
   /** Uses up `amount_L` of length on pieces of the slope asked, from the left; all that is passed takes the other slope. Returns where it ends. */
   // long: the one hot loop of the room
-  private cover(amount_L: number, rising: boolean, keep: boolean): number {
+  private cover(amount_L: number, rising: boolean, keep: boolean, below_L: number): number {
     let depth = this.depth;
     const breaks = this.breaks;
     let left = 0;
@@ -127,6 +154,7 @@ class ContentBySize {
       const right = open ? Infinity : breaks[--depth]!;
       const width = right - left;
       if (keep) this.keepStretch(left, width < rest ? right : left + rest);
+      if (left < below_L) this.relieved_L += Math.min(width < rest ? right : left + rest, below_L) - left;
       if (width > rest) {
         end = left + rest;
         if (!open) breaks[depth++] = right;

@@ -40,10 +40,9 @@ export function chosenTank(
   const { firstDay } = rain.record;
   const dry = dryAt(curve.critical_L, tankVolume_L);
   const spells = dryRuns(dry, years, firstDay);
-  const run = dayByDay(balance, tankVolume_L, judgedRules);
   return {
-    shortfall_L_per_year: (total(balance.judged_L) - run.judgedTaken_L) / years.length,
-    otherShortDays_per_year: run.otherShortDays / years.length,
+    shortfall_L_per_year: curve.shortfall_L / years.length,
+    otherShortDays_per_year: curve.otherShortDays / years.length,
     longestRun: spells.runs[0] ?? null,
     dryRuns: spells.runs.slice(0, listedRuns_count),
     years: years.map((year, index) => ({

@@ -1,4 +1,4 @@
-export { type AllSizes, allSizes, criticalVolumes, type SizeRules } from './allSizes.ts';
+export { type AllSizes, allSizes, criticalVolumes, type SizeRules, type SizesAndTank } from './allSizes.ts';
 export { type ChosenTank, chosenTank } from './chosenTank.ts';
 export {
   dryDaysAt,

@@ -13,6 +13,9 @@ export interface TankSize {
 /** What every tank size does for one balance, ready to be read at any size. */
 export interface SizeCurve {
   readonly target: Target;
+  /** What the chosen tank falls short of, over the record [L], [day]. */
+  readonly shortfall_L: number;
+  readonly otherShortDays: number;
   readonly critical_L: Float64Array;
   /** Volume from which each judged year is good. */
   readonly needs_L: Float64Array;
@@ -32,6 +35,7 @@ export interface SizeCurve {
  * @param balance - inflow and demands by day [L]
  * @param rain - the rain's water years
  * @param target - what "enough" means
+ * @param tankVolume_L - the chosen tank [L], 0 or more
  * @returns critical volumes and needs [L], counts of years [year] and days [day], and the smallest tanks [L]
  * @law the smallest tank meets the target, and no smaller one does
  * @definition ours: docs/methods/storage.md, every size at once
@@ -40,14 +44,18 @@ export function sizeCurve(
   balance: Balance,
   rain: Pick<JudgedRain, 'years' | 'judgedYears'>,
   target: Target,
+  tankVolume_L: number,
 ): SizeCurve {
   const { years, judgedYears } = rain;
-  const critical_L = criticalVolumes(balance, { ...judgedRules, order: 'drawFirst' });
+  const rules = { ...judgedRules, order: 'drawFirst' } as const;
+  const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L);
   const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
   const tankForDays_L = tankForDays(critical_L, years, target.daysMet_fraction);
   const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);
   return {
     target,
+    shortfall_L,
+    otherShortDays,
     critical_L,
     needs_L,
     years,

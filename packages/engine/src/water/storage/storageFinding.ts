@@ -44,7 +44,7 @@ export function storageFinding(given: StorageCase): {
 } {
   const { balance, rain, tankVolume_L, settings } = given;
   const { target } = settings;
-  const curve = sizeCurve(balance, rain, target);
+  const curve = sizeCurve(balance, rain, target, tankVolume_L);
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
   const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
