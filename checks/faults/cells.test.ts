@@ -196,13 +196,13 @@ describe('a fault in a row that is about no one site', () => {
     expect(read.facts.prices.map(({ partId }) => partId)).toEqual(['tank-5']);
   });
 
-  it('in a reading time leaves it not said', async () => {
+  it('in a reading time leaves it not said, and puts the sites on that gauge in doubt', async () => {
     const read = await assertPlanted({
       fault: 'a time without its zero',
       files: () => changed('gauges.csv', '07:00', '7:00'),
       problems: ['cell.not_a_time blocker @ gauges.csv 2 readingTime = "7:00"'],
       notUsed: ['gauges.csv 2 readingTime cell.not_a_time'],
-      inDoubt: [],
+      inDoubt: ['S001', 'S002'],
       gauges: ['G-east'],
     });
     expect(read.facts.gauges[0]!.readingTime).toBeNull();

@@ -94,6 +94,18 @@ describe('check', () => {
     expect(out).not.toMatch(/blockers\n|warnings\n/);
   });
 
+  it('finds what would leave a site without a verdict, though every cell can be read', async () => {
+    const gap = join(room, 'gap');
+    await eavewell(['demo', gap, '--clean', '--sites', '3']);
+    const text = await readFile(join(gap, 'tanks.csv'), 'utf8');
+    await writeFile(join(gap, 'tanks.csv'), text.replace(/^S002,.*\n/gm, ''));
+    const { code, out } = await eavewell(['check', gap]);
+    expect(code).toBe(1);
+    expect(out).toContain('tanks.csv, site S002: No tank is listed.');
+    expect(out).toContain('1 blocker');
+    expect((await eavewell(['design', gap])).out).toContain('1 blocker,');
+  });
+
   it('writes problems and what was not used', async () => {
     const out = join(room, 'checked');
     expect((await eavewell(['check', folder, '--out', out])).code).toBe(1);
@@ -262,6 +274,12 @@ describe('design --out', () => {
     expect(verdicts).toHaveLength(6);
     const daily = await readFile(join(out, 'series', 'S001.csv'), 'utf8');
     expect(daily).toMatch(/^date,rain_mm,known,inflow_L,content_L,judgedTaken_L,otherTaken_L,spill_L,dry\n\d{4}-/);
+  });
+
+  it.runIf(process.platform === 'linux')('says so where no folder can be made', async () => {
+    const { code, err } = await eavewell(['design', clean, '--out', '/proc/eavewell']);
+    expect(code).toBe(2);
+    expect(err).toContain('no folder can be made there');
   });
 
   it('refuses a file in place of the folder', async () => {

@@ -23,6 +23,8 @@ export function isReaderGone(error: unknown): boolean {
 /** What the machine may refuse, and the person can mend: the code of the system, and our words for it. */
 function refusalOf(error: unknown): string | null {
   if (!(error instanceof Error) || !('code' in error) || typeof error.code !== 'string') return null;
+  // A file that is not there is our own mistake; a folder that cannot be made is the disk's word.
+  if (error.code === 'ENOENT' && !('syscall' in error && error.syscall === 'mkdir')) return null;
   const reason = trouble.refusals[error.code as keyof typeof trouble.refusals];
   if (reason === undefined) return null;
   const path = 'path' in error && typeof error.path === 'string' ? error.path : trouble.theOutput;

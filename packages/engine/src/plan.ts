@@ -1,6 +1,6 @@
-import type { GaugeFinding, ProgrammeFacts, SiteDesign, SiteFacts, StorageSeries } from './kernel/index.ts';
+import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteFacts, StorageSeries } from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
-import { designSite, type Programme, siteSeries } from './site.ts';
+import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
 import { judgedRain, rainRecord } from './water/rain/index.ts';
 
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
@@ -60,6 +60,18 @@ export function readyProgramme(facts: ProgrammeFacts): ReadyProgramme {
  */
 export function* designSites(sites: readonly SiteFacts[], ready: ReadyProgramme): Generator<SiteDesign, void> {
   for (const site of sites) yield designSite(site, gaugeOf(site, ready), ready);
+}
+
+/**
+ * What is missing or assumed in one site's own facts, before any day is run?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready
+ * @returns problems of the site that no table's row and no gauge tells already
+ * @definition ours
+ */
+export function problemsOf(site: SiteFacts, ready: ReadyProgramme): readonly Problem[] {
+  return siteProblems(site, gaugeOf(site, ready), ready);
 }
 
 /**

@@ -1,5 +1,6 @@
-import { mkdir, open, rename, rm } from 'node:fs/promises';
+import { open, rename, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
+import { makeFolder } from './makeFolder.ts';
 
 /**
  * Writes a file so that a reader finds the old one or the new one, never half of it: under another name first, then renamed.
@@ -9,7 +10,7 @@ import { dirname } from 'node:path';
  * @definition ours
  */
 export async function writeFileWhole(path: string, text: string): Promise<void> {
-  await mkdir(dirname(path), { recursive: true });
+  await makeFolder(dirname(path));
   const unfinished = `${path}.${process.pid}.unfinished`;
   try {
     const file = await open(unfinished, 'w');

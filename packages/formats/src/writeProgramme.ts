@@ -1,8 +1,9 @@
-import { mkdir, readdir } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { isAbsolute, join } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import { datapackage, folderTableNames, folderTables, idForm, tableProblem } from '@eavewell/tables';
 import { csvText } from './csvText.ts';
+import { makeFolder } from './makeFolder.ts';
 import type { CellValue, ProgrammeTables } from './programmeTables.ts';
 import { writeFileWhole } from './writeFileWhole.ts';
 
@@ -89,7 +90,7 @@ export async function writeProgramme(
     throw new WriteRefused(
       tableProblem('folder.not_empty', { file: folder }, { value: folder, count: entries.length, expected: 'empty' }),
     );
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   for (const [path, text] of files) await writeFileWhole(join(folder, path), text);
   return { files: [...files.keys()] };
 }

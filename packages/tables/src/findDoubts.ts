@@ -10,6 +10,8 @@ export interface Doubts {
   readonly bySite: ReadonlyMap<string, readonly Place[]>;
   /** By part, for the sites whose tanks name it. */
   readonly byPart: ReadonlyMap<string, readonly Place[]>;
+  /** By gauge, for the sites that name it. */
+  readonly byGauge: ReadonlyMap<string, readonly Place[]>;
   /** Faults of a whole file. */
   readonly ofAll: readonly Place[];
   /** Faults in the programme's own demand, for the sites that have none of their own. */
@@ -30,23 +32,24 @@ function programmeDemandTest(tables: TablesRead): (place: Place) => boolean {
     read !== undefined && file === read.file && siteId === undefined && column !== 'siteId' && rows.has(row ?? 0);
 }
 
-function partDoubts(tables: TablesRead): ReadonlyMap<string, readonly Place[]> {
-  const byPart = new Map<string, Place[]>();
-  const partOf = new Map<number, string>();
-  for (const { row, values } of tables.parts?.rows ?? []) partOf.set(row, values.partId!);
-  for (const { row, keys } of tables.parts?.lost ?? [])
-    if (keys['partId'] !== undefined) partOf.set(row, keys['partId']);
-  for (const { severity, place, code, facts } of tables.parts?.problems ?? []) {
+/** Places of blockers in the rows of a table that sites name by its key, by that key. */
+function doubtsByKey(read: TablesRead['parts'] | TablesRead['gauges'], key: 'partId' | 'gaugeId') {
+  const byKey = new Map<string, Place[]>();
+  const idOf = new Map<number, string>();
+  for (const { row, values } of read?.rows ?? []) idOf.set(row, String((values as Record<string, unknown>)[key]));
+  for (const { row, keys } of read?.lost ?? []) if (keys[key] !== undefined) idOf.set(row, keys[key]);
+  for (const { severity, place, code, facts } of read?.problems ?? []) {
     if (severity !== 'blocker' || place.row === undefined) continue;
-    const partId = code === 'row.key_twice' ? String(facts['value']) : partOf.get(place.row);
-    if (partId !== undefined) add(byPart, partId, place);
+    const id = code === 'row.key_twice' ? String(facts['value']) : idOf.get(place.row);
+    if (id !== undefined) add(byKey, id, place);
   }
-  return byPart;
+  return byKey;
 }
 
 /**
  * Which sites are in doubt, and for what? Every blocker in a row about a site is a doubt of that site; a blocker of a whole file
- * is a doubt of all; a blocker in a part is a doubt of the sites whose tanks are that part.
+ * is a doubt of all; a blocker in a part or a gauge is a doubt of the sites whose tanks are that part, or
+ * whose rain is that gauge's.
  *
  * @param tables - the tables as they were read
  * @param linkProblems - what was found in joining them
@@ -73,5 +76,7 @@ export function findDoubts(
     else if (place.row === 1) ofAll.push(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
-  return { bySite, byPart: partDoubts(tables), ofAll, ofProgrammeDemand };
+  const byPart = doubtsByKey(tables.parts, 'partId');
+  const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
+  return { bySite, byPart, byGauge, ofAll, ofProgrammeDemand };
 }

@@ -86,12 +86,13 @@ class SiteJoiner {
     }));
   }
 
-  doubtsOf(siteId: string): readonly Place[] {
-    const { bySite: own, byPart, ofAll, ofProgrammeDemand } = this.doubts;
+  doubtsOf(siteId: string, gaugeId: string | null): readonly Place[] {
+    const { bySite: own, byPart, byGauge, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
       ...[...parts].flatMap((partId) => byPart.get(partId) ?? []),
+      ...(byGauge.get(gaugeId ?? '') ?? []),
       ...(this.hasOwnDemand(siteId) ? [] : ofProgrammeDemand),
       ...ofAll,
     ];
@@ -111,11 +112,11 @@ class SiteJoiner {
  */
 export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts): readonly SiteFacts[] {
   const joiner = new SiteJoiner(tables, unlinked, doubts);
-  const around = (siteId: string) => ({
+  const around = (siteId: string, gaugeId: string | null) => ({
     roofs: joiner.roofsOf(siteId),
     tanks: joiner.tanksOf(siteId),
     demand: joiner.demandOf(siteId),
-    doubts: joiner.doubtsOf(siteId),
+    doubts: joiner.doubtsOf(siteId, gaugeId),
   });
   const known = (tables.sites?.rows ?? []).map(({ row, values }) => ({
     row,
@@ -126,7 +127,7 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
-      ...around(values.siteId!),
+      ...around(values.siteId!, values.gaugeId),
     },
   }));
   const ids = new Set(known.map(({ site }) => site.siteId));
@@ -135,7 +136,7 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
     const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null };
-    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId) } }];
+    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId, null) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);
 }

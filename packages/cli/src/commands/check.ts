@@ -1,4 +1,4 @@
-import { type Problem, readyGauges } from '@eavewell/engine';
+import { type Problem, problemsOf, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
 import { english } from '@eavewell/words';
@@ -35,10 +35,11 @@ export async function checkCommand(folder: string, options: CheckOptions, contex
   return countProblems(problems).blocker > 0 ? exitCodes.blocker : exitCodes.done;
 }
 
-/** What reading found, and what the gauges' records show. */
-export function problemsOfFolder(read: ProgrammeRead): readonly Problem[] {
-  const gauges = readyGauges(read.facts);
-  return [...read.problems, ...[...gauges.values()].flatMap((gauge) => gauge.problems)];
+/** What reading found, what the gauges' records show, and what is missing or assumed at the sites. */
+export function problemsOfFolder({ facts, problems }: ProgrammeRead): readonly Problem[] {
+  const ready = readyProgramme(facts);
+  const ofGauges = [...ready.gauges.values()].flatMap((gauge) => gauge.problems);
+  return [...problems, ...ofGauges, ...facts.sites.flatMap((site) => problemsOf(site, ready))];
 }
 
 /** The files and how much of each was used; the rain files together. */

@@ -3,6 +3,7 @@ import {
   designSites,
   type Problem,
   type ProgrammeFacts,
+  problemsOf,
   type ReadyProgramme,
   readyProgramme,
   type SiteDesign,
@@ -64,7 +65,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
       await write(context.around.stdout, printed(folder, facts, ready, judged, problems, paths, context));
     }
     // With one site asked for, only what bears on it counts.
-    const counted = options.site === undefined ? problems : [...gaugeProblems(ready), ...judged.problems];
+    const counted = judged.one?.problems ?? problems;
     return countProblems(counted).blocker > 0 ? exitCodes.blocker : exitCodes.done;
   } catch (error) {
     for (const file of outputs.files) await file.drop();
@@ -108,7 +109,7 @@ interface Judged {
   readonly exceptions: Exceptions;
   /** The site asked for with --site. */
   readonly one: SiteDesign | null;
-  /** What was found at the sites, without what their gauges' own lists hold. */
+  /** What was found in the sites' own facts. */
   readonly problems: readonly Problem[];
   /** Files of daily series. */
   readonly paths: readonly string[];
@@ -126,12 +127,11 @@ async function judgeAll(
   await verdicts?.write(verdictsHead());
   const exceptions = new Exceptions();
   const problems: Problem[] = [];
-  const ofGauges = new Set(gaugeProblems(ready));
   let one: SiteDesign | null = null;
   let done = 0;
   for (const site of designSites(facts.sites, ready)) {
     exceptions.add(site);
-    for (const problem of site.problems) if (!ofGauges.has(problem)) problems.push(problem);
+    problems.push(...problemsOf(facts.sites[done]!, ready));
     if (options.site !== undefined) one = site;
     await verdicts?.write(verdictsLine(site));
     const series = options.series ? seriesOf(facts.sites[done]!, ready) : undefined;

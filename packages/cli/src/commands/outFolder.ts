@@ -1,4 +1,5 @@
-import { mkdir, stat } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
+import { makeFolder } from '@eavewell/formats';
 import { english } from '@eavewell/words';
 import { WrongUse } from '../exitCodes.ts';
 
@@ -8,5 +9,5 @@ const { trouble } = english.commandLine;
 export async function makeOutFolder(path: string): Promise<void> {
   const found = await stat(path).catch(() => null);
   if (found && !found.isDirectory()) throw new WrongUse(trouble.outIsFile(path));
-  await mkdir(path, { recursive: true });
+  await makeFolder(path);
 }

@@ -1,7 +1,8 @@
 import { createWriteStream, type WriteStream } from 'node:fs';
-import { mkdir, rename, rm } from 'node:fs/promises';
+import { rename, rm } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { finished } from 'node:stream/promises';
+import { makeFolder } from '@eavewell/formats';
 import { write } from '../print/terminal.ts';
 
 /** A file written piece by piece under another name, and renamed when it is whole: a reader never finds half of it. */
@@ -21,7 +22,7 @@ export class WholeFile {
   }
 
   static async open(path: string): Promise<WholeFile> {
-    await mkdir(dirname(path), { recursive: true });
+    await makeFolder(dirname(path));
     return new WholeFile(path);
   }
 

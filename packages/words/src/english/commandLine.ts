@@ -189,6 +189,8 @@ const trouble = {
     EISDIR: 'a folder stands there',
     ENOTDIR: 'a file stands where a folder should be',
     ENAMETOOLONG: 'the name is too long',
+    ENOENT: 'no folder can be made there',
+    EEXIST: 'something that is no folder stands there',
   },
 };
 

@@ -44,13 +44,13 @@ export function dailyDemand(
   if (purposes.length === 0) {
     const { litres_per_person_per_day } = settings;
     purposes = [{ purpose: defaultPurpose, litres_per_person_per_day, judged: true }];
-    problems.push(engineProblem('site.demand_assumed', { siteId }, { litres_per_person_per_day }));
+    problems.push(engineProblem('site.demand_assumed', { file: 'demand.csv', siteId }, { litres_per_person_per_day }));
   }
   const judged = purposes.filter((purpose) => purpose.judged);
   const other = purposes.filter((purpose) => !purpose.judged);
-  if (!(litresOf(judged) > 0)) problems.push(engineProblem('site.no_judged_demand', { siteId }));
+  if (!(litresOf(judged) > 0)) problems.push(engineProblem('site.no_judged_demand', { file: 'demand.csv', siteId }));
   if (people === null || !(people > 0 && people < Infinity)) {
-    problems.push(engineProblem('site.people_unknown', { siteId, column: 'people' }));
+    problems.push(engineProblem('site.people_unknown', { file: 'sites.csv', siteId, column: 'people' }));
   } else if (litresOf(judged) > 0) {
     const source = site.demand.length === 0 ? 'settings' : 'survey';
     const explained = (code: WorkingCode, some: readonly DemandPurpose[]) => {

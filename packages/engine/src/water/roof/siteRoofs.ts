@@ -54,7 +54,8 @@ export function siteRoofs(
 ): Checked<readonly RoofCatch[]> {
   const problems: Problem[] = [];
   const notes: Notes = { siteId: site.siteId, problems, working };
-  if (site.roofs.length === 0) problems.push(engineProblem('site.roof_none', { siteId: site.siteId }));
+  if (site.roofs.length === 0)
+    problems.push(engineProblem('site.roof_none', { file: 'roofs.csv', siteId: site.siteId }));
   const caught: RoofCatch[] = [];
   for (const roof of site.roofs) {
     const one = roofCatch(roof, defaultFirstFlush_mm, notes);
@@ -70,7 +71,13 @@ function roofCatch(roof: RoofFacts, defaultFirstFlush_mm: number, notes: Notes):
   noteMaterial(roof, notes);
   const roofPlanArea_m2 = roofPlanArea(roof);
   if (roofPlanArea_m2 === null) {
-    problems.push(engineProblem('site.roof_area_unknown', { siteId, column: 'roofPlanArea_m2' }, { roof: roofId }));
+    problems.push(
+      engineProblem(
+        'site.roof_area_unknown',
+        { file: 'roofs.csv', siteId, column: 'roofPlanArea_m2' },
+        { roof: roofId },
+      ),
+    );
     return null;
   }
   const gutteredFraction = gutteredShare(roof, notes);
@@ -78,12 +85,14 @@ function roofCatch(roof: RoofFacts, defaultFirstFlush_mm: number, notes: Notes):
   const { runoffFraction, assumed, source } = runoffFractionOf(roof);
   if (assumed) {
     const facts = { roof: roofId, material: roof.material ?? 'unknown', runoffFraction };
-    problems.push(engineProblem('site.runoff_assumed', { siteId, column: 'runoffFraction' }, facts));
+    problems.push(engineProblem('site.runoff_assumed', { file: 'roofs.csv', siteId, column: 'runoffFraction' }, facts));
   }
   const inputs = [workingInput('roof', roofId, 'text'), workingInput('material', roof.material ?? 'unknown', 'text')];
   explain(notes.working, { code: 'roof.runoff', value: runoffFraction, unit: 'fraction', inputs, source });
   if (diverter?.drainHole === 'blocked') {
-    problems.push(engineProblem('site.diverter_blocked', { siteId, column: 'drainHole' }, { roof: roofId }));
+    problems.push(
+      engineProblem('site.diverter_blocked', { file: 'diverters.csv', siteId, column: 'drainHole' }, { roof: roofId }),
+    );
   }
   const firstFlush_mm = explainFirstFlush(roof, roofPlanArea_m2 * gutteredFraction, defaultFirstFlush_mm, notes);
   const drainHole = diverter?.drainHole ?? 'open';
@@ -95,13 +104,19 @@ function noteMaterial(roof: RoofFacts, { siteId, problems }: Notes): void {
   const { caution } = roofCoverings[roof.material];
   if (caution === null) return;
   const facts = { roof: roof.roofId, material: roof.material, caution };
-  problems.push(engineProblem('site.roof_material_unsafe', { siteId, column: 'material' }, facts));
+  problems.push(engineProblem('site.roof_material_unsafe', { file: 'roofs.csv', siteId, column: 'material' }, facts));
 }
 
 function gutteredShare(roof: RoofFacts, { siteId, problems }: Notes): number {
   const share = roof.gutteredFraction;
   if (share !== null && share >= 0 && share <= 1) return share;
-  problems.push(engineProblem('site.gutters_assumed', { siteId, column: 'gutteredFraction' }, { roof: roof.roofId }));
+  problems.push(
+    engineProblem(
+      'site.gutters_assumed',
+      { file: 'roofs.csv', siteId, column: 'gutteredFraction' },
+      { roof: roof.roofId },
+    ),
+  );
   return 1;
 }
 
@@ -118,7 +133,9 @@ function explainFirstFlush(roof: RoofFacts, drainedArea_m2: number, default_mm: 
   const { firstFlush_mm, from } = firstFlushDepth(roof.diverter, drainedArea_m2, default_mm);
   if (from === 'settings') {
     const facts = { roof: roof.roofId, firstFlush_mm };
-    problems.push(engineProblem('site.first_flush_assumed', { siteId, column: 'firstFlush_mm' }, facts));
+    problems.push(
+      engineProblem('site.first_flush_assumed', { file: 'diverters.csv', siteId, column: 'firstFlush_mm' }, facts),
+    );
   }
   const inputs = [workingInput('roof', roof.roofId, 'text')];
   if (from === 'chamber') {
