@@ -1,21 +1,21 @@
-export * from './allTables.ts';
-export { guardText, readGuarded } from './apostrophe.ts';
+export * from './contract/allTables.ts';
+export { idForm } from './contract/columns.ts';
+export { rain } from './contract/rain.ts';
+export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './contract/table.ts';
+export { datapackage } from './describing/datapackage.ts';
+export { type Json, tableSchema } from './describing/tableSchema.ts';
+export { tablesPage } from './describing/tablesPage.ts';
 export {
   assembleProgramme,
   type ProgrammeJoined,
   type ProgrammeParts,
-} from './assembleProgramme.ts';
-export { idForm } from './columns.ts';
-export { datapackage } from './datapackage.ts';
-export { nearest } from './nearest.ts';
-export { rain } from './rain.ts';
-export { shown } from './readCell.ts';
-export { type RainRead, readRain } from './readRain.ts';
-export { type RawRow, type RowsOptions, readRows, type TableRead } from './readRows.ts';
+} from './joining/assembleProgramme.ts';
+export type { TablesRead } from './joining/tablesRead.ts';
+export { guardText, readGuarded } from './reading/apostrophe.ts';
+export { nearest } from './reading/nearest.ts';
+export { shown } from './reading/readCell.ts';
+export { type RainRead, readRain } from './reading/readRain.ts';
+export { type RawRow, type RowsOptions, readRows, type TableRead } from './reading/readRows.ts';
+export { readSettings, type SettingsRead } from './reading/readSettings.ts';
+export * from './reading/tableProblems.ts';
 export * from './report/index.ts';
-export { readSettings, type SettingsRead } from './settings.ts';
-export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './table.ts';
-export * from './tableProblems.ts';
-export { type Json, tableSchema } from './tableSchema.ts';
-export { tablesPage } from './tablesPage.ts';
-export type { TablesRead } from './tablesRead.ts';

@@ -8,10 +8,10 @@ import type {
   ProgrammeFacts,
   RainReading,
 } from '@eavewell/engine';
+import type { NotUsed } from '../reading/tableProblems.ts';
 import { checkLinks } from './checkLinks.ts';
 import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
-import type { NotUsed } from './tableProblems.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** All that was read of a folder, before it is joined. */

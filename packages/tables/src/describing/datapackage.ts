@@ -1,6 +1,6 @@
-import { type FolderTableName, folderTableNames, folderTables } from './allTables.ts';
-import { rain } from './rain.ts';
-import type { Table } from './table.ts';
+import { type FolderTableName, folderTableNames, folderTables } from '../contract/allTables.ts';
+import { rain } from '../contract/rain.ts';
+import type { Table } from '../contract/table.ts';
 import { type Json, profiles, tableSchema } from './tableSchema.ts';
 
 /** What stands in a programme folder. */

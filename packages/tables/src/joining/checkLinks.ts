@@ -1,7 +1,7 @@
 import type { Place, Problem } from '@eavewell/engine';
-import { nearest } from './nearest.ts';
-import type { TableRow } from './readRows.ts';
-import { type NotUsed, type TableProblemCode, tableProblem } from './tableProblems.ts';
+import { nearest } from '../reading/nearest.ts';
+import type { TableRow } from '../reading/readRows.ts';
+import { type NotUsed, type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** Links that lead nowhere: `table row` of rows not used, `table row column` of cells not used. */

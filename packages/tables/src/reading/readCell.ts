@@ -1,10 +1,10 @@
 import type { Facts } from '@eavewell/engine';
+import { expectedText, idForm, limitsText, longestText } from '../contract/columns.ts';
+import type { Column, Limits } from '../contract/table.ts';
 import { readGuarded } from './apostrophe.ts';
-import { expectedText, idForm, limitsText, longestText } from './columns.ts';
 import { nearest } from './nearest.ts';
 import { readDate } from './readDate.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
-import type { Column, Limits } from './table.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
 
 /** What a cell came to. With a fault that is a warning there is a value too. */

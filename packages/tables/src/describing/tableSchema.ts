@@ -1,6 +1,6 @@
 import { isoDay } from '@eavewell/engine';
-import { idForm, longestText } from './columns.ts';
-import type { Column, Table } from './table.ts';
+import { idForm, longestText } from '../contract/columns.ts';
+import type { Column, Table } from '../contract/table.ts';
 
 /** A JSON value. */
 export type Json = string | number | boolean | null | readonly Json[] | { readonly [key: string]: Json };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demand } from './demand.ts';
+import { demand } from '../contract/demand.ts';
 import { readRows } from './readRows.ts';
 
 const header = ['siteId', 'purpose', 'litres_per_person_per_day', 'judged'];

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { allTables } from './allTables.ts';
-import { expectedText } from './columns.ts';
+import { allTables } from '../contract/allTables.ts';
+import { expectedText } from '../contract/columns.ts';
+import { sites } from '../contract/sites.ts';
 import { readCell } from './readCell.ts';
-import { sites } from './sites.ts';
 import { tableProblems } from './tableProblems.ts';
 
 const habit = { decimalComma: false };

@@ -1,48 +1,10 @@
 import { type DesignSettings, defaultSettings, type Facts, type Problem, type Target } from '@eavewell/engine';
-import { above, expectedText, fraction, from, limitsText, quantity, text, whole } from './columns.ts';
+import { expectedText, limitsText } from '../contract/columns.ts';
+import { settingsColumns, targetColumns } from '../contract/settings.ts';
+import type { Column, Limits } from '../contract/table.ts';
 import { nearest } from './nearest.ts';
 import { shown } from './readCell.ts';
-import type { Column, Limits } from './table.ts';
 import { type TableProblemCode, tableProblem } from './tableProblems.ts';
-
-type ColumnsFor<T> = { readonly [K in keyof T]: Column<NonNullable<T[K]>> };
-
-/** The fields of `target`. */
-export const targetColumns: ColumnsFor<Target> = {
-  daysMet_fraction: fraction('Judged litres are wholly met on at least this share of days.', {
-    hard: above(0, 1),
-    usual: from(0.8, 1),
-  }),
-  longestDryRun_days: whole('day', 'No dry run is longer than this …', { hard: from(0, 366), usual: from(0, 30) }),
-  goodYears_fraction: fraction('… in at least this share of years.', { hard: above(0, 1), usual: from(0.5, 1) }),
-};
-
-/** The fields of settings.json, but for `target`. */
-export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
-  programme: text('What the programme is called.'),
-  litres_per_person_per_day: quantity('L/person/day', 'Litres for drinking and cooking where no demand is given.', {
-    hard: above(0, 500),
-    usual: from(2.5, 60),
-  }),
-  firstFlush_mm: quantity('mm', 'First flush of a roof without a diverter of its own.', {
-    hard: from(0, 10),
-    usual: from(0, 3),
-  }),
-  range_fraction: fraction('How much of the doubt a range holds.', { hard: from(0.5, 0.99) }),
-  draws: whole('draw', 'How often the record is drawn again.', { hard: from(100, 100000), usual: from(500, 10000) }),
-  seed: whole('number', 'The seed of all that is drawn.', { hard: from(0, 2147483647) }),
-  missingDays_fraction: fraction('A water year with a larger share of its days unknown is not judged.', {
-    usual: from(0, 0.2),
-  }),
-  leastYears: whole('year', 'With fewer judged years nothing holds.', { hard: from(1, 200), usual: from(10, 60) }),
-  waterYearStartMonth: whole(
-    'month',
-    'The month the water year starts in; null: the one that least splits dry spells.',
-    {
-      hard: from(1, 12),
-    },
-  ),
-};
 
 /** Settings as they will be used, and what was wrong with those given. */
 export interface SettingsRead {

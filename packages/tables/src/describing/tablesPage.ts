@@ -1,8 +1,8 @@
 import { defaultSettings } from '@eavewell/engine';
-import { allTables } from './allTables.ts';
-import { expectedText, limitsText, longestText } from './columns.ts';
-import { settingsColumns, targetColumns } from './settings.ts';
-import type { Column, Table } from './table.ts';
+import { allTables } from '../contract/allTables.ts';
+import { expectedText, limitsText, longestText } from '../contract/columns.ts';
+import { settingsColumns, targetColumns } from '../contract/settings.ts';
+import type { Column, Table } from '../contract/table.ts';
 
 const rules = `# The tables
 

@@ -1,9 +1,9 @@
 import type { Place, Problem } from '@eavewell/engine';
-import { expectedText, idForm } from './columns.ts';
+import { expectedText, idForm } from '../contract/columns.ts';
+import type { CellsOf, Column, Columns, Table } from '../contract/table.ts';
 import { readCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit } from './readNumber.ts';
-import type { CellsOf, Column, Columns, Table } from './table.ts';
 import { type Fault, type NotUsed, type TableProblemCode, tableProblem, tableProblems } from './tableProblems.ts';
 
 /** A line of a file as its cells. The header is row 1. */

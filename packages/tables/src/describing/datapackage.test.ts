@@ -1,6 +1,6 @@
 import { Ajv } from 'ajv';
 import { describe, expect, it } from 'vitest';
-import { allTables, folderTableNames } from './allTables.ts';
+import { allTables, folderTableNames } from '../contract/allTables.ts';
 import { datapackage } from './datapackage.ts';
 import { tableSchema } from './tableSchema.ts';
 

@@ -1,5 +1,5 @@
 import type { Place, Problem, RainReading } from '@eavewell/engine';
-import { rain } from './rain.ts';
+import { rain } from '../contract/rain.ts';
 import { readCell, shown } from './readCell.ts';
 import { readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit } from './readNumber.ts';

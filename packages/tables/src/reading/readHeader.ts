@@ -1,7 +1,7 @@
 import type { Problem } from '@eavewell/engine';
+import type { Table } from '../contract/table.ts';
 import { folded, nearest } from './nearest.ts';
 import { shown } from './readCell.ts';
-import type { Table } from './table.ts';
 import { tableProblem } from './tableProblems.ts';
 
 /** Where each column of a table stands in a file. */

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { allTables } from './allTables.ts';
-import { settingsColumns, targetColumns } from './settings.ts';
+import { allTables } from '../contract/allTables.ts';
+import { settingsColumns, targetColumns } from '../contract/settings.ts';
 import { tablesPage } from './tablesPage.ts';
 
 const page = tablesPage();
@@ -13,7 +13,7 @@ function section(name: string): string {
 
 describe('tablesPage', () => {
   it('is the page that is committed', () => {
-    expect(readFileSync(new URL('../../../docs/tables.md', import.meta.url), 'utf8')).toBe(page);
+    expect(readFileSync(new URL('../../../../docs/tables.md', import.meta.url), 'utf8')).toBe(page);
   });
 
   it('has a line for every column, with its unit', () => {
