@@ -1,5 +1,6 @@
 import {
   type DesignSettings,
+  type EngineProblemCode,
   engineProblem,
   type GaugeFinding,
   type JudgedRain,
@@ -70,6 +71,7 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
       settings: programme.settings,
       drawn: drawnYears(programme, water.rain.judgedYears),
       handOverDay: site.handOverDay,
+      cappedBy: cappingAssumption(problems),
     });
     storage = found.finding;
     working.push(...found.working);
@@ -201,6 +203,11 @@ function siteWater(
     otherDemand_L_per_day: demand.other_L_per_day,
     inflow_L_per_year: yearlyInflow_L(inflow_L, rain, roofs, working),
   };
+}
+
+/** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
+function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
+  return problems.some((problem) => problem.code === 'site.gutters_assumed') ? 'site.gutters_assumed' : null;
 }
 
 /** Only storage is modelled so far; the other stations wait for their rooms. */

@@ -1,16 +1,18 @@
 import {
   type DayIndex,
   type DesignSettings,
+  type EngineProblemCode,
   type JudgedRain,
-  jeffreysRange,
+  type SizePoint,
   type StorageFinding,
   verdictOf,
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
-import { type DrawnYears, resampledDryDays } from './resample.ts';
-import { isShareMet, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import type { DrawnYears } from './resample.ts';
+import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { storageWorking } from './storageWorking.ts';
 
 /** All that is needed to judge one site's storage. */
@@ -27,6 +29,8 @@ export interface StorageCase {
   readonly settings: DesignSettings;
   readonly drawn: DrawnYears;
   readonly handOverDay: DayIndex | null;
+  /** An assumption about the site that keeps it from holding; null where there is none. */
+  readonly cappedBy: EngineProblemCode | null;
 }
 
 /**
@@ -48,17 +52,10 @@ export function storageFinding(given: StorageCase): {
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
   const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
-  const spread = resampledDryDays(balance, rain.years, tankVolume_L, given.drawn, settings.range_fraction);
-  // The share of days is the same figure told the other way round.
-  const share = (dryDays_per_year: number) => 1 - (dryDays_per_year * rain.judgedYears) / curve.judgedDays;
-  const daysMet = { low: share(spread.high), high: share(spread.low) };
-  const goodYears_fraction_range = jeffreysRange(point.goodYears, rain.judgedYears, settings.range_fraction);
-  const meetsAtWorstEnd =
-    goodYears_fraction_range.low >= target.goodYears_fraction &&
-    isShareMet(daysMet.low, 1, target.daysMet_fraction) &&
-    rain.judgedYears >= settings.leastYears;
+  const doubt = sizeDoubt(curve, given, tankVolume_L, point.goodYears);
+  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && given.cappedBy === null);
   const finding: StorageFinding = {
-    verdict: verdictOf(point.meetsTarget, meetsAtWorstEnd),
+    verdict,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
     otherDemand_L_per_day: given.otherDemand_L_per_day,
@@ -66,17 +63,28 @@ export function storageFinding(given: StorageCase): {
     judgedYears: rain.judgedYears,
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
-    goodYears_fraction_range,
-    daysMet_fraction: share(point.dryDays_per_year),
-    daysMet_fraction_range: daysMet,
+    goodYears_fraction_range: doubt.goodYears_fraction,
+    daysMet_fraction: daysMet_fraction(curve, point.dryDays_per_year),
+    daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
-    dryDays_per_year_range: spread,
+    dryDays_per_year_range: doubt.dryDays_per_year,
     tankForDays_L: curve.tankForDays_L,
     tankForRuns_L: curve.tankForRuns_L,
     tankForTarget_L: curve.tankForTarget_L,
+    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : tankToHold_L(curve, given),
+    judgedAlone: point.meetsTarget ? null : judgedAlone(given),
+    cappedBy: given.cappedBy,
     lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
     sizes,
     ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
   };
   return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
+}
+
+/** What this tank would do were nothing asked but the judged litres; null where nothing else is. */
+function judgedAlone({ balance, rain, settings, tankVolume_L, otherDemand_L_per_day }: StorageCase): SizePoint | null {
+  if (otherDemand_L_per_day === 0) return null;
+  const alone = { ...balance, other_L: new Float64Array(balance.other_L.length) };
+  const curve = sizeCurve(alone, rain, settings.target, tankVolume_L);
+  return sizePoints(curve, [{ partId: null, tankVolume_L }])[0]!;
 }
