@@ -58,7 +58,7 @@ export interface StorageFinding {
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;
   readonly tankForTarget_L: number | null;
-  /** Smallest tank that would hold, to about a two-hundredth; null where this one holds or none would. */
+  /** Smallest tank that would hold, to about a fiftieth; null where this one holds or none would. */
   readonly tankToHold_L: number | null;
   /** This tank with nothing asked but the judged litres; null where nothing else is asked or the target is met. */
   readonly judgedAlone: SizePoint | null;

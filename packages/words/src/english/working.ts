@@ -64,7 +64,7 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
   'storage.tankForTarget': { label: 'Tank for the target', formula: 'the larger of the two' },
   'storage.tankToHold': {
     label: 'Tank that would hold',
-    formula: 'smallest tank whose worse ends meet the target too; found to half a percent',
+    formula: 'smallest tank whose worse ends meet the target too; found to two percent',
   },
   'storage.shortfall': {
     label: 'Judged litres short',

@@ -8,7 +8,7 @@ export const listedRuns_count = 10;
 export const roundingSlack_count = 1e-9;
 
 /** How closely the smallest tank that holds is found, as a share of it [fraction]. Ours: finer than any catalogue. */
-export const holdPrecision_fraction = 0.005;
+export const holdPrecision_fraction = 0.02;
 
 /** Tanks so many times larger than the one for the target are not looked at: none would hold [count]. Ours. */
 export const mostTimesLarger_count = 16;

@@ -69,7 +69,7 @@ export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: numb
  *
  * @param curve - every tank size
  * @param given - balance, rain, settings and drawn years
- * @returns volume [L], never too small and too large by 0.5 % at most; null where no tank would hold
+ * @returns volume [L], never too small and too large by 2 % at most; null where no tank would hold
  * @law a tank of this size holds
  * @definition ours: docs/methods/storage.md, verdict
  */
