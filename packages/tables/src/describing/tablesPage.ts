@@ -20,7 +20,7 @@ FILES
 
 ## Rules for every file
 
-- **Text** is UTF-8, with or without a byte order mark. Another encoding is a blocker for the file; single bytes that are not UTF-8 spoil only their own cell.
+- **Text** is UTF-8, with or without a byte order mark. UTF-16 with its mark, and Windows-1252 where every byte has a letter there, are read too, with one warning a file that names what it was taken for. Another encoding is a blocker for the file; single bytes that are no letter spoil only their own cell.
 - **Cells** are separated by commas (RFC 4180: quotes round a cell that holds a comma, a quote or a line end; a quote inside is doubled). Semicolons and tabs are read too. Lines may end in LF, CRLF or CR; LF is written.
 - **The first line** names the columns, exactly as below, in any order. A name that is nearly right is pointed out, never taken. Other columns are left alone and not used.
 - **An empty cell** is "not known", never 0. Where a column gives an empty cell another meaning, it is said below.
@@ -33,6 +33,7 @@ FILES
 - **A key** stands once. The same row twice is dropped with a warning; two rows with one key that differ are a blocker: the first is used.
 - **A blocker in a row about a site puts the site in doubt**: it gets the verdict \`unknown\` until the row is mended, so that nothing is judged on half its facts. No bad row stops another, and all that was not used is listed.
 - **In a rain file** a row that cannot be read leaves its day unknown, with a warning. \`-9999\`, \`NA\` and their like mean "not read"; \`T\` (a trace) is unknown too, never 0, until a number is written.
+- **A station file of GHCN-Daily** may stand in place of a rain file: \`rain/<gaugeId>.dly\` (fixed width), or a \`rain/<gaugeId>.csv\` with the columns ID, DATE or YYYYMMDD, ELEMENT, VALUE, M, Q, S (also without a header, in this order). Rain (PRCP) is in tenths of mm and -9999 is "not read". A value with a quality flag is not used; "missing presumed zero" (P) is unknown; a trace (T) is 0 mm; the days of one total over several days (MDPR, DAPR) are unknown. With several stations in a file, the one with the gauge's id is used, else none. One gauge has one file: a .csv beside a .dly is a blocker.
 `;
 
 function fileLines(tables: readonly Table[]): string {

@@ -1,5 +1,6 @@
 import type { Facts } from '@eavewell/engine';
 import { problemMaker } from '@eavewell/engine';
+import { stationProblems } from './stationProblems.ts';
 
 /**
  * Every fault the reader of a programme folder can find, with its severity. The facts of a problem name the value found
@@ -19,7 +20,8 @@ export const tableProblems = {
   'file.not_a_file': 'blocker',
   'file.unreadable': 'blocker', // reason
   'file.too_large': 'blocker', // size_MB, largest_MB
-  'file.wrong_encoding': 'blocker', // encoding: UTF-16 or binary
+  'file.wrong_encoding': 'blocker', // encoding: what it seems to be
+  'file.encoding_taken': 'warning', // encoding: what it was read as
   'file.separator': 'note', // value: semicolon or tab
   'file.cut_off': 'blocker', // value: the last line as it stands; cells, columns
   'file.no_last_line_end': 'note',
@@ -79,6 +81,8 @@ export const tableProblems = {
   'rainFile.missing_code': 'warning', // value: the code written for "not read"; count, lastRow
   'rainFile.trace': 'warning', // value; count, lastRow; a trace is not 0 until she says so
   'rainFile.more': 'warning', // value: a rainFile code; count of further rows; lastRow
+  'rainFile.two_files': 'blocker', // value: the one; other: the other
+  ...stationProblems,
   // settings.json. value: as written; key, expected, used: the value used instead.
   'settings.not_json': 'blocker',
   'settings.unknown_key': 'warning', // likely
