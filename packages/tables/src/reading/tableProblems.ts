@@ -49,6 +49,12 @@ export const tableProblems = {
   'cell.thousands': 'blocker', // likely
   'cell.unit_in_number': 'blocker', // number, found: what stands behind it
   'cell.out_of_range': 'blocker', // low, high as text
+  'cell.other_unit': 'blocker', // other: the unit likely meant; likely: the number in the column's unit
+  'cell.degrees_written': 'blocker', // likely: decimal degrees
+  'row.coordinates_swapped': 'blocker', // value: both as written; likely: both, the other way round
+  'row.coordinates_far': 'warning', // value, likely as above: far from the others, near them the other way round
+  'row.sides_in_feet': 'warning', // value: length × width; likely: in m; area_m2
+  'row.area_in_square_feet': 'blocker', // value: the area; likely: in m²
   'cell.unusual': 'warning', // low, high as text
   'cell.date_form': 'blocker', // readings: the ISO dates it could be
   'cell.date_not_real': 'blocker',
