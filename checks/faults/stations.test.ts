@@ -1,5 +1,6 @@
 import { isoDay, readIsoDay } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { july1976, november1962, october1962 } from '../records/stationLines.ts';
 import { type Files, good, line, listed, readFiles } from './folder.ts';
@@ -215,5 +216,43 @@ describe('two rain files for one gauge', () => {
   it('without a gauge are named each', async () => {
     const read = await readFiles({ ...good, 'rain/G-easy.dly': `${november1962}\n` });
     expect(codes(read)).toEqual(['rainFile.without_gauge warning @ rain/G-easy.dly - - = "rain/G-easy.dly"']);
+  });
+});
+
+describe('station files damaged at random', () => {
+  const header = 'ID,DATE,ELEMENT,VALUE,M,Q,S,HHMM\n';
+  const days = ['01', '02', '03', '04'].map((day) => `XX000000001,200102${day},PRCP,12,,,a,0700\n`);
+  const whole: Readonly<Record<string, Uint8Array>> = {
+    [dly]: new Uint8Array(Buffer.from(`${october1962}\n${november1962}\n${july1976}\n`)),
+    [csv]: new Uint8Array(Buffer.from(header + days.join(''))),
+  };
+  const damage = fc.record({
+    file: fc.constantFrom(dly, csv),
+    from: fc.nat(),
+    length: fc.nat({ max: 30 }),
+    bytes: fc.oneof(
+      fc.uint8Array({ maxLength: 20 }),
+      fc.string({ maxLength: 12 }).map((text) => new Uint8Array(Buffer.from(text))),
+    ),
+  });
+
+  it('never stop the reading, never give what is no number, and every line about rain is used or listed', async () => {
+    let [faulty, used] = [0, 0];
+    await fc.assert(
+      fc.asyncProperty(damage, async ({ file, from, length, bytes }) => {
+        const sound = whole[file]!;
+        const start = from % sound.length;
+        const damaged = new Uint8Array([...sound.slice(0, start), ...bytes, ...sound.slice(start + length)]);
+        const read = await readFiles({ ...rest, [file]: damaged });
+        const lost = read.notUsed.filter(({ column }) => column === undefined).length;
+        expect(lost).toBe(read.files.reduce((sum, one) => sum + one.rows - one.used, 0));
+        for (const { rain_mm } of readingsOf(read)) expect(rain_mm === null || Number.isFinite(rain_mm)).toBe(true);
+        faulty += read.problems.some(({ severity }) => severity !== 'note') ? 1 : 0;
+        used += readingsOf(read).length > 0 ? 1 : 0;
+      }),
+      { numRuns: 300, seed: 20261128 },
+    );
+    expect(faulty).toBeGreaterThan(100);
+    expect(used).toBeGreaterThan(100);
   });
 });

@@ -1,3 +1,4 @@
+// long: every command and every way it can end, run on the same few folders
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

@@ -1,6 +1,7 @@
 import type { TableProblemCode } from '@eavewell/tables';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
+import { mixUpSentences } from './mixUpProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
@@ -111,26 +112,6 @@ const row = {
     ),
   'row.quote_broken': (t) =>
     say(`A quotation mark is opened and not closed: ${quoted(t)}.`, 'Close it, or delete it. The row was not used.'),
-  'row.coordinates_swapped': (t) =>
-    say(
-      `Latitude and longitude look swapped: ${t.text('value')}.`,
-      `Write ${t.text('likely')} if that is the place. Neither was used.`,
-    ),
-  'row.coordinates_far': (t) =>
-    say(
-      `The position ${t.text('value')} is far from the others; with latitude and longitude swapped it is near them.`,
-      `Write ${t.text('likely')} if that is the place. It was used as it stands.`,
-    ),
-  'row.sides_in_feet': (t) =>
-    say(
-      `Length and width (${t.text('value')}) look like feet, beside a plan area of ${t.text('area_m2')} m².`,
-      `Write ${t.text('likely')} m if that is meant. The area was used, not the sides.`,
-    ),
-  'row.area_in_square_feet': (t) =>
-    say(
-      `The plan area ${quoted(t)} looks like square feet, beside length and width in m.`,
-      `Write ${t.text('likely')} m² if that is meant. It was not used.`,
-    ),
   'row.empty': (t) =>
     say(`${count(t, 'count', 'empty row stands', 'empty rows stand')} between the others.`, 'Nothing to do.'),
 } satisfies Partial<Sentences<TableProblemCode>>;
@@ -159,16 +140,6 @@ const number = {
     say(
       `${quoted(t)} cannot be right: it should be ${t.text('low')} to ${t.text('high')}${unit(t)}.`,
       'Check it, and write the right value. It was not used.',
-    ),
-  'cell.other_unit': (t) =>
-    say(
-      `${quoted(t)} looks like ${t.text('other')}; the column is in another unit${unit(t)}.`,
-      `Write ${t.text('likely')}${unit(t)} if that is meant. It was not used.`,
-    ),
-  'cell.degrees_written': (t) =>
-    say(
-      `${quoted(t)} is written with degrees, minutes or a letter for the side of the world.`,
-      `Write decimal degrees, south and west negative: ${t.text('likely')}. It was not used.`,
     ),
   'cell.unusual': (t) =>
     say(
@@ -327,5 +298,6 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...cell,
   ...link,
   ...other,
+  ...mixUpSentences,
   ...stationProblemSentences,
 };
