@@ -53,12 +53,13 @@ function wholeMonths({ firstDay, rain_mm, state }: RainRecord, shift_days: numbe
 function copies(record: RainRecord, shift_days: number): readonly (readonly [SheetMonth, SheetMonth])[] {
   const { rain_mm } = record;
   const leastDays = 28;
-  const known = new Map<string, SheetMonth[]>();
+  const known = new Map<number, SheetMonth[]>();
   const pairs: (readonly [SheetMonth, SheetMonth])[] = [];
   for (const month of wholeMonths(record, shift_days)) {
     const days = rain_mm.subarray(month.from, month.from + month.days);
     if (days.filter((depth_mm) => depth_mm >= wetDayFrom_mm).length < copiedWetDays_days) continue;
-    const key = days.subarray(0, leastDays).join(' ');
+    // Months alike have one key; months of one key are compared.
+    const key = days.subarray(0, leastDays).reduce((sum, depth_mm, i) => sum + depth_mm * (i + 1), 0);
     const alike = known.get(key) ?? [];
     const same = (other: SheetMonth) =>
       days.subarray(0, other.days).every((depth_mm, i) => depth_mm === rain_mm[other.from + i]);

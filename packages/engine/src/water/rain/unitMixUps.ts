@@ -39,9 +39,17 @@ function yearsOf({ firstDay, rain_mm, state }: RainRecord): readonly YearOfNumbe
   for (let from = 0; from < rain_mm.length; ) {
     const { year } = calendarDay(firstDay + from);
     const to = Math.min(dayIndexOf(year + 1, 1, 1) - firstDay, rain_mm.length);
-    const numbers = [...rain_mm.subarray(from, to)].filter((_, i) => state[from + i] === measured);
-    const rain = numbers.filter((value) => value !== 0);
-    years.push({ year, measured_days: numbers.length, rain, total: rain.reduce((sum, value) => sum + value, 0) });
+    const rain: number[] = [];
+    let measured_days = 0;
+    let total = 0;
+    for (let at = from; at < to; at++) {
+      if (state[at] !== measured) continue;
+      const value = rain_mm[at]!;
+      measured_days++;
+      total += value;
+      if (value !== 0) rain.push(value);
+    }
+    years.push({ year, measured_days, rain, total });
     from = to;
   }
   return years;
