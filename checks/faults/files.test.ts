@@ -5,7 +5,6 @@ import { describe, expect, it } from 'vitest';
 import { assertPlanted, changed, type Files, good, inFolder, line, listed, type Planted, readFiles } from './folder.ts';
 
 const all = ['S001', 'S002', 'S003'];
-const bytes = (text: string, encoding: BufferEncoding) => new Uint8Array(Buffer.from(text, encoding));
 
 function without(...names: readonly string[]): Files {
   return Object.fromEntries(Object.entries(good).filter(([name]) => !names.includes(name)));
@@ -16,67 +15,7 @@ function separated(file: string, separator: string): string {
   return good[file]!.replaceAll(',', separator);
 }
 
-/** Latin-1 bytes of a text: é is one byte that is not UTF-8. */
-const latin1 = (file: string, from: string, to: string): Files => ({
-  ...good,
-  [file]: bytes(good[file]!.replace(from, to), 'latin1'),
-});
-
 const files: readonly Planted[] = [
-  {
-    fault: 'UTF-8 with its mark at the start: no fault',
-    files: () => ({
-      ...good,
-      'sites.csv': `\uFEFF${good['sites.csv']}`,
-      'rain/G-east.csv': `\uFEFF${good['rain/G-east.csv']}`,
-    }),
-    problems: [],
-    notUsed: [],
-    inDoubt: [],
-  },
-  {
-    fault: 'UTF-16 with its mark',
-    files: () => ({ ...good, 'demand.csv': bytes(`\uFEFF${good['demand.csv']}`, 'utf16le') }),
-    problems: ['file.wrong_encoding blocker @ demand.csv - - = "demand.csv"'],
-    notUsed: [],
-    inDoubt: all,
-  },
-  {
-    fault: 'UTF-16 without a mark',
-    files: () => ({ ...good, 'demand.csv': bytes(good['demand.csv']!, 'utf16le') }),
-    problems: ['file.wrong_encoding blocker @ demand.csv - - = "demand.csv"'],
-    notUsed: [],
-    inDoubt: all,
-  },
-  {
-    fault: 'a workbook under the name of a table',
-    files: () => ({ ...good, 'demand.csv': new Uint8Array([0x50, 0x4b, 3, 4, 20, 0, 6, 0, 8, 0]) }),
-    problems: ['file.wrong_encoding blocker @ demand.csv - - = "demand.csv"'],
-    notUsed: [],
-    inDoubt: all,
-  },
-  {
-    fault: 'a letter that is not UTF-8 in a name: the name is used',
-    files: () => latin1('sites.csv', 'Upper Tarn', 'Upper Tarné'),
-    problems: ['cell.letters_lost warning @ sites.csv 2 name = "Upper Tarn\uFFFD"'],
-    notUsed: [],
-    inDoubt: [],
-    differ: ['S001'],
-  },
-  {
-    fault: 'a byte that is not UTF-8 in a number',
-    files: () => latin1('sites.csv', ',120,', ',12é0,'),
-    problems: ['cell.bytes_unreadable blocker @ sites.csv 2 people = "12\uFFFD0"'],
-    notUsed: ['sites.csv 2 people cell.bytes_unreadable'],
-    inDoubt: ['S001'],
-  },
-  {
-    fault: 'a byte that is not UTF-8 in an id',
-    files: () => latin1('sites.csv', '240,G-west', '240,G-wést'),
-    problems: ['cell.bytes_unreadable blocker @ sites.csv 4 gaugeId = "G-w\uFFFDst"'],
-    notUsed: ['sites.csv 4 gaugeId cell.bytes_unreadable'],
-    inDoubt: ['S003'],
-  },
   {
     fault: 'CRLF line ends: no fault',
     files: () => Object.fromEntries(Object.entries(good).map(([name, text]) => [name, text.replaceAll('\n', '\r\n')])),

@@ -4,6 +4,7 @@ import { enhealth } from './enhealth.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
+import { stationFiles } from './stationFiles.ts';
 import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
@@ -16,6 +17,7 @@ export const everyFile: readonly PublishedFile[] = [
   monthlyTotals,
   punmia,
   sphere,
+  stationFiles,
   texasFirstFlush,
   warwickDemand,
   warwickSupply,

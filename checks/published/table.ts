@@ -4,6 +4,8 @@ import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
+import { dlyLines } from '../../packages/formats/src/stationDly.ts';
+import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
 import { type PublishedRow, printedNumber, rowFault, toleranceOf } from './published.ts';
 
@@ -15,6 +17,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   rain,
   roof,
   storage,
+  files: { dlyLines, readStationRain },
 };
 
 /** What the doors export beside methods: makers and writers of problems, working and dice, and orders of words. */

@@ -10,6 +10,7 @@ export interface RainLines {
 const header = 'date,rain_mm';
 const [zero, dash, comma, point, newLine, carriage, quote] = [0x30, 0x2d, 0x2c, 0x2e, 0x0a, 0x0d, 0x22];
 const { low: firstDay, high: lastDay } = rain.columns.date.hard!;
+const firstBeyondAscii = 0x80;
 /** Digits before the point: from four on a number may be a code for "not read", which the full reader judges. */
 const mostBefore = 3;
 /** Digits in all that a double holds exactly, so that dividing by the power of ten rounds once, as reading the text does. */
@@ -74,7 +75,7 @@ function isSimple(bytes: Uint8Array): boolean {
 /**
  * Which readings stand in a rain file of the ordinary form? The fast way: straight from the bytes, a date, a comma, a plain number or
  * nothing on each line. A line of any other form is handed on as cells. A file whose lines cannot be told apart simply (quotes,
- * another header, a last line without its end) is not read at all: the full reader takes it.
+ * another header, a last line without its end) or that has letters beyond ASCII, whose encoding it would have to find, is not read at all: the full reader takes it.
  *
  * @param bytes - the file [byte]
  * @returns the readings: day [day], rain [mm] or null, row; and the odd lines; or null where the file is not of this form
@@ -93,6 +94,7 @@ export function plainRain(bytes: Uint8Array): RainLines | null {
     const day = end - at > 10 ? plainDay(bytes, at) : null;
     const depth = day === null ? undefined : plainDepth(bytes, at + 11, end);
     if (day !== null && depth !== undefined) readings.push({ day, rain_mm: depth, row });
+    else if (bytes.subarray(at, end).some((byte) => byte >= firstBeyondAscii)) return null;
     else odd.push({ row, cells: decoder.decode(bytes.subarray(at, end)).split(',') });
     at = next;
   }

@@ -1,6 +1,6 @@
 import type { Place, Problem } from '@eavewell/engine';
 import { type NotUsed, type RawRow, shown, tableProblem } from '@eavewell/tables';
-import { decodeText } from './decodeText.ts';
+import { type Decoded, decodeText } from './decodeText.ts';
 import { findSeparator } from './findSeparator.ts';
 import { splitCsv } from './splitCsv.ts';
 
@@ -42,12 +42,28 @@ function cutOff(asked: CsvAsked, width: number, last: RawRow): { problem: Proble
 }
 
 /**
+ * What is to be said of a text that is not in UTF-8?
+ *
+ * @param decoded - the text and what it was taken for
+ * @param place - the file
+ * @returns one warning, or none
+ * @problem file.encoding_taken - the text was read as UTF-16 or Windows-1252
+ * @definition ours: docs/decisions/0015-encodings.md
+ */
+export function takenProblem(decoded: Decoded, place: Place): readonly Problem[] {
+  if (!('taken' in decoded) || decoded.taken === undefined) return [];
+  const facts = { value: place.file ?? '', encoding: decoded.taken, expected: 'UTF-8 text' };
+  return [tableProblem('file.encoding_taken', place, facts)];
+}
+
+/**
  * Which rows of cells stand in these bytes? Encoding, separator, line ends and a file cut off are settled here.
  *
  * @param bytes - the file [byte]
  * @param asked - its name, the columns it should have, and whether it may be without rows
  * @returns header, rows, problems and what was not used; no header where the file cannot be read as a table at all
- * @problem file.wrong_encoding - not UTF-8 text
+ * @problem file.wrong_encoding - not text of an encoding that is read
+ * @problem file.encoding_taken - read as UTF-16 or Windows-1252
  * @problem file.cut_off - the last line stops short; it is not used, the others are
  * @definition ours: docs/decisions/0010-faults-in-files.md
  */
@@ -61,7 +77,7 @@ export function readCsvFile(bytes: Uint8Array, asked: CsvAsked): CsvFile {
   }
   if (decoded.text.trim() === '')
     return { ...nothing, problems: [tableProblem('file.empty', place, { value: file, expected: columns })] };
-  const problems: Problem[] = [];
+  const problems: Problem[] = [...takenProblem(decoded, place)];
   const notUsed: NotUsed[] = [];
   const separator = findSeparator(decoded.text, columns);
   if (separator !== ',') {

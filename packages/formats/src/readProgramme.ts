@@ -11,7 +11,8 @@ import {
   tableProblem,
 } from '@eavewell/tables';
 import { checkDatapackage } from './checkDatapackage.ts';
-import { type RainFileRead, readRainFile } from './readRainFile.ts';
+import type { RainFileRead } from './rainFileRead.ts';
+import { readRainFile } from './readRainFile.ts';
 import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
 import { notUsedFile } from './writeNotUsed.ts';
@@ -65,6 +66,8 @@ function unknownFiles(entries: readonly string[]): readonly Problem[] {
     .map((name) => tableProblem('file.unknown', { file: name }, { value: name, expected: expectedNames }));
 }
 
+const rainFileEnd = /\.(?:csv|dly)$/;
+
 /** Files of rain that no gauge asks for. */
 async function strayRain(folder: string, gaugeIds: ReadonlySet<string>): Promise<readonly Problem[]> {
   let names: readonly string[];
@@ -75,13 +78,17 @@ async function strayRain(folder: string, gaugeIds: ReadonlySet<string>): Promise
   }
   const problems: Problem[] = [];
   for (const name of names.filter((entry) => !entry.startsWith('.'))) {
-    const gaugeId = name.replace(/\.csv$/, '');
-    if (gaugeIds.has(gaugeId) && name.endsWith('.csv')) continue;
+    const gaugeId = name.replace(rainFileEnd, '');
+    const isRain = rainFileEnd.test(name);
+    if (gaugeIds.has(gaugeId) && isRain) continue;
     const file = `rain/${name}`;
-    if (name.endsWith('.csv') && idForm.test(gaugeId)) {
+    if (isRain && idForm.test(gaugeId)) {
       const facts = { value: file, expected: 'a gauge of gauges.csv', likely: nearest(gaugeId, gaugeIds) ?? '' };
       problems.push(tableProblem('rainFile.without_gauge', { file, gaugeId }, facts));
-    } else problems.push(tableProblem('file.unknown', { file }, { value: file, expected: '<gaugeId>.csv' }));
+    } else
+      problems.push(
+        tableProblem('file.unknown', { file }, { value: file, expected: '<gaugeId>.csv or <gaugeId>.dly' }),
+      );
   }
   return problems;
 }
@@ -94,9 +101,8 @@ function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): numb
 }
 
 async function readRainFiles(folder: string, gaugeIds: Iterable<string>) {
-  const rain = new Map<string, RainFileRead & { readonly file: string }>();
-  for (const gaugeId of gaugeIds)
-    rain.set(gaugeId, { ...(await readRainFile(folder, gaugeId)), file: `rain/${gaugeId}.csv` });
+  const rain = new Map<string, RainFileRead>();
+  for (const gaugeId of gaugeIds) rain.set(gaugeId, await readRainFile(folder, gaugeId));
   return rain;
 }
 
@@ -134,7 +140,7 @@ export async function readProgramme(folder: string): Promise<ProgrammeRead> {
   const tableNotUsed = [...found.notUsed, ...joined.notUsed];
   const files = [
     ...found.files.map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, tableNotUsed) })),
-    ...rainReads.map(({ file, rows, readings }) => ({ file, rows, used: readings.length })),
+    ...rainReads.map(({ file, rows, notUsed: left }) => ({ file, rows, used: usedRows(file, rows, left) })),
   ];
   return { facts: joined.facts, problems, notUsed, files };
 }

@@ -1,16 +1,11 @@
 import type { Problem, RainReading } from '@eavewell/engine';
-import { type NotUsed, rain, readRain, tableProblem } from '@eavewell/tables';
+import { rain, readRain, tableProblem } from '@eavewell/tables';
 import { plainRain } from './plainRain.ts';
+import type { RainFileRead } from './rainFileRead.ts';
 import { readCsvFile } from './readCsvFile.ts';
 import { readFileBytes } from './readFileBytes.ts';
-
-/** What one gauge's file came to. */
-export interface RainFileRead {
-  readonly readings: readonly RainReading[];
-  readonly problems: readonly Problem[];
-  readonly notUsed: readonly NotUsed[];
-  readonly rows: number;
-}
+import { readDlyFile, readStationCsv } from './readStationFile.ts';
+import { isStationCsv } from './stationCsv.ts';
 
 /**
  * Which readings stand in the bytes of a rain file, whatever is wrong with it?
@@ -24,9 +19,11 @@ export interface RainFileRead {
 export function fullRain(bytes: Uint8Array, gaugeId: string, file: string): RainFileRead {
   const asked = { file, columns: Object.keys(rain.columns), needed: true, place: { gaugeId } };
   const csv = readCsvFile(bytes, asked);
-  if (csv.header.length === 0) return { readings: [], problems: csv.problems, notUsed: csv.notUsed, rows: 0 };
+  if (csv.header.length === 0) return { file, readings: [], problems: csv.problems, notUsed: csv.notUsed, rows: 0 };
+  if (isStationCsv(csv.header)) return readStationCsv(csv, gaugeId, file);
   const read = readRain(gaugeId, csv.header, csv.rows, { file, decimalComma: csv.decimalComma });
   return {
+    file,
     readings: read.readings,
     problems: [...csv.problems, ...read.problems],
     notUsed: [...csv.notUsed, ...read.notUsed],
@@ -62,6 +59,7 @@ export function plainRainRead(bytes: Uint8Array, gaugeId: string, file: string):
   if (lines === null) return null;
   const odd = readRain(gaugeId, Object.keys(rain.columns), lines.odd, { file, decimalComma: false });
   return {
+    file,
     readings: byRow(lines.readings, odd.readings),
     problems: odd.problems,
     notUsed: odd.notUsed,
@@ -69,22 +67,31 @@ export function plainRainRead(bytes: Uint8Array, gaugeId: string, file: string):
   };
 }
 
+function noReadings(file: string, problem: Problem): RainFileRead {
+  return { file, readings: [], problems: [problem], notUsed: [], rows: 0 };
+}
+
 /**
- * Which readings has a gauge? Plain files go the fast way; the rest are read in full.
+ * Which readings has a gauge? From its table of days, of which plain ones go the fast way, or from a station file of GHCN-Daily.
  *
  * @param folder - the programme folder [text]
  * @param gaugeId - the gauge, an id that may name a file [text]
  * @returns readings, problems and what was not used
  * @problem rainFile.missing - the gauge has no file, so no rain
- * @definition ours
+ * @problem rainFile.two_files - it has one of each kind, and nobody can tell which holds; neither is used
+ * @definition ours: docs/decisions/0014-station-files.md
  */
 export async function readRainFile(folder: string, gaugeId: string): Promise<RainFileRead> {
-  const file = `rain/${gaugeId}.csv`;
-  const found = await readFileBytes(folder, file);
-  if (found.bytes === null) {
-    const missing = tableProblem('rainFile.missing', { file, gaugeId }, { value: file, expected: file });
-    const problem = found.problem ? { ...found.problem, place: { file, gaugeId } } : missing;
-    return { readings: [], problems: [problem], notUsed: [], rows: 0 };
+  const [file, dly] = [`rain/${gaugeId}.csv`, `rain/${gaugeId}.dly`];
+  const table = await readFileBytes(folder, file);
+  const station = await readFileBytes(folder, dly);
+  if (table.bytes !== null && station.bytes !== null) {
+    const facts = { value: file, other: dly, expected: 'one file for a gauge' };
+    return noReadings(file, tableProblem('rainFile.two_files', { file, gaugeId }, facts));
   }
-  return plainRainRead(found.bytes, gaugeId, file) ?? fullRain(found.bytes, gaugeId, file);
+  if (table.bytes !== null) return plainRainRead(table.bytes, gaugeId, file) ?? fullRain(table.bytes, gaugeId, file);
+  if (station.bytes !== null) return readDlyFile(station.bytes, gaugeId, dly);
+  const refused = table.problem ?? station.problem;
+  if (refused) return noReadings(refused.place.file!, { ...refused, place: { ...refused.place, gaugeId } });
+  return noReadings(file, tableProblem('rainFile.missing', { file, gaugeId }, { value: file, expected: file }));
 }

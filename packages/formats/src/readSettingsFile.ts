@@ -1,6 +1,7 @@
 import { type DesignSettings, defaultSettings, type Place, type Problem } from '@eavewell/engine';
 import { readSettings, tableProblem } from '@eavewell/tables';
 import { decodeText } from './decodeText.ts';
+import { takenProblem } from './readCsvFile.ts';
 import { readFileBytes } from './readFileBytes.ts';
 
 /** The settings of a folder, and the faults in them that bear on every site. */
@@ -12,14 +13,16 @@ export interface SettingsOfFolder {
 
 const file = 'settings.json';
 
-function parse(bytes: Uint8Array): { readonly given: unknown } | { readonly problem: Problem } {
+function parse(
+  bytes: Uint8Array,
+): { readonly given: unknown; readonly problems: readonly Problem[] } | { readonly problem: Problem } {
   const decoded = decodeText(bytes);
   if ('encoding' in decoded) {
     const facts = { value: file, encoding: decoded.encoding, expected: 'UTF-8 text' };
     return { problem: tableProblem('file.wrong_encoding', { file }, facts) };
   }
   try {
-    return { given: JSON.parse(decoded.text) };
+    return { given: JSON.parse(decoded.text), problems: takenProblem(decoded, { file }) };
   } catch (error) {
     const facts = { value: file, expected: 'JSON', reason: (error as SyntaxError).message };
     return { problem: tableProblem('settings.not_json', { file }, facts) };
@@ -45,5 +48,5 @@ export async function readSettingsFile(folder: string): Promise<SettingsOfFolder
     return { settings: defaultSettings, problems: [parsed.problem], doubtsOfAll: [parsed.problem.place] };
   const read = readSettings(parsed.given, file);
   const grave = read.problems.filter(({ severity, place }) => severity === 'blocker' && place.column !== 'programme');
-  return { ...read, doubtsOfAll: grave.map(({ place }) => place) };
+  return { ...read, problems: [...parsed.problems, ...read.problems], doubtsOfAll: grave.map(({ place }) => place) };
 }

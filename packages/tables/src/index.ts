@@ -17,5 +17,6 @@ export { shown } from './reading/readCell.ts';
 export { type RainRead, readRain } from './reading/readRain.ts';
 export { type RawRow, type RowsOptions, readRows, type TableRead } from './reading/readRows.ts';
 export { readSettings, type SettingsRead } from './reading/readSettings.ts';
+export { readStationRain, type StationLine, type StationValue } from './reading/readStationRain.ts';
 export * from './reading/tableProblems.ts';
 export * from './report/index.ts';

@@ -1,6 +1,6 @@
 import { isoDay, readIsoDay } from '@eavewell/engine';
 import { z } from 'zod';
-import type { Column, Limits } from './table.ts';
+import type { Column, Limits, OtherUnit } from './table.ts';
 
 /** What an id may be: it may become part of a path, so nothing else is let in. */
 export const idForm = /^[A-Za-z0-9_-]{1,64}$/;
@@ -12,10 +12,22 @@ export const longestText = 500;
 interface Ranges {
   readonly hard?: Limits;
   readonly usual?: Limits;
+  readonly otherUnit?: OtherUnit;
   readonly emptyMeans?: string;
 }
 
-const plain = { unit: '', required: false, hard: null, usual: null, choices: [], emptyMeans: null } as const;
+const plain = {
+  unit: '',
+  required: false,
+  hard: null,
+  usual: null,
+  otherUnit: null,
+  choices: [],
+  emptyMeans: null,
+} as const;
+
+/** A tank of so few litres is one entered in m³: nobody stores water for a village in less, and most tanks have fewer m³. Ours. */
+export const cubicMetres: OtherUnit = { unit: 'm³', high: 50, factor: 1000 };
 
 function numberWithin(base: z.ZodNumber, limits: Limits | undefined): z.ZodNumber {
   if (!limits) return base;
@@ -57,6 +69,7 @@ export function quantity(unit: string, about: string, ranges: Ranges = {}): Colu
     about,
     hard: ranges.hard ?? null,
     usual: ranges.usual ?? null,
+    otherUnit: ranges.otherUnit ?? null,
     emptyMeans: ranges.emptyMeans ?? null,
     schema: numberWithin(z.number(), ranges.hard),
   };

@@ -18,7 +18,7 @@ export const parts = defineTable({
       ),
     ),
     name: required(text('What the part is called.')),
-    volume_L: quantity('L', 'Usable volume, for a tank.', { hard: above(0, 1e7) }),
+    volume_L: quantity('L', 'Usable volume in litres, for a tank; up to 50 is taken for m³.', { hard: above(0, 1e7) }),
     mass_kg: quantity('kg', 'Mass of one.', { hard: above(0, 100000) }),
     length_m: quantity('m', 'Longest side, packed.', size),
     width_m: quantity('m', 'Second side, packed.', size),

@@ -10,6 +10,14 @@ export interface Limits {
   readonly above?: boolean;
 }
 
+/** Another unit a column is often filled in with: values up to `high` are taken for it, and not used. */
+export interface OtherUnit {
+  readonly unit: string;
+  readonly high: number;
+  /** Values of the column's own unit in one of it. */
+  readonly factor: number;
+}
+
 /** One column of a table: how its cells are read, what they mean and which values are believed. */
 export interface Column<T> {
   readonly kind: ColumnKind;
@@ -22,6 +30,7 @@ export interface Column<T> {
   readonly hard: Limits | null;
   /** A value outside is used, with a warning. */
   readonly usual: Limits | null;
+  readonly otherUnit: OtherUnit | null;
   readonly choices: readonly string[];
   /** What an empty cell stands for, where that is not simply "not known". */
   readonly emptyMeans: string | null;

@@ -1,4 +1,4 @@
-import { from, id, quantity, required } from './columns.ts';
+import { cubicMetres, from, id, quantity, required } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const tanks = defineTable({
@@ -15,7 +15,11 @@ export const tanks = defineTable({
     siteId: required(id('The site the tank stands on.')),
     tankId: required(id('The id of the tank, within its site.')),
     partId: id('The part of the catalogue it is.'),
-    nominal_L: quantity('L', 'Volume written on the tank.', { hard: from(1, 1e7), usual: from(200, 200000) }),
+    nominal_L: quantity('L', 'Volume written on the tank, in litres; up to 50 is taken for m³.', {
+      hard: from(1, 1e7),
+      usual: from(200, 200000),
+      otherUnit: cubicMetres,
+    }),
     outletHeight_m: quantity('m', 'Height of the outlet to the tap.', { hard: from(0, 20) }),
     overflowHeight_m: quantity('m', 'Height of the overflow.', { hard: from(0, 20) }),
     diameter_m: quantity('m', 'Inside diameter of a round tank.', { hard: from(0.2, 50) }),

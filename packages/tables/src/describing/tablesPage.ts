@@ -20,7 +20,7 @@ FILES
 
 ## Rules for every file
 
-- **Text** is UTF-8, with or without a byte order mark. Another encoding is a blocker for the file; single bytes that are not UTF-8 spoil only their own cell.
+- **Text** is UTF-8, with or without a byte order mark. UTF-16 with its mark, and Windows-1252 where every byte has a letter there, are read too, with one warning a file that names what it was taken for. Another encoding is a blocker for the file; single bytes that are no letter spoil only their own cell.
 - **Cells** are separated by commas (RFC 4180: quotes round a cell that holds a comma, a quote or a line end; a quote inside is doubled). Semicolons and tabs are read too. Lines may end in LF, CRLF or CR; LF is written.
 - **The first line** names the columns, exactly as below, in any order. A name that is nearly right is pointed out, never taken. Other columns are left alone and not used.
 - **An empty cell** is "not known", never 0. Where a column gives an empty cell another meaning, it is said below.
@@ -30,9 +30,11 @@ FILES
 - **Text cells** hold at most ${longestText} characters and no control characters but tab and line ends.
 - **The apostrophe rule**: a text that begins with = + - @ TAB or CR (behind any apostrophes of its own) and is not a number gets one leading apostrophe on writing and loses exactly one on reading, so that no spreadsheet takes it for a formula. Numbers such as -3.25 are never touched.
 - **Two ranges.** Outside the hard range a value is a blocker and is not used. Outside the usual range it is used, with a warning. The ranges are ours (common practice, no source) unless a column says otherwise.
+- **Units and places mixed up** are named with what is likely meant, and never turned into it. Not used (blocker): a tank of 50 L or less, which is one in m³; a latitude beyond 90 degrees that would be a longitude; degrees with minutes (\`7.45.30\`, \`7°45'\`) or a letter (\`8.5 S\`); a roof's plan area that is 10.76 times (within 3 %) length × width, as many square feet as m². Used, with a warning: length and width whose product is 10.76 times the plan area, so in feet; a position over 5 degrees from the middle of its table (five positions or more) that is within 2 degrees of it the other way round. A latitude below 90 swapped in every row cannot be told, nor feet where no area stands beside them. For rain see docs/methods/rain.md.
 - **A key** stands once. The same row twice is dropped with a warning; two rows with one key that differ are a blocker: the first is used.
 - **A blocker in a row about a site puts the site in doubt**: it gets the verdict \`unknown\` until the row is mended, so that nothing is judged on half its facts. No bad row stops another, and all that was not used is listed.
 - **In a rain file** a row that cannot be read leaves its day unknown, with a warning. \`-9999\`, \`NA\` and their like mean "not read"; \`T\` (a trace) is unknown too, never 0, until a number is written.
+- **A station file of GHCN-Daily** may stand in place of a rain file: \`rain/<gaugeId>.dly\` (fixed width), or a \`rain/<gaugeId>.csv\` with the columns ID, DATE or YYYYMMDD, ELEMENT, VALUE, M, Q, S (also without a header, in this order). Rain (PRCP) is in tenths of mm and -9999 is "not read". A value with a quality flag is not used; "missing presumed zero" (P) is unknown; a trace (T) is 0 mm; the days of one total over several days (MDPR, DAPR) are unknown. With several stations in a file, the one with the gauge's id is used, else none. One gauge has one file: a .csv beside a .dly is a blocker.
 `;
 
 function fileLines(tables: readonly Table[]): string {

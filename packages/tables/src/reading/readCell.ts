@@ -6,6 +6,7 @@ import { nearest } from './nearest.ts';
 import { readDate } from './readDate.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
+import { writtenDegrees } from './writtenDegrees.ts';
 
 /** What a cell came to. With a fault that is a warning there is a value too. */
 export interface CellReading<T> {
@@ -64,6 +65,11 @@ class Cell<T> {
     const { hard, usual, kind } = this.column;
     if (hard && outside(value, hard)) return this.unused('cell.out_of_range', lowHigh(this.column, hard));
     if (kind === 'whole' && !Number.isSafeInteger(value)) return this.unused('cell.not_whole');
+    const { otherUnit } = this.column;
+    if (otherUnit && value <= otherUnit.high) {
+      const facts = { other: otherUnit.unit, likely: String(value * otherUnit.factor) };
+      return this.unused('cell.other_unit', facts);
+    }
     const unusual = usual && outside(value, usual) ? this.fault('cell.unusual', lowHigh(this.column, usual)) : null;
     return this.used(value, unusual, comma);
   }
@@ -93,6 +99,8 @@ function readChoice<T>(cell: Cell<T>): CellReading<T> {
  * @param text - the cell as it stands in the file [text]
  * @param habit - may a comma be the decimal mark, and does the file use it?
  * @returns the value [unit of the column] or null, and the fault or null
+ * @problem cell.other_unit - so small that another unit is meant
+ * @problem cell.degrees_written - degrees with minutes, or with a letter for the side of the world
  * @problem cell.unusual - outside the usual range; the value is used
  * @law never throws, never gives NaN
  * @definition ours: docs/tables.md
@@ -119,6 +127,8 @@ export function readCell<T>(column: Column<T>, text: string, habit: NumberHabit)
     }
     default: {
       const reading = readNumber(trimmed, habit);
+      const degrees = column.unit === 'deg' && !('value' in reading) ? writtenDegrees(trimmed) : null;
+      if (degrees !== null) return cell.unused('cell.degrees_written', { likely: String(degrees) });
       return 'value' in reading ? cell.number(reading.value, reading.comma) : cell.unused(reading.code, reading.facts);
     }
   }

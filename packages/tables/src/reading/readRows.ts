@@ -3,7 +3,8 @@ import { expectedText, idForm } from '../contract/columns.ts';
 import type { CellsOf, Column, Columns, Table } from '../contract/table.ts';
 import { readCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
-import { isDecimalComma, type NumberHabit } from './readNumber.ts';
+import { isDecimalComma, type NumberHabit, readNumber } from './readNumber.ts';
+import { positionsSwapped, rowMixUps } from './rowMixUps.ts';
 import { type Fault, type NotUsed, type TableProblemCode, tableProblem, tableProblems } from './tableProblems.ts';
 
 /** A line of a file as its cells. The header is row 1. */
@@ -137,18 +138,30 @@ class RowsReader<C extends Columns> {
     this.problems.push(tableProblem(fault.code, this.place(raw, name), { column: name, ...fault.facts }));
   }
 
+  private numberIn(raw: RawRow, name: string): number | null {
+    const text = this.cell(raw, name);
+    const reading = text === '' ? null : readNumber(text, this.habit);
+    return reading !== null && 'value' in reading ? reading.value : null;
+  }
+
   read(raw: RawRow): void {
     if (this.misshapen(raw)) return;
     const values: Record<string, unknown> = {};
     const faulty: { name: string; fault: Fault }[] = [];
     let losing: { fault: Fault; value: string } | null = null;
+    const mixUps = rowMixUps(this.table.columns, (name) => this.numberIn(raw, name), this.cell(raw, 'kind'));
+    const mixedUp = new Map(mixUps.flatMap(({ columns, fault }) => columns.map((name) => [name, fault] as const)));
+    for (const { columns, fault } of mixUps) this.faultIn(raw, columns[0]!, fault);
     for (const [name, column] of Object.entries(this.table.columns)) {
       const text = this.cell(raw, name);
-      const { value, fault, comma } = readCell(column, this.header.at.has(name) ? text : '', this.habit);
-      values[name] = value;
-      if (comma) this.commas.set(name, this.commaCount(name, text, raw.row));
+      const cell = readCell(column, this.header.at.has(name) ? text : '', this.habit);
+      const mixUp = mixedUp.get(name);
+      const isRefused = mixUp !== undefined && tableProblems[mixUp.code] === 'blocker';
+      values[name] = isRefused ? null : cell.value;
+      if (cell.comma) this.commas.set(name, this.commaCount(name, text, raw.row));
+      const fault = isRefused ? mixUp : cell.fault;
       if (fault === null) continue;
-      this.faultIn(raw, name, fault);
+      if (!isRefused) this.faultIn(raw, name, fault);
       if (tableProblems[fault.code] !== 'blocker') continue;
       faulty.push({ name, fault });
       const needed = this.table.key.includes(name) || (column.required && column.kind !== 'text');
@@ -172,7 +185,21 @@ class RowsReader<C extends Columns> {
     return before ? { ...before, count: before.count + 1 } : { value, row, count: 1 };
   }
 
+  /** Positions near the others only with latitude and longitude the other way round. */
+  private positionsFar(): void {
+    const byRow = new Map(this.rows.map((row) => [row.row, row]));
+    const positions = this.rows.flatMap(({ row, values }) => {
+      const { latitude_deg, longitude_deg } = values as Readonly<Record<string, number | null | undefined>>;
+      return latitude_deg == null || longitude_deg == null ? [] : [{ row, latitude_deg, longitude_deg }];
+    });
+    for (const { row, latitude_deg: first, longitude_deg: second } of positionsSwapped(positions)) {
+      const facts = { value: `${first}, ${second}`, likely: `${second}, ${first}`, unit: 'deg' };
+      this.faultIn(byRow.get(row)!, 'latitude_deg', { code: 'row.coordinates_far', facts });
+    }
+  }
+
   finish(emptyRows: readonly number[]): void {
+    this.positionsFar();
     for (const [column, { value, row, count }] of this.commas) {
       const facts = { value, count, column, expected: expectedText(this.table.columns[column]!) };
       this.problems.push(tableProblem('column.decimal_comma', { file: this.file, row, column }, facts));

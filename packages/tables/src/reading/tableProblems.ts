@@ -1,5 +1,6 @@
 import type { Facts } from '@eavewell/engine';
 import { problemMaker } from '@eavewell/engine';
+import { stationProblems } from './stationProblems.ts';
 
 /**
  * Every fault the reader of a programme folder can find, with its severity. The facts of a problem name the value found
@@ -19,7 +20,8 @@ export const tableProblems = {
   'file.not_a_file': 'blocker',
   'file.unreadable': 'blocker', // reason
   'file.too_large': 'blocker', // size_MB, largest_MB
-  'file.wrong_encoding': 'blocker', // encoding: UTF-16 or binary
+  'file.wrong_encoding': 'blocker', // encoding: what it seems to be
+  'file.encoding_taken': 'warning', // encoding: what it was read as
   'file.separator': 'note', // value: semicolon or tab
   'file.cut_off': 'blocker', // value: the last line as it stands; cells, columns
   'file.no_last_line_end': 'warning',
@@ -48,6 +50,12 @@ export const tableProblems = {
   'cell.thousands': 'blocker', // likely
   'cell.unit_in_number': 'blocker', // number, found: what stands behind it
   'cell.out_of_range': 'blocker', // low, high as text
+  'cell.other_unit': 'blocker', // other: the unit likely meant; likely: the number in the column's unit
+  'cell.degrees_written': 'blocker', // likely: decimal degrees
+  'row.coordinates_swapped': 'blocker', // value: both as written; likely: both, the other way round
+  'row.coordinates_far': 'warning', // value, likely as above: far from the others, near them the other way round
+  'row.sides_in_feet': 'warning', // value: length × width; likely: in m; area_m2
+  'row.area_in_square_feet': 'blocker', // value: the area; likely: in m²
   'cell.unusual': 'warning', // low, high as text
   'cell.date_form': 'blocker', // readings: the ISO dates it could be
   'cell.date_not_real': 'blocker',
@@ -80,6 +88,8 @@ export const tableProblems = {
   'rainFile.missing_code': 'warning', // value: the code written for "not read"; count, lastRow
   'rainFile.trace': 'warning', // value; count, lastRow; a trace is not 0 until she says so
   'rainFile.more': 'warning', // value: a rainFile code; count of further rows; lastRow
+  'rainFile.two_files': 'blocker', // value: the one; other: the other
+  ...stationProblems,
   // settings.json. value: as written; key, expected, used: the value used instead.
   'settings.not_json': 'blocker',
   'settings.unknown_key': 'warning', // likely

@@ -38,6 +38,9 @@ function gapsOf(t: Told): string {
 
 const roof = (t: Told) => named(t, 'roof', 'The roof');
 const tank = (t: Told) => named(t, 'tank', 'The tank');
+/** Which years, where it is not all that could be told. */
+const inYears = (t: Told) =>
+  t.has('years') && t.list('years').length < (t.number('telling') ?? 0) ? `, in ${t.text('years')}` : '';
 const firstAt = (t: Told) => (t.place.day ? `, the first on ${numbers.date(t.place.day)}` : '');
 
 const rain = {
@@ -76,6 +79,26 @@ const rain = {
     ),
   'rain.large': (t) =>
     say(`A great deal of rain in a day${t.has('value') ? `: ${t.text('value')} mm` : ''}.`, 'It was used. Check it.'),
+  'rain.in_inches': (t) =>
+    say(
+      `The rain looks like inches, not mm: ${amount(t, ['value'], 'mm', 'very little')} a year, which would be ${amount(t, ['likely_mm'], 'mm', 'far more')}${inYears(t)}.`,
+      'Write it in mm (1 inch is 25.4 mm). If it is mm, round it to 0.1 mm; until then its sites have no verdict.',
+    ),
+  'rain.in_tenths': (t) =>
+    say(
+      `The rain looks like tenths of mm: ${amount(t, ['value'], 'mm', 'very much')} a year, which would be ${amount(t, ['likely_mm'], 'mm', 'far less')}${inYears(t)}.`,
+      'Write it in mm, one decimal. A tank would look ten times too good; until then its sites have no verdict.',
+    ),
+  'rain.same_for_days': (t) =>
+    say(
+      `${amount(t, ['days'], 'day', 'Many days')} in a row have the same rain, ${amount(t, ['value'], 'mm', 'not 0')}${firstAt(t)}${(t.number('runs') ?? 1) > 1 ? `; ${t.text('runs')} such runs in all` : ''}.`,
+      'It was used. Compare with the sheets: one total may have been shared out over the days.',
+    ),
+  'rain.month_twice': (t) =>
+    say(
+      `The month ${named(t, 'value', 'named')} is day by day the same as ${named(t, 'other', 'another')}${(t.number('count') ?? 1) > 1 ? `; ${t.text('count')} such copies in all` : ''}.`,
+      'Both were used. Compare with the sheets, and empty the one that was copied.',
+    ),
   'rain.days_missing': (t) =>
     say(
       `${days(t)} without a reading${gapsOf(t)}.`,

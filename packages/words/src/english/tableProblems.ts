@@ -1,6 +1,8 @@
 import type { TableProblemCode } from '@eavewell/tables';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
+import { mixUpSentences } from './mixUpProblems.ts';
+import { stationProblemSentences } from './stationProblems.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
 
@@ -50,8 +52,13 @@ const file = {
     ),
   'file.wrong_encoding': (t) =>
     say(
-      `The file ${quoted(t)} is not UTF-8 text, but ${t.text('encoding')}.`,
+      `The file ${quoted(t)} is not UTF-8 text; it looks like: ${t.text('encoding')}.`,
       'Save it again as "CSV UTF-8" from the spreadsheet.',
+    ),
+  'file.encoding_taken': (t) =>
+    say(
+      `The file ${quoted(t)} is not UTF-8 text; it was read as ${t.text('encoding')}.`,
+      'Check the letters with accents in it; saved as "CSV UTF-8" there is no doubt.',
     ),
   'file.separator': (t) =>
     say(`The cells are parted by ${t.text('value')}, not by comma.`, 'Nothing to do: it was read so.'),
@@ -253,6 +260,11 @@ const other = {
       `${count(t, 'count', 'more row has', 'more rows have')} the same fault, to row ${t.text('lastRow')}.`,
       'Mend them in the same way.',
     ),
+  'rainFile.two_files': (t) =>
+    say(
+      `The gauge has two rain files, ${quoted(t)} and "${t.text('other')}"; neither was used.`,
+      'Keep the right one, and move the other out of the folder.',
+    ),
   'settings.not_json': (t) =>
     say(
       `settings.json could not be read${t.has('reason') ? `: ${t.text('reason')}` : ''}; every default was used.`,
@@ -291,4 +303,6 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...cell,
   ...link,
   ...other,
+  ...mixUpSentences,
+  ...stationProblemSentences,
 };

@@ -19,3 +19,36 @@ export const normalNeedsYears_fraction = 0.8;
 
 /** Days named in one problem before the rest are only counted [count]. Ours. */
 export const daysNamed_count = 10;
+
+/** A calendar year tells the unit of its rain only with so many measured days [day] and so many days with rain [day]. Ours. */
+export const tellingMeasured_days = 300;
+export const tellingRain_days = 20;
+
+/** A unit is named where so many telling years in a row look like it [year], or this share of them all [fraction]. Ours. */
+export const tellingRow_years = 3;
+export const tellingYears_fraction = 0.5;
+
+/**
+ * Numbers that are inches have a mean day with rain below this [in], a largest below this [in], a year below this [in/year], and at
+ * least this share with a second decimal that is not 0 [fraction]. Ours: 25 mm, 635 mm and 6350 mm; nine in ten have such a decimal.
+ */
+export const inchesMeanRainDay_in = 1;
+export const inchesLargest_in = 25;
+export const inchesYear_in = 250;
+export const inchesSecondDecimal_fraction = 0.5;
+
+/** A number counts as round when it misses a whole one by less than this, for the last bits of a double [fraction]. Ours. */
+export const round_fraction = 1e-6;
+
+/**
+ * Whole numbers that are tenths of mm have, taken for mm, a mean day with rain above this [mm], or a year above this [mm]. Ours: the mean
+ * of a day with rain stays under 60 mm and a year's total under 12,000 mm at nearly every gauge of the world (from memory).
+ */
+export const tenthsMeanRainDay_mm = 60;
+export const tenthsYear_mm = 12000;
+
+/** So many days in a row with one rain, not 0, are not rain as it falls [day]. Source: ferrari-ozaki-2014, abstract. */
+export const sameRain_days = 7;
+
+/** Two months alike count as a copy with so many wet days [day]. Ours: fewer may be alike by chance in a dry place. */
+export const copiedWetDays_days = 5;

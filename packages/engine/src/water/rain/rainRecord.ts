@@ -10,14 +10,16 @@ import {
 } from '../../kernel/index.ts';
 import { morningEnds_h } from './constants.ts';
 import { placeReadings } from './placeReadings.ts';
+import { repeatedRain } from './repeatedRain.ts';
 import { runsOfDays } from './runsOfDays.ts';
+import { unitMixUps } from './unitMixUps.ts';
 
 /**
  * What rain did this gauge measure, day by day? Puts the readings on the calendar, moves a morning reading to the day
  * before, and leaves a day unknown where its reading cannot be believed. Nothing is filled here.
  *
  * @param gauge - the gauge and its readings as they came: day [day], rain_mm [mm] or null
- * @returns the record from its first to its last measured day: rain_mm [mm] by day, state by day; problems alone where no day is measured
+ * @returns the record from its first to its last measured day: rain_mm [mm] by day, state by day; problems alone where no day is measured, or where it is not in mm
  * @problem rain.none - no reading can be used
  * @problem rain.shifted - readings before noon were moved to the day before
  * @problem rain.out_of_order - a reading's day is before that of the reading above it
@@ -27,6 +29,10 @@ import { runsOfDays } from './runsOfDays.ts';
  * @problem rain.absurd - rain above 1828.8 mm in a day; the day is unknown
  * @problem rain.large - rain above 500 mm in a day; kept
  * @problem rain.days_missing - days between the first and the last are not measured
+ * @problem rain.same_for_days - seven days or more in a row with one rain, not 0; kept
+ * @problem rain.month_twice - two months alike day by day; kept
+ * @problem rain.in_inches - the numbers look like inches; no record
+ * @problem rain.in_tenths - the numbers look like tenths of mm; no record
  * @law the order of readings changes no day
  * @source durre-2010, bounds check (from memory)
  */
@@ -48,8 +54,11 @@ export function rainRecord(gauge: GaugeFacts): Checked<RainRecord> {
     rain_mm: placed.rain_mm.slice(from, to),
     state: placed.state.slice(from, to),
   };
+  problems.push(...repeatedRain(record, shift_days, place));
   const missing = missingDays(record, place);
   if (missing) problems.push(missing);
+  const mixUps = unitMixUps(record, place);
+  if (mixUps.length > 0) return { ok: false, problems: [...problems, ...mixUps] };
   return { ok: true, value: record, problems };
 }
 
