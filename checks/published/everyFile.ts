@@ -1,5 +1,6 @@
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
+import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
@@ -9,14 +10,18 @@ import { conversions } from './units.ts';
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   conversions,
+  droughtClasses,
+  droughtIndex,
   enhealth,
   lancaster,
   loucksVanBeek,
   monthlyMeans,
   monthlyTotals,
+  normalTable,
   punmia,
   sphere,
   texasFirstFlush,
+  thomFit,
   warwickDemand,
   warwickSupply,
   who,

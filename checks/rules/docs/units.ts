@@ -50,6 +50,8 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   dry: '1 on a dry day',
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
+  shape: 'a plain number: the form of a distribution',
+  spi: 'a plain number: standard deviations from the mean',
 };
 
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */

@@ -4,6 +4,7 @@ export * from './facts.ts';
 export * from './findings.ts';
 export * from './numerics.ts';
 export * from './numericsBeta.ts';
+export * from './numericsGamma.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './range.ts';

@@ -19,3 +19,9 @@ export const normalNeedsYears_fraction = 0.8;
 
 /** Days named in one problem before the rest are only counted [count]. Ours. */
 export const daysNamed_count = 10;
+
+/** Years a calendar month needs for an index of drought [count]. Source: wmo-1090, at least 20 to 30 years (from memory). */
+export const leastSums_count = 20;
+
+/** Of them, how many need some rain, so that a distribution can be fitted [count]. Ours. */
+export const leastWetSums_count = 10;

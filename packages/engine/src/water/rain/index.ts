@@ -1,10 +1,13 @@
 export { annualMaximum_mm } from './annualMaximum.ts';
 export { type DrySpell, drySpells } from './drySpells.ts';
 export { fillGaps } from './fillGaps.ts';
+export { type GammaFit, gammaByLMoments, gammaByThom } from './gammaFits.ts';
 export { judgedRain, type RainSettings } from './judgedRain.ts';
 export { longestDryRunByYear } from './longestDryRunByYear.ts';
 export { type MonthCompleteness, monthCompleteness } from './monthCompleteness.ts';
 export { type MonthlyNormal, monthlyNormals } from './monthlyNormals.ts';
+export { type MonthTotal, monthTotals } from './monthTotals.ts';
 export { rainRecord } from './rainRecord.ts';
 export { rainWorking } from './rainWorking.ts';
+export { type GammaMethod, type MonthSpi, type SpiClass, spi, spiClass, standardisedSums } from './spi.ts';
 export { waterYearStart } from './waterYearStart.ts';
