@@ -94,7 +94,8 @@ const guessBelow = [1.432788, 0.189269, 0.001308] as const;
  * normalQuantile({ below_fraction: 0.5, above_fraction: 0.5 }) // → 0
  * normalQuantile({ below_fraction: 0, above_fraction: 1 }) // → -Infinity
  */
-export function normalQuantile({ below_fraction, above_fraction }: Shares): number {
+export function normalQuantile(shares: Shares): number {
+  const { below_fraction, above_fraction } = shares;
   if (!(below_fraction >= 0 && above_fraction >= 0 && Math.abs(below_fraction + above_fraction - 1) < 1e-9)) {
     throw new RangeError('normalQuantile: needs two shares that add up to 1');
   }

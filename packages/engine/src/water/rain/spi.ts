@@ -38,6 +38,8 @@ export type SpiClass = (typeof spiClasses)[number];
  * @returns the index of each sum [number], under 0 for dry ones; null for all where fewer than 20 sums are known or fewer than 10 are above 0
  * @law a larger sum never has a smaller index; a sum of 0 has the chance q
  * @source mckee-1993, standardised precipitation index; wmo-1090, least years (from memory); least sums above 0 are ours
+ * @example
+ * standardisedSums([0, 12.5], 'thom') // → [null, null]
  */
 export function standardisedSums(sums_mm: readonly number[], method: GammaMethod): readonly (number | null)[] {
   const wet = sums_mm.filter((sum) => sum > 0);
