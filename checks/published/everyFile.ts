@@ -2,6 +2,7 @@ import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
@@ -17,6 +18,7 @@ export const everyFile: readonly PublishedFile[] = [
   loucksVanBeek,
   monthlyMeans,
   monthlyTotals,
+  neighbourRain,
   normalTable,
   punmia,
   sphere,

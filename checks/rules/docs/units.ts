@@ -59,6 +59,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   measured: 'a code of how a day is known',
   unknownDay: 'a code of how a day is known',
   filledDay: 'a code of how a day is known',
+  neighbourDay: 'a code of how a day is known',
   'Range.low': 'the unit stands in the name of the field that holds the range',
   'Range.high': 'the unit stands in the name of the field that holds the range',
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',

@@ -25,3 +25,21 @@ export const leastSums_count = 20;
 
 /** Of them, how many need some rain, so that a distribution can be fitted [count]. Ours. */
 export const leastWetSums_count = 10;
+
+/** Mean radius of the earth [km]. Source: IUGG 1980, from memory. */
+export const earthRadius_km = 6371.0088;
+
+/** How far away a neighbouring gauge may be [km]. Ours: further away, a day's rain has little to do with it. */
+export const neighbourReach_km = 100;
+
+/** How many neighbours are asked about one day [count]. Source: punmia-pande-lal, Example 4.3, which asks three. */
+export const neighboursAsked_count = 3;
+
+/** Days that two gauges must both have measured before one may fill the other [count]. Ours: three years. */
+export const leastSharedDays_count = 1096;
+
+/** A change of slope beside the neighbours above this is named [fraction]. Ours: chance alone seldom makes a fifth in ten years. */
+export const doubleMassBend_fraction = 0.2;
+
+/** Months that a gauge and its neighbours must share before their slopes are compared [month]. Ours: ten years. */
+export const doubleMassNeeds_months = 120;

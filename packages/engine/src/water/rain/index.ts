@@ -1,5 +1,7 @@
 export { annualMaximum_mm } from './annualMaximum.ts';
+export { type DoubleMass, doubleMass, doubleMassProblems, slopeRatio } from './doubleMass.ts';
 export { type DrySpell, drySpells } from './drySpells.ts';
+export { fillFromNeighbours, type NeighbourFilling } from './fillFromNeighbours.ts';
 export { fillGaps } from './fillGaps.ts';
 export { type GammaFit, gammaByLMoments, gammaByThom } from './gammaFits.ts';
 export { judgedRain, type RainSettings } from './judgedRain.ts';
@@ -7,6 +9,8 @@ export { longestDryRunByYear } from './longestDryRunByYear.ts';
 export { type MonthCompleteness, monthCompleteness } from './monthCompleteness.ts';
 export { type MonthlyNormal, monthlyNormals } from './monthlyNormals.ts';
 export { type MonthTotal, monthTotals } from './monthTotals.ts';
+export { type DistanceNeighbour, inverseDistance_mm, normalRatio_mm, type RatioNeighbour } from './neighbourRain.ts';
+export { type GaugePosition, type GaugeRecord, greatCircle_km, type Neighbour, neighboursOf } from './neighbours.ts';
 export { rainRecord } from './rainRecord.ts';
 export { rainWorking } from './rainWorking.ts';
 export { type GammaMethod, type MonthSpi, type SpiClass, spi, spiClass, standardisedSums } from './spi.ts';
