@@ -1,3 +1,4 @@
+// long: the commands are run end to end here, and share the folders made before the first of them
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

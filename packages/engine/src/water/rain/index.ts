@@ -13,5 +13,6 @@ export { type DistanceNeighbour, inverseDistance_mm, normalRatio_mm, type RatioN
 export { type GaugePosition, type GaugeRecord, greatCircle_km, type Neighbour, neighboursOf } from './neighbours.ts';
 export { rainRecord } from './rainRecord.ts';
 export { rainWorking } from './rainWorking.ts';
+export { type DayOfRain, type JudgedDaysFilled, judgedDaysFilled, wettestDay } from './recordFacts.ts';
 export { type GammaMethod, type MonthSpi, type SpiClass, spi, spiClass, standardisedSums } from './spi.ts';
 export { waterYearStart } from './waterYearStart.ts';
