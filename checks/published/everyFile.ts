@@ -2,6 +2,7 @@ import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
@@ -26,5 +27,6 @@ export const everyFile: readonly PublishedFile[] = [
   thomFit,
   warwickDemand,
   warwickSupply,
+  wetDays,
   who,
 ];

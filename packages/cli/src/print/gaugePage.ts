@@ -4,6 +4,7 @@ import {
   type JudgedRain,
   judgedDaysFilled,
   longestDryRunByYear,
+  measured,
   monthlyNormals,
   type Problem,
   type RainRecord,
@@ -64,7 +65,7 @@ export function gaugePage(sheet: Sheet, { gauge, finding, record, problems, site
 
 function recordLines(sheet: Sheet, record: RainRecord): void {
   const days = record.rain_mm.length;
-  const missing = record.state.filter((state) => state !== 0).length;
+  const missing = record.state.filter((state) => state !== measured).length;
   const lastDay = record.firstDay + days - 1;
   sheet.line(words.record(numbers.date(record.firstDay), numbers.date(lastDay), days, missing), 0, 2);
   const wettest = wettestDay(record);

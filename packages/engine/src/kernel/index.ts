@@ -1,4 +1,5 @@
 export * from './days.ts';
+export * from './draws.ts';
 export * from './engineProblems.ts';
 export * from './facts.ts';
 export * from './findings.ts';

@@ -43,3 +43,16 @@ export const doubleMassBend_fraction = 0.2;
 
 /** Months that a gauge and its neighbours must share before their slopes are compared [month]. Ours: ten years. */
 export const doubleMassNeeds_months = 120;
+
+/** Scale of a gamma distribution of wet days' rain from their mean: 1.83 of it less 2.16 mm. Source: geng-1986 (from memory). */
+export const gengScalePerMean_fraction = 1.83;
+export const gengScaleAdded_mm = 2.16;
+
+/** Days, each with the day before it, that a month needs to tell chances of rain [count]. Ours: five months' worth. */
+export const leastPairs_count = 150;
+
+/** Wet days that a month needs for a distribution of its own [count]. Ours. */
+export const leastWetDays_count = 20;
+
+/** What a day of just 1 mm has above it, so that a distribution can be fitted [mm]. Ours: half a tenth, the usual reading. */
+export const smallestExcess_mm = 0.05;
