@@ -1,6 +1,9 @@
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
+import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { wetDays } from './madeRain.ts';
+import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
@@ -10,16 +13,22 @@ import { conversions } from './units.ts';
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   conversions,
+  droughtClasses,
+  droughtIndex,
   enhealth,
   lancaster,
   loucksVanBeek,
   monthlyMeans,
   monthlyTotals,
+  neighbourRain,
+  normalTable,
   punmia,
   sphere,
   stationFiles,
   texasFirstFlush,
+  thomFit,
   warwickDemand,
   warwickSupply,
+  wetDays,
   who,
 ];

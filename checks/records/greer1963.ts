@@ -23,6 +23,8 @@ const rainByMonth_tenthsOfMm: readonly (readonly number[])[] = [
 export const greer1963: GaugeFacts = {
   gaugeId: 'greer-1963',
   name: 'Greer, South Carolina, 1963',
+  latitude_deg: null,
+  longitude_deg: null,
   readingTime: null,
   file: 'rain/greer-1963.csv',
   readings: rainByMonth_tenthsOfMm

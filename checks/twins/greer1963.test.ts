@@ -5,6 +5,7 @@ import {
   judgedRain,
   longestDryRunByYear,
   monthlyNormals,
+  type RainSettings,
   rainRecord,
 } from '../../packages/engine/src/water/rain/index.ts';
 import { greer1963 } from '../records/greer1963.ts';
@@ -41,7 +42,13 @@ describe('a real year, 1963', () => {
   });
 
   it('is one whole water year from January', () => {
-    const settings = { seed: 1, missingDays_fraction: 0.1, leastYears: 10, waterYearStartMonth: null };
+    const settings: RainSettings = {
+      seed: 1,
+      missingDays_fraction: 0.1,
+      leastYears: 10,
+      waterYearStartMonth: null,
+      gapFilling: 'otherYears',
+    };
     const rain = judgedRain(record.value, settings);
     if (!rain.ok) throw new Error('the year of 1963 was not judged');
     expect(rain.value.startMonth).toBe(1);

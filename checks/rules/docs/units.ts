@@ -50,6 +50,8 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   dry: '1 on a dry day',
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
+  shape: 'a plain number: the form of a distribution',
+  spi: 'a plain number: standard deviations from the mean',
 };
 
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */
@@ -57,6 +59,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   measured: 'a code of how a day is known',
   unknownDay: 'a code of how a day is known',
   filledDay: 'a code of how a day is known',
+  neighbourDay: 'a code of how a day is known',
   'Range.low': 'the unit stands in the name of the field that holds the range',
   'Range.high': 'the unit stands in the name of the field that holds the range',
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',

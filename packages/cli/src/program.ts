@@ -4,6 +4,7 @@ import { type CheckOptions, checkCommand } from './commands/check.ts';
 import type { Context } from './commands/context.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
+import { rainCommand } from './commands/rain.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { plainText } from './print/text.ts';
 
@@ -18,22 +19,27 @@ function wholeNumber(text: string, least: number, most: number, otherwise: strin
   return value;
 }
 
-/** The commands, their options and their help. `ended` is told how the chosen command ended. */
-export function program(context: Context, ended: (code: ExitCode) => void): Command {
-  const { stdout, stderr } = context.around;
-  const shown = (text: string) => (context.look.drawn ? text : plainText(text).replaceAll('?', ' '));
-  const root = new Command('eavewell')
+/** The command itself: what it says of itself, and how. */
+function rootCommand({ around, look, version }: Context): Command {
+  const { stdout, stderr } = around;
+  const shown = (text: string) => (look.drawn ? text : plainText(text).replaceAll('?', ' '));
+  return new Command('eavewell')
     .description(help.about)
-    .version(context.version, '-v, --version', help.version)
+    .version(version, '-v, --version', help.version)
     .helpOption('-h, --help', help.help)
     .addHelpText('after', help.examples.main)
     .exitOverride()
     .configureOutput({
       writeOut: (text) => void stdout.write(shown(text)),
       writeErr: (text) => void stderr.write(text),
-      getOutHelpWidth: () => context.look.width,
-      getErrHelpWidth: () => context.look.width,
+      getOutHelpWidth: () => look.width,
+      getErrHelpWidth: () => look.width,
     });
+}
+
+/** The commands, their options and their help. `ended` is told how the chosen command ended. */
+export function program(context: Context, ended: (code: ExitCode) => void): Command {
+  const root = rootCommand(context);
   root
     .command('check')
     .description(help.check)
@@ -52,6 +58,13 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--series', help.series)
     .addHelpText('after', help.examples.design)
     .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
+  root
+    .command('rain')
+    .description(help.rain)
+    .argument('<folder>', help.folder)
+    .argument('<gauge>', help.gauge)
+    .addHelpText('after', help.examples.rain)
+    .action(async (folder: string, gauge: string) => ended(await rainCommand(folder, gauge, context)));
   root
     .command('demo')
     .description(help.demo)

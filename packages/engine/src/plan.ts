@@ -1,48 +1,100 @@
-import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteFacts, StorageSeries } from './kernel/index.ts';
+import type {
+  Checked,
+  GaugeFacts,
+  GaugeFinding,
+  Problem,
+  ProgrammeFacts,
+  RainRecord,
+  SiteDesign,
+  SiteFacts,
+  StorageSeries,
+} from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
 import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
-import { judgedRain, rainRecord } from './water/rain/index.ts';
+import {
+  doubleMass,
+  doubleMassProblems,
+  type GaugeRecord,
+  judgedRain,
+  type MonthTotal,
+  monthTotals,
+  neighboursOf,
+  rainRecord,
+} from './water/rain/index.ts';
 
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
 export interface ReadyProgramme extends Programme {
   readonly gauges: ReadonlyMap<string, GaugeFinding>;
 }
 
+/** A gauge, its record or why there is none. */
+interface GaugeRead {
+  readonly gauge: GaugeFacts;
+  readonly record: Checked<RainRecord>;
+}
+
 /**
- * What does each gauge come to? Checks every record once, for all the sites that use it.
+ * What does each gauge come to? Checks every record once, for all the sites that use it, and holds it against the gauges
+ * near by.
  *
  * @param facts - the programme
+ * @param only - ids of the gauges wanted; the others still speak as neighbours. All where it is not given
  * @returns by gaugeId: rain ready for the balance [mm], or null with the blockers that say why, and every problem found
+ * @law a gauge's finding is the same whichever gauges are wanted, and whatever their order
  * @definition ours: docs/methods/rain.md
  */
-export function readyGauges(facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>): ReadonlyMap<string, GaugeFinding> {
-  const found = new Map<string, GaugeFinding>();
-  for (const gauge of facts.gauges) {
-    const { gaugeId, name } = gauge;
-    const record = rainRecord(gauge);
-    const rain = record.ok ? judgedRain(record.value, facts.settings) : null;
-    found.set(gaugeId, {
-      gaugeId,
-      name,
-      rain: rain?.ok ? rain.value : null,
-      problems: [...record.problems, ...(rain?.problems ?? [])],
-    });
-  }
-  return found;
+export function readyGauges(
+  facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>,
+  only?: ReadonlySet<string>,
+): ReadonlyMap<string, GaugeFinding> {
+  const all = facts.gauges.map((gauge): GaugeRead => ({ gauge, record: rainRecord(gauge) }));
+  const known = all.flatMap(({ gauge, record }): GaugeRecord[] => (record.ok ? [{ gauge, record: record.value }] : []));
+  const totals = new Map<RainRecord, readonly MonthTotal[]>();
+  const totalsOf = (record: RainRecord) => {
+    const found = totals.get(record) ?? monthTotals(record);
+    totals.set(record, found);
+    return found;
+  };
+  const wanted = all.filter(({ gauge }) => only === undefined || only.has(gauge.gaugeId));
+  return new Map(wanted.map((one) => [one.gauge.gaugeId, gaugeFinding(one, known, facts.settings, totalsOf)]));
+}
+
+function gaugeFinding(
+  { gauge, record }: GaugeRead,
+  known: readonly GaugeRecord[],
+  settings: ProgrammeFacts['settings'],
+  totalsOf: (record: RainRecord) => readonly MonthTotal[],
+): GaugeFinding {
+  const { gaugeId, name } = gauge;
+  if (!record.ok) return { gaugeId, name, rain: null, problems: record.problems };
+  const neighbours = neighboursOf(gauge, known);
+  const rain = judgedRain(record.value, settings, neighbours);
+  const mass = doubleMass(
+    totalsOf(record.value),
+    neighbours.map((one) => totalsOf(one.record)),
+  );
+  const ids = neighbours.map((one) => one.record.gaugeId);
+  return {
+    gaugeId,
+    name,
+    rain: rain.ok ? rain.value : null,
+    problems: [...record.problems, ...rain.problems, ...doubleMassProblems(gaugeId, mass, ids)],
+  };
 }
 
 /**
  * Makes a programme ready: gauges checked, the catalogue's tanks in order of size, empty stores.
  *
  * @param facts - the programme
+ * @param only - ids of the gauges its sites use, where not all are wanted; the others still speak as neighbours
  * @returns what every site needs: gauges with their rain [mm], catalogue of tanks [L], settings
  * @definition ours
  */
-export function readyProgramme(facts: ProgrammeFacts): ReadyProgramme {
+export function readyProgramme(facts: ProgrammeFacts, only?: ReadonlySet<string>): ReadyProgramme {
   return {
     settings: facts.settings,
     catalogue: tankSizes(facts.parts),
-    gauges: readyGauges(facts),
+    gauges: readyGauges(facts, only),
     yields: new WeakMap(),
     drawn: new Map(),
   };

@@ -19,6 +19,8 @@ export interface NumberWords {
   /** "likely 25 to 30": a range of shares as years of so many. */
   likelyYears(range_fraction: Range, all: number): string;
   date(day: DayIndex | string): string;
+  /** A figure with so many decimals, for columns whose heads name the unit. */
+  fixed(value: number, decimals: number): string;
   /** Any figure with its unit, as the engine spells units. */
   quantity(value: number | string | Range | null, unit: string): string;
   /** The same, without rounding, for what was given. */

@@ -20,6 +20,12 @@ describe('numbers as people read them', () => {
     expect(numbers.quantity(99.96, 'L')).toBe('100 L');
     expect(numbers.given(7.125, 'L_per_person_per_day')).toBe('7.125 L a person a day');
     expect(numbers.quantity(675, 'L/day')).toBe('675 L a day');
+    expect([1234.5, 8.3, -0.004, Number.NaN].map((value) => numbers.fixed(value, 2))).toEqual([
+      '1,234.50',
+      '8.30',
+      '0.00',
+      'not known',
+    ]);
   });
 
   it('never lets NaN through', () => {

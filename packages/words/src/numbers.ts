@@ -37,6 +37,14 @@ export function dayFigure(value: number): string {
   return Math.abs(value) >= 99.95 ? written(value, 0) : written(value, 1);
 }
 
+/** A number with so many decimals, zeros at the end kept, so that columns stand under each other. */
+export function fixedFigure(value: number, decimals: number): string {
+  if (!Number.isFinite(value)) return 'not known';
+  const [whole = '0', part] = Math.abs(value).toFixed(decimals).split('.');
+  const body = part === undefined ? grouped(whole) : `${grouped(whole)}.${part}`;
+  return value < 0 && /[1-9]/.test(body) ? `-${body}` : body;
+}
+
 /** Whole number, nearest. */
 export function wholeFigure(value: number): string {
   return Number.isFinite(value) ? written(Math.round(value), 0) : 'not known';

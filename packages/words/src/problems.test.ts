@@ -30,6 +30,7 @@ const everyFact: Problem['facts'] = {
   tank: 'T1',
   tanks: ['T1', 'T2'],
   other: 'g1',
+  others: ['G2', 'G3'],
   key: 'draws',
   used: 1000,
   number: 3,

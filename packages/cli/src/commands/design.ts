@@ -51,7 +51,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   if (options.out !== undefined) await makeOutFolder(options.out);
   const read = await readFolder(folder, context);
   const facts = options.site === undefined ? read.facts : factsOfSite(read.facts, options.site);
-  const ready = readyProgramme(facts);
+  const ready = readyProgramme(facts, options.site === undefined ? undefined : gaugesOf(facts));
   const outputs = await openOutputs(options, context);
   try {
     const judged = await judgeAll(facts, ready, outputs, options, context);
@@ -73,7 +73,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   }
 }
 
-/** The programme with one site and its gauge only. */
+/** The programme with one site. Its gauges all stay: they may be neighbours. */
 function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
   const site = facts.sites.find((one) => one.siteId === siteId);
   if (!site)
@@ -86,7 +86,12 @@ function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
         ),
       ),
     );
-  return { ...facts, sites: [site], gauges: facts.gauges.filter((gauge) => gauge.gaugeId === site.gaugeId) };
+  return { ...facts, sites: [site] };
+}
+
+/** The gauges the sites use. */
+function gaugesOf({ sites }: ProgrammeFacts): ReadonlySet<string> {
+  return new Set(sites.flatMap(({ gaugeId }) => (gaugeId === null ? [] : [gaugeId])));
 }
 
 async function openOutputs(options: DesignOptions, { around }: Context): Promise<Outputs> {

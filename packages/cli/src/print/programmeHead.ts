@@ -10,7 +10,7 @@ export function programmeHead(sheet: Sheet, facts: ProgrammeFacts, gauges: Reado
   const { settings } = facts;
   sheet.heading(settings.programme);
   const { people, unknown } = peopleOf(facts);
-  const counted = design.programme(facts.sites.length, people, facts.gauges.length);
+  const counted = design.programme(facts.sites.length, people, gauges.size);
   sheet.line(unknown > 0 ? `${counted}; ${design.peopleUnknown(unknown)}` : counted);
   sheet.line(recordText(gauges));
   sheet.line(design.target(english.findings.target(settings.target)), 0, 2);

@@ -21,6 +21,7 @@ function rainReport(rain: JudgedRain): NonNullable<GaugeReport['rain']> {
     judgedYears: rain.judgedYears,
     years: rain.years.map(({ label, judged, missing_days }) => ({ waterYear: label, judged, missing_days })),
     filledDays: rain.filledDays,
+    neighbourDays: rain.neighbourDays,
     cutDays: rain.cutDays,
     meanAnnualRain_mm: rain.meanAnnualRain_mm,
     longestRainlessRun_days: rain.longestRainlessRun_days,

@@ -74,6 +74,9 @@ export interface RainReading {
 export interface GaugeFacts {
   readonly gaugeId: string;
   readonly name: string;
+  /** WGS 84, north and east positive; null where not known: a gauge without a position is nobody's neighbour. */
+  readonly latitude_deg: number | null;
+  readonly longitude_deg: number | null;
   /** Local time of reading, `HH:MM`, or null. Before noon, a reading is the rain of the day before. */
   readonly readingTime: string | null;
   readonly readings: readonly RainReading[];
@@ -108,6 +111,10 @@ export interface Target {
   readonly goodYears_fraction: number;
 }
 
+/** What a gap is filled from first. Days that the neighbours cannot fill take the same days of other years. */
+export const gapFillings = ['otherYears', 'normalRatio', 'inverseDistance'] as const;
+export type GapFilling = (typeof gapFillings)[number];
+
 /** The programme's settings. Every default stands in `defaultSettings`. */
 export interface DesignSettings {
   readonly programme: string;
@@ -125,6 +132,7 @@ export interface DesignSettings {
   readonly leastYears: number;
   /** 1–12, or null: the month that least splits dry spells. */
   readonly waterYearStartMonth: number | null;
+  readonly gapFilling: GapFilling;
 }
 
 /**
@@ -143,6 +151,7 @@ export const defaultSettings: DesignSettings = {
   missingDays_fraction: 0.1,
   leastYears: 10,
   waterYearStartMonth: null,
+  gapFilling: 'otherYears',
 };
 
 /** All the engine is told: what a folder of tables comes to. */

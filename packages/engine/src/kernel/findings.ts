@@ -102,7 +102,7 @@ export interface StorageSeries {
   readonly spill_L: Float64Array;
   /** 1 on a dry day. */
   readonly dry: Uint8Array;
-  /** `measured`, `unknownDay` or `filledDay`. */
+  /** `measured`, `unknownDay`, `filledDay` or `neighbourDay`. */
   readonly state: Uint8Array;
 }
 

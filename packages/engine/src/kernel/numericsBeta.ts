@@ -1,3 +1,4 @@
+import { logGamma } from './numericsLogGamma.ts';
 import type { Range } from './range.ts';
 
 /**
@@ -102,18 +103,4 @@ function betaFraction(x: number, a: number, b: number): number {
 
 function logBeta(a: number, b: number): number {
   return logGamma(a) + logGamma(b) - logGamma(a + b);
-}
-
-/** Lanczos's approximation with g = 7 and nine terms, coefficients of Godfrey (2001), from memory; checked against SciPy. */
-const lanczos = [
-  0.99999999999980993, 676.5203681218851, -1259.1392167224028, 771.32342877765313, -176.61502916214059,
-  12.507343278686905, -0.13857109526572012, 9.9843695780195716e-6, 1.5056327351493116e-7,
-];
-
-function logGamma(z: number): number {
-  if (z < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * z)) - logGamma(1 - z);
-  let sum = lanczos[0]!;
-  for (let i = 1; i < lanczos.length; i++) sum += lanczos[i]! / (z - 1 + i);
-  const t = z + 6.5;
-  return 0.5 * Math.log(2 * Math.PI) + (z - 0.5) * Math.log(t) - t + Math.log(sum);
 }

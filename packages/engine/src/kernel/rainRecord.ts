@@ -3,7 +3,10 @@ import type { DayIndex } from './days.ts';
 /** How a day's rain is known. */
 export const measured = 0;
 export const unknownDay = 1;
+/** Filled from the same days of other years. */
 export const filledDay = 2;
+/** Filled from neighbouring gauges. */
+export const neighbourDay = 3;
 
 /** A gauge's days without a hole in the calendar: unknown days stand with state `unknownDay` and 0 mm that nobody may use. */
 export interface RainRecord {
@@ -11,7 +14,7 @@ export interface RainRecord {
   readonly firstDay: DayIndex;
   /** Rain by day [mm]. */
   readonly rain_mm: Float64Array;
-  /** `measured`, `unknownDay` or `filledDay`, by day. */
+  /** `measured`, `unknownDay`, `filledDay` or `neighbourDay`, by day. */
   readonly state: Uint8Array;
 }
 
@@ -32,6 +35,8 @@ export interface JudgedRain {
   readonly years: readonly WaterYear[];
   readonly judgedYears: number;
   readonly filledDays: number;
+  /** Of the filled days, those filled from neighbouring gauges. */
+  readonly neighbourDays: number;
   /** Mean rain of a judged year [mm]. */
   readonly meanAnnualRain_mm: number;
   /** Longest run of days under 1 mm in the judged years [day]. */

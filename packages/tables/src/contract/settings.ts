@@ -1,5 +1,5 @@
-import type { DesignSettings, Target } from '@eavewell/engine';
-import { above, fraction, from, quantity, text, whole } from './columns.ts';
+import { type DesignSettings, gapFillings, type Target } from '@eavewell/engine';
+import { above, choice, fraction, from, quantity, text, whole } from './columns.ts';
 import type { Column } from './table.ts';
 
 type ColumnsFor<T> = { readonly [K in keyof T]: Column<NonNullable<T[K]>> };
@@ -38,5 +38,9 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
     {
       hard: from(1, 12),
     },
+  ),
+  gapFilling: choice(
+    gapFillings,
+    'What gaps in the rain are filled from first: other years, or neighbouring gauges by one of two methods.',
   ),
 };

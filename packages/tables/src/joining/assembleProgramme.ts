@@ -38,6 +38,8 @@ function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
     return {
       gaugeId,
       name: values.name ?? gaugeId,
+      latitude_deg: values.latitude_deg,
+      longitude_deg: values.longitude_deg,
       readingTime: values.readingTime,
       readings: found?.readings ?? [],
       file: found?.file ?? `rain/${gaugeId}.csv`,

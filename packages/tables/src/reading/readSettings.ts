@@ -101,7 +101,7 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     return { settings: defaultSettings, problems: reader.problems };
   }
   reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
-  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth'>) =>
+  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth' | 'gapFilling'>) =>
     reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
   const settings: DesignSettings = {
     programme: reader.take('programme', given['programme'], settingsColumns.programme, defaultSettings.programme),
@@ -119,6 +119,7 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
       settingsColumns.waterYearStartMonth,
       defaultSettings.waterYearStartMonth,
     ),
+    gapFilling: reader.take('gapFilling', given['gapFilling'], settingsColumns.gapFilling, defaultSettings.gapFilling),
   };
   return { settings, problems: reader.problems };
 }

@@ -1,3 +1,4 @@
+import { gapFillings } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, notUsed, problem } from './parts.ts';
 import { siteReport } from './site.ts';
@@ -20,6 +21,7 @@ const settings = z.strictObject({
   missingDays_fraction: z.number(),
   leastYears: z.int(),
   waterYearStartMonth: z.int().nullable(),
+  gapFilling: z.enum(gapFillings),
 });
 
 const gaugeRain = z.strictObject({
@@ -29,6 +31,7 @@ const gaugeRain = z.strictObject({
   judgedYears: z.int(),
   years: z.array(z.strictObject({ waterYear: z.int(), judged: z.boolean(), missing_days: z.int() })),
   filledDays: z.int(),
+  neighbourDays: z.int().describe('Of the filled days, those filled from neighbouring gauges.'),
   cutDays: z.int().describe('Days at both ends that make no whole water year.'),
   meanAnnualRain_mm: z.number(),
   longestRainlessRun_days: z.int().describe('Longest run of days under 1 mm in the judged years.'),

@@ -74,7 +74,9 @@ export const series = z
   .strictObject({
     firstDay: day,
     rain_mm: daily.describe("At the site: the gauge's rain times the site's rain factor."),
-    known: z.array(z.enum(['measured', 'filled', 'unknown'])),
+    known: z
+      .array(z.enum(['measured', 'filled', 'neighbours', 'unknown']))
+      .describe('filled: from other years. neighbours: filled from neighbouring gauges.'),
     inflow_L: daily,
     content_L: daily.describe('At the end of the day.'),
     judgedTaken_L: daily,

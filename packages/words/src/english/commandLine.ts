@@ -1,4 +1,4 @@
-import type { Range, Verdict } from '@eavewell/engine';
+import type { Range, SpiClass, Verdict } from '@eavewell/engine';
 import { numbers } from './numbers.ts';
 
 const many = (count: number, one: string, more: string): string =>
@@ -18,8 +18,10 @@ const help = {
   about: 'Plans rain-fed village water: will the roof and the tank carry the people through the dry spells?',
   check: 'Read a folder of tables and say what is wrong in it, where, and what to do.',
   design: 'Give every site its verdict: holds, tight, short or unknown.',
+  rain: 'Say what one gauge measured, what is wrong in it, and what rests on it.',
   demo: 'Make an invented programme to try things on.',
   folder: 'folder of tables (docs/tables.md)',
+  gauge: 'id of a gauge (gauges.csv)',
   newFolder: 'folder to make; it must be new or empty',
   out: 'write the results as files into DIR',
   all: 'list every problem, not the first few of each kind',
@@ -37,6 +39,7 @@ Start here:
   $ eavewell demo islands             make an invented programme of 60 sites
   $ eavewell check islands            what is wrong in its tables?
   $ eavewell design islands           a verdict for every site
+  $ eavewell rain islands G1          what did this gauge measure?
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -60,6 +63,13 @@ Examples:
 
 holds: meets the target over its whole range.  tight: not at its worse end.
 short: misses it.  unknown: not enough facts, which is never a pass.`,
+    rain: `
+Examples:
+  $ eavewell rain islands G1     record and its faults, normals, dry runs,
+                                 driest months, and what rests on filled days
+
+A filled day was not measured: it serves the tank's balance only, and enters
+no normal, no dry run and no index of drought.`,
     demo: `
 Examples:
   $ eavewell demo islands                    60 sites, with faults planted
@@ -158,6 +168,62 @@ const design = {
   sourceOf: (text: string) => `source: ${text}`,
 };
 
+const spiClasses: Readonly<Record<SpiClass, string>> = {
+  extremelyDry: 'extremely dry',
+  severelyDry: 'severely dry',
+  moderatelyDry: 'moderately dry',
+  nearNormal: 'near normal',
+  moderatelyWet: 'moderately wet',
+  veryWet: 'very wet',
+  extremelyWet: 'extremely wet',
+};
+
+const rain = {
+  who: (name: string, id: string) => `${name} (${id})`,
+  unknownGauge: (id: string, near: readonly string[]) =>
+    `There is no gauge ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
+  record: (from: string, to: string, days: number, missing: number) =>
+    `Record: ${from} to ${to}, ${numbers.days(days)}; ${missing === 0 ? 'all measured' : `${numbers.days(missing)} not measured`}`,
+  wettest: (rain: string, day: string) => `Wettest day: ${rain} on ${day}`,
+  years: (month: string, judged: number, all: number) =>
+    `Water year: from ${month}; ${numbers.ofYears(judged, all)} judged`,
+  noYears: 'No year of it can be judged: the faults below say why.',
+  notJudged: (years: readonly string[]) => `Not judged, with days missing: ${years.join(', ')}`,
+  mean: (rain: string) => `Rain of a mean judged year: ${rain}`,
+  longestRun: (days: string) => `Longest run of days under 1 mm: ${days}, filled days among them`,
+  filled: 'Filled days',
+  filledBy: (all: number, fromYears: number, fromGauges: number) =>
+    all === 0
+      ? 'No day was filled.'
+      : `${numbers.days(all)}: ${numbers.quantity(fromYears, 'number')} from the same days of other years, ${numbers.quantity(fromGauges, 'number')} from gauges near by`,
+  judgedFilled: (filled: number, days: number, share: string) =>
+    `Every verdict on this gauge rests on ${numbers.days(days)} of judged years; ${numbers.quantity(filled, 'number')} of them (${share}) are filled.`,
+  normals: 'What a month usually brings',
+  normalColumns: ['', 'rain, mm', 'wet days', 'mm a day', 'whole years'],
+  none: '-',
+  ofYears: (complete: number, all: number) => `${complete} of ${all}`,
+  normalsKey: 'wet: 1 mm or more; -: too few years with every day measured',
+  runs: 'Longest run of days under 1 mm, by water year',
+  stripKey: (drawn: boolean) =>
+    drawn
+      ? 'one mark a year: · none, ▁ to █ up to the longest, ? a day not known'
+      : 'one mark a year: . none, 1 to 9 up to the longest, ? a day not known',
+  runsKey: 'each year: days of its longest run; * with filled days in the year',
+  driest: 'Driest months',
+  indexColumns: ['over', 'ending', 'rain', 'index', ''],
+  span: (months: number) => many(months, 'month', 'months'),
+  indexKey: 'index: standardised precipitation index, gamma by L-moments (WMO-No. 1090 classes)',
+  noIndex: 'too few years with every day measured',
+  classes: spiClasses,
+  sites: 'Sites on this gauge',
+  noSites: 'No site uses it.',
+  noneRest: 'No dry day of theirs falls on a filled day.',
+  siteColumns: ['site', '', 'verdict', 'dry days', 'on filled days'],
+  moreSites: (count: number) => `and ${sites(count)} more with dry days on filled days`,
+  faults: 'Faults of the record',
+  noFaults: 'None was found.',
+};
+
 const demo = {
   made: (count: number, gauges: number, folder: string) =>
     `Made ${sites(count)} and ${many(gauges, 'gauge', 'gauges')} in ${folder}. Every place and name is invented.`,
@@ -209,6 +275,7 @@ export const commandLine = {
   figures,
   check,
   design,
+  rain,
   demo,
   trouble,
   progress,

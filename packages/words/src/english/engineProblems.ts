@@ -36,6 +36,12 @@ function gapsOf(t: Told): string {
     : `, in ${numbers.quantity(gaps, 'number')} gaps; the longest${longest}`;
 }
 
+/** The gauges near by, by name where they are few. */
+function nearBy(t: Told): string {
+  const others = t.list('others');
+  return others.length === 0 || others.length > 3 ? 'the gauges near by' : others.join(', ');
+}
+
 const roof = (t: Told) => named(t, 'roof', 'The roof');
 const tank = (t: Told) => named(t, 'tank', 'The tank');
 /** Which years, where it is not all that could be told. */
@@ -102,7 +108,7 @@ const rain = {
   'rain.days_missing': (t) =>
     say(
       `${days(t)} without a reading${gapsOf(t)}.`,
-      'Look for the missing sheets; until then the gaps are filled from other years, and marked.',
+      'Look for the missing sheets; until then the gaps are filled, and marked.',
     ),
   'rain.year_not_judged': (t) =>
     say(
@@ -111,6 +117,13 @@ const rain = {
     ),
   'rain.days_filled': (t) =>
     say(`${daysDo(t, 'was', 'were')} filled from the same days of other years, and marked.`, 'Nothing to do.'),
+  'rain.days_filled_neighbours': (t) =>
+    say(`${daysDo(t, 'was', 'were')} filled from gauges near by, and marked.`, 'Nothing to do.'),
+  'rain.no_neighbour': (t) =>
+    say(
+      `${daysDo(t, 'could', 'could')} not be filled from gauges near by: none within 100 km, with a position and three years in common, measured them.`,
+      'Other years filled them where they could. Add positions to gauges.csv, or another gauge.',
+    ),
   'rain.gap_not_filled': (t) =>
     say(
       `${days(t)} could not be filled: no other year has those days.`,
@@ -123,6 +136,11 @@ const rain = {
     ),
   'rain.part_years_cut': (t) =>
     say(`${daysDo(t, 'at the ends makes', 'at the ends make')} no whole water year; cut off.`, 'Nothing to do.'),
+  'rain.double_mass_bends': (t) =>
+    say(
+      `Beside ${nearBy(t)} it measures ${amount(t, ['slopeRatio_fraction'], 'fraction', 'a different share')} of what it did before${t.place.day ? ` ${numbers.date(t.place.day)}` : ''}.`,
+      `Ask whether the gauge, its place or its reader changed. A change under ${amount(t, ['limit_fraction'], 'fraction', 'a fifth')} would not be named.`,
+    ),
   'rain.few_years': (t) =>
     say(
       `Only ${amount(t, ['judgedYears', 'years', 'count'], 'year', 'a few years')} of rain can be judged.`,

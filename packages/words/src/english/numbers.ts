@@ -1,5 +1,5 @@
 import type { Range } from '@eavewell/engine';
-import { dateParts, dayFigure, enoughLitres, exactFigure, figure, wholeFigure } from '../numbers.ts';
+import { dateParts, dayFigure, enoughLitres, exactFigure, figure, fixedFigure, wholeFigure } from '../numbers.ts';
 import type { NumberWords } from '../numberWords.ts';
 
 const monthNames = [
@@ -106,6 +106,7 @@ export const numbers: NumberWords = {
     return from === to ? `likely ${from}` : `likely ${from} to ${to}`;
   },
   date,
+  fixed: fixedFigure,
   quantity: (value, unit) => quantity(value, unit, false),
   given: (value, unit) => quantity(value, unit, true),
 };

@@ -9,7 +9,7 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
   },
   'rain.filled': {
     label: 'Days filled',
-    formula: 'days without a reading, filled from the same days of other years',
+    formula: 'days without a reading, filled from neighbouring gauges or from the same days of other years',
   },
   'rain.mean': { label: 'Rain of a mean year', formula: 'rain of the judged years ÷ their number, × rain factor' },
   'roof.area': { label: 'Roof that catches rain', formula: 'plan length × plan width, or the plan area as given' },

@@ -52,3 +52,40 @@ export const sameRain_days = 7;
 
 /** Two months alike count as a copy with so many wet days [day]. Ours: fewer may be alike by chance in a dry place. */
 export const copiedWetDays_days = 5;
+
+/** Years a calendar month needs for an index of drought [count]. Source: wmo-1090, at least 20 to 30 years (from memory). */
+export const leastSums_count = 20;
+
+/** Of them, how many need some rain, so that a distribution can be fitted [count]. Ours. */
+export const leastWetSums_count = 10;
+
+/** Mean radius of the earth [km]. Source: IUGG 1980, from memory. */
+export const earthRadius_km = 6371.0088;
+
+/** How far away a neighbouring gauge may be [km]. Ours: further away, a day's rain has little to do with it. */
+export const neighbourReach_km = 100;
+
+/** How many neighbours are asked about one day [count]. Source: punmia-pande-lal, Example 4.3, which asks three. */
+export const neighboursAsked_count = 3;
+
+/** Days that two gauges must both have measured before one may fill the other [count]. Ours: three years. */
+export const leastSharedDays_count = 1096;
+
+/** A change of slope beside the neighbours above this is named [fraction]. Ours: chance alone seldom makes a fifth in ten years. */
+export const doubleMassBend_fraction = 0.2;
+
+/** Months that a gauge and its neighbours must share before their slopes are compared [month]. Ours: ten years. */
+export const doubleMassNeeds_months = 120;
+
+/** Scale of a gamma distribution of wet days' rain from their mean: 1.83 of it less 2.16 mm. Source: geng-1986 (from memory). */
+export const gengScalePerMean_fraction = 1.83;
+export const gengScaleAdded_mm = 2.16;
+
+/** Days, each with the day before it, that a month needs to tell chances of rain [count]. Ours: five months' worth. */
+export const leastPairs_count = 150;
+
+/** Wet days that a month needs for a distribution of its own [count]. Ours. */
+export const leastWetDays_count = 20;
+
+/** What a day of just 1 mm has above it, so that a distribution can be fitted [mm]. Ours: half a tenth, the usual reading. */
+export const smallestExcess_mm = 0.05;

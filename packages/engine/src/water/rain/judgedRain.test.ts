@@ -3,7 +3,13 @@ import { dayIndexOf, filledDay, isoDay, type RainRecord, unknownDay } from '../.
 import { judgedRain, type RainSettings } from './judgedRain.ts';
 import { rainWorking } from './rainWorking.ts';
 
-const settings: RainSettings = { seed: 1, missingDays_fraction: 0.1, leastYears: 3, waterYearStartMonth: null };
+const settings: RainSettings = {
+  seed: 1,
+  missingDays_fraction: 0.1,
+  leastYears: 3,
+  waterYearStartMonth: null,
+  gapFilling: 'otherYears',
+};
 
 /** 2 mm every day, from one day up to another. */
 function steady(from: number, to: number): RainRecord {

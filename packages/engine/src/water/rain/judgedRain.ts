@@ -7,35 +7,48 @@ import {
   isoDay,
   type JudgedRain,
   measured,
+  neighbourDay,
   type Problem,
   type RainRecord,
   unknownDay,
   type WaterYear,
 } from '../../kernel/index.ts';
 import { wetDayFrom_mm } from './constants.ts';
+import { fillFromNeighbours } from './fillFromNeighbours.ts';
 import { fillGaps } from './fillGaps.ts';
+import type { Neighbour } from './neighbours.ts';
 import { waterYearStart, wholeWaterYears } from './waterYearStart.ts';
 
 /** The settings that judge a record. */
-export type RainSettings = Pick<DesignSettings, 'seed' | 'missingDays_fraction' | 'leastYears' | 'waterYearStartMonth'>;
+export type RainSettings = Pick<
+  DesignSettings,
+  'seed' | 'missingDays_fraction' | 'leastYears' | 'waterYearStartMonth' | 'gapFilling'
+>;
 
 /**
  * Which years of this rain may a verdict rest on? Fills the gaps, cuts the part-years at both ends, and judges each whole
  * water year: not one with too many unmeasured days, nor one with a day that could not be filled.
  *
  * @param record - what the gauge measured, from rainRecord
- * @param settings - seed [number], missingDays_fraction [fraction] 0 to 1, leastYears [year], waterYearStartMonth [month] 1 to 12 or null
- * @returns whole water years with their rain [mm] by day, judged years [year], filled days [day], mean rain [mm/year], longest rainless run [day]; problems alone where no year can be judged
+ * @param settings - seed [number], missingDays_fraction [fraction] 0 to 1, leastYears [year], waterYearStartMonth [month] 1 to 12 or null, gapFilling
+ * @param neighbours - the gauges near by, nearest first, with distance_km [km]; asked only where gapFilling says so
+ * @returns whole water years with their rain [mm] by day, judged years [year], filled days [day] by what they were filled from, mean rain [mm/year], longest rainless run [day]; problems alone where no year can be judged
  * @problem rain.too_short - no whole water year, or none that can be judged
  * @problem rain.part_years_cut - days before the first and after the last whole year are not used
  * @problem rain.days_filled - days were filled from other years
+ * @problem rain.days_filled_neighbours - days were filled from neighbouring gauges
+ * @problem rain.no_neighbour - gaps were to be filled from neighbours, and none could fill them all
  * @problem rain.gap_not_filled - no year measured these calendar days; their years are not judged
  * @problem rain.year_not_judged - years with too many unmeasured days
  * @problem rain.few_years - fewer judged years than a firm verdict needs
  * @law the years' days and the cut days add up to the record's days
  * @definition ours
  */
-export function judgedRain(record: RainRecord, settings: RainSettings): Checked<JudgedRain> {
+export function judgedRain(
+  record: RainRecord,
+  settings: RainSettings,
+  neighbours: readonly Neighbour[] = [],
+): Checked<JudgedRain> {
   const startMonth = settings.waterYearStartMonth ?? waterYearStart(record);
   const whole = wholeWaterYears(record, startMonth);
   const place = { gaugeId: record.gaugeId };
@@ -49,19 +62,22 @@ export function judgedRain(record: RainRecord, settings: RainSettings): Checked<
   if (whole.years === 0) return { ok: false, problems: [tooShort({ judgedYears: 0 })] };
   const from = dayIndexOf(whole.firstYear, startMonth, 1) - record.firstDay;
   const to = dayIndexOf(whole.firstYear + whole.years, startMonth, 1) - record.firstDay;
-  const trimmed = slice(fillGaps(record, settings.seed), from, to);
+  const { gapFilling, seed } = settings;
+  const first = gapFilling === 'otherYears' ? record : fillFromNeighbours(record, neighbours, gapFilling);
+  const trimmed = slice(fillGaps(first, seed), from, to);
   const years = waterYears(trimmed, startMonth, whole.firstYear, whole.years, settings.missingDays_fraction);
   const cutDays = record.rain_mm.length - (to - from);
   const problems = recordProblems(trimmed, years, cutDays, startMonth, settings);
   const judgedYears = years.filter((year) => year.judged).length;
   if (judgedYears === 0) return { ok: false, problems: [...problems, tooShort({ judgedYears })] };
-  const filledDays = count(trimmed.state, filledDay);
+  const neighbourDays = count(trimmed.state, neighbourDay);
   const rain: JudgedRain = {
     record: trimmed,
     startMonth,
     years,
     judgedYears,
-    filledDays,
+    filledDays: count(trimmed.state, filledDay) + neighbourDays,
+    neighbourDays,
     ...rainOfJudgedYears(trimmed, years, judgedYears),
     cutDays,
   };
@@ -131,13 +147,7 @@ function recordProblems(
   const place = { gaugeId: record.gaugeId };
   const problems: Problem[] = [];
   if (cutDays > 0) problems.push(engineProblem('rain.part_years_cut', place, { days: cutDays, startMonth }));
-  const filled = count(record.state, filledDay);
-  if (filled > 0) problems.push(engineProblem('rain.days_filled', place, { count: filled, seed: settings.seed }));
-  const unfilled = count(record.state, unknownDay);
-  if (unfilled > 0) {
-    const day = isoDay(record.firstDay + record.state.indexOf(unknownDay));
-    problems.push(engineProblem('rain.gap_not_filled', { ...place, day }, { count: unfilled }));
-  }
+  problems.push(...fillingProblems(record, settings));
   const notJudged = years.filter((year) => !year.judged);
   if (notJudged.length > 0) {
     const labels = notJudged.map((year) => String(year.label));
@@ -147,6 +157,25 @@ function recordProblems(
   const judgedYears = years.length - notJudged.length;
   if (judgedYears > 0 && judgedYears < settings.leastYears) {
     problems.push(engineProblem('rain.few_years', place, { judgedYears, leastYears: settings.leastYears }));
+  }
+  return problems;
+}
+
+/** What became of the days nobody measured: filled from neighbours, from other years, or not at all. */
+function fillingProblems(record: RainRecord, { seed, gapFilling }: RainSettings): readonly Problem[] {
+  const { gaugeId, firstDay, state } = record;
+  const problems: Problem[] = [];
+  const [near, filled, unfilled] = [neighbourDay, filledDay, unknownDay].map((how) => count(state, how));
+  if (near! > 0) {
+    problems.push(engineProblem('rain.days_filled_neighbours', { gaugeId }, { count: near!, gapFilling }));
+  }
+  if (gapFilling !== 'otherYears' && filled! + unfilled! > 0) {
+    problems.push(engineProblem('rain.no_neighbour', { gaugeId }, { count: filled! + unfilled!, gapFilling }));
+  }
+  if (filled! > 0) problems.push(engineProblem('rain.days_filled', { gaugeId }, { count: filled!, seed }));
+  if (unfilled! > 0) {
+    const day = isoDay(firstDay + state.indexOf(unknownDay));
+    problems.push(engineProblem('rain.gap_not_filled', { gaugeId, day }, { count: unfilled! }));
   }
   return problems;
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { filledDay, measured, unknownDay } from '../../kernel/index.ts';
+import { filledDay, measured, neighbourDay, unknownDay } from '../../kernel/index.ts';
 import { longestDryRunByYear } from './longestDryRunByYear.ts';
 
 const record = {
@@ -24,4 +24,13 @@ it('says nothing of a year with a day not measured', () => {
     state[6] = how;
     expect(longestDryRunByYear({ ...record, state }, years)).toEqual([2, null]);
   }
+});
+
+it('counts a filled day as it was filled where that is asked, and still nothing unknown', () => {
+  const state = record.state.slice();
+  state[6] = filledDay;
+  state[8] = neighbourDay;
+  expect(longestDryRunByYear({ ...record, state }, years, 'filledToo')).toEqual([2, 2]);
+  state[5] = unknownDay;
+  expect(longestDryRunByYear({ ...record, state }, years, 'filledToo')).toEqual([2, null]);
 });

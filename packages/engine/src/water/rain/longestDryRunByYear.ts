@@ -1,4 +1,4 @@
-import { measured, type RainRecord, type WaterYear } from '../../kernel/index.ts';
+import { measured, type RainRecord, unknownDay, type WaterYear } from '../../kernel/index.ts';
 import { wetDayFrom_mm } from './constants.ts';
 
 /**
@@ -7,18 +7,21 @@ import { wetDayFrom_mm } from './constants.ts';
  *
  * @param record - rain_mm [mm] by day and state by day
  * @param years - the years, as offsets into the record
- * @returns the longest run of each year [day], 0 or more, in the order of the years; null where a day was not measured
+ * @param counting - `measured`: a filled day leaves its year without a figure; `filledToo`: it counts as it was filled
+ * @returns the longest run of each year [day], 0 or more, in the order of the years; null where a day was not measured, or not even filled
  * @source etccdi, consecutive dry days; the cut at the year's end is ours
  */
 export function longestDryRunByYear(
   record: RainRecord,
   years: readonly Pick<WaterYear, 'from' | 'to'>[],
+  counting: 'measured' | 'filledToo' = 'measured',
 ): readonly (number | null)[] {
   return years.map(({ from, to }) => {
     let run = 0;
     let longest = 0;
     for (let day = from; day < to; day++) {
-      if (record.state[day] !== measured) return null;
+      const state = record.state[day]!;
+      if (state === unknownDay || (state !== measured && counting === 'measured')) return null;
       run = record.rain_mm[day]! < wetDayFrom_mm ? run + 1 : 0;
       if (run > longest) longest = run;
     }

@@ -11,6 +11,8 @@ const gauge = (
 ): GaugeFacts => ({
   gaugeId: 'G1',
   name: 'Gauge',
+  latitude_deg: null,
+  longitude_deg: null,
   readingTime,
   file: 'rain/G1.csv',
   readings: pairs.map(([offset, rain_mm], i) => ({ day: start + offset, rain_mm, row: i + 2 })),

@@ -31,7 +31,7 @@ export function rainWorking(rain: JudgedRain, rainFactor = 1): readonly WorkingL
     code: 'rain.filled',
     value: rain.filledDays,
     unit: 'day',
-    inputs: [gauge, days],
+    inputs: [gauge, days, workingInput('neighbourDays', rain.neighbourDays, 'day')],
     source: 'definition',
   });
   const judged = workingInput('judgedYears', rain.judgedYears, 'year');

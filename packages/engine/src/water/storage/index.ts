@@ -20,6 +20,7 @@ export {
   type TankSeries,
 } from './dayByDay.ts';
 export { type DryRuns, dryRuns } from './dryRuns.ts';
+export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';

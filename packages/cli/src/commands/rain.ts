@@ -1,0 +1,69 @@
+import {
+  designSites,
+  filledDryDays,
+  type GaugeFacts,
+  type Problem,
+  type ProgrammeFacts,
+  type ReadyProgramme,
+  rainRecord,
+  readyProgramme,
+  seriesOf,
+} from '@eavewell/engine';
+import { english } from '@eavewell/words';
+import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { gaugePage, type SiteOnGauge } from '../print/gaugePage.ts';
+import { countProblems } from '../print/problemList.ts';
+import { Sheet } from '../print/sheet.ts';
+import { write } from '../print/terminal.ts';
+import type { Context } from './context.ts';
+import { nearestIds } from './nearestIds.ts';
+import { readFolder } from './readFolder.ts';
+
+const { progress: progressWords, rain } = english.commandLine;
+
+/** Says what one gauge measured, what is wrong in it, and what rests on it. */
+export async function rainCommand(folder: string, gaugeId: string, context: Context): Promise<ExitCode> {
+  const read = await readFolder(folder, context);
+  const { facts } = read;
+  const gauge = gaugeOf(facts, gaugeId);
+  const ready = readyProgramme(facts, new Set([gaugeId]));
+  const finding = ready.gauges.get(gaugeId)!;
+  const record = rainRecord(gauge);
+  const problems = [...read.problems.filter((problem) => isOfGauge(problem, gauge)), ...finding.problems];
+  const sites = sitesOn(facts, ready, gaugeId, context);
+  context.progress.done();
+  const sheet = new Sheet(context.look);
+  gaugePage(sheet, { gauge, finding, record: record.ok ? record.value : null, problems, sites });
+  await write(context.around.stdout, sheet.text());
+  return countProblems(problems).blocker > 0 ? exitCodes.blocker : exitCodes.done;
+}
+
+function gaugeOf({ gauges }: ProgrammeFacts, gaugeId: string): GaugeFacts {
+  const found = gauges.find((gauge) => gauge.gaugeId === gaugeId);
+  if (found) return found;
+  const ids = gauges.map((gauge) => gauge.gaugeId);
+  throw new WrongUse(rain.unknownGauge(gaugeId, nearestIds(gaugeId, ids)));
+}
+
+function isOfGauge({ place }: Problem, { gaugeId, file }: GaugeFacts): boolean {
+  return place.gaugeId === gaugeId || place.file === file;
+}
+
+/** The sites that use the gauge, and how much of what they lack rests on filled days. */
+function sitesOn(
+  facts: ProgrammeFacts,
+  ready: ReadyProgramme,
+  gaugeId: string,
+  { progress }: Context,
+): readonly SiteOnGauge[] {
+  const sites = facts.sites.filter((site) => site.gaugeId === gaugeId);
+  const years = ready.gauges.get(gaugeId)?.rain?.years ?? [];
+  const found: SiteOnGauge[] = [];
+  for (const design of designSites(sites, ready)) {
+    const series = seriesOf(sites[found.length]!, ready);
+    const dry = series ? filledDryDays(series, years) : { dryDays: 0, filledDryDays: 0 };
+    found.push({ siteId: design.siteId, name: design.name, verdict: design.verdict, ...dry });
+    progress.at(() => progressWords.judging(found.length, sites.length));
+  }
+  return found;
+}
