@@ -24,5 +24,13 @@ export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
+export {
+  daysMetShare,
+  type SizedCase,
+  type SizeVerdict,
+  type TankVerdict,
+  tankVerdict,
+  verdictsBySize,
+} from './tankVerdicts.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

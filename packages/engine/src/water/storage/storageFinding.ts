@@ -2,16 +2,15 @@ import {
   type DayIndex,
   type DesignSettings,
   type JudgedRain,
-  jeffreysRange,
   type StorageFinding,
-  verdictOf,
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
-import { type DrawnYears, resampledDryDays } from './resample.ts';
-import { isShareMet, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import type { DrawnYears } from './resample.ts';
+import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { storageWorking } from './storageWorking.ts';
+import { daysMetShare, tankVerdict } from './tankVerdicts.ts';
 
 /** All that is needed to judge one site's storage. */
 export interface StorageCase {
@@ -42,23 +41,14 @@ export function storageFinding(given: StorageCase): {
   readonly finding: StorageFinding;
   readonly working: readonly WorkingLine[];
 } {
-  const { balance, rain, tankVolume_L, settings } = given;
-  const { target } = settings;
-  const curve = sizeCurve(balance, rain, target, tankVolume_L);
+  const { balance, rain, tankVolume_L, settings, drawn } = given;
+  const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
   const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
-  const spread = resampledDryDays(balance, rain.years, tankVolume_L, given.drawn, settings.range_fraction);
-  // The share of days is the same figure told the other way round.
-  const share = (dryDays_per_year: number) => 1 - (dryDays_per_year * rain.judgedYears) / curve.judgedDays;
-  const daysMet = { low: share(spread.high), high: share(spread.low) };
-  const goodYears_fraction_range = jeffreysRange(point.goodYears, rain.judgedYears, settings.range_fraction);
-  const meetsAtWorstEnd =
-    goodYears_fraction_range.low >= target.goodYears_fraction &&
-    isShareMet(daysMet.low, 1, target.daysMet_fraction) &&
-    rain.judgedYears >= settings.leastYears;
+  const judged = tankVerdict({ balance, rain, curve, settings, drawn }, point);
   const finding: StorageFinding = {
-    verdict: verdictOf(point.meetsTarget, meetsAtWorstEnd),
+    verdict: judged.verdict,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
     otherDemand_L_per_day: given.otherDemand_L_per_day,
@@ -66,11 +56,11 @@ export function storageFinding(given: StorageCase): {
     judgedYears: rain.judgedYears,
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
-    goodYears_fraction_range,
-    daysMet_fraction: share(point.dryDays_per_year),
-    daysMet_fraction_range: daysMet,
+    goodYears_fraction_range: judged.goodYears_fraction_range,
+    daysMet_fraction: daysMetShare(curve, point.dryDays_per_year),
+    daysMet_fraction_range: judged.daysMet_fraction_range,
     dryDays_per_year: point.dryDays_per_year,
-    dryDays_per_year_range: spread,
+    dryDays_per_year_range: judged.dryDays_per_year_range,
     tankForDays_L: curve.tankForDays_L,
     tankForRuns_L: curve.tankForRuns_L,
     tankForTarget_L: curve.tankForTarget_L,
