@@ -1,11 +1,14 @@
 import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteFacts, StorageSeries } from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
+import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
 import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
 import { judgedRain, rainRecord } from './water/rain/index.ts';
 
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
 export interface ReadyProgramme extends Programme {
   readonly gauges: ReadonlyMap<string, GaugeFinding>;
+  /** What can be bought, at the prices of the latest day there is a price of. */
+  readonly market: Market;
 }
 
 /**
@@ -43,6 +46,7 @@ export function readyProgramme(facts: ProgrammeFacts): ReadyProgramme {
     settings: facts.settings,
     catalogue: tankSizes(facts.parts),
     gauges: readyGauges(facts),
+    market: marketOn(facts.parts, facts.prices, null),
     yields: new WeakMap(),
     drawn: new Map(),
   };
@@ -84,6 +88,23 @@ export function problemsOf(site: SiteFacts, ready: ReadyProgramme): readonly Pro
  */
 export function seriesOf(site: SiteFacts, ready: ReadyProgramme): StorageSeries | null {
   return siteSeries(site, gaugeOf(site, ready), ready);
+}
+
+/**
+ * What would mend one site that is short or tight?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready
+ * @param design - the site's design, where it is known already
+ * @returns remedies in their order [L, day/year, year, currency]; null where the site is neither short nor tight
+ * @definition ours: docs/methods/remedies.md
+ */
+export function remediesOf(
+  site: SiteFacts,
+  ready: ReadyProgramme,
+  design: SiteDesign = designSite(site, gaugeOf(site, ready), ready),
+): SiteRemedies | null {
+  return siteRemedies(design, { site, gauge: gaugeOf(site, ready), programme: ready, market: ready.market });
 }
 
 function gaugeOf(site: SiteFacts, ready: ReadyProgramme): GaugeFinding | undefined {

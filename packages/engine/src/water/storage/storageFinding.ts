@@ -1,10 +1,4 @@
-import {
-  type DayIndex,
-  type DesignSettings,
-  type JudgedRain,
-  type StorageFinding,
-  type WorkingLine,
-} from '../../kernel/index.ts';
+import type { DayIndex, DesignSettings, JudgedRain, StorageFinding, WorkingLine } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
 import type { DrawnYears } from './resample.ts';
