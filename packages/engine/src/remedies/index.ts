@@ -16,5 +16,13 @@ export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 export { type LeaveIt, worstYear } from './leaveIt.ts';
 export { type Market, marketOn } from './market.ts';
 export { litreSteps, promisedLess } from './promisedLitres.ts';
+export {
+  type RemediesTogether,
+  type RemedyGroup,
+  remediesTogether,
+  type SitesTogether,
+  type SmallestRemedy,
+  type Sum,
+} from './remediesTogether.ts';
 export { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 export { type NotMendedReason, type SiteRemedies, siteRemedies } from './siteRemedies.ts';
