@@ -1,4 +1,12 @@
-import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteFacts, StorageSeries } from './kernel/index.ts';
+import type {
+  DayIndex,
+  GaugeFinding,
+  Problem,
+  ProgrammeFacts,
+  SiteDesign,
+  SiteFacts,
+  StorageSeries,
+} from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
 import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
 import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
@@ -7,7 +15,7 @@ import { judgedRain, rainRecord } from './water/rain/index.ts';
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
 export interface ReadyProgramme extends Programme {
   readonly gauges: ReadonlyMap<string, GaugeFinding>;
-  /** What can be bought, at the prices of the latest day there is a price of. */
+  /** What can be bought, at the prices of one day. */
   readonly market: Market;
 }
 
@@ -38,15 +46,16 @@ export function readyGauges(facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>):
  * Makes a programme ready: gauges checked, the catalogue's tanks in order of size, empty stores.
  *
  * @param facts - the programme
+ * @param pricesOn - the day whose prices count [day]; null: the latest there is a price of
  * @returns what every site needs: gauges with their rain [mm], catalogue of tanks [L], settings
  * @definition ours
  */
-export function readyProgramme(facts: ProgrammeFacts): ReadyProgramme {
+export function readyProgramme(facts: ProgrammeFacts, pricesOn: DayIndex | null = null): ReadyProgramme {
   return {
     settings: facts.settings,
     catalogue: tankSizes(facts.parts),
     gauges: readyGauges(facts),
-    market: marketOn(facts.parts, facts.prices, null),
+    market: marketOn(facts.parts, facts.prices, pricesOn),
     yields: new WeakMap(),
     drawn: new Map(),
   };
