@@ -2,6 +2,7 @@ import {
   type DesignSettings,
   defaultSettings,
   type ProgrammeFacts,
+  type RainReading,
   readIsoDay,
   type SiteFacts,
 } from '@eavewell/engine';
@@ -21,13 +22,28 @@ const settings: DesignSettings = { ...defaultSettings, draws: 60, firstFlush_mm:
 export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: SiteFacts } {
   const next = numbersFrom(seed * 7907 + 11);
   for (let i = 0; i < 8; i++) next();
-  const one = <T>(...choices: readonly T[]): T => choices[Math.floor(next() * choices.length)]!;
+  const readings = madeReadings(next);
+  const site = madeSite(seed, next);
+  return {
+    site,
+    settings,
+    sites: [site],
+    gauges: [{ gaugeId: 'G', name: 'Made', readingTime: null, readings, file: 'rain/G.csv' }],
+    ...madeCatalogue(seed, site.people!),
+  };
+}
+
+function madeReadings(next: () => number): RainReading[] {
   const wetness = 0.25 + 0.3 * next();
-  const readings = Array.from({ length: days }, (_, i) => {
+  return Array.from({ length: days }, (_, i) => {
     const season = 0.7 + 0.3 * Math.sin((2 * Math.PI * i) / 365.25);
     const rain_mm = next() < wetness * season * 1.6 ? Math.round(-Math.log(1 - next()) * 110) / 10 : 0;
     return { day: firstDay + i, rain_mm, row: i + 2 };
   });
+}
+
+function madeSite(seed: number, next: () => number): SiteFacts {
+  const one = <T>(...choices: readonly T[]): T => choices[Math.floor(next() * choices.length)]!;
   const people = 40 + Math.floor(next() * 120);
   const roof = (roofId: string) => ({
     roofId,
@@ -55,7 +71,7 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
   const washing = { purpose: 'washing', litres_per_person_per_day: 4, judged: false };
   const drinking = { purpose: 'drinking', litres_per_person_per_day: one(3, 4.5, 8), judged: true };
   const cooking = { purpose: 'cooking', litres_per_person_per_day: 1.5, judged: true };
-  const site: SiteFacts = {
+  return {
     siteId: `S${seed}`,
     name: 'Made up',
     people,
@@ -67,6 +83,9 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
     demand: one([], [drinking], [drinking, cooking, washing], [drinking, washing]),
     doubts: [],
   };
+}
+
+function madeCatalogue(seed: number, people: number): Pick<ProgrammeFacts, 'parts' | 'prices'> {
   const part = (partId: string, kind: string, volume_L: number | null, length_m: number | null) => ({
     partId,
     kind,
@@ -82,10 +101,6 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
   });
   const odd = seed % 5 === 0;
   return {
-    site,
-    settings,
-    sites: [site],
-    gauges: [{ gaugeId: 'G', name: 'Made', readingTime: null, readings, file: 'rain/G.csv' }],
     parts: [
       part('small', 'tank', people * 30, 1),
       part('middle', 'tank', people * 95, 2),

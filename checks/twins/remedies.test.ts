@@ -166,7 +166,7 @@ function before(a: Judged, b: Judged, withVerdict = true): number {
   return steps.find((step) => step !== 0) ?? 0;
 }
 
-/** What should be told: of each kind the first that holds and the first, gentler, that is tight; pairs before every single only. */
+/** What should be told: of each kind the first that holds and the first, gentler, that is tight; pairs only before every single. */
 function told(judged: readonly Judged[]): readonly Judged[] {
   const kept = (some: readonly Judged[]) => {
     const found: Judged[] = [];
@@ -182,9 +182,12 @@ function told(judged: readonly Judged[]): readonly Judged[] {
   const singles = kept(judged.filter((one) => one.kinds.length === 1)).sort((a, b) => before(a, b));
   const keeping = judged.some((one) => one.cut === 0 && one.design.verdict === 'holds');
   const pairs = kept(judged.filter((one) => one.kinds.length === 2 && !(keeping && one.cut > 0)));
-  return [...singles, ...pairs.filter((pair) => singles.every((single) => before(pair, single) < 0))].sort((a, b) =>
-    before(a, b),
+  const early = pairs.filter((pair) => singles.every((single) => before(pair, single) < 0));
+  const holding = [...singles, ...early].filter((one) => one.design.verdict === 'holds');
+  const useful = early.filter(
+    (pair) => pair.design.verdict === 'holds' || holding.every((one) => before(pair, one, false) < 0),
   );
+  return [...singles, ...useful].sort((a, b) => before(a, b));
 }
 
 function designOf(site: SiteFacts, ready: ReadyProgramme): SiteDesign {

@@ -1,3 +1,4 @@
+// long: one programme is made once for all that the command line promises
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';

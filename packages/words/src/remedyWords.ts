@@ -2,6 +2,7 @@ import type {
   ChangeKind,
   DayIndex,
   LeaveIt,
+  NoCostReason,
   NotMendedReason,
   Remedy,
   RemedyChange,
@@ -18,6 +19,7 @@ export interface RemedyWords {
   cost(cost: RemedyCost): string;
   /** The smallest change of a site, its verdict and its cost, in a sentence. */
   smallest(remedy: Remedy): string;
+  whyNoCost(reason: NoCostReason): string;
   notMended(reason: NotMendedReason): string;
   leaveIt(year: LeaveIt): string;
   /** The kinds of change of a remedy. */

@@ -48,8 +48,8 @@ export function compareRemedies(a: Remedy, b: Remedy): number {
  * @example
  * kindsOf({ changes: [{ kind: 'firstFlush', firstFlush_mm: 0.5 }] }) // → 'firstFlush'
  */
-export function kindsOf({ changes }: Pick<Remedy, 'changes'>): string {
-  const kinds = changes.map((change) => change.kind);
+export function kindsOf(remedy: Pick<Remedy, 'changes'>): string {
+  const kinds = remedy.changes.map((change) => change.kind);
   return kinds.sort((a, b) => changeKinds.indexOf(a) - changeKinds.indexOf(b)).join('+');
 }
 

@@ -38,7 +38,8 @@ const noTank: readonly (readonly TankChange[])[] = [[]];
 /**
  * What is the smallest change that would mend this site? Every single change, and pairs of them, judged as the site itself
  * was; of each kind of change the first that makes it hold, and the first that makes it tight where that asks for less. A pair
- * is told only where it comes before every single change, and one that cuts what was promised only where nothing that keeps it
+ * is told only where it comes before every single change (one that ends tight only where it asks for less than the first that
+ * holds), and one that cuts what was promised only where nothing that keeps it
  * makes the site hold.
  *
  * @param design - the site's design
@@ -115,9 +116,20 @@ function ranked(chains: Chains, open: Open, isBetter: (remedy: Remedy) => boolea
       ...cuts(gutter, noTank),
       ...cuts(flush, noTank),
     );
+  return [...singles, ...pairsToTell(singles, pairs)].sort(compareRemedies);
+}
+
+/** Pairs that come before every single change; of those that end tight, the ones that ask for less than the first that holds. */
+function pairsToTell(singles: readonly Remedy[], pairs: readonly Remedy[]): readonly Remedy[] {
   const [first] = singles;
   const told = pairs.filter((pair) => first === undefined || compareRemedies(pair, first) < 0);
-  return [...singles, ...told].sort(compareRemedies);
+  const [best] = [...singles, ...told].filter(({ verdict }) => verdict === 'holds').sort(compareRemedies);
+  return told.filter((pair) => pair.verdict === 'holds' || best === undefined || asksForLess(pair, best));
+}
+
+/** Would it come before the other one, were their verdicts the same? */
+function asksForLess(remedy: Remedy, other: Remedy): boolean {
+  return compareRemedies({ ...remedy, verdict: other.verdict }, other) < 0;
 }
 
 /** Fewer litres never make a site worse: once it holds, harder cuts come behind. */
@@ -137,7 +149,7 @@ function firstOfEach(found: readonly Remedy[]): readonly Remedy[] {
   const holds = inOrder.find((one) => one.verdict === 'holds');
   const tight = inOrder.find((one) => one.verdict === 'tight');
   if (holds === undefined) return tight === undefined ? [] : [tight];
-  return tight !== undefined && compareRemedies({ ...tight, verdict: 'holds' }, holds) < 0 ? [holds, tight] : [holds];
+  return tight !== undefined && asksForLess(tight, holds) ? [holds, tight] : [holds];
 }
 
 function whyNot(chains: Chains, open: Open, judgedYears: number): NotMendedReason {

@@ -96,6 +96,7 @@ export const remedies: RemedyWords = {
   remedy,
   cost,
   smallest,
+  whyNoCost: (reason) => `Cost not known: ${noCost[reason]}.`,
   notMended,
   leaveIt,
   kindsTogether,
@@ -122,7 +123,7 @@ export const remedies: RemedyWords = {
       : `Prices: the latest up to ${numbers.date(day)}, of the parts alone: no carrying, fixing, downpipes or stands.`,
   cautions: {
     litres:
-      '* cuts what was promised. Under 7.5 L a person a day the basic survival range is missed; 2.5 L is for drinking and food alone (Sphere 2018). Agree it with the people and the health authority first.',
+      '* cuts what was promised; where litres a person are cut, the other purposes are dropped too. Under 7.5 L a person a day the basic survival range is missed; 2.5 L is for drinking and food alone (Sphere 2018). Agree it with the people and the health authority first.',
     firstFlush: 'A smaller first flush lets more dirt into the tank: ask the health authority first.',
     secondTank: 'Tanks joined at the foot share one level: outlets at one height, overflows at one height.',
   },

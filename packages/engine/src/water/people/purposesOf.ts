@@ -14,8 +14,9 @@ import { defaultPurpose } from './constants.ts';
  */
 export function purposesOf(
   site: Pick<SiteFacts, 'demand'>,
-  { litres_per_person_per_day }: Pick<DesignSettings, 'litres_per_person_per_day'>,
+  settings: Pick<DesignSettings, 'litres_per_person_per_day'>,
 ): readonly DemandPurpose[] {
   if (site.demand.length > 0) return site.demand;
+  const { litres_per_person_per_day } = settings;
   return [{ purpose: defaultPurpose, litres_per_person_per_day, judged: true }];
 }

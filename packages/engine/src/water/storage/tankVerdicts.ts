@@ -96,10 +96,10 @@ export function verdictsBySize(given: SizedCase, sizes: readonly TankSize[]): re
  * daysMetShare({ judgedYears: 2, judgedDays: 800 }, 20) // → 0.95
  */
 export function daysMetShare(
-  { judgedYears, judgedDays }: { readonly judgedYears: number; readonly judgedDays: number },
+  curve: { readonly judgedYears: number; readonly judgedDays: number },
   dryDays_per_year: number,
 ): number {
-  return 1 - (dryDays_per_year * judgedYears) / judgedDays;
+  return 1 - (dryDays_per_year * curve.judgedYears) / curve.judgedDays;
 }
 
 function yearsRange({ rain, settings }: SizedCase, point: SizePoint): Range {
