@@ -70,8 +70,8 @@ function appended(draft: DraftProgramme, table: DemoTable, row: Row): { file: st
 
 function unknownSite(draft: DraftProgramme): PlantedFault {
   const first = draft.tables.roofs[0]!;
-  const roof = changed(first, { siteId: String(first['siteId']).replace('0', 'O') });
-  const about = 'the roof of a site that is not in the list: the letter O for a nought';
+  const roof = changed(first, { siteId: 'hall-7' });
+  const about = 'the roof of a site that is not in the list';
   return { ...appended(draft, 'roofs', roof), column: 'siteId', code: 'link.unknown_site', about };
 }
 

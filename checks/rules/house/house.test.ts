@@ -79,7 +79,7 @@ test('the list of sources is whole, and what is not used in it is told', () => {
 
 test('sources named beside values of the engine are in the list', () => {
   const ids = new Set(readSources(join(repository, 'docs/sources.json')).map(({ id }) => id));
-  const own = ['survey', 'settings', 'definition', 'prices', 'catalogue'];
+  const own = ['survey', 'gauge', 'settings', 'definition', 'prices', 'catalogue'];
   const named = code
     .filter((path) => path.startsWith('packages/engine/src/') && !path.endsWith('.test.ts'))
     .flatMap((path) => [...read(path).matchAll(/\bsource: '([^']+)'/g)].map((found) => ({ path, text: found[1]! })));

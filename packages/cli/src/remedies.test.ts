@@ -68,21 +68,28 @@ describe('design with remedies', () => {
     expect(lines[0]).toMatch(
       /,smallestRemedy,smallestRemedyVerdict,smallestRemedyCost_amount,smallestRemedyCost_currency$/,
     );
-    let [looked, amount] = [0, 0];
+    let [looked, mended, amount] = [0, 0, 0];
     for (const [index, site] of report.sites.entries()) {
       expect(site.remedies === null).toBe(site.verdict === 'holds' || site.verdict === 'unknown');
-      if (site.remedies === null) expect(lines[index + 1]).toMatch(/,,,,$/);
-      else {
-        looked++;
-        const [first] = site.remedies.ranked;
-        expect(lines[index + 1]).toContain(`,${first!.verdict},${first!.cost.amount},${first!.cost.currency ?? ''}`);
-        expect(lines[index + 1]).toContain(first!.about.includes(',') ? `"${first!.about}"` : first!.about);
-        amount += first!.cost.amount ?? 0;
+      if (site.remedies !== null) looked++;
+      const first = site.remedies?.ranked[0];
+      if (first === undefined) {
+        expect(lines[index + 1]).toMatch(/,,,,$/);
+        continue;
       }
+      mended++;
+      const about = first.about.includes(',') ? `"${first.about}"` : first.about;
+      const { amount: own, currency } = first.cost;
+      expect(lines[index + 1]!.endsWith(`,${about},${first.verdict},${own},${currency ?? ''}`)).toBe(true);
+      amount += own ?? 0;
     }
+    expect(mended).toBeGreaterThan(5);
     expect(report.remedies.looked.sites).toBe(looked);
     expect(report.remedies.looked.costs).toEqual([{ amount, currency: 'USD' }]);
-    expect(report.remedies.groups.reduce((sum, group) => sum + group.sites, 0)).toBe(looked);
+    expect(report.remedies.groups.reduce((sum, group) => sum + group.sites, 0)).toBe(mended);
+    const named = report.remedies.notMended.flatMap(({ siteIds }) => siteIds);
+    const none = report.sites.filter((site) => site.remedies !== null && site.remedies.notMended !== null);
+    expect(named.sort()).toEqual(none.map(({ siteId }) => siteId).sort());
   });
 
   it('costs at the prices of the day that is named, and never takes a missing price for 0', async () => {

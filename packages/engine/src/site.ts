@@ -1,5 +1,6 @@
 import {
   type DesignSettings,
+  type EngineProblemCode,
   engineProblem,
   type GaugeFinding,
   type JudgedRain,
@@ -73,6 +74,7 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
       settings: programme.settings,
       drawn: drawnYears(programme, water.rain.judgedYears),
       handOverDay: site.handOverDay,
+      cappedBy: cappingAssumption(problems),
     });
     storage = found.finding;
     working.push(...found.working);
@@ -123,7 +125,6 @@ export function siteSeries(
 export interface SiteSizes {
   /** What the site's tanks give now. */
   readonly tankVolume_L: number;
-  readonly judgedYears: number;
   /** Smallest tank that meets the target; null where no tank would do. */
   readonly tankForTarget_L: number | null;
   /** What tanks of these sizes would do here, smallest first. */
@@ -136,22 +137,23 @@ export interface SiteSizes {
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
  * @param programme - settings, catalogue and shared stores
- * @returns the present tank [L], judged years [year], and the verdict at any size [L]; null where the site is `unknown`
+ * @returns the present tank [L], the smallest for the target [L], and the verdict at any size [L]; null where the site is `unknown`
  * @law the verdict at a size is that of `designSite` for the same site with a tank of that size
  * @definition ours: docs/methods/storage.md, every size at once
  */
 export function siteSizes(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteSizes | null {
-  const water = siteWater(site, gauge, programme, [], []);
+  const problems: Problem[] = [];
+  const water = siteWater(site, gauge, programme, problems, []);
   if (!water) return null;
   const { balance, rain, tankVolume_L } = water;
   const { settings } = programme;
+  const cappedBy = cappingAssumption(problems);
   const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
-  const given = { balance, rain, curve, settings, drawn: drawnYears(programme, rain.judgedYears) };
+  const given = { balance, rain, settings, drawn: drawnYears(programme, rain.judgedYears) };
   return {
     tankVolume_L,
-    judgedYears: rain.judgedYears,
     tankForTarget_L: curve.tankForTarget_L,
-    verdictsAt: (sizes) => verdictsBySize(given, sizes),
+    verdictsAt: (sizes) => verdictsBySize(curve, given, sizes, cappedBy),
   };
 }
 
@@ -240,6 +242,11 @@ function siteWater(
     otherDemand_L_per_day: demand.other_L_per_day,
     inflow_L_per_year: yearlyInflow_L(inflow_L, rain, roofs, working),
   };
+}
+
+/** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
+function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
+  return problems.some((problem) => problem.code === 'site.gutters_assumed') ? 'site.gutters_assumed' : null;
 }
 
 /** Only storage is modelled so far; the other stations wait for their rooms. */

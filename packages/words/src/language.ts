@@ -7,6 +7,7 @@ import type {
   StorageFinding,
   Target,
   WorkingCode,
+  YearAtTank,
 } from '@eavewell/engine';
 import type { CommandLineWords } from './english/commandLine.ts';
 import type { NumberWords } from './numberWords.ts';
@@ -32,6 +33,8 @@ export interface FindingWords {
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
   site(design: SiteDesign, reason: string | null): string;
   target(target: Target): string;
+  /** What a water year is called; null where it is a calendar year. */
+  waterYear(year: YearAtTank): string | null;
 }
 
 /** Every text a person reads, in one language. A language that lacks a key does not compile. */

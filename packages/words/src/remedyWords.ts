@@ -33,7 +33,6 @@ export interface RemedyWords {
   and(change: string): string;
   /** Marks a change that cuts what was promised. */
   isCut(change: string): string;
-  readonly none: string;
   ofYears(good: number, years: number): string;
   readonly together: string;
   looked(sites: SitesTogether): string;

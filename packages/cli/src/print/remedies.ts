@@ -7,8 +7,7 @@ const { numbers, remedies: words } = english;
 /** What would mend one site: the remedies in their order, what has to be known of them, and what leaving it brings. */
 export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Market): void {
   sheet.heading(words.heading);
-  if (found.remedies.length === 0) sheet.line(words.none, 2);
-  else
+  if (found.remedies.length > 0)
     sheet.table(
       columns(words.columns, [0, 1]),
       found.remedies.flatMap((remedy) => rows(remedy, found.judgedYears)),

@@ -50,6 +50,8 @@ function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettin
   );
   sheet.line(design.range(settings.range_fraction), 2);
   sheet.heading(headings.years);
+  const called = f.years[0] ? english.findings.waterYear(f.years[0]) : null;
+  if (called !== null) sheet.line(called, 2);
   yearsStrip(sheet, f.years);
   sheet.heading(headings.dryRuns);
   if (f.dryRuns.length === 0) sheet.line(design.noDryRuns, 2);

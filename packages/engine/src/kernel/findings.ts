@@ -1,4 +1,5 @@
 import type { DayIndex } from './days.ts';
+import type { EngineProblemCode } from './engineProblems.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
@@ -17,6 +18,7 @@ export interface DryRun {
 /** One water year at the chosen tank. */
 export interface YearAtTank {
   readonly waterYear: number;
+  readonly firstDay: DayIndex;
   readonly judged: boolean;
   readonly dryDays: number;
   /** The longest dry run reached within the year, days before it included. */
@@ -56,6 +58,12 @@ export interface StorageFinding {
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;
   readonly tankForTarget_L: number | null;
+  /** Smallest tank that would hold, to about a fiftieth; null where this one holds or none would. */
+  readonly tankToHold_L: number | null;
+  /** This tank with nothing asked but the judged litres; null where nothing else is asked or the target is met. */
+  readonly judgedAlone: SizePoint | null;
+  /** The assumption that keeps it from holding, whatever the figures say: the code of its problem; null where there is none. */
+  readonly cappedBy: EngineProblemCode | null;
   /** What keeps it short: too small a tank, or too little water for any tank. Null where it meets the target. */
   readonly lacks: 'tank' | 'water' | null;
   readonly longestRun: DryRun | null;

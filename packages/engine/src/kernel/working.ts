@@ -21,6 +21,7 @@ export const workingCodes = [
   'storage.tankForDays',
   'storage.tankForRuns',
   'storage.tankForTarget',
+  'storage.tankToHold',
   'storage.shortfall',
   'storage.otherShort',
   'storage.yieldBeforeSpill',
@@ -42,7 +43,7 @@ export interface WorkingLine {
   readonly value: number | string | Range | null;
   readonly unit: string;
   readonly inputs: readonly WorkingInput[];
-  /** `id, place` of docs/sources.json, or `survey`, `settings`, `definition`. */
+  /** `id, place` of docs/sources.json, or `survey`, `gauge`, `settings`, `definition`. */
   readonly source: string;
 }
 

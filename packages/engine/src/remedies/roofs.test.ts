@@ -45,5 +45,6 @@ it('brings first flush down to the depth of the programme, never under it, and l
   expect(less.roofs.map((one) => one.diverter?.firstFlush_mm)).toEqual([0.5, 0.2, undefined, 0.5]);
   expect(less.roofs[0]!.diverter!.drainHole).toBe('blocked');
   expect(less.newDiverters_count).toBe(2);
-  expect(flushRoofs([shallow, roof], 0.5)).toBeNull();
+  const there = { ...roof, diverter: { firstFlush_mm: 0.5, chamber_L: null, drainHole: 'open' as const } };
+  expect(flushRoofs([shallow, roof, there], 0.5)).toBeNull();
 });

@@ -32,6 +32,21 @@ function programmeDemandTest(tables: TablesRead): (place: Place) => boolean {
     read !== undefined && file === read.file && siteId === undefined && column !== 'siteId' && rows.has(row ?? 0);
 }
 
+/** An id as the eye takes it: large letters, O for 0, I and L for 1, no dashes. */
+function toTheEye(id: string): string {
+  return id.toUpperCase().replaceAll('O', '0').replace(/[IL]/g, '1').replace(/[-_]/g, '');
+}
+
+/** The sites by how their ids look: a row for "BI" where there is a B1 is most likely B1's, so B1 is not judged without it. */
+function idsByLook(tables: TablesRead): ReadonlyMap<string, readonly string[]> {
+  const byLook = new Map<string, string[]>();
+  for (const { values } of tables.sites?.rows ?? []) {
+    const look = toTheEye(values.siteId!);
+    byLook.set(look, [...(byLook.get(look) ?? []), values.siteId!]);
+  }
+  return byLook;
+}
+
 /** Places of blockers in the rows of a table that sites name by its key, by that key. */
 function doubtsByKey(read: TablesRead['parts'] | TablesRead['gauges'], key: 'partId' | 'gaugeId') {
   const byKey = new Map<string, Place[]>();
@@ -49,7 +64,7 @@ function doubtsByKey(read: TablesRead['parts'] | TablesRead['gauges'], key: 'par
 /**
  * Which sites are in doubt, and for what? Every blocker in a row about a site is a doubt of that site; a blocker of a whole file
  * is a doubt of all; a blocker in a part or a gauge is a doubt of the sites whose tanks are that part, or
- * whose rain is that gauge's.
+ * whose rain is that gauge's; a row of an unknown site whose id looks like another's is a doubt of that other.
  *
  * @param tables - the tables as they were read
  * @param linkProblems - what was found in joining them
@@ -67,11 +82,14 @@ export function findDoubts(
   const ofAll = [...doubtsOfAll];
   const ofProgrammeDemand: Place[] = [];
   const isProgrammeDemand = programmeDemandTest(tables);
+  const lookAlikes = idsByLook(tables);
   const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
   for (const { severity, place } of tables.parts?.problems ?? [])
     if (severity === 'blocker' && place.row === 1) ofAll.push(place);
-  for (const { severity, place } of found) {
+  for (const { code, severity, place, facts } of found) {
     if (severity !== 'blocker') continue;
+    if (code === 'link.unknown_site')
+      for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) add(bySite, siteId, place);
     if (place.siteId !== undefined) add(bySite, place.siteId, place);
     else if (place.row === 1) ofAll.push(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);

@@ -8,6 +8,7 @@ const dryRun = z
 
 const waterYear = z.strictObject({
   waterYear: z.int().describe('The calendar year it ends in.'),
+  firstDay: day,
   judged: z.boolean(),
   dryDays: z.int(),
   longestRun_days: z.int(),
@@ -52,6 +53,9 @@ export const storage = z
     tankForDays_L: z.number().nullable().describe('Smallest tank for the share of days; null: no tank would do.'),
     tankForRuns_L: z.number().nullable().describe('Smallest tank for the dry runs; null: no tank would do.'),
     tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do.'),
+    tankToHold_L: z.number().nullable().describe('Smallest tank that would hold; null: this one does, or none would.'),
+    judgedAlone: size.nullable().describe('This tank with nothing asked but the judged litres, where it is short.'),
+    cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
     lacks: z.enum(['tank', 'water']).nullable().describe('What keeps it short; null where it meets the target.'),
     longestRun: dryRun.nullable(),
     dryRuns: z.array(dryRun).describe('Longest first, at most ten.'),

@@ -127,6 +127,11 @@ const site = {
       `${roof(t)} has neither length and width nor an area.`,
       'Measure it on the ground, eaves to eaves, and fill it in.',
     ),
+  'site.roof_area_differs': (t) =>
+    say(
+      `${roof(t)} has an area of ${amount(t, ['given_m2'], 'm2', 'one size')}, but its sides make ${amount(t, ['sides_m2'], 'm2', 'another')}.`,
+      'The area is used. Measure again, and leave the wrong one empty.',
+    ),
   'site.roof_material_unsafe': (t) =>
     say(
       `${roof(t)}${t.has('material') ? ` (${t.text('material')})` : ''} may not be fit to drink from.`,
@@ -140,7 +145,7 @@ const site = {
   'site.gutters_assumed': (t) =>
     say(
       `How much of ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} has gutters is not said; all of it was taken.`,
-      'Fill in gutteredFraction: with fewer gutters there is less water.',
+      'Fill in gutteredFraction: with fewer gutters there is less water. Until then the site is tight at best.',
     ),
   'site.first_flush_assumed': (t) =>
     say(
@@ -169,10 +174,15 @@ const site = {
       'Measure diameter, outlet height and overflow height.',
     ),
   'site.tank_volume_differs': (t) =>
-    say(
-      `Tank ${tank(t)} measures ${amount(t, ['measured_L'], 'L', 'one volume')}, but ${amount(t, ['stated_L'], 'L', 'another')} is stated.`,
-      'The measured volume is used. Check heights and diameter.',
-    ),
+    t.has('part_L')
+      ? say(
+          `Tank ${tank(t)} is stated as ${amount(t, ['stated_L'], 'L', 'one volume')}, but its part has ${amount(t, ['part_L'], 'L', 'another')}.`,
+          'The stated volume is used. Check nominal_L and partId.',
+        )
+      : say(
+          `Tank ${tank(t)} measures ${amount(t, ['measured_L'], 'L', 'one volume')}, but ${amount(t, ['stated_L'], 'L', 'another')} is stated.`,
+          'The measured volume is used. Check heights and diameter.',
+        ),
   'site.tanks_separate': (t) =>
     say(
       `The tanks ${named(t, 'tanks', 'of this site')} are not joined, and separate tanks cannot be judged yet.`,

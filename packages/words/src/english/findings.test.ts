@@ -21,6 +21,9 @@ const held: StorageFinding = {
   tankForDays_L: 9000,
   tankForRuns_L: 10_350,
   tankForTarget_L: 10_350,
+  tankToHold_L: null,
+  judgedAlone: null,
+  cappedBy: null,
   lacks: null,
   longestRun: null,
   dryRuns: [],
@@ -44,26 +47,33 @@ describe('findings in words', () => {
   it('tells short of tank from short of water', () => {
     const short = { ...held, verdict: 'short', goodYears: 17, tankForTarget_L: 16_387.4, lacks: 'tank' } as const;
     expect(english.findings.storage(short)).toMatch(
-      /^Short of tank, not of water: enough water in 17 of 30 years; .* A tank of 16,400 L would meet the target\.$/,
+      /^Short of tank, not of water: enough water in 17 of 30 years; .* A tank of 16,400 L would be tight; none would hold\.$/,
+    );
+    expect(english.findings.storage({ ...short, tankToHold_L: 21_020 })).toMatch(
+      / A tank of 16,400 L would be tight, one of 21,100 L would hold\.$/,
     );
     const dry = { ...short, tankForTarget_L: null, lacks: 'water', inflow_L_per_year: 200_000 } as const;
     expect(english.findings.storage(dry)).toMatch(
       /^Short of water: no tank would do; the roof brings 548 L of the 675 L a day asked\./,
     );
     expect(english.findings.storage({ ...dry, inflow_L_per_year: 300_000 })).toMatch(
-      /the roof brings 821 L a day, and 1,080 L are asked for all purposes\./,
+      /for all that is asked: the roof brings 821 L a day, and 1,080 L are asked, 675 L of them for drinking and cooking\./,
     );
-    expect(english.findings.storage({ ...dry, inflow_L_per_year: 500_000 })).toMatch(
-      /but not when the 1,080 L are asked/,
+    expect(english.findings.storage({ ...dry, inflow_L_per_year: 500_000, otherDemand_L_per_day: 0 })).toMatch(
+      /but not when the 675 L are asked/,
+    );
+    const alone = { tankVolume_L: 12_000, partId: null, dryDays_per_year: 3, goodYears: 29, meetsTarget: true };
+    expect(english.findings.storage({ ...dry, judgedAlone: alone })).toMatch(
+      / For drinking and cooking alone this tank would meet the target: enough water in 29 of 30 years\.$/,
     );
   });
 
   it('puts the target in words', () => {
     expect(english.findings.target(defaultSettings.target)).toBe(
-      'enough water on 95 % of days, and no dry run over 7 days in 4 years of 5',
+      'enough water on 95 % of days, and no dry run over 7 days in 4 years of 5. A year with enough water has no dry run over 7 days',
     );
     expect(english.findings.target({ daysMet_fraction: 1, longestDryRun_days: 1, goodYears_fraction: 0.977 })).toBe(
-      'enough water on every day, and no dry run over 1 day in 97.7 % of years',
+      'enough water on every day, and no dry run over 1 day in 97.7 % of years. A year with enough water has no dry run over 1 day',
     );
   });
 
@@ -124,6 +134,6 @@ describe('working in words', () => {
       { label: 'hand-over', value: '25 November 2026' },
       { label: 'tank', value: '12,000 L' },
     ]);
-    expect(text.source).toBe('our definition');
+    expect(text.source).toBe('our definition (docs/methods)');
   });
 });

@@ -58,6 +58,7 @@ function smallest(one: Remedy): string {
 }
 
 const reasons: Readonly<Record<NotMendedReason, string>> = {
+  assumed: 'how much of a roof is guttered is not known, so survey that first',
   record: 'the record of rain is too short for any site to hold',
   noTanks: 'the catalogue has no tank',
   tank: 'no tank of the catalogue, nor two, is large enough',
@@ -107,7 +108,6 @@ export const remedies: RemedyWords = {
   programmeColumns: ['smallest change', 'becomes', 'sites', 'people', 'cost'],
   and: (text) => `and ${text}`,
   isCut: (text) => `${text} *`,
-  none: 'No change, and no two, make it better.',
   ofYears: (good, years) => `${good} of ${years}`,
   together: 'together',
   looked: (one) =>

@@ -62,6 +62,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     formula: 'smallest tank without a run over the limit in the wanted number of years',
   },
   'storage.tankForTarget': { label: 'Tank for the target', formula: 'the larger of the two' },
+  'storage.tankToHold': {
+    label: 'Tank that would hold',
+    formula: 'smallest tank whose worse ends meet the target too; found to two percent',
+  },
   'storage.shortfall': {
     label: 'Judged litres short',
     formula: '(judged litres asked − judged litres drawn) ÷ years',
@@ -119,15 +123,24 @@ export function input(name: string): string {
   );
 }
 
+/** Short names of the sources that workings cite; docs/sources.json has them in full. */
 const sources: Readonly<Record<string, string>> = {
-  survey: 'survey',
-  settings: 'settings',
-  definition: 'our definition',
+  survey: "the programme's tables",
+  gauge: "the gauge's readings",
+  settings: "the programme's settings, or the default where they say nothing (docs/decisions, 0054)",
+  definition: 'our definition (docs/methods)',
+  'brown-cai-dasgupta-2001': 'Brown, Cai and DasGupta 2001',
+  'jenkins-1978': 'Jenkins and others 1978',
+  'rwh-toolkit': 'rainwater harvesting training toolkit',
+  'indian-manuals': 'Indian rainwater manuals',
+  'warwick-dtu': 'Warwick University, Development Technology Unit',
+  'thomas-martinson-2007': 'Thomas and Martinson 2007',
 };
 
 /** Where a figure comes from, as words. */
 export function source(name: string): string {
-  return sources[name] ?? name;
+  const [id = name, ...place] = name.split(', ');
+  return [sources[id] ?? id, ...place].join(', ');
 }
 
 /** Values of a working that are words of the engine. */

@@ -42,7 +42,7 @@ export function rainWorking(rain: JudgedRain, rainFactor = 1): readonly WorkingL
     value: mean,
     unit: 'mm/year',
     inputs: [gauge, judged, factor],
-    source: 'survey',
+    source: 'gauge',
   });
   return lines;
 }

@@ -57,3 +57,6 @@ export const armedAfter_days = 3;
 
 /** Yields kept for one rain record before the oldest is let go [count]. Ours: 64 series of 32 years are 6 MB. */
 export const yieldsKept_count = 64;
+
+/** Area given and length × width further apart than this share of it are worth a second look [fraction]. Ours. */
+export const largestDifference_fraction = 0.1;

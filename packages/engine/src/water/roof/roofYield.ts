@@ -35,6 +35,7 @@ export function roofYield_mm(rain_mm: Float64Array, rule: YieldRule): Float64Arr
   let left_mm = firstFlush_mm;
   let dryDays = 0;
   for (let pass = 1; pass <= passes; pass++) {
+    let hadWetDay = false;
     for (let day = 0; day < days; day++) {
       const fallen_mm = rain_mm[day]! * factor;
       // Most days of a record: nothing falls, nothing runs off, and the day's net depth is 0 from the start.
@@ -42,12 +43,20 @@ export function roofYield_mm(rain_mm: Float64Array, rule: YieldRule): Float64Arr
         dryDays++;
         continue;
       }
-      if (dryDays >= armsAfter) left_mm = firstFlush_mm;
+      if (dryDays >= armsAfter) {
+        // Armed anew after a wet day of this pass: from here on the second pass can only repeat the first.
+        if (pass === 2 && hadWetDay) return net_mm;
+        left_mm = firstFlush_mm;
+      }
       const runoff_mm = rule.runoffFraction * fallen_mm;
       const lost_mm = Math.min(left_mm, runoff_mm);
       left_mm -= lost_mm;
       net_mm[day] = runoff_mm - lost_mm;
-      dryDays = fallen_mm < dryDayBelow_mm ? dryDays + 1 : 0;
+      if (fallen_mm < dryDayBelow_mm) dryDays++;
+      else {
+        dryDays = 0;
+        hadWetDay = true;
+      }
     }
   }
   return net_mm;

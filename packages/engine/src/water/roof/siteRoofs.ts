@@ -7,7 +7,7 @@ import {
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import { roofCoverings } from './constants.ts';
+import { largestDifference_fraction, roofCoverings } from './constants.ts';
 import { firstFlushDepth } from './firstFlushDepth.ts';
 import { roofPlanArea } from './roofPlanArea.ts';
 import { runoffFractionOf } from './runoffFractionOf.ts';
@@ -40,6 +40,7 @@ interface Notes {
  *   firstFlush_mm [mm], drainHole; problems alone where there is a blocker
  * @problem site.roof_none - the site has no roof
  * @problem site.roof_area_unknown - a roof has neither an area nor both sides
+ * @problem site.roof_area_differs - the area given and the sides are far apart; the area is taken
  * @problem site.roof_material_unsafe - a covering asks for care before its water is drunk
  * @problem site.runoff_assumed - the runoff fraction is that of the covering, not surveyed
  * @problem site.gutters_assumed - the guttered share is not known; the whole roof is taken
@@ -80,6 +81,7 @@ function roofCatch(roof: RoofFacts, defaultFirstFlush_mm: number, notes: Notes):
     );
     return null;
   }
+  noteDiffering(roof, roofPlanArea_m2, notes);
   const gutteredFraction = gutteredShare(roof, notes);
   explainArea(roof, roofPlanArea_m2, notes.working);
   const { runoffFraction, assumed, source } = runoffFractionOf(roof);
@@ -105,6 +107,16 @@ function noteMaterial(roof: RoofFacts, { siteId, problems }: Notes): void {
   if (caution === null) return;
   const facts = { roof: roof.roofId, material: roof.material, caution };
   problems.push(engineProblem('site.roof_material_unsafe', { file: 'roofs.csv', siteId, column: 'material' }, facts));
+}
+
+function noteDiffering(roof: RoofFacts, roofPlanArea_m2: number, { siteId, problems }: Notes): void {
+  if (roof.length_m === null || roof.width_m === null) return;
+  const sides_m2 = roof.length_m * roof.width_m;
+  if (Math.abs(sides_m2 - roofPlanArea_m2) <= largestDifference_fraction * roofPlanArea_m2) return;
+  const facts = { roof: roof.roofId, given_m2: roofPlanArea_m2, sides_m2 };
+  problems.push(
+    engineProblem('site.roof_area_differs', { file: 'roofs.csv', siteId, column: 'roofPlanArea_m2' }, facts),
+  );
 }
 
 function gutteredShare(roof: RoofFacts, { siteId, problems }: Notes): number {

@@ -47,6 +47,7 @@ export function chosenTank(
     dryRuns: spells.runs.slice(0, listedRuns_count),
     years: years.map((year, index) => ({
       waterYear: year.label,
+      firstDay: firstDay + year.from,
       judged: year.judged,
       dryDays: total(dry.subarray(year.from, year.to)),
       longestRun_days: spells.longestByYear_days[index]!,

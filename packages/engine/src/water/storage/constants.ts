@@ -6,3 +6,9 @@ export const listedRuns_count = 10;
 
 /** What a share of days or years may lack to the last bits of rounding: 0.8 of 15 years is 12, not 13 [count]. Ours. */
 export const roundingSlack_count = 1e-9;
+
+/** How closely the smallest tank that holds is found, as a share of it [fraction]. Ours: finer than any catalogue. */
+export const holdPrecision_fraction = 0.02;
+
+/** Tanks so many times larger than the one for the target are not looked at: none would hold [count]. Ours. */
+export const mostTimesLarger_count = 16;

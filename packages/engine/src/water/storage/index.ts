@@ -23,14 +23,8 @@ export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+export { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
-export {
-  daysMetShare,
-  type SizedCase,
-  type SizeVerdict,
-  type TankVerdict,
-  tankVerdict,
-  verdictsBySize,
-} from './tankVerdicts.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
+export { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

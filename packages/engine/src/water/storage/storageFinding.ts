@@ -1,10 +1,19 @@
-import type { DayIndex, DesignSettings, JudgedRain, StorageFinding, WorkingLine } from '../../kernel/index.ts';
+import {
+  type DayIndex,
+  type DesignSettings,
+  type EngineProblemCode,
+  type JudgedRain,
+  type SizePoint,
+  type StorageFinding,
+  verdictOf,
+  type WorkingLine,
+} from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
 import type { DrawnYears } from './resample.ts';
 import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { storageWorking } from './storageWorking.ts';
-import { daysMetShare, tankVerdict } from './tankVerdicts.ts';
 
 /** All that is needed to judge one site's storage. */
 export interface StorageCase {
@@ -20,6 +29,8 @@ export interface StorageCase {
   readonly settings: DesignSettings;
   readonly drawn: DrawnYears;
   readonly handOverDay: DayIndex | null;
+  /** An assumption about the site that keeps it from holding; null where there is none. */
+  readonly cappedBy: EngineProblemCode | null;
 }
 
 /**
@@ -35,14 +46,16 @@ export function storageFinding(given: StorageCase): {
   readonly finding: StorageFinding;
   readonly working: readonly WorkingLine[];
 } {
-  const { balance, rain, tankVolume_L, settings, drawn } = given;
-  const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
+  const { balance, rain, tankVolume_L, settings } = given;
+  const { target } = settings;
+  const curve = sizeCurve(balance, rain, target, tankVolume_L);
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
   const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
-  const judged = tankVerdict({ balance, rain, curve, settings, drawn }, point);
+  const doubt = sizeDoubt(curve, given, tankVolume_L, point.goodYears);
+  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && given.cappedBy === null);
   const finding: StorageFinding = {
-    verdict: judged.verdict,
+    verdict,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
     otherDemand_L_per_day: given.otherDemand_L_per_day,
@@ -50,17 +63,28 @@ export function storageFinding(given: StorageCase): {
     judgedYears: rain.judgedYears,
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
-    goodYears_fraction_range: judged.goodYears_fraction_range,
-    daysMet_fraction: daysMetShare(curve, point.dryDays_per_year),
-    daysMet_fraction_range: judged.daysMet_fraction_range,
+    goodYears_fraction_range: doubt.goodYears_fraction,
+    daysMet_fraction: daysMet_fraction(curve, point.dryDays_per_year),
+    daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
-    dryDays_per_year_range: judged.dryDays_per_year_range,
+    dryDays_per_year_range: doubt.dryDays_per_year,
     tankForDays_L: curve.tankForDays_L,
     tankForRuns_L: curve.tankForRuns_L,
     tankForTarget_L: curve.tankForTarget_L,
+    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : tankToHold_L(curve, given),
+    judgedAlone: point.meetsTarget ? null : judgedAlone(given),
+    cappedBy: given.cappedBy,
     lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
     sizes,
     ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
   };
   return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
+}
+
+/** What this tank would do were nothing asked but the judged litres; null where nothing else is. */
+function judgedAlone({ balance, rain, settings, tankVolume_L, otherDemand_L_per_day }: StorageCase): SizePoint | null {
+  if (otherDemand_L_per_day === 0) return null;
+  const alone = { ...balance, other_L: new Float64Array(balance.other_L.length) };
+  const curve = sizeCurve(alone, rain, settings.target, tankVolume_L);
+  return sizePoints(curve, [{ partId: null, tankVolume_L }])[0]!;
 }

@@ -80,6 +80,11 @@ export function storageWorking(
     workingInput('tankForDays', finding.tankForDays_L ?? 'none', 'L'),
     workingInput('tankForRuns', finding.tankForRuns_L ?? 'none', 'L'),
   ]);
+  if (finding.tankToHold_L !== null)
+    line('storage.tankToHold', finding.tankToHold_L, 'L', [
+      workingInput('tankForTarget', finding.tankForTarget_L ?? 'none', 'L'),
+      workingInput('range', settings.range_fraction, 'fraction'),
+    ]);
   line('storage.shortfall', finding.shortfall_L_per_year, 'L/year', [asked, tank]);
   if (finding.otherDemand_L_per_day > 0)
     line('storage.otherShort', finding.otherShortDays_per_year, 'day/year', [

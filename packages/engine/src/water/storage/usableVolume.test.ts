@@ -23,7 +23,7 @@ describe('usableVolume', () => {
   });
 
   it('falls back on the stated volume, the site’s own before the catalogue’s, with a warning', () => {
-    const found = usableVolume('S1', [tank('T1', { nominal_L: 5000, partVolume_L: 6000 })]);
+    const found = usableVolume('S1', [tank('T1', { nominal_L: 5000, partVolume_L: 5100 })]);
     expect(found.tankVolume_L).toBe(5000);
     expect(found.problems.map((p) => [p.code, p.severity])).toEqual([['site.tank_volume_stated', 'warning']]);
     expect(usableVolume('S1', [tank('T1', { partVolume_L: 6000 })]).tankVolume_L).toBe(6000);
@@ -50,5 +50,6 @@ describe('usableVolume', () => {
   it('asks for a second look where heights and stated volume are far apart', () => {
     const facts = { diameter_m: 2, outletHeight_m: 0, overflowHeight_m: 1, nominal_L: 5000 };
     expect(codes([tank('T1', facts)])).toEqual(['site.tank_volume_differs']);
+    expect(codes([tank('T1', { nominal_L: 5000, partVolume_L: 9000 })])).toContain('site.tank_volume_differs');
   });
 });

@@ -1,7 +1,10 @@
 import {
+  type EngineProblemCode,
   engineProblem,
   explain,
+  type Facts,
   L_per_m3,
+  type Place,
   type Problem,
   type TankFacts,
   type WorkingLine,
@@ -37,44 +40,42 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
   if (tanks.length === 0) problems.push(engineProblem('site.tank_none', place));
   if (!areJoined(tanks))
     problems.push(engineProblem('site.tanks_separate', place, { tanks: tanks.map((t) => t.tankId) }));
-  let total = 0;
-  for (const tank of tanks) {
-    const stated = tank.nominal_L ?? tank.partVolume_L;
-    const between = volumeBetween_L(tank);
-    if (between !== null && between <= 0) {
-      problems.push(
-        engineProblem('site.tank_volume_unknown', place, {
-          tank: tank.tankId,
-          outlet_m: tank.outletHeight_m ?? 0,
-          overflow_m: tank.overflowHeight_m ?? 0,
-        }),
-      );
-    } else if (between !== null) {
-      if (stated !== null && Math.abs(between - stated) > largestDifference_fraction * stated)
-        problems.push(
-          engineProblem('site.tank_volume_differs', place, {
-            tank: tank.tankId,
-            measured_L: between,
-            stated_L: stated,
-          }),
-        );
-      total += between;
-    } else if (stated !== null) {
-      problems.push(engineProblem('site.tank_volume_stated', place, { tank: tank.tankId, stated_L: stated }));
-      total += stated;
-    } else {
-      problems.push(engineProblem('site.tank_volume_unknown', place, { tank: tank.tankId }));
-    }
-  }
+  const volumes = tanks.map((tank) => tankVolume(tank, place, problems));
   if (problems.some((problem) => problem.severity === 'blocker')) return { tankVolume_L: null, problems, working };
   const tankVolume_L = explain(working, {
     code: 'storage.volume',
-    value: total,
+    value: volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0),
     unit: 'L',
     inputs: tanks.flatMap(tankInputs),
     source: 'survey',
   });
   return { tankVolume_L, problems, working };
+}
+
+/** Litres between outlet and overflow, else as stated; null, with the problem that says why, where neither is known. */
+function tankVolume(tank: TankFacts, place: Place, problems: Problem[]): number | null {
+  const { tankId, nominal_L, partVolume_L, outletHeight_m, overflowHeight_m } = tank;
+  const stated_L = nominal_L ?? partVolume_L;
+  const add = (code: EngineProblemCode, facts: Facts) =>
+    problems.push(engineProblem(code, place, { tank: tankId, ...facts }));
+  const farApart = (other_L: number | null) =>
+    stated_L !== null && other_L !== null && Math.abs(other_L - stated_L) > largestDifference_fraction * stated_L;
+  const measured_L = volumeBetween_L(tank);
+  if (measured_L !== null && measured_L <= 0) {
+    add('site.tank_volume_unknown', { outlet_m: outletHeight_m ?? 0, overflow_m: overflowHeight_m ?? 0 });
+    return null;
+  }
+  if (measured_L !== null) {
+    if (farApart(measured_L)) add('site.tank_volume_differs', { measured_L, stated_L: stated_L ?? 0 });
+    return measured_L;
+  }
+  if (stated_L === null) {
+    add('site.tank_volume_unknown', {});
+    return null;
+  }
+  if (farApart(partVolume_L)) add('site.tank_volume_differs', { part_L: partVolume_L ?? 0, stated_L });
+  add('site.tank_volume_stated', { stated_L });
+  return stated_L;
 }
 
 function volumeBetween_L(tank: TankFacts): number | null {

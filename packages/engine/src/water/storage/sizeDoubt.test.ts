@@ -1,0 +1,60 @@
+import { describe, expect, it } from 'vitest';
+import { defaultSettings, type JudgedRain } from '../../kernel/index.ts';
+import { goodYearsAt } from './curve.ts';
+import { drawYears } from './resample.ts';
+import { sizeCurve } from './sizeCurve.ts';
+import { sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+
+/** Thirty years of 40 days: rain for 25 of them falls on the first day, less in some years, then nothing. */
+function dryEnds(shortYears: number) {
+  const years = Array.from({ length: 30 }, (_, i) => ({
+    label: 2001 + i,
+    from: 40 * i,
+    to: 40 * i + 40,
+    missing_days: 0,
+    judged: true,
+  }));
+  const inflow_L = new Float64Array(1200);
+  for (const [i, year] of years.entries()) {
+    inflow_L[year.from] = i < shortYears ? 300 : 420;
+    inflow_L[year.from + 20] = 30;
+  }
+  const balance = { inflow_L, judged_L: new Float64Array(1200).fill(10), other_L: new Float64Array(1200) };
+  const record = { gaugeId: 'G', firstDay: 0, rain_mm: inflow_L, state: new Uint8Array(1200) };
+  const rain: JudgedRain = {
+    record,
+    startMonth: 1,
+    years,
+    judgedYears: 30,
+    filledDays: 0,
+    meanAnnualRain_mm: 0,
+    longestRainlessRun_days: 0,
+    cutDays: 0,
+  };
+  const given = { balance, rain, settings: defaultSettings, drawn: drawYears(30, 200, 1) };
+  return { given, curve: sizeCurve(balance, rain, defaultSettings.target, 100) };
+}
+
+const holds = (made: ReturnType<typeof dryEnds>, volume: number) =>
+  sizeDoubt(made.curve, made.given, volume, goodYearsAt(made.curve.needs_L, volume)).meetsTarget;
+
+describe('tankToHold_L', () => {
+  it('gives a tank that holds, and one a thirtieth smaller does not', () => {
+    const made = dryEnds(0);
+    const found = tankToHold_L(made.curve, made.given)!;
+    expect(found).toBeGreaterThanOrEqual(made.curve.tankForTarget_L!);
+    expect(holds(made, found)).toBe(true);
+    expect(holds(made, found * 0.97)).toBe(false);
+  });
+
+  it('gives none where too many years fall short in any tank', () => {
+    const made = dryEnds(20);
+    expect(tankToHold_L(made.curve, made.given)).toBeNull();
+  });
+
+  it('gives none on a short record', () => {
+    const made = dryEnds(0);
+    const settings = { ...defaultSettings, leastYears: 31 };
+    expect(tankToHold_L(made.curve, { ...made.given, settings })).toBeNull();
+  });
+});
