@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { demoProgramme } from '@eavewell/demo';
-import { designSites, readyProgramme, seriesOf } from '@eavewell/engine';
+import { designSites, readyProgramme, remediesOf, seriesOf } from '@eavewell/engine';
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { leanDryDays, median, timed } from './plainRun.mjs';
 
@@ -18,7 +18,7 @@ export async function programmeBench() {
   try {
     const programme = join(folder, 'programme');
     await writeProgramme(programme, demoProgramme({ sites, seed: 1, clean: true }));
-    return [...(await engineRatio(programme)), ...(await wholeCommand(programme))];
+    return [...(await engineRatio(programme)), ...(await remediesRatio(programme)), ...(await wholeCommand(programme))];
   } finally {
     await rm(folder, { recursive: true });
   }
@@ -46,6 +46,37 @@ async function engineRatio(folder) {
     `design of ${sites} sites × 32 years: engine CPU is ${median(ratios).toFixed(1)} lean two-pass runs a site ` +
       `(${ratios.map((ratio) => ratio.toFixed(1)).join(', ')}); ${median(perSite).toFixed(2)} ms CPU a site`,
   ];
+}
+
+/** What the remedies of the sites that are short or tight add to the run without them, both from a fresh start, in turn. */
+async function remediesRatio(folder) {
+  const { facts } = await readProgramme(folder);
+  const ratios = [];
+  let mended = 0;
+  for (let round = 0; round < rounds; round++) {
+    const [without] = designed(facts, false);
+    const [within, found] = designed(facts, true);
+    ratios.push(within / without);
+    mended = found;
+  }
+  return [
+    `remedies of ${mended} sites of ${sites} × 32 years: engine CPU is ${median(ratios).toFixed(2)} × the run without ` +
+      `(${ratios.map((ratio) => ratio.toFixed(2)).join(', ')})`,
+  ];
+}
+
+/** CPU of judging every site [ms], with remedies or without, and how many sites had any looked for. */
+function designed(facts, withRemedies) {
+  const before = process.cpuUsage();
+  const ready = readyProgramme(facts);
+  let [at, looked] = [0, 0];
+  for (const design of designSites(facts.sites, ready)) {
+    if (withRemedies && remediesOf(facts.sites[at], ready, design)) looked++;
+    at++;
+  }
+  const used = process.cpuUsage(before);
+  if (withRemedies && looked === 0) throw new Error('no site was short or tight');
+  return [(used.user + used.system) / 1000, looked];
 }
 
 /** Median of 200 lean two-pass runs, 200 sizes, on a real site's balance [ms]. */

@@ -128,7 +128,13 @@ it('joins the rows of all tables into what the engine is told', async () => {
   expect(facts.gauges[0]!.readings).toEqual(
     [0, 12.5, null, 3.25, 0.2, 41, 0].map((rain_mm, i) => ({ day: first + i, rain_mm, row: i + 2 })),
   );
-  expect(facts.parts[1]).toEqual({ partId: 'tank-5', kind: 'tank', name: 'Tank of five', volume_L: 4900 });
+  expect(facts.parts[1]).toEqual({
+    partId: 'tank-5',
+    kind: 'tank',
+    name: 'Tank of five',
+    volume_L: 4900,
+    length_m: 1.9,
+  });
   expect(facts.prices[0]).toEqual({
     partId: 'tank-10',
     priceDate: readIsoDay('2026-02-01'),

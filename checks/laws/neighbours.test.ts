@@ -67,7 +67,7 @@ describe.each(gapFillings)('a programme whose gaps are filled by %s', (gapFillin
     const designs = [...designSites(facts.sites, readyProgramme(facts))];
     for (const site of facts.sites.slice(0, 3)) {
       const alone = { ...facts, sites: [site] };
-      const [design] = [...designSites(alone.sites, readyProgramme(alone, new Set([site.gaugeId!])))];
+      const [design] = [...designSites(alone.sites, readyProgramme(alone, { gauges: new Set([site.gaugeId!]) }))];
       expect(design).toEqual(designs.find(({ siteId }) => siteId === site.siteId));
     }
   });

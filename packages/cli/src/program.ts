@@ -56,6 +56,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--out <dir>', help.out)
     .option('--json', help.json)
     .option('--series', help.series)
+    .option('--prices-on <date>', help.pricesOn)
     .addHelpText('after', help.examples.design)
     .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
   root

@@ -1,6 +1,7 @@
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';
+export * from './remedies/index.ts';
 export * from './site.ts';
 export * from './water/people/index.ts';
 export * from './water/rain/index.ts';

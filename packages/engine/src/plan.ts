@@ -1,5 +1,6 @@
 import type {
   Checked,
+  DayIndex,
   GaugeFacts,
   GaugeFinding,
   Problem,
@@ -10,6 +11,7 @@ import type {
   StorageSeries,
 } from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
+import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
 import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
 import {
   doubleMass,
@@ -25,6 +27,16 @@ import {
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
 export interface ReadyProgramme extends Programme {
   readonly gauges: ReadonlyMap<string, GaugeFinding>;
+  /** What can be bought, at the prices of one day. */
+  readonly market: Market;
+}
+
+/** What of a programme is to be made ready. */
+export interface ReadyWanted {
+  /** The day whose prices count; null or left out: the latest there is a price of. */
+  readonly pricesOn?: DayIndex | null;
+  /** Ids of the gauges its sites use, where not all are wanted; the others still speak as neighbours. */
+  readonly gauges?: ReadonlySet<string>;
 }
 
 /** A gauge, its record or why there is none. */
@@ -86,15 +98,16 @@ function gaugeFinding(
  * Makes a programme ready: gauges checked, the catalogue's tanks in order of size, empty stores.
  *
  * @param facts - the programme
- * @param only - ids of the gauges its sites use, where not all are wanted; the others still speak as neighbours
- * @returns what every site needs: gauges with their rain [mm], catalogue of tanks [L], settings
+ * @param wanted - the day of the prices and the gauges, where they are not all
+ * @returns what every site needs: gauges with their rain [mm], catalogue of tanks [L], settings, market
  * @definition ours
  */
-export function readyProgramme(facts: ProgrammeFacts, only?: ReadonlySet<string>): ReadyProgramme {
+export function readyProgramme(facts: ProgrammeFacts, wanted: ReadyWanted = {}): ReadyProgramme {
   return {
     settings: facts.settings,
     catalogue: tankSizes(facts.parts),
-    gauges: readyGauges(facts, only),
+    gauges: readyGauges(facts, wanted.gauges),
+    market: marketOn(facts.parts, facts.prices, wanted.pricesOn ?? null),
     yields: new WeakMap(),
     drawn: new Map(),
   };
@@ -136,6 +149,23 @@ export function problemsOf(site: SiteFacts, ready: ReadyProgramme): readonly Pro
  */
 export function seriesOf(site: SiteFacts, ready: ReadyProgramme): StorageSeries | null {
   return siteSeries(site, gaugeOf(site, ready), ready);
+}
+
+/**
+ * What would mend one site that is short or tight?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready
+ * @param design - the site's design, where it is known already
+ * @returns remedies in their order [L, day/year, year, currency]; null where the site is neither short nor tight
+ * @definition ours: docs/methods/remedies.md
+ */
+export function remediesOf(
+  site: SiteFacts,
+  ready: ReadyProgramme,
+  design: SiteDesign = designSite(site, gaugeOf(site, ready), ready),
+): SiteRemedies | null {
+  return siteRemedies(design, { site, gauge: gaugeOf(site, ready), programme: ready, market: ready.market });
 }
 
 function gaugeOf(site: SiteFacts, ready: ReadyProgramme): GaugeFinding | undefined {

@@ -14,6 +14,8 @@ const gauge: GaugeFacts = {
   gaugeId: 'G1',
   name: 'Gauge',
   readingTime: null,
+  latitude_deg: null,
+  longitude_deg: null,
   file: 'rain/G1.csv',
   readings: Array.from({ length: dayIndexOf(2013, 1, 1) - dayIndexOf(2001, 1, 1) }, (_, i) => {
     const day = dayIndexOf(2001, 1, 1) + i;

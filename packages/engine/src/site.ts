@@ -23,9 +23,12 @@ import {
   dayByDay,
   drawYears,
   judgedRules,
+  type SizeVerdict,
+  sizeCurve,
   storageFinding,
   type TankSize,
   usableVolume,
+  verdictsBySize,
 } from './water/storage/index.ts';
 
 /** What all sites of a programme share. The two stores only save work: the answers are the same without what they hold. */
@@ -115,6 +118,42 @@ export function siteSeries(
     ...run.series!,
     dry: run.dry,
     state: record.state,
+  };
+}
+
+/** One site's water with every size of tank answered at once. */
+export interface SiteSizes {
+  /** What the site's tanks give now. */
+  readonly tankVolume_L: number;
+  /** Smallest tank that meets the target; null where no tank would do. */
+  readonly tankForTarget_L: number | null;
+  /** What tanks of these sizes would do here, smallest first. */
+  verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
+}
+
+/**
+ * What would tanks of other sizes do at this site? The same way of the water as `designSite`, run once for every size.
+ *
+ * @param site - the site's facts
+ * @param gauge - its gauge, or undefined
+ * @param programme - settings, catalogue and shared stores
+ * @returns the present tank [L], the smallest for the target [L], and the verdict at any size [L]; null where the site is `unknown`
+ * @law the verdict at a size is that of `designSite` for the same site with a tank of that size
+ * @definition ours: docs/methods/storage.md, every size at once
+ */
+export function siteSizes(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteSizes | null {
+  const problems: Problem[] = [];
+  const water = siteWater(site, gauge, programme, problems, []);
+  if (!water) return null;
+  const { balance, rain, tankVolume_L } = water;
+  const { settings } = programme;
+  const cappedBy = cappingAssumption(problems);
+  const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
+  const given = { balance, rain, settings, drawn: drawnYears(programme, rain.judgedYears) };
+  return {
+    tankVolume_L,
+    tankForTarget_L: curve.tankForTarget_L,
+    verdictsAt: (sizes) => verdictsBySize(curve, given, sizes, cappedBy),
   };
 }
 

@@ -11,6 +11,7 @@ export { verdictMarks } from './marks.ts';
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
 export type { ProblemCode, Told } from './problems.ts';
+export type { RemedyWords } from './remedyWords.ts';
 
 function isKnown(language: Language, code: string): code is ProblemCode {
   return Object.hasOwn(language.problems, code);

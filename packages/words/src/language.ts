@@ -12,6 +12,7 @@ import type {
 import type { CommandLineWords } from './english/commandLine.ts';
 import type { NumberWords } from './numberWords.ts';
 import type { ProblemCode, Told } from './problems.ts';
+import type { RemedyWords } from './remedyWords.ts';
 
 /** What is wrong, and what to do about it. */
 export interface ProblemSentence {
@@ -47,6 +48,7 @@ export interface Language {
   readonly problems: Readonly<Record<ProblemCode, (told: Told) => ProblemSentence>>;
   place(place: Place): string;
   readonly findings: FindingWords;
+  readonly remedies: RemedyWords;
   readonly working: Readonly<Record<WorkingCode, WorkingWords>>;
   /** The name of an input of a working. */
   input(name: string): string;

@@ -13,6 +13,8 @@ export interface NumberWords {
   people(count: number): string;
   /** "28 of 30 years". */
   ofYears(good: number, all: number): string;
+  /** An amount of money with its currency. */
+  money(amount: number, currency: string): string;
   percent(value_fraction: number): string;
   /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
   likely(range: Range): string;

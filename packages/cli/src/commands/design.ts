@@ -5,9 +5,14 @@ import {
   type ProgrammeFacts,
   problemsOf,
   type ReadyProgramme,
+  readIsoDay,
   readyProgramme,
+  remediesOf,
+  remediesTogether,
   type SiteDesign,
   type SiteFacts,
+  type SiteRemedies,
+  type SmallestRemedy,
   seriesOf,
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
@@ -19,10 +24,12 @@ import { WholeFile, writeWhole } from '../files/wholeFile.ts';
 import { Exceptions } from '../print/exceptions.ts';
 import { countProblems } from '../print/problemList.ts';
 import { programmeHead } from '../print/programmeHead.ts';
+import { programmeRemedySection } from '../print/remedies.ts';
 import { Sheet } from '../print/sheet.ts';
 import { sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
+import { programmeRemediesReport } from '../report/remediesReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
 import { nearestIds } from './nearestIds.ts';
@@ -36,6 +43,8 @@ export interface DesignOptions {
   readonly out?: string;
   readonly json?: boolean;
   readonly series?: boolean;
+  /** The day whose prices count. */
+  readonly pricesOn?: string;
 }
 
 /** Where a design goes as it is made. */
@@ -48,16 +57,20 @@ interface Outputs {
 /** Gives every site its verdict, on the screen, as JSON, as files. */
 export async function designCommand(folder: string, options: DesignOptions, context: Context): Promise<ExitCode> {
   if (options.series && !options.json && options.out === undefined) throw new WrongUse(trouble.seriesAlone);
+  const pricesOn = options.pricesOn === undefined ? null : readIsoDay(options.pricesOn);
+  if (options.pricesOn !== undefined && pricesOn === null) throw new WrongUse(trouble.pricesOnForm);
   if (options.out !== undefined) await makeOutFolder(options.out);
   const read = await readFolder(folder, context);
   const facts = options.site === undefined ? read.facts : factsOfSite(read.facts, options.site);
-  const ready = readyProgramme(facts, options.site === undefined ? undefined : gaugesOf(facts));
+  const gauges = options.site === undefined ? {} : { gauges: gaugesOf(facts) };
+  const ready = readyProgramme(facts, { pricesOn, ...gauges });
   const outputs = await openOutputs(options, context);
   try {
     const judged = await judgeAll(facts, ready, outputs, options, context);
     context.progress.done();
     const problems = allProblems(read, ready, judged.problems);
-    await outputs.report?.close(read.problems, read.notUsed);
+    const together = remediesTogether(judged.smallest);
+    await outputs.report?.close(programmeRemediesReport(together, ready.market.day), read.problems, read.notUsed);
     for (const file of outputs.files) await file.close();
     const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
     if (!options.json) {
@@ -114,6 +127,10 @@ interface Judged {
   readonly exceptions: Exceptions;
   /** The site asked for with --site. */
   readonly one: SiteDesign | null;
+  /** What would mend it. */
+  readonly remedies: SiteRemedies | null;
+  /** The smallest remedy of each site that is short or tight. */
+  readonly smallest: readonly SmallestRemedy[];
   /** What was found in the sites' own facts. */
   readonly problems: readonly Problem[];
   /** Files of daily series. */
@@ -132,22 +149,30 @@ async function judgeAll(
   await verdicts?.write(verdictsHead());
   const exceptions = new Exceptions();
   const problems: Problem[] = [];
+  const smallest: SmallestRemedy[] = [];
   let one: SiteDesign | null = null;
+  let remedies: SiteRemedies | null = null;
   let done = 0;
   for (const site of designSites(facts.sites, ready)) {
-    exceptions.add(site);
+    remedies = remediesOf(facts.sites[done]!, ready, site);
+    exceptions.add(site, remedies);
+    if (remedies) smallest.push(smallestOf(site, remedies));
     problems.push(...problemsOf(facts.sites[done]!, ready));
     if (options.site !== undefined) one = site;
-    await verdicts?.write(verdictsLine(site));
+    await verdicts?.write(verdictsLine(site, remedies));
     const series = options.series ? seriesOf(facts.sites[done]!, ready) : undefined;
-    await report?.site(site, series);
+    await report?.site(site, remedies, series);
     if (series && options.out !== undefined) await writeSeries(options.out, facts.sites[done]!, seriesCsv(series));
     done++;
     const count = done;
     context.progress.at(() => progressWords.judging(count, facts.sites.length));
   }
   const paths = options.series && options.out !== undefined ? [join(options.out, 'series', '*.csv')] : [];
-  return { exceptions, one, problems, paths };
+  return { exceptions, one, remedies, smallest, problems, paths };
+}
+
+function smallestOf({ siteId, people }: SiteDesign, { remedies, notMended }: SiteRemedies): SmallestRemedy {
+  return { siteId, people, smallest: remedies[0] ?? null, notMended };
 }
 
 async function writeSeries(folder: string, site: SiteFacts, text: string): Promise<void> {
@@ -167,16 +192,18 @@ function printed(
   folder: string,
   facts: ProgrammeFacts,
   ready: ReadyProgramme,
-  { exceptions, one }: Judged,
+  { exceptions, one, remedies, smallest }: Judged,
   problems: readonly Problem[],
   written: readonly string[],
   { look }: Context,
 ): string {
   const sheet = new Sheet(look);
   programmeHead(sheet, facts, ready.gauges);
-  if (one) sitePage(sheet, one, facts.settings);
+  if (one) sitePage(sheet, one, remedies, facts.settings, ready.market);
   else {
     exceptions.print(sheet, folder);
+    programmeRemedySection(sheet, remediesTogether(smallest), ready.market);
+    sheet.blank();
     const { blocker, warning, note } = countProblems(problems);
     if (problems.length > 0)
       sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(folder)}`, 0, 2);

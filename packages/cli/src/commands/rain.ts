@@ -26,7 +26,7 @@ export async function rainCommand(folder: string, gaugeId: string, context: Cont
   const read = await readFolder(folder, context);
   const { facts } = read;
   const gauge = gaugeOf(facts, gaugeId);
-  const ready = readyProgramme(facts, new Set([gaugeId]));
+  const ready = readyProgramme(facts, { gauges: new Set([gaugeId]) });
   const finding = ready.gauges.get(gaugeId)!;
   const record = rainRecord(gauge);
   const problems = [...read.problems.filter((problem) => isOfGauge(problem, gauge)), ...finding.problems];

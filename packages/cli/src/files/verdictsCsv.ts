@@ -1,4 +1,5 @@
-import { isoDay, type SiteDesign } from '@eavewell/engine';
+import { isoDay, type SiteDesign, type SiteRemedies } from '@eavewell/engine';
+import { english } from '@eavewell/words';
 import { findingOf } from '../report/siteReport.ts';
 import { csvLine } from './csvLine.ts';
 
@@ -25,6 +26,10 @@ const columns = [
   'inflow_L_per_year',
   'firstServiceDay',
   'finding',
+  'smallestRemedy',
+  'smallestRemedyVerdict',
+  'smallestRemedyCost_amount',
+  'smallestRemedyCost_currency',
 ];
 
 /** The first line of verdicts.csv. */
@@ -33,7 +38,8 @@ export function verdictsHead(): string {
 }
 
 /** One site's line of verdicts.csv: empty where a figure is not known. */
-export function verdictsLine(design: SiteDesign): string {
+export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null): string {
+  const smallest = remedies?.remedies[0] ?? null;
   const f = design.storage;
   const run = f?.longestRun ?? null;
   return csvLine([
@@ -60,5 +66,9 @@ export function verdictsLine(design: SiteDesign): string {
     f?.inflow_L_per_year ?? null,
     f?.firstService ? isoDay(f.firstService.firstServiceDay) : null,
     findingOf(design),
+    smallest && english.remedies.remedy(smallest),
+    smallest?.verdict ?? null,
+    smallest?.cost.amount ?? null,
+    smallest?.cost.currency ?? null,
   ]);
 }

@@ -1,4 +1,4 @@
-import { type SiteDesign, type Verdict, verdictOrder } from '@eavewell/engine';
+import { type SiteDesign, type SiteRemedies, type Verdict, verdictOrder } from '@eavewell/engine';
 import { english } from '@eavewell/words';
 import { findingOf } from '../report/siteReport.ts';
 import type { Sheet } from './sheet.ts';
@@ -13,6 +13,8 @@ export interface Exception {
   readonly who: string;
   readonly finding: string;
   readonly dry: string | null;
+  /** The smallest change that mends it, for a site that is short. */
+  readonly remedy: string | null;
   /** People × dry days a year; people alone where the dry days are not known. */
   readonly weight: number;
 }
@@ -28,7 +30,7 @@ export class Exceptions {
   readonly #kept: Exception[] = [];
   #firstHolding: string | null = null;
 
-  add(site: SiteDesign): void {
+  add(site: SiteDesign, remedies: SiteRemedies | null): void {
     this.counts[site.verdict]++;
     if (site.verdict === 'holds') {
       this.#firstHolding ??= site.siteId;
@@ -40,6 +42,7 @@ export class Exceptions {
       who: whoText(site),
       finding: findingOf(site),
       dry: dryText(site),
+      remedy: site.verdict === 'short' && remedies ? remedyText(remedies) : null,
       weight: (site.people ?? 0) * (site.storage?.dryDays_per_year ?? 1),
     });
   }
@@ -65,7 +68,10 @@ export class Exceptions {
     sheet.tally(this.counts, verdictOrder);
     for (const site of inOrder) {
       sheet.blank();
-      sheet.verdict(site.verdict, [site.who, site.finding, ...(site.dry === null ? [] : [site.dry])]);
+      sheet.verdict(
+        site.verdict,
+        [site.who, site.finding, site.dry, site.remedy].filter((text) => text !== null),
+      );
     }
     sheet.blank();
     const example = inOrder[0]?.siteId ?? this.#firstHolding ?? '';
@@ -73,6 +79,12 @@ export class Exceptions {
     sheet.line(design.notJudgedYet);
     sheet.line(design.seeOne(folder, example), 0, 2);
   }
+}
+
+/** The smallest change that mends it, or why none does. */
+function remedyText({ remedies: [first], notMended }: SiteRemedies): string | null {
+  if (first) return english.remedies.smallest(first);
+  return notMended && english.remedies.notMended(notMended);
 }
 
 /** Dry days and the longest run, where there are any. */

@@ -1,7 +1,15 @@
-import { type DesignSettings, type SiteDesign, type StorageFinding, stations } from '@eavewell/engine';
+import {
+  type DesignSettings,
+  type Market,
+  type SiteDesign,
+  type SiteRemedies,
+  type StorageFinding,
+  stations,
+} from '@eavewell/engine';
 import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { findingOf } from '../report/siteReport.ts';
 import { whoText } from './exceptions.ts';
+import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';
 import { yearsStrip } from './yearsStrip.ts';
 
@@ -11,8 +19,14 @@ const { numbers } = english;
 /** Mean length of a Gregorian year [day]. */
 const days_per_year = 365.2425;
 
-/** One site in full: finding, figures, years, runs, sizes, first day, working, problems and cautions. */
-export function sitePage(sheet: Sheet, site: SiteDesign, settings: DesignSettings): void {
+/** One site in full: finding, figures, years, runs, sizes, first day, remedies, working, problems and cautions. */
+export function sitePage(
+  sheet: Sheet,
+  site: SiteDesign,
+  remedies: SiteRemedies | null,
+  settings: DesignSettings,
+  market: Market,
+): void {
   sheet.blank();
   sheet.verdict(site.verdict, [whoText(site), findingOf(site)]);
   sheet.heading(headings.stations);
@@ -21,6 +35,7 @@ export function sitePage(sheet: Sheet, site: SiteDesign, settings: DesignSetting
     sheet.line(`${english.stations[station]} ${english.verdicts[site.stations[station]]}`, 2, 2, mark);
   }
   if (site.storage) storageSections(sheet, site.storage, settings);
+  if (remedies) siteRemedySection(sheet, remedies, market);
   workingSection(sheet, site);
   problemsSection(sheet, site);
   sheet.heading(headings.cautions);

@@ -1,4 +1,4 @@
-import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, StorageSeries } from '@eavewell/engine';
+import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteRemedies, StorageSeries } from '@eavewell/engine';
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
 import { gaugeReport } from './gaugeReport.ts';
 import { problemReport } from './problemReport.ts';
@@ -52,15 +52,19 @@ export class JsonReport {
   }
 
   /** One site; `series` is left out where it is undefined, and null where the site has none. */
-  async site(design: SiteDesign, series?: StorageSeries | null): Promise<void> {
-    const text = json(siteReport(design));
+  async site(design: SiteDesign, remedies: SiteRemedies | null, series?: StorageSeries | null): Promise<void> {
+    const text = json(siteReport(design, remedies));
     await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
     if (series === undefined) await this.#write(text);
     else await this.#write(`${text.slice(0, -1)},"series":${series === null ? 'null' : seriesJson(series)}}`);
   }
 
-  async close(problems: readonly Problem[], notUsed: readonly NotUsed[]): Promise<void> {
-    await this.#write('\n],\n"problems":[');
+  async close(
+    remedies: DesignReport['remedies'],
+    problems: readonly Problem[],
+    notUsed: readonly NotUsed[],
+  ): Promise<void> {
+    await this.#write(`\n],\n"remedies":${json(remedies)},\n"problems":[`);
     await this.#list(problems, problemReport);
     await this.#write('],\n"notUsed":[');
     await this.#list(notUsed, ({ file, row, column, value, code, cells }) => ({

@@ -1,7 +1,15 @@
-import { type DryRun, isoDay, type SiteDesign, type StorageFinding, type WorkingLine } from '@eavewell/engine';
+import {
+  type DryRun,
+  isoDay,
+  type SiteDesign,
+  type SiteRemedies,
+  type StorageFinding,
+  type WorkingLine,
+} from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import { english, problemSentence, workingText } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
+import { siteRemediesReport } from './remediesReport.ts';
 
 /** What a site comes to, in words: the finding, or the first blocker that withholds it. */
 export function findingOf(design: SiteDesign): string {
@@ -10,7 +18,7 @@ export function findingOf(design: SiteDesign): string {
 }
 
 /** One site as the report has it, without its daily series. */
-export function siteReport(design: SiteDesign): SiteReport {
+export function siteReport(design: SiteDesign, remedies: SiteRemedies | null): SiteReport {
   return {
     siteId: design.siteId,
     name: design.name,
@@ -20,6 +28,7 @@ export function siteReport(design: SiteDesign): SiteReport {
     stations: { ...design.stations },
     finding: findingOf(design),
     storage: design.storage && storageReport(design.storage),
+    remedies: remedies && siteRemediesReport(remedies),
     problems: design.problems.map(problemReport),
     working: design.working.map(workingReport),
   };

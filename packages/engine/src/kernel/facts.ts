@@ -91,6 +91,8 @@ export interface PartFacts {
   readonly name: string;
   /** Usable volume, for a tank. */
   readonly volume_L: number | null;
+  /** Longest side: of a gutter, the length of one piece. */
+  readonly length_m: number | null;
 }
 
 /** What a part cost on a day. */

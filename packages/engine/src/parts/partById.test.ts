@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { partById } from './partById.ts';
 
-const tank = { partId: 'T1', kind: 'tank', name: 'Tank', volume_L: 500 };
+const tank = { partId: 'T1', kind: 'tank', name: 'Tank', volume_L: 500, length_m: null };
 
 it('finds a part by its exact id only', () => {
   expect(partById([tank], 'T1')).toBe(tank);

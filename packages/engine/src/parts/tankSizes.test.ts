@@ -1,7 +1,13 @@
 import { expect, it } from 'vitest';
 import { tankSizes } from './tankSizes.ts';
 
-const part = (partId: string, volume_L: number | null, kind = 'tank') => ({ partId, kind, name: partId, volume_L });
+const part = (partId: string, volume_L: number | null, kind = 'tank') => ({
+  partId,
+  kind,
+  name: partId,
+  volume_L,
+  length_m: null,
+});
 
 it('lists tanks with a volume, smallest first, equal ones by id', () => {
   const parts = [

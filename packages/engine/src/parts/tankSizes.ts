@@ -15,7 +15,7 @@ export interface TankPart {
  * @law the order of the catalogue changes nothing
  * @definition ours
  * @example
- * tankSizes([{ partId: 'T1', kind: 'tank', name: 'Tank', volume_L: 500 }]) // → [{ partId: 'T1', tankVolume_L: 500 }]
+ * tankSizes([{ partId: 'T1', kind: 'tank', name: 'Tank', volume_L: 500, length_m: null }]) // → [{ partId: 'T1', tankVolume_L: 500 }]
  */
 export function tankSizes(parts: readonly PartFacts[]): readonly TankPart[] {
   const sizes: TankPart[] = [];

@@ -53,6 +53,7 @@ function partFacts({ parts }: TablesRead): readonly PartFacts[] {
     kind: values.kind!,
     name: values.name ?? values.partId!,
     volume_L: values.volume_L,
+    length_m: values.length_m,
   }));
 }
 

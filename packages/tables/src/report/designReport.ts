@@ -1,6 +1,7 @@
 import { gapFillings } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, notUsed, problem } from './parts.ts';
+import { programmeRemedies } from './remedies.ts';
 import { siteReport } from './site.ts';
 
 /** Counts up when a reader written for the last form would no longer understand the document. */
@@ -61,6 +62,7 @@ export const designReport = z
     settings,
     gauges: z.array(gaugeReport),
     sites: z.array(siteReport),
+    remedies: programmeRemedies,
     problems: z.array(problem).describe('What was found in the folder.'),
     notUsed: z.array(notUsed),
   })

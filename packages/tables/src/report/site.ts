@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { day, problem, range, stationVerdict, verdict, workingLine } from './parts.ts';
+import { siteRemedies } from './remedies.ts';
 
 const dryRun = z
   .strictObject({ from: day, to: day, days: z.int(), waterYear: z.int() })
@@ -104,6 +105,7 @@ export const siteReport = z
     }),
     finding: z.string().describe('The finding in a sentence or two.'),
     storage: storage.nullable().describe('Null where facts are missing: the blockers say which.'),
+    remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),
     working: z.array(workingLine),
     series: series.nullable().optional(),

@@ -4,6 +4,7 @@ import { engineProblemSentences } from './engineProblems.ts';
 import { findings } from './findings.ts';
 import { numbers } from './numbers.ts';
 import { place } from './place.ts';
+import { remedies } from './remedies.ts';
 import { tableProblemSentences } from './tableProblems.ts';
 import { input, source, values, working } from './working.ts';
 
@@ -22,6 +23,7 @@ export const english: Language = {
   problems: { ...engineProblemSentences, ...tableProblemSentences },
   place,
   findings,
+  remedies,
   working,
   input,
   values,

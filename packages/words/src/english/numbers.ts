@@ -96,6 +96,7 @@ export const numbers: NumberWords = {
   years: (count) => withUnit(wholeFigure(count), 'year'),
   people: (count) => withUnit(wholeFigure(count), 'person'),
   ofYears: (good, all) => `${wholeFigure(good)} of ${withUnit(wholeFigure(all), 'year')}`,
+  money: (amount, currency) => `${figure(amount)} ${currency}`,
   percent,
   likely: ({ low, high }) => {
     const [from, to] = ends(low, high);

@@ -10,7 +10,7 @@ import {
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import { defaultPurpose } from './constants.ts';
+import { purposesOf } from './purposesOf.ts';
 
 /** Litres a site asks of its tank in a day. */
 export interface DailyDemand {
@@ -40,10 +40,9 @@ export function dailyDemand(
 ): Checked<DailyDemand> {
   const { siteId, people } = site;
   const problems: Problem[] = [];
-  let purposes = site.demand;
-  if (purposes.length === 0) {
+  const purposes = purposesOf(site, settings);
+  if (site.demand.length === 0) {
     const { litres_per_person_per_day } = settings;
-    purposes = [{ purpose: defaultPurpose, litres_per_person_per_day, judged: true }];
     problems.push(engineProblem('site.demand_assumed', { file: 'demand.csv', siteId }, { litres_per_person_per_day }));
   }
   const judged = purposes.filter((purpose) => purpose.judged);

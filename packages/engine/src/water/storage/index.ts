@@ -27,4 +27,5 @@ export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from
 export { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
+export { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

@@ -27,6 +27,7 @@ function dryEnds(shortYears: number) {
     years,
     judgedYears: 30,
     filledDays: 0,
+    neighbourDays: 0,
     meanAnnualRain_mm: 0,
     longestRainlessRun_days: 0,
     cutDays: 0,

@@ -1,0 +1,95 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { demoProgramme } from '@eavewell/demo';
+import {
+  compareRemedies,
+  designSites,
+  type ProgrammeFacts,
+  readyProgramme,
+  remediesOf,
+  type SiteRemedies,
+} from '@eavewell/engine';
+import { readProgramme, writeProgramme } from '@eavewell/formats';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+
+let folder: string;
+let facts: ProgrammeFacts;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'eavewell-laws-'));
+  await writeProgramme(folder, demoProgramme({ sites: 60, seed: 3, clean: true }), { overwrite: true });
+  facts = (await readProgramme(folder)).facts;
+});
+afterAll(() => rm(folder, { recursive: true }));
+
+function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
+  const ready = readyProgramme(programme);
+  const found = new Map<string, SiteRemedies>();
+  let at = 0;
+  for (const design of designSites(programme.sites, ready)) {
+    const remedies = remediesOf(programme.sites[at++]!, ready, design);
+    if (remedies) found.set(design.siteId, remedies);
+  }
+  return found;
+}
+
+describe('remedies', () => {
+  it('the order of sites, parts and prices changes none', () => {
+    const plain = remediesBySite(facts);
+    expect(plain.size).toBeGreaterThan(5);
+    const turned = remediesBySite({
+      ...facts,
+      sites: [...facts.sites].reverse(),
+      parts: [...facts.parts].reverse(),
+      prices: [...facts.prices].reverse(),
+    });
+    expect([...turned].sort()).toEqual([...plain].sort());
+  });
+
+  it('are in strict order, and the design need not be given', () => {
+    const ready = readyProgramme(facts);
+    for (const [siteId, found] of remediesBySite(facts)) {
+      for (const [index, remedy] of found.remedies.slice(1).entries())
+        expect(compareRemedies(found.remedies[index]!, remedy)).toBeLessThan(0);
+      expect(remediesOf(facts.sites.find((site) => site.siteId === siteId)!, ready)).toEqual(found);
+    }
+  });
+
+  it('one more tank in the catalogue never makes the smallest change a worse one', () => {
+    const plain = remediesBySite(facts);
+    const parts = [...facts.parts, { partId: 'odd', kind: 'tank', name: 'Odd', volume_L: 13_300, length_m: null }];
+    const prices = [...facts.prices, { ...facts.prices[0]!, partId: 'odd', amount: 900 }];
+    let better = 0;
+    for (const [siteId, { remedies }] of remediesBySite({ ...facts, parts, prices })) {
+      const [first] = plain.get(siteId)!.remedies;
+      if (first === undefined) continue;
+      expect(compareRemedies(remedies[0]!, first)).toBeLessThanOrEqual(0);
+      if (compareRemedies(remedies[0]!, first) < 0) better++;
+    }
+    expect(better).toBeGreaterThan(0);
+  });
+
+  it('no cut goes under 2.5 L a person a day, and no first flush under that of the programme', () => {
+    const thirsty = {
+      ...facts,
+      sites: facts.sites.map((site) => ({
+        ...site,
+        people: site.people! * 4,
+        roofs: site.roofs.map((roof) => ({
+          ...roof,
+          diverter: { firstFlush_mm: 3, chamber_L: null, drainHole: 'open' as const },
+        })),
+      })),
+    };
+    const changes = [...remediesBySite(thirsty).values()].flatMap(({ remedies }) =>
+      remedies.flatMap((remedy) => remedy.changes),
+    );
+    const litres = changes.flatMap((one) => (one.kind === 'litres' ? [one.judged_L_per_person_per_day] : []));
+    const depths = changes.flatMap((one) => (one.kind === 'firstFlush' ? [one.firstFlush_mm] : []));
+    expect(litres.length).toBeGreaterThan(10);
+    expect(depths.length).toBeGreaterThan(0);
+    expect(Math.min(...litres)).toBe(2.5);
+    expect(Math.min(...depths)).toBeGreaterThanOrEqual(thirsty.settings.firstFlush_mm);
+  });
+});

@@ -1,0 +1,121 @@
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { Writable } from 'node:stream';
+import { designReport } from '@eavewell/tables';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { columnsOf } from './print/text.ts';
+import { run } from './run.ts';
+
+async function eavewell(...args: readonly string[]) {
+  const told = { out: '', err: '' };
+  const kept = (name: keyof typeof told) =>
+    new Writable({
+      write(chunk: Buffer, _encoding, done) {
+        told[name] += chunk.toString('utf8');
+        done();
+      },
+    });
+  const env = { LANG: 'C.UTF-8' };
+  const code = await run(args, { stdout: kept('out'), stderr: kept('err'), env, platform: 'linux' });
+  return { code, ...told };
+}
+
+let room: string;
+let folder: string;
+
+beforeAll(async () => {
+  room = await mkdtemp(join(tmpdir(), 'eavewell-remedies-'));
+  folder = join(room, 'islands');
+  await eavewell('demo', folder);
+});
+afterAll(() => rm(room, { recursive: true, force: true }));
+
+async function reportOf(...args: readonly string[]) {
+  return designReport.parse(JSON.parse((await eavewell('design', folder, '--json', ...args)).out));
+}
+
+describe('design with remedies', () => {
+  it('says under each short site what would mend it and for how much, and adds it up', async () => {
+    const { out } = await eavewell('design', folder);
+    const report = await reportOf();
+    const short = report.sites.filter((site) => site.verdict === 'short');
+    expect(short.length).toBeGreaterThan(3);
+    expect(out.match(/^ {13}(Would hold|Would be tight|No change)/gm)).toHaveLength(short.length);
+    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 16,500 L;\s+1,762 USD\./);
+    expect(out).toMatch(/^ {2}together +holds +\d+ +[\d,]+ +[\d,]+ USD$/m);
+    for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80);
+  });
+
+  it('shows all of one site in order, within 80 columns, with what a dry year brings', async () => {
+    const { out } = await eavewell('design', folder, '--site', 'S038');
+    const section = /\nWhat would mend it\n([\s\S]*?)\n\n/.exec(out)![1]!;
+    expect(section).toMatch(/change +becomes +dry days a year +good years +cost/);
+    expect(section.indexOf(' holds ')).toBeLessThan(section.indexOf(' tight '));
+    expect(section).toMatch(/promise 6 L a person \* +holds .* nothing$/m);
+    expect(section).toMatch(/\* cuts what was promised;/);
+    expect(section).toMatch(/Leave it, and tell the community: a year like \d{4} brings \d+ days/);
+    for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80);
+    const held = (await reportOf()).sites.find((site) => site.verdict === 'holds')!;
+    expect((await eavewell('design', folder, '--site', held.siteId)).out).not.toContain('What would mend it');
+  });
+
+  it('gives them as JSON and in verdicts.csv, for sites that are short or tight and no others', async () => {
+    const out = join(room, 'out');
+    await eavewell('design', folder, '--out', out);
+    const report = await reportOf();
+    const lines = (await readFile(join(out, 'verdicts.csv'), 'utf8')).trimEnd().split('\n');
+    expect(lines[0]).toMatch(
+      /,smallestRemedy,smallestRemedyVerdict,smallestRemedyCost_amount,smallestRemedyCost_currency$/,
+    );
+    let [looked, mended, amount] = [0, 0, 0];
+    for (const [index, site] of report.sites.entries()) {
+      expect(site.remedies === null).toBe(site.verdict === 'holds' || site.verdict === 'unknown');
+      if (site.remedies !== null) looked++;
+      const first = site.remedies?.ranked[0];
+      if (first === undefined) {
+        expect(lines[index + 1]).toMatch(/,,,,$/);
+        continue;
+      }
+      mended++;
+      const about = first.about.includes(',') ? `"${first.about}"` : first.about;
+      const { amount: own, currency } = first.cost;
+      expect(lines[index + 1]!.endsWith(`,${about},${first.verdict},${own},${currency ?? ''}`)).toBe(true);
+      amount += own ?? 0;
+    }
+    expect(mended).toBeGreaterThan(5);
+    expect(report.remedies.looked.sites).toBe(looked);
+    expect(report.remedies.looked.costs).toEqual([{ amount, currency: 'USD' }]);
+    expect(report.remedies.groups.reduce((sum, group) => sum + group.sites, 0)).toBe(mended);
+    const named = report.remedies.notMended.flatMap(({ siteIds }) => siteIds);
+    const none = report.sites.filter((site) => site.remedies !== null && site.remedies.notMended !== null);
+    expect(named.sort()).toEqual(none.map(({ siteId }) => siteId).sort());
+  });
+
+  it('costs at the prices of the day that is named, and never takes a missing price for 0', async () => {
+    const costOf = (report: Awaited<ReturnType<typeof reportOf>>) =>
+      report.sites.find((site) => site.siteId === 'S040')!.remedies!.ranked[0]!.cost;
+    const [now, before, never] = [
+      await reportOf(),
+      await reportOf('--prices-on', '2025-06-01'),
+      await reportOf('--prices-on', '2024-06-01'),
+    ];
+    expect(now.remedies.pricesOn).toBe('2026-02-02');
+    expect(costOf(before).amount).toBeLessThan(costOf(now).amount!);
+    expect(costOf(never)).toMatchObject({ amount: null, currency: null, reason: 'onlyLaterPrices' });
+    expect(never.remedies.looked.costs).toEqual([]);
+    const { code, err } = await eavewell('design', folder, '--prices-on', 'Tuesday');
+    expect(code).toBe(2);
+    expect(err).toContain('--prices-on needs a day');
+  });
+
+  it('says why where nothing can be bought', async () => {
+    const bare = join(room, 'bare');
+    await eavewell('demo', bare);
+    await writeFile(join(bare, 'prices.csv'), 'partId,priceDate,amount,currency\n');
+    const { out } = await eavewell('design', bare, '--site', 'S040');
+    expect(out).toMatch(/There are no prices\./);
+    expect(out).toMatch(/Cost not known: no price\./);
+    expect(out).not.toMatch(/\b0 USD/);
+  });
+});

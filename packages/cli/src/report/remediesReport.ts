@@ -1,0 +1,47 @@
+import { type DayIndex, isoDay, type RemediesTogether, type Remedy, type SiteRemedies } from '@eavewell/engine';
+import type { DesignReport, SiteReport } from '@eavewell/tables';
+import { english } from '@eavewell/words';
+
+type RemedyReport = NonNullable<SiteReport['remedies']>['ranked'][number];
+
+/** What would mend a site, field by field, as the report has it. */
+export function siteRemediesReport(found: SiteRemedies): NonNullable<SiteReport['remedies']> {
+  return {
+    ranked: found.remedies.map(remedyReport),
+    notMended: found.notMended,
+    leaveIt: found.leaveIt && { ...found.leaveIt },
+  };
+}
+
+/** What would mend the programme, as the report has it. */
+export function programmeRemediesReport(
+  { looked, mended, groups, notMended }: RemediesTogether,
+  pricesOn: DayIndex | null,
+): DesignReport['remedies'] {
+  return {
+    pricesOn: pricesOn === null ? null : isoDay(pricesOn),
+    looked: { ...looked, costs: [...looked.costs] },
+    mended: { ...mended, costs: [...mended.costs] },
+    groups: groups.map((group) => ({ ...group, kinds: [...group.kinds], costs: [...group.costs] })),
+    notMended: notMended.map(({ reason, siteIds }) => ({ reason, siteIds: [...siteIds] })),
+  };
+}
+
+function remedyReport(remedy: Remedy): RemedyReport {
+  const { amount, currency, reason, bought } = remedy.cost;
+  return {
+    changes: remedy.changes.map((change) => ({ ...change })),
+    about: english.remedies.remedy(remedy),
+    verdict: remedy.verdict,
+    promiseCut_count: remedy.promiseCut_count,
+    tankVolume_L: remedy.tankVolume_L,
+    dryDays_per_year: remedy.dryDays_per_year,
+    goodYears: remedy.goodYears,
+    cost: {
+      amount,
+      currency,
+      reason,
+      bought: bought.map((one) => ({ ...one, priceDate: isoDay(one.priceDate) })),
+    },
+  };
+}

@@ -1,0 +1,41 @@
+/** A catalogue's tank set beside what stands, joined at the foot. */
+export interface SecondTank {
+  readonly kind: 'secondTank';
+  readonly partId: string;
+  readonly volume_L: number;
+}
+
+/** One tank of the catalogue in place of all that stand now. */
+export interface LargerTank {
+  readonly kind: 'largerTank';
+  readonly partId: string;
+  readonly volume_L: number;
+}
+
+/** Every roof guttered to at least this share of its plan area. */
+export interface MoreGutter {
+  readonly kind: 'gutter';
+  readonly gutteredFraction: number;
+}
+
+/** A smaller first flush on every roof that lets go more than this. */
+export interface LessFirstFlush {
+  readonly kind: 'firstFlush';
+  readonly firstFlush_mm: number;
+}
+
+/** Fewer litres promised: the purposes that are not judged are dropped, and the judged ones may be cut to so many. */
+export interface FewerLitres {
+  readonly kind: 'litres';
+  /** What is left of the judged purposes together. */
+  readonly judged_L_per_person_per_day: number;
+  /** Are the judged litres cut, or only the other purposes dropped? */
+  readonly isJudgedCut: boolean;
+}
+
+export type TankChange = SecondTank | LargerTank;
+export type RemedyChange = TankChange | MoreGutter | LessFirstFlush | FewerLitres;
+
+/** Every kind of change, the way of the water down: also the order in which changes are told. */
+export const changeKinds = ['gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres'] as const;
+export type ChangeKind = (typeof changeKinds)[number];

@@ -1,0 +1,79 @@
+import { expect, it } from 'vitest';
+import { compareCosts, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
+import { marketOn } from './market.ts';
+
+const part = (partId: string, kind: string, length_m: number | null = null) => ({
+  partId,
+  kind,
+  name: partId,
+  volume_L: kind === 'tank' ? 1000 : null,
+  length_m,
+});
+const price = (partId: string, amount: number, currency = 'XTS', priceDate = 10) => ({
+  partId,
+  priceDate,
+  amount,
+  currency,
+});
+const parts = [
+  part('tank', 'tank'),
+  part('bare', 'tank'),
+  part('long', 'gutter', 4),
+  part('short', 'gutter', 3),
+  part('flush', 'diverter'),
+];
+const nothing: ToBuy = { partIds: [], gutter_m: [], diverters_count: 0 };
+
+it('takes whole pieces of gutter, roof by roof, of the part that comes cheapest', () => {
+  const market = marketOn(parts, [price('long', 20), price('short', 16)], null);
+  // 7 m and 4.1 m: 2 + 2 pieces of 4 m are 80; 3 + 2 pieces of 3 m are 80 too; at 15 the short ones are cheaper.
+  expect(remedyCost({ ...nothing, gutter_m: [7, 4.1] }, market).bought).toMatchObject([
+    { partId: 'long', pieces_count: 4 },
+  ]);
+  const cheaper = marketOn(parts, [price('long', 20), price('short', 15)], null);
+  expect(remedyCost({ ...nothing, gutter_m: [7, 4.1] }, cheaper)).toMatchObject({ amount: 75, currency: 'XTS' });
+  expect(remedyCost({ ...nothing, gutter_m: [8] }, market).amount).toBe(40);
+});
+
+it('adds tanks, gutter and diverters of one currency, at the prices of the day', () => {
+  const market = marketOn(
+    parts,
+    [price('tank', 400), price('tank', 500, 'XTS', 20), price('tank', 900, 'XTS', 30), price('flush', 50)],
+    25,
+  );
+  expect(remedyCost({ ...nothing, partIds: ['tank', 'tank'], diverters_count: 3 }, market)).toMatchObject({
+    amount: 1150,
+    currency: 'XTS',
+    reason: null,
+  });
+});
+
+it('has no amount where a price is missing, and says why', () => {
+  const market = marketOn(parts, [price('tank', 400), price('bare', 9, 'XTS', 99)], 25);
+  const reasonOf = (wanted: Partial<ToBuy>) => {
+    const { amount, reason } = remedyCost({ ...nothing, ...wanted }, market);
+    expect(amount).toBeNull();
+    return reason;
+  };
+  expect(reasonOf({ partIds: ['tank', 'bare'] })).toBe('onlyLaterPrices');
+  expect(reasonOf({ diverters_count: 1 })).toBe('noPrice');
+  expect(reasonOf({ gutter_m: [3, null] })).toBe('roofLengthUnknown');
+  expect(reasonOf({ gutter_m: [3] })).toBe('noPrice');
+  expect(reasonOf({ partIds: ['none of ours'] })).toBe('noPart');
+  const mixed = marketOn(parts, [price('tank', 400), price('flush', 9, 'XXX')], 25);
+  expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, mixed).reason).toBe('currenciesDiffer');
+});
+
+it('costs 0 where nothing is bought, and puts costs that are not known last', () => {
+  const free = remedyCost(nothing, marketOn([], [], null));
+  expect(free).toEqual({ amount: 0, currency: null, reason: null, bought: [] });
+  const cost = (amount: number | null, currency: string | null = 'XTS'): RemedyCost => ({
+    amount,
+    currency,
+    reason: null,
+    bought: [],
+  });
+  const unknown = cost(null, null);
+  const sorted = [unknown, cost(5, 'XXX'), cost(90), free, cost(7)].sort(compareCosts);
+  expect(sorted).toEqual([free, cost(7), cost(90), cost(5, 'XXX'), unknown]);
+});

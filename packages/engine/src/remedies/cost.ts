@@ -1,0 +1,118 @@
+import type { DayIndex, PartFacts } from '../kernel/index.ts';
+import type { Market } from './market.ts';
+
+/** So many of one part. */
+export interface BoughtPart {
+  readonly partId: string;
+  readonly pieces_count: number;
+  /** Price of one, on its own date. */
+  readonly amount: number;
+  readonly currency: string;
+  readonly priceDate: DayIndex;
+}
+
+/** Why a cost is not known. */
+export type NoCostReason = 'noPart' | 'noPrice' | 'onlyLaterPrices' | 'roofLengthUnknown' | 'currenciesDiffer';
+
+/** What a remedy costs to buy. The amount is null where a price is missing, with the reason, and 0 only where nothing is bought. */
+export interface RemedyCost {
+  readonly amount: number | null;
+  /** Null where nothing is bought or the amount is not known. */
+  readonly currency: string | null;
+  readonly reason: NoCostReason | null;
+  /** What can be priced of it. */
+  readonly bought: readonly BoughtPart[];
+}
+
+/** What has to be bought for one or two changes. */
+export interface ToBuy {
+  /** Tanks by their part. */
+  readonly partIds: readonly string[];
+  /** Metres of gutter by roof; null where the roof's length is not known [m]. */
+  readonly gutter_m: readonly (number | null)[];
+  readonly diverters_count: number;
+}
+
+/**
+ * What does it cost to buy these parts? Tanks by their own price; gutter in whole pieces a roof, of the part that comes
+ * cheapest; diverters of the cheapest part. Carrying, fixing, downpipes and stands are not in it.
+ *
+ * @param wanted - tanks, metres of gutter by roof [m], diverters [count]
+ * @param market - parts and prices on a day
+ * @returns amount [currency]; null with the reason where any price is missing
+ * @law a missing price never counts as 0
+ * @definition ours: docs/methods/remedies.md, cost
+ */
+export function remedyCost(wanted: ToBuy, market: Market): RemedyCost {
+  const bought: BoughtPart[] = [];
+  let reason: NoCostReason | null = null;
+  const buy = (found: BoughtPart | NoCostReason) => {
+    if (typeof found === 'string') reason ??= found;
+    else if (found.pieces_count > 0) bought.push(found);
+  };
+  for (const partId of wanted.partIds) buy(priced(partId, 1, market));
+  if (wanted.gutter_m.length > 0) buy(gutter(wanted.gutter_m, market));
+  if (wanted.diverters_count > 0) buy(cheapest('diverter', () => wanted.diverters_count, market));
+  const [first] = bought;
+  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'currenciesDiffer';
+  if (reason !== null) return { amount: null, currency: null, reason, bought };
+  const amount = bought.reduce((sum, one) => sum + one.pieces_count * one.amount, 0);
+  return { amount, currency: first?.currency ?? null, reason: null, bought };
+}
+
+/**
+ * Is one cost before another? Known ones first, by amount within a currency, currencies by their letters since no rate is known
+ * here; a cost that is not known comes last.
+ *
+ * @param a - a cost, amount [currency]
+ * @param b - another
+ * @returns under 0 where a comes first, over 0 where b does, 0 where neither [number]
+ * @definition ours
+ */
+export function compareCosts(a: RemedyCost, b: RemedyCost): number {
+  if (a.amount === null || b.amount === null) return Number(a.amount === null) - Number(b.amount === null);
+  if (a.currency !== b.currency && a.amount > 0 && b.amount > 0) return a.currency! < b.currency! ? -1 : 1;
+  return a.amount - b.amount;
+}
+
+function priced(partId: string, pieces_count: number, market: Market): BoughtPart | NoCostReason {
+  const found = market.prices.get(partId);
+  if (!found) return 'noPart';
+  if (found.price === null) return found.reason;
+  const { amount, currency, priceDate } = found.price;
+  return { partId, pieces_count, amount, currency, priceDate };
+}
+
+/** Gutters are cut to each roof, so the pieces are counted roof by roof. */
+function gutter(metres: readonly (number | null)[], market: Market): BoughtPart | NoCostReason {
+  if (metres.includes(null)) return 'roofLengthUnknown';
+  const pieces = ({ length_m }: PartFacts) => {
+    if (length_m === null || !(length_m > 0)) return null;
+    return metres.reduce<number>((sum, one_m) => sum + Math.ceil(one_m! / length_m - 1e-9), 0);
+  };
+  return cheapest('gutter', pieces, market);
+}
+
+/** The cheapest part of a kind for the pieces it takes; where none has a price, why. */
+function cheapest(
+  kind: string,
+  piecesOf: (part: PartFacts) => number | null,
+  market: Market,
+): BoughtPart | NoCostReason {
+  let best: BoughtPart | null = null;
+  let reason: NoCostReason = 'noPart';
+  for (const part of market.parts) {
+    const pieces_count = part.kind === kind ? piecesOf(part) : null;
+    if (pieces_count === null) continue;
+    const found = priced(part.partId, pieces_count, market);
+    if (typeof found === 'string') reason = found;
+    else if (best === null || isCheaper(found, best)) best = found;
+  }
+  return best ?? reason;
+}
+
+function isCheaper(a: BoughtPart, b: BoughtPart): boolean {
+  if (a.currency !== b.currency) return a.currency < b.currency;
+  const difference = a.pieces_count * a.amount - b.pieces_count * b.amount;
+  return difference < 0 || (difference === 0 && a.partId < b.partId);
+}

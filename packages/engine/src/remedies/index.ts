@@ -1,0 +1,28 @@
+export { type ChangedSite, changedSite } from './changedSite.ts';
+export {
+  type ChangeKind,
+  changeKinds,
+  type FewerLitres,
+  type LargerTank,
+  type LessFirstFlush,
+  type MoreGutter,
+  type RemedyChange,
+  type SecondTank,
+  type TankChange,
+} from './changes.ts';
+export { type BoughtPart, compareCosts, type NoCostReason, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
+export { type FlushedRoofs, flushRoofs } from './flushRoofs.ts';
+export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
+export { type LeaveIt, worstYear } from './leaveIt.ts';
+export { type Market, marketOn } from './market.ts';
+export { litreSteps, promisedLess } from './promisedLitres.ts';
+export {
+  type RemediesTogether,
+  type RemedyGroup,
+  remediesTogether,
+  type SitesTogether,
+  type SmallestRemedy,
+  type Sum,
+} from './remediesTogether.ts';
+export { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
+export { type NotMendedReason, type SiteRemedies, siteRemedies } from './siteRemedies.ts';

@@ -1,0 +1,56 @@
+import type { StorageSeries, WaterYear } from '../kernel/index.ts';
+
+/** What a dry year brings where nothing is changed: the worst judged year of the record. */
+export interface LeaveIt {
+  readonly waterYear: number;
+  readonly dryDays: number;
+  /** Longest run of dry days that reaches into the year. */
+  readonly longestRun_days: number;
+  /** Judged litres short in that year. */
+  readonly shortfall_L: number;
+}
+
+/** A year at the present tank, as the storage finding has it. */
+interface YearFound {
+  readonly waterYear: number;
+  readonly judged: boolean;
+  readonly dryDays: number;
+  readonly longestRun_days: number;
+}
+
+/**
+ * What will a dry year bring if all is left as it is? The judged year with the most dry days; of equal ones that with the
+ * longest run, then the later.
+ *
+ * @param years - the record's years at the present tank: dryDays [day], longestRun_days [day]
+ * @param series - the present tank day by day, judgedTaken_L [L]
+ * @param rain - the gauge's water years
+ * @param judged_L_per_day - judged litres asked in a day [L/day]
+ * @returns the year, its dry days [day], longest run [day] and judged litres short [L]; null where no year was judged
+ * @definition litres short = asked − taken, summed over the days of the year
+ */
+export function worstYear(
+  years: readonly YearFound[],
+  series: Pick<StorageSeries, 'judgedTaken_L'>,
+  rain: { readonly years: readonly WaterYear[] },
+  judged_L_per_day: number,
+): LeaveIt | null {
+  let worst = -1;
+  for (const [index, year] of years.entries()) {
+    if (!year.judged) continue;
+    const before = years[worst];
+    if (
+      before === undefined ||
+      year.dryDays > before.dryDays ||
+      (year.dryDays === before.dryDays && year.longestRun_days >= before.longestRun_days)
+    )
+      worst = index;
+  }
+  const found = years[worst];
+  const span = rain.years[worst];
+  if (found === undefined || span === undefined) return null;
+  let shortfall_L = 0;
+  for (let day = span.from; day < span.to; day++) shortfall_L += judged_L_per_day - series.judgedTaken_L[day]!;
+  const { waterYear, dryDays, longestRun_days } = found;
+  return { waterYear, dryDays, longestRun_days, shortfall_L };
+}

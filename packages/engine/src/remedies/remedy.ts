@@ -1,0 +1,68 @@
+import type { Verdict } from '../kernel/index.ts';
+import { changeKinds, type RemedyChange } from './changes.ts';
+import { compareCosts, type RemedyCost } from './cost.ts';
+
+/** One change to a site, or two together, that lifts its verdict. */
+export interface Remedy {
+  /** One or two, the way of the water down. */
+  readonly changes: readonly RemedyChange[];
+  readonly verdict: Extract<Verdict, 'holds' | 'tight'>;
+  /** Does it mend the site by promising less? 0: no; else the step down, the mildest 1. */
+  readonly promiseCut_count: number;
+  /** Usable volume with the changes made. */
+  readonly tankVolume_L: number;
+  readonly dryDays_per_year: number;
+  readonly goodYears: number;
+  readonly cost: RemedyCost;
+}
+
+/**
+ * Which of two remedies is told first? The better verdict; then the one that keeps more of what was promised, because litres
+ * not promised are paid for by those who drink them; then the lower cost, costs that are not known last; then fewer changes,
+ * a smaller tank, less gutter, and at last their names, so that no two are equal.
+ *
+ * @param a - a remedy
+ * @param b - another
+ * @returns under 0 where a comes first, over 0 where b does [number]
+ * @law the order of sites, parts and prices changes nothing
+ * @definition ours: docs/methods/remedies.md, rank
+ */
+export function compareRemedies(a: Remedy, b: Remedy): number {
+  return (
+    Number(a.verdict !== 'holds') - Number(b.verdict !== 'holds') ||
+    a.promiseCut_count - b.promiseCut_count ||
+    compareCosts(a.cost, b.cost) ||
+    a.changes.length - b.changes.length ||
+    a.tankVolume_L - b.tankVolume_L ||
+    gutterOf(a) - gutterOf(b) ||
+    byText(keyOf(a), keyOf(b))
+  );
+}
+
+/**
+ * Which kinds of change is a remedy made of?
+ *
+ * @param remedy - a remedy
+ * @returns its kinds in their order, joined by + [text]
+ * @definition ours
+ * @example
+ * kindsOf({ changes: [{ kind: 'firstFlush', firstFlush_mm: 0.5 }] }) // → 'firstFlush'
+ */
+export function kindsOf(remedy: Pick<Remedy, 'changes'>): string {
+  const kinds = remedy.changes.map((change) => change.kind);
+  return kinds.sort((a, b) => changeKinds.indexOf(a) - changeKinds.indexOf(b)).join('+');
+}
+
+function gutterOf({ changes }: Remedy): number {
+  for (const change of changes) if (change.kind === 'gutter') return change.gutteredFraction;
+  return 0;
+}
+
+function keyOf(remedy: Remedy): string {
+  const parts = remedy.changes.map((change) => ('partId' in change ? change.partId : ''));
+  return `${kindsOf(remedy)} ${parts.join(' ')}`;
+}
+
+function byText(a: string, b: string): number {
+  return a < b ? -1 : Number(a > b);
+}

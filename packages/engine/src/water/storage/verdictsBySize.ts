@@ -1,0 +1,48 @@
+import { type EngineProblemCode, jeffreysRange, type SizePoint, type Verdict } from '../../kernel/index.ts';
+import { type SizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
+
+/** One size of tank on the curve, and its verdict. */
+export interface SizeVerdict {
+  readonly point: SizePoint;
+  readonly verdict: Verdict;
+}
+
+/**
+ * What verdict does each of these tanks get? A larger tank never has a worse verdict, so the years are drawn again only
+ * at the few sizes between those that are surely `short` or `tight` and those that hold.
+ *
+ * @param curve - every tank size
+ * @param given - balance, rain, settings and drawn years
+ * @param sizes - tanks [L], 0 or more
+ * @param cappedBy - an assumption about the site that keeps it from holding [text]; null where there is none
+ * @returns each size's point on the curve and its verdict, smallest first
+ * @law the verdict of each size is that of `storageFinding` for a tank of that size
+ * @definition ours: docs/methods/storage.md, target, range and verdict
+ */
+export function verdictsBySize(
+  curve: SizeCurve,
+  given: DoubtCase,
+  sizes: readonly TankSize[],
+  cappedBy: EngineProblemCode | null,
+): readonly SizeVerdict[] {
+  const points = sizePoints(curve, sizes);
+  let first = cappedBy === null ? points.findIndex((point) => point.meetsTarget && areYearsSure(given, point)) : -1;
+  if (first < 0) first = points.length;
+  let end = points.length;
+  // The smallest candidate mostly holds at once; then halves.
+  for (let probe = first; first < end; probe = (first + end) >> 1) {
+    const { tankVolume_L, goodYears } = points[probe]!;
+    if (sizeDoubt(curve, given, tankVolume_L, goodYears).meetsTarget) end = probe;
+    else first = probe + 1;
+  }
+  return points.map((point, index) => {
+    if (index >= end) return { point, verdict: 'holds' };
+    return { point, verdict: point.meetsTarget ? 'tight' : 'short' };
+  });
+}
+
+/** Does the unfavourable end of the good years meet the target, whatever the days? */
+function areYearsSure({ rain, settings }: DoubtCase, { goodYears }: SizePoint): boolean {
+  return jeffreysRange(goodYears, rain.judgedYears, settings.range_fraction).low >= settings.target.goodYears_fraction;
+}

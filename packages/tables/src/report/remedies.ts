@@ -1,0 +1,90 @@
+import { z } from 'zod';
+import { day, verdict } from './parts.ts';
+
+const catalogueTank = { partId: z.string(), volume_L: z.number() };
+
+const change = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('secondTank'), ...catalogueTank }),
+  z.strictObject({ kind: z.literal('largerTank'), ...catalogueTank }),
+  z.strictObject({ kind: z.literal('gutter'), gutteredFraction: z.number() }),
+  z.strictObject({ kind: z.literal('firstFlush'), firstFlush_mm: z.number() }),
+  z.strictObject({
+    kind: z.literal('litres'),
+    judged_L_per_person_per_day: z.number().describe('What is left of the judged purposes.'),
+    isJudgedCut: z.boolean().describe('False: only the other purposes are dropped.'),
+  }),
+]);
+
+const cost = z
+  .strictObject({
+    amount: z.number().nullable().describe('Null where a price is missing; 0 where nothing is bought.'),
+    currency: z.string().nullable(),
+    reason: z.enum(['noPart', 'noPrice', 'onlyLaterPrices', 'roofLengthUnknown', 'currenciesDiffer']).nullable(),
+    bought: z.array(
+      z.strictObject({
+        partId: z.string(),
+        pieces_count: z.int(),
+        amount: z.number().describe('Of one.'),
+        currency: z.string(),
+        priceDate: day,
+      }),
+    ),
+  })
+  .describe('Of the parts alone.');
+
+const remedy = z
+  .strictObject({
+    changes: z.array(change).describe('One, or two together.'),
+    about: z.string().describe('The changes in words.'),
+    verdict,
+    promiseCut_count: z.int().describe('0: what was promised is kept; else the step down, the mildest 1.'),
+    tankVolume_L: z.number(),
+    dryDays_per_year: z.number(),
+    goodYears: z.int(),
+    cost,
+  })
+  .meta({ id: 'remedy' });
+
+const reason = z.enum(['assumed', 'record', 'noTanks', 'tank', 'water']);
+
+/** What would mend one site. */
+export const siteRemedies = z.strictObject({
+  ranked: z.array(remedy).describe('The first is the smallest change that mends it.'),
+  notMended: reason.nullable().describe('Why none makes it hold; null where one does.'),
+  leaveIt: z
+    .strictObject({
+      waterYear: z.int(),
+      dryDays: z.int(),
+      longestRun_days: z.int(),
+      shortfall_L: z.number(),
+    })
+    .nullable()
+    .describe('The worst judged year, if it is left as it is.'),
+});
+
+const together = {
+  sites: z.int(),
+  people: z.int().describe('Of the sites whose people are known.'),
+  withoutPeople_count: z.int(),
+  costs: z.array(z.strictObject({ amount: z.number(), currency: z.string() })),
+  withoutCost_count: z.int().describe('Sites whose cost is not known; they are in no sum.'),
+};
+
+/** What would mend the programme. */
+export const programmeRemedies = z
+  .strictObject({
+    pricesOn: day.nullable().describe('Prices are the latest on or before this day; null where there are none.'),
+    looked: z.strictObject(together).describe('Sites that are short or tight.'),
+    mended: z.strictObject(together).describe('Those that would hold.'),
+    groups: z.array(
+      z.strictObject({
+        kinds: z.array(z.enum(['gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres'])),
+        verdict,
+        isPromiseCut: z.boolean(),
+        ...together,
+      }),
+    ),
+    notMended: z.array(z.strictObject({ reason, siteIds: z.array(z.string()) })),
+  })
+  .describe('Each site by its smallest remedy.')
+  .meta({ id: 'remedies' });

@@ -1,0 +1,133 @@
+import type {
+  ChangeKind,
+  LeaveIt,
+  NoCostReason,
+  NotMendedReason,
+  Remedy,
+  RemedyChange,
+  RemedyCost,
+  SitesTogether,
+} from '@eavewell/engine';
+import type { RemedyWords } from '../remedyWords.ts';
+import { numbers } from './numbers.ts';
+
+/** What is asked of the crew, in the imperative, each short enough for a column. */
+function change(one: RemedyChange): string {
+  switch (one.kind) {
+    case 'secondTank':
+      return `join a tank of ${numbers.litres(one.volume_L)}`;
+    case 'largerTank':
+      return `set one of ${numbers.litres(one.volume_L)} instead`;
+    case 'gutter':
+      return `gutter ${numbers.percent(one.gutteredFraction)} of the roof`;
+    case 'firstFlush':
+      return `first flush of ${numbers.quantity(one.firstFlush_mm, 'mm')}`;
+    case 'litres':
+      return one.isJudgedCut
+        ? `promise ${numbers.quantity(one.judged_L_per_person_per_day, 'L')} a person`
+        : 'drop the other purposes';
+  }
+}
+
+function remedy({ changes }: Pick<Remedy, 'changes'>): string {
+  return changes.map(change).join(' and ');
+}
+
+const noCost: Readonly<Record<NoCostReason, string>> = {
+  noPart: 'no such part in the catalogue',
+  noPrice: 'no price',
+  onlyLaterPrices: 'only later prices',
+  roofLengthUnknown: 'length of a roof not known',
+  currenciesDiffer: 'prices in several currencies',
+};
+
+function cost(one: RemedyCost): string {
+  if (one.amount === null) return 'not known';
+  return one.currency === null ? 'nothing' : numbers.money(one.amount, one.currency);
+}
+
+function costOrWhy(one: RemedyCost): string {
+  if (one.reason !== null) return `cost not known (${noCost[one.reason]})`;
+  return one.currency === null ? 'nothing to buy' : cost(one);
+}
+
+function smallest(one: Remedy): string {
+  const start = one.verdict === 'holds' ? 'Would hold' : 'Would be tight, not more';
+  const cut = one.promiseCut_count > 0 ? ', which promises less' : '';
+  return `${start}: ${remedy(one)}${cut}; ${costOrWhy(one.cost)}.`;
+}
+
+const reasons: Readonly<Record<NotMendedReason, string>> = {
+  assumed: 'how much of a roof is guttered is not known, so survey that first',
+  record: 'the record of rain is too short for any site to hold',
+  noTanks: 'the catalogue has no tank',
+  tank: 'no tank of the catalogue, nor two, is large enough',
+  water: 'the roof does not catch enough water, and fewer litres do not make up for it',
+};
+
+function notMended(reason: NotMendedReason): string {
+  return `No change, and no two, make it hold: ${reasons[reason]}.`;
+}
+
+function leaveIt(year: LeaveIt): string {
+  return `Leave it, and tell the community: a year like ${year.waterYear} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short.`;
+}
+
+const kinds: Readonly<Record<ChangeKind, string>> = {
+  gutter: 'more gutter',
+  firstFlush: 'smaller first flush',
+  secondTank: 'one more tank',
+  largerTank: 'a larger tank',
+  litres: 'fewer litres promised',
+};
+
+function kindsTogether(some: readonly ChangeKind[]): string {
+  if (some.length === 2 && some.every((kind) => kind === 'secondTank')) return 'two more tanks';
+  return some.map((kind) => kinds[kind]).join(', ');
+}
+
+function costs({ costs: sums, withoutCost_count }: SitesTogether): string {
+  const known = sums.map(({ amount, currency }) => numbers.money(amount, currency));
+  if (withoutCost_count > 0) known.push(`${withoutCost_count} not known`);
+  return known.length === 0 ? 'nothing' : known.join(' + ');
+}
+
+export const remedies: RemedyWords = {
+  change,
+  remedy,
+  cost,
+  smallest,
+  whyNoCost: (reason) => `Cost not known: ${noCost[reason]}.`,
+  notMended,
+  leaveIt,
+  kindsTogether,
+  costs,
+  heading: 'What would mend it',
+  programmeHeading: 'What would mend them',
+  columns: ['change', 'becomes', 'dry days a year', 'good years', 'cost'],
+  programmeColumns: ['smallest change', 'becomes', 'sites', 'people', 'cost'],
+  and: (text) => `and ${text}`,
+  isCut: (text) => `${text} *`,
+  ofYears: (good, years) => `${good} of ${years}`,
+  together: 'together',
+  looked: (one) =>
+    `${one.sites === 1 ? '1 site is' : `${numbers.quantity(one.sites, 'number')} sites are`} short or tight: ${numbers.people(one.people)}${one.withoutPeople_count > 0 ? ` and ${one.withoutPeople_count} not counted` : ''}. Each by its smallest change:`,
+  noneMends: (reason, siteIds) => {
+    const some = siteIds.slice(0, listed_count).join(', ');
+    const more = siteIds.length > listed_count ? ` and ${siteIds.length - listed_count} more` : '';
+    return `Made to hold by none: ${some}${more}. ${reasons[reason].slice(0, 1).toUpperCase()}${reasons[reason].slice(1)}.`;
+  },
+  prices: (day) =>
+    day === null
+      ? 'There are no prices.'
+      : `Prices: the latest up to ${numbers.date(day)}, of the parts alone: no carrying, fixing, downpipes or stands.`,
+  cautions: {
+    litres:
+      '* cuts what was promised; where litres a person are cut, the other purposes are dropped too. Under 7.5 L a person a day the basic survival range is missed; 2.5 L is for drinking and food alone (Sphere 2018). Agree it with the people and the health authority first.',
+    firstFlush: 'A smaller first flush lets more dirt into the tank: ask the health authority first.',
+    secondTank: 'Tanks joined at the foot share one level: outlets at one height, overflows at one height.',
+  },
+};
+
+/** How many sites are named before they are only counted. */
+const listed_count = 8;
