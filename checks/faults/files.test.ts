@@ -174,7 +174,7 @@ const files: readonly Planted[] = [
   {
     fault: 'a whole last line without its end',
     files: () => changed('demand.csv', 'S003,drinking,10,yes\n', 'S003,drinking,10,yes'),
-    problems: ['file.no_last_line_end note @ demand.csv 4 - = "demand.csv"'],
+    problems: ['file.no_last_line_end warning @ demand.csv 4 - = "demand.csv"'],
     notUsed: [],
     inDoubt: [],
   },

@@ -174,7 +174,7 @@ describe('a rain file at fault', () => {
     {
       fault: 'without its last line end',
       files: () => changed(east, '2001-03-04,0\n', '2001-03-04,0'),
-      problems: [`file.no_last_line_end note @ ${east} 8 - = "${east}"`],
+      problems: [`file.no_last_line_end warning @ ${east} 8 - = "${east}"`],
       notUsed: [],
       inDoubt: [],
     },

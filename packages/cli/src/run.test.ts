@@ -1,5 +1,5 @@
-// long: one programme is made once for all that the command line promises
-import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+// long: one command line, run end to end, with one set of folders
+import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Writable } from 'node:stream';
@@ -313,6 +313,28 @@ describe('wrong use', () => {
       expect(out).toMatch(/\$ eavewell /);
       expectNarrow(out);
     }
+  });
+
+  it('asks for a name where a folder has none', async () => {
+    for (const args of [
+      ['demo', ''],
+      ['design', clean, '--out', ''],
+    ]) {
+      const { code, err } = await eavewell(args);
+      expect([code, err]).toEqual([2, expect.stringMatching(/^The folder has no name\./)]);
+    }
+  });
+
+  it('never opens what lies outside the folder, whatever links to it', async () => {
+    const linked = join(room, 'linked');
+    await eavewell(['demo', linked, '--clean', '--sites', '2']);
+    await writeFile(join(room, 'secret.csv'), 'siteId,name\nS001,not for you\n');
+    await rm(join(linked, 'sites.csv'));
+    await symlink(join(room, 'secret.csv'), join(linked, 'sites.csv'));
+    const { code, out } = await eavewell(['check', linked]);
+    expect(code).toBe(1);
+    expect(out).toContain('"sites.csv" leads out of the programme');
+    expect(out).not.toContain('not for you');
   });
 
   it('takes an empty programme for what it is', async () => {

@@ -1,5 +1,5 @@
-import { readFile, stat } from 'node:fs/promises';
-import { join } from 'node:path';
+import { readFile, realpath, stat } from 'node:fs/promises';
+import { join, sep } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import { tableProblem } from '@eavewell/tables';
 
@@ -17,6 +17,7 @@ export type FileBytes = { readonly bytes: Uint8Array } | { readonly bytes: null;
  * @returns the bytes; null without a problem where the file is not there; null with the problem otherwise
  * @problem file.not_a_file - a folder of that name
  * @problem file.too_large - over 500 MB
+ * @problem file.outside - a link that leads out of the folder
  * @problem file.unreadable - the system will not open it
  * @definition ours
  */
@@ -24,6 +25,8 @@ export async function readFileBytes(folder: string, file: string): Promise<FileB
   const path = join(folder, file);
   try {
     const found = await stat(path);
+    if (!(await realpath(path)).startsWith((await realpath(folder)) + sep))
+      return { bytes: null, problem: tableProblem('file.outside', { file }, { value: file, expected: 'a file' }) };
     if (!found.isFile())
       return { bytes: null, problem: tableProblem('file.not_a_file', { file }, { value: file, expected: 'a file' }) };
     if (found.size > largestFile_bytes) {

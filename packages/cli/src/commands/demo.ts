@@ -6,7 +6,7 @@ import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
 
-const { demo, progress: progressWords } = english.commandLine;
+const { demo, progress: progressWords, trouble } = english.commandLine;
 
 /** Sites of a demo that states no number. */
 const defaultSites = 60;
@@ -19,6 +19,7 @@ export interface DemoOptions {
 
 /** Makes an invented programme in a new folder, and says what to try next. */
 export async function demoCommand(folder: string, options: DemoOptions, context: Context): Promise<ExitCode> {
+  if (folder === '') throw new WrongUse(trouble.folderUnnamed);
   const programme = demoProgramme({ ...options, sites: options.sites ?? defaultSites });
   context.progress.at(() => progressWords.making(folder));
   try {

@@ -24,7 +24,11 @@ export function problemList(sheet: Sheet, problems: readonly Problem[], all: boo
     const [one, more] = english.severities[severity];
     sheet.heading(`${ofSeverity.length} ${ofSeverity.length === 1 ? one : more}`);
     const kinds = new Map<string, Problem[]>();
-    for (const problem of ofSeverity) kinds.set(problem.code, [...(kinds.get(problem.code) ?? []), problem]);
+    for (const problem of ofSeverity) {
+      const kind = kinds.get(problem.code);
+      if (kind) kind.push(problem);
+      else kinds.set(problem.code, [problem]);
+    }
     for (const kind of [...kinds.values()].sort((a, b) => b.length - a.length))
       printKind(sheet, kind, all ? kind.length : shownOfAKind);
   }

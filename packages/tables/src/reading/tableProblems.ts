@@ -22,7 +22,8 @@ export const tableProblems = {
   'file.wrong_encoding': 'blocker', // encoding: UTF-16 or binary
   'file.separator': 'note', // value: semicolon or tab
   'file.cut_off': 'blocker', // value: the last line as it stands; cells, columns
-  'file.no_last_line_end': 'note',
+  'file.no_last_line_end': 'warning',
+  'file.outside': 'blocker',
   'file.unknown': 'note',
   // The first line. value: the column as written.
   'header.column_missing': 'blocker', // expected: the column; found: all columns there; likely: the column meant, or ''

@@ -59,7 +59,7 @@ Examples:
   $ eavewell design islands --json > d.json every figure, for other programs
   $ eavewell design islands --out out --series   and every day of every site
 
-holds: meets the target over its whole range.  tight: at the middle only.
+holds: meets the target over its whole range.  tight: not at its worse end.
 short: misses it.  unknown: not enough facts, which is never a pass.`,
     demo: `
 Examples:
@@ -179,6 +179,7 @@ const trouble = {
   seeHelp: 'eavewell --help shows how.',
   pricesOnForm: '--prices-on needs a day: YYYY-MM-DD',
   seriesAlone: '--series needs --out DIR or --json',
+  folderUnnamed: 'The folder has no name. Name one, as in: eavewell design islands --out results',
   outIsFile: (path: string) => `${path} is a file. Name a folder for --out.`,
   cannotWrite: (path: string, reason: string) => `${path} could not be written: ${reason}.`,
   theOutput: 'The output',

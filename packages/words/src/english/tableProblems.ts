@@ -61,7 +61,12 @@ const file = {
       'Copy it again from where it came from; rows may be lost. The rows before it were used.',
     ),
   'file.no_last_line_end': () =>
-    say('The last line has no line end.', 'Nothing to do, unless rows are missing at its end.'),
+    say(
+      'The last line has no line end, so the file may have been cut off.',
+      'Compare its last row with where it came from; if all is there, end the line and save it again.',
+    ),
+  'file.outside': (t) =>
+    say(`${quoted(t)} leads out of the programme's folder and was not opened.`, 'Put the file itself into the folder.'),
   'file.unknown': (t) =>
     say(`The file ${quoted(t)} is not one of the tables.`, 'It was left alone. Check its name if it should be used.'),
 } satisfies Partial<Sentences<TableProblemCode>>;
