@@ -267,6 +267,11 @@ describe('remedies against judging every change and every pair the long way roun
         expect(point.goodYears).toBe(storage!.goodYears);
         expect(point.dryDays_per_year).toBe(storage!.dryDays_per_year);
       }
+      // The same sizes asked for in other company: the search for the size that holds takes other steps.
+      for (let count = 1; count < tanks.length; count++) {
+        expect(sizes.verdictsAt(tanks.slice(0, count))).toEqual(found.slice(0, count));
+        expect(sizes.verdictsAt(tanks.slice(count))).toEqual(found.slice(count));
+      }
       const sure = found.filter(({ point, verdict }) => verdict === 'tight' && point.goodYears === 16).length;
       if (sure > 2 && found.some(({ verdict }) => verdict === 'holds')) searched++;
     }
