@@ -10,6 +10,7 @@ function planted(
   problem: string,
   columns: readonly string[],
   inDoubt: readonly string[] = ['S001'],
+  gauges: readonly string[] = [],
 ): Planted {
   const [code] = problem.split(' ');
   return {
@@ -18,6 +19,7 @@ function planted(
     problems: [`${code} blocker @ ${file} 2 ${problem.slice(code!.length + 1)}`],
     notUsed: columns.map((column) => `${file} 2 ${column} ${code}`),
     inDoubt,
+    gauges,
   };
 }
 
@@ -53,6 +55,7 @@ const cases: readonly Planted[] = [
     'row.coordinates_swapped latitude_deg = "125.2, -8.5"',
     ['latitude_deg', 'longitude_deg'],
     east,
+    ['G-east'],
   ),
   ...['8.30.15', "8°30'", '8°30\'15"S', '8.5 S', 'S 8 30.25'].map(degrees),
   planted('a plan area in square feet', roof('24,8.5,2196'), 'row.area_in_square_feet roofPlanArea_m2 = "2196"', [

@@ -89,6 +89,33 @@ describe('years read off every size at once against counting in a plain run', ()
 });
 
 describe('years drawn again', () => {
+  it('gives the 5 % and 95 % points of the draws, each run day by day', () => {
+    for (let seed = 0; seed < 60; seed++) {
+      const { balance, years } = recordWithYears(seed);
+      const judged = years.filter((year) => year.judged);
+      if (judged.length === 0) continue;
+      const drawn = drawYears(judged.length, 21, seed);
+      const join = (values: Float64Array, draw: number) =>
+        Float64Array.from(
+          [...drawn.positions.slice(draw * judged.length, (draw + 1) * judged.length)].flatMap((position) => [
+            ...values.slice(judged[position]!.from, judged[position]!.to),
+          ]),
+        );
+      const dryDays = Array.from({ length: 21 }, (_, draw) => {
+        const joined = {
+          inflow_L: join(balance.inflow_L, draw),
+          judged_L: join(balance.judged_L, draw),
+          other_L: join(balance.other_L, draw),
+        };
+        return dayByDay(joined, 11, judgedRules).dry.reduce((sum, day) => sum + day, 0) / judged.length;
+      }).sort((a, b) => a - b);
+      const range = resampledDryDays(balance, years, 11, drawn, 0.9);
+      // Of 21 sorted draws, the 5 % point is the second and the 95 % point the twentieth.
+      expect(range.low).toBeCloseTo(dryDays[1]!, 12);
+      expect(range.high).toBeCloseTo(dryDays[19]!, 12);
+    }
+  });
+
   it('gives what a plain run over the drawn years, joined end to end, gives', () => {
     for (let seed = 0; seed < 300; seed++) {
       const { balance, years } = recordWithYears(seed);

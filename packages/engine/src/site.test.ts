@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   type DemandPurpose,
+  type DesignSettings,
   dayIndexOf,
   defaultSettings,
   type GaugeFacts,
@@ -35,7 +36,7 @@ const roof: RoofFacts = {
 };
 const drinking: DemandPurpose = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
 
-function designOf(change: Partial<SiteFacts>, tank_L = 30_000) {
+function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial<DesignSettings> = {}) {
   const site: SiteFacts = {
     siteId: 'S1',
     name: 'Hall',
@@ -59,7 +60,13 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000) {
     doubts: [],
     ...change,
   };
-  const facts = { settings: defaultSettings, sites: [site], gauges: [gauge], parts: [], prices: [] };
+  const facts = {
+    settings: { ...defaultSettings, ...settings },
+    sites: [site],
+    gauges: [gauge],
+    parts: [],
+    prices: [],
+  };
   const ready = readyProgramme(facts);
   return { design: [...designSites([site], ready)][0]!, own: problemsOf(site, ready) };
 }
@@ -73,6 +80,23 @@ describe('a site from roof to tank', () => {
     expect(design.verdict).toBe('holds');
     expect(design.storage?.tankToHold_L).toBeNull();
     expect(design.stations).toMatchObject({ storage: 'holds', roof: 'notJudged' });
+  });
+
+  it('is large enough at exactly the size that would do, whatever the last bits of the sums', () => {
+    // 25 people × 2.2 L is 55.00000000000001 in doubles; a tank of just so many days must not turn on that.
+    const demand = [{ ...drinking, litres_per_person_per_day: 2.2 }];
+    const least = designOf({ people: 25, demand }, 1000).design.storage!.tankForTarget_L!;
+    const whole = Math.round(least);
+    expect(Math.abs(least - whole)).toBeLessThan(1e-6);
+    expect(designOf({ people: 25, demand }, whole).design.storage?.verdict).not.toBe('short');
+    expect(designOf({ people: 25, demand }, whole - 1).design.storage?.verdict).toBe('short');
+  });
+
+  it('holds with as many judged years as it takes, and not with one fewer', () => {
+    const { design } = designOf({});
+    const judged = design.storage!.judgedYears;
+    expect(designOf({}, 30_000, { leastYears: judged }).design.verdict).toBe('holds');
+    expect(designOf({}, 30_000, { leastYears: judged + 1 }).design.verdict).toBe('tight');
   });
 
   it('is short in a tank of ten days, and the tank that would hold does hold', () => {

@@ -75,7 +75,7 @@ function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettin
       ? design.firstService(
           numbers.date(first.handOverDay),
           numbers.days(first.wait_days),
-          numbers.likely(first.wait_days_range),
+          numbers.quantity(first.wait_days_range, 'day'),
           numbers.date(first.firstServiceDay),
         )
       : design.neverServes,

@@ -39,6 +39,7 @@ export const engineProblems = {
   'site.tank_volume_unknown': 'blocker',
   'site.tank_volume_stated': 'warning',
   'site.tank_volume_differs': 'warning',
+  'site.tank_levels_differ': 'warning',
   'site.tanks_separate': 'blocker',
   'site.demand_assumed': 'note',
   'site.no_judged_demand': 'blocker',

@@ -152,7 +152,8 @@ const design = {
   noSites: 'There is no site to judge.',
   seeProblems: (folder: string) => `What is wrong in the tables: eavewell check ${folder}`,
   notJudgedYet: 'Roof, gutter, treatment unit and tap are not judged yet.',
-  range: (fraction: number) => `"likely": ${numbers.percent(fraction)} of the doubt that a short record leaves`,
+  range: (fraction: number) =>
+    `"likely": ${numbers.percent(fraction)} of records drawn again from these years; the truth lies outside more often, most of all with few years`,
   noDryRuns: 'No dry day in the record.',
   run: (days: number, from: string, to: string) => `${numbers.days(days)}, ${from} to ${to}`,
   yearsKey: 'each year: dry days (longest dry run); * not judged',
@@ -161,7 +162,7 @@ const design = {
       ? 'one mark a year: · none, ▁ to █ up to the worst, ? not judged'
       : 'one mark a year: . none, 1 to 9 up to the worst, ? not judged',
   firstService: (handOver: string, wait: string, range: string, day: string) =>
-    `Handed over empty on ${handOver}, the tank first serves after ${wait} (${range}), about ${day}.`,
+    `Handed over empty on ${handOver}, the tank first serves after ${wait} (${range} in 8 years of 10), about ${day}.`,
   neverServes: 'No hand-over day is set, or it never serves.',
   written: (path: string) => `Written: ${path}`,
   unknownSite: (id: string, near: readonly string[]) =>

@@ -224,6 +224,11 @@ const site = {
           `Tank ${tank(t)} measures ${amount(t, ['measured_L'], 'L', 'one volume')}, but ${amount(t, ['stated_L'], 'L', 'another')} is stated.`,
           'The measured volume is used. Check heights and diameter.',
         ),
+  'site.tank_levels_differ': (t) =>
+    say(
+      `Joined tanks share one level: between the highest outlet and the lowest overflow they hold ${amount(t, ['level_L'], 'L', 'less')}, not ${amount(t, ['summed_L'], 'L', 'what each holds alone')}.`,
+      'The smaller volume is used. Check the heights; raise the low overflow or lower the high outlet.',
+    ),
   'site.tanks_separate': (t) =>
     say(
       `The tanks ${named(t, 'tanks', 'of this site')} are not joined, and separate tanks cannot be judged yet.`,

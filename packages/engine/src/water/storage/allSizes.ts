@@ -1,3 +1,4 @@
+import { metSlack_fraction } from './constants.ts';
 import type { Balance, RunRules } from './dayByDay.ts';
 
 /** How a record is run through tanks of every size: `yas` looks at the content and has to be run size by size. */
@@ -81,6 +82,7 @@ function runAllSizes(balance: Balance, rules: SizeRules, { otherCritical_L, tank
   const drawFirst = rules.order === 'drawFirst';
   let asked_L = 0;
   let otherShortDays = 0;
+  const enough_L = tankVolume_L * (1 + metSlack_fraction);
   for (let pass = 1; pass <= rules.passes; pass++) {
     const counted = pass === rules.passes;
     content.keepsRelief = otherCritical_L !== null && counted;
@@ -97,7 +99,7 @@ function runAllSizes(balance: Balance, rules: SizeRules, { otherCritical_L, tank
       asked_L += judged - direct;
       critical_L[day] = judged > direct ? content.draw(judged - direct, true, below_L) : 0;
       const otherCritical = other > directOther ? content.draw(other - directOther, false, 0) : 0;
-      if (otherCritical > tankVolume_L) otherShortDays++;
+      if (otherCritical > enough_L) otherShortDays++;
       if (otherCritical_L) otherCritical_L[day] = otherCritical;
       const stored = inflow - direct - directOther;
       if (stored > 0) content.add(stored);

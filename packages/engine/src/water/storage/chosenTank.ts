@@ -1,5 +1,5 @@
 import type { DayIndex, JudgedRain, StorageFinding } from '../../kernel/index.ts';
-import { listedRuns_count } from './constants.ts';
+import { listedRuns_count, metSlack_fraction } from './constants.ts';
 import { type Balance, dayByDay, judgedRules } from './dayByDay.ts';
 import { dryRuns } from './dryRuns.ts';
 import { firstServiceDay } from './firstService.ts';
@@ -78,7 +78,8 @@ function generousEnd(
 
 function dryAt(critical_L: Float64Array, tankVolume_L: number): Uint8Array {
   const dry = new Uint8Array(critical_L.length);
-  for (let day = 0; day < dry.length; day++) if (critical_L[day]! > tankVolume_L) dry[day] = 1;
+  const enough_L = tankVolume_L * (1 + metSlack_fraction);
+  for (let day = 0; day < dry.length; day++) if (critical_L[day]! > enough_L) dry[day] = 1;
   return dry;
 }
 

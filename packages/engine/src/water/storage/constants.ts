@@ -12,3 +12,6 @@ export const holdPrecision_fraction = 0.02;
 
 /** Tanks so many times larger than the one for the target are not looked at: none would hold [count]. Ours. */
 export const mostTimesLarger_count = 16;
+
+/** Litres count as met, and a tank as large enough, to this share of them: what sums in doubles may lose [fraction]. Ours. */
+export const metSlack_fraction = 1e-9;

@@ -1,6 +1,6 @@
 import { kthSmallest, type WaterYear } from '../../kernel/index.ts';
 import type { AllSizes } from './allSizes.ts';
-import { roundingSlack_count } from './constants.ts';
+import { metSlack_fraction, roundingSlack_count } from './constants.ts';
 
 /**
  * How many years of these must be good?
@@ -14,7 +14,7 @@ import { roundingSlack_count } from './constants.ts';
  * goodYearsNeeded(15, 0.8) // → 12
  */
 export function goodYearsNeeded(judgedYears: number, share_fraction: number): number {
-  return Math.ceil(judgedYears * share_fraction - roundingSlack_count);
+  return Math.max(0, Math.ceil(judgedYears * share_fraction - roundingSlack_count));
 }
 
 /**
@@ -35,12 +35,13 @@ export function dryDaysAt(
   tankVolumes_L: readonly number[],
 ): Float64Array {
   const dry = new Float64Array(tankVolumes_L.length);
+  const enough_L = tankVolumes_L.map((volume) => volume * (1 + metSlack_fraction));
   for (const year of years) {
     if (!year.judged) continue;
     for (let day = year.from; day < year.to; day++) {
       const critical = critical_L[day]!;
       // Most days are met by the smallest tank, so the first comparison is mostly the last.
-      for (let size = 0; size < dry.length && critical > tankVolumes_L[size]!; size++) dry[size]!++;
+      for (let size = 0; size < dry.length && critical > enough_L[size]!; size++) dry[size]!++;
     }
   }
   return dry;
@@ -164,7 +165,7 @@ export function tankForRuns(needs_L: Float64Array, goodYears_fraction: number): 
  */
 export function goodYearsAt(needs_L: Float64Array, tankVolume_L: number): number {
   let good = 0;
-  for (const need of needs_L) if (need <= tankVolume_L) good++;
+  for (const need of needs_L) if (need <= tankVolume_L * (1 + metSlack_fraction)) good++;
   return good;
 }
 

@@ -1,3 +1,5 @@
+import { metSlack_fraction } from './constants.ts';
+
 /** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
 export type DayOrder = 'drawFirst' | 'yas' | 'ybs';
 
@@ -62,6 +64,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   const { inflow_L, judged_L, other_L } = balance;
   const days = inflow_L.length;
   const passes = rules.passes;
+  const isMet = 1 - metSlack_fraction;
   const rainFirst = rules.order === 'ybs' ? 1 : 0;
   const takenHoldsRoom = rules.order === 'yas' ? 1 : 0;
   const series = keepSeries ? emptySeries(days) : null;
@@ -83,8 +86,8 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
       const taken = judgedTaken + otherTaken;
       const offered = available - taken + (1 - rainFirst) * inflow;
       content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
-      if (judgedTaken < judged) dry[day] = 1;
-      if (otherTaken < other) otherShortDays++;
+      if (judgedTaken < judged * isMet) dry[day] = 1;
+      if (otherTaken < other * isMet) otherShortDays++;
       judgedTotal += judgedTaken;
       otherTotal += otherTaken;
       spillTotal += offered - content;

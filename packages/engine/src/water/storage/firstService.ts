@@ -6,6 +6,7 @@ import {
   type FirstService,
   quantile,
 } from '../../kernel/index.ts';
+import { metSlack_fraction } from './constants.ts';
 import type { Balance } from './dayByDay.ts';
 
 /**
@@ -54,7 +55,7 @@ function waitFrom(balance: Balance, start: number, tankVolume_L: number): number
   for (let wait = 0; wait < days; wait++) {
     const day = (start + wait) % days;
     const judged = balance.judged_L[day]!;
-    if (content >= judged) return wait;
+    if (content >= judged * (1 - metSlack_fraction)) return wait;
     // Short: the judged purposes take all there is, so only the day's own rain is there the next morning.
     content = Math.min(tankVolume_L, balance.inflow_L[day]!);
   }

@@ -1,4 +1,5 @@
 import { quantile, type Range, seededDice, type WaterYear } from '../../kernel/index.ts';
+import { metSlack_fraction } from './constants.ts';
 import type { Balance } from './dayByDay.ts';
 
 /** Years drawn again and again from the judged ones, a row of `length` years a draw, as positions in the list of judged years. */
@@ -73,6 +74,7 @@ export function resampledDryDays(
   range_fraction: number,
 ): Range {
   const table = yearsAtVolume(balance, years, tankVolume_L);
+  if (table.count === 0) throw new RangeError('resampledDryDays: needs a judged year');
   if (table.ends[table.count - 1] === 0 && table.always.every((dry) => dry === 0)) return { low: 0, high: 0 };
   const settled = table.low_L.every((low, year) => low === table.high_L[year]);
   const dry_per_year = settled ? drawnSettled(table, drawn) : drawnOneByOne(table, drawn);
@@ -182,12 +184,14 @@ function fillYear(
   end: number,
 ): number {
   const { inflow_L, judged_L, other_L } = balance;
+  const isMet = 1 - metSlack_fraction;
   let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
   let day = year.from;
   for (; day < year.to && low < high; day++) {
     const wanted = judged_L[day]!;
-    if (wanted > high) dry++;
-    else if (wanted > low && wanted > shift) thresholds_L[end++] = wanted - shift;
+    const met = wanted * isMet;
+    if (met > high) dry++;
+    else if (met > low && met > shift) thresholds_L[end++] = met - shift;
     const out = wanted + other_L[day]!;
     const inflow = inflow_L[day]!;
     shift += inflow - out;
@@ -197,7 +201,7 @@ function fillYear(
   // From the day on which the content no longer hangs on the beginning, there is one content only.
   for (; day < year.to; day++) {
     const wanted = judged_L[day]!;
-    if (wanted > low) dry++;
+    if (wanted * isMet > low) dry++;
     low = high = Math.min(tankVolume_L, Math.max(0, low - wanted - other_L[day]!) + inflow_L[day]!);
   }
   table.shift_L[index] = shift;

@@ -1,6 +1,6 @@
 import { type DesignSettings, type JudgedRain, jeffreysRange, kthSmallest, type Range } from '../../kernel/index.ts';
 import { holdPrecision_fraction, mostTimesLarger_count } from './constants.ts';
-import { goodYearsAt } from './curve.ts';
+import { dryDaysAt, goodYearsAt } from './curve.ts';
 import type { Balance } from './dayByDay.ts';
 import { type DrawnYears, resampledDryDays } from './resample.ts';
 import { isShareMet, type SizeCurve } from './sizeCurve.ts';
@@ -33,7 +33,7 @@ export function daysMet_fraction(
   curve: Pick<SizeCurve, 'judgedYears' | 'judgedDays'>,
   dryDays_per_year: number,
 ): number {
-  return 1 - (dryDays_per_year * curve.judgedYears) / curve.judgedDays;
+  return Math.max(0, 1 - (dryDays_per_year * curve.judgedYears) / curve.judgedDays);
 }
 
 /**
@@ -49,7 +49,10 @@ export function daysMet_fraction(
 export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: number, goodYears: number): SizeDoubt {
   const { target, range_fraction, leastYears } = given.settings;
   const { judgedYears } = curve;
-  const dry = resampledDryDays(given.balance, given.rain.years, tankVolume_L, given.drawn, range_fraction);
+  const drawn = resampledDryDays(given.balance, given.rain.years, tankVolume_L, given.drawn, range_fraction);
+  // Years that are not judged are not drawn, though they drain the tank of the years that are: the range holds its point.
+  const point = dryDaysAt(curve.critical_L, curve.years, [tankVolume_L])[0]! / judgedYears;
+  const dry = { low: Math.min(drawn.low, point), high: Math.max(drawn.high, point) };
   const daysMet = { low: daysMet_fraction(curve, dry.high), high: daysMet_fraction(curve, dry.low) };
   const good = jeffreysRange(goodYears, judgedYears, range_fraction);
   return {

@@ -38,6 +38,17 @@ describe('usableVolume', () => {
     expect(usableVolume('S1', tanks).tankVolume_L).toBe(6000);
   });
 
+  it('holds joined tanks to one level: the lowest overflow and the highest outlet', () => {
+    const heights = { diameter_m: 2, outletHeight_m: 0.1 };
+    const found = usableVolume('S1', [
+      tank('T1', { ...heights, overflowHeight_m: 2 }),
+      tank('T2', { ...heights, overflowHeight_m: 1, joinedTo: 'T1' }),
+    ]);
+    // Two cylinders of π m² between 0.1 m and 1 m.
+    expect(found.tankVolume_L).toBeCloseTo(2 * Math.PI * 900, 6);
+    expect(found.problems.map((problem) => problem.code)).toEqual(['site.tank_levels_differ']);
+  });
+
   it('gives no volume for separate tanks, no tank, no facts, or an overflow under the outlet', () => {
     expect(codes([])).toEqual(['site.tank_none']);
     expect(codes([tank('T1', { nominal_L: 1 }), tank('T2', { nominal_L: 1 })])).toContain('site.tanks_separate');

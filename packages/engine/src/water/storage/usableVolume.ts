@@ -30,6 +30,7 @@ export interface SiteTank {
  * @problem site.tanks_separate - when tanks are not joined at the foot
  * @problem site.tank_volume_unknown - when neither heights nor a volume are given, or the overflow is not above the outlet
  * @problem site.tank_volume_stated - when only the stated volume is known
+ * @problem site.tank_levels_differ - when joined tanks hold clearly less at one level than each alone
  * @problem site.tank_volume_differs - when heights and stated volume are far apart
  * @definition volume of the cylinder between outlet and overflow
  */
@@ -41,15 +42,32 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
   if (!areJoined(tanks))
     problems.push(engineProblem('site.tanks_separate', place, { tanks: tanks.map((t) => t.tankId) }));
   const volumes = tanks.map((tank) => tankVolume(tank, place, problems));
+  const summed_L = volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0);
+  const levelled = oneLevel_L(tanks);
+  if (levelled !== null && levelled < summed_L * (1 - largestDifference_fraction))
+    problems.push(engineProblem('site.tank_levels_differ', place, { level_L: levelled, summed_L }));
   if (problems.some((problem) => problem.severity === 'blocker')) return { tankVolume_L: null, problems, working };
   const tankVolume_L = explain(working, {
     code: 'storage.volume',
-    value: volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0),
+    value: levelled ?? summed_L,
     unit: 'L',
     inputs: tanks.flatMap(tankInputs),
     source: 'survey',
   });
   return { tankVolume_L, problems, working };
+}
+
+/**
+ * Litres of joined tanks whose heights are all known: they share one level, so the lowest overflow spills for all, and below the
+ * highest outlet not all of them can be drawn from. Null where a height is missing. Floors are taken to stand at one height.
+ */
+function oneLevel_L(tanks: readonly TankFacts[]): number | null {
+  if (tanks.length < 2 || tanks.some((tank) => volumeBetween_L(tank) === null)) return null;
+  const top_m = Math.min(...tanks.map((tank) => tank.overflowHeight_m!));
+  const bottom_m = Math.max(...tanks.map((tank) => tank.outletHeight_m!));
+  const level = (tank: TankFacts) =>
+    volumeBetween_L({ ...tank, overflowHeight_m: Math.max(top_m, bottom_m), outletHeight_m: bottom_m })!;
+  return tanks.reduce((sum, tank) => sum + level(tank), 0);
 }
 
 /** Litres between outlet and overflow, else as stated; null, with the problem that says why, where neither is known. */
