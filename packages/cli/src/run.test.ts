@@ -95,6 +95,13 @@ describe('check', () => {
     expect(out).not.toMatch(/blockers\n|warnings\n/);
   });
 
+  it('gives the reason of a row that was not used as a sentence', async () => {
+    const out = join(room, 'reasons');
+    await eavewell(['check', folder, '--out', out]);
+    const reasons = (await readFile(join(out, 'not-used.csv'), 'utf8')).split('\n').slice(1);
+    expect(reasons.filter((line) => /,[a-z]+\.[a-z_]+,/.test(line))).toEqual([]);
+  });
+
   it('finds what would leave a site without a verdict, though every cell can be read', async () => {
     const gap = join(room, 'gap');
     await eavewell(['demo', gap, '--clean', '--sites', '3']);
@@ -149,6 +156,16 @@ describe('design', () => {
       expectNarrow(out);
       expect(out).not.toMatch(/\u202e|undefined|NaN/);
     }
+  });
+
+  it('shows forty sites at most, and then the counts again', async () => {
+    const large = join(room, 'large');
+    await eavewell(['demo', large, '--sites', '300']);
+    const { out } = await eavewell(['design', large]);
+    expect(out.split('\n').filter((line) => /^│ │ (short) /.test(line)).length).toBeLessThanOrEqual(40);
+    expect(out).toMatch(/And \d+ more; the most people-days without water came first\./);
+    expect(out.match(/ sites? hold$/gm)!.length).toBeGreaterThanOrEqual(2);
+    expectNarrow(out);
   });
 
   it('shows one site in full, numbered working and all', async () => {

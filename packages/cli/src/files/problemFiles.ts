@@ -18,7 +18,13 @@ export async function writeProblemFiles(
 ): Promise<readonly string[]> {
   const paths = [join(folder, 'problems.csv'), join(folder, notUsedFile)] as const;
   await writeWhole(paths[0], problemsCsv(problems));
-  const found = new Map(problems.map((problem) => [keyOf(problem.place, problem.code), problem]));
+  // A row that was left out is listed without a column, though its problem may name the cell at fault.
+  const wholeRow = ({ file, row }: Place): Place => ({
+    ...(file === undefined ? {} : { file }),
+    ...(row === undefined ? {} : { row }),
+  });
+  const found = new Map(problems.map((problem) => [keyOf(wholeRow(problem.place), problem.code), problem]));
+  for (const problem of problems) found.set(keyOf(problem.place, problem.code), problem);
   await writeNotUsed(paths[1], notUsed, (listed) => {
     const problem = found.get(keyOf(listed, listed.code));
     return problem ? problemSentence(problem).what : listed.code;

@@ -51,19 +51,20 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     f?.goodYears ?? null,
     f?.judgedYears ?? null,
     f?.goodYearsNeeded ?? null,
-    f?.dryDays_per_year ?? null,
-    f?.dryDays_per_year_range.low ?? null,
-    f?.dryDays_per_year_range.high ?? null,
-    f?.daysMet_fraction ?? null,
+    rounded(f?.dryDays_per_year, 1),
+    rounded(f?.dryDays_per_year_range.low, 1),
+    rounded(f?.dryDays_per_year_range.high, 1),
+    rounded(f?.daysMet_fraction, 4),
     // A site that never runs dry has a longest run of no days; one that is unknown has none that is known.
     f && (run?.days ?? 0),
     run && isoDay(run.from),
-    f?.tankVolume_L ?? null,
-    f?.tankForTarget_L ?? null,
+    rounded(f?.tankVolume_L, 0),
+    // Rounded up: a litre less would not do.
+    f?.tankForTarget_L == null ? null : Math.ceil(f.tankForTarget_L),
     f?.lacks ?? null,
-    f?.judgedDemand_L_per_day ?? null,
-    f?.otherDemand_L_per_day ?? null,
-    f?.inflow_L_per_year ?? null,
+    rounded(f?.judgedDemand_L_per_day, 1),
+    rounded(f?.otherDemand_L_per_day, 1),
+    rounded(f?.inflow_L_per_year, 0),
     f?.firstService ? isoDay(f.firstService.firstServiceDay) : null,
     findingOf(design),
     smallest && english.remedies.remedy(smallest),
@@ -71,4 +72,9 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     smallest?.cost.amount ?? null,
     smallest?.cost.currency ?? null,
   ]);
+}
+
+/** A figure to so many decimals, as a person reads it; design.json has every digit. */
+function rounded(value: number | undefined, decimals: number): number | null {
+  return value === undefined ? null : Number(value.toFixed(decimals));
 }

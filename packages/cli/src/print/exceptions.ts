@@ -6,6 +6,9 @@ import type { Sheet } from './sheet.ts';
 const { design } = english.commandLine;
 const { numbers } = english;
 
+/** How many sites are shown before the rest are only counted. */
+const mostShown = 40;
+
 /** What is kept of a site until all are judged, so that the exceptions can be put in order. */
 export interface Exception {
   readonly siteId: string;
@@ -66,7 +69,8 @@ export class Exceptions {
       return;
     }
     sheet.tally(this.counts, verdictOrder);
-    for (const site of inOrder) {
+    const shown = inOrder.slice(0, mostShown);
+    for (const site of shown) {
       sheet.blank();
       sheet.verdict(
         site.verdict,
@@ -74,6 +78,12 @@ export class Exceptions {
       );
     }
     sheet.blank();
+    if (inOrder.length > shown.length) {
+      sheet.line(design.moreSites(inOrder.length - shown.length), 0, 2);
+      sheet.blank();
+      sheet.tally(this.counts, verdictOrder);
+      sheet.blank();
+    }
     const example = inOrder[0]?.siteId ?? this.#firstHolding ?? '';
     if (this.counts.holds > 0) sheet.verdict('holds', [english.commandLine.verdictGroups.holds(this.counts.holds)]);
     sheet.line(design.notJudgedYet);

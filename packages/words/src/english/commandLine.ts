@@ -149,6 +149,8 @@ const design = {
   longestRun: (days: number, from: string) => `longest dry run ${numbers.days(days)} from ${from}`,
   seeOne: (folder: string, id: string) => `See one: eavewell design ${folder} --site ${id}`,
   allHold: 'Every site holds.',
+  moreSites: (count: number) =>
+    `And ${numbers.quantity(count, 'number')} more; the most people-days without water came first. --out DIR writes them all into verdicts.csv.`,
   noSites: 'There is no site to judge.',
   seeProblems: (folder: string) => `What is wrong in the tables: eavewell check ${folder}`,
   notJudgedYet: 'Roof, gutter, treatment unit and tap are not judged yet.',
