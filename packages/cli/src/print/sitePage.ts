@@ -104,12 +104,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
       numbers.quantity(f.daysMet_fraction_range, 'fraction'),
       figures.atLeast(numbers.percent(target.daysMet_fraction)),
     ],
-    [
-      figures.longestRun,
-      numbers.days(f.longestRun?.days ?? 0),
-      '',
-      figures.limitIn(target.longestDryRun_days, f.goodYearsNeeded),
-    ],
+    [figures.longestRun, numbers.days(f.longestRun?.days ?? 0), '', figures.limitIn(target.longestDryRun_days)],
     [
       figures.tank,
       numbers.litres(f.tankVolume_L),
