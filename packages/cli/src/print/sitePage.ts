@@ -1,6 +1,7 @@
 import {
   type DesignSettings,
   type Market,
+  meanYear_days,
   type SiteDesign,
   type SiteRemedies,
   type StorageFinding,
@@ -15,9 +16,6 @@ import { yearsStrip } from './yearsStrip.ts';
 
 const { design, figures, headings } = english.commandLine;
 const { numbers } = english;
-
-/** Mean length of a Gregorian year [day]. */
-const days_per_year = 365.2425;
 
 /** One site in full: finding, figures, years, runs, sizes, first day, remedies, working, problems and cautions. */
 export function sitePage(
@@ -96,7 +94,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
       figures.dryDays,
       numbers.daysAYear(f.dryDays_per_year),
       numbers.likely(f.dryDays_per_year_range),
-      figures.atMost(numbers.days((1 - target.daysMet_fraction) * days_per_year)),
+      figures.atMost(numbers.days((1 - target.daysMet_fraction) * meanYear_days)),
     ],
     [
       figures.daysMet,
@@ -113,7 +111,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
     ],
     [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''],
     ...otherRows(f),
-    [figures.caught, numbers.litresADay(f.inflow_L_per_year / days_per_year), '', ''],
+    [figures.caught, numbers.litresADay(f.inflow_L_per_year / meanYear_days), '', ''],
     [figures.shortfall, numbers.quantity(f.shortfall_L_per_year, 'L_per_year'), '', ''],
     [
       figures.generous,

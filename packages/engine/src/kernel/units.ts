@@ -25,3 +25,6 @@ export function millimetresFromInches(depth_in: number): number {
 export function litresFromCubicMetres(volume_m3: number): number {
   return volume_m3 * L_per_m3;
 }
+
+/** Mean length of a year: 146,097 days in 400 years [day]. Source: the rule of the Gregorian calendar. */
+export const meanYear_days = 365.2425;

@@ -1,9 +1,13 @@
-import { calendarDay, type SiteDesign, type StorageFinding, type Target, type YearAtTank } from '@eavewell/engine';
+import {
+  calendarDay,
+  meanYear_days,
+  type SiteDesign,
+  type StorageFinding,
+  type Target,
+  type YearAtTank,
+} from '@eavewell/engine';
 import type { FindingWords } from '../language.ts';
 import { numbers } from './numbers.ts';
-
-/** Mean length of a Gregorian year [day]. */
-const days_per_year = 365.2425;
 
 /** The good years counted, and how many of as many years are likely. */
 function goodYears(f: StorageFinding): string {
@@ -16,7 +20,7 @@ function capital(text: string): string {
 
 /** Why no tank would do: what the roof brings beside what is asked. */
 function shortOfWater(f: StorageFinding): string {
-  const brought = f.inflow_L_per_year / days_per_year;
+  const brought = f.inflow_L_per_year / meanYear_days;
   const asked = f.judgedDemand_L_per_day + f.otherDemand_L_per_day;
   if (brought < f.judgedDemand_L_per_day)
     return `Short of water: no tank would do; the roof brings ${numbers.litres(brought)} of the ${numbers.litresADay(f.judgedDemand_L_per_day)} asked.`;

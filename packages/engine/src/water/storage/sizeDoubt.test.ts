@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { defaultSettings, type JudgedRain } from '../../kernel/index.ts';
 import { goodYearsAt } from './curve.ts';
 import { drawYears } from './resample.ts';
-import { sizeCurve } from './sizeCurve.ts';
-import { sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+import { sizeCurve, sizePoints } from './sizeCurve.ts';
+import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 
 /** Thirty years of 40 days: rain for 25 of them falls on the first day, less in some years, then nothing. */
 function dryEnds(shortYears: number) {
@@ -57,5 +57,29 @@ describe('tankToHold_L', () => {
     const made = dryEnds(0);
     const settings = { ...defaultSettings, leastYears: 31 };
     expect(tankToHold_L(made.curve, { ...made.given, settings })).toBeNull();
+  });
+});
+
+describe('sizeDoubt', () => {
+  it('holds its own point, though years that are not judged drain the tank and are not drawn', () => {
+    const made = dryEnds(0);
+    // Every second year brings nothing and is not judged; the years after it begin with an empty tank.
+    const years = made.given.rain.years.map((year, i) => ({ ...year, judged: i % 2 === 0 }));
+    const inflow_L = made.given.balance.inflow_L.slice();
+    for (const year of years) if (!year.judged) inflow_L.fill(0, year.from, year.to);
+    const rain = { ...made.given.rain, years, judgedYears: 15 };
+    const balance = { ...made.given.balance, inflow_L };
+    const curve = sizeCurve(balance, rain, defaultSettings.target, 1000);
+    const given = { ...made.given, balance, rain, drawn: drawYears(15, 200, 1) };
+    const point = sizePoints(curve, [{ partId: null, tankVolume_L: 1000 }])[0]!.dryDays_per_year;
+    const { dryDays_per_year } = sizeDoubt(curve, given, 1000, goodYearsAt(curve.needs_L, 1000));
+    expect(point).toBeGreaterThan(0);
+    expect(dryDays_per_year.low).toBeLessThanOrEqual(point);
+    expect(dryDays_per_year.high).toBeGreaterThanOrEqual(point);
+  });
+
+  it('never tells a share under 0, where drawn years have more days than the judged ones', () => {
+    expect(daysMet_fraction({ judgedYears: 4, judgedDays: 1461 }, 366)).toBe(0);
+    expect(daysMet_fraction({ judgedYears: 4, judgedDays: 1461 }, 0)).toBe(1);
   });
 });
