@@ -32,6 +32,8 @@ export interface FindingWords {
   storage(finding: StorageFinding): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
   site(design: SiteDesign, reason: string | null): string;
+  /** Tanks joined at the foot, by name. */
+  tanksNamed(tankIds: readonly string[]): string;
   target(target: Target): string;
   /** What a water year is called; null where it is a calendar year. */
   waterYear(year: YearAtTank): string | null;

@@ -9,6 +9,7 @@ export const workingCodes = [
   'roof.runoff',
   'roof.firstFlush',
   'roof.inflow',
+  'storage.group',
   'people.judgedDemand',
   'people.otherDemand',
   'storage.volume',

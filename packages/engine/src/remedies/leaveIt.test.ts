@@ -13,11 +13,12 @@ it('finds the judged year with the most dry days, then the longest run, and its 
   const rain = { years: [span(2001, 0, 2), span(2002, 2, 4), span(2003, 4, 6), span(2004, 6, 8)] };
   const judgedTaken_L = Float64Array.of(10, 10, 4, 0, 0, 0, 10, 7);
   const years = [year(2001, 0, 0), year(2002, 2, 2), year(2003, 9, 9, false), year(2004, 2, 1)];
-  expect(worstYear(years, { judgedTaken_L }, rain, 10)).toEqual({
+  expect(worstYear(years, { judgedTaken_L }, rain, 10, null)).toEqual({
+    tankIds: null,
     waterYear: 2002,
     dryDays: 2,
     longestRun_days: 2,
     shortfall_L: 16,
   });
-  expect(worstYear([year(2003, 9, 9, false)], { judgedTaken_L }, rain, 10)).toBeNull();
+  expect(worstYear([year(2003, 9, 9, false)], { judgedTaken_L }, rain, 10, null)).toBeNull();
 });

@@ -2,6 +2,8 @@ import type { StorageSeries, WaterYear } from '../kernel/index.ts';
 
 /** What a dry year brings where nothing is changed: the worst judged year of the record. */
 export interface LeaveIt {
+  /** The tanks it is told of, where the site has several bodies of water; else null. */
+  readonly tankIds: readonly string[] | null;
   readonly waterYear: number;
   readonly dryDays: number;
   /** Longest run of dry days that reaches into the year. */
@@ -26,6 +28,7 @@ interface YearFound {
  * @param series - the present tank day by day, judgedTaken_L [L]
  * @param rain - the gauge's water years
  * @param judged_L_per_day - judged litres asked in a day [L/day]
+ * @param tankIds - the tanks it is told of [text]; null where the site has no others
  * @returns the year, its dry days [day], longest run [day] and judged litres short [L]; null where no year was judged
  * @definition litres short = asked − taken, summed over the days of the year
  */
@@ -34,6 +37,7 @@ export function worstYear(
   series: Pick<StorageSeries, 'judgedTaken_L'>,
   rain: { readonly years: readonly WaterYear[] },
   judged_L_per_day: number,
+  tankIds: readonly string[] | null,
 ): LeaveIt | null {
   let worst = -1;
   for (const [index, year] of years.entries()) {
@@ -52,5 +56,5 @@ export function worstYear(
   let shortfall_L = 0;
   for (let day = span.from; day < span.to; day++) shortfall_L += judged_L_per_day - series.judgedTaken_L[day]!;
   const { waterYear, dryDays, longestRun_days } = found;
-  return { waterYear, dryDays, longestRun_days, shortfall_L };
+  return { tankIds, waterYear, dryDays, longestRun_days, shortfall_L };
 }

@@ -44,6 +44,7 @@ function nearBy(t: Told): string {
 
 const roof = (t: Told) => named(t, 'roof', 'The roof');
 const tank = (t: Told) => named(t, 'tank', 'The tank');
+const tanksNamed = (t: Told) => `tank${t.list('tanks').length > 1 ? 's' : ''} ${named(t, 'tanks', 'named')}`;
 /** Which years, where it is not all that could be told. */
 const inYears = (t: Told) =>
   t.has('years') && t.list('years').length < (t.number('telling') ?? 0) ? `, in ${t.text('years')}` : '';
@@ -229,10 +230,36 @@ const site = {
       `Joined tanks share one level: between the highest outlet and the lowest overflow they hold ${amount(t, ['level_L'], 'L', 'less')}, not ${amount(t, ['summed_L'], 'L', 'what each holds alone')}.`,
       'The smaller volume is used. Check the heights; raise the low overflow or lower the high outlet.',
     ),
-  'site.tanks_separate': (t) =>
+  'site.tank_shares_unknown': (t) =>
     say(
-      `The tanks ${named(t, 'tanks', 'of this site')} are not joined, and separate tanks cannot be judged yet.`,
-      'Fill in joinedTo where they are joined at the foot.',
+      `The tanks of this site are not all joined, and how many of the people draw from ${named(t, 'tanks', 'each')} is not said.`,
+      'Fill in peopleFraction in tanks.csv (0.4 for 40 %), or joinedTo where tanks are joined at the foot.',
+    ),
+  'site.tank_shares_differ': (t) =>
+    say(
+      `The joined tanks ${named(t, 'tanks', 'of this site')} have different shares of the people, though they are one water.`,
+      'Give all of them the same peopleFraction, or give it once.',
+    ),
+  'site.tank_shares_sum': (t) =>
+    say(
+      `The shares of the people at the tanks sum to ${amount(t, ['sum_fraction'], 'fraction', 'more or less than all')}, not to 100 %.`,
+      'Correct peopleFraction in tanks.csv. For a tank nobody draws from it is 0.',
+    ),
+  'site.tank_reserve': (t) => say(`Nobody draws from ${tanksNamed(t)}, a reserve; it is not judged.`, 'Nothing to do.'),
+  'site.tank_no_roof': (t) =>
+    say(
+      `No roof leads to ${tanksNamed(t)}, so no rain fills it.`,
+      'Fill in tankId of its roof in roofs.csv, or joinedTo where another tank fills it.',
+    ),
+  'site.roof_tank_unknown': (t) =>
+    say(
+      `To which tank the gutter of ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} leads is not said.`,
+      `Fill in tankId in roofs.csv${t.has('tanks') ? `: ${t.text('tanks')}` : ''}.`,
+    ),
+  'site.settling_not_counted': (t) =>
+    say(
+      `Tank ${tank(t)} is for settling, and its heights are not known; none of its water was counted.`,
+      'Measure diameter, draw-off (outletHeight_m) and overflow: what lies between them counts.',
     ),
   'site.demand_assumed': (t) =>
     say(

@@ -20,7 +20,13 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
   },
   'roof.inflow': {
     label: 'Water caught in a mean year',
-    formula: 'plan area × share guttered × (runoff fraction × rain − first flush), each day, all roofs',
+    formula:
+      'plan area × share guttered × (runoff fraction × rain − first flush), each day, all roofs that lead to the tank',
+  },
+  'storage.group': {
+    label: 'Tanks judged on their own',
+    formula:
+      'tanks joined at the foot; their roofs, and people × the share who draw from them. The next steps are theirs',
   },
   'people.judgedDemand': {
     label: 'Asked for drinking and cooking',
@@ -92,6 +98,7 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
 /** Names of inputs that the words themselves do not give away. */
 const inputs: Readonly<Record<string, string>> = {
   people: 'counted',
+  peopleShare: 'share who draw here',
   tankVolume: 'tank',
   judgedDemand: 'asked',
   otherDemand: 'asked for the rest',
