@@ -24,7 +24,9 @@ function change(one: RemedyChange): string {
     case 'secondTank':
       return `join a tank of ${numbers.litres(one.volume_L)}${at(' to', one)}`;
     case 'largerTank':
-      return `set one of ${numbers.litres(one.volume_L)} instead${at(' of', one)}`;
+      return one.tankId === null
+        ? `set one of ${numbers.litres(one.volume_L)} instead`
+        : `set ${numbers.litres(one.volume_L)} instead of ${one.tankId}`;
     case 'gutter':
       return `gutter ${numbers.percent(one.gutteredFraction)} of the roof${at(' to', one)}`;
     case 'firstFlush':
