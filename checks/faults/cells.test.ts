@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assertPlanted, changed, good, type Planted } from './folder.ts';
+import { assertPlanted, changed, good, type Planted, readFiles } from './folder.ts';
 
 /** A fault in one cell of the first site, whose row is row 2. */
 function cell(
@@ -100,6 +100,53 @@ const cells: readonly Planted[] = [
     '\u001b[2JUpper Tarn',
   ),
 ];
+
+/** A ration of the first site, which stands in row 2. */
+const rationCells = (cells: string) => ({
+  ...good,
+  'sites.csv': `siteId,name,people,gaugeId,rationBelow_fraction,rationedJudged_fraction,rationedOther_fraction\nS001,Upper Tarn,120,G-east,${cells}\nS002,Lower Tarn,85,G-east,,,\nS003,Ferry Stones,240,G-west,,,\n`,
+});
+
+const rationFaults: readonly Planted[] = [
+  {
+    fault: 'a mark in percent',
+    files: () => rationCells('30,1,0'),
+    problems: ['cell.out_of_range blocker @ sites.csv 2 rationBelow_fraction = "30"'],
+    notUsed: ['sites.csv 2 rationBelow_fraction cell.out_of_range'],
+    inDoubt: ['S001'],
+    differ: ['S002', 'S003'],
+  },
+  {
+    fault: 'shares in words and below nothing',
+    files: () => rationCells('0.3,half,-0.5'),
+    problems: [
+      'cell.not_a_number blocker @ sites.csv 2 rationedJudged_fraction = "half"',
+      'cell.out_of_range blocker @ sites.csv 2 rationedOther_fraction = "-0.5"',
+    ],
+    notUsed: [
+      'sites.csv 2 rationedJudged_fraction cell.not_a_number',
+      'sites.csv 2 rationedOther_fraction cell.out_of_range',
+    ],
+    inDoubt: ['S001'],
+    differ: ['S002', 'S003'],
+  },
+];
+
+describe('a cell of a ration', () => {
+  it.each(rationFaults)('$fault', async (planted) => {
+    await assertPlanted(planted);
+  });
+
+  it('is kept as it stands, empty cells as not said, and a row of empty cells as no ration', async () => {
+    const read = await readFiles(rationCells('0.3,,0'));
+    expect(read.problems).toEqual([]);
+    expect(read.facts.sites.map(({ ration }) => ration)).toEqual([
+      { below_fraction: 0.3, judged_fraction: null, other_fraction: 0 },
+      null,
+      null,
+    ]);
+  });
+});
 
 /** Two more columns of the first tank, which stands in row 2. */
 const tankCells = (cells: string) => ({

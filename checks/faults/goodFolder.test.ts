@@ -46,6 +46,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
       gaugeId: 'G-east',
       rainFactor: 1.1,
       handOverDay: readIsoDay('2027-03-01'),
+      ration: null,
       roofs: [
         {
           ...metal,
@@ -92,6 +93,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
       gaugeId: 'G-east',
       rainFactor: 1,
       handOverDay: null,
+      ration: null,
       roofs: [
         {
           roofId: 'hall',
@@ -116,6 +118,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
       gaugeId: 'G-west',
       rainFactor: 1,
       handOverDay: readIsoDay('2027-05-15'),
+      ration: null,
       roofs: [
         {
           ...metal,

@@ -1,13 +1,31 @@
-import { allSizes, type Balance, type DayOrder, dayByDay, dryDaysAt, type RunRules } from '@eavewell/engine';
+import {
+  allSizes,
+  type Balance,
+  balanceUnder,
+  type DayOrder,
+  dayByDay,
+  dryDaysAt,
+  type Ration,
+  type RunRules,
+  rulesOf,
+} from '@eavewell/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 const runs = process.env['EAVEWELL_SOAK'] ? 20_000 : 1_000;
 const settings = { numRuns: runs, seed: 20261125 };
 const litres = (max: number) => fc.double({ min: 0, max, noNaN: true });
-const rulesOf = (order: DayOrder): fc.Arbitrary<RunRules> =>
+const runsBy = (order: DayOrder): fc.Arbitrary<RunRules> =>
   fc.record({ order: fc.constant(order), passes: fc.constantFrom(1, 2), start: fc.constantFrom('empty', 'full') });
-const anyRules = fc.constantFrom<DayOrder>('drawFirst', 'yas', 'ybs').chain(rulesOf);
+const share = fc.constantFrom(0, 0.25, 0.5, 1);
+const anyRation: fc.Arbitrary<Ration> = fc.record({
+  below_fraction: fc.constantFrom(0, 0.1, 0.3, 0.6, 1),
+  judged_fraction: share,
+  other_fraction: share,
+});
+const rationed = (rules: fc.Arbitrary<RunRules>): fc.Arbitrary<RunRules> =>
+  fc.tuple(rules, fc.option(anyRation)).map(([one, ration]) => ({ ...one, ration }));
+const anyRules = fc.constantFrom<DayOrder>('drawFirst', 'yas', 'ybs').chain(runsBy);
 
 /** Any balance of up to 60 days, in litres with all their bits. */
 const anyBalance: fc.Arbitrary<Balance> = fc
@@ -55,9 +73,9 @@ function dryDays(balance: Balance, volume: number, rules: RunRules): number {
 }
 
 describe('no litre is made or lost', () => {
-  it('content before + inflow = taken + spilled + content after, to 1e-9 of the inflow, in all orders', () => {
+  it('content before + inflow = taken + spilled + content after, to 1e-9 of the inflow, in all orders, rationed or not', () => {
     fc.assert(
-      fc.property(anyBalance, litres(20_000), anyRules, (balance, volume, rules) => {
+      fc.property(anyBalance, litres(20_000), rationed(anyRules), (balance, volume, rules) => {
         const run = dayByDay(balance, volume, rules, true);
         const inflow = total(balance.inflow_L);
         const out = run.judgedTaken_L + run.otherTaken_L + run.spill_L + run.endContent_L;
@@ -101,7 +119,7 @@ describe('more never means less', () => {
     it(`a larger tank never has more dry days, ${order}`, () => {
       const volumes = fc.integer({ min: 0, max: 200 });
       fc.assert(
-        fc.property(wholeBalance, volumes, volumes, rulesOf(order), (balance, volume, more, rules) => {
+        fc.property(wholeBalance, volumes, volumes, runsBy(order), (balance, volume, more, rules) => {
           expect(dryDays(balance, volume + more, rules)).toBeLessThanOrEqual(dryDays(balance, volume, rules));
         }),
         settings,
@@ -110,7 +128,7 @@ describe('more never means less', () => {
 
     it(`more roof never has more dry days in a tank of any size, ${order}`, () => {
       fc.assert(
-        fc.property(wholeBalance, fc.integer({ min: 2, max: 5 }), rulesOf(order), (balance, times, rules) => {
+        fc.property(wholeBalance, fc.integer({ min: 2, max: 5 }), runsBy(order), (balance, times, rules) => {
           const larger = { ...balance, inflow_L: balance.inflow_L.map((litre) => litre * times) };
           const [less, more] = [balance, larger].map((b) => allSizes(b, { ...rules, order }).critical_L);
           more!.forEach((critical, day) => {
@@ -128,6 +146,91 @@ describe('more never means less', () => {
     const larger = inflow.map((litre) => litre * 1.25);
     expect(dryDays(withDemand(inflow, 4), 7, rules)).toBe(4);
     expect(dryDays(withDemand(larger, 4), 7, rules)).toBe(5);
+  });
+});
+
+/** Rain on one day in four and something asked of both kinds: tanks that run low. */
+const seldomRain: fc.Arbitrary<Balance> = fc
+  .array(
+    fc.tuple(
+      fc.oneof({ weight: 3, arbitrary: fc.constant(0) }, { weight: 1, arbitrary: fc.integer({ min: 0, max: 60 }) }),
+      fc.integer({ min: 1, max: 6 }),
+      fc.integer({ min: 1, max: 6 }),
+    ),
+    { minLength: 8, maxLength: 60 },
+  )
+  .map((days) => ({
+    inflow_L: Float64Array.from(days, (day) => day[0]),
+    judged_L: Float64Array.from(days, (day) => day[1]),
+    other_L: Float64Array.from(days, (day) => day[2]),
+  }));
+
+describe('rationing', () => {
+  const volumes = fc.integer({ min: 0, max: 120 });
+
+  it('giving all that is asked below the mark is the plain run, to the last bit', () => {
+    const mark = fc.double({ min: 0, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(anyBalance, litres(20_000), anyRules, mark, (balance, volume, rules, below_fraction) => {
+        const ration = { below_fraction, judged_fraction: 1, other_fraction: 1 };
+        const { rationedDays, ...run } = dayByDay(balance, volume, { ...rules, ration }, true);
+        const { rationedDays: none, ...plain } = dayByDay(balance, volume, rules, true);
+        expect(run).toEqual(plain);
+        expect(none).toBe(0);
+        expect(rationedDays).toBeLessThanOrEqual(balance.inflow_L.length);
+      }),
+      settings,
+    );
+  });
+
+  for (const order of ['drawFirst', 'ybs'] as const)
+    it(`holding back the other litres never makes more dry days, ${order}`, () => {
+      let fewer = 0;
+      fc.assert(
+        fc.property(seldomRain, volumes, runsBy(order), anyRation, (balance, volume, rules, ration) => {
+          const some = dryDays(balance, volume, { ...rules, ration: { ...ration, judged_fraction: 1 } });
+          const all = dryDays(balance, volume, rules);
+          expect(some).toBeLessThanOrEqual(all);
+          if (some < all) fewer++;
+        }),
+        settings,
+      );
+      expect(fewer).toBeGreaterThan(settings.numRuns / 10);
+    });
+
+  it('a day that cuts the judged litres is dry', () => {
+    const ration = { below_fraction: 0.5, judged_fraction: 0.5, other_fraction: 0 };
+    const run = dayByDay(
+      withDemand([8, 0, 0, 0], 2),
+      10,
+      { order: 'drawFirst', passes: 1, start: 'empty', ration },
+      true,
+    );
+    // 8 and 6 L in the morning are over the mark of 5 L, 4 L is not: one of two litres is given.
+    expect([...run.series!.judgedTaken_L]).toEqual([0, 2, 2, 1]);
+    expect([...run.dry]).toEqual([1, 0, 0, 1]);
+    expect(run.rationedDays).toBe(2);
+  });
+});
+
+describe('the net balance', () => {
+  it('run as drawFirst has the dry days and contents of ybs on the whole one', () => {
+    fc.assert(
+      fc.property(wholeBalance, fc.integer({ min: 0, max: 200 }), runsBy('ybs'), (balance, volume, rules) => {
+        const whole = dayByDay(balance, volume, rules, true);
+        const net = dayByDay(
+          balanceUnder(balance, rulesOf('ybs', null)),
+          volume,
+          { ...rules, order: 'drawFirst' },
+          true,
+        );
+        expect(net.dry).toEqual(whole.dry);
+        expect(net.series!.content_L).toEqual(whole.series!.content_L);
+        expect(net.series!.spill_L).toEqual(whole.series!.spill_L);
+        expect(net.otherShortDays).toBe(whole.otherShortDays);
+      }),
+      settings,
+    );
   });
 });
 

@@ -91,6 +91,7 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     gaugeId: 'G',
     rainFactor: 1,
     handOverDay: null,
+    ration: null,
     roofs: one([roof('R1')], [roof('R1'), roof('R2')]),
     tanks: one([tank('new', null)], [tank('T1', null), tank('T2', 'T1')]),
     demand: one([], [drinking], [drinking, cooking, washing], [drinking, washing]),

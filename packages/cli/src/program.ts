@@ -57,6 +57,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--json', help.json)
     .option('--series', help.series)
     .option('--prices-on <date>', help.pricesOn)
+    .option('--order <order>', help.order)
     .addHelpText('after', help.examples.design)
     .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
   root

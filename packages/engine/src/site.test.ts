@@ -5,10 +5,11 @@ import {
   dayIndexOf,
   defaultSettings,
   type GaugeFacts,
+  type PartFacts,
   type RoofFacts,
   type SiteFacts,
 } from './kernel/index.ts';
-import { designSites, problemsOf, readyProgramme } from './plan.ts';
+import { designSites, problemsOf, type ReadyProgramme, readyProgramme, remediesOf } from './plan.ts';
 
 /** Twelve years with 12 mm every third day, but for a dry season of 60 days from 1 June. */
 const gauge: GaugeFacts = {
@@ -37,7 +38,13 @@ const roof: RoofFacts = {
 };
 const drinking: DemandPurpose = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
 
-function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial<DesignSettings> = {}) {
+/** The site, and a programme with it alone. */
+function factsOf(
+  change: Partial<SiteFacts>,
+  parts: readonly PartFacts[] = [],
+  tank_L = 30_000,
+  settings: Partial<DesignSettings> = {},
+): [SiteFacts, ReadyProgramme] {
   const site: SiteFacts = {
     siteId: 'S1',
     name: 'Hall',
@@ -45,6 +52,7 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
     gaugeId: 'G1',
     rainFactor: 1,
     handOverDay: null,
+    ration: null,
     roofs: [roof],
     tanks: [
       {
@@ -63,14 +71,12 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
     doubts: [],
     ...change,
   };
-  const facts = {
-    settings: { ...defaultSettings, ...settings },
-    sites: [site],
-    gauges: [gauge],
-    parts: [],
-    prices: [],
-  };
-  const ready = readyProgramme(facts);
+  const all = { ...defaultSettings, ...settings };
+  return [site, readyProgramme({ settings: all, sites: [site], gauges: [gauge], parts, prices: [] })];
+}
+
+function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial<DesignSettings> = {}) {
+  const [site, ready] = factsOf(change, [], tank_L, settings);
   return { design: [...designSites([site], ready)][0]!, own: problemsOf(site, ready) };
 }
 
@@ -137,5 +143,55 @@ describe('a site from roof to tank', () => {
     expect(design.verdict).toBe('unknown');
     expect(codes(own)).toEqual(['site.gauge_unknown', 'site.roof_none', 'site.people_unknown', 'site.tank_none']);
     expect(codes(design.problems)).toEqual(codes(own));
+  });
+
+  it('asks for the mark of a ration without one, and for what is given below a mark', () => {
+    const stated = (ration: SiteFacts['ration']) => designOf({ ration });
+    const mark = stated({ below_fraction: 0.3, judged_fraction: null, other_fraction: null });
+    expect(mark.own[0]).toMatchObject({ code: 'site.ration_incomplete', place: { column: 'rationedOther_fraction' } });
+    expect(mark.design.verdict).toBe('unknown');
+    const share = stated({ below_fraction: null, judged_fraction: 0.5, other_fraction: null });
+    expect(share.own[0]).toMatchObject({ place: { column: 'rationBelow_fraction' } });
+  });
+
+  it('says where the ration itself makes it short, and what would be without it', () => {
+    const half = { below_fraction: 0.9, judged_fraction: 0.5, other_fraction: null };
+    const [storage] = designOf({ ration: half }).design.storages;
+    expect(storage).toMatchObject({
+      verdict: 'short',
+      lacks: 'ration',
+      unrationed: { meetsTarget: true, goodYears: 11 },
+    });
+    expect(storage!.unrationed!.goodYears).toBe(storage!.judgedYears);
+  });
+
+  it('mends each of three tanks apart, but not all with two changes, and says so', () => {
+    const tank = { partVolume_L: null, outletHeight_m: null, overflowHeight_m: null, diameter_m: null } as const;
+    const ids = ['T1', 'T2', 'T3'];
+    const three: Partial<SiteFacts> = {
+      people: 90,
+      roofs: ids.map((tankId) => ({ ...roof, roofId: `R of ${tankId}`, tankId })),
+      tanks: ids.map((tankId) => ({
+        ...tank,
+        tankId,
+        nominal_L: 2250,
+        joinedTo: null,
+        role: 'storage',
+        peopleFraction: 0.333,
+      })),
+      // Litres that may not be cut, so that only tanks are left.
+      demand: [{ ...drinking, litres_per_person_per_day: 2.5 }],
+    };
+    const large = { partId: 'large', kind: 'tank', name: 'Large', volume_L: 40_000, length_m: null };
+    const remediesFor = (count: number) => {
+      const tanks = three.tanks!.map((one, index) =>
+        index < count ? { ...one, nominal_L: 500 } : { ...one, nominal_L: 40_000 },
+      );
+      return remediesOf(...factsOf({ ...three, tanks }, [large]))!;
+    };
+    expect(remediesFor(3)).toMatchObject({ notMended: 'apart', remedies: [] });
+    const { remedies, notMended } = remediesFor(2);
+    expect(notMended).toBeNull();
+    expect(remedies[0]!.changes.map((change) => 'tankId' in change && change.tankId)).toEqual(['T1', 'T2']);
   });
 });

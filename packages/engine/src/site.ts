@@ -14,15 +14,14 @@ import type {
 import { worstVerdict } from './kernel/index.ts';
 import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater } from './siteWater.ts';
 import {
+  balanceUnder,
   compareStorages,
   dayByDay,
-  judgedRules,
-  type SizeCurve,
+  rulesOf,
   type SizeVerdict,
-  sizeCurve,
+  sizeReader,
   storageFinding,
   type TankSize,
-  verdictsBySize,
 } from './water/storage/index.ts';
 
 export { type Programme, siteProblems } from './siteWater.ts';
@@ -93,7 +92,7 @@ function lastToServe(storages: readonly StorageFinding[]): FirstService | null {
  * @param programme - settings, catalogue and shared stores
  * @returns for each body of water, in the order of its first tank: daily rain [mm], inflow, content, taken and spill [L] and dry
  *   days over the judged record; none where the site is `unknown`
- * @definition ours: docs/methods/storage.md, drawFirst, second pass
+ * @definition ours: docs/methods/storage.md, the settings' order of the day, second pass
  */
 export function siteSeries(
   site: SiteFacts,
@@ -103,8 +102,8 @@ export function siteSeries(
   const water = siteWater(site, gauge, programme, [], []);
   if (!water) return [];
   const { record } = water.rain;
-  return water.groups.map(({ tankIds, balance, tankVolume_L }) => {
-    const run = dayByDay(balance, tankVolume_L, judgedRules, true);
+  return water.groups.map(({ tankIds, balance, tankVolume_L, ration }) => {
+    const run = dayByDay(balance, tankVolume_L, rulesOf(programme.settings.dayOrder, ration), true);
     return {
       tankIds,
       firstDay: record.firstDay,
@@ -122,8 +121,10 @@ export interface SiteSizes {
   readonly tankIds: readonly string[];
   /** What its tanks give now. */
   readonly tankVolume_L: number;
-  /** Smallest tank that meets the target; null where no tank would do. */
+  /** Smallest tank that meets the target; null where no tank would do, or where sizes are run one by one. */
   readonly tankForTarget_L: number | null;
+  /** Would some tank meet the target, however large? Known even where the smallest is not. */
+  readonly hasTank: boolean;
   /** What tanks of these sizes would do here, smallest first. */
   verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
 }
@@ -149,24 +150,25 @@ export function siteSizes(
 }
 
 function groupSizes(
-  { tankIds, tankVolume_L, balance, cappedBy }: GroupWater,
+  { tankIds, tankVolume_L, balance, cappedBy, ration }: GroupWater,
   { rain }: SiteWater,
   programme: Programme,
 ): SiteSizes {
   const { settings } = programme;
-  let known: SizeCurve | null = null;
-  const curve = () => {
-    known ??= sizeCurve(balance, rain, settings.target, tankVolume_L);
-    return known;
-  };
-  const given = { balance, rain, settings, drawn: drawnYears(programme, rain.judgedYears) };
+  const rules = rulesOf(settings.dayOrder, ration);
+  const drawn = drawnYears(programme, rain.judgedYears);
+  const given = { balance: balanceUnder(balance, rules), rain, settings, drawn, rules };
+  const reader = sizeReader(given, tankVolume_L, cappedBy);
   return {
     tankIds,
     tankVolume_L,
     get tankForTarget_L() {
-      return curve().tankForTarget_L;
+      return reader.curveAt(tankVolume_L).tankForTarget_L;
     },
-    verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy),
+    get hasTank() {
+      return reader.hasTank();
+    },
+    verdictsAt: (sizes) => reader.verdictsAt(sizes),
   };
 }
 

@@ -6,6 +6,7 @@ import {
   type GaugeFinding,
   type JudgedRain,
   type Problem,
+  type Ration,
   type SiteFacts,
   type WorkingLine,
   workingInput,
@@ -17,6 +18,7 @@ import {
   type Balance,
   type DrawnYears,
   drawYears,
+  rationOf,
   type SiteGroup,
   siteGroups,
   type TankSize,
@@ -41,6 +43,7 @@ export interface GroupWater {
   readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
   readonly cappedBy: EngineProblemCode | null;
+  readonly ration: Ration | null;
   readonly working: readonly WorkingLine[];
 }
 
@@ -67,6 +70,7 @@ interface SiteStops {
   /** Problems of this site's own facts. */
   readonly own: readonly Problem[];
   readonly roofs: readonly RoofCatch[] | null;
+  readonly ration: Ration | null;
   readonly groups: readonly GroupStops[];
 }
 
@@ -98,7 +102,7 @@ function siteStops(
   if (doubt) {
     const place = { ...doubt, siteId: site.siteId };
     const restated = [engineProblem('site.facts_in_doubt', place, { count: site.doubts.length })];
-    return { restated, own: [], roofs: null, groups: [] };
+    return { restated, own: [], roofs: null, ration: null, groups: [] };
   }
   const place = { file: 'sites.csv', column: 'gaugeId', siteId: site.siteId };
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
@@ -106,6 +110,7 @@ function siteStops(
   const roofs = siteRoofs(site, settings.firstFlush_mm, working);
   // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
   const demand = dailyDemand(site, settings, []);
+  const { ration, problems: ofRation } = rationOf(site);
   const found = siteGroups(site);
   const groups = found.groups.map((group) => groupStops(site, group, site.tanks.length > group.tanks.length, settings));
   return {
@@ -114,10 +119,12 @@ function siteStops(
       ...noGauge,
       ...roofs.problems,
       ...demand.problems,
+      ...ofRation,
       ...found.problems,
       ...groups.flatMap(({ problems }) => problems),
     ],
     roofs: roofs.ok ? roofs.value : null,
+    ration,
     groups,
   };
 }
@@ -163,7 +170,7 @@ export function siteWater(
   problems: Problem[],
   working: WorkingLine[],
 ): SiteWater | null {
-  const { restated, own, roofs, groups } = siteStops(site, gauge, programme.settings, working);
+  const { restated, own, roofs, ration, groups } = siteStops(site, gauge, programme.settings, working);
   problems.push(...restated, ...own);
   const rain = gauge?.rain;
   if (problems.some((problem) => problem.severity === 'blocker') || !rain || !roofs) {
@@ -173,7 +180,7 @@ export function siteWater(
   working.push(...rainWorking(rain, site.rainFactor));
   const waters = groups.flatMap((stops) => {
     const water = groupWater(stops, roofs, rain, site.rainFactor, programme, problems);
-    return water === null ? [] : [water];
+    return water === null ? [] : [{ ...water, ration }];
   });
   return waters.length === groups.length && waters.length > 0 ? { rain, groups: waters } : null;
 }
@@ -186,7 +193,7 @@ function groupWater(
   rainFactor: number,
   programme: Programme,
   problems: readonly Problem[],
-): GroupWater | null {
+): Omit<GroupWater, 'ration'> | null {
   if (people === null || demand === null || tankVolume_L === null) return null;
   const own = roofs.filter(({ roofId }) => group.roofIds.includes(roofId));
   const inflow_L = siteInflow_L(rain.record, own, rainFactor, programme.yields);

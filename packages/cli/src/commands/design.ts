@@ -1,5 +1,7 @@
 import { join } from 'node:path';
 import {
+  type DayOrder,
+  dayOrders,
   designSites,
   type Problem,
   type ProgrammeFacts,
@@ -46,6 +48,8 @@ export interface DesignOptions {
   readonly series?: boolean;
   /** The day whose prices count. */
   readonly pricesOn?: string;
+  /** The order of each day, in place of the settings'. */
+  readonly order?: string;
 }
 
 /** Where a design goes as it is made. */
@@ -60,9 +64,11 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   if (options.series && !options.json && options.out === undefined) throw new WrongUse(trouble.seriesAlone);
   const pricesOn = options.pricesOn === undefined ? null : readIsoDay(options.pricesOn);
   if (options.pricesOn !== undefined && pricesOn === null) throw new WrongUse(trouble.pricesOnForm);
+  const order = orderOf(options.order);
   if (options.out !== undefined) await makeOutFolder(options.out);
   const read = await readFolder(folder, context);
-  const facts = options.site === undefined ? read.facts : factsOfSite(read.facts, options.site);
+  const all = inOrder(read.facts, order);
+  const facts = options.site === undefined ? all : factsOfSite(all, options.site);
   const gauges = options.site === undefined ? {} : { gauges: gaugesOf(facts) };
   const ready = readyProgramme(facts, { pricesOn, ...gauges });
   const outputs = await openOutputs(options, context);
@@ -85,6 +91,18 @@ export async function designCommand(folder: string, options: DesignOptions, cont
     for (const file of outputs.files) await file.drop();
     throw error;
   }
+}
+
+/** The order asked for, or null where the settings decide. */
+function orderOf(text: string | undefined): DayOrder | null {
+  if (text === undefined) return null;
+  const order = dayOrders.find((one) => one === text);
+  if (order === undefined) throw new WrongUse(trouble.orderForm);
+  return order;
+}
+
+function inOrder(facts: ProgrammeFacts, dayOrder: DayOrder | null): ProgrammeFacts {
+  return dayOrder === null ? facts : { ...facts, settings: { ...facts.settings, dayOrder } };
 }
 
 /** The programme with one site. Its gauges all stay: they may be neighbours. */

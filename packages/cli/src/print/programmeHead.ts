@@ -14,6 +14,7 @@ export function programmeHead(sheet: Sheet, facts: ProgrammeFacts, gauges: Reado
   sheet.line(unknown > 0 ? `${counted}; ${design.peopleUnknown(unknown)}` : counted);
   sheet.line(recordText(gauges));
   sheet.line(design.target(english.findings.target(settings.target)), 0, 2);
+  if (settings.dayOrder !== 'drawFirst') sheet.line(design.order(settings.dayOrder), 0, 2);
   sheet.line(design.litres(settings.litres_per_person_per_day), 0, 2);
 }
 

@@ -51,6 +51,8 @@ function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettin
     figureRows(f, settings),
   );
   sheet.line(design.range(settings.range_fraction), 2);
+  if (f.ration !== null) sheet.line(design.ration(f.ration, f.tankVolume_L), 2);
+  if (f.noExactSize !== null) sheet.line(design.noExactSize, 2);
   sheet.heading(headings.years);
   const called = f.years[0] ? english.findings.waterYear(f.years[0]) : null;
   if (called !== null) sheet.line(called, 2);
@@ -107,20 +109,37 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
       figures.atLeast(numbers.percent(target.daysMet_fraction)),
     ],
     [figures.longestRun, numbers.days(f.longestRun?.days ?? 0), '', figures.limitIn(target.longestDryRun_days)],
-    [
-      figures.tank,
-      numbers.litres(f.tankVolume_L),
-      '',
-      f.tankForTarget_L === null ? figures.noTank : figures.atLeast(numbers.tankLitres(f.tankForTarget_L)),
-    ],
+    [figures.tank, numbers.litres(f.tankVolume_L), '', leastTank(f)],
     [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''],
     ...otherRows(f),
+    ...rationRows(f),
     [figures.caught, numbers.litresADay(f.inflow_L_per_year / meanYear_days), '', ''],
     [figures.shortfall, numbers.quantity(f.shortfall_L_per_year, 'L_per_year'), '', ''],
     [
       figures.generous,
       numbers.daysAYear(f.yieldBeforeSpill.dryDays_per_year),
       numbers.ofYears(f.yieldBeforeSpill.goodYears, f.judgedYears),
+      '',
+    ],
+  ];
+}
+
+/** The tank for the target: exact, or of the catalogue where sizes are run one by one. */
+function leastTank(f: StorageFinding): string {
+  if (f.noExactSize !== null)
+    return f.catalogueForTarget_L === null ? figures.noneOfCatalogue : numbers.litres(f.catalogueForTarget_L);
+  return f.tankForTarget_L === null ? figures.noTank : figures.atLeast(numbers.tankLitres(f.tankForTarget_L));
+}
+
+/** How often water is rationed, and what would be without it. */
+function rationRows(f: StorageFinding): readonly (readonly string[])[] {
+  if (f.ration === null || f.rationedDays_per_year === null || f.unrationed === null) return [];
+  return [
+    [figures.rationed, numbers.daysAYear(f.rationedDays_per_year), '', ''],
+    [
+      figures.unrationed,
+      numbers.daysAYear(f.unrationed.dryDays_per_year),
+      numbers.ofYears(f.unrationed.goodYears, f.judgedYears),
       '',
     ],
   ];

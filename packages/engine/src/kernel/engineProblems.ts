@@ -47,6 +47,7 @@ export const engineProblems = {
   'site.tank_no_roof': 'warning',
   'site.roof_tank_unknown': 'blocker',
   'site.settling_not_counted': 'warning',
+  'site.ration_incomplete': 'blocker',
   'site.demand_assumed': 'note',
   'site.no_judged_demand': 'blocker',
 } as const;

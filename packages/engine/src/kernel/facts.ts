@@ -54,6 +54,23 @@ export interface DemandPurpose {
   readonly judged: boolean;
 }
 
+/** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
+export const dayOrders = ['drawFirst', 'yas', 'ybs'] as const;
+export type DayOrder = (typeof dayOrders)[number];
+
+/** What is given while less than a mark is in the tank in the morning. */
+export interface Ration {
+  /** The mark, as a share of the usable volume. */
+  readonly below_fraction: number;
+  /** Share of the judged litres that is still given. */
+  readonly judged_fraction: number;
+  /** Share of the other litres that is still given. */
+  readonly other_fraction: number;
+}
+
+/** A ration as stated: null is an empty cell. */
+export type RationFacts = { readonly [K in keyof Ration]: number | null };
+
 /** All the engine is told of one site. */
 export interface SiteFacts {
   readonly siteId: string;
@@ -67,6 +84,8 @@ export interface SiteFacts {
   readonly tanks: readonly TankFacts[];
   /** The site's own purposes, or the programme's where it has none; empty where neither is given. */
   readonly demand: readonly DemandPurpose[];
+  /** Null where nothing is said of rationing. */
+  readonly ration: RationFacts | null;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
 }
@@ -144,6 +163,8 @@ export interface DesignSettings {
   /** 1–12, or null: the month that least splits dry spells. */
   readonly waterYearStartMonth: number | null;
   readonly gapFilling: GapFilling;
+  /** The order of each day by which sites are judged. */
+  readonly dayOrder: DayOrder;
 }
 
 /**
@@ -163,6 +184,7 @@ export const defaultSettings: DesignSettings = {
   leastYears: 10,
   waterYearStartMonth: null,
   gapFilling: 'otherYears',
+  dayOrder: 'drawFirst',
 };
 
 /** All the engine is told: what a folder of tables comes to. */

@@ -1,5 +1,6 @@
 import type { DayIndex } from './days.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
+import type { DayOrder, Ration } from './facts.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
@@ -42,6 +43,13 @@ export interface StorageFinding {
   /** Who draw from it: the site's people × their share. */
   readonly people: number;
   readonly verdict: Verdict;
+  readonly order: DayOrder;
+  /** Null where nothing is rationed, and then the two fields after it are. */
+  readonly ration: Ration | null;
+  /** Days on which the ration was in force, in a mean year of the record; those that cut the judged litres are dry days too. */
+  readonly rationedDays_per_year: number | null;
+  /** This tank with nothing rationed. */
+  readonly unrationed: SizePoint | null;
   readonly tankVolume_L: number;
   readonly judgedDemand_L_per_day: number;
   readonly otherDemand_L_per_day: number;
@@ -58,7 +66,12 @@ export interface StorageFinding {
   readonly shortfall_L_per_year: number;
   /** Days on which the other purposes were not wholly met, in a mean year of the record. */
   readonly otherShortDays_per_year: number;
-  /** Smallest tank for each half of the target and for both; null where no tank would do. */
+  /** Why the smallest tanks are not known to the litre: the rules look at how full the tank is. Null where they are. */
+  readonly noExactSize: 'order' | 'ration' | null;
+  /** Smallest of `sizes` that meets the target and that holds, where no exact size is known; null where none does, or it is. */
+  readonly catalogueForTarget_L: number | null;
+  readonly catalogueToHold_L: number | null;
+  /** Smallest tank for each half of the target and for both; null where no tank would do or `noExactSize` says why it is not known. */
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;
   readonly tankForTarget_L: number | null;
@@ -68,8 +81,8 @@ export interface StorageFinding {
   readonly judgedAlone: SizePoint | null;
   /** The assumption that keeps it from holding, whatever the figures say: the code of its problem; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
-  /** What keeps it short: too small a tank, or too little water for any tank. Null where it meets the target. */
-  readonly lacks: 'tank' | 'water' | null;
+  /** What keeps it short: too small a tank, too little water for any tank, or the ration itself. Null where it meets the target. */
+  readonly lacks: 'tank' | 'water' | 'ration' | null;
   readonly longestRun: DryRun | null;
   /** Longest dry runs first, at most ten. */
   readonly dryRuns: readonly DryRun[];

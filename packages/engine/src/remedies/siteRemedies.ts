@@ -204,7 +204,7 @@ function whyNot(chains: Chains, open: readonly Open[], { market }: RemedyCase, j
   const hasTank = ({ gutter }: Open) => {
     const { group } = gutter[0]!;
     const plans = [asItIs, ...gutter.map((one): Plan => ({ ...asItIs, placed: [one] }))];
-    return plans.some((plan) => (chains.sizes(group, plan)?.tankForTarget_L ?? null) !== null);
+    return plans.some((plan) => chains.sizes(group, plan)?.hasTank === true);
   };
   if (!open.every(hasTank)) return 'water';
   const isMendedAlone = (group: Open) => {

@@ -1,4 +1,4 @@
-import { type DesignSettings, gapFillings, type Target } from '@eavewell/engine';
+import { type DesignSettings, dayOrders, gapFillings, type Target } from '@eavewell/engine';
 import { above, choice, fraction, from, quantity, text, whole } from './columns.ts';
 import type { Column } from './table.ts';
 
@@ -42,5 +42,9 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   gapFilling: choice(
     gapFillings,
     'What gaps in the rain are filled from first: other years, or neighbouring gauges by one of two methods.',
+  ),
+  dayOrder: choice(
+    dayOrders,
+    'The order of each day: people draw before the rain comes in (drawFirst, the cautious one), rain spills before they draw (yas), or they draw before it spills (ybs).',
   ),
 };

@@ -1,4 +1,4 @@
-import { above, date, from, id, quantity, required, text, whole } from './columns.ts';
+import { above, date, fraction, from, id, quantity, required, text, whole } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const sites = defineTable({
@@ -23,5 +23,15 @@ export const sites = defineTable({
       emptyMeans: '1',
     }),
     handOverDay: date('The day the site is handed over with an empty tank.', '1950-01-01', '2150-12-31'),
+    rationBelow_fraction: fraction('Water is rationed while less than this share of the usable volume is in the tank.'),
+    rationedJudged_fraction: fraction(
+      'Share of the judged litres still given then; a day that cuts them is a dry day.',
+      {
+        emptyMeans: '1, where water is rationed',
+      },
+    ),
+    rationedOther_fraction: fraction('Share of the other litres still given then.', {
+      emptyMeans: '1, where water is rationed',
+    }),
   },
 });

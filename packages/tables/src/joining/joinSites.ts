@@ -102,6 +102,20 @@ class SiteJoiner {
   }
 }
 
+/** What is said of rationing; null where all three cells are empty. */
+function rationFacts(values: {
+  readonly rationBelow_fraction: number | null;
+  readonly rationedJudged_fraction: number | null;
+  readonly rationedOther_fraction: number | null;
+}): SiteFacts['ration'] {
+  const ration = {
+    below_fraction: values.rationBelow_fraction,
+    judged_fraction: values.rationedJudged_fraction,
+    other_fraction: values.rationedOther_fraction,
+  };
+  return Object.values(ration).every((share) => share === null) ? null : ration;
+}
+
 /**
  * What is the engine told of each site? Its own row with its roofs, diverters, tanks and demand; the programme's demand where it
  * has none; and the places that put it in doubt. A site whose row could not be used still stands, with nothing known of it.
@@ -130,6 +144,7 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
+      ration: rationFacts(values),
       ...around(values.siteId!, values.gaugeId),
     },
   }));
@@ -138,7 +153,7 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null };
+    const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null, ration: null };
     return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId, null) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);

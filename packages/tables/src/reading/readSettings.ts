@@ -101,8 +101,9 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     return { settings: defaultSettings, problems: reader.problems };
   }
   reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
-  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth' | 'gapFilling'>) =>
-    reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const number = (
+    key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth' | 'gapFilling' | 'dayOrder'>,
+  ) => reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
   const settings: DesignSettings = {
     programme: reader.take('programme', given['programme'], settingsColumns.programme, defaultSettings.programme),
     target: readTarget(reader, given['target']),
@@ -120,6 +121,7 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
       defaultSettings.waterYearStartMonth,
     ),
     gapFilling: reader.take('gapFilling', given['gapFilling'], settingsColumns.gapFilling, defaultSettings.gapFilling),
+    dayOrder: reader.take('dayOrder', given['dayOrder'], settingsColumns.dayOrder, defaultSettings.dayOrder),
   };
   return { settings, problems: reader.problems };
 }

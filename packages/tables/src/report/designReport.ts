@@ -1,4 +1,4 @@
-import { gapFillings } from '@eavewell/engine';
+import { dayOrders, gapFillings } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, notUsed, problem } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
@@ -23,6 +23,7 @@ const settings = z.strictObject({
   leastYears: z.int(),
   waterYearStartMonth: z.int().nullable(),
   gapFilling: z.enum(gapFillings),
+  dayOrder: z.enum(dayOrders),
 });
 
 const gaugeRain = z.strictObject({

@@ -1,3 +1,4 @@
+import { dayOrders } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, problem, range, stationVerdict, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
@@ -40,6 +41,28 @@ export const storage = z
     tankIds,
     people: z.number().describe('Who draw from it.'),
     verdict,
+    order: z.enum(dayOrders).describe('The order of each day.'),
+    ration: z
+      .strictObject({ below_fraction: z.number(), judged_fraction: z.number(), other_fraction: z.number() })
+      .nullable()
+      .describe('What is given while less than the mark is in the tank; null: all that is asked.'),
+    rationedDays_per_year: z
+      .number()
+      .nullable()
+      .describe('Days on which the ration was in force; those that cut the judged litres are dry days too.'),
+    unrationed: size.nullable().describe('This tank with nothing rationed; null where nothing is.'),
+    noExactSize: z
+      .enum(['order', 'ration'])
+      .nullable()
+      .describe('Why no exact smallest tank is known: each size was run on its own. Null where every size is known.'),
+    catalogueForTarget_L: z
+      .number()
+      .nullable()
+      .describe('Smallest of sizes that meets the target, where no exact size is known.'),
+    catalogueToHold_L: z
+      .number()
+      .nullable()
+      .describe('Smallest of the catalogue that holds, where no exact size is known.'),
     tankVolume_L: z.number(),
     judgedDemand_L_per_day: z.number(),
     otherDemand_L_per_day: z.number(),
@@ -54,13 +77,22 @@ export const storage = z
     dryDays_per_year_range: range,
     shortfall_L_per_year: z.number().describe('Judged litres short in a mean year.'),
     otherShortDays_per_year: z.number().describe('Days on which other purposes were short, in a mean year.'),
-    tankForDays_L: z.number().nullable().describe('Smallest tank for the share of days; null: no tank would do.'),
-    tankForRuns_L: z.number().nullable().describe('Smallest tank for the dry runs; null: no tank would do.'),
-    tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do.'),
+    tankForDays_L: z
+      .number()
+      .nullable()
+      .describe('Smallest tank for the share of days; null: no tank would do, or noExactSize.'),
+    tankForRuns_L: z
+      .number()
+      .nullable()
+      .describe('Smallest tank for the dry runs; null: no tank would do, or noExactSize.'),
+    tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do, or noExactSize.'),
     tankToHold_L: z.number().nullable().describe('Smallest tank that would hold; null: this one does, or none would.'),
     judgedAlone: size.nullable().describe('This tank with nothing asked but the judged litres, where it is short.'),
     cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
-    lacks: z.enum(['tank', 'water']).nullable().describe('What keeps it short; null where it meets the target.'),
+    lacks: z
+      .enum(['tank', 'water', 'ration'])
+      .nullable()
+      .describe('What keeps it short; null where it meets the target.'),
     longestRun: dryRun.nullable(),
     dryRuns: z.array(dryRun).describe('Longest first, at most ten.'),
     years: z.array(waterYear),

@@ -1,4 +1,4 @@
-import type { Range, SpiClass, Verdict } from '@eavewell/engine';
+import type { DayOrder, Range, Ration, SpiClass, Verdict } from '@eavewell/engine';
 import { numbers } from './numbers.ts';
 
 const many = (count: number, one: string, more: string): string =>
@@ -28,6 +28,7 @@ const help = {
   site: 'show one site in full, with its working',
   json: 'write one JSON document (docs/design.schema.json) and nothing else',
   pricesOn: 'cost remedies at the latest prices up to DATE (YYYY-MM-DD)',
+  order: 'judge by another order of the day: drawFirst, yas or ybs',
   series: 'with --out or --json: add the daily series of every site',
   sites: 'how many sites',
   seed: 'the same seed makes the same programme',
@@ -110,12 +111,15 @@ const figures = {
   caught: 'Caught',
   shortfall: 'Litres short',
   generous: 'If rain came first',
+  rationed: 'Rationed',
+  unrationed: 'Not rationed, dry',
   columns: ['', 'figure', 'likely', 'target'],
   sizeColumns: ['tank', 'part', 'dry days a year', 'good years', 'target'],
   atLeast: (text: string) => `at least ${text}`,
   atMost: (text: string) => `at most ${text}`,
   limitIn: (days: number) => `at most ${numbers.days(days)}`,
   noTank: 'no tank would do',
+  noneOfCatalogue: 'none of these would do',
   meets: 'met',
   misses: 'missed',
   thisTank: 'this tank',
@@ -157,6 +161,15 @@ const design = {
   notJudgedYet: 'Roof, gutter, treatment unit and tap are not judged yet.',
   range: (fraction: number) =>
     `"likely": ${numbers.percent(fraction)} of records drawn again from these years; the truth lies outside more often, most of all with few years`,
+  order: (order: DayOrder) =>
+    order === 'yas'
+      ? 'Order of each day: rain runs in and spills before people draw (yield after spill)'
+      : order === 'ybs'
+        ? 'Order of each day: rain runs in and people draw before it spills (yield before spill), the generous order'
+        : 'Order of each day: people draw before the rain runs in',
+  ration: ({ below_fraction, judged_fraction, other_fraction }: Ration, tankVolume_L: number) =>
+    `Rationed under ${numbers.litres(below_fraction * tankVolume_L)}: ${numbers.percent(judged_fraction)} of the judged litres are given then, ${numbers.percent(other_fraction)} of the others; a day that cuts the judged litres is a dry day`,
+  noExactSize: 'Each size of tank was run on its own, so the smallest that would do is one of those below',
   noDryRuns: 'No dry day in the record.',
   run: (days: number, from: string, to: string) => `${numbers.days(days)}, ${from} to ${to}`,
   yearsKey: 'each year: dry days (longest dry run); * not judged',
@@ -248,6 +261,7 @@ const trouble = {
   wrongUse: (message: string) => `Wrong use: ${message}`,
   seeHelp: 'eavewell --help shows how.',
   pricesOnForm: '--prices-on needs a day: YYYY-MM-DD',
+  orderForm: '--order is drawFirst, yas or ybs',
   seriesAlone: '--series needs --out DIR or --json',
   folderUnnamed: 'The folder has no name. Name one, as in: eavewell design islands --out results',
   outIsFile: (path: string) => `${path} is a file. Name a folder for --out.`,

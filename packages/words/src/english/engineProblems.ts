@@ -261,6 +261,16 @@ const site = {
       `Tank ${tank(t)} is for settling, and its heights are not known; none of its water was counted.`,
       'Measure diameter, draw-off (outletHeight_m) and overflow: what lies between them counts.',
     ),
+  'site.ration_incomplete': (t) =>
+    t.place.column === 'rationBelow_fraction'
+      ? say(
+          'What is rationed is said, but not below which mark in the tank.',
+          'Fill in rationBelow_fraction in sites.csv, or empty the shares.',
+        )
+      : say(
+          'A mark for rationing is given, but not what is still given below it.',
+          'Fill in rationedJudged_fraction or rationedOther_fraction in sites.csv (0 for nothing), or empty the mark.',
+        ),
   'site.demand_assumed': (t) =>
     say(
       `No demand is given; ${amount(t, ['litres_per_person_per_day', 'used', 'value'], 'L_per_person_per_day', 'the setting')} is used for drinking and cooking.`,

@@ -39,6 +39,7 @@ function forDrinkingAlone(f: StorageFinding): string {
 
 /** The smallest tanks that would do: for the target, and to hold. */
 function tanksThatWouldDo(f: StorageFinding): string {
+  if (f.noExactSize !== null) return catalogueTanks(f);
   if (f.tankForTarget_L === null) return '';
   const tight = numbers.tankLitres(f.tankForTarget_L);
   if (f.tankToHold_L === null) return ` A tank of ${tight} would be tight; none would hold.`;
@@ -48,15 +49,42 @@ function tanksThatWouldDo(f: StorageFinding): string {
     : ` A tank of ${tight} would be tight, one of ${hold} would hold.`;
 }
 
+/** The same where sizes are run one by one: of the catalogue, and no size between. */
+function catalogueTanks(f: StorageFinding): string {
+  if (f.catalogueForTarget_L === null) return ' No tank of the catalogue would do.';
+  const least = numbers.litres(f.catalogueForTarget_L);
+  if (f.catalogueToHold_L === null) return ` Of the catalogue, ${least} would be tight; none would hold.`;
+  return f.catalogueToHold_L === f.catalogueForTarget_L
+    ? ` Of the catalogue, ${least} would hold.`
+    : ` Of the catalogue, ${least} would be tight, ${numbers.litres(f.catalogueToHold_L)} would hold.`;
+}
+
+/** What tank would hold, of a site that is tight. */
+function tankToHold(f: StorageFinding): string {
+  if (f.catalogueToHold_L !== null) return ` Of the catalogue, ${numbers.litres(f.catalogueToHold_L)} would hold.`;
+  return f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold.`;
+}
+
+/** How often water is rationed, and what that does. */
+function rationed(f: StorageFinding): string {
+  if (f.ration === null || f.rationedDays_per_year === null) return '';
+  return ` Rationed on ${numbers.daysAYear(f.rationedDays_per_year)}.`;
+}
+
 function tight(f: StorageFinding): string {
   if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
-  const tank = f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold.`;
-  return `Meets the target, but not surely: ${goodYears(f)}.${tank}`;
+  return `Meets the target, but not surely: ${goodYears(f)}.${tankToHold(f)}`;
 }
 
 function storage(f: StorageFinding): string {
+  return `${storedText(f)}${rationed(f)}`;
+}
+
+function storedText(f: StorageFinding): string {
   if (f.verdict === 'holds') return `${capital(goodYears(f))}.`;
   if (f.verdict === 'tight') return tight(f);
+  if (f.lacks === 'ration')
+    return `Short because of the ration: ${goodYears(f)}. With nothing rationed it would meet the target.`;
   if (f.lacks === 'water') return `${shortOfWater(f)} ${capital(goodYears(f))}.${forDrinkingAlone(f)}`;
   return `Short of tank, not of water: ${goodYears(f)}.${tanksThatWouldDo(f)}${forDrinkingAlone(f)}`;
 }

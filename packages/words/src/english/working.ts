@@ -42,7 +42,12 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
   },
   'storage.order': {
     label: 'Order of each day',
-    formula: 'people draw what was there in the morning, then rain runs in, then what is over spills',
+    formula: 'the order in which people draw, rain runs in, and what is over spills',
+  },
+  'storage.rationedDays': {
+    label: 'Days with water rationed',
+    formula:
+      'days that began with less than the mark in the tank ÷ years of the record; those that cut the judged litres are dry days too',
   },
   'storage.dryDays': {
     label: 'Dry days',
@@ -68,6 +73,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     formula: 'smallest tank without a run over the limit in the wanted number of years',
   },
   'storage.tankForTarget': { label: 'Tank for the target', formula: 'the larger of the two' },
+  'storage.catalogueTank': {
+    label: 'Smallest tank that would do',
+    formula: 'the smallest of the catalogue and this one; each was run on its own, so no exact size is known',
+  },
   'storage.tankToHold': {
     label: 'Tank that would hold',
     formula: 'smallest tank whose worse ends meet the target too; found to two percent',
@@ -112,6 +121,9 @@ const inputs: Readonly<Record<string, string>> = {
   tankForDays: 'tank for the days',
   tankForRuns: 'tank for the dry runs',
   handOverDay: 'hand-over',
+  rationBelow: 'mark, share of the tank',
+  rationedJudged: 'judged litres still given',
+  rationedOther: 'other litres still given',
   waitLow: 'one year in ten at most',
   waitHigh: 'nine years in ten at most',
   statedVolume: 'stated volume',
@@ -153,6 +165,8 @@ export function source(name: string): string {
 /** Values of a working that are words of the engine. */
 export const values: Readonly<Record<string, string>> & { readonly none: string } = {
   drawFirst: 'draw, rain, spill',
+  yas: 'rain, spill, draw what the morning had',
+  ybs: 'rain, draw, spill',
   none: 'no tank would do',
   unknown: 'not known',
   corrugatedMetal: 'corrugated metal',

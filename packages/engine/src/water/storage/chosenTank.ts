@@ -1,6 +1,6 @@
 import type { DayIndex, JudgedRain, StorageFinding } from '../../kernel/index.ts';
 import { listedRuns_count, metSlack_fraction } from './constants.ts';
-import { type Balance, dayByDay, judgedRules } from './dayByDay.ts';
+import { type Balance, dayByDay, judgedRules, type RunRules } from './dayByDay.ts';
 import { dryRuns } from './dryRuns.ts';
 import { firstServiceDay } from './firstService.ts';
 import type { SizeCurve } from './sizeCurve.ts';
@@ -26,6 +26,7 @@ export type ChosenTank = Pick<
  * @param curve - every tank size of the same balance
  * @param tankVolume_L - usable volume [L]
  * @param handOverDay - the day the site is handed over [day], or null
+ * @param rules - order of the day and ration
  * @returns dry runs [day], years, litres short [L/year], days short of other purposes [day/year], the generous end and the first day of service
  * @definition ours: docs/methods/storage.md
  */
@@ -35,6 +36,7 @@ export function chosenTank(
   curve: SizeCurve,
   tankVolume_L: number,
   handOverDay: DayIndex | null,
+  rules: RunRules = judgedRules,
 ): ChosenTank {
   const { years } = rain;
   const { firstDay } = rain.record;
@@ -53,8 +55,8 @@ export function chosenTank(
       longestRun_days: spells.longestByYear_days[index]!,
       filledDays: year.missing_days,
     })),
-    yieldBeforeSpill: generousEnd(balance, rain, curve, tankVolume_L),
-    firstService: handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay),
+    yieldBeforeSpill: generousEnd(balance, rain, curve, tankVolume_L, rules),
+    firstService: handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay, rules),
   };
 }
 
@@ -64,8 +66,9 @@ function generousEnd(
   rain: Pick<JudgedRain, 'record' | 'years' | 'judgedYears'>,
   curve: SizeCurve,
   tankVolume_L: number,
+  rules: RunRules,
 ): StorageFinding['yieldBeforeSpill'] {
-  const { dry } = dayByDay(balance, tankVolume_L, { ...judgedRules, order: 'ybs' });
+  const { dry } = dayByDay(balance, tankVolume_L, { ...rules, order: 'ybs' });
   const { longestByYear_days } = dryRuns(dry, rain.years, rain.record.firstDay);
   let [dryDays, goodYears] = [0, 0];
   for (const [index, year] of rain.years.entries()) {

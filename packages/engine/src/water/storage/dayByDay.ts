@@ -1,7 +1,5 @@
+import type { DayOrder, Ration } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
-
-/** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
-export type DayOrder = 'drawFirst' | 'yas' | 'ybs';
 
 /** What goes in and what is asked, day by day. All arrays have one length, a day each. */
 export interface Balance {
@@ -18,7 +16,10 @@ export interface RunRules {
   readonly order: DayOrder;
   /** 2: the record runs twice and the second run counts. */
   readonly passes: 1 | 2;
-  readonly start: 'empty' | 'full';
+  /** A number is a content [L], not above the tank's. */
+  readonly start: 'empty' | 'full' | number;
+  /** What is given while the morning's content is under a mark; null or left out: all that is asked. */
+  readonly ration?: Ration | null;
 }
 
 /** Judged runs: the cautious order, run twice from an empty tank. */
@@ -38,6 +39,8 @@ export interface TankRun {
   readonly dry: Uint8Array;
   /** Days on which the other purposes were not wholly met. */
   readonly otherShortDays: number;
+  /** Days on which the ration was in force. */
+  readonly rationedDays: number;
   /** Content before the counted pass and after it [L]. */
   readonly startContent_L: number;
   readonly endContent_L: number;
@@ -53,7 +56,7 @@ export interface TankRun {
  *
  * @param balance - inflow and demands by day [L], arrays of one length, values 0 or more
  * @param tankVolume_L - usable volume [L], 0 or more
- * @param rules - order of the day, passes and first content
+ * @param rules - order of the day, passes, first content and ration; what a ration holds back of the judged litres makes a day dry
  * @param keepSeries - whether to keep content, taken and spill by day
  * @returns dry days, contents, litres taken and spilled [L] of the counted pass, and their series where asked
  * @law startContent + inflow = judgedTaken + otherTaken + spill + endContent, to 1e-9 of the inflow
@@ -69,25 +72,31 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   const takenHoldsRoom = rules.order === 'yas' ? 1 : 0;
   const series = keepSeries ? emptySeries(days) : null;
   const dry = new Uint8Array(days);
-  let content = rules.start === 'full' ? tankVolume_L : 0;
+  const { ration = null } = rules;
+  const mark_L = ration === null ? 0 : ration.below_fraction * tankVolume_L;
+  let content = rules.start === 'full' ? tankVolume_L : rules.start === 'empty' ? 0 : rules.start;
   let startContent = content;
-  let [judgedTotal, otherTotal, spillTotal, otherShortDays] = [0, 0, 0, 0];
+  let [judgedTotal, otherTotal, spillTotal, otherShortDays, rationedDays] = [0, 0, 0, 0, 0];
   for (let pass = 1; pass <= passes; pass++) {
     startContent = content;
     dry.fill(0);
-    judgedTotal = otherTotal = spillTotal = otherShortDays = 0;
+    judgedTotal = otherTotal = spillTotal = otherShortDays = rationedDays = 0;
     for (let day = 0; day < days; day++) {
       const inflow = inflow_L[day]!;
       const judged = judged_L[day]!;
       const available = content + rainFirst * inflow;
-      const judgedTaken = Math.min(judged, available);
       const other = other_L[day]!;
-      const otherTaken = Math.min(other, available - judgedTaken);
+      const isRationed = content < mark_L;
+      const judgedGiven = isRationed ? judged * ration!.judged_fraction : judged;
+      const otherGiven = isRationed ? other * ration!.other_fraction : other;
+      const judgedTaken = Math.min(judgedGiven, available);
+      const otherTaken = Math.min(otherGiven, available - judgedTaken);
       const taken = judgedTaken + otherTaken;
       const offered = available - taken + (1 - rainFirst) * inflow;
       content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
       if (judgedTaken < judged * isMet) dry[day] = 1;
       if (otherTaken < other * isMet) otherShortDays++;
+      if (isRationed) rationedDays++;
       judgedTotal += judgedTaken;
       otherTotal += otherTaken;
       spillTotal += offered - content;
@@ -102,6 +111,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   return {
     dry,
     otherShortDays,
+    rationedDays,
     startContent_L: startContent,
     endContent_L: content,
     judgedTaken_L: judgedTotal,
@@ -109,6 +119,26 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
     spill_L: spillTotal,
     series,
   };
+}
+
+/** Some days of a balance, as a balance. The arrays are views. */
+export function daysOf({ inflow_L, judged_L, other_L }: Balance, from: number, to: number): Balance {
+  return {
+    inflow_L: inflow_L.subarray(from, to),
+    judged_L: judged_L.subarray(from, to),
+    other_L: other_L.subarray(from, to),
+  };
+}
+
+/** A balance that begins on another day and ends on the day before it: the record is a loop. */
+export function turnedTo({ inflow_L, judged_L, other_L }: Balance, start: number): Balance {
+  const turned = (values: Float64Array) => {
+    const all = new Float64Array(values.length);
+    all.set(values.subarray(start));
+    all.set(values.subarray(0, start), values.length - start);
+    return all;
+  };
+  return { inflow_L: turned(inflow_L), judged_L: turned(judged_L), other_L: turned(other_L) };
 }
 
 function emptySeries(days: number): TankSeries {

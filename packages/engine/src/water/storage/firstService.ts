@@ -7,7 +7,8 @@ import {
   quantile,
 } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
-import type { Balance } from './dayByDay.ts';
+import { type Balance, dayByDay, judgedRules, type RunRules, turnedTo } from './dayByDay.ts';
+import { looksAtContent } from './dayRules.ts';
 
 /**
  * When does a tank that is empty at hand-over first serve? Each year of the record is tried from the hand-over's day of
@@ -17,6 +18,7 @@ import type { Balance } from './dayByDay.ts';
  * @param firstDay - the record's first day [day]
  * @param tankVolume_L - usable volume [L]
  * @param handOverDay - the day the site is handed over, its tank empty [day]
+ * @param rules - order of the day and ration; `ybs` comes as its net balance
  * @returns median wait over the record's years and its middle eight in ten [day], and the day itself; null where it never serves
  * @law a larger tank or more inflow never makes the wait longer
  * @definition ours: docs/methods/storage.md, first day of service
@@ -26,6 +28,7 @@ export function firstServiceDay(
   firstDay: DayIndex,
   tankVolume_L: number,
   handOverDay: DayIndex,
+  rules: RunRules = judgedRules,
 ): FirstService | null {
   const days = balance.inflow_L.length;
   const { month, day } = calendarDay(handOverDay);
@@ -34,7 +37,9 @@ export function firstServiceDay(
     const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
     if (start >= days) break;
     if (start < 0) continue;
-    const wait = waitFrom(balance, start, tankVolume_L);
+    const wait = looksAtContent(rules)
+      ? waitByRun(balance, start, tankVolume_L, rules)
+      : waitFrom(balance, start, tankVolume_L);
     if (wait === null) return null;
     waits.push(wait);
   }
@@ -60,4 +65,11 @@ function waitFrom(balance: Balance, start: number, tankVolume_L: number): number
     content = Math.min(tankVolume_L, balance.inflow_L[day]!);
   }
   return null;
+}
+
+/** The same by a plain run, where the rules look at how full the tank is. */
+function waitByRun(balance: Balance, start: number, tankVolume_L: number, rules: RunRules): number | null {
+  const { dry } = dayByDay(turnedTo(balance, start), tankVolume_L, { ...rules, passes: 1, start: 'empty' });
+  const wait = dry.indexOf(0);
+  return wait < 0 ? null : wait;
 }

@@ -1,7 +1,9 @@
 import { type DesignSettings, type JudgedRain, jeffreysRange, kthSmallest, type Range } from '../../kernel/index.ts';
 import { holdPrecision_fraction, mostTimesLarger_count } from './constants.ts';
 import { dryDaysAt, goodYearsAt } from './curve.ts';
-import type { Balance } from './dayByDay.ts';
+import type { Balance, RunRules } from './dayByDay.ts';
+import { looksAtContent } from './dayRules.ts';
+import { rerunDryDays } from './rerun.ts';
 import { type DrawnYears, resampledDryDays } from './resample.ts';
 import { isShareMet, type SizeCurve } from './sizeCurve.ts';
 
@@ -11,6 +13,8 @@ export interface DoubtCase {
   readonly rain: JudgedRain;
   readonly settings: DesignSettings;
   readonly drawn: DrawnYears;
+  /** Rules that look at how full the tank is; left out where every size is known at once. */
+  readonly rules?: RunRules;
 }
 
 /** The ranges of one tank size, and whether their worse ends meet the target. */
@@ -49,7 +53,11 @@ export function daysMet_fraction(
 export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: number, goodYears: number): SizeDoubt {
   const { target, range_fraction, leastYears } = given.settings;
   const { judgedYears } = curve;
-  const drawn = resampledDryDays(given.balance, given.rain.years, tankVolume_L, given.drawn, range_fraction);
+  const { balance, rain, rules } = given;
+  const drawn =
+    rules && looksAtContent(rules)
+      ? rerunDryDays(balance, rain.years, tankVolume_L, given.drawn, range_fraction, rules)
+      : resampledDryDays(balance, rain.years, tankVolume_L, given.drawn, range_fraction);
   // Years that are not judged are not drawn, though they drain the tank of the years that are: the range holds its point.
   const point = dryDaysAt(curve.critical_L, curve.years, [tankVolume_L])[0]! / judgedYears;
   const dry = { low: Math.min(drawn.low, point), high: Math.max(drawn.high, point) };

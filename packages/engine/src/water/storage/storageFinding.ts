@@ -3,16 +3,20 @@ import {
   type DesignSettings,
   type EngineProblemCode,
   type JudgedRain,
+  type Ration,
   type SizePoint,
   type StorageFinding,
+  type Verdict,
   verdictOf,
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
-import type { Balance } from './dayByDay.ts';
+import { type Balance, dayByDay } from './dayByDay.ts';
+import { balanceUnder, rulesOf } from './dayRules.ts';
 import type { DrawnYears } from './resample.ts';
-import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
-import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+import type { SizeCurve, TankSize } from './sizeCurve.ts';
+import { type DoubtCase, daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+import { type SizeReader, sizeReader } from './sizeReader.ts';
 import { storageWorking } from './storageWorking.ts';
 
 /** All that is needed to judge one body of water. */
@@ -34,6 +38,8 @@ export interface StorageCase {
   readonly handOverDay: DayIndex | null;
   /** An assumption about the site that keeps it from holding; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
+  /** What is given while the tank is low; null where nothing is rationed. */
+  readonly ration: Ration | null;
 }
 
 /**
@@ -49,18 +55,26 @@ export function storageFinding(given: StorageCase): {
   readonly finding: StorageFinding;
   readonly working: readonly WorkingLine[];
 } {
-  const { balance, rain, tankVolume_L, settings } = given;
-  const { target } = settings;
-  const curve = sizeCurve(balance, rain, target, tankVolume_L);
+  const { rain, tankVolume_L, settings, ration, cappedBy } = given;
+  const rules = rulesOf(settings.dayOrder, ration);
+  const balance = balanceUnder(given.balance, rules);
+  const doubted = { ...given, balance, rules };
+  const reader = sizeReader(doubted, tankVolume_L, cappedBy);
+  const curve = reader.curveAt(tankVolume_L);
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
-  const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
+  const sizes = reader.pointsAt(chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
-  const doubt = sizeDoubt(curve, given, tankVolume_L, point.goodYears);
-  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && given.cappedBy === null);
+  const doubt = sizeDoubt(curve, doubted, tankVolume_L, point.goodYears);
+  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && cappedBy === null);
+  const unrationed = ration === null ? null : pointOf(given, given.balance, null);
   const finding: StorageFinding = {
     tankIds: given.tankIds,
     people: given.people,
     verdict,
+    order: rules.order,
+    ration,
+    rationedDays_per_year: ration && dayByDay(balance, tankVolume_L, rules).rationedDays / rain.years.length,
+    unrationed,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
     otherDemand_L_per_day: given.otherDemand_L_per_day,
@@ -73,23 +87,54 @@ export function storageFinding(given: StorageCase): {
     daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
     dryDays_per_year_range: doubt.dryDays_per_year,
-    tankForDays_L: curve.tankForDays_L,
-    tankForRuns_L: curve.tankForRuns_L,
-    tankForTarget_L: curve.tankForTarget_L,
-    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : tankToHold_L(curve, given),
-    judgedAlone: point.meetsTarget ? null : judgedAlone(given),
-    cappedBy: given.cappedBy,
-    lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
+    ...smallestTanks(reader, curve, doubted, verdict, sizes),
+    judgedAlone: point.meetsTarget || given.otherDemand_L_per_day === 0 ? null : judgedAlone(given),
+    cappedBy,
+    lacks: point.meetsTarget ? null : unrationed?.meetsTarget ? 'ration' : reader.hasTank() ? 'tank' : 'water',
     sizes,
-    ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
+    ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay, rules),
   };
   return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
 }
 
-/** What this tank would do were nothing asked but the judged litres; null where nothing else is. */
-function judgedAlone({ balance, rain, settings, tankVolume_L, otherDemand_L_per_day }: StorageCase): SizePoint | null {
-  if (otherDemand_L_per_day === 0) return null;
-  const alone = { ...balance, other_L: new Float64Array(balance.other_L.length) };
-  const curve = sizeCurve(alone, rain, settings.target, tankVolume_L);
-  return sizePoints(curve, [{ partId: null, tankVolume_L }])[0]!;
+/** The smallest tanks that would do: to the litre where every size is known, else of the catalogue. */
+function smallestTanks(
+  reader: SizeReader,
+  curve: SizeCurve,
+  given: DoubtCase & Pick<StorageCase, 'cappedBy' | 'ration' | 'catalogue'>,
+  verdict: Verdict,
+  sizes: readonly SizePoint[],
+) {
+  const { tankForDays_L, tankForRuns_L, tankForTarget_L } = curve;
+  const isSought = verdict !== 'holds' && given.cappedBy === null;
+  const exact = { tankForDays_L, tankForRuns_L, tankForTarget_L, tankToHold_L: null };
+  if (reader.isExact)
+    return {
+      ...exact,
+      noExactSize: null,
+      catalogueForTarget_L: null,
+      catalogueToHold_L: null,
+      tankToHold_L: isSought ? tankToHold_L(curve, given) : null,
+    };
+  const holding = isSought ? reader.verdictsAt(given.catalogue).find((one) => one.verdict === 'holds') : undefined;
+  return {
+    ...exact,
+    noExactSize: given.ration === null ? ('order' as const) : ('ration' as const),
+    catalogueForTarget_L: sizes.find((size) => size.meetsTarget)?.tankVolume_L ?? null,
+    catalogueToHold_L: holding?.point.tankVolume_L ?? null,
+  };
+}
+
+/** What this tank would do were nothing asked but the judged litres. */
+function judgedAlone(given: StorageCase): SizePoint {
+  const other_L = new Float64Array(given.balance.other_L.length);
+  return pointOf(given, { ...given.balance, other_L }, given.ration);
+}
+
+/** What this tank does on another balance or by another ration. */
+function pointOf(given: StorageCase, whole: Balance, ration: Ration | null): SizePoint {
+  const { rain, tankVolume_L, settings, drawn } = given;
+  const rules = rulesOf(settings.dayOrder, ration);
+  const reader = sizeReader({ balance: balanceUnder(whole, rules), rain, settings, drawn, rules }, tankVolume_L, null);
+  return reader.pointsAt([{ partId: null, tankVolume_L }])[0]!;
 }

@@ -39,11 +39,18 @@ export function storageWorking(
   const asked = workingInput('judgedDemand', finding.judgedDemand_L_per_day, 'L/day');
   const years = workingInput('judgedYears', finding.judgedYears, 'year');
   const run = workingInput('longestDryRun', target.longestDryRun_days, 'day');
-  line('storage.order', 'drawFirst', '', [
+  line('storage.order', finding.order, '', [
     tank,
     asked,
     workingInput('otherDemand', finding.otherDemand_L_per_day, 'L/day'),
   ]);
+  if (finding.ration && finding.rationedDays_per_year !== null)
+    line('storage.rationedDays', finding.rationedDays_per_year, 'day/year', [
+      workingInput('rationBelow', finding.ration.below_fraction, 'fraction'),
+      workingInput('rationedJudged', finding.ration.judged_fraction, 'fraction'),
+      workingInput('rationedOther', finding.ration.other_fraction, 'fraction'),
+      tank,
+    ]);
   line('storage.dryDays', finding.dryDays_per_year, 'day/year', [workingInput('dryDays', dryDays, 'day'), years]);
   line('storage.dryDaysRange', finding.dryDays_per_year_range, 'day/year', [
     workingInput('draws', settings.draws, 'count'),
@@ -67,19 +74,25 @@ export function storageWorking(
     [workingInput('goodYears', finding.goodYears, 'year'), years],
     'brown-cai-dasgupta-2001, Jeffreys interval',
   );
-  line('storage.tankForDays', finding.tankForDays_L, 'L', [
-    asked,
-    workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
-  ]);
-  line('storage.tankForRuns', finding.tankForRuns_L, 'L', [
-    run,
-    workingInput('goodYearsNeeded', finding.goodYearsNeeded, 'year'),
-    years,
-  ]);
-  line('storage.tankForTarget', finding.tankForTarget_L, 'L', [
-    workingInput('tankForDays', finding.tankForDays_L ?? 'none', 'L'),
-    workingInput('tankForRuns', finding.tankForRuns_L ?? 'none', 'L'),
-  ]);
+  if (finding.noExactSize === null) {
+    line('storage.tankForDays', finding.tankForDays_L, 'L', [
+      asked,
+      workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
+    ]);
+    line('storage.tankForRuns', finding.tankForRuns_L, 'L', [
+      run,
+      workingInput('goodYearsNeeded', finding.goodYearsNeeded, 'year'),
+      years,
+    ]);
+    line('storage.tankForTarget', finding.tankForTarget_L, 'L', [
+      workingInput('tankForDays', finding.tankForDays_L ?? 'none', 'L'),
+      workingInput('tankForRuns', finding.tankForRuns_L ?? 'none', 'L'),
+    ]);
+  } else
+    line('storage.catalogueTank', finding.catalogueForTarget_L, 'L', [
+      asked,
+      workingInput('order', finding.order, 'text'),
+    ]);
   if (finding.tankToHold_L !== null)
     line('storage.tankToHold', finding.tankToHold_L, 'L', [
       workingInput('tankForTarget', finding.tankForTarget_L ?? 'none', 'L'),

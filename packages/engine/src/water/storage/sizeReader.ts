@@ -1,0 +1,87 @@
+import type { EngineProblemCode, SizePoint } from '../../kernel/index.ts';
+import { type Balance, judgedRules } from './dayByDay.ts';
+import { looksAtContent } from './dayRules.ts';
+import { runCurve } from './runCurve.ts';
+import { type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
+import { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
+
+/** What tanks of any size do for one balance, by the rules of its site. */
+export interface SizeReader {
+  /** Are all sizes answered at once, so that the smallest tank for a target is known exactly? */
+  readonly isExact: boolean;
+  /** The curve, right at this size [L]. */
+  curveAt(tankVolume_L: number): SizeCurve;
+  pointsAt(sizes: readonly TankSize[]): readonly SizePoint[];
+  verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
+  /** Would some tank meet the target, however large, were nothing rationed? */
+  hasTank(): boolean;
+}
+
+/**
+ * What do tanks of any size do here? Where the rules do not look at how full the tank is, every size is read off one curve; else
+ * each size that is asked for is run on its own.
+ *
+ * @param given - balance [L] as `balanceUnder` gives it, rain, settings, drawn years and rules
+ * @param tankVolume_L - the tank there is [L], whose litres short the curve knows
+ * @param cappedBy - an assumption about the site that keeps it from holding [text]; null where there is none
+ * @returns a reader of sizes [L]; what it has worked out it keeps
+ * @law the verdict at a size is that of `storageFinding` for a tank of that size
+ * @definition ours: docs/methods/storage.md, every size at once; sizes run one by one
+ */
+export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: EngineProblemCode | null): SizeReader {
+  const { balance, rain, settings } = given;
+  const rules = given.rules ?? judgedRules;
+  const { target } = settings;
+  let whole: SizeCurve | null = null;
+  const curve = () => {
+    whole ??= sizeCurve(balance, rain, target, tankVolume_L);
+    return whole;
+  };
+  if (!looksAtContent(rules))
+    return {
+      isExact: true,
+      curveAt: curve,
+      pointsAt: (sizes) => sizePoints(curve(), sizes),
+      verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy),
+      hasTank: () => curve().tankForTarget_L !== null,
+    };
+  const run = new Map<number, SizeCurve>();
+  const curveAt = (volume_L: number) => {
+    const known = run.get(volume_L) ?? runCurve(balance, rain, target, volume_L, rules);
+    run.set(volume_L, known);
+    return known;
+  };
+  const pointAt = (size: TankSize) => sizePoints(curveAt(size.tankVolume_L), [size])[0]!;
+  const verdictAt = (size: TankSize): SizeVerdict => {
+    const point = pointAt(size);
+    if (!point.meetsTarget) return { point, verdict: 'short' };
+    const isSure =
+      cappedBy === null && sizeDoubt(curveAt(size.tankVolume_L), given, size.tankVolume_L, point.goodYears).meetsTarget;
+    return { point, verdict: isSure ? 'holds' : 'tight' };
+  };
+  const inOrder = (sizes: readonly TankSize[]) =>
+    [...sizes].sort((a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1));
+  return {
+    isExact: false,
+    curveAt,
+    pointsAt: (sizes) => inOrder(sizes).map(pointAt),
+    verdictsAt: (sizes) => inOrder(sizes).map(verdictAt),
+    hasTank: () => meetsUnlimited(given),
+  };
+}
+
+/** The target in a tank that never spills, nothing rationed: no tank gives more. */
+function meetsUnlimited({ balance, rain, settings, rules }: DoubtCase): boolean {
+  const tankVolume_L = everyLitre(balance);
+  const plain = { ...(rules ?? judgedRules), ration: null };
+  const curve = runCurve(balance, rain, settings.target, tankVolume_L, plain);
+  return sizePoints(curve, [{ partId: null, tankVolume_L }])[0]!.meetsTarget;
+}
+
+/** More than two passes of the record can bring, and a day's draw besides. */
+function everyLitre({ inflow_L, judged_L, other_L }: Balance): number {
+  let most = 1;
+  for (let day = 0; day < inflow_L.length; day++) most += 2 * inflow_L[day]! + judged_L[day]! + other_L[day]!;
+  return most;
+}
