@@ -36,7 +36,7 @@ describe('settings at fault', () => {
     ['null where a number is needed', { draws: null }, 'draws', 'null', '1000'],
     ['half a year', { leastYears: 10.5 }, 'leastYears', '10.5', '10'],
     ['a month that is not', { waterYearStartMonth: 13 }, 'waterYearStartMonth', '13', 'null'],
-    ['an order of the day nobody knows', { dayOrder: 'yes' }, 'dayOrder', '"yes"', 'drawFirst'],
+    ['an order of the day nobody knows', { dayOrder: 'yes' }, 'dayOrder', '"yes"', '"drawFirst"'],
     ['a target that is a number', { target: 0.95 }, 'target', '0.95', JSON.stringify(defaultSettings.target)],
   ] as const;
   it.each(wrong)('with %s: a blocker that says which default is used', async (_, settings, key, value, used) => {
