@@ -65,9 +65,9 @@ describe('a programme that is written and read again', () => {
       const text = await readFile(join(folder, 'sites.csv'), 'utf8');
       expect(text).toBe(
         [
-          'siteId,name,latitude_deg,longitude_deg,people,gaugeId,rainFactor,handOverDay',
-          'S001,"\'=Upper ""old"", Tarn",-8.5,,120,G-east,,',
-          "S002,''-plus,,,abc,G-east,,",
+          'siteId,name,latitude_deg,longitude_deg,people,gaugeId,rainFactor,handOverDay,rationBelow_fraction,rationedJudged_fraction,rationedOther_fraction',
+          'S001,"\'=Upper ""old"", Tarn",-8.5,,120,G-east,,,,,',
+          "S002,''-plus,,,abc,G-east,,,,,",
           '',
         ].join('\n'),
       );
@@ -163,7 +163,7 @@ describe('the list of what was not used', () => {
       expect(await readFile(path, 'utf8')).toBe(
         [
           'file,row,column,value,reason,cells',
-          'sites.csv,3,people,abc,why: cell.not_a_number,"S002,\'\'-plus,,,abc,G-east,,"',
+          'sites.csv,3,people,abc,why: cell.not_a_number,"S002,\'\'-plus,,,abc,G-east,,,,,"',
           'rain/G-east.csv,4,rain_mm,-9999,why: rainFile.missing_code,"2001-01-03,-9999"',
           '',
         ].join('\n'),

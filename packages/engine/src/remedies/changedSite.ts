@@ -97,6 +97,7 @@ function withTank(site: SiteFacts, change: TankChange): SiteFacts {
   if (change.kind === 'secondTank')
     return { ...site, tanks: [...site.tanks, { ...bought, joinedTo: there[0]?.tankId ?? null }] };
   const [first] = there;
+  if (first === undefined) return { ...site, tanks: [...site.tanks, bought] };
   const peopleFraction = there.find((tank) => tank.peopleFraction !== null)?.peopleFraction ?? null;
   const leading = new Set(roofsTo(site, change));
   return {

@@ -2,7 +2,7 @@ import { metSlack_fraction } from './constants.ts';
 import type { Balance, RunRules } from './dayByDay.ts';
 
 /** How a record is run through tanks of every size: `yas` looks at the content and has to be run size by size. */
-export type SizeRules = RunRules & { readonly order: 'drawFirst' | 'ybs' };
+export type SizeRules = Pick<RunRules, 'passes' | 'start'> & { readonly order: 'drawFirst' | 'ybs' };
 
 /** The answer for every tank volume at once. */
 export interface AllSizes {

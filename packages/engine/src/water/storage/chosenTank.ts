@@ -26,7 +26,7 @@ export type ChosenTank = Pick<
  * @param curve - every tank size of the same balance
  * @param tankVolume_L - usable volume [L]
  * @param handOverDay - the day the site is handed over [day], or null
- * @param rules - order of the day and ration
+ * @param rules - order of the day and ration [fraction]
  * @returns dry runs [day], years, litres short [L/year], days short of other purposes [day/year], the generous end and the first day of service
  * @definition ours: docs/methods/storage.md
  */

@@ -16,8 +16,9 @@ export interface RunRules {
   readonly order: DayOrder;
   /** 2: the record runs twice and the second run counts. */
   readonly passes: 1 | 2;
-  /** A number is a content [L], not above the tank's. */
-  readonly start: 'empty' | 'full' | number;
+  readonly start: 'empty' | 'full';
+  /** In place of `start`, where the first content is another: not above the tank's. */
+  readonly startContent_L?: number;
   /** What is given while the morning's content is under a mark; null or left out: all that is asked. */
   readonly ration?: Ration | null;
 }
@@ -56,7 +57,7 @@ export interface TankRun {
  *
  * @param balance - inflow and demands by day [L], arrays of one length, values 0 or more
  * @param tankVolume_L - usable volume [L], 0 or more
- * @param rules - order of the day, passes, first content and ration; what a ration holds back of the judged litres makes a day dry
+ * @param rules - order of the day, passes, first content [L] and ration [fraction]; what a ration holds back of the judged litres makes a day dry
  * @param keepSeries - whether to keep content, taken and spill by day
  * @returns dry days, contents, litres taken and spilled [L] of the counted pass, and their series where asked
  * @law startContent + inflow = judgedTaken + otherTaken + spill + endContent, to 1e-9 of the inflow
@@ -74,7 +75,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   const dry = new Uint8Array(days);
   const { ration = null } = rules;
   const mark_L = ration === null ? 0 : ration.below_fraction * tankVolume_L;
-  let content = rules.start === 'full' ? tankVolume_L : rules.start === 'empty' ? 0 : rules.start;
+  let content = rules.startContent_L ?? (rules.start === 'full' ? tankVolume_L : 0);
   let startContent = content;
   let [judgedTotal, otherTotal, spillTotal, otherShortDays, rationedDays] = [0, 0, 0, 0, 0];
   for (let pass = 1; pass <= passes; pass++) {

@@ -6,7 +6,7 @@ import { type Balance, judgedRules, type RunRules } from './dayByDay.ts';
  *
  * @param order - the order of the day [text]
  * @param ration - what is given while the tank is low [fraction]; null where nothing is rationed
- * @returns the rules of a judged run: two passes from an empty tank
+ * @returns the rules of a judged run: two passes from an empty tank, with the ration [fraction]
  * @definition ours: docs/decisions/0091-order-on-request.md, 0092-rationing.md
  * @example
  * rulesOf('yas', null).order // → 'yas'
@@ -18,7 +18,7 @@ export function rulesOf(order: DayOrder, ration: Ration | null): RunRules {
 /**
  * Do these rules look at how full the tank is, so that every size has to be run on its own?
  *
- * @param rules - the rules of the run
+ * @param rules - the rules of the run, its ration [fraction]
  * @returns true under yas and where water is rationed
  * @definition ours: docs/methods/storage.md, sizes run one by one
  * @example
@@ -34,7 +34,7 @@ export function looksAtContent(rules: RunRules): boolean {
  * stored, and drawing before storing is then no matter.
  *
  * @param balance - inflow and demands by day [L]
- * @param rules - the rules of the run
+ * @param rules - the rules of the run, its ration [fraction]
  * @returns under ybs without rationing the net balance [L]; else the same balance
  * @law `drawFirst` on the net balance has the dry days and the contents of `ybs` on the whole one
  * @definition ours: docs/methods/storage.md, every size at once

@@ -18,7 +18,7 @@ import { looksAtContent } from './dayRules.ts';
  * @param firstDay - the record's first day [day]
  * @param tankVolume_L - usable volume [L]
  * @param handOverDay - the day the site is handed over, its tank empty [day]
- * @param rules - order of the day and ration; `ybs` comes as its net balance
+ * @param rules - order of the day and ration [fraction]; `ybs` comes as its net balance
  * @returns median wait over the record's years and its middle eight in ten [day], and the day itself; null where it never serves
  * @law a larger tank or more inflow never makes the wait longer
  * @definition ours: docs/methods/storage.md, first day of service

@@ -18,7 +18,8 @@ export interface RationFound {
  * @example
  * rationOf({ siteId: 'S1', ration: { below_fraction: 0.5, judged_fraction: null, other_fraction: 0 } }).ration // → { below_fraction: 0.5, judged_fraction: 1, other_fraction: 0 }
  */
-export function rationOf({ siteId, ration }: Pick<SiteFacts, 'siteId' | 'ration'>): RationFound {
+export function rationOf(site: Pick<SiteFacts, 'siteId' | 'ration'>): RationFound {
+  const { siteId, ration } = site;
   if (ration === null) return { ration: null, problems: [] };
   const { below_fraction, judged_fraction, other_fraction } = ration;
   const isShared = judged_fraction !== null || other_fraction !== null;

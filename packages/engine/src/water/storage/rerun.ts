@@ -18,7 +18,7 @@ interface YearRun {
  * @param tankVolume_L - usable volume [L]
  * @param drawn - the drawn years
  * @param range_fraction - how much of the draws the range holds [fraction]
- * @param rules - order of the day and ration
+ * @param rules - order of the day and ration [fraction]
  * @returns dry days a year, as a range [day/year]
  * @law equals `dayByDay` over the drawn years joined end to end; under drawFirst without rationing, `resampledDryDays`
  * @definition ours: docs/methods/storage.md, sizes run one by one
@@ -62,7 +62,7 @@ function yearRunner(days: Balance, tankVolume_L: number, rules: RunRules): (cont
   return (content_L) => {
     const found = known.get(content_L);
     if (found) return found;
-    const run = dayByDay(days, tankVolume_L, { ...rules, passes: 1, start: content_L });
+    const run = dayByDay(days, tankVolume_L, { ...rules, passes: 1, startContent_L: content_L });
     const one = { end_L: run.endContent_L, dryDays: run.dry.reduce((sum, day) => sum + day, 0) };
     known.set(content_L, one);
     return one;

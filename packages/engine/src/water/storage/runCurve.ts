@@ -11,7 +11,7 @@ import type { SizeCurve } from './sizeCurve.ts';
  * @param rain - the rain's water years
  * @param target - what "enough" means
  * @param tankVolume_L - the tank [L], 0 or more
- * @param rules - order of the day and ration
+ * @param rules - order of the day and ration [fraction]
  * @returns critical volumes and needs of 0 or Infinity [L], shortfall [L] and counts as `sizeCurve` has them; no smallest tank, since one
  *   run knows none
  * @definition ours: docs/methods/storage.md, sizes run one by one

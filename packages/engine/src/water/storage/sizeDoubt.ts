@@ -44,7 +44,7 @@ export function daysMet_fraction(
  * How sure are we of a tank of this size?
  *
  * @param curve - every tank size
- * @param given - balance, rain, settings and drawn years
+ * @param given - balance [L], rain, settings, drawn years and rules
  * @param tankVolume_L - usable volume [L]
  * @param goodYears - good years at this size [year]
  * @returns ranges of good years [fraction], dry days [day/year] and days met [fraction]; whether their worse ends meet the target
@@ -79,7 +79,7 @@ export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: numb
  * they fail, between it and larger ones by halving, since a larger tank never has more dry days in any draw.
  *
  * @param curve - every tank size
- * @param given - balance, rain, settings and drawn years
+ * @param given - balance [L], rain, settings, drawn years and rules
  * @returns volume [L], never too small and too large by 2 % at most; null where no tank would hold
  * @law a tank of this size holds
  * @definition ours: docs/methods/storage.md, verdict

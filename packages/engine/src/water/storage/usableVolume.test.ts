@@ -56,6 +56,10 @@ describe('usableVolume', () => {
     const storing = tank('T1', { nominal_L: 5000 });
     const known = usableVolume('S1', [storing, tank('T2', { ...heights, role: 'settling', joinedTo: 'T1' })]);
     expect(known.tankVolume_L).toBeCloseTo(5000 + Math.PI * 1000, 9);
+    // Of one level with the tank it feeds: that one is drawn down to its own outlet, not to the draw-off of the first.
+    const measured = tank('T1', { diameter_m: 2, outletHeight_m: 0.1, overflowHeight_m: 1.9 });
+    const level = usableVolume('S1', [measured, tank('T2', { ...heights, role: 'settling', joinedTo: 'T1' })]);
+    expect(level.tankVolume_L).toBeCloseTo(Math.PI * (1700 + 1000), 9);
     const stated = tank('T2', { nominal_L: 3000, outletHeight_m: 0.8, role: 'settling', joinedTo: 'T1' });
     const found = usableVolume('S1', [storing, stated]);
     expect(found.tankVolume_L).toBe(5000);

@@ -64,14 +64,17 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
 
 /**
  * Litres of joined tanks whose heights are all known: they share one level, so the lowest overflow spills for all, and below the
- * highest outlet not all of them can be drawn from. Null where a height is missing. Floors are taken to stand at one height.
+ * highest outlet not all of them can be drawn from; a settling tank has its own draw-off, above those of the tanks it feeds. Null where a height is missing. Floors are taken to stand at one height.
  */
 function oneLevel_L(tanks: readonly TankFacts[]): number | null {
   if (tanks.length < 2 || tanks.some((tank) => volumeBetween_L(tank) === null)) return null;
   const top_m = Math.min(...tanks.map((tank) => tank.overflowHeight_m!));
-  const bottom_m = Math.max(...tanks.map((tank) => tank.outletHeight_m!));
-  const level = (tank: TankFacts) =>
-    volumeBetween_L({ ...tank, overflowHeight_m: Math.max(top_m, bottom_m), outletHeight_m: bottom_m })!;
+  const storing = tanks.filter(({ role }) => role === 'storage');
+  const bottom_m = Math.max(...storing.map((tank) => tank.outletHeight_m!));
+  const level = (tank: TankFacts) => {
+    const outletHeight_m = tank.role === 'settling' ? tank.outletHeight_m! : bottom_m;
+    return volumeBetween_L({ ...tank, overflowHeight_m: Math.max(top_m, outletHeight_m), outletHeight_m })!;
+  };
   return tanks.reduce((sum, tank) => sum + level(tank), 0);
 }
 

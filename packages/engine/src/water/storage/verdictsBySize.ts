@@ -13,7 +13,7 @@ export interface SizeVerdict {
  * at the few sizes between those that are surely `short` or `tight` and those that hold.
  *
  * @param curve - every tank size
- * @param given - balance, rain, settings and drawn years
+ * @param given - balance [L], rain, settings and drawn years
  * @param sizes - tanks [L], 0 or more
  * @param cappedBy - an assumption about the site that keeps it from holding [text]; null where there is none
  * @returns each size's point on the curve and its verdict, smallest first
