@@ -15,3 +15,10 @@ export const mostTimesLarger_count = 16;
 
 /** Litres count as met, and a tank as large enough, to this share of them: what sums in doubles may lose [fraction]. Ours. */
 export const metSlack_fraction = 1e-9;
+
+/**
+ * The year drier than any on record is this many standard deviations of the years' rain beyond the driest, and the wettest
+ * likewise [count]. Ours: about twice what a normal distribution has there in the mean, since seasons differ by more than
+ * their sum; chosen by the coverage measured in docs/methods/storage.md.
+ */
+export const beyondExtreme_count = 0.8;

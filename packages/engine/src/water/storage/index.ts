@@ -19,10 +19,11 @@ export {
   type TankRun,
   type TankSeries,
 } from './dayByDay.ts';
+export { type DrawnYears, drawPool, drawYears, type PoolYear } from './drawYears.ts';
 export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
-export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
+export { type DrawnRecords, drawnRecords } from './resample.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 export { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { defaultSettings, type JudgedRain } from '../../kernel/index.ts';
 import { goodYearsAt } from './curve.ts';
-import { drawYears } from './resample.ts';
+import { drawYears } from './drawYears.ts';
 import { sizeCurve, sizePoints } from './sizeCurve.ts';
 import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 

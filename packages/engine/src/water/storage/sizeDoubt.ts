@@ -1,8 +1,18 @@
-import { type DesignSettings, type JudgedRain, jeffreysRange, kthSmallest, type Range } from '../../kernel/index.ts';
+import {
+  type DesignSettings,
+  type JudgedRain,
+  jeffreysRange,
+  kthSmallest,
+  nextCountRange,
+  quantile,
+  type Range,
+  widenedTail_fraction,
+} from '../../kernel/index.ts';
 import { holdPrecision_fraction, mostTimesLarger_count } from './constants.ts';
 import { dryDaysAt, goodYearsAt } from './curve.ts';
 import type { Balance } from './dayByDay.ts';
-import { type DrawnYears, resampledDryDays } from './resample.ts';
+import { type DrawnYears, drawPool } from './drawYears.ts';
+import { drawnRecords } from './resample.ts';
 import { isShareMet, type SizeCurve } from './sizeCurve.ts';
 
 /** What the doubt about a tank is worked out from. */
@@ -16,6 +26,8 @@ export interface DoubtCase {
 /** The ranges of one tank size, and whether their worse ends meet the target. */
 export interface SizeDoubt {
   readonly goodYears_fraction: Range;
+  /** Good ones of as many coming years as were judged. */
+  readonly goodYearsNext: Range;
   readonly dryDays_per_year: Range;
   readonly daysMet_fraction: Range;
   readonly meetsTarget: boolean;
@@ -37,33 +49,55 @@ export function daysMet_fraction(
 }
 
 /**
- * How sure are we of a tank of this size?
+ * How sure are we of a tank of this size? The drawn records give the range of the days; the good years counted and the
+ * drawn records each give one of the years, and both are told as one.
  *
  * @param curve - every tank size
  * @param given - balance, rain, settings and drawn years
  * @param tankVolume_L - usable volume [L]
  * @param goodYears - good years at this size [year]
- * @returns ranges of good years [fraction], dry days [day/year] and days met [fraction]; whether their worse ends meet the target
+ * @returns ranges of good years [fraction], of good ones among as many coming years [year], of dry days [day/year] and
+ *   days met [fraction]; whether their worse ends meet the target
+ * @law a range holds its point
+ * @law a larger tank, or more roof, never makes the worse end of a range worse
  * @definition ours: docs/methods/storage.md, how sure
  */
 export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: number, goodYears: number): SizeDoubt {
   const { target, range_fraction, leastYears } = given.settings;
   const { judgedYears } = curve;
-  const drawn = resampledDryDays(given.balance, given.rain.years, tankVolume_L, given.drawn, range_fraction);
+  const pool = drawPool(given.rain);
+  const drawn = drawnRecords(given.balance, pool, tankVolume_L, target.longestDryRun_days, given.drawn);
+  const tail = widenedTail_fraction(judgedYears, range_fraction);
+  const counted = jeffreysRange(goodYears, judgedYears, range_fraction);
+  const good = withIn(middleOf(drawn.goodYears_fraction, tail), counted.low, counted.high);
   // Years that are not judged are not drawn, though they drain the tank of the years that are: the range holds its point.
   const point = dryDaysAt(curve.critical_L, curve.years, [tankVolume_L])[0]! / judgedYears;
-  const dry = { low: Math.min(drawn.low, point), high: Math.max(drawn.high, point) };
+  // So many years may be bad, seen or not, and a bad year has a dry run over the limit.
+  const unseen = (1 - good.low) * (target.longestDryRun_days + 1);
+  const dry = withIn(middleOf(drawn.dryDays_per_year, tail), point, Math.max(point, unseen));
   const daysMet = { low: daysMet_fraction(curve, dry.high), high: daysMet_fraction(curve, dry.low) };
-  const good = jeffreysRange(goodYears, judgedYears, range_fraction);
+  const next = nextCountRange(goodYears, judgedYears, judgedYears, range_fraction);
   return {
     goodYears_fraction: good,
+    goodYearsNext: withIn(next, Math.floor(good.low * judgedYears), Math.ceil(good.high * judgedYears)),
     dryDays_per_year: dry,
     daysMet_fraction: daysMet,
     meetsTarget:
-      good.low >= target.goodYears_fraction &&
+      isShareMet(good.low, 1, target.goodYears_fraction) &&
       isShareMet(daysMet.low, 1, target.daysMet_fraction) &&
       judgedYears >= leastYears,
   };
+}
+
+/** The values without this share of them at each end; their order is changed. */
+function middleOf(values: Float64Array, tail_fraction: number): Range {
+  values.sort();
+  return { low: quantile(values, tail_fraction), high: quantile(values, 1 - tail_fraction) };
+}
+
+/** The range, wide enough to hold these too. */
+function withIn(range: Range, low: number, high: number): Range {
+  return { low: Math.min(range.low, low), high: Math.max(range.high, high) };
 }
 
 /**

@@ -10,7 +10,7 @@ import {
 } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
-import type { DrawnYears } from './resample.ts';
+import type { DrawnYears } from './drawYears.ts';
 import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { storageWorking } from './storageWorking.ts';
@@ -64,6 +64,7 @@ export function storageFinding(given: StorageCase): {
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
     goodYears_fraction_range: doubt.goodYears_fraction,
+    goodYearsNext_range: doubt.goodYearsNext,
     daysMet_fraction: daysMet_fraction(curve, point.dryDays_per_year),
     daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,

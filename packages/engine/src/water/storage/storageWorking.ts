@@ -67,6 +67,11 @@ export function storageWorking(
     [workingInput('goodYears', finding.goodYears, 'year'), years],
     'brown-cai-dasgupta-2001, Jeffreys interval',
   );
+  line('storage.goodYearsNext', finding.goodYearsNext_range, 'year', [
+    workingInput('goodYears', finding.goodYears, 'year'),
+    years,
+    workingInput('range', settings.range_fraction, 'fraction'),
+  ]);
   line('storage.tankForDays', finding.tankForDays_L, 'L', [
     asked,
     workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
