@@ -75,9 +75,9 @@ export function drawYears(judgedYears: number, draws: number, seed: number): Dra
       if (i + 1 < judgedYears) positions[row + i + 1] = (start + 1) % judgedYears;
     }
     for (let i = row; i < row + judgedYears; i++) {
-      const stretch = dice.next(judgedYears + 1);
-      if (stretch === 0) positions[i] = judgedYears;
-      else if (stretch === judgedYears) positions[i] = judgedYears + 1;
+      const half = dice.next(2 * judgedYears + 2);
+      if (half === 0) positions[i] = judgedYears;
+      else if (half === 1) positions[i] = judgedYears + 1;
     }
   }
   return { draws, length: judgedYears, positions };
