@@ -26,6 +26,17 @@ export interface DrawnYears {
  * @definition ours: docs/methods/storage.md, how sure
  */
 export function drawPool(rain: Pick<JudgedRain, 'record' | 'years'>): readonly PoolYear[] {
+  const known = knownPools.get(rain);
+  if (known) return known;
+  const pool = poolOf(rain);
+  knownPools.set(rain, pool);
+  return pool;
+}
+
+/** Pools that were asked for before, by their rain: all sites on a gauge ask for the same one. */
+const knownPools = new WeakMap<Pick<JudgedRain, 'record' | 'years'>, readonly PoolYear[]>();
+
+function poolOf(rain: Pick<JudgedRain, 'record' | 'years'>): readonly PoolYear[] {
   const judged = rain.years.filter((year) => year.judged);
   if (judged.length === 0) return [];
   const rain_mm = judged.map(({ from, to }) => {

@@ -33,11 +33,15 @@ export function drawnRecords(
   if (pool.length === 0) throw new RangeError('drawnRecords: needs a year to draw');
   const table = yearsAtVolume(balance, pool, tankVolume_L, longestDryRun_days);
   const kept = { dryDays_per_year: new Float64Array(drawn.draws), goodYears_fraction: new Float64Array(drawn.draws) };
-  const neverDry = table.ends[table.count - 1] === 0 && table.always.every((dry) => dry === 0);
-  if (neverDry) kept.goodYears_fraction.fill(1);
-  else if (isSettled(table)) drawSettled(table, drawn, kept);
-  else drawOneByOne(table, drawn, kept);
+  const canBeDry = Uint8Array.from(table.always, (dry, year) => (dry > 0 || hasThresholds(table, year) ? 1 : 0));
+  if (!canBeDry.includes(1)) kept.goodYears_fraction.fill(1);
+  else if (isSettled(table)) drawSettled(table, canBeDry, drawn, kept);
+  else drawOneByOne(table, canBeDry, drawn, kept);
   return kept;
+}
+
+function hasThresholds({ ends }: YearsAtVolume, year: number): boolean {
+  return ends[year]! > (year === 0 ? 0 : ends[year - 1]!);
 }
 
 /** Does every year end as it does whatever its beginning, dry run at its end included? */
@@ -52,34 +56,64 @@ function isSettled({ count, days, low_L, high_L, last_L, tooLong_days }: YearsAt
 /** One sum carries both counts, since a record has fewer dry days than this [count]. */
 const badYear = 2 ** 24;
 
-/** Where every year ends as it does whatever its beginning, what a year does hangs on the year before alone. */
-function drawSettled(table: YearsAtVolume, { draws, length, positions }: DrawnYears, kept: DrawnRecords): void {
-  const { count } = table;
-  const after = new Float64Array(count * count);
-  for (let before = 0; before < count; before++) {
-    const content = table.high_L[before]!;
-    const run = runAtEnd(table, before, content, 0);
-    for (let year = 0; year < count; year++)
-      after[before * count + year] =
-        dryDaysFrom(table, year, content) + (isBad(table, year, content, run) ? badYear : 0);
-  }
-  for (let draw = 0; draw < draws; draw++) {
-    const first = draw * length;
-    let before = positions[first + length - 1]!;
-    let sum = 0;
-    for (let i = first; i < first + length; i++) {
-      const year = positions[i]!;
-      sum += after[before * count + year]!;
-      before = year;
+/**
+ * Where every year ends as it does whatever its beginning, what a year does hangs on the year before alone. Year by year
+ * of the pool, since most are never dry and need no look.
+ */
+function drawSettled(table: YearsAtVolume, canBeDry: Uint8Array, drawn: DrawnYears, kept: DrawnRecords): void {
+  const { count, high_L } = table;
+  const { draws, before, ends } = placesOf(drawn);
+  const runs = Float64Array.from(high_L, (content, year) => runAtEnd(table, year, content, 0));
+  const after = new Float64Array(count);
+  const sums = kept.dryDays_per_year;
+  for (let year = 0; year < count; year++) {
+    if (canBeDry[year] === 0) continue;
+    for (let last = 0; last < count; last++) {
+      const bad = isBad(table, year, high_L[last]!, runs[last]!);
+      after[last] = dryDaysFrom(table, year, high_L[last]!) + (bad ? badYear : 0);
     }
-    const bad = Math.floor(sum / badYear);
-    kept.dryDays_per_year[draw] = (sum - bad * badYear) / length;
-    kept.goodYears_fraction[draw] = 1 - bad / length;
+    const end = ends[year] ?? 0;
+    for (let i = year === 0 ? 0 : ends[year - 1]!; i < end; i++) sums[draws[i]!]! += after[before[i]!]!;
+  }
+  for (let draw = 0; draw < sums.length; draw++) {
+    const bad = Math.floor(sums[draw]! / badYear);
+    kept.goodYears_fraction[draw] = 1 - bad / drawn.length;
+    sums[draw] = (sums[draw]! - bad * badYear) / drawn.length;
   }
 }
 
+/** Where each year of the pool was drawn: in which draw, after which year. A year's places end where `ends` says. */
+interface Places {
+  readonly draws: Uint32Array;
+  readonly before: Uint16Array;
+  readonly ends: Uint32Array;
+}
+
+/** The places of draws that were asked for before; every site of a programme asks for the same few. */
+const knownPlaces = new WeakMap<DrawnYears, Places>();
+
+function placesOf(drawn: DrawnYears): Places {
+  const known = knownPlaces.get(drawn);
+  if (known) return known;
+  const { positions, length } = drawn;
+  const ends = new Uint32Array(positions.reduce((most, position) => Math.max(most, position), 0) + 1);
+  for (const position of positions) ends[position]!++;
+  for (let year = 1; year < ends.length; year++) ends[year]! += ends[year - 1]!;
+  const next = ends.slice();
+  const places = { draws: new Uint32Array(positions.length), before: new Uint16Array(positions.length), ends };
+  for (let i = positions.length - 1; i >= 0; i--) {
+    const place = --next[positions[i]!]!;
+    places.draws[place] = Math.floor(i / length);
+    places.before[place] = positions[i % length === 0 ? i + length - 1 : i - 1]!;
+  }
+  knownPlaces.set(drawn, places);
+  return places;
+}
+
 /** In general: year after year, twice where a dry run crosses the seam. */
-function drawOneByOne(table: YearsAtVolume, { draws, length, positions }: DrawnYears, kept: DrawnRecords): void {
+function drawOneByOne(table: YearsAtVolume, canBeDry: Uint8Array, drawn: DrawnYears, kept: DrawnRecords): void {
+  const { draws, length, positions } = drawn;
+  const { shift_L, low_L, high_L } = table;
   for (let draw = 0; draw < draws; draw++) {
     const first = draw * length;
     const start = contentAfterAll(table, positions, first, first + length);
@@ -90,10 +124,12 @@ function drawOneByOne(table: YearsAtVolume, { draws, length, positions }: DrawnY
       dry = bad = 0;
       for (let i = first; i < first + length; i++) {
         const year = positions[i]!;
-        dry += dryDaysFrom(table, year, content);
-        if (isBad(table, year, content, run)) bad++;
-        run = runAtEnd(table, year, content, run);
-        content = contentAfter(table, year, content);
+        if (canBeDry[year] === 1) {
+          dry += dryDaysFrom(table, year, content);
+          if (isBad(table, year, content, run)) bad++;
+          run = runAtEnd(table, year, content, run);
+        } else run = 0;
+        content = Math.min(high_L[year]!, Math.max(low_L[year]!, content + shift_L[year]!));
       }
       if (run === atSeam) break;
       atSeam = run;
@@ -117,10 +153,6 @@ function contentAfterAll(table: YearsAtVolume, positions: Uint16Array, first: nu
     shift += table.shift_L[year]!;
   }
   return Math.min(high, Math.max(low, shift));
-}
-
-function contentAfter(table: YearsAtVolume, year: number, content: number): number {
-  return Math.min(table.high_L[year]!, Math.max(table.low_L[year]!, content + table.shift_L[year]!));
 }
 
 /** Does a dry run grow too long on some day of this year, with so many dry days right before it? */

@@ -72,7 +72,7 @@ export function storageFinding(given: StorageCase): {
     tankForDays_L: curve.tankForDays_L,
     tankForRuns_L: curve.tankForRuns_L,
     tankForTarget_L: curve.tankForTarget_L,
-    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : tankToHold_L(curve, given),
+    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : tankToHold_L(curve, given, { tankVolume_L, doubt }),
     judgedAlone: point.meetsTarget ? null : judgedAlone(given),
     cappedBy: given.cappedBy,
     lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
