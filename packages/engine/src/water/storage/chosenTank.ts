@@ -41,8 +41,8 @@ export function chosenTank(
   const dry = dryAt(curve.critical_L, tankVolume_L);
   const spells = dryRuns(dry, years, firstDay);
   return {
-    shortfall_L_per_year: curve.shortfall_L / years.length,
-    otherShortDays_per_year: curve.otherShortDays / years.length,
+    shortfall_L_per_year: curve.shortfall_L / rain.judgedYears,
+    otherShortDays_per_year: curve.otherShortDays / rain.judgedYears,
     longestRun: spells.runs[0] ?? null,
     dryRuns: spells.runs.slice(0, listedRuns_count),
     years: years.map((year, index) => ({

@@ -129,7 +129,8 @@ function drawOneByOne(table: YearsAtVolume, canBeDry: Uint8Array, drawn: DrawnYe
           if (isBad(table, year, content, run)) bad++;
           run = runAtEnd(table, year, content, run);
         } else run = 0;
-        content = Math.min(high_L[year]!, Math.max(low_L[year]!, content + shift_L[year]!));
+        const [shifted, least, most] = [content + shift_L[year]!, low_L[year]!, high_L[year]!];
+        content = shifted < least ? least : shifted > most ? most : shifted;
       }
       if (run === atSeam) break;
       atSeam = run;

@@ -105,8 +105,8 @@ function fillYear(
     const out = wanted + other_L[day]!;
     const inflow = inflow_L[day]! * inflowFactor;
     shift += inflow - out;
-    low = Math.min(tankVolume_L, Math.max(0, low - out) + inflow);
-    high = Math.min(tankVolume_L, Math.max(0, high - out) + inflow);
+    low = afterDay(low, out, inflow, tankVolume_L);
+    high = afterDay(high, out, inflow, tankVolume_L);
   }
   // From the day on which the content no longer hangs on the beginning, there is one content only.
   for (; day < year.to; day++) {
@@ -115,7 +115,7 @@ function fillYear(
       dry++;
       stretch.add(Infinity, day);
     } else if (stretch.length > 0) stretch.close(false);
-    low = high = Math.min(tankVolume_L, Math.max(0, low - wanted - other_L[day]!) + inflow_L[day]! * inflowFactor);
+    low = high = afterDay(low, wanted + other_L[day]!, inflow_L[day]! * inflowFactor, tankVolume_L);
   }
   if (stretch.length > 0) stretch.close(true);
   rows.shift_L[index] = shift;
@@ -123,6 +123,13 @@ function fillYear(
   rows.high_L[index] = high;
   rows.always[index] = dry;
   return end;
+}
+
+/** Content after a day: what is asked goes out, as far as it is there, the rain comes in, the rest spills [L]. */
+function afterDay(content: number, out: number, inflow: number, tankVolume_L: number): number {
+  // Comparisons and no Math.min: this is run millions of times.
+  const left = content > out ? content - out + inflow : inflow;
+  return left < tankVolume_L ? left : tankVolume_L;
 }
 
 /** The stretch of days in a row that can be dry, as it is walked through; when it ends, the row takes what it needs of it. */
