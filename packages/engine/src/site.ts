@@ -10,6 +10,7 @@ import {
   type Station,
   type StationVerdict,
   type StorageSeries,
+  unusableFigures,
   type Verdict,
   type WorkingLine,
   worstVerdict,
@@ -83,7 +84,7 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   return {
     siteId: site.siteId,
     name: site.name,
-    people: site.people,
+    people: Number.isFinite(site.people) ? site.people : null,
     gaugeId: site.gaugeId,
     verdict: worstVerdict(Object.values(stations)),
     stations,
@@ -198,6 +199,8 @@ function siteStops(
     const place = { ...doubt, siteId: site.siteId };
     return { ...nothing, restated: [engineProblem('site.facts_in_doubt', place, { count: site.doubts.length })] };
   }
+  const unusable = unusableFigures(site);
+  if (unusable.length > 0) return { ...nothing, restated: [], own: unusable };
   const place = { file: 'sites.csv', column: 'gaugeId', siteId: site.siteId };
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
   const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];

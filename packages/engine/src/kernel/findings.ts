@@ -52,9 +52,9 @@ export interface StorageFinding {
   readonly daysMet_fraction_range: Range;
   readonly dryDays_per_year: number;
   readonly dryDays_per_year_range: Range;
-  /** Judged litres short in a mean year of the record, years not judged among them. */
+  /** Judged litres short in a mean judged year. */
   readonly shortfall_L_per_year: number;
-  /** Days on which the other purposes were not wholly met, in a mean year of the record. */
+  /** Days on which the other purposes were not wholly met, in a mean judged year. */
   readonly otherShortDays_per_year: number;
   /** Smallest tank for each half of the target and for both; null where no tank would do. */
   readonly tankForDays_L: number | null;
@@ -80,7 +80,7 @@ export interface StorageFinding {
   readonly firstService: FirstService | null;
 }
 
-/** When a tank that starts empty first serves: the median over the record's years, and the middle eight in ten. */
+/** When a tank that starts empty first serves: the median over hand-overs in the judged years, and the middle eight in ten. */
 export interface FirstService {
   readonly handOverDay: DayIndex;
   readonly wait_days: number;

@@ -13,5 +13,6 @@ export * from './rainRecord.ts';
 export * from './range.ts';
 export * from './seeds.ts';
 export * from './units.ts';
+export * from './unusableFigures.ts';
 export * from './verdicts.ts';
 export * from './working.ts';

@@ -54,7 +54,7 @@ export function chosenTank(
       filledDays: year.missing_days,
     })),
     yieldBeforeSpill: generousEnd(balance, rain, curve, tankVolume_L),
-    firstService: handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay),
+    firstService: handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay, years),
   };
 }
 

@@ -25,7 +25,14 @@ export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnRecords, drawnRecords } from './resample.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
-export { type ChosenDoubt, type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+export {
+  type ChosenDoubt,
+  type DoubtCase,
+  daysMet_fraction,
+  type SizeDoubt,
+  sizeDoubt,
+  tankToHold_L,
+} from './sizeDoubt.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
 export { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';

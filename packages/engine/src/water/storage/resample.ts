@@ -129,8 +129,7 @@ function drawOneByOne(table: YearsAtVolume, canBeDry: Uint8Array, drawn: DrawnYe
           if (isBad(table, year, content, run)) bad++;
           run = runAtEnd(table, year, content, run);
         } else run = 0;
-        const [shifted, least, most] = [content + shift_L[year]!, low_L[year]!, high_L[year]!];
-        content = shifted < least ? least : shifted > most ? most : shifted;
+        content = Math.min(high_L[year]!, Math.max(low_L[year]!, content + shift_L[year]!));
       }
       if (run === atSeam) break;
       atSeam = run;

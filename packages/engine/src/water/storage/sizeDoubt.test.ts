@@ -39,10 +39,29 @@ function dryEnds(shortYears: number) {
 const holds = (made: ReturnType<typeof dryEnds>, volume: number) =>
   sizeDoubt(made.curve, made.given, volume, goodYearsAt(made.curve.needs_L, volume)).meetsTarget;
 
+const chosenAt = (made: ReturnType<typeof dryEnds>, tankVolume_L: number) => ({
+  tankVolume_L,
+  doubt: sizeDoubt(made.curve, made.given, tankVolume_L, goodYearsAt(made.curve.needs_L, tankVolume_L)),
+});
+
 describe('tankToHold_L', () => {
+  it('comes to the same, to its two hundredths, from whichever tank is known to be too small', () => {
+    const made = dryEnds(1);
+    const found = tankToHold_L(made.curve, made.given, chosenAt(made, 100))!;
+    const least = made.curve.tankForTarget_L!;
+    expect(found).toBeGreaterThan(least);
+    for (const share of [0, 0.2, 0.6, 0.9]) {
+      const tooSmall = least + share * (found - least);
+      expect(holds(made, tooSmall)).toBe(false);
+      const again = tankToHold_L(made.curve, made.given, chosenAt(made, tooSmall))!;
+      expect(holds(made, again)).toBe(true);
+      expect(Math.abs(again / found - 1)).toBeLessThan(0.021);
+    }
+  });
+
   it('gives a tank that holds, and one a thirtieth smaller does not', () => {
     const made = dryEnds(0);
-    const found = tankToHold_L(made.curve, made.given)!;
+    const found = tankToHold_L(made.curve, made.given, chosenAt(made, 100))!;
     expect(found).toBeGreaterThanOrEqual(made.curve.tankForTarget_L!);
     expect(holds(made, found)).toBe(true);
     expect(holds(made, found * 0.97)).toBe(false);
@@ -50,13 +69,13 @@ describe('tankToHold_L', () => {
 
   it('gives none where too many years fall short in any tank', () => {
     const made = dryEnds(20);
-    expect(tankToHold_L(made.curve, made.given)).toBeNull();
+    expect(tankToHold_L(made.curve, made.given, chosenAt(made, 100))).toBeNull();
   });
 
   it('gives none on a short record', () => {
     const made = dryEnds(0);
     const settings = { ...defaultSettings, leastYears: 31 };
-    expect(tankToHold_L(made.curve, { ...made.given, settings })).toBeNull();
+    expect(tankToHold_L(made.curve, { ...made.given, settings }, chosenAt(made, 100))).toBeNull();
   });
 });
 

@@ -173,7 +173,8 @@ function fewestSureYears({ judgedYears, goodYearsNeeded }: SizeCurve, settings: 
   if (judgedYears < settings.leastYears) return null;
   const { target, range_fraction } = settings;
   for (let years = goodYearsNeeded; years <= judgedYears; years++)
-    if (isShareMet(countedYears(years, judgedYears, range_fraction).share.low, 1, target.goodYears_fraction)) return years;
+    if (isShareMet(countedYears(years, judgedYears, range_fraction).share.low, 1, target.goodYears_fraction))
+      return years;
   return null;
 }
 
@@ -195,7 +196,8 @@ function smallestBetween(tooSmall: Tried, holds: Tried, excessAt: (volume_L: num
     const margin = (holdPrecision_fraction / 2) * large.volume_L;
     const line = small.volume_L + (gap * small.excess) / (small.excess - large.excess) - 0.9 * side * margin;
     const middle = small.volume_L + gap / 2;
-    const volume_L = sameSide >= 2 ? middle : Math.min(large.volume_L - margin, Math.max(small.volume_L + margin, line));
+    const volume_L =
+      sameSide >= 2 ? middle : Math.min(large.volume_L - margin, Math.max(small.volume_L + margin, line));
     const tried = { volume_L, excess: excessAt(volume_L) };
     const moved = tried.excess <= 0 ? 1 : -1;
     if (moved === 1) large = tried;

@@ -127,9 +127,7 @@ function fillYear(
 
 /** Content after a day: what is asked goes out, as far as it is there, the rain comes in, the rest spills [L]. */
 function afterDay(content: number, out: number, inflow: number, tankVolume_L: number): number {
-  // Comparisons and no Math.min: this is run millions of times.
-  const left = content > out ? content - out + inflow : inflow;
-  return left < tankVolume_L ? left : tankVolume_L;
+  return Math.min(tankVolume_L, Math.max(0, content - out) + inflow);
 }
 
 /** The stretch of days in a row that can be dry, as it is walked through; when it ends, the row takes what it needs of it. */
