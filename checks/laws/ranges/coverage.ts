@@ -2,8 +2,8 @@ import {
   type Balance,
   type DesignSettings,
   defaultSettings,
-  dryDaysAt,
   drawYears,
+  dryDaysAt,
   goodYearsAt,
   type JudgedRain,
   sizeCurve,
@@ -61,7 +61,9 @@ function truthOf({ climate, correlation, asked_fraction, tank }: CoverageCase, y
   const curve = sizeCurve(balanceOf(rain_mm, demand_L), judged(rain_mm, years), settings.target, 0);
   const needs = curve.needs_L.slice().sort();
   const tankVolume_L =
-    tank === 'justMisses' ? curve.tankForTarget_L! * 0.98 : needs[Math.floor((tank === 'roomy' ? 0.998 : 0.96) * years)]!;
+    tank === 'justMisses'
+      ? curve.tankForTarget_L! * 0.98
+      : needs[Math.floor((tank === 'roomy' ? 0.998 : 0.96) * years)]!;
   return {
     tankVolume_L,
     demand_L,

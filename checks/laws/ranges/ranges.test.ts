@@ -14,7 +14,8 @@ function allCases(): readonly CoverageCase[] {
   for (const climate of [oneSeason, twoSeasons])
     for (const kind of [everyYear, carries])
       for (const correlation of [0, 0.3, 0.5, 0.7])
-        for (const tank of ['justMisses', 'rarelyBad', 'roomy'] as const) cases.push({ ...kind, climate, correlation, tank });
+        for (const tank of ['justMisses', 'rarelyBad', 'roomy'] as const)
+          cases.push({ ...kind, climate, correlation, tank });
   return cases;
 }
 

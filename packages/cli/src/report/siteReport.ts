@@ -50,7 +50,7 @@ function storageReport(f: StorageFinding): NonNullable<SiteReport['storage']> {
     goodYears: f.goodYears,
     goodYearsNeeded: f.goodYearsNeeded,
     goodYears_fraction_range: f.goodYears_fraction_range,
-    goodYearsNext_range: f.goodYearsNext_range,
+    comingGood_years_range: f.comingGood_years_range,
     daysMet_fraction: f.daysMet_fraction,
     daysMet_fraction_range: f.daysMet_fraction_range,
     dryDays_per_year: f.dryDays_per_year,

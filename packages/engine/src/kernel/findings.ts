@@ -47,7 +47,7 @@ export interface StorageFinding {
   readonly goodYearsNeeded: number;
   readonly goodYears_fraction_range: Range;
   /** Good ones among as many coming years as were judged. */
-  readonly goodYearsNext_range: Range;
+  readonly comingGood_years_range: Range;
   readonly daysMet_fraction: number;
   readonly daysMet_fraction_range: Range;
   readonly dryDays_per_year: number;

@@ -31,6 +31,8 @@ export function studentQuantile(p: number, freedom: number): number {
  * @returns share to cut off at each end [fraction]; 0 where one was seen
  * @law never above (1 − fraction) ÷ 2, and nears it as n grows
  * @source hesterberg-2014, expanded percentile interval; r-resample, ExpandProbs
+ * @example
+ * widenedTail_fraction(1, 0.9) // → 0
  */
 export function widenedTail_fraction(n: number, fraction: number): number {
   if (!(Number.isInteger(n) && n >= 1 && fraction > 0 && fraction < 1))

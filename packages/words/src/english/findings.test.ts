@@ -12,7 +12,7 @@ const held: StorageFinding = {
   goodYears: 28,
   goodYearsNeeded: 24,
   goodYears_fraction_range: { low: 0.83, high: 0.98 },
-  goodYearsNext_range: { low: 23, high: 30 },
+  comingGood_years_range: { low: 23, high: 30 },
   daysMet_fraction: 0.97,
   daysMet_fraction_range: { low: 0.96, high: 0.98 },
   dryDays_per_year: 9.1,

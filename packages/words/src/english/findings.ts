@@ -11,7 +11,7 @@ import { numbers } from './numbers.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
 function goodYears(f: StorageFinding): string {
-  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyNextYears(f.goodYearsNext_range, f.judgedYears)}`;
+  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears)}`;
 }
 
 function capital(text: string): string {

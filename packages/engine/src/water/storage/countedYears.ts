@@ -3,9 +3,9 @@ import { jeffreysRange, nextCountRange, type Range, widenedTail_fraction } from 
 /** What a count of good years says by itself. */
 export interface CountedYears {
   /** In which the underlying share of good years lies. */
-  readonly share: Range;
+  readonly share_fraction: Range;
   /** Good ones of as many coming years. */
-  readonly next: Range;
+  readonly comingGood_years: Range;
   /** Share of the drawn records that is cut off at each end. */
   readonly tail_fraction: number;
 }
@@ -28,8 +28,8 @@ export function countedYears(goodYears: number, judgedYears: number, range_fract
   const found = known.get(key);
   if (found) return found;
   const counted = {
-    share: jeffreysRange(goodYears, judgedYears, range_fraction),
-    next: nextCountRange(goodYears, judgedYears, judgedYears, range_fraction),
+    share_fraction: jeffreysRange(goodYears, judgedYears, range_fraction),
+    comingGood_years: nextCountRange(goodYears, judgedYears, judgedYears, range_fraction),
     tail_fraction: widenedTail_fraction(judgedYears, range_fraction),
   };
   known.set(key, counted);

@@ -33,15 +33,15 @@ export function drawnRecords(
   if (pool.length === 0) throw new RangeError('drawnRecords: needs a year to draw');
   const table = yearsAtVolume(balance, pool, tankVolume_L, longestDryRun_days);
   const kept = { dryDays_per_year: new Float64Array(drawn.draws), goodYears_fraction: new Float64Array(drawn.draws) };
-  const canBeDry = Uint8Array.from(table.always, (dry, year) => (dry > 0 || hasThresholds(table, year) ? 1 : 0));
+  const canBeDry = Uint8Array.from(table.always_days, (dry, year) => (dry > 0 || hasThresholds(table, year) ? 1 : 0));
   if (!canBeDry.includes(1)) kept.goodYears_fraction.fill(1);
   else if (isSettled(table)) drawSettled(table, canBeDry, drawn, kept);
   else drawOneByOne(table, canBeDry, drawn, kept);
   return kept;
 }
 
-function hasThresholds({ ends }: YearsAtVolume, year: number): boolean {
-  return ends[year]! > (year === 0 ? 0 : ends[year - 1]!);
+function hasThresholds({ ends_count }: YearsAtVolume, year: number): boolean {
+  return ends_count[year]! > (year === 0 ? 0 : ends_count[year - 1]!);
 }
 
 /** Does every year end as it does whatever its beginning, dry run at its end included? */
@@ -174,14 +174,14 @@ function runAtEnd(table: YearsAtVolume, year: number, content: number, runBefore
 
 /** Days that are dry in a year that starts with this content: those always dry, and the thresholds above the content. */
 function dryDaysFrom(table: YearsAtVolume, year: number, content: number): number {
-  let below = year === 0 ? 0 : table.ends[year - 1]!;
-  const end = table.ends[year]!;
-  if (below === end) return table.always[year]!;
+  let below = year === 0 ? 0 : table.ends_count[year - 1]!;
+  const end = table.ends_count[year]!;
+  if (below === end) return table.always_days[year]!;
   let above = end;
   while (below < above) {
     const middle = (below + above) >> 1;
     if (table.thresholds_L[middle]! > content) above = middle;
     else below = middle + 1;
   }
-  return table.always[year]! + end - above;
+  return table.always_days[year]! + end - above;
 }

@@ -25,7 +25,7 @@ export interface DoubtCase {
 export interface SizeDoubt {
   readonly goodYears_fraction: Range;
   /** Good ones of as many coming years as were judged. */
-  readonly goodYearsNext: Range;
+  readonly comingGood_years: Range;
   readonly dryDays_per_year: Range;
   readonly daysMet_fraction: Range;
   readonly meetsTarget: boolean;
@@ -65,10 +65,10 @@ export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: numb
   const point = dryDaysAt(curve.critical_L, curve.years, [tankVolume_L])[0]! / judgedYears;
   const ranges = rangesAt(curve, given, tankVolume_L, goodYears, point);
   const { dryDays_per_year: dry, goodYears_fraction: good } = ranges;
-  const { next } = countedYears(goodYears, judgedYears, given.settings.range_fraction);
+  const { comingGood_years } = countedYears(goodYears, judgedYears, given.settings.range_fraction);
   return {
     ...ranges,
-    goodYearsNext: withIn(next, Math.floor(good.low * judgedYears), Math.ceil(good.high * judgedYears)),
+    comingGood_years: withIn(comingGood_years, Math.floor(good.low * judgedYears), Math.ceil(good.high * judgedYears)),
     daysMet_fraction: { low: daysMet_fraction(curve, dry.high), high: daysMet_fraction(curve, dry.low) },
     meetsTarget: judgedYears >= given.settings.leastYears && targetExcess(curve, given.settings, ranges) <= 0,
   };
@@ -85,9 +85,9 @@ function rangesAt(
   dryDays_per_year: number,
 ): Ranges {
   const { target, range_fraction } = settings;
-  const { share, tail_fraction } = countedYears(goodYears, curve.judgedYears, range_fraction);
+  const { share_fraction, tail_fraction } = countedYears(goodYears, curve.judgedYears, range_fraction);
   const records = drawnRecords(balance, drawPool(rain), tankVolume_L, target.longestDryRun_days, drawn);
-  const good = withIn(middleOf(records.goodYears_fraction, tail_fraction), share.low, share.high);
+  const good = withIn(middleOf(records.goodYears_fraction, tail_fraction), share_fraction.low, share_fraction.high);
   // So many years may be bad, seen or not, and a bad year has a dry run over the limit.
   const unseen = (1 - good.low) * (target.longestDryRun_days + 1);
   // Years that are not judged are not drawn, though they drain the tank of the years that are: the range holds its point.
@@ -173,7 +173,7 @@ function fewestSureYears({ judgedYears, goodYearsNeeded }: SizeCurve, settings: 
   if (judgedYears < settings.leastYears) return null;
   const { target, range_fraction } = settings;
   for (let years = goodYearsNeeded; years <= judgedYears; years++)
-    if (isShareMet(countedYears(years, judgedYears, range_fraction).share.low, 1, target.goodYears_fraction))
+    if (isShareMet(countedYears(years, judgedYears, range_fraction).share_fraction.low, 1, target.goodYears_fraction))
       return years;
   return null;
 }

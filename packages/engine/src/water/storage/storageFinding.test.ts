@@ -54,9 +54,9 @@ describe('storageFinding', () => {
   });
 
   it('tells as many coming years as were judged, no surer than the share of the years', () => {
-    const { goodYears, goodYearsNext_range, goodYears_fraction_range } = foundAt(300, 10, 2);
+    const { goodYears, comingGood_years_range, goodYears_fraction_range } = foundAt(300, 10, 2);
     expect(goodYears).toBe(12);
-    expect(goodYearsNext_range.high).toBe(12);
-    expect(goodYearsNext_range.low).toBeLessThanOrEqual(12 * goodYears_fraction_range.low);
+    expect(comingGood_years_range.high).toBe(12);
+    expect(comingGood_years_range.low).toBeLessThanOrEqual(12 * goodYears_fraction_range.low);
   });
 });

@@ -64,7 +64,7 @@ export function storageFinding(given: StorageCase): {
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
     goodYears_fraction_range: doubt.goodYears_fraction,
-    goodYearsNext_range: doubt.goodYearsNext,
+    comingGood_years_range: doubt.comingGood_years,
     daysMet_fraction: daysMet_fraction(curve, point.dryDays_per_year),
     daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,

@@ -67,7 +67,7 @@ export function storageWorking(
     [workingInput('goodYears', finding.goodYears, 'year'), years],
     'brown-cai-dasgupta-2001, Jeffreys interval',
   );
-  line('storage.goodYearsNext', finding.goodYearsNext_range, 'year', [
+  line('storage.goodYearsNext', finding.comingGood_years_range, 'year', [
     workingInput('goodYears', finding.goodYears, 'year'),
     years,
     workingInput('range', settings.range_fraction, 'fraction'),

@@ -45,6 +45,6 @@ export function verdictsBySize(
 
 /** Does the unfavourable end of the good years meet the target, whatever the days? */
 function areYearsSure({ rain, settings }: DoubtCase, { goodYears }: SizePoint): boolean {
-  const { share } = countedYears(goodYears, rain.judgedYears, settings.range_fraction);
-  return isShareMet(share.low, 1, settings.target.goodYears_fraction);
+  const { share_fraction } = countedYears(goodYears, rain.judgedYears, settings.range_fraction);
+  return isShareMet(share_fraction.low, 1, settings.target.goodYears_fraction);
 }

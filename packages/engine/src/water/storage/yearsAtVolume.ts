@@ -14,11 +14,11 @@ export interface YearsAtVolume {
   readonly low_L: Float64Array;
   readonly high_L: Float64Array;
   /** Days that are dry whatever the content at the start [day]. */
-  readonly always: Float64Array;
+  readonly always_days: Float64Array;
   /** Ascending within a year: one more day is dry for each of these above the content at the start [L]. */
   readonly thresholds_L: Float64Array;
   /** Where a year's thresholds end; they begin where those of the year before end. */
-  readonly ends: Int32Array;
+  readonly ends_count: Int32Array;
   /** Days of the year [day]. */
   readonly days: Int32Array;
   /** Content at the start from which no run wholly within the year grows too long [L]. */
@@ -32,7 +32,7 @@ export interface YearsAtVolume {
 }
 
 /** What a year's row is while it is made. */
-type Rows = Omit<YearsAtVolume, 'thresholds_L' | 'ends'>;
+type Rows = Omit<YearsAtVolume, 'thresholds_L' | 'ends_count'>;
 
 /**
  * What do these years do to a tank of this size?
@@ -57,7 +57,7 @@ export function yearsAtVolume(
     shift_L: make(),
     low_L: make(),
     high_L: make(),
-    always: make(),
+    always_days: make(),
     days: Int32Array.from(pool, ({ year }) => year.to - year.from),
     need_L: make(),
     tooLong_days: longestDryRun_days + 1,
@@ -121,7 +121,7 @@ function fillYear(
   rows.shift_L[index] = shift;
   rows.low_L[index] = low;
   rows.high_L[index] = high;
-  rows.always[index] = dry;
+  rows.always_days[index] = dry;
   return end;
 }
 
@@ -205,16 +205,16 @@ function thresholdsThatMatter(
   { low_L, count }: Pick<Rows, 'low_L' | 'count'>,
   found_L: Float64Array,
   foundEnds: Int32Array,
-): Pick<YearsAtVolume, 'thresholds_L' | 'ends'> {
+): Pick<YearsAtVolume, 'thresholds_L' | 'ends_count'> {
   const leastStart = low_L.reduce((least, low) => Math.min(least, low), Infinity);
-  const ends = new Int32Array(count);
+  const ends_count = new Int32Array(count);
   let end = 0;
   let read = 0;
   for (let year = 0; year < count; year++) {
     const begin = end;
     for (; read < foundEnds[year]!; read++) if (found_L[read]! > leastStart) found_L[end++] = found_L[read]!;
     if (end - begin > 1) found_L.subarray(begin, end).sort();
-    ends[year] = end;
+    ends_count[year] = end;
   }
-  return { thresholds_L: found_L, ends };
+  return { thresholds_L: found_L, ends_count };
 }
