@@ -4,6 +4,8 @@ import {
   balanceUnder,
   type DayOrder,
   dayByDay,
+  drawnRecords,
+  drawYears,
   dryDaysAt,
   type Ration,
   type RunRules,
@@ -246,5 +248,48 @@ describe('counting years', () => {
     });
     expect([...dryDaysAt(critical, [year(2001, 0, true), year(2002, 3, false)], [4])]).toEqual([2]);
     expect([...dryDaysAt(critical, [year(2001, 0, true), year(2002, 3, true)], [4])]).toEqual([4]);
+  });
+});
+
+describe('years drawn again', () => {
+  /** A whole balance cut into years of about so many days, the first drawn drier and the last wetter besides. */
+  const cut = (balance: Balance, days: number) => {
+    const years = [];
+    for (let from = 0; from < balance.inflow_L.length; from += days)
+      years.push({
+        label: from,
+        from,
+        to: Math.min(balance.inflow_L.length, from + days),
+        missing_days: 0,
+        judged: true,
+      });
+    const pool = [
+      ...years.map((year) => ({ year, inflowFactor: 1 })),
+      { year: years[0]!, inflowFactor: 0.5 },
+      { year: years.at(-1)!, inflowFactor: 2 },
+    ];
+    return { pool, drawn: drawYears(years.length, 12, 5) };
+  };
+
+  it('a larger tank, or more roof, never gives more dry days or fewer good years in any draw', () => {
+    const volumes = fc.integer({ min: 0, max: 200 });
+    const limits = fc.integer({ min: 0, max: 4 });
+    const lengths = fc.integer({ min: 3, max: 20 });
+    fc.assert(
+      fc.property(wholeBalance, volumes, volumes, limits, lengths, (balance, volume, more, limit, days) => {
+        const { pool, drawn } = cut(balance, days);
+        const larger = { ...balance, inflow_L: balance.inflow_L.map((litres) => litres * 2) };
+        const before = drawnRecords(balance, pool, volume, limit, drawn);
+        for (const after of [
+          drawnRecords(balance, pool, volume + more, limit, drawn),
+          drawnRecords(larger, pool, volume, limit, drawn),
+        ])
+          for (let draw = 0; draw < drawn.draws; draw++) {
+            expect(after.dryDays_per_year[draw]).toBeLessThanOrEqual(before.dryDays_per_year[draw]!);
+            expect(after.goodYears_fraction[draw]).toBeGreaterThanOrEqual(before.goodYears_fraction[draw]!);
+          }
+      }),
+      settings,
+    );
   });
 });

@@ -1,3 +1,4 @@
+import { betaBinomial, student } from './chances.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
@@ -12,6 +13,7 @@ import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
+  betaBinomial,
   conversions,
   droughtClasses,
   droughtIndex,
@@ -25,6 +27,7 @@ export const everyFile: readonly PublishedFile[] = [
   punmia,
   sphere,
   stationFiles,
+  student,
   texasFirstFlush,
   thomFit,
   warwickDemand,

@@ -1,6 +1,6 @@
 import { allSizes, type Balance, criticalVolumes, dayByDay, type RunRules, shortfallAt_L } from '@eavewell/engine';
 import { describe, expect, it } from 'vitest';
-import { realRecord, wholeRecord } from './records.ts';
+import { numbersFrom, realRecord, wholeRecord } from './records.ts';
 import { textbookRun } from './textbookRun.ts';
 
 const wholeRecords = process.env['EAVEWELL_SOAK'] ? 40_000 : 2_000;
@@ -80,6 +80,42 @@ describe('every tank size at once against one plain run a size', () => {
             const short = total(balance.judged_L) - dayByDay(balance, volume, rules).judgedTaken_L;
             expect(Math.abs(shortfallAt_L(sizes, volume) - short)).toBeLessThanOrEqual(1e-9 * total(balance.judged_L));
           }
+        }
+  });
+});
+
+describe('one tank beside every size, the second pass ending where it repeats the first', () => {
+  /** The record cut into uneven years, some not judged. */
+  const cut = (days: number, seed: number, longest: number) => {
+    const next = numbersFrom(seed + 5);
+    const years = [];
+    for (let from = 0; from < days; ) {
+      const to = Math.min(days, from + 1 + Math.floor(next() * longest));
+      years.push({ from, to, judged: next() < 0.8 });
+      from = to;
+    }
+    return years;
+  };
+
+  it('gives the critical volumes of the whole run to the last bit, and the litres short of the judged years', () => {
+    for (let seed = 0; seed < 400; seed++)
+      for (const order of ['drawFirst', 'ybs'] as const)
+        for (const balance of [wholeRecord(seed), realRecord(seed, 300)]) {
+          const days = balance.inflow_L.length;
+          const rules = { order, passes: 2 as const, start: starts[seed % 2]! };
+          const years = cut(days, seed, Math.max(2, days / 6));
+          const volume = [3, 11, 900, 40_000][seed % 4]!;
+          const one = criticalVolumes(balance, rules, volume, years);
+          expect(one.critical_L).toEqual(allSizes(balance, rules).critical_L);
+          const run = dayByDay(balance, volume, rules, true).series!;
+          let [short, otherShortDays] = [0, 0];
+          for (const { from, to, judged } of years)
+            for (let day = from; judged && day < to; day++) {
+              short += balance.judged_L[day]! - run.judgedTaken_L[day]!;
+              if (run.otherTaken_L[day]! < balance.other_L[day]! * (1 - 1e-9)) otherShortDays++;
+            }
+          expect(Math.abs(one.shortfall_L - short)).toBeLessThanOrEqual(1e-9 * Math.max(1, total(balance.judged_L)));
+          expect(one.otherShortDays).toBe(otherShortDays);
         }
   });
 });

@@ -2,11 +2,12 @@ import {
   allSizes,
   type Balance,
   dayByDay,
+  drawnRecords,
   drawYears,
   dryRuns,
   goodYearsAt,
   judgedRules,
-  resampledDryDays,
+  type PoolYear,
   tankForDays,
   tankForRuns,
   type WaterYear,
@@ -88,52 +89,62 @@ describe('years read off every size at once against counting in a plain run', ()
   });
 });
 
-describe('years drawn again', () => {
-  it('gives the 5 % and 95 % points of the draws, each run day by day', () => {
-    for (let seed = 0; seed < 60; seed++) {
-      const { balance, years } = recordWithYears(seed);
-      const judged = years.filter((year) => year.judged);
-      if (judged.length === 0) continue;
-      const drawn = drawYears(judged.length, 21, seed);
-      const join = (values: Float64Array, draw: number) =>
-        Float64Array.from(
-          [...drawn.positions.slice(draw * judged.length, (draw + 1) * judged.length)].flatMap((position) => [
-            ...values.slice(judged[position]!.from, judged[position]!.to),
-          ]),
-        );
-      const dryDays = Array.from({ length: 21 }, (_, draw) => {
-        const joined = {
-          inflow_L: join(balance.inflow_L, draw),
-          judged_L: join(balance.judged_L, draw),
-          other_L: join(balance.other_L, draw),
-        };
-        return dayByDay(joined, 11, judgedRules).dry.reduce((sum, day) => sum + day, 0) / judged.length;
-      }).sort((a, b) => a - b);
-      const range = resampledDryDays(balance, years, 11, drawn, 0.9);
-      // Of 21 sorted draws, the 5 % point is the second and the 95 % point the twentieth.
-      expect(range.low).toBeCloseTo(dryDays[1]!, 12);
-      expect(range.high).toBeCloseTo(dryDays[19]!, 12);
-    }
+/** The drawn years joined end to end, each with its water multiplied. */
+function joinedRecord(balance: Balance, drawn: readonly PoolYear[]): { joined: Balance; years: WaterYear[] } {
+  const join = (values: Float64Array, ofWater: boolean) =>
+    Float64Array.from(
+      drawn.flatMap(({ year, inflowFactor }) =>
+        [...values.slice(year.from, year.to)].map((value) => (ofWater ? value * inflowFactor : value)),
+      ),
+    );
+  let from = 0;
+  const years = drawn.map(({ year }) => {
+    const own = { ...year, from, to: from + year.to - year.from };
+    from = own.to;
+    return own;
   });
+  const joined = {
+    inflow_L: join(balance.inflow_L, true),
+    judged_L: join(balance.judged_L, false),
+    other_L: join(balance.other_L, false),
+  };
+  return { joined, years };
+}
 
-  it('gives what a plain run over the drawn years, joined end to end, gives', () => {
-    for (let seed = 0; seed < 300; seed++) {
+describe('years drawn again', () => {
+  it('gives the dry days and the good years of a plain run over the drawn years, joined end to end', () => {
+    let [compared, bad] = [0, 0];
+    for (let seed = 0; seed < 1500; seed++) {
       const { balance, years } = recordWithYears(seed);
       const judged = years.filter((year) => year.judged);
       if (judged.length === 0) continue;
-      const drawn = drawYears(judged.length, 1, seed);
-      const order = [...drawn.positions].map((position) => judged[position]!);
-      const join = (values: Float64Array) => Float64Array.from(order.flatMap((y) => [...values.slice(y.from, y.to)]));
-      const joined = {
-        inflow_L: join(balance.inflow_L),
-        judged_L: join(balance.judged_L),
-        other_L: join(balance.other_L),
-      };
+      // Halves and doubles of whole litres are exact.
+      const pool = [
+        ...judged.map((year) => ({ year, inflowFactor: 1 })),
+        { year: judged[0]!, inflowFactor: 0.5 },
+        { year: judged.at(-1)!, inflowFactor: 2 },
+      ];
+      const drawn = drawYears(judged.length, 3, seed);
+      const limit = seed % 5;
       for (const volume of [0, 3, 11, 40]) {
-        const range = resampledDryDays(balance, years, volume, drawn, 0.9);
-        const dry = dayByDay(joined, volume, judgedRules).dry.reduce((sum, day) => sum + day, 0);
-        expect(range.low).toBeCloseTo(dry / judged.length, 12);
+        const found = drawnRecords(balance, pool, volume, limit, drawn);
+        for (let draw = 0; draw < 3; draw++) {
+          const positions = drawn.positions.slice(draw * judged.length, (draw + 1) * judged.length);
+          const order = [...positions].map((position) => pool[position]!);
+          const { joined, years: own } = joinedRecord(balance, order);
+          // A loop shorter than the limit holds no run over it.
+          if (joined.inflow_L.length <= limit) continue;
+          const { dry } = dayByDay(joined, volume, judgedRules);
+          const lengths = runLengths(dry);
+          const good = own.filter((year) => Math.max(...lengths.slice(year.from, year.to)) <= limit).length;
+          expect(found.dryDays_per_year[draw]).toBeCloseTo(dry.reduce((sum, day) => sum + day, 0) / own.length, 12);
+          expect(found.goodYears_fraction[draw]).toBeCloseTo(good / own.length, 12);
+          compared++;
+          if (good < own.length) bad++;
+        }
       }
     }
+    expect(compared).toBeGreaterThan(15_000);
+    expect(bad).toBeGreaterThan(3_000);
   });
 });

@@ -63,7 +63,7 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   return {
     siteId: site.siteId,
     name: site.name,
-    people: site.people,
+    people: Number.isFinite(site.people) ? site.people : null,
     gaugeId: site.gaugeId,
     verdict: worstVerdict(Object.values(stations)),
     stations,

@@ -8,6 +8,7 @@ import {
   type Problem,
   type Ration,
   type SiteFacts,
+  unusableFigures,
   type WorkingLine,
   workingInput,
 } from './kernel/index.ts';
@@ -104,6 +105,8 @@ function siteStops(
     const restated = [engineProblem('site.facts_in_doubt', place, { count: site.doubts.length })];
     return { restated, own: [], roofs: null, ration: null, groups: [] };
   }
+  const unusable = unusableFigures(site);
+  if (unusable.length > 0) return { restated: [], own: unusable, roofs: null, ration: null, groups: [] };
   const place = { file: 'sites.csv', column: 'gaugeId', siteId: site.siteId };
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
   const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];

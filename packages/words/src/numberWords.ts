@@ -18,8 +18,8 @@ export interface NumberWords {
   percent(value_fraction: number): string;
   /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
   likely(range: Range): string;
-  /** "likely 25 to 30": a range of shares as years of so many. */
-  likelyYears(range_fraction: Range, all: number): string;
+  /** "likely 25 to 30 of the next 31": so many of the coming years. */
+  likelyNextYears(range: Range, coming: number): string;
   date(day: DayIndex | string): string;
   /** A figure with so many decimals, for columns whose heads name the unit. */
   fixed(value: number, decimals: number): string;

@@ -93,7 +93,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
     [
       figures.goodYears,
       numbers.ofYears(f.goodYears, f.judgedYears),
-      numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears),
+      numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears),
       figures.atLeast(numbers.years(f.goodYearsNeeded)),
     ],
     [

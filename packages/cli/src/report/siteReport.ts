@@ -70,6 +70,7 @@ function storageReport(f: StorageFinding): SiteReport['storages'][number] {
     goodYears: f.goodYears,
     goodYearsNeeded: f.goodYearsNeeded,
     goodYears_fraction_range: f.goodYears_fraction_range,
+    comingGood_years_range: f.comingGood_years_range,
     daysMet_fraction: f.daysMet_fraction,
     daysMet_fraction_range: f.daysMet_fraction_range,
     dryDays_per_year: f.dryDays_per_year,

@@ -58,13 +58,15 @@ export interface StorageFinding {
   readonly goodYears: number;
   readonly goodYearsNeeded: number;
   readonly goodYears_fraction_range: Range;
+  /** Good ones among as many coming years as were judged. */
+  readonly comingGood_years_range: Range;
   readonly daysMet_fraction: number;
   readonly daysMet_fraction_range: Range;
   readonly dryDays_per_year: number;
   readonly dryDays_per_year_range: Range;
-  /** Judged litres short in a mean year of the record, years not judged among them. */
+  /** Judged litres short in a mean judged year. */
   readonly shortfall_L_per_year: number;
-  /** Days on which the other purposes were not wholly met, in a mean year of the record. */
+  /** Days on which the other purposes were not wholly met, in a mean judged year. */
   readonly otherShortDays_per_year: number;
   /** Why the smallest tanks are not known to the litre: the rules look at how full the tank is. Null where they are. */
   readonly noExactSize: 'order' | 'ration' | null;
@@ -95,7 +97,7 @@ export interface StorageFinding {
   readonly firstService: FirstService | null;
 }
 
-/** When a tank that starts empty first serves: the median over the record's years, and the middle eight in ten. */
+/** When a tank that starts empty first serves: the median over hand-overs in the judged years, and the middle eight in ten. */
 export interface FirstService {
   readonly handOverDay: DayIndex;
   readonly wait_days: number;

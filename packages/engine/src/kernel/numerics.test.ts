@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { kthSmallest, median, quantile } from './numerics.ts';
+import { kthSmallest, median, quantile, quantileReordering } from './numerics.ts';
 
 describe('quantile', () => {
   // SciPy 1.17.1: scipy.stats.mstats.mquantiles([2, 3.5, 7, 11, 13, 17, 40], [0.05, 0.31, 0.95], alphap=1, betap=1)
@@ -54,5 +54,23 @@ describe('kthSmallest', () => {
   it('refuses a place that is not there', () => {
     expect(() => kthSmallest(Float64Array.of(1, 2), 0)).toThrow(RangeError);
     expect(() => kthSmallest(Float64Array.of(1, 2), 3)).toThrow(RangeError);
+  });
+});
+
+describe('quantileReordering', () => {
+  it('equals the quantile of the sorted numbers, equal and endless ones among them', () => {
+    const value = fc.oneof(fc.integer({ min: 0, max: 9 }), fc.double({ noNaN: true, min: 0 }));
+    const share = fc.oneof(fc.constantFrom(0, 0.05, 0.5, 1), fc.double({ min: 0, max: 1, noNaN: true }));
+    fc.assert(
+      fc.property(fc.array(value, { minLength: 1, maxLength: 60 }), share, (values, p) => {
+        expect(quantileReordering(Float64Array.from(values), p)).toBe(quantile(values, p));
+      }),
+      { numRuns: 1000, seed: 20261126 },
+    );
+  });
+
+  it('refuses what has no quantile', () => {
+    expect(() => quantileReordering(new Float64Array(0), 0.5)).toThrow(RangeError);
+    expect(() => quantileReordering(Float64Array.of(1), 1.5)).toThrow(RangeError);
   });
 });

@@ -20,6 +20,7 @@ export const workingCodes = [
   'storage.daysMet',
   'storage.goodYears',
   'storage.goodYearsRange',
+  'storage.goodYearsNext',
   'storage.tankForDays',
   'storage.tankForRuns',
   'storage.tankForTarget',

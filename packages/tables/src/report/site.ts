@@ -71,6 +71,7 @@ export const storage = z
     goodYears: z.int(),
     goodYearsNeeded: z.int(),
     goodYears_fraction_range: range,
+    comingGood_years_range: range.describe('Good years among as many coming years as were judged.'),
     daysMet_fraction: z.number(),
     daysMet_fraction_range: range,
     dryDays_per_year: z.number(),

@@ -157,6 +157,11 @@ const site = {
     const where = at.file === undefined ? '' : `${count === 1 ? '' : ', the first'}: ${place(at)}`;
     return say(`${rows} could not be used${where}.`, 'Mend what "eavewell check" names; until then it has no verdict.');
   },
+  'site.figure_unusable': (t) =>
+    say(
+      `The figure ${t.text('value')}${t.text('of') === '' ? '' : ` of ${t.text('of')}`} is no measure of anything real.`,
+      'Measure again, or leave it empty where it is not known.',
+    ),
   'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
   'site.gauge_unknown': (t) =>
     say(

@@ -21,6 +21,7 @@ const held: StorageFinding = {
   goodYears: 28,
   goodYearsNeeded: 24,
   goodYears_fraction_range: { low: 0.83, high: 0.98 },
+  comingGood_years_range: { low: 23, high: 30 },
   daysMet_fraction: 0.97,
   daysMet_fraction_range: { low: 0.96, high: 0.98 },
   dryDays_per_year: 9.1,
@@ -44,12 +45,12 @@ const held: StorageFinding = {
 
 describe('findings in words', () => {
   it('counts years first', () => {
-    expect(english.findings.storage(held)).toBe('Enough water in 28 of 30 years; likely 25 to 29 of 30.');
+    expect(english.findings.storage(held)).toBe('Enough water in 28 of 30 years; likely 23 to 30 of the next 30.');
   });
 
   it('says what tight means here', () => {
     expect(english.findings.storage({ ...held, verdict: 'tight' })).toBe(
-      'Meets the target, but not surely: enough water in 28 of 30 years; likely 25 to 29 of 30.',
+      'Meets the target, but not surely: enough water in 28 of 30 years; likely 23 to 30 of the next 30.',
     );
   });
 

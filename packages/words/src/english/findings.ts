@@ -11,9 +11,9 @@ import {
 import type { FindingWords } from '../language.ts';
 import { numbers } from './numbers.ts';
 
-/** The good years counted, and how many of as many years are likely. */
+/** The good years counted, and how many of as many coming years are likely. */
 function goodYears(f: StorageFinding): string {
-  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears)} of ${f.judgedYears}`;
+  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears)}`;
 }
 
 function capital(text: string): string {

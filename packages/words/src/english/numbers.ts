@@ -102,9 +102,10 @@ export const numbers: NumberWords = {
     const [from, to] = ends(low, high);
     return from === to ? `likely ${from}` : `likely ${from} to ${to}`;
   },
-  likelyYears: ({ low, high }, all) => {
-    const [from, to] = [wholeFigure(low * all), wholeFigure(high * all)];
-    return from === to ? `likely ${from}` : `likely ${from} to ${to}`;
+  likelyNextYears: ({ low, high }, coming) => {
+    const [from, to] = [wholeFigure(low), wholeFigure(high)];
+    const range = from === to ? from : `${from} to ${to}`;
+    return coming === 1 ? `likely ${range} of the next year` : `likely ${range} of the next ${wholeFigure(coming)}`;
   },
   date,
   fixed: fixedFigure,

@@ -56,13 +56,19 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
   },
   'storage.dryDaysRange': {
     label: 'Dry days, likely',
-    formula: 'the judged years drawn again many times, with repeats; the stated share of the draws',
+    formula:
+      'the judged years, and one beyond the driest and the wettest, drawn again many times; the middle of the draws, wider for few years',
   },
   'storage.daysMet': { label: 'Days with enough water', formula: '1 − dry days ÷ judged days' },
   'storage.goodYears': { label: 'Good years', formula: 'judged years without a dry run over the limit' },
   'storage.goodYearsRange': {
     label: 'Good years, likely',
-    formula: 'Jeffreys interval of good years out of judged years',
+    formula:
+      'Jeffreys interval of good years out of judged years, and the middle of the years drawn again; the wider ends',
+  },
+  'storage.goodYearsNext': {
+    label: 'Good years to come, likely',
+    formula: 'beta-binomial range of as many coming years as were judged, no narrower than the likely share',
   },
   'storage.tankForDays': {
     label: 'Tank for the days',

@@ -108,6 +108,12 @@ describe('judgedRain', () => {
     expect(judged(record, { waterYearStartMonth: 1 }).rain.longestRainlessRun_days).toBe(30);
     const holed = lacking(record, dayIndexOf(2001, 5, 1), 60);
     expect(judged(holed, { waterYearStartMonth: 1 }).rain.longestRainlessRun_days).toBe(16);
+    // Dry from 16 December to the turn, and again from the turn after next: what lies between joins nothing.
+    const bothSides = steady(dayIndexOf(2000, 1, 1), dayIndexOf(2003, 1, 1));
+    bothSides.rain_mm.fill(0, 350, 366);
+    bothSides.rain_mm.fill(0, 731, 751);
+    const apart = lacking(bothSides, dayIndexOf(2001, 5, 1), 60);
+    expect(judged(apart, { waterYearStartMonth: 1 }).rain.longestRainlessRun_days).toBe(20);
   });
 });
 

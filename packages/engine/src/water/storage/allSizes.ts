@@ -1,3 +1,4 @@
+import type { WaterYear } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
 import type { Balance, RunRules } from './dayByDay.ts';
 
@@ -35,77 +36,150 @@ export interface AllSizes {
  */
 export function allSizes(balance: Balance, rules: SizeRules): AllSizes {
   const otherCritical_L = new Float64Array(balance.inflow_L.length);
-  const { critical_L, asked_L, content } = runAllSizes(balance, rules, { otherCritical_L, tankVolume_L: 0 });
-  return { critical_L, otherCritical_L, asked_L, relief_L: content.relief() };
+  const run = runAllSizes(balance, rules, { otherCritical_L, tankVolume_L: 0, stretches: wholeRecord(balance) });
+  return { critical_L: run.critical_L, otherCritical_L, asked_L: run.asked_L[0]!, relief_L: run.relief_L };
 }
 
 /** Critical volumes, and what one tank falls short of in the counted pass. */
 export interface SizesAndTank {
   readonly critical_L: Float64Array;
-  /** Judged litres short in the tank asked about [L]. */
+  /** Judged litres short in the tank asked about, in the years that count [L]. */
   readonly shortfall_L: number;
-  /** Days on which its other purposes are not wholly met. */
+  /** Days of those years on which its other purposes are not wholly met. */
   readonly otherShortDays: number;
 }
 
 /**
  * Which days are short of judged litres, in tanks of every volume at once, and what does one tank fall short of? The part
- * of `allSizes` that a verdict needs, without the curve of litres.
+ * of `allSizes` that a verdict needs, without the curve of litres. The second pass ends where it has come to what the first
+ * one held at the same place: the rest would be the same again.
  *
  * @param balance - inflow and demands by day [L], arrays of one length, values 0 or more
  * @param rules - order `drawFirst` or `ybs`, passes and first content
  * @param tankVolume_L - the tank asked about [L], 0 or more
- * @returns critical volumes by day [L]; shortfall of the tank [L] and its days short of other purposes [day]
+ * @param years - the record's years, adjoining, of which only the judged ones count; the whole record where not given
+ * @returns critical volumes by day [L]; shortfall of the tank [L] and its days short of other purposes [day], in the judged years
  * @law critical volumes equal those of `allSizes`; shortfall and days those of `dayByDay`
  * @definition ours: docs/methods/storage.md, every size at once
  */
-export function criticalVolumes(balance: Balance, rules: SizeRules, tankVolume_L: number): SizesAndTank {
-  const { critical_L, asked_L, content, otherShortDays } = runAllSizes(balance, rules, {
-    otherCritical_L: null,
-    tankVolume_L,
-  });
-  return { critical_L, shortfall_L: Math.max(0, asked_L - content.relieved_L), otherShortDays };
+export function criticalVolumes(
+  balance: Balance,
+  rules: SizeRules,
+  tankVolume_L: number,
+  years: readonly Stretch[] = wholeRecord(balance),
+): SizesAndTank {
+  const run = runAllSizes(balance, rules, { otherCritical_L: null, tankVolume_L, stretches: years });
+  let [asked_L, relieved_L, otherShortDays] = [0, 0, 0];
+  for (const [index, { judged }] of years.entries()) {
+    if (!judged) continue;
+    asked_L += run.asked_L[index]!;
+    relieved_L += run.relieved_L[index]!;
+    otherShortDays += run.otherShortDays[index]!;
+  }
+  return { critical_L: run.critical_L, shortfall_L: Math.max(0, asked_L - relieved_L), otherShortDays };
+}
+
+/** A stretch of days of the record, and whether it counts. */
+type Stretch = Pick<WaterYear, 'from' | 'to' | 'judged'>;
+
+function wholeRecord({ inflow_L }: Balance): readonly Stretch[] {
+  return [{ from: 0, to: inflow_L.length, judged: true }];
 }
 
 /** What is kept of the counted pass: everything where there is an array for the other purposes, else one tank's litres. */
 interface Kept {
   readonly otherCritical_L: Float64Array | null;
   readonly tankVolume_L: number;
+  readonly stretches: readonly Stretch[];
 }
 
-/** The days, pass by pass. */
-function runAllSizes(balance: Balance, rules: SizeRules, { otherCritical_L, tankVolume_L }: Kept) {
-  const { inflow_L, judged_L, other_L } = balance;
-  const days = inflow_L.length;
-  const critical_L = new Float64Array(days);
+/** What the counted pass came to; by stretch, in their order, but for the critical volumes. */
+interface SizesRun {
+  readonly critical_L: Float64Array;
+  readonly asked_L: Float64Array;
+  /** Judged litres that a larger tank up to the one asked about gave [L]. */
+  readonly relieved_L: Float64Array;
+  readonly otherShortDays: Float64Array;
+  readonly relief_L: Float64Array;
+}
+
+/** The days, pass by pass, stretch by stretch. */
+function runAllSizes(balance: Balance, rules: SizeRules, kept: Kept): SizesRun {
+  const { stretches, otherCritical_L } = kept;
+  const make = () => new Float64Array(stretches.length);
+  const critical_L = new Float64Array(balance.inflow_L.length);
+  const sums = { asked_L: make(), relieved_L: make(), otherShortDays: make() };
   const content = new ContentBySize(rules.start === 'full');
-  const drawFirst = rules.order === 'drawFirst';
-  let asked_L = 0;
-  let otherShortDays = 0;
-  const enough_L = tankVolume_L * (1 + metSlack_fraction);
+  // Every curve of litres is kept from the counted pass alone, so that one runs to its end.
+  const mayEndEarly = rules.passes === 2 && otherCritical_L === null;
+  const firstPass: BreaksOfSize[] = [];
+  const greatest_L = make();
   for (let pass = 1; pass <= rules.passes; pass++) {
-    const counted = pass === rules.passes;
-    content.keepsRelief = otherCritical_L !== null && counted;
-    const below_L = counted ? tankVolume_L : 0;
-    asked_L = 0;
-    otherShortDays = 0;
-    for (let day = 0; day < days; day++) {
-      const inflow = inflow_L[day]!;
-      const judged = judged_L[day]!;
-      const other = other_L[day]!;
-      // Under ybs the day's rain serves the judged purposes first, then the others; only what is left over moves the tank.
-      const direct = drawFirst ? 0 : Math.min(judged, inflow);
-      const directOther = drawFirst ? 0 : Math.min(other, inflow - direct);
-      asked_L += judged - direct;
-      critical_L[day] = judged > direct ? content.draw(judged - direct, true, below_L) : 0;
-      const otherCritical = other > directOther ? content.draw(other - directOther, false, 0) : 0;
-      if (otherCritical > enough_L) otherShortDays++;
-      if (otherCritical_L) otherCritical_L[day] = otherCritical;
-      const stored = inflow - direct - directOther;
-      if (stored > 0) content.add(stored);
+    content.keepsRelief = otherCritical_L !== null && pass === rules.passes;
+    for (const [index, stretch] of stretches.entries()) {
+      if (mayEndEarly && pass === 1) firstPass.push(content.copied());
+      else if (mayEndEarly && content.sameUpTo_L(firstPass[index]!) >= greatest_L[index]!) break;
+      content.relieved_L = 0;
+      runStretch(balance, rules, kept, stretch, content, critical_L, sums, index);
+      sums.relieved_L[index] = content.relieved_L;
     }
+    if (pass === 1 && mayEndEarly) greatestFromHere(critical_L, stretches, kept.tankVolume_L, greatest_L);
   }
-  return { critical_L, asked_L, content, otherShortDays };
+  return { critical_L, ...sums, relief_L: content.relief() };
+}
+
+/** The days of one stretch. */
+function runStretch(
+  { inflow_L, judged_L, other_L }: Balance,
+  rules: SizeRules,
+  { otherCritical_L, tankVolume_L }: Kept,
+  stretch: Stretch,
+  content: ContentBySize,
+  critical_L: Float64Array,
+  sums: Pick<SizesRun, 'asked_L' | 'otherShortDays'>,
+  index: number,
+): void {
+  const drawFirst = rules.order === 'drawFirst';
+  const enough_L = tankVolume_L * (1 + metSlack_fraction);
+  let [asked_L, otherShortDays] = [0, 0];
+  for (let day = stretch.from; day < stretch.to; day++) {
+    const inflow = inflow_L[day]!;
+    const judged = judged_L[day]!;
+    const other = other_L[day]!;
+    // Under ybs the day's rain serves the judged purposes first, then the others; only what is left over moves the tank.
+    const direct = drawFirst ? 0 : Math.min(judged, inflow);
+    const directOther = drawFirst ? 0 : Math.min(other, inflow - direct);
+    asked_L += judged - direct;
+    critical_L[day] = judged > direct ? content.draw(judged - direct, true, tankVolume_L) : 0;
+    const otherCritical = other > directOther ? content.draw(other - directOther, false, 0) : 0;
+    if (otherCritical > enough_L) otherShortDays++;
+    if (otherCritical_L) otherCritical_L[day] = otherCritical;
+    const stored = inflow - direct - directOther;
+    if (stored > 0) content.add(stored);
+  }
+  sums.asked_L[index] = asked_L;
+  sums.otherShortDays[index] = otherShortDays;
+}
+
+/** Up to which volume must two passes agree at the start of each stretch for all that follows to agree? */
+function greatestFromHere(
+  critical_L: Float64Array,
+  stretches: readonly Stretch[],
+  tankVolume_L: number,
+  greatest_L: Float64Array,
+): void {
+  let greatest = tankVolume_L * (1 + metSlack_fraction);
+  for (let index = stretches.length - 1; index >= 0; index--) {
+    const { from, to } = stretches[index]!;
+    for (let day = from; day < to; day++) if (critical_L[day]! > greatest) greatest = critical_L[day]!;
+    greatest_L[index] = greatest;
+  }
+}
+
+/** V(C) at one moment: its breakpoints from the right to the left, and whether the leftmost piece rises. */
+interface BreaksOfSize {
+  readonly breaks: Float64Array;
+  readonly rising: boolean;
 }
 
 /** V(C): its breakpoints from the right (first) to the left (last, on top), slopes 0 and 1 in turn from the leftmost piece on. */
@@ -130,6 +204,21 @@ class ContentBySize {
 
   add(amount_L: number): void {
     this.cover(amount_L, false, false, 0);
+  }
+
+  copied(): BreaksOfSize {
+    return { breaks: this.breaks.slice(0, this.depth), rising: this.rising };
+  }
+
+  /** Up to which volume do both say the same? Every tank is for itself, so what agrees once agrees from then on. */
+  sameUpTo_L(other: BreaksOfSize): number {
+    if (this.rising !== other.rising) return 0;
+    for (let fromTop = 1; ; fromTop++) {
+      const own = this.breaks[this.depth - fromTop] ?? Infinity;
+      const others = other.breaks[other.breaks.length - fromTop] ?? Infinity;
+      if (own !== others) return Math.min(own, others);
+      if (own === Infinity) return Infinity;
+    }
   }
 
   relief(): Float64Array {

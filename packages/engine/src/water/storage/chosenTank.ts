@@ -43,8 +43,8 @@ export function chosenTank(
   const dry = dryAt(curve.critical_L, tankVolume_L);
   const spells = dryRuns(dry, years, firstDay);
   return {
-    shortfall_L_per_year: curve.shortfall_L / years.length,
-    otherShortDays_per_year: curve.otherShortDays / years.length,
+    shortfall_L_per_year: curve.shortfall_L / rain.judgedYears,
+    otherShortDays_per_year: curve.otherShortDays / rain.judgedYears,
     longestRun: spells.runs[0] ?? null,
     dryRuns: spells.runs.slice(0, listedRuns_count),
     years: years.map((year, index) => ({
@@ -56,7 +56,8 @@ export function chosenTank(
       filledDays: year.missing_days,
     })),
     yieldBeforeSpill: generousEnd(balance, rain, curve, tankVolume_L, rules),
-    firstService: handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay, rules),
+    firstService:
+      handOverDay === null ? null : firstServiceDay(balance, firstDay, tankVolume_L, handOverDay, years, rules),
   };
 }
 

@@ -16,5 +16,15 @@ export const holdPrecision_fraction = 0.02;
 /** Tanks so many times larger than the one for the target are not looked at: none would hold [count]. Ours. */
 export const mostTimesLarger_count = 16;
 
+/** In search of the smallest tank that holds, tanks so many times larger than the first are tried in turn [count]. Ours. */
+export const growth_count: readonly number[] = [1.25, 1.6, 2.5, 5, mostTimesLarger_count];
+
 /** Litres count as met, and a tank as large enough, to this share of them: what sums in doubles may lose [fraction]. Ours. */
 export const metSlack_fraction = 1e-9;
+
+/**
+ * The year drier than any on record is this many standard deviations of the years' rain beyond the driest, and the wettest
+ * likewise [count]. Ours: about twice what a normal distribution has there in the mean, since seasons differ by more than
+ * their sum; chosen by the coverage measured in docs/methods/storage.md.
+ */
+export const beyondExtreme_count = 0.8;

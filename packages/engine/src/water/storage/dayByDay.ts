@@ -32,6 +32,8 @@ export interface TankSeries {
   readonly judgedTaken_L: Float64Array;
   readonly otherTaken_L: Float64Array;
   readonly spill_L: Float64Array;
+  /** 1 on a day on which the tank was below its mark. */
+  readonly rationed: Uint8Array;
 }
 
 /** What one tank does with a balance, counted over the last pass. */
@@ -106,6 +108,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
         series.judgedTaken_L[day] = judgedTaken;
         series.otherTaken_L[day] = otherTaken;
         series.spill_L[day] = offered - content;
+        series.rationed[day] = isRationed ? 1 : 0;
       }
     }
   }
@@ -144,5 +147,6 @@ export function turnedTo({ inflow_L, judged_L, other_L }: Balance, start: number
 
 function emptySeries(days: number): TankSeries {
   const make = () => new Float64Array(days);
-  return { content_L: make(), judgedTaken_L: make(), otherTaken_L: make(), spill_L: make() };
+  const rationed = new Uint8Array(days);
+  return { content_L: make(), judgedTaken_L: make(), otherTaken_L: make(), spill_L: make(), rationed };
 }

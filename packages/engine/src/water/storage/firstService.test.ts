@@ -1,8 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { readIsoDay } from '../../kernel/index.ts';
-import { firstServiceDay } from './firstService.ts';
+import { firstServiceDay as firstServiceOf } from './firstService.ts';
 
 const first = readIsoDay('2001-01-01')!;
+
+const allJudged = [{ from: 0, to: 3 * 365, judged: true }];
+const firstServiceDay = (
+  balance: Parameters<typeof firstServiceOf>[0],
+  firstDay: number,
+  volume: number,
+  day: number,
+  years = allJudged,
+) => firstServiceOf(balance, firstDay, volume, day, years);
 
 function balanceOf(rain: (day: number) => number, judged: number) {
   const days = 3 * 365;
@@ -43,5 +52,42 @@ describe('firstServiceDay', () => {
   it('takes a hand-over on 29 February on the 28th where there is none', () => {
     const balance = balanceOf((day) => (day === 59 ? 200 : 0), 100);
     expect(firstServiceDay(balance, first, 1000, readIsoDay('2028-02-29')!)?.wait_days).toBe(2);
+  });
+
+  /** Four years whose first rain comes so many days after 11 January; each serves the morning after. */
+  const waiting = (...rainAfter: readonly number[]) => {
+    const balance = {
+      inflow_L: new Float64Array(4 * 366),
+      judged_L: new Float64Array(4 * 366).fill(100),
+      other_L: new Float64Array(4 * 366),
+    };
+    rainAfter.forEach((days, year) => {
+      balance.inflow_L[readIsoDay(`${2001 + year}-01-11`)! - first + days] = 500;
+    });
+    return balance;
+  };
+  const day = readIsoDay('2026-01-11')!;
+
+  it('rounds the median up, the low end down and the high end up', () => {
+    const four = [{ from: 0, to: 4 * 366, judged: true }];
+    const found = firstServiceDay(waiting(9, 19, 22, 39), first, 1000, day, four)!;
+    // Waits of 10, 20, 23 and 40 days: median 21.5; a tenth of the way 13; nine tenths 34.9.
+    expect(found.wait_days).toBe(22);
+    expect(found.wait_days_range).toEqual({ low: 13, high: 35 });
+    expect(found.firstServiceDay).toBe(day + 22);
+    const close = firstServiceDay(waiting(9, 10, 11, 12), first, 1000, day, four)!;
+    // Waits of 10 to 13 days: a tenth of the way 10.3, nine tenths 12.7.
+    expect(close.wait_days_range).toEqual({ low: 10, high: 13 });
+  });
+
+  it('tries only hand-overs in judged years', () => {
+    const years = [
+      { from: 0, to: 365, judged: true },
+      { from: 365, to: 730, judged: false },
+      { from: 730, to: 1464, judged: true },
+    ];
+    const found = firstServiceDay(waiting(9, 300, 9, 9), first, 1000, day, years)!;
+    expect(found.wait_days_range).toEqual({ low: 10, high: 10 });
+    expect(firstServiceDay(waiting(9, 9, 9, 9), first, 1000, day, [{ from: 0, to: 1464, judged: false }])).toBeNull();
   });
 });

@@ -5,21 +5,23 @@ import {
   daysInMonth,
   type FirstService,
   quantile,
+  type WaterYear,
 } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
 import { type Balance, dayByDay, judgedRules, type RunRules, turnedTo } from './dayByDay.ts';
 import { looksAtContent } from './dayRules.ts';
 
 /**
- * When does a tank that is empty at hand-over first serve? Each year of the record is tried from the hand-over's day of
- * the year: the first day whose judged litres are wholly met in the morning. Until then all that comes in is drunk.
+ * When does a tank that is empty at hand-over first serve? Each hand-over's day of the year that lies in a judged year is
+ * tried: the first day whose judged litres are wholly met in the morning. Until then all that comes in is drunk.
  *
  * @param balance - inflow and demands by day [L], drawFirst
  * @param firstDay - the record's first day [day]
  * @param tankVolume_L - usable volume [L]
  * @param handOverDay - the day the site is handed over, its tank empty [day]
+ * @param years - the record's water years; a hand-over in a year that is not judged does not count
  * @param rules - order of the day and ration [fraction]; `ybs` comes as its net balance
- * @returns median wait over the record's years and its middle eight in ten [day], and the day itself; null where it never serves
+ * @returns median wait over the years tried and its middle eight in ten [day], and the day itself; null where it never serves
  * @law a larger tank or more inflow never makes the wait longer
  * @definition ours: docs/methods/storage.md, first day of service
  */
@@ -28,6 +30,7 @@ export function firstServiceDay(
   firstDay: DayIndex,
   tankVolume_L: number,
   handOverDay: DayIndex,
+  years: readonly Pick<WaterYear, 'from' | 'to' | 'judged'>[],
   rules: RunRules = judgedRules,
 ): FirstService | null {
   const days = balance.inflow_L.length;
@@ -36,7 +39,7 @@ export function firstServiceDay(
   for (let year = calendarDay(firstDay).year; ; year++) {
     const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
     if (start >= days) break;
-    if (start < 0) continue;
+    if (!years.some(({ from, to, judged }) => judged && start >= from && start < to)) continue;
     const wait = looksAtContent(rules)
       ? waitByRun(balance, start, tankVolume_L, rules)
       : waitFrom(balance, start, tankVolume_L);

@@ -20,16 +20,24 @@ export {
   type TankSeries,
 } from './dayByDay.ts';
 export { balanceUnder, looksAtContent, rulesOf } from './dayRules.ts';
+export { type DrawnYears, drawPool, drawYears, type PoolYear } from './drawYears.ts';
 export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type RationFound, rationOf } from './rationOf.ts';
-export { rerunDryDays } from './rerun.ts';
-export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
+export { rerunRecords } from './rerun.ts';
+export { type DrawnRecords, drawnRecords } from './resample.ts';
 export { runCurve } from './runCurve.ts';
 export { type SiteGroup, type SiteGroups, siteGroups } from './siteGroups.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
-export { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+export {
+  type ChosenDoubt,
+  type DoubtCase,
+  daysMet_fraction,
+  type SizeDoubt,
+  sizeDoubt,
+  tankToHold_L,
+} from './sizeDoubt.ts';
 export { type SizeReader, sizeReader } from './sizeReader.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
 export { type TankGroup, tankGroups } from './tankGroups.ts';

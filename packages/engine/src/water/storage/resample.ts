@@ -1,126 +1,142 @@
-import { quantile, type Range, seededDice, type WaterYear } from '../../kernel/index.ts';
-import { metSlack_fraction } from './constants.ts';
 import type { Balance } from './dayByDay.ts';
+import type { DrawnYears, PoolYear } from './drawYears.ts';
+import { type YearsAtVolume, yearsAtVolume } from './yearsAtVolume.ts';
 
-/** Years drawn again and again from the judged ones, a row of `length` years a draw, as positions in the list of judged years. */
-export interface DrawnYears {
-  readonly draws: number;
-  readonly length: number;
-  readonly positions: Uint16Array;
+/** What a tank did in each of the drawn records, in the order of the draws. */
+export interface DrawnRecords {
+  readonly dryDays_per_year: Float64Array;
+  readonly goodYears_fraction: Float64Array;
 }
 
 /**
- * Draws records of as many years as were judged, in blocks of two years that follow each other, so that a tank that
- * carries one year's rain into the next is drawn as it is. The list of judged years is a loop.
- *
- * @param judgedYears - years judged [year], whole, 1 to 65,535
- * @param draws - how many records to draw [count], whole
- * @param seed - the seed [number], whole
- * @returns positions of the drawn years [count], draw after draw
- * @law the same arguments give the same draws
- * @source kuensch-1989, moving blocks; politis-romano-1992, circular blocks
- */
-export function drawYears(judgedYears: number, draws: number, seed: number): DrawnYears {
-  const dice = seededDice(seed);
-  const positions = new Uint16Array(judgedYears * draws);
-  for (let draw = 0; draw < draws; draw++) {
-    const row = draw * judgedYears;
-    for (let i = 0; i < judgedYears; i += 2) {
-      const start = dice.next(judgedYears);
-      positions[row + i] = start;
-      if (i + 1 < judgedYears) positions[row + i + 1] = (start + 1) % judgedYears;
-    }
-  }
-  return { draws, length: judgedYears, positions };
-}
-
-/**
- * The judged years at one tank: what each does to the content, and how many of its days are dry for a content at its
- * start. Flat arrays, a year each, because they are walked tens of thousands of times a site.
- */
-interface YearsAtVolume {
-  readonly count: number;
-  /** The content at the end is start + shift, held between low and high [L]. */
-  readonly shift_L: Float64Array;
-  readonly low_L: Float64Array;
-  readonly high_L: Float64Array;
-  /** Days that are dry whatever the content at the start [day]. */
-  readonly always: Float64Array;
-  /** Ascending within a year: one more day is dry for each of these above the content at the start [L]. */
-  readonly thresholds_L: Float64Array;
-  /** Where a year's thresholds end; they begin where those of the year before end. */
-  readonly ends: Int32Array;
-}
-
-/**
- * How far would the dry days a year spread, had other years been drawn? Every drawn record is run through the tank again,
- * twice, the second run counted. Exact and quick, because a year at one volume can only shift the content and hold it
- * between two levels.
+ * How would this tank have done, had other years been drawn? Every drawn record is run through the tank again, twice, the
+ * second run counted. Exact and quick, because a year at one volume can only shift the content and hold it between two
+ * levels, and a day of it is dry exactly for contents at its start under a threshold of its own.
  *
  * @param balance - inflow and demands by day [L], drawFirst
- * @param years - the record's water years
+ * @param pool - the years to draw from
  * @param tankVolume_L - usable volume [L]
+ * @param longestDryRun_days - longest dry run of a good year [day], under the days of a year
  * @param drawn - the drawn years
- * @param range_fraction - how much of the draws the range holds [fraction]
- * @returns dry days a year, as a range [day/year]
- * @law equals `dayByDay` over the drawn years joined end to end
+ * @returns dry days a year [day/year] and share of good years [fraction] of each draw
+ * @law equals `dayByDay` over the drawn years joined end to end, a dry run that crosses the seam being one
+ * @law a larger tank, or more inflow on any day, never gives more dry days or fewer good years in any draw
  * @definition ours: docs/methods/storage.md, how sure
  */
-export function resampledDryDays(
+export function drawnRecords(
   balance: Balance,
-  years: readonly WaterYear[],
+  pool: readonly PoolYear[],
   tankVolume_L: number,
+  longestDryRun_days: number,
   drawn: DrawnYears,
-  range_fraction: number,
-): Range {
-  const table = yearsAtVolume(balance, years, tankVolume_L);
-  if (table.count === 0) throw new RangeError('resampledDryDays: needs a judged year');
-  if (table.ends[table.count - 1] === 0 && table.always.every((dry) => dry === 0)) return { low: 0, high: 0 };
-  const settled = table.low_L.every((low, year) => low === table.high_L[year]);
-  const dry_per_year = settled ? drawnSettled(table, drawn) : drawnOneByOne(table, drawn);
-  dry_per_year.sort();
-  const tail = (1 - range_fraction) / 2;
-  return { low: quantile(dry_per_year, tail), high: quantile(dry_per_year, 1 - tail) };
+): DrawnRecords {
+  if (pool.length === 0) throw new RangeError('drawnRecords: needs a year to draw');
+  const table = yearsAtVolume(balance, pool, tankVolume_L, longestDryRun_days);
+  const kept = { dryDays_per_year: new Float64Array(drawn.draws), goodYears_fraction: new Float64Array(drawn.draws) };
+  const canBeDry = Uint8Array.from(table.always_days, (dry, year) => (dry > 0 || hasThresholds(table, year) ? 1 : 0));
+  if (!canBeDry.includes(1)) kept.goodYears_fraction.fill(1);
+  else if (isSettled(table)) drawSettled(table, canBeDry, drawn, kept);
+  else drawOneByOne(table, canBeDry, drawn, kept);
+  return kept;
 }
 
-/** Dry days a year of each draw, where every year ends as it does whatever its beginning: they hang on the year before alone. */
-function drawnSettled(table: YearsAtVolume, drawn: DrawnYears): Float64Array {
-  const { count } = table;
-  const { length, positions } = drawn;
-  const dryAfter = new Float64Array(count * count);
-  for (let before = 0; before < count; before++)
-    for (let year = 0; year < count; year++)
-      dryAfter[before * count + year] = dryDaysFrom(table, year, table.high_L[before]!);
-  const dry_per_year = new Float64Array(drawn.draws);
-  for (let draw = 0; draw < drawn.draws; draw++) {
-    const first = draw * length;
-    let before = positions[first + length - 1]!;
-    let dry = 0;
-    for (let i = first; i < first + length; i++) {
-      const year = positions[i]!;
-      dry += dryAfter[before * count + year]!;
-      before = year;
-    }
-    dry_per_year[draw] = dry / length;
-  }
-  return dry_per_year;
+function hasThresholds({ ends_count }: YearsAtVolume, year: number): boolean {
+  return ends_count[year]! > (year === 0 ? 0 : ends_count[year - 1]!);
 }
 
-/** Dry days a year of each draw, in general. */
-function drawnOneByOne(table: YearsAtVolume, drawn: DrawnYears): Float64Array {
-  const { length, positions } = drawn;
-  const dry_per_year = new Float64Array(drawn.draws);
-  for (let draw = 0; draw < drawn.draws; draw++) {
-    const first = draw * length;
-    let content = contentAfterAll(table, positions, first, first + length);
-    let dry = 0;
-    for (let i = first; i < first + length; i++) {
-      dry += dryDaysFrom(table, positions[i]!, content);
-      content = contentAfter(table, positions[i]!, content);
+/** Does every year end as it does whatever its beginning, dry run at its end included? */
+function isSettled({ count, days, low_L, high_L, last_L, tooLong_days }: YearsAtVolume): boolean {
+  const places = tooLong_days - 1;
+  for (let year = 0; year < count; year++) if (low_L[year] !== high_L[year] || days[year]! < places) return false;
+  const leastStart = low_L.reduce((least, low) => Math.min(least, low), Infinity);
+  for (let i = 0; i < count * places; i++) if (last_L[i]! > leastStart && last_L[i]! < Infinity) return false;
+  return true;
+}
+
+/** One sum carries both counts, since a record has fewer dry days than this [count]. */
+const badYear = 2 ** 24;
+
+/**
+ * Where every year ends as it does whatever its beginning, what a year does hangs on the year before alone. Year by year
+ * of the pool, since most are never dry and need no look.
+ */
+function drawSettled(table: YearsAtVolume, canBeDry: Uint8Array, drawn: DrawnYears, kept: DrawnRecords): void {
+  const { count, high_L } = table;
+  const { draws, before, ends } = placesOf(drawn);
+  const runs = Float64Array.from(high_L, (content, year) => runAtEnd(table, year, content, 0));
+  const after = new Float64Array(count);
+  const sums = kept.dryDays_per_year;
+  for (let year = 0; year < count; year++) {
+    if (canBeDry[year] === 0) continue;
+    for (let last = 0; last < count; last++) {
+      const bad = isBad(table, year, high_L[last]!, runs[last]!);
+      after[last] = dryDaysFrom(table, year, high_L[last]!) + (bad ? badYear : 0);
     }
-    dry_per_year[draw] = dry / length;
+    const end = ends[year] ?? 0;
+    for (let i = year === 0 ? 0 : ends[year - 1]!; i < end; i++) sums[draws[i]!]! += after[before[i]!]!;
   }
-  return dry_per_year;
+  for (let draw = 0; draw < sums.length; draw++) {
+    const bad = Math.floor(sums[draw]! / badYear);
+    kept.goodYears_fraction[draw] = 1 - bad / drawn.length;
+    sums[draw] = (sums[draw]! - bad * badYear) / drawn.length;
+  }
+}
+
+/** Where each year of the pool was drawn: in which draw, after which year. A year's places end where `ends` says. */
+interface Places {
+  readonly draws: Uint32Array;
+  readonly before: Uint16Array;
+  readonly ends: Uint32Array;
+}
+
+/** The places of draws that were asked for before; every site of a programme asks for the same few. */
+const knownPlaces = new WeakMap<DrawnYears, Places>();
+
+function placesOf(drawn: DrawnYears): Places {
+  const known = knownPlaces.get(drawn);
+  if (known) return known;
+  const { positions, length } = drawn;
+  const ends = new Uint32Array(positions.reduce((most, position) => Math.max(most, position), 0) + 1);
+  for (const position of positions) ends[position]!++;
+  for (let year = 1; year < ends.length; year++) ends[year]! += ends[year - 1]!;
+  const next = ends.slice();
+  const places = { draws: new Uint32Array(positions.length), before: new Uint16Array(positions.length), ends };
+  for (let i = positions.length - 1; i >= 0; i--) {
+    const place = --next[positions[i]!]!;
+    places.draws[place] = Math.floor(i / length);
+    places.before[place] = positions[i % length === 0 ? i + length - 1 : i - 1]!;
+  }
+  knownPlaces.set(drawn, places);
+  return places;
+}
+
+/** In general: year after year, twice where a dry run crosses the seam. */
+function drawOneByOne(table: YearsAtVolume, canBeDry: Uint8Array, drawn: DrawnYears, kept: DrawnRecords): void {
+  const { draws, length, positions } = drawn;
+  const { shift_L, low_L, high_L } = table;
+  for (let draw = 0; draw < draws; draw++) {
+    const first = draw * length;
+    const start = contentAfterAll(table, positions, first, first + length);
+    let atSeam = 0;
+    let [dry, bad] = [0, 0];
+    for (let round = 0; round < 2; round++) {
+      let [content, run] = [start, atSeam];
+      dry = bad = 0;
+      for (let i = first; i < first + length; i++) {
+        const year = positions[i]!;
+        if (canBeDry[year] === 1) {
+          dry += dryDaysFrom(table, year, content);
+          if (isBad(table, year, content, run)) bad++;
+          run = runAtEnd(table, year, content, run);
+        } else run = 0;
+        content = Math.min(high_L[year]!, Math.max(low_L[year]!, content + shift_L[year]!));
+      }
+      if (run === atSeam) break;
+      atSeam = run;
+    }
+    kept.dryDays_per_year[draw] = dry / length;
+    kept.goodYears_fraction[draw] = 1 - bad / length;
+  }
 }
 
 /**
@@ -139,93 +155,33 @@ function contentAfterAll(table: YearsAtVolume, positions: Uint16Array, first: nu
   return Math.min(high, Math.max(low, shift));
 }
 
-function contentAfter(table: YearsAtVolume, year: number, content: number): number {
-  return Math.min(table.high_L[year]!, Math.max(table.low_L[year]!, content + table.shift_L[year]!));
+/** Does a dry run grow too long on some day of this year, with so many dry days right before it? */
+function isBad(table: YearsAtVolume, year: number, content: number, runBefore_days: number): boolean {
+  if (content < table.need_L[year]!) return true;
+  if (runBefore_days === 0) return false;
+  const places = table.tooLong_days - 1;
+  return content < table.first_L[year * places + places - runBefore_days]!;
+}
+
+/** Dry days in a row up to the end of this year, counted up to the longest allowed. */
+function runAtEnd(table: YearsAtVolume, year: number, content: number, runBefore_days: number): number {
+  const places = table.tooLong_days - 1;
+  const end = Math.min(places, table.days[year]!);
+  let run = 0;
+  while (run < end && content < table.last_L[year * places + run]!) run++;
+  return run === table.days[year] ? Math.min(places, run + runBefore_days) : run;
 }
 
 /** Days that are dry in a year that starts with this content: those always dry, and the thresholds above the content. */
 function dryDaysFrom(table: YearsAtVolume, year: number, content: number): number {
-  let below = year === 0 ? 0 : table.ends[year - 1]!;
-  const end = table.ends[year]!;
-  if (below === end) return table.always[year]!;
+  let below = year === 0 ? 0 : table.ends_count[year - 1]!;
+  const end = table.ends_count[year]!;
+  if (below === end) return table.always_days[year]!;
   let above = end;
   while (below < above) {
     const middle = (below + above) >> 1;
     if (table.thresholds_L[middle]! > content) above = middle;
     else below = middle + 1;
   }
-  return table.always[year]! + end - above;
-}
-
-function yearsAtVolume(balance: Balance, years: readonly WaterYear[], tankVolume_L: number): YearsAtVolume {
-  const judged = years.filter((year) => year.judged);
-  const count = judged.length;
-  const make = () => new Float64Array(count);
-  const table = { count, shift_L: make(), low_L: make(), high_L: make(), always: make() };
-  const found_L = new Float64Array(balance.inflow_L.length);
-  const foundEnds = new Int32Array(count);
-  let end = 0;
-  for (let index = 0; index < count; index++) {
-    end = fillYear(balance, judged[index]!, tankVolume_L, table, index, found_L, end);
-    foundEnds[index] = end;
-  }
-  return { ...table, ...thresholdsThatMatter(table, found_L, foundEnds) };
-}
-
-/** Fills one year's row of the table and adds its thresholds from `end` on; gives where they end. */
-// long: a hot loop and its short cut
-function fillYear(
-  balance: Balance,
-  year: WaterYear,
-  tankVolume_L: number,
-  table: Pick<YearsAtVolume, 'shift_L' | 'low_L' | 'high_L' | 'always'>,
-  index: number,
-  thresholds_L: Float64Array,
-  end: number,
-): number {
-  const { inflow_L, judged_L, other_L } = balance;
-  const isMet = 1 - metSlack_fraction;
-  let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
-  let day = year.from;
-  for (; day < year.to && low < high; day++) {
-    const wanted = judged_L[day]!;
-    const met = wanted * isMet;
-    if (met > high) dry++;
-    else if (met > low && met > shift) thresholds_L[end++] = met - shift;
-    const out = wanted + other_L[day]!;
-    const inflow = inflow_L[day]!;
-    shift += inflow - out;
-    low = Math.min(tankVolume_L, Math.max(0, low - out) + inflow);
-    high = Math.min(tankVolume_L, Math.max(0, high - out) + inflow);
-  }
-  // From the day on which the content no longer hangs on the beginning, there is one content only.
-  for (; day < year.to; day++) {
-    const wanted = judged_L[day]!;
-    if (wanted * isMet > low) dry++;
-    low = high = Math.min(tankVolume_L, Math.max(0, low - wanted - other_L[day]!) + inflow_L[day]!);
-  }
-  table.shift_L[index] = shift;
-  table.low_L[index] = low;
-  table.high_L[index] = high;
-  table.always[index] = dry;
-  return end;
-}
-
-/** A year begins with what some year left, so thresholds not above the least of that are never met; the rest are sorted. */
-function thresholdsThatMatter(
-  table: Pick<YearsAtVolume, 'low_L' | 'count'>,
-  found_L: Float64Array,
-  foundEnds: Int32Array,
-): Pick<YearsAtVolume, 'thresholds_L' | 'ends'> {
-  const leastStart = table.low_L.reduce((least, low) => Math.min(least, low), Infinity);
-  const ends = new Int32Array(table.count);
-  let end = 0;
-  let read = 0;
-  for (let year = 0; year < table.count; year++) {
-    const begin = end;
-    for (; read < foundEnds[year]!; read++) if (found_L[read]! > leastStart) found_L[end++] = found_L[read]!;
-    if (end - begin > 1) found_L.subarray(begin, end).sort();
-    ends[year] = end;
-  }
-  return { thresholds_L: found_L, ends };
+  return table.always_days[year]! + end - above;
 }

@@ -1,6 +1,7 @@
 import type { JudgedRain, Target } from '../../kernel/index.ts';
+import { metSlack_fraction } from './constants.ts';
 import { goodYearsNeeded, judgedDays, yearNeeds } from './curve.ts';
-import { type Balance, dayByDay, type RunRules } from './dayByDay.ts';
+import { type Balance, dayByDay, type RunRules, type TankSeries } from './dayByDay.ts';
 import type { SizeCurve } from './sizeCurve.ts';
 
 /**
@@ -24,12 +25,11 @@ export function runCurve(
   rules: RunRules,
 ): SizeCurve {
   const { years, judgedYears } = rain;
-  const run = dayByDay(balance, tankVolume_L, rules);
-  const critical_L = Float64Array.from(run.dry, (dry) => (dry === 1 ? Infinity : 0));
+  const { dry, series } = dayByDay(balance, tankVolume_L, rules, true);
+  const critical_L = Float64Array.from(dry, (isDry) => (isDry === 1 ? Infinity : 0));
   return {
     target,
-    shortfall_L: Math.max(0, balance.judged_L.reduce((sum, asked) => sum + asked, 0) - run.judgedTaken_L),
-    otherShortDays: run.otherShortDays,
+    ...shortOf(balance, years, series!),
     critical_L,
     needs_L: yearNeeds(critical_L, years, target.longestDryRun_days),
     years,
@@ -40,4 +40,21 @@ export function runCurve(
     tankForRuns_L: null,
     tankForTarget_L: null,
   };
+}
+
+/** What a run falls short of in the judged years. */
+function shortOf(
+  { judged_L, other_L }: Balance,
+  years: JudgedRain['years'],
+  { judgedTaken_L, otherTaken_L }: TankSeries,
+): Pick<SizeCurve, 'shortfall_L' | 'otherShortDays'> {
+  let [shortfall_L, otherShortDays] = [0, 0];
+  for (const { from, to, judged } of years) {
+    if (!judged) continue;
+    for (let day = from; day < to; day++) {
+      shortfall_L += judged_L[day]! - judgedTaken_L[day]!;
+      if (otherTaken_L[day]! < other_L[day]! * (1 - metSlack_fraction)) otherShortDays++;
+    }
+  }
+  return { shortfall_L: Math.max(0, shortfall_L), otherShortDays };
 }

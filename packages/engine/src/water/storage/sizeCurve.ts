@@ -13,7 +13,7 @@ export interface TankSize {
 /** What every tank size does for one balance, ready to be read at any size. */
 export interface SizeCurve {
   readonly target: Target;
-  /** What the chosen tank falls short of, over the record [L], [day]. */
+  /** What the chosen tank falls short of in the judged years [L], [day]. */
   readonly shortfall_L: number;
   readonly otherShortDays: number;
   readonly critical_L: Float64Array;
@@ -48,7 +48,7 @@ export function sizeCurve(
 ): SizeCurve {
   const { years, judgedYears } = rain;
   const rules = { ...judgedRules, order: 'drawFirst' } as const;
-  const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L);
+  const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L, years);
   const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
   const tankForDays_L = tankForDays(critical_L, years, target.daysMet_fraction);
   const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);

@@ -1,12 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import { defaultSettings, type JudgedRain } from '../../kernel/index.ts';
 import { goodYearsAt } from './curve.ts';
-import { drawYears } from './resample.ts';
+import { drawYears } from './drawYears.ts';
 import { sizeCurve, sizePoints } from './sizeCurve.ts';
 import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 
 /** Thirty years of 40 days: rain for 25 of them falls on the first day, less in some years, then nothing. */
 function dryEnds(shortYears: number) {
+  return madeOf((i) => ({ 0: i < shortYears ? 300 : 420, 20: 30 }));
+}
+
+/** Thirty years of 40 days: plenty of rain on the first day and once more, in some years sooner, in others later. */
+function unevenGaps() {
+  return madeOf((i) => ({ 0: 900, [20 + ((7 * i) % 19)]: 900 }));
+}
+
+function madeOf(rainOf: (year: number) => Readonly<Record<number, number>>) {
   const years = Array.from({ length: 30 }, (_, i) => ({
     label: 2001 + i,
     from: 40 * i,
@@ -16,8 +25,7 @@ function dryEnds(shortYears: number) {
   }));
   const inflow_L = new Float64Array(1200);
   for (const [i, year] of years.entries()) {
-    inflow_L[year.from] = i < shortYears ? 300 : 420;
-    inflow_L[year.from + 20] = 30;
+    for (const [day, litres] of Object.entries(rainOf(i))) inflow_L[year.from + Number(day)] = litres;
   }
   const balance = { inflow_L, judged_L: new Float64Array(1200).fill(10), other_L: new Float64Array(1200) };
   const record = { gaugeId: 'G', firstDay: 0, rain_mm: inflow_L, state: new Uint8Array(1200) };
@@ -39,10 +47,32 @@ function dryEnds(shortYears: number) {
 const holds = (made: ReturnType<typeof dryEnds>, volume: number) =>
   sizeDoubt(made.curve, made.given, volume, goodYearsAt(made.curve.needs_L, volume)).meetsTarget;
 
+const chosenAt = (made: ReturnType<typeof dryEnds>, tankVolume_L: number) => ({
+  tankVolume_L,
+  doubt: sizeDoubt(made.curve, made.given, tankVolume_L, goodYearsAt(made.curve.needs_L, tankVolume_L)),
+});
+
 describe('tankToHold_L', () => {
+  it('comes to the same, to its two hundredths, from whichever tank is known to be too small', () => {
+    const made = unevenGaps();
+    const found = tankToHold_L(made.curve, made.given, chosenAt(made, 100))!;
+    const least = made.curve.tankForTarget_L!;
+    expect(found).toBeGreaterThan(least);
+    let tried = 0;
+    for (const share of [0, 0.1, 0.3, 0.5, 0.7]) {
+      const tooSmall = least + share * (found - least);
+      if (holds(made, tooSmall)) continue;
+      tried++;
+      const again = tankToHold_L(made.curve, made.given, chosenAt(made, tooSmall))!;
+      expect(holds(made, again)).toBe(true);
+      expect(Math.abs(again / found - 1)).toBeLessThan(0.021);
+    }
+    expect(tried).toBeGreaterThan(1);
+  });
+
   it('gives a tank that holds, and one a thirtieth smaller does not', () => {
     const made = dryEnds(0);
-    const found = tankToHold_L(made.curve, made.given)!;
+    const found = tankToHold_L(made.curve, made.given, chosenAt(made, 100))!;
     expect(found).toBeGreaterThanOrEqual(made.curve.tankForTarget_L!);
     expect(holds(made, found)).toBe(true);
     expect(holds(made, found * 0.97)).toBe(false);
@@ -50,13 +80,13 @@ describe('tankToHold_L', () => {
 
   it('gives none where too many years fall short in any tank', () => {
     const made = dryEnds(20);
-    expect(tankToHold_L(made.curve, made.given)).toBeNull();
+    expect(tankToHold_L(made.curve, made.given, chosenAt(made, 100))).toBeNull();
   });
 
   it('gives none on a short record', () => {
     const made = dryEnds(0);
     const settings = { ...defaultSettings, leastYears: 31 };
-    expect(tankToHold_L(made.curve, { ...made.given, settings })).toBeNull();
+    expect(tankToHold_L(made.curve, { ...made.given, settings }, chosenAt(made, 100))).toBeNull();
   });
 });
 

@@ -11,11 +11,11 @@ import {
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
-import { type Balance, dayByDay } from './dayByDay.ts';
+import { type Balance, dayByDay, type RunRules } from './dayByDay.ts';
 import { balanceUnder, rulesOf } from './dayRules.ts';
-import type { DrawnYears } from './resample.ts';
+import type { DrawnYears } from './drawYears.ts';
 import type { SizeCurve, TankSize } from './sizeCurve.ts';
-import { type DoubtCase, daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+import { type ChosenDoubt, type DoubtCase, daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { type SizeReader, sizeReader } from './sizeReader.ts';
 import { storageWorking } from './storageWorking.ts';
 
@@ -73,7 +73,7 @@ export function storageFinding(given: StorageCase): {
     verdict,
     order: rules.order,
     ration,
-    rationedDays_per_year: ration && dayByDay(balance, tankVolume_L, rules).rationedDays / rain.years.length,
+    rationedDays_per_year: ration && rationedDays(balance, rain, tankVolume_L, rules) / rain.judgedYears,
     unrationed,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
@@ -83,11 +83,12 @@ export function storageFinding(given: StorageCase): {
     goodYears: point.goodYears,
     goodYearsNeeded: curve.goodYearsNeeded,
     goodYears_fraction_range: doubt.goodYears_fraction,
+    comingGood_years_range: doubt.comingGood_years,
     daysMet_fraction: daysMet_fraction(curve, point.dryDays_per_year),
     daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
     dryDays_per_year_range: doubt.dryDays_per_year,
-    ...smallestTanks(reader, curve, doubted, verdict, sizes),
+    ...smallestTanks(reader, curve, doubted, { tankVolume_L, doubt }, verdict, sizes),
     judgedAlone: point.meetsTarget || given.otherDemand_L_per_day === 0 ? null : judgedAlone(given),
     cappedBy,
     lacks: point.meetsTarget ? null : unrationed?.meetsTarget ? 'ration' : reader.hasTank() ? 'tank' : 'water',
@@ -97,11 +98,20 @@ export function storageFinding(given: StorageCase): {
   return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
 }
 
+/** Days of the judged years on which the ration held something back. */
+function rationedDays(balance: Balance, { years }: JudgedRain, tankVolume_L: number, rules: RunRules): number {
+  const { rationed } = dayByDay(balance, tankVolume_L, rules, true).series!;
+  let days = 0;
+  for (const { from, to, judged } of years) if (judged) for (let day = from; day < to; day++) days += rationed[day]!;
+  return days;
+}
+
 /** The smallest tanks that would do: to the litre where every size is known, else of the catalogue. */
 function smallestTanks(
   reader: SizeReader,
   curve: SizeCurve,
   given: DoubtCase & Pick<StorageCase, 'cappedBy' | 'ration' | 'catalogue'>,
+  chosen: ChosenDoubt,
   verdict: Verdict,
   sizes: readonly SizePoint[],
 ) {
@@ -114,7 +124,7 @@ function smallestTanks(
       noExactSize: null,
       catalogueForTarget_L: null,
       catalogueToHold_L: null,
-      tankToHold_L: isSought ? tankToHold_L(curve, given) : null,
+      tankToHold_L: isSought ? tankToHold_L(curve, given, chosen) : null,
     };
   const holding = isSought ? reader.verdictsAt(given.catalogue).find((one) => one.verdict === 'holds') : undefined;
   return {

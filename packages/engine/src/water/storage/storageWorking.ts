@@ -74,6 +74,11 @@ export function storageWorking(
     [workingInput('goodYears', finding.goodYears, 'year'), years],
     'brown-cai-dasgupta-2001, Jeffreys interval',
   );
+  line('storage.goodYearsNext', finding.comingGood_years_range, 'year', [
+    workingInput('goodYears', finding.goodYears, 'year'),
+    years,
+    workingInput('range', settings.range_fraction, 'fraction'),
+  ]);
   if (finding.noExactSize === null) {
     line('storage.tankForDays', finding.tankForDays_L, 'L', [
       asked,

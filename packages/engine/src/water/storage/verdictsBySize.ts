@@ -1,5 +1,6 @@
-import { type EngineProblemCode, jeffreysRange, type SizePoint, type Verdict } from '../../kernel/index.ts';
-import { type SizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import type { EngineProblemCode, SizePoint, Verdict } from '../../kernel/index.ts';
+import { countedYears } from './countedYears.ts';
+import { isShareMet, type SizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
 
 /** One size of tank on the curve, and its verdict. */
@@ -44,5 +45,6 @@ export function verdictsBySize(
 
 /** Does the unfavourable end of the good years meet the target, whatever the days? */
 function areYearsSure({ rain, settings }: DoubtCase, { goodYears }: SizePoint): boolean {
-  return jeffreysRange(goodYears, rain.judgedYears, settings.range_fraction).low >= settings.target.goodYears_fraction;
+  const { share_fraction } = countedYears(goodYears, rain.judgedYears, settings.range_fraction);
+  return isShareMet(share_fraction.low, 1, settings.target.goodYears_fraction);
 }

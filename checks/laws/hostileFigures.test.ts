@@ -1,0 +1,137 @@
+import {
+  defaultSettings,
+  designSites,
+  type GaugeFacts,
+  type ProgrammeFacts,
+  readyProgramme,
+  type SiteFacts,
+  seriesOf,
+} from '@eavewell/engine';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+
+const runs = process.env['EAVEWELL_SOAK'] ? 20_000 : 2_000;
+
+/** Figures as they should be, and as nobody should ever write them. */
+const hostile = fc.constantFrom(
+  Number.NaN,
+  Infinity,
+  -Infinity,
+  -1,
+  -0,
+  5e-324,
+  1e-300,
+  1e-12,
+  1e12,
+  1e300,
+  Number.MAX_VALUE,
+);
+const figure = (usual: number) => fc.oneof({ weight: 12, arbitrary: fc.constant(usual) }, hostile);
+const known = (usual: number) => fc.oneof({ weight: 8, arbitrary: figure(usual) }, fc.constant(null));
+/** Mostly one roof, one tank and one purpose; more, or none, now and then. */
+const few = <T>(one: fc.Arbitrary<T>) => fc.array(one, { minLength: 0, maxLength: 2, size: 'max' });
+
+const anySite: fc.Arbitrary<SiteFacts> = fc.record({
+  siteId: fc.constant('S1'),
+  name: fc.constant('Made up'),
+  people: known(40),
+  gaugeId: fc.constant('G'),
+  rainFactor: figure(1),
+  handOverDay: known(20_000),
+  roofs: few(
+    fc.record({
+      roofId: fc.constant('R1'),
+      tankId: fc.constantFrom(null, null, 'T1', 'T2'),
+      length_m: known(14),
+      width_m: known(8),
+      roofPlanArea_m2: known(110),
+      material: fc.constant('corrugatedMetal' as const),
+      runoffFraction: known(0.85),
+      gutteredFraction: known(0.8),
+      diverter: fc.option(
+        fc.record({ firstFlush_mm: known(0.5), chamber_L: known(40), drainHole: fc.constantFrom('open', 'blocked') }),
+      ),
+    }),
+  ),
+  tanks: few(
+    fc.record({
+      tankId: fc.constantFrom('T1', 'T2'),
+      nominal_L: known(10_000),
+      partVolume_L: known(10_000),
+      outletHeight_m: known(0.1),
+      overflowHeight_m: known(2.1),
+      diameter_m: known(2.5),
+      joinedTo: fc.constantFrom(null, 'T1'),
+      role: fc.constantFrom('storage', 'storage', 'settling'),
+      peopleFraction: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, figure(0.5)),
+    }),
+  ),
+  demand: few(
+    fc.record({
+      purpose: fc.constant('drinking'),
+      litres_per_person_per_day: figure(5),
+      judged: fc.constantFrom(true, true, false),
+    }),
+  ),
+  ration: fc.oneof(
+    { weight: 4, arbitrary: fc.constant(null) },
+    fc.record({ below_fraction: known(0.3), judged_fraction: known(1), other_fraction: known(0) }),
+  ),
+  doubts: fc.constant([]),
+});
+
+/** Three years of a shower every third day, less in one of them. */
+const gauge: GaugeFacts = {
+  gaugeId: 'G',
+  name: 'Made',
+  latitude_deg: null,
+  longitude_deg: null,
+  readingTime: null,
+  file: 'rain/G.csv',
+  readings: Array.from({ length: 3 * 365 }, (_, day) => ({
+    day: 11_323 + day,
+    rain_mm: day % 3 === 0 ? (day < 365 ? 6 : 9) : 0,
+    row: day + 2,
+  })),
+};
+
+const facts: ProgrammeFacts = {
+  settings: { ...defaultSettings, draws: 20, waterYearStartMonth: 1 },
+  sites: [],
+  gauges: [gauge],
+  parts: [{ partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000, length_m: null }],
+  prices: [],
+};
+const ready = readyProgramme(facts);
+
+/** Every place in a value that holds a number which is none. */
+function unendingIn(value: unknown, path: string): readonly string[] {
+  if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path}: ${value}`];
+  if (typeof value === 'string')
+    return /\b(NaN|Infinity)\b/.test(value) && !path.endsWith('.value') ? [`${path}: ${value}`] : [];
+  if (value === null || typeof value !== 'object') return [];
+  return Object.entries(value).flatMap(([key, inner]) => unendingIn(inner, `${path}.${key}`));
+}
+
+describe('figures that nobody can reckon with', () => {
+  it(`never come out of a design or its series, ${runs} sites`, () => {
+    const verdicts = { unknown: 0, judged: 0 };
+    fc.assert(
+      fc.property(anySite, (site) => {
+        const [design] = [...designSites([site], ready)];
+        expect(unendingIn(design, 'design')).toEqual([]);
+        const series = seriesOf(site, ready);
+        expect(series.length).toBe(design!.storages.length);
+        expect(unendingIn(series, 'series')).toEqual([]);
+        if (design!.storages.length === 0) {
+          verdicts.unknown++;
+          expect(design!.verdict).toBe('unknown');
+          expect(design!.problems.some(({ severity }) => severity === 'blocker')).toBe(true);
+        } else verdicts.judged++;
+      }),
+      { numRuns: runs, seed: 20261126 },
+    );
+    expect(verdicts.unknown).toBeGreaterThan(runs / 10);
+    expect(verdicts.judged).toBeGreaterThan(runs / 50);
+  });
+});

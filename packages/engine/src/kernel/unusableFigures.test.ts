@@ -1,0 +1,64 @@
+import { expect, it } from 'vitest';
+import type { SiteFacts } from './facts.ts';
+import { unusableFigures } from './unusableFigures.ts';
+
+const site: SiteFacts = {
+  siteId: 'S1',
+  name: 'Made up',
+  people: null,
+  gaugeId: 'G',
+  rainFactor: 1,
+  handOverDay: 20_000,
+  roofs: [
+    {
+      roofId: 'R1',
+      tankId: null,
+      length_m: 10,
+      width_m: null,
+      roofPlanArea_m2: 80,
+      material: null,
+      runoffFraction: 0,
+      gutteredFraction: 1,
+      diverter: { firstFlush_mm: null, chamber_L: 20, drainHole: 'open' },
+    },
+  ],
+  tanks: [
+    {
+      tankId: 'T1',
+      nominal_L: 5000,
+      partVolume_L: null,
+      outletHeight_m: 0,
+      overflowHeight_m: 2,
+      diameter_m: 1.8,
+      joinedTo: null,
+      role: 'storage',
+      peopleFraction: null,
+    },
+  ],
+  demand: [{ purpose: 'drinking', litres_per_person_per_day: 5, judged: true }],
+  ration: null,
+  doubts: [],
+};
+
+it('names each figure nobody can reckon with, and none that is not known or 0', () => {
+  expect(unusableFigures(site)).toEqual([]);
+  const [roof] = site.roofs;
+  const [tank] = site.tanks;
+  const named = unusableFigures({
+    ...site,
+    rainFactor: Number.NaN,
+    handOverDay: 0.5,
+    roofs: [{ ...roof!, length_m: 1e300, diverter: { firstFlush_mm: -1, chamber_L: 5e-324, drainHole: 'open' } }],
+    tanks: [{ ...tank!, diameter_m: Infinity }],
+    demand: [{ purpose: 'drinking', litres_per_person_per_day: -5, judged: true }],
+  }).map(({ place, facts }) => [place.column, facts['value'], facts['of']]);
+  expect(named).toEqual([
+    ['rainFactor', 'NaN', ''],
+    ['handOverDay', '0.5', ''],
+    ['length_m', '1e+300', 'R1'],
+    ['firstFlush_mm', '-1', 'R1'],
+    ['chamber_L', '5e-324', 'R1'],
+    ['diameter_m', 'Infinity', 'T1'],
+    ['litres_per_person_per_day', '-5', 'drinking'],
+  ]);
+});

@@ -1,0 +1,65 @@
+import { engineProblem } from './engineProblems.ts';
+import type { RoofFacts, SiteFacts, TankFacts } from './facts.ts';
+import type { Place, Problem } from './problems.ts';
+
+/** No figure of a site is larger, or nearer to 0 without being 0 [any unit]. Ours: far outside anything that is built. */
+const largestFigure = 1e9;
+const smallestFigure = 1e-9;
+
+/** Days before and after 1970 that a date can be [day]. Ours: some ten thousand years. */
+const farthestDay = 4e6;
+
+/**
+ * Which figures of a site can nobody reckon with: not a number, without end, below 0 where nothing is, or beyond all
+ * measure? What is not known is null and is not among them.
+ *
+ * @param site - the site's facts
+ * @returns one problem a figure
+ * @problem site.figure_unusable - a figure is no number one can reckon with
+ * @definition ours
+ */
+export function unusableFigures(site: SiteFacts): readonly Problem[] {
+  const problems: Problem[] = [];
+  const { siteId } = site;
+  const found = (file: string, column: string, value: number, of: string) => {
+    const place: Place = { file, column, siteId };
+    problems.push(engineProblem('site.figure_unusable', place, { value: String(value), of }));
+  };
+  const look = (file: string, figures: Readonly<Record<string, number | null>>, of: string) => {
+    for (const [column, value] of Object.entries(figures))
+      if (value !== null && !isUsable(value)) found(file, column, value, of);
+  };
+  const { ration } = site;
+  look('sites.csv', { rainFactor: site.rainFactor, people: site.people }, '');
+  if (ration) {
+    const { below_fraction, judged_fraction, other_fraction } = ration;
+    const shares = { rationedJudged_fraction: judged_fraction, rationedOther_fraction: other_fraction };
+    look('sites.csv', { rationBelow_fraction: below_fraction, ...shares }, '');
+  }
+  if (site.handOverDay !== null && !isDay(site.handOverDay)) found('sites.csv', 'handOverDay', site.handOverDay, '');
+  for (const roof of site.roofs) look('roofs.csv', roofFigures(roof), roof.roofId);
+  for (const { diverter, roofId } of site.roofs)
+    if (diverter)
+      look('diverters.csv', { firstFlush_mm: diverter.firstFlush_mm, chamber_L: diverter.chamber_L }, roofId);
+  for (const tank of site.tanks) look('tanks.csv', tankFigures(tank), tank.tankId);
+  for (const { purpose, litres_per_person_per_day } of site.demand)
+    look('demand.csv', { litres_per_person_per_day }, purpose);
+  return problems;
+}
+
+function roofFigures({ length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction }: RoofFacts) {
+  return { length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction };
+}
+
+function tankFigures(tank: TankFacts) {
+  const { nominal_L, partVolume_L, outletHeight_m, overflowHeight_m, diameter_m, peopleFraction } = tank;
+  return { nominal_L, partVolume_L, outletHeight_m, overflowHeight_m, diameter_m, peopleFraction };
+}
+
+function isUsable(value: number): boolean {
+  return value === 0 || (value >= smallestFigure && value <= largestFigure);
+}
+
+function isDay(value: number): boolean {
+  return Number.isInteger(value) && Math.abs(value) <= farthestDay;
+}
