@@ -175,9 +175,11 @@ describe('rationing', () => {
     fc.assert(
       fc.property(anyBalance, litres(20_000), anyRules, mark, (balance, volume, rules, below_fraction) => {
         const ration = { below_fraction, judged_fraction: 1, other_fraction: 1 };
-        const { rationedDays, ...run } = dayByDay(balance, volume, { ...rules, ration }, true);
-        const { rationedDays: none, ...plain } = dayByDay(balance, volume, rules, true);
+        const { rationedDays, series, ...run } = dayByDay(balance, volume, { ...rules, ration }, true);
+        const { rationedDays: none, series: plainSeries, ...plain } = dayByDay(balance, volume, rules, true);
         expect(run).toEqual(plain);
+        // Only which days were below the mark differs.
+        expect({ ...series, rationed: null }).toEqual({ ...plainSeries, rationed: null });
         expect(none).toBe(0);
         expect(rationedDays).toBeLessThanOrEqual(balance.inflow_L.length);
       }),

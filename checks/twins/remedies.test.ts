@@ -14,7 +14,9 @@ import { madeProgramme, twoTanks } from './madeSites.ts';
 
 const isSoak = process.env['EAVEWELL_SOAK'] !== undefined;
 const programmes = 160;
-const programmesOfTwo = isSoak ? 160 : 24;
+const upTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
+/** A dozen as they come, and some that two changes mend, one to each tank. */
+const programmesOfTwo = isSoak ? upTo(160) : [...upTo(12), 31, 36, 49, 50, 79, 82, 110];
 const programmesByRun = isSoak ? 80 : 12;
 
 /** A way, judged by designSite. */
@@ -149,14 +151,14 @@ describe('remedies against judging every change and every pair the long way roun
 
   it('the same at sites with two tanks that are not joined, changes made to one of them or to both', () => {
     for (const what of Object.keys(seen)) delete seen[what];
-    for (let seed = 1; seed <= programmesOfTwo; seed++) {
+    for (const seed of programmesOfTwo) {
       const made = madeProgramme(seed);
       const site = twoTanks(made.site, seed);
       compare({ ...made, site, sites: [site] }, ['A', 'B'], `programme ${seed} of two tanks`);
     }
     console.log(seen);
     for (const kind of ['short', 'tight', 'secondTank', 'litres', 'to both'])
-      expect(seen[kind], kind).toBeGreaterThan(0);
+      expect(seen[kind], kind).toBeGreaterThan(1);
   });
 
   it('the same where every size is run on its own: yield after spill, and water rationed', () => {
