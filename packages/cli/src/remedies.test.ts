@@ -42,7 +42,7 @@ describe('design with remedies', () => {
     const short = report.sites.filter((site) => site.verdict === 'short');
     expect(short.length).toBeGreaterThan(3);
     expect(out.match(/^ {13}(Would hold|Would be tight|No change)/gm)).toHaveLength(short.length);
-    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 16,500 L;\s+1,762 USD\./);
+    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 40,000 L;\s+3,972 USD\./);
     expect(out).toMatch(/^ {2}together +holds +\d+ +[\d,]+ +[\d,]+ USD$/m);
     for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80);
   });
