@@ -21,13 +21,25 @@ function withPlainLineEnds(text: string): string {
   return text.replace(/"[^"]*"|\r\n?/g, (found) => (found[0] === '"' ? found : '\n'));
 }
 
+/**
+ * Which cells stand in one line?
+ *
+ * @param line - the line, without its end [text]
+ * @param row - its row
+ * @param separator - comma, semicolon or tab
+ * @returns its cells; marked as broken where a quote is opened and not closed
+ * @source RFC 4180, section 2
+ */
+export function splitLine(line: string, row: number, separator: Separator): RawRow {
+  if (!line.includes('"')) return { row, cells: line.split(separator) };
+  const { data, errors } = parse(line, separator);
+  const cells = data.length === 1 ? data[0]! : [line];
+  return errors.length > 0 ? { row, cells, broken: true } : { row, cells };
+}
+
 /** Line by line, so that a quote that never closes costs its own line and no other. */
 function splitLines(text: string, separator: Separator): readonly RawRow[] {
-  return text.split('\n').map((line, i) => {
-    const { data, errors } = parse(line.replace(/\r$/, ''), separator);
-    const cells = data.length === 1 ? data[0]! : [line];
-    return errors.length > 0 ? { row: i + 1, cells, broken: true } : { row: i + 1, cells };
-  });
+  return text.split('\n').map((line, i) => splitLine(line.replace(/\r$/, ''), i + 1, separator));
 }
 
 /**

@@ -19,6 +19,7 @@ const help = {
   check: 'Read a folder of tables and say what is wrong in it, where, and what to do.',
   design: 'Give every site its verdict: holds, tight, short or unknown.',
   rain: 'Say what one gauge measured, what is wrong in it, and what rests on it.',
+  columns: 'Match headers that are not understood to the columns of the tables.',
   demo: 'Make an invented programme to try things on.',
   folder: 'folder of tables (docs/tables.md)',
   gauge: 'id of a gauge (gauges.csv)',
@@ -29,6 +30,8 @@ const help = {
   json: 'write one JSON document (docs/design.schema.json) and nothing else',
   pricesOn: 'cost remedies at the latest prices up to DATE (YYYY-MM-DD)',
   series: 'with --out or --json: add the daily series of every site',
+  accept: 'keep every match that is proposed without a question',
+  set: 'keep one match, FILE:HEADER=COLUMN or =COLUMN:UNIT; =- leaves the header alone (may be repeated)',
   sites: 'how many sites',
   seed: 'the same seed makes the same programme',
   clean: 'plant no faults',
@@ -41,6 +44,7 @@ Start here:
   $ eavewell check islands            what is wrong in its tables?
   $ eavewell design islands           a verdict for every site
   $ eavewell rain islands G1          what did this gauge measure?
+  $ eavewell columns islands          which headers are not understood?
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -71,6 +75,16 @@ Examples:
 
 A filled day was not measured: it serves the tank's balance only, and enters
 no normal, no dry run and no index of drought.`,
+    columns: `
+Examples:
+  $ eavewell columns islands             headers not understood, and what each
+                                         is likely to be; writes nothing
+  $ eavewell columns islands --accept    keep what is proposed in columns.json
+  $ eavewell columns islands --set 'roofs.csv:Roof length=length_m:ft'
+  $ eavewell columns islands --set 'rain/*.csv:Day=date:dmy'
+
+Units: ft, in, cm, mm for m; ft2 for m2; in, cm, tenths for mm; m3, usgal,
+impgal for L; percent for fraction. Dates: dmy, mdy, ymd.`,
     demo: `
 Examples:
   $ eavewell demo islands                    60 sites, with faults planted
@@ -241,6 +255,50 @@ const demo = {
   wholeSeed: 'The seed must be a whole number.',
 };
 
+const setting = (file: string, header: string, column: string, how: string): string =>
+  `--set '${file}:${header}=${column}${how}'`;
+
+const columns = {
+  nothingWritten: 'Nothing was written.',
+  kept: 'Kept',
+  saved: (file: string) => `${file}: matched before`,
+  notUnderstood: (file: string, count: number) => `${file}: ${many(count, 'header', 'headers')} not understood`,
+  allUnderstood: 'Every other header is understood.',
+  toAccept: (folder: string) =>
+    `Look at each. Nothing is used until it is accepted: eavewell columns ${folder} --accept`,
+  noMatch: (header: string) => `${header}: like none of the columns; its values are left alone`,
+  notSure: (header: string, candidates: readonly string[]) => `${header}: perhaps ${candidates.slice(0, 3).join(', ')}`,
+  why: {
+    sameWords: 'the same words',
+    someWords: 'some of the same words',
+    spelling: 'nearly the same spelling',
+    unit: 'the unit stands in the header',
+    ownName: 'the right name, but its dates stand in another order',
+  },
+  fits: (fits: number, looked: number) =>
+    `${numbers.quantity(fits, 'number')} of ${many(looked, 'value', 'values')} fit`,
+  noValues: 'no values to look at',
+  unitNotSaid: (unit: string) => `the header names no unit: it would be read in ${unit}`,
+  open: {
+    gallon: (file: string, header: string, column: string) =>
+      `Which gallon? ${setting(file, header, column, ':usgal')} or :impgal`,
+    dateOrder: (file: string, header: string, column: string) =>
+      `Day or month first? ${setting(file, header, column, ':dmy')} or :mdy`,
+    several: (file: string, header: string, column: string) =>
+      `It could be more than one. Choose: ${setting(file, header, column, '')}`,
+    values: (file: string, header: string, column: string) =>
+      `Too few of its values fit. Mend them, or: ${setting(file, header, column, '')}`,
+    unit: (file: string, header: string, column: string, unit: string) =>
+      `Its unit cannot be converted to ${unit === '' ? 'the column' : unit}. If it is in ${unit}: ${setting(file, header, column, '')}`,
+  },
+  setForm: (text: string) =>
+    `--set needs FILE:HEADER=COLUMN, as 'roofs.csv:Roof length=length_m'; it was given: ${text}`,
+  unknownFile: (file: string, near: string) =>
+    `${file} is none of the tables.${near === '' ? '' : ` Did you mean ${near}?`} Nothing was written.`,
+  unknownHeader: (header: string, file: string, near: string) =>
+    `There is no header "${header}" in ${file}.${near === '' ? '' : ` Did you mean "${near}"?`} Nothing was written.`,
+};
+
 const trouble = {
   ourFault: (message: string) =>
     `This is our fault, not yours: ${message}. Please report it with the command you typed; EAVEWELL_TRACE=1 before it shows where.`,
@@ -281,6 +339,7 @@ export const commandLine = {
   check,
   design,
   rain,
+  columns,
   demo,
   trouble,
   progress,
