@@ -28,6 +28,7 @@ export interface KeyTwice {
 }
 
 const number = /-?(?:0|[1-9]\d*)(?:\.\d+)?(?:[eE][+-]?\d+)?/y;
+// biome-ignore lint/suspicious/noControlCharactersInRegex: JSON lets none stand in a text
 const text = /"(?:[^"\\\u0000-\u001f]|\\(?:["\\/bfnrt]|u[0-9a-fA-F]{4}))*"/y;
 const word = /[\p{L}_$][\p{L}\p{N}_$]*/uy;
 /** Deeper than this no settings are; the scan would run out of room. */

@@ -73,7 +73,7 @@ function written(column: Column<unknown>, value: unknown): CellValue {
   return value as CellValue;
 }
 
-function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null): RowsOfFile {
+function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExact: boolean): RowsOfFile {
   const names = csv.header.map(bare);
   const width = names.findLastIndex((name) => name !== '') + 1;
   const columns = names.slice(0, width).map((name) => {
@@ -101,7 +101,9 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null): Rows
       else {
         const { value, fault } = readCell(known, text, { decimalComma: csv.decimalComma, commaSeen, unit, dateOrder });
         const isOtherwise = csv.decimalComma || unit !== null || dateOrder !== null;
-        row[name] = value !== null && (fault === null || isOtherwise) ? written(known, value) : asItStood(bare(text));
+        const isSame = value !== null && String(written(known, value)) === bare(text);
+        row[name] =
+          value !== null && ((fault === null && !isExact) || isOtherwise || isSame) ? written(known, value) : asItStood(bare(text));
       }
     });
     return row;
@@ -147,15 +149,22 @@ class Keeper {
     const matching = matchingOf(this.kept.matchings, path);
     const columns = [...Object.keys(table.columns), ...(matching?.columns.keys() ?? [])];
     const csv = readCsvFile(bytes, { file: path, columns, needed: false });
+    const isTwice = this.has(path, ({ code }) => code === 'row.key_twice' || code === 'row.twice_same');
+    const isOtherwise = csv.decimalComma || matching !== null;
     const isOfTheFile = ({ code, facts }: Problem) =>
-      ofTheFile.includes(code) || (csv.decimalComma && facts['reason'] !== undefined);
+      ofTheFile.includes(code) || (isOtherwise && (isTwice || facts['reason'] !== undefined));
     if (csv.header.length === 0 || isStationCsv(csv.header) || !isRegular(csv) || this.has(path, isOfTheFile)) {
       this.raw(path);
       return null;
     }
     const notRead = [...(matching?.columns ?? [])].filter(([, match]) => match === null);
     if (notRead.length > 0) this.matchings.set(path, { columns: new Map(notRead), isShared: false });
-    return rowsOf(table, csv, matching);
+    // Rows with one key are told apart by their letters, so these are kept.
+    const found = rowsOf(table, csv, matching, isTwice);
+    if (found.rows.length > 0 || found.unknown.length === 0) return found;
+    // Without a row nothing would carry the columns nobody knows.
+    this.raw(path);
+    return null;
   }
 
   /** columns.json with what is still to be said in it. */

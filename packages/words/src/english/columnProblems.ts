@@ -9,6 +9,14 @@ const meant = (t: Told, otherwise: string): string => {
   return likely === '(empty)' ? otherwise : `Did you mean ${likely}? ${otherwise}`;
 };
 
+/** Whose entry of columns.json it is. */
+const entryOf = (t: Told): string =>
+  ['file', 'header']
+    .filter((name) => t.has(name) && t.text(name) !== '(empty)')
+    .map((name) => ` of "${t.text(name)}"`)
+    .join(' in')
+    .replace(/^ of "([^"]*)" in of/, ' of "$1", header');
+
 const cells = (t: Told): string => `${t.text('count')} ${t.number('count') === 1 ? 'cell' : 'cells'}`;
 
 /** Characters that cannot be seen, by their code points. */
@@ -66,7 +74,7 @@ export const columnSentences = {
     notJson(t, 'columns.json', 'No saved matching was used.', ', or delete the file and run "eavewell columns" again'),
   'columns.wrong_entry': (t) =>
     say(
-      `columns.json says of ${t.text('file')}, "${t.text('header')}": ${t.text('value')}, which cannot be used.`,
+      `columns.json says${entryOf(t)}: ${t.text('value')}, which cannot be used.`,
       `Write ${t.text('expected')}, or run "eavewell columns" again.`,
     ),
   'columns.unknown_file': (t) =>

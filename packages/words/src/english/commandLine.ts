@@ -97,6 +97,7 @@ Every place, name and figure in it is invented.`,
 
 const headings = {
   read: 'Read',
+  gauges: 'Rain gauges',
   problems: 'Problems',
   notUsed: 'Not used',
   stations: 'Stations',
@@ -200,6 +201,10 @@ const rain = {
   who: (name: string, id: string) => `${name} (${id})`,
   unknownGauge: (id: string, near: readonly string[]) =>
     `There is no gauge ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
+  lineColumns: ['gauge', 'sites', 'years', 'a year', 'wettest', 'on', 'not read'],
+  lineKey:
+    'years judged of years read; mean rain of a judged year and wettest day in mm; not read: share of the days from first to last',
+  moreGauges: (count: number) => `and ${many(count, 'gauge', 'gauges')} more: eavewell rain FOLDER GAUGE shows one`,
   record: (from: string, to: string, days: number, missing: number) =>
     `Record: ${from} to ${to}, ${numbers.days(days)}; ${missing === 0 ? 'all measured' : `${numbers.days(missing)} not measured`}`,
   wettest: (rain: string, day: string) => `Wettest day: ${rain} on ${day}`,
