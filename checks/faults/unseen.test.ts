@@ -127,3 +127,14 @@ describe('characters that cannot be seen', () => {
     expect(problemSentence(needed.problems[0]!).todo).toContain('U+00AD');
   });
 });
+
+it('a site whose id begins with a dash, and so is written with an apostrophe, is in doubt like any other', async () => {
+  const files = Object.fromEntries(Object.entries(good).map(([name, text]) => [name, text.replaceAll('S002', "'-S2")]));
+  const read = await readFiles({ ...files, 'roofs.csv': files['roofs.csv']!.replace(',150,', ',many,') });
+  expect(read.problems.map(({ code, place }) => [code, place.siteId])).toEqual([['cell.not_a_number', '-S2']]);
+  expect(read.facts.sites.map(({ siteId, doubts }) => [siteId, doubts.length])).toEqual([
+    ['S001', 0],
+    ['-S2', 1],
+    ['S003', 0],
+  ]);
+});

@@ -44,6 +44,8 @@ export interface ReadOptions {
   readonly keep?: boolean;
   /** Tables of rain larger than this are streamed [byte]. */
   readonly streamedFrom_bytes?: number;
+  /** How much of a streamed file is held at a time [byte]. */
+  readonly piece_bytes?: number;
 }
 
 function nothing(problem: Problem): ProgrammeRead {

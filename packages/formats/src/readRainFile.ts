@@ -109,6 +109,8 @@ export interface RainAsked {
   readonly matchings: Matchings;
   /** Tables larger than this are streamed [byte]. */
   readonly streamedFrom_bytes?: number;
+  /** How much of a streamed file is held at a time [byte]. */
+  readonly piece_bytes?: number;
   /** The names in the folder and in its folder `rain`, to propose one where a file is missing [text]. */
   readonly entries: readonly string[];
   readonly rainEntries: readonly string[];
@@ -153,7 +155,7 @@ export async function readRainFile(folder: string, gaugeId: string, asked: RainA
     return noReadings(file, tableProblem('rainFile.two_files', { file, gaugeId }, facts));
   }
   if (table.size_bytes !== null && table.size_bytes > (asked.streamedFrom_bytes ?? streamedFrom_bytes)) {
-    const streamed = await streamRain(folder, gaugeId, file, matching).catch((error: unknown) => unread(file, error));
+    const streamed = await streamRain(folder, gaugeId, file, matching, asked.piece_bytes).catch((error: unknown) => unread(file, error));
     if (streamed !== null) return streamed;
   }
   const found = table.size_bytes === null ? null : await readFileBytes(folder, file);

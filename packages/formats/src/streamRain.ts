@@ -10,7 +10,7 @@ import {
   rain,
   tableProblem,
 } from '@eavewell/tables';
-import { fileChunks, fileLines, type Surveyed, surveyFile } from './fileChunks.ts';
+import { chunk_bytes, fileChunks, fileLines, type Surveyed, surveyFile } from './fileChunks.ts';
 import { findSeparator } from './findSeparator.ts';
 import { afterHeader, plainLines } from './plainRain.ts';
 import type { RainFileRead } from './rainFileRead.ts';
@@ -29,11 +29,12 @@ interface Start {
   readonly survey: Text;
   readonly header: readonly string[];
   readonly separator: Separator;
+  readonly piece_bytes: number;
 }
 
-async function firstLine(path: string, encoding: Text['text']): Promise<string> {
+async function firstLine(path: string, encoding: Text['text'], piece_bytes: number): Promise<string> {
   let text = '';
-  for await (const { lines, unended } of fileLines(path, encoding)) {
+  for await (const { lines, unended } of fileLines(path, encoding, piece_bytes)) {
     if (lines.length > 0) return lines[0]!;
     text = unended ?? text;
   }
@@ -41,8 +42,8 @@ async function firstLine(path: string, encoding: Text['text']): Promise<string> 
 }
 
 /** Is a comma the decimal mark in this file? Asked only where commas do not part its cells. */
-async function seesComma({ path, survey, separator }: Start, rainAt: number): Promise<boolean> {
-  for await (const { lines, unended } of fileLines(path, survey.text))
+async function seesComma({ path, survey, separator, piece_bytes }: Start, rainAt: number): Promise<boolean> {
+  for await (const { lines, unended } of fileLines(path, survey.text, piece_bytes))
     for (const line of unended === null ? lines : [...lines, unended])
       if (isDecimalComma(bare(splitLine(line, 0, separator).cells[rainAt] ?? ''))) return true;
   return false;
@@ -60,7 +61,7 @@ interface Taken {
 /** Line by line, in any encoding and with any separator. Gives the last line where it has no end. */
 async function takeLines(start: Start, taken: Taken): Promise<RawRow | undefined> {
   let row = 0;
-  for await (const { lines, unended } of fileLines(start.path, start.survey.text)) {
+  for await (const { lines, unended } of fileLines(start.path, start.survey.text, start.piece_bytes)) {
     for (const line of lines) if (++row > 1) takeRow(taken, splitLine(line, row, start.separator));
     if (unended !== null && ++row > 1) return splitLine(unended, row, start.separator);
   }
@@ -79,7 +80,7 @@ async function takeBytes(start: Start, taken: Taken): Promise<RawRow | undefined
   const decoder = new TextDecoder('utf-8', { ignoreBOM: true });
   let [row, isFirst] = [2, true];
   let rest: Uint8Array = new Uint8Array(0);
-  for await (const bytes of fileChunks(start.path)) {
+  for await (const bytes of fileChunks(start.path, start.piece_bytes)) {
     const all: Uint8Array = rest.length === 0 ? bytes : Buffer.concat([rest, bytes]);
     const end = all.lastIndexOf(newLine) + 1;
     const from = isFirst ? Math.max(afterHeader(all), 0) : 0;
@@ -101,9 +102,9 @@ async function takeBytes(start: Start, taken: Taken): Promise<RawRow | undefined
 }
 
 /** Does the file begin with the plain header, and are its lines told apart by their bytes? */
-async function isOfPlainForm({ path, survey, matching }: Start): Promise<boolean> {
+async function isOfPlainForm({ path, survey, matching, piece_bytes }: Start): Promise<boolean> {
   if (!survey.isPlain || matching !== null) return false;
-  for await (const bytes of fileChunks(path)) return afterHeader(bytes) >= 0;
+  for await (const bytes of fileChunks(path, piece_bytes)) return afterHeader(bytes) >= 0;
   return false;
 }
 
@@ -117,6 +118,8 @@ async function read(start: Start): Promise<RainFileRead> {
   const commaSeen = separator !== ',' && (await seesComma(start, first.rainAt));
   const taken: Taken = { rows: commaSeen ? rowsOf(true) : first, kept, plain: 0, filled: 0 };
   const last = (await isOfPlainForm(start)) ? await takeBytes(start, taken) : await takeLines(start, taken);
+  const isBlank = [...header, ...(last?.cells ?? [])].every((text) => text.trim() === '');
+  if (isBlank && last?.broken !== true && taken.plain + taken.filled === 0) return empty(asked, gaugeId);
   const end = lastRow(asked, header.length, last);
   if (last !== undefined && end.notUsed.length === 0) takeRow(taken, last);
   const found = taken.rows.finish();
@@ -141,6 +144,11 @@ async function read(start: Start): Promise<RainFileRead> {
   };
 }
 
+function empty({ file, columns }: CsvAsked, gaugeId: string): RainFileRead {
+  const problems = [tableProblem('file.empty', { gaugeId, file }, { value: file, expected: columns })];
+  return { file, readings: [], problems, notUsed: [], rows: 0, unlistedRows: 0 };
+}
+
 const takenNames = { 'utf-16le': 'UTF-16LE', 'utf-16be': 'UTF-16BE', 'windows-1252': 'Windows-1252' } as const;
 
 /**
@@ -151,6 +159,7 @@ const takenNames = { 'utf-16le': 'UTF-16LE', 'utf-16be': 'UTF-16BE', 'windows-12
  * @param gaugeId - the gauge [text]
  * @param file - its path within the folder [text]
  * @param matching - what was accepted for its headers
+ * @param piece_bytes - how much of it is held at a time [byte]
  * @returns readings, problems and what was not used; null where it is a station file, which is read whole
  * @law gives what reading the file whole gives, but for a quoted cell with a line end in it: its lines count as broken
  * @definition ours: docs/decisions/0082-rain-streamed.md
@@ -160,19 +169,20 @@ export async function streamRain(
   gaugeId: string,
   file: string,
   matching: FileMatching | null,
+  piece_bytes: number = chunk_bytes,
 ): Promise<RainFileRead | null> {
   const path = join(folder, file);
   const columns = [...Object.keys(rain.columns), ...(matching?.columns.keys() ?? [])];
   const asked = { file, columns, needed: true, place: { gaugeId } };
-  const survey = await surveyFile(path);
+  const survey = await surveyFile(path, piece_bytes);
   if ('encoding' in survey) {
     const facts = { value: file, encoding: survey.encoding, expected: 'UTF-8 text' };
     const problems = [tableProblem('file.wrong_encoding', { gaugeId, file }, facts)];
     return { file, readings: [], problems, notUsed: [], rows: 0, unlistedRows: 0 };
   }
-  const line = await firstLine(path, survey.text);
+  const line = await firstLine(path, survey.text, piece_bytes);
   const separator = findSeparator(line, columns);
   const header = splitLine(line, 1, separator).cells;
   if (isStationCsv(header)) return null;
-  return read({ path, asked, gaugeId, matching, survey, header, separator });
+  return read({ path, asked, gaugeId, matching, survey, header, separator, piece_bytes });
 }

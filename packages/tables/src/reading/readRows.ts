@@ -2,6 +2,7 @@ import { convertedTo, type Place, type Problem } from '@eavewell/engine';
 import { expectedText, idForm } from '../contract/columns.ts';
 import type { CellsOf, Column, Columns, Table } from '../contract/table.ts';
 import type { FileMatching } from '../matching/readColumns.ts';
+import { readGuarded } from './apostrophe.ts';
 import { bare } from './hiddenCharacters.ts';
 import { HiddenTally } from './hiddenTally.ts';
 import { type CellHabit, readCell, shown } from './readCell.ts';
@@ -80,10 +81,15 @@ class RowsReader<C extends Columns> {
     return at === undefined ? '' : bare(raw.cells[at] ?? '');
   }
 
+  /** An id, without the apostrophe that one beginning with a dash is written with. */
+  private id(raw: RawRow, column: string): string {
+    return readGuarded(this.cell(raw, column));
+  }
+
   /** The place of a row, with the site or gauge it is about where that can be read. */
   place(raw: RawRow, column?: string): Place {
-    const siteId = this.cell(raw, 'siteId');
-    const gaugeId = this.table.name === 'gauges' ? this.cell(raw, 'gaugeId') : '';
+    const siteId = this.id(raw, 'siteId');
+    const gaugeId = this.table.name === 'gauges' ? this.id(raw, 'gaugeId') : '';
     return {
       file: this.file,
       row: raw.row,
@@ -94,7 +100,7 @@ class RowsReader<C extends Columns> {
   }
 
   lose(raw: RawRow, code: TableProblemCode, value: string): void {
-    const keys = this.table.key.map((key) => [key, this.cell(raw, key)] as const);
+    const keys = this.table.key.map((key) => [key, this.id(raw, key)] as const);
     this.lost.push({ row: raw.row, keys: Object.fromEntries(keys.filter(([, text]) => idForm.test(text))) });
     this.notUsed.push({ file: this.file, row: raw.row, value, code, cells: raw.cells });
   }
@@ -126,7 +132,7 @@ class RowsReader<C extends Columns> {
 
   /** True where the key has stood before: the first row with it is the one used. */
   repeated(raw: RawRow): boolean {
-    const key = this.table.key.map((name) => this.cell(raw, name));
+    const key = this.table.key.map((name) => this.id(raw, name));
     const first = this.keysSeen.get(key.join(' '));
     if (first === undefined) {
       this.keysSeen.set(key.join(' '), raw);
