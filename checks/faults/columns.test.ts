@@ -18,7 +18,9 @@ const planted: readonly Planted[] = [
   {
     fault: 'a header that was matched is read as its column',
     files: () =>
-      withColumns(changed('demand.csv', ',judged\n', ',Asked of all\n'), { 'demand.csv': { 'Asked of all': 'judged' } }),
+      withColumns(changed('demand.csv', ',judged\n', ',Asked of all\n'), {
+        'demand.csv': { 'Asked of all': 'judged' },
+      }),
     problems: [used('demand.csv', ['Asked of all → judged'])],
     notUsed: [],
     inDoubt: [],
@@ -26,7 +28,9 @@ const planted: readonly Planted[] = [
   {
     fault: 'a header that was left alone on purpose is not named again',
     files: () =>
-      withColumns(changed('gauges.csv', 'readingTime\n', 'readingTime,observer\n'), { 'gauges.csv': { observer: null } }),
+      withColumns(changed('gauges.csv', 'readingTime\n', 'readingTime,observer\n'), {
+        'gauges.csv': { observer: null },
+      }),
     problems: [used('gauges.csv', ['observer → -'])],
     notUsed: [],
     inDoubt: [],
@@ -141,9 +145,7 @@ describe('columns.json', () => {
     const number = column === 'roofPlanArea_m2' ? '150' : cells.split(',').findLast((cell) => /^[\d.]+$/.test(cell))!;
     const at = cells.lastIndexOf(number);
     const put = cells.slice(0, at) + written + cells.slice(at + number.length);
-    const read = await readFiles(
-      withColumns(changed(file, cells, put), { [file]: { [column]: { column, unit } } }),
-    );
+    const read = await readFiles(withColumns(changed(file, cells, put), { [file]: { [column]: { column, unit } } }));
     const things = read.facts.sites.flatMap(({ roofs, tanks }) => [...roofs, ...tanks]);
     const values = things.map((thing) => (thing as unknown as Record<string, unknown>)[column]);
     const near = values.filter((value) => Math.abs((value as number) / wanted - 1) < 1e-12);

@@ -4,6 +4,7 @@ import {
   KeptReadings,
   type Matchings,
   matchingOf,
+  mostKept,
   rain,
   readRain,
   tableProblem,
@@ -99,6 +100,7 @@ function noReadings(file: string, problem: Problem): RainFileRead {
 function wholeRain(bytes: Uint8Array, gaugeId: string, file: string, matching: FileMatching | null): RainFileRead {
   const plain = matching === null ? plainRainRead(bytes, gaugeId, file) : null;
   const read = plain ?? fullRain(bytes, gaugeId, file, matching);
+  if (read.readings.length <= mostKept) return read;
   const kept = new KeptReadings();
   for (const reading of read.readings) kept.add(reading);
   return { ...read, readings: kept.readings, problems: [...read.problems, ...kept.problems({ file, gaugeId })] };
@@ -155,7 +157,9 @@ export async function readRainFile(folder: string, gaugeId: string, asked: RainA
     return noReadings(file, tableProblem('rainFile.two_files', { file, gaugeId }, facts));
   }
   if (table.size_bytes !== null && table.size_bytes > (asked.streamedFrom_bytes ?? streamedFrom_bytes)) {
-    const streamed = await streamRain(folder, gaugeId, file, matching, asked.piece_bytes).catch((error: unknown) => unread(file, error));
+    const streamed = await streamRain(folder, gaugeId, file, matching, asked.piece_bytes).catch((error: unknown) =>
+      unread(file, error),
+    );
     if (streamed !== null) return streamed;
   }
   const found = table.size_bytes === null ? null : await readFileBytes(folder, file);

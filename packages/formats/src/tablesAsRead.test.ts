@@ -1,4 +1,4 @@
-import { mkdtemp, rm, writeFile, mkdir } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import type { Problem } from '@eavewell/engine';
@@ -43,7 +43,9 @@ function lines(problems: readonly Problem[]): readonly string[] {
 }
 
 function left(read: ProgrammeRead): readonly string[] {
-  return read.notUsed.map(({ file, row, column, value, code }) => JSON.stringify([file, row, column, unguarded(value), code]));
+  return read.notUsed.map(({ file, row, column, value, code }) =>
+    JSON.stringify([file, row, column, unguarded(value), code]),
+  );
 }
 
 /** Reads the files, writes what was read elsewhere, reads that, and asserts that nothing differs. */
@@ -68,10 +70,31 @@ async function assertKept(files: Readonly<Record<string, string | Uint8Array>>):
 }
 
 const cell = fc.oneof(
-  { weight: 6, arbitrary: fc.constantFrom('', '1', '12.5', '007', '0.50', '-3.25', 'S001', 'yes', 'T', '-', '-9999', '1e3') },
+  {
+    weight: 6,
+    arbitrary: fc.constantFrom('', '1', '12.5', '007', '0.50', '-3.25', 'S001', 'yes', 'T', '-', '-9999', '1e3'),
+  },
   {
     weight: 4,
-    arbitrary: fc.constantFrom('a "quoted" one', 'two\nlines', "'=1+1", '=1+1', '+5', "'plain", ' spaced ', '1,5', '1,500', '1.500', 'x;y', 'NaN', '2027-03-01', '01/02/2027', '\u00a0S002', 'S0\u200b01', 'Tärn'),
+    arbitrary: fc.constantFrom(
+      'a "quoted" one',
+      'two\nlines',
+      "'=1+1",
+      '=1+1',
+      '+5',
+      "'plain",
+      ' spaced ',
+      '1,5',
+      '1,500',
+      '1.500',
+      'x;y',
+      'NaN',
+      '2027-03-01',
+      '01/02/2027',
+      '\u00a0S002',
+      'S0\u200b01',
+      'Tärn',
+    ),
   },
   { weight: 2, arbitrary: fc.string({ maxLength: 10, unit: 'grapheme' }) },
 );
@@ -89,9 +112,20 @@ const folders = fc.record({
   separator: fc.constantFrom(',', ',', ';', '\t'),
   mark: fc.constantFrom('', '\uFEFF'),
   end: fc.constantFrom('\n', '\n', '\r\n', ''),
-  header: fc.constantFrom(roofHeader, roofHeader, roofHeader.map((name) => (name === 'length_m' ? 'length' : name)), [...roofHeader, 'surveyor'], roofHeader.toReversed()),
-  rows: fc.array(fc.tuple(shape, fc.array(cell, { minLength: 9, maxLength: 9 }), fc.constantFrom('S001', 'S002', '001', 'S9')), { maxLength: 6 }),
-  rain: fc.array(fc.tuple(fc.constantFrom('2001-01-01', '2001-01-02', '', '1/2/2001', 'x'), cell, cell), { maxLength: 6 }),
+  header: fc.constantFrom(
+    roofHeader,
+    roofHeader,
+    roofHeader.map((name) => (name === 'length_m' ? 'length' : name)),
+    [...roofHeader, 'surveyor'],
+    roofHeader.toReversed(),
+  ),
+  rows: fc.array(
+    fc.tuple(shape, fc.array(cell, { minLength: 9, maxLength: 9 }), fc.constantFrom('S001', 'S002', '001', 'S9')),
+    { maxLength: 6 },
+  ),
+  rain: fc.array(fc.tuple(fc.constantFrom('2001-01-01', '2001-01-02', '', '1/2/2001', 'x'), cell, cell), {
+    maxLength: 6,
+  }),
   sites: fc.array(cell, { minLength: 2, maxLength: 2 }),
 });
 

@@ -73,7 +73,7 @@ function written(column: Column<unknown>, value: unknown): CellValue {
   return value as CellValue;
 }
 
-function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExact: boolean): RowsOfFile {
+function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExact: boolean): RowsOfFile | null {
   const names = csv.header.map(bare);
   const width = names.findLastIndex((name) => name !== '') + 1;
   const columns = names.slice(0, width).map((name) => {
@@ -92,6 +92,8 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExa
   );
   const commaSeen =
     csv.decimalComma && csv.rows.some(({ cells }) => numbers.some((at) => isDecimalComma(bare(cells[at] ?? ''))));
+  // A cell that was not read as it was said to be written would be read otherwise once that is no longer said.
+  let isLost = false;
   const rows = csv.rows.map(({ cells }) => {
     const row: Row = {};
     columns.forEach(({ name, known, unit, dateOrder }, at) => {
@@ -101,14 +103,17 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExa
       else {
         const { value, fault } = readCell(known, text, { decimalComma: csv.decimalComma, commaSeen, unit, dateOrder });
         const isOtherwise = csv.decimalComma || unit !== null || dateOrder !== null;
+        isLost ||= value === null && (unit !== null || dateOrder !== null || (csv.decimalComma && text.includes(',')));
         const isSame = value !== null && String(written(known, value)) === bare(text);
         row[name] =
-          value !== null && ((fault === null && !isExact) || isOtherwise || isSame) ? written(known, value) : asItStood(bare(text));
+          value !== null && ((fault === null && !isExact) || isOtherwise || isSame)
+            ? written(known, value)
+            : asItStood(bare(text));
       }
     });
     return row;
   });
-  return { rows, unknown: columns.flatMap(({ name, known }) => (known === null ? [name] : [])) };
+  return isLost ? null : { rows, unknown: columns.flatMap(({ name, known }) => (known === null ? [name] : [])) };
 }
 
 /** What is kept of one file: its rows, or the file itself. */
@@ -157,14 +162,16 @@ class Keeper {
       this.raw(path);
       return null;
     }
+    // Rows with one key are told apart by their letters, so these are kept. Without a row nothing would carry the columns
+    // nobody knows.
+    const found = rowsOf(table, csv, matching, isTwice);
+    if (found === null || (found.rows.length === 0 && found.unknown.length > 0)) {
+      this.raw(path);
+      return null;
+    }
     const notRead = [...(matching?.columns ?? [])].filter(([, match]) => match === null);
     if (notRead.length > 0) this.matchings.set(path, { columns: new Map(notRead), isShared: false });
-    // Rows with one key are told apart by their letters, so these are kept.
-    const found = rowsOf(table, csv, matching, isTwice);
-    if (found.rows.length > 0 || found.unknown.length === 0) return found;
-    // Without a row nothing would carry the columns nobody knows.
-    this.raw(path);
-    return null;
+    return found;
   }
 
   /** columns.json with what is still to be said in it. */

@@ -14,7 +14,7 @@ export type { TablesRead } from './joining/tablesRead.ts';
 export * from './matching/index.ts';
 export { guardText, readGuarded } from './reading/apostrophe.ts';
 export { bare, hiddenIn } from './reading/hiddenCharacters.ts';
-export { KeptReadings } from './reading/keptReadings.ts';
+export { KeptReadings, mostKept } from './reading/keptReadings.ts';
 export { nearest } from './reading/nearest.ts';
 export { type CellHabit, readCell, shown } from './reading/readCell.ts';
 export { isDecimalComma } from './reading/readNumber.ts';

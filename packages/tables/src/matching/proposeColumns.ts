@@ -52,7 +52,9 @@ function candidateOf(header: string, column: string): Candidate | null {
   if (both === a.size && both === b.size) return { column, score: 3, why: ['sameWords', ...unit] };
   const near = nearest(theirs.words.join(''), [ours.words.join('')]);
   if (near !== null) return { column, score: 2, why: ['spelling', ...unit] };
-  const isPart = both > 0 && (both === a.size || both === b.size);
+  // "Rain gauge" may stand for gaugeId: that it is an id goes without saying.
+  const isAllButId = b.has('id') && !a.has('id') && both === b.size - 1;
+  const isPart = both > 0 && (both === a.size || both === b.size || isAllButId);
   return isPart ? { column, score: 1 + both / (a.size + b.size), why: ['someWords', ...unit] } : null;
 }
 

@@ -37,7 +37,7 @@ export interface ColumnsRead {
 }
 
 /** The form of an entry, as it is told. */
-const entryForm = '"our column", null, or { "column": "…", "unit": "…", "dateOrder": "dmy, mdy or ymd" }';
+const entryForm = '"our column", or { "column": "…", "unit": "…" }, or { "column": "…", "dateOrder": "dmy" }';
 
 /**
  * Which table is kept in a file of this name?

@@ -54,12 +54,39 @@ function notJson(t: Told, file: string, used: string, otherwise: string): Proble
   const found = t.has('found') ? t.text('found') : '';
   const make = jsonFaultWords[t.has('what') ? t.text('what') : 'unexpected'] ?? jsonFaultWords['unexpected']!;
   const [what, todo] = make(found === '(empty)' ? '' : found);
-  const at = t.has('line') ? ` in line ${t.text('line')}, character ${t.text('column')}` : '';
+  const at = t.has('line') ? ` in line ${t.text('line')}, character ${t.text('column')},` : '';
   return say(`${file} could not be read:${at} ${what}. ${used}`, `${todo}${otherwise}.`);
 }
 
+/** Why a header that looks right is not. */
+const hidden = (t: Told): string =>
+  t.has('hidden') && t.list('hidden').length > 0
+    ? ` It holds a character that cannot be seen (${t.list('hidden').join(', ')}).`
+    : '';
+
+const quoted = (t: Told): string => {
+  const value = t.text('value');
+  return value.startsWith('(') ? value : `"${value}"`;
+};
+
 /** Headers and columns.json, characters that cannot be seen, and broken settings. */
 export const columnSentences = {
+  'header.column_missing': (t) =>
+    say(
+      `The column ${t.text('expected')} is missing; there are: ${t.text('found')}.`,
+      `${meant(t, 'Add the column, correct its name, or let "eavewell columns" match it.')}${hidden(t)}`,
+    ),
+  'header.column_misspelt': (t) =>
+    say(
+      `The column ${quoted(t)} is not written as it should be.`,
+      `Write ${t.text('expected')}, letter for letter, or let "eavewell columns" match it. It was not used.${hidden(t)}`,
+    ),
+  'header.column_twice': (t) =>
+    say(`The column ${quoted(t)} stands more than once.`, 'Keep one of them; none was used.'),
+  'header.column_unknown': (t) =>
+    say(`The column ${quoted(t)} is not known here.`, meant(t, 'It was not used; it may stay.')),
+  'header.column_unnamed': (t) =>
+    say(`Column ${t.text('number')} has no name.`, 'Name it, or delete it; it was not used.'),
   'header.columns_more': (t) =>
     say(
       `${t.text('count')} more columns are not known here, or have no name.`,
@@ -97,7 +124,7 @@ export const columnSentences = {
   'columns.two_for_one': (t) =>
     say(
       `Two headers stand for the column ${t.text('value')}: ${t.list('headers').join(' and ')}; neither was used.`,
-      'Keep one: give the other null in columns.json, or rename it in the file.',
+      'Keep one: rename the other in the file, or take it out of columns.json.',
     ),
   'columns.header_absent': (t) =>
     say(

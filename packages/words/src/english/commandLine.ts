@@ -1,8 +1,7 @@
 import type { Range, SpiClass, Verdict } from '@eavewell/engine';
+import { columns } from './columnWords.ts';
+import { many } from './many.ts';
 import { numbers } from './numbers.ts';
-
-const many = (count: number, one: string, more: string): string =>
-  `${numbers.quantity(count, 'number')} ${count === 1 ? one : more}`;
 
 const sites = (count: number): string => many(count, 'site', 'sites');
 
@@ -158,6 +157,8 @@ const design = {
   target: (text: string) => `Target: ${text}`,
   litres: (value: number) =>
     `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
+  matchingUsed: (count: number) =>
+    `A saved matching of headers is used for ${many(count, 'file', 'files')} (columns.json); "eavewell columns" shows it`,
   who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
   peopleNotKnown: 'people not known',
   dryDays: (days: number, range: Range) => `${numbers.dryDaysAYear(days)}, ${numbers.likely(range)}`,
@@ -258,50 +259,6 @@ const demo = {
   notAFolder: (folder: string) => `${folder} is a file. Name a new folder; nothing was written.`,
   wholeSites: 'How many sites must be a whole number from 1 to 100000.',
   wholeSeed: 'The seed must be a whole number.',
-};
-
-const setting = (file: string, header: string, column: string, how: string): string =>
-  `--set '${file}:${header}=${column}${how}'`;
-
-const columns = {
-  nothingWritten: 'Nothing was written.',
-  kept: 'Kept',
-  saved: (file: string) => `${file}: matched before`,
-  notUnderstood: (file: string, count: number) => `${file}: ${many(count, 'header', 'headers')} not understood`,
-  allUnderstood: 'Every other header is understood.',
-  toAccept: (folder: string) =>
-    `Look at each. Nothing is used until it is accepted: eavewell columns ${folder} --accept`,
-  noMatch: (header: string) => `${header}: like none of the columns; its values are left alone`,
-  notSure: (header: string, candidates: readonly string[]) => `${header}: perhaps ${candidates.slice(0, 3).join(', ')}`,
-  why: {
-    sameWords: 'the same words',
-    someWords: 'some of the same words',
-    spelling: 'nearly the same spelling',
-    unit: 'the unit stands in the header',
-    ownName: 'the right name, but its dates stand in another order',
-  },
-  fits: (fits: number, looked: number) =>
-    `${numbers.quantity(fits, 'number')} of ${many(looked, 'value', 'values')} fit`,
-  noValues: 'no values to look at',
-  unitNotSaid: (unit: string) => `the header names no unit: it would be read in ${unit}`,
-  open: {
-    gallon: (file: string, header: string, column: string) =>
-      `Which gallon? ${setting(file, header, column, ':usgal')} or :impgal`,
-    dateOrder: (file: string, header: string, column: string) =>
-      `Day or month first? ${setting(file, header, column, ':dmy')} or :mdy`,
-    several: (file: string, header: string, column: string) =>
-      `It could be more than one. Choose: ${setting(file, header, column, '')}`,
-    values: (file: string, header: string, column: string) =>
-      `Too few of its values fit. Mend them, or: ${setting(file, header, column, '')}`,
-    unit: (file: string, header: string, column: string, unit: string) =>
-      `Its unit cannot be converted to ${unit === '' ? 'the column' : unit}. If it is in ${unit}: ${setting(file, header, column, '')}`,
-  },
-  setForm: (text: string) =>
-    `--set needs FILE:HEADER=COLUMN, as 'roofs.csv:Roof length=length_m'; it was given: ${text}`,
-  unknownFile: (file: string, near: string) =>
-    `${file} is none of the tables.${near === '' ? '' : ` Did you mean ${near}?`} Nothing was written.`,
-  unknownHeader: (header: string, file: string, near: string) =>
-    `There is no header "${header}" in ${file}.${near === '' ? '' : ` Did you mean "${near}"?`} Nothing was written.`,
 };
 
 const trouble = {

@@ -34,12 +34,6 @@ const near = (t: Told): string => {
   return likely === '(empty)' ? '' : likely;
 };
 
-/** Why a header that looks right is not. */
-const hidden = (t: Told): string =>
-  t.has('hidden') && t.list('hidden').length > 0
-    ? ` It holds a character that cannot be seen (${t.list('hidden').join(', ')}).`
-    : '';
-
 const folder = {
   'folder.missing': (t) => say(`There is no folder ${quoted(t)}.`, 'Check the path, or make one with "eavewell demo".'),
   'folder.not_a_folder': (t) => say(`${quoted(t)} is a file, not a folder.`, 'Name the folder that holds the tables.'),
@@ -96,25 +90,6 @@ const file = {
     say(`${quoted(t)} leads out of the programme's folder and was not opened.`, 'Put the file itself into the folder.'),
   'file.unknown': (t) =>
     say(`The file ${quoted(t)} is not one of the tables.`, 'It was left alone. Check its name if it should be used.'),
-} satisfies Partial<Sentences<TableProblemCode>>;
-
-const header = {
-  'header.column_missing': (t) =>
-    say(
-      `The column ${t.text('expected')} is missing; there are: ${t.text('found')}.`,
-      `${meant(t, 'Add the column, correct its name, or let "eavewell columns" match it.')}${hidden(t)}`,
-    ),
-  'header.column_misspelt': (t) =>
-    say(
-      `The column ${quoted(t)} is not written as it should be.`,
-      `Write ${t.text('expected')}, letter for letter, or let "eavewell columns" match it. It was not used.${hidden(t)}`,
-    ),
-  'header.column_twice': (t) =>
-    say(`The column ${quoted(t)} stands more than once.`, 'Keep one of them; none was used.'),
-  'header.column_unknown': (t) =>
-    say(`The column ${quoted(t)} is not known here.`, meant(t, 'It was not used; it may stay.')),
-  'header.column_unnamed': (t) =>
-    say(`Column ${t.text('number')} has no name.`, 'Name it, or delete it; it was not used.'),
 } satisfies Partial<Sentences<TableProblemCode>>;
 
 const row = {
@@ -320,7 +295,6 @@ const other = {
 export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...folder,
   ...file,
-  ...header,
   ...row,
   ...number,
   ...cell,
