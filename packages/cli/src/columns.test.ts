@@ -132,6 +132,12 @@ describe('columns', () => {
     expect(await readdir(folder)).not.toContain('columns.json');
   });
 
+  it('says that a folder is not there', async () => {
+    const { code, err } = await eavewell('columns', join(room, 'nowhere'));
+    expect(code).toBe(2);
+    expect(err).toMatch(/There is no folder/);
+  });
+
   it('leaves a columns.json that cannot be read as it stands', async () => {
     const folder = await anew();
     await writeFile(join(folder, 'columns.json'), '{ "roofs.csv": {\n');

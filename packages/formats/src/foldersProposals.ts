@@ -11,8 +11,9 @@ import {
   rain,
   type Table,
 } from '@eavewell/tables';
+import { chunk_bytes, fileChunks } from './fileChunks.ts';
 import { type CsvFile, readCsvFile } from './readCsvFile.ts';
-import { readFileBytes } from './readFileBytes.ts';
+import { fileSize, readFileBytes } from './readFileBytes.ts';
 import { isStationCsv } from './stationCsv.ts';
 
 /** What is thought of the headers of one file, or of all rain files where they are alike. */
@@ -25,11 +26,22 @@ export interface TableProposals {
   readonly proposals: readonly Proposal[];
 }
 
+const newLine = 0x0a;
+
+/** The bytes of a file; of a large one, the whole lines of its first piece: as many as are looked at. */
+async function bytesOf(folder: string, file: string): Promise<Uint8Array | null> {
+  const size = await fileSize(folder, file);
+  if (size.size_bytes === null) return null;
+  if (size.size_bytes <= chunk_bytes) return (await readFileBytes(folder, file)).bytes;
+  for await (const bytes of fileChunks(join(folder, file))) return bytes.slice(0, bytes.lastIndexOf(newLine) + 1);
+  return null;
+}
+
 async function csvOf(folder: string, file: string, table: Table, matchings: Matchings): Promise<CsvFile | null> {
-  const found = await readFileBytes(folder, file);
-  if (found.bytes === null) return null;
+  const bytes = await bytesOf(folder, file);
+  if (bytes === null) return null;
   const columns = [...Object.keys(table.columns), ...(matchingOf(matchings, file)?.columns.keys() ?? [])];
-  const csv = readCsvFile(found.bytes, { file, columns, needed: false });
+  const csv = readCsvFile(bytes, { file, columns, needed: false });
   return csv.header.length === 0 || isStationCsv(csv.header) ? null : csv;
 }
 

@@ -67,6 +67,19 @@ async function entriesOf(folder: string): Promise<readonly string[] | Problem> {
   }
 }
 
+/**
+ * Why can this folder not be read at all?
+ *
+ * @param folder - the programme folder [text]
+ * @returns the problem; null where it is a folder that can be read
+ * @problem folder.missing - no such folder; folder.not_a_folder, folder.unreadable
+ * @definition ours
+ */
+export async function folderProblem(folder: string): Promise<Problem | null> {
+  const entries = await entriesOf(folder);
+  return 'length' in entries ? null : entries;
+}
+
 const expectedNames = [
   ...folderTableNames.map((name): string => folderTables[name].file),
   'rain',

@@ -1,5 +1,5 @@
-import { unitsWritten } from '@eavewell/engine';
-import { foldersProposals, readColumnsFile, saveColumns, type TableProposals } from '@eavewell/formats';
+import { type Problem, unitsWritten } from '@eavewell/engine';
+import { folderProblem, foldersProposals, readColumnsFile, saveColumns, type TableProposals } from '@eavewell/formats';
 import {
   bare,
   type ColumnMatch,
@@ -18,7 +18,6 @@ import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
-import { readFolder } from './readFolder.ts';
 
 const { columns: words, design } = english.commandLine;
 
@@ -29,13 +28,13 @@ export interface ColumnsOptions {
 
 /** Shows the headers that are not understood and what they are likely to be; keeps what is accepted. */
 export async function columnsCommand(folder: string, options: ColumnsOptions, context: Context): Promise<ExitCode> {
-  await readFolder(folder, context);
+  const wrong = await folderProblem(folder);
+  if (wrong !== null) throw new WrongUse(sentenceOf(wrong));
   const saved = await readColumnsFile(folder);
   const bad = saved.problems.find(({ severity }) => severity === 'blocker');
   const isWriting = options.accept === true || (options.set ?? []).length > 0;
   if (bad !== undefined && isWriting) {
-    const { what, todo } = problemSentence(bad);
-    throw new WrongUse(`${what} ${todo} ${words.nothingWritten}`);
+    throw new WrongUse(`${sentenceOf(bad)} ${words.nothingWritten}`);
   }
   const found = await foldersProposals(folder, saved.matchings);
   const asked = (options.set ?? []).map((text) => setOf(text, found));
@@ -49,14 +48,16 @@ export async function columnsCommand(folder: string, options: ColumnsOptions, co
     for (const { file, header, match } of chosen) sheet.line(`${file}: ${matchShown(header, match)}`, 2, 2);
     sheet.line(design.written(`${folder}/${columnsFile}`), 0, 2);
   }
-  if (bad !== undefined) {
-    const { what, todo } = problemSentence(bad);
-    sheet.line(`${what} ${todo}`);
-  }
+  if (bad !== undefined) sheet.line(sentenceOf(bad));
   const left = found.map((one) => ({ ...one, proposals: one.proposals.filter((two) => !isChosen(one, two, chosen)) }));
   proposalsShown(sheet, left, saved.matchings, folder);
   await write(context.around.stdout, sheet.text());
   return exitCodes.done;
+}
+
+function sentenceOf(problem: Problem): string {
+  const { what, todo } = problemSentence(problem);
+  return `${what} ${todo}`;
 }
 
 /** A match somebody accepted. */
@@ -92,10 +93,7 @@ function setOf(text: string, found: readonly TableProposals[]): Chosen {
   const entry = column === '' || column === '-' ? null : { column, ...(how === undefined ? {} : hows(how)) };
   const read = readColumns({ [file]: { [header]: entry } });
   const [problem] = read.problems;
-  if (problem) {
-    const { what, todo } = problemSentence(problem);
-    throw new WrongUse(`${what} ${todo} ${words.nothingWritten}`);
-  }
+  if (problem) throw new WrongUse(`${sentenceOf(problem)} ${words.nothingWritten}`);
   const headers = found
     .filter((one) => one.file === file || isRain(file, one.file))
     .flatMap((one) => one.headers.map(bare));
