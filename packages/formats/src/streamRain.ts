@@ -63,7 +63,7 @@ async function takeLines(start: Start, taken: Taken): Promise<RawRow | undefined
   let row = 0;
   for await (const { lines, unended } of fileLines(start.path, start.survey.text, start.piece_bytes)) {
     for (const line of lines) if (++row > 1) takeRow(taken, splitLine(line, row, start.separator));
-    if (unended !== null && ++row > 1) return splitLine(unended, row, start.separator);
+    if (unended !== null && ++row > 1) return splitLine(unended, row, start.separator, false);
   }
   return undefined;
 }
