@@ -24,6 +24,8 @@ export interface CellHabit extends NumberHabit {
 }
 
 const longestShown = 80;
+/** Digits of a converted value in a problem. */
+const shownDigits = 6;
 /** Longest cell that is not text and is looked at: no id, number or date is nearly so long [character]. Ours. */
 const longestLooked = 500;
 /** Control characters other than tab and the line ends, which a quoted text may hold. */
@@ -70,16 +72,20 @@ class Cell<T> {
     return judged.success ? { value: judged.data, fault, comma } : this.unused(refusal);
   }
 
-  number(value: number, comma: boolean, isConverted = false): CellReading<T> {
-    const { hard, usual, kind } = this.column;
-    if (hard && outside(value, hard)) return this.unused('cell.out_of_range', lowHigh(this.column, hard));
+  /** `written`: the unit it was converted from. */
+  number(value: number, comma: boolean, written: string | null = null): CellReading<T> {
+    const { hard, usual, kind, unit } = this.column;
+    const both = written === null ? {} : { value: `${shown(this.text)} ${written}, ${Number(value.toPrecision(shownDigits))} ${unit}` };
+    if (hard && outside(value, hard))
+      return this.unused('cell.out_of_range', { ...lowHigh(this.column, hard), ...both });
     if (kind === 'whole' && !Number.isSafeInteger(value)) return this.unused('cell.not_whole');
     const { otherUnit } = this.column;
-    if (otherUnit && !isConverted && value <= otherUnit.high) {
+    if (otherUnit && written === null && value <= otherUnit.high) {
       const facts = { other: otherUnit.unit, likely: String(value * otherUnit.factor) };
       return this.unused('cell.other_unit', facts);
     }
-    const unusual = usual && outside(value, usual) ? this.fault('cell.unusual', lowHigh(this.column, usual)) : null;
+    const unusual =
+      usual && outside(value, usual) ? this.fault('cell.unusual', { ...lowHigh(this.column, usual), ...both }) : null;
     return this.used(value, unusual, comma);
   }
 }
@@ -105,7 +111,7 @@ function readQuantity<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
   if ('value' in reading) {
     const written = habit.unit ?? null;
     const value = written === null ? reading.value : convertedTo(unit, written, reading.value);
-    return value === null ? cell.unused('cell.not_a_number') : cell.number(value, reading.comma, written !== null);
+    return value === null ? cell.unused('cell.not_a_number') : cell.number(value, reading.comma, written);
   }
   const degrees = unit === 'deg' ? writtenDegrees(cell.text) : null;
   if (degrees !== null) return cell.unused('cell.degrees_written', { likely: String(degrees) });
