@@ -50,14 +50,16 @@ try {
     most_bytes = Math.max(most_bytes, process.memoryUsage().rss);
   }, 20);
   const start = performance.now();
+  const before = process.cpuUsage();
   const read = await readProgramme(folder);
   const seconds = (performance.now() - start) / 1000;
+  const { user, system } = process.cpuUsage(before);
   clearInterval(timer);
   const { readings } = read.facts.gauges[0];
   const codes = read.problems.filter(({ place }) => place.gaugeId === 'G1').map(({ code }) => code);
   const text = [
     `${(written_bytes / 1e6).toFixed(0)} MB, ${isOdd ? 'odd' : 'plain'}`,
-    `${seconds.toFixed(1)} s`,
+    `${seconds.toFixed(1)} s wall, ${((user + system) / 1e6).toFixed(1)} s CPU`,
     `most resident ${(most_bytes / 1e6).toFixed(0)} MB, of the process ${(process.resourceUsage().maxRSS / 1000).toFixed(0)} MB`,
     `${readings.length} readings kept`,
     codes.join(' '),

@@ -21,6 +21,8 @@ function withPlainLineEnds(text: string): string {
   return text.replace(/"[^"]*"|\r\n?/g, (found) => (found[0] === '"' ? found : '\n'));
 }
 
+const wholeQuotes = /^"[^"]*"$/;
+
 /** A text whose last line ends is parsed with that end, so that the last line is read as the others are. */
 function rowsOf(text: string, separator: Separator, ended: boolean) {
   const { data, errors } = parse(text, separator);
@@ -38,7 +40,11 @@ function rowsOf(text: string, separator: Separator, ended: boolean) {
  * @source RFC 4180, section 2
  */
 export function splitLine(line: string, row: number, separator: Separator, ended = true): RawRow {
-  if (!line.includes('"')) return { row, cells: line.split(separator) };
+  const plain = line.split(separator);
+  if (!line.includes('"')) return { row, cells: plain };
+  // Quotes round whole cells with nothing in them to be told apart: a cell with a separator in it would fall into pieces here.
+  if (plain.every((cell) => !cell.includes('"') || wholeQuotes.test(cell)))
+    return { row, cells: plain.map((cell) => (cell[0] === '"' ? cell.slice(1, -1) : cell)) };
   const { data, errors } = rowsOf(ended ? `${line}\n` : line, separator, ended);
   if (errors.length === 0) return { row, cells: data.length === 1 ? data[0]! : [line] };
   const unclosed = parse(line, separator).data;
