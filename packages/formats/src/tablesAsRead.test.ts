@@ -212,6 +212,20 @@ it('writes values read in another unit in ours, and what was accepted as "leave 
   ]);
 });
 
+it('keeps columns whose names the language has a meaning for', async () => {
+  const read = await assertKept({
+    ...base,
+    'sites.csv': 'siteId,name,constructor,toString\nS001,Upper,1,2\n',
+    'roofs.csv': 'siteId,roofId,__proto__\nS001,a,x\n',
+  });
+  const { tables, rawFiles } = tablesAsRead(read);
+  expect(Object.entries(tables.sites![0]!).slice(-2)).toEqual([
+    ['constructor', '1'],
+    ['toString', '2'],
+  ]);
+  expect(rawFiles!.map(({ path }) => path)).toEqual(['roofs.csv']);
+});
+
 it('is not made of a programme whose files were not kept', async () => {
   const read = await inNewFolder((folder) => readProgramme(folder));
   expect(read.kept).toBeUndefined();

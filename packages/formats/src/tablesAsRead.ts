@@ -79,7 +79,7 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExa
   const columns = names.slice(0, width).map((name) => {
     const match = matching?.columns.get(name);
     const column = match === undefined ? name : (match?.column ?? null);
-    const known = column !== null && table.columns[column] !== undefined ? table.columns[column] : null;
+    const known = column !== null && Object.hasOwn(table.columns, column) ? table.columns[column]! : null;
     return {
       name: known === null ? name : column!,
       known,

@@ -148,7 +148,8 @@ export function proposeColumns(
 ): readonly Proposal[] {
   const { at } = readHeader(table, header, '', { matching });
   const names = header.map(bare);
-  const isUnknown = (name: string) => name !== '' && table.columns[name] === undefined && !matching?.columns.has(name);
+  const isUnknown = (name: string) =>
+    name !== '' && !Object.hasOwn(table.columns, name) && !matching?.columns.has(name);
   const unknown = [...new Set(names)].filter(isUnknown).slice(0, mostHeaders);
   const absent = Object.keys(table.columns).filter((column) => !at.has(column) && !names.includes(column));
   const found = unknown.map((name): Sought => {

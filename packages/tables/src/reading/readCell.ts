@@ -75,7 +75,10 @@ class Cell<T> {
   /** `written`: the unit it was converted from. */
   number(value: number, comma: boolean, written: string | null = null): CellReading<T> {
     const { hard, usual, kind, unit } = this.column;
-    const both = written === null ? {} : { value: `${shown(this.text)} ${written}, ${Number(value.toPrecision(shownDigits))} ${unit}` };
+    const both =
+      written === null
+        ? {}
+        : { value: `${shown(this.text)} ${written}, ${Number(value.toPrecision(shownDigits))} ${unit}` };
     if (hard && outside(value, hard))
       return this.unused('cell.out_of_range', { ...lowHigh(this.column, hard), ...both });
     if (kind === 'whole' && !Number.isSafeInteger(value)) return this.unused('cell.not_whole');
