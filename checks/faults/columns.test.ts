@@ -156,9 +156,7 @@ describe('columns.json', () => {
     const files = changed('roofs.csv', 'S001,school,24,', 'S001,school,24000,');
     const read = await readFiles(withColumns(files, { 'roofs.csv': { length_m: { column: 'length_m', unit: 'ft' } } }));
     const far = read.problems.filter(({ code }) => code === 'cell.out_of_range');
-    expect(far.map(line)).toEqual([
-      'cell.out_of_range blocker @ roofs.csv 2 length_m = "24000 ft, 7315.2 m"',
-    ]);
+    expect(far.map(line)).toEqual(['cell.out_of_range blocker @ roofs.csv 2 length_m = "24000 ft, 7315.2 m"']);
   });
 
   it('rain in inches and in tenths, and the days of another order, are read as they were said to be', async () => {
