@@ -129,7 +129,7 @@ async function written(path: string, lines: number, lineOf: (i: number) => strin
   for (let i = 0; i < lines; i += 1000) {
     let text = '';
     for (let j = i; j < Math.min(i + 1000, lines); j++) text += `${lineOf(j)}\n`;
-    if (!stream.write(text)) await new Promise((drained) => stream.once('drain', drained));
+    if (!stream.write(text)) await new Promise<void>((drained) => stream.once('drain', () => drained()));
   }
   stream.end();
   await finished(stream);
