@@ -1,4 +1,5 @@
 import {
+  convertedTo,
   litresFromUsGallons,
   millimetresFromInches,
   squareMetresFromSquareFeet,
@@ -31,6 +32,22 @@ export const conversions: PublishedFile = {
       got: () => litresFromUsGallons(1),
       fromMemory: true,
       method: 'litresFromUsGallons',
+    },
+    {
+      place: 'appendix B.8, gallon [Canadian and U.K. (Imperial)] [m³], exact',
+      inputs: { volume_m3: 1, unit: 'impgal' },
+      printed: '4.54609',
+      got: () => convertedTo('L', 'impgal', 1)!,
+      fromMemory: true,
+      method: 'convertedTo',
+    },
+    {
+      place: 'appendix B.8, foot [m], exact',
+      inputs: { length: 1, unit: 'ft' },
+      printed: '0.3048',
+      got: () => convertedTo('m', 'ft', 1)!,
+      fromMemory: true,
+      method: 'convertedTo',
     },
   ],
 };

@@ -1,6 +1,24 @@
 /** Units a name may end in, as written in names. Litres and millimetres for the water balance, SI for the rest. */
 const units = [
-  ...['L', 'litres', 'usGallon', 'mm', 'cm', 'm', 'km', 'in', 'ft', 'm2', 'ft2', 'm3', 'kg', 'g', 'mg', 't'],
+  ...[
+    'L',
+    'litres',
+    'usGallon',
+    'imperialGallon',
+    'mm',
+    'cm',
+    'm',
+    'km',
+    'in',
+    'ft',
+    'm2',
+    'ft2',
+    'm3',
+    'kg',
+    'g',
+    'mg',
+    't',
+  ],
   ...['s', 'min', 'h', 'day', 'days', 'week', 'weeks', 'month', 'months', 'year', 'years'],
   ...[
     'person',

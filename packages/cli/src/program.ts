@@ -1,6 +1,7 @@
 import { english } from '@eavewell/words';
 import { Command, InvalidArgumentError } from 'commander';
 import { type CheckOptions, checkCommand } from './commands/check.ts';
+import { type ColumnsOptions, columnsCommand } from './commands/columns.ts';
 import type { Context } from './commands/context.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
@@ -67,6 +68,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .argument('<gauge>', help.gauge)
     .addHelpText('after', help.examples.rain)
     .action(async (folder: string, gauge: string) => ended(await rainCommand(folder, gauge, context)));
+  addColumns(root, context, ended);
   root
     .command('demo')
     .description(help.demo)
@@ -79,4 +81,15 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
   return root;
+}
+
+function addColumns(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('columns')
+    .description(help.columns)
+    .argument('<folder>', help.folder)
+    .option('--accept', help.accept)
+    .option('--set <match>', help.set, (text: string, before: readonly string[] = []) => [...before, text])
+    .addHelpText('after', help.examples.columns)
+    .action(async (folder: string, options: ColumnsOptions) => ended(await columnsCommand(folder, options, context)));
 }

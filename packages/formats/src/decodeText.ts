@@ -42,11 +42,20 @@ const noLetter = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\u0081\u008d\u008
  */
 const windowsLetters = '€ ‚ƒ„…†‡ˆ‰Š‹Œ Ž  ‘’“”•–—˜™š›œ žŸ';
 
+/** Are these bytes, one letter each, what a text in Windows-1252 never holds? */
+export function isNoWindowsText(byteByByte: string): boolean {
+  return noLetter.test(byteByByte) || letterOfUtf8.test(byteByByte);
+}
+
+/** Bytes as the letters Windows-1252 gives them. */
+export function asWindowsText(byteByByte: string): string {
+  return byteByByte.replace(/[\u0080-\u009f]/g, (byte) => windowsLetters[byte.charCodeAt(0) - 0x80]!);
+}
+
 /** Bytes that are not UTF-8 as Windows-1252, where each has a letter there and none are letters of UTF-8; else null. */
 function windowsText(bytes: Uint8Array): string | null {
   const byteByByte = Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString('latin1');
-  if (noLetter.test(byteByByte) || letterOfUtf8.test(byteByByte)) return null;
-  return byteByByte.replace(/[\u0080-\u009f]/g, (byte) => windowsLetters[byte.charCodeAt(0) - 0x80]!);
+  return isNoWindowsText(byteByByte) ? null : asWindowsText(byteByByte);
 }
 
 /**
@@ -60,18 +69,35 @@ function windowsText(bytes: Uint8Array): string | null {
  * @source WHATWG Encoding Standard, index windows-1252 (from memory)
  */
 export function decodeText(bytes: Uint8Array): Decoded {
-  if (begins(bytes, 0xff, 0xfe, 0, 0)) return { encoding: 'UTF-32' };
-  for (const [mark, encoding] of utf16)
-    if (begins(bytes, ...mark)) {
-      const text = strictly(bytes, encoding);
-      return text === null ? { encoding: 'UTF-16 or binary' } : { text, taken: encoding.toUpperCase() };
-    }
-  if (begins(bytes, 0x50, 0x4b, 0x03, 0x04)) return { encoding: 'workbook or zip' };
-  if (begins(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return { encoding: 'old workbook' };
-  if (zeros_fraction(bytes) > mostZeros_fraction) return { encoding: 'UTF-16 or binary' };
+  const start = startOf(bytes);
+  if (start !== null && 'utf16' in start) {
+    const text = strictly(bytes, start.utf16);
+    return text === null ? { encoding: noKnownText } : { text, taken: start.utf16.toUpperCase() };
+  }
+  if (start !== null) return start;
   const text = strictly(bytes, 'utf-8');
   if (text !== null) return { text };
   const windows = windowsText(bytes);
   if (windows !== null) return { text: windows, taken: 'Windows-1252' };
   return { text: new TextDecoder('utf-8').decode(bytes) };
+}
+
+/** What bytes seem to be that are no text we read. */
+export const noKnownText = 'UTF-16 or binary';
+
+/**
+ * What do the first bytes of a file say of it?
+ *
+ * @param bytes - the file, or its first 65,536 bytes [byte]
+ * @returns its kind of UTF-16; or what it is that is not read; or null, for a text of one byte a letter or UTF-8
+ * @source The Unicode Standard, section 23.8 (byte order mark)
+ */
+export function startOf(
+  bytes: Uint8Array,
+): { readonly utf16: 'utf-16le' | 'utf-16be' } | { readonly encoding: string } | null {
+  if (begins(bytes, 0xff, 0xfe, 0, 0)) return { encoding: 'UTF-32' };
+  for (const [mark, encoding] of utf16) if (begins(bytes, ...mark)) return { utf16: encoding };
+  if (begins(bytes, 0x50, 0x4b, 0x03, 0x04)) return { encoding: 'workbook or zip' };
+  if (begins(bytes, 0xd0, 0xcf, 0x11, 0xe0)) return { encoding: 'old workbook' };
+  return zeros_fraction(bytes) > mostZeros_fraction ? { encoding: noKnownText } : null;
 }

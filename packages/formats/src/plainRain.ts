@@ -57,7 +57,7 @@ function plainDepth(bytes: Uint8Array, start: number, end: number): number | nul
 }
 
 /** Where the first line under the header begins, or -1 where the header is not the plain one. */
-function afterHeader(bytes: Uint8Array): number {
+export function afterHeader(bytes: Uint8Array): number {
   let at = bytes[0] === 0xef && bytes[1] === 0xbb && bytes[2] === 0xbf ? 3 : 0;
   for (let i = 0; i < header.length; i++) if (bytes[at++] !== header.charCodeAt(i)) return -1;
   if (bytes[at] === carriage) at++;
@@ -83,20 +83,51 @@ function isSimple(bytes: Uint8Array): boolean {
  * @definition ours
  */
 export function plainRain(bytes: Uint8Array): RainLines | null {
-  let at = afterHeader(bytes);
+  const at = afterHeader(bytes);
   if (at < 0 || !isSimple(bytes)) return null;
   const decoder = new TextDecoder('utf-8', { ignoreBOM: true });
   const readings: RainReading[] = [];
   const odd: RawRow[] = [];
-  for (let row = 2; at < bytes.length; row++) {
+  const isAscii = plainLines(bytes, at, 2, {
+    plain: (reading) => readings.push(reading),
+    odd: (row, from, to) => {
+      const line = bytes.subarray(from, to);
+      if (line.some((byte) => byte >= firstBeyondAscii)) return false;
+      odd.push({ row, cells: decoder.decode(line).split(',') });
+      return true;
+    },
+  });
+  return isAscii === null || readings.length === 0 ? null : { readings, odd };
+}
+
+/** What is done with each line: a plain one is a reading; of another, its row and where it begins and ends. */
+export interface LineTaker {
+  plain(reading: RainReading): void;
+  /** Answers false to stop there. */
+  odd(row: number, from: number, to: number): boolean;
+}
+
+/**
+ * Takes the whole lines of some bytes, one after the other.
+ *
+ * @param bytes - bytes that end with a line end [byte]
+ * @param from - where the first line begins [byte]
+ * @param firstRow - its row
+ * @param taker - what is done with each
+ * @returns the row after the last; null where the taker stopped
+ * @definition ours
+ */
+export function plainLines(bytes: Uint8Array, from: number, firstRow: number, taker: LineTaker): number | null {
+  let at = from;
+  let row = firstRow;
+  for (; at < bytes.length; row++) {
     const next = bytes.indexOf(newLine, at) + 1;
-    const end = bytes[next - 2] === carriage ? next - 2 : next - 1;
+    const end = next - 2 >= at && bytes[next - 2] === carriage ? next - 2 : next - 1;
     const day = end - at > 10 ? plainDay(bytes, at) : null;
     const depth = day === null ? undefined : plainDepth(bytes, at + 11, end);
-    if (day !== null && depth !== undefined) readings.push({ day, rain_mm: depth, row });
-    else if (bytes.subarray(at, end).some((byte) => byte >= firstBeyondAscii)) return null;
-    else odd.push({ row, cells: decoder.decode(bytes.subarray(at, end)).split(',') });
+    if (day !== null && depth !== undefined) taker.plain({ day, rain_mm: depth, row });
+    else if (!taker.odd(row, at, end)) return null;
     at = next;
   }
-  return readings.length === 0 ? null : { readings, odd };
+  return row;
 }

@@ -9,4 +9,6 @@ export interface RainFileRead {
   readonly problems: readonly Problem[];
   readonly notUsed: readonly NotUsed[];
   readonly rows: number;
+  /** Rows not used beyond those listed. */
+  readonly unlistedRows: number;
 }

@@ -2,7 +2,7 @@ import type { Place, Problem } from '@eavewell/engine';
 import { type NotUsed, type RawRow, shown, tableProblem } from '@eavewell/tables';
 import { type Decoded, decodeText } from './decodeText.ts';
 import { findSeparator } from './findSeparator.ts';
-import { splitCsv } from './splitCsv.ts';
+import { type Separator, splitCsv } from './splitCsv.ts';
 
 /** A CSV file taken apart, before its columns are known. */
 export interface CsvFile {
@@ -57,6 +57,21 @@ export function takenProblem(decoded: Decoded, place: Place): readonly Problem[]
 }
 
 /**
+ * What is to be said of cells that are not parted by commas?
+ *
+ * @param separator - what parts them
+ * @param place - the file
+ * @returns one note, or none
+ * @problem file.separator - they were read so
+ * @definition ours
+ */
+export function separatorProblem(separator: Separator, place: Place): readonly Problem[] {
+  if (separator === ',') return [];
+  const value = separator === ';' ? 'semicolon' : 'tab';
+  return [tableProblem('file.separator', { ...place, row: 1 }, { value, expected: 'comma' })];
+}
+
+/**
  * Which rows of cells stand in these bytes? Encoding, separator, line ends and a file cut off are settled here.
  *
  * @param bytes - the file [byte]
@@ -80,28 +95,54 @@ export function readCsvFile(bytes: Uint8Array, asked: CsvAsked): CsvFile {
   const problems: Problem[] = [...takenProblem(decoded, place)];
   const notUsed: NotUsed[] = [];
   const separator = findSeparator(decoded.text, columns);
-  if (separator !== ',') {
-    const value = separator === ';' ? 'semicolon' : 'tab';
-    problems.push(tableProblem('file.separator', { ...place, row: 1 }, { value, expected: 'comma' }));
-  }
+  problems.push(...separatorProblem(separator, place));
   const { rows, ended } = splitCsv(decoded.text, separator);
   const header = rows[0]!.cells;
-  let body = rows.slice(1);
-  const last = body.at(-1);
-  if (!ended && last !== undefined) {
-    if (last.broken === true || last.cells.length < header.length) {
-      const cut = cutOff(asked, header.length, last);
-      problems.push(cut.problem);
-      notUsed.push(cut.notUsed);
-      body = body.slice(0, -1);
-    } else
-      problems.push(
-        tableProblem('file.no_last_line_end', { ...place, row: last.row }, { value: file, expected: 'a line end' }),
-      );
+  const body = rows.slice(1);
+  const end = lastRow(asked, header.length, ended ? undefined : body.at(-1));
+  problems.push(...end.problems);
+  notUsed.push(...end.notUsed);
+  const whole = end.notUsed.length > 0 ? body.slice(0, -1) : body;
+  if (whole.every(isEmpty) && notUsed.length === 0) problems.push(noRows(asked));
+  return { header, rows: whole, decimalComma: separator !== ',', problems, notUsed };
+}
+
+/**
+ * What is to be said of a file with nothing under its first line?
+ *
+ * @param asked - its name, and whether it may be without rows
+ * @returns the problem
+ * @problem file.no_rows - a table that is needed; file.no_rows_optional for another
+ * @definition ours
+ */
+export function noRows(asked: CsvAsked): Problem {
+  const code = asked.needed ? 'file.no_rows' : 'file.no_rows_optional';
+  const facts = { value: asked.file, expected: 'rows under the header' };
+  return tableProblem(code, { ...asked.place, file: asked.file }, facts);
+}
+
+/**
+ * What is to be said of a last line that has no end? One that stops short was cut off, and is not used.
+ *
+ * @param asked - the file's name
+ * @param width - cells of the first line
+ * @param last - the last line, where it has no end
+ * @returns the problem; the row where it is not used
+ * @problem file.cut_off - the last line stops short; it is not used
+ * @problem file.no_last_line_end - it is whole; a warning
+ * @definition ours: docs/decisions/0010-faults-in-files.md
+ */
+export function lastRow(
+  asked: CsvAsked,
+  width: number,
+  last: RawRow | undefined,
+): { readonly problems: readonly Problem[]; readonly notUsed: readonly NotUsed[] } {
+  if (last === undefined) return { problems: [], notUsed: [] };
+  if (last.broken === true || last.cells.length < width) {
+    const { problem, notUsed } = cutOff(asked, width, last);
+    return { problems: [problem], notUsed: [notUsed] };
   }
-  if (body.every(isEmpty) && notUsed.length === 0) {
-    const code = asked.needed ? 'file.no_rows' : 'file.no_rows_optional';
-    problems.push(tableProblem(code, place, { value: file, expected: 'rows under the header' }));
-  }
-  return { header, rows: body, decimalComma: separator !== ',', problems, notUsed };
+  const place = { ...asked.place, file: asked.file, row: last.row };
+  const facts = { value: asked.file, expected: 'a line end' };
+  return { problems: [tableProblem('file.no_last_line_end', place, facts)], notUsed: [] };
 }

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { defaultSettings, type Problem, type ProgrammeFacts } from '@eavewell/engine';
 import {
   assembleProgramme,
+  columnsFile,
   folderTableNames,
   folderTables,
   idForm,
@@ -11,8 +12,10 @@ import {
   tableProblem,
 } from '@eavewell/tables';
 import { checkDatapackage } from './checkDatapackage.ts';
+import { readColumnsFile } from './columnsSaved.ts';
+import { type Kept, keepFiles } from './keepFiles.ts';
 import type { RainFileRead } from './rainFileRead.ts';
-import { readRainFile } from './readRainFile.ts';
+import { type RainAsked, readRainFile } from './readRainFile.ts';
 import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
 import { notUsedFile } from './writeNotUsed.ts';
@@ -31,6 +34,18 @@ export interface ProgrammeRead {
   readonly problems: readonly Problem[];
   readonly notUsed: readonly NotUsed[];
   readonly files: readonly FileUse[];
+  /** The files as they stood, for tablesAsRead; only where that was asked for. */
+  readonly kept?: Kept;
+}
+
+/** What is asked of the reader. */
+export interface ReadOptions {
+  /** Keep the files as they stood, so that nothing is lost when the programme is written again. Takes their size in memory. */
+  readonly keep?: boolean;
+  /** Tables of rain larger than this are streamed [byte]. */
+  readonly streamedFrom_bytes?: number;
+  /** How much of a streamed file is held at a time [byte]. */
+  readonly piece_bytes?: number;
 }
 
 function nothing(problem: Problem): ProgrammeRead {
@@ -52,11 +67,25 @@ async function entriesOf(folder: string): Promise<readonly string[] | Problem> {
   }
 }
 
+/**
+ * Why can this folder not be read at all?
+ *
+ * @param folder - the programme folder [text]
+ * @returns the problem; null where it is a folder that can be read
+ * @problem folder.missing - no such folder; folder.not_a_folder, folder.unreadable
+ * @definition ours
+ */
+export async function folderProblem(folder: string): Promise<Problem | null> {
+  const entries = await entriesOf(folder);
+  return 'length' in entries ? null : entries;
+}
+
 const expectedNames = [
   ...folderTableNames.map((name): string => folderTables[name].file),
   'rain',
   'settings.json',
   'datapackage.json',
+  columnsFile,
   notUsedFile,
 ];
 
@@ -68,14 +97,17 @@ function unknownFiles(entries: readonly string[]): readonly Problem[] {
 
 const rainFileEnd = /\.(?:csv|dly)$/;
 
-/** Files of rain that no gauge asks for. */
-async function strayRain(folder: string, gaugeIds: ReadonlySet<string>): Promise<readonly Problem[]> {
-  let names: readonly string[];
+/** The names in the folder `rain`; none where there is no such folder: the gauges' own files are named as missing. */
+async function rainEntriesOf(folder: string): Promise<readonly string[]> {
   try {
-    names = (await readdir(join(folder, 'rain'))).sort();
+    return (await readdir(join(folder, 'rain'))).sort();
   } catch {
-    return []; // no such folder: the gauges' own files are named as missing
+    return [];
   }
+}
+
+/** Files of rain that no gauge asks for. */
+function strayRain(names: readonly string[], gaugeIds: ReadonlySet<string>): readonly Problem[] {
   const problems: Problem[] = [];
   for (const name of names.filter((entry) => !entry.startsWith('.'))) {
     const gaugeId = name.replace(rainFileEnd, '');
@@ -100,9 +132,9 @@ function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): numb
   return rows - left.size;
 }
 
-async function readRainFiles(folder: string, gaugeIds: Iterable<string>) {
+async function readRainFiles(folder: string, gaugeIds: Iterable<string>, asked: RainAsked) {
   const rain = new Map<string, RainFileRead>();
-  for (const gaugeId of gaugeIds) rain.set(gaugeId, await readRainFile(folder, gaugeId));
+  for (const gaugeId of gaugeIds) rain.set(gaugeId, await readRainFile(folder, gaugeId, asked));
   return rain;
 }
 
@@ -111,36 +143,47 @@ async function readRainFiles(folder: string, gaugeIds: Iterable<string>) {
  * the facts, what cannot is listed, and a site whose rows could not all be used is in doubt.
  *
  * @param folder - the programme folder [text]
+ * @param options - `keep`: keep the files as they stood
  * @returns the facts, every problem, all that was not used, and how much of each file was
  * @problem folder.missing - no such folder; and the other codes of tableProblems
  * @law never throws for what stands in the folder; never opens a file outside it
  * @definition ours: docs/tables.md
  */
-export async function readProgramme(folder: string): Promise<ProgrammeRead> {
+export async function readProgramme(folder: string, options: ReadOptions = {}): Promise<ProgrammeRead> {
   const entries = await entriesOf(folder);
   if (!('length' in entries)) return nothing(entries);
   const settings = await readSettingsFile(folder);
-  const found = await readTables(folder, entries);
+  const columns = await readColumnsFile(folder);
+  const { matchings } = columns;
+  const found = await readTables(folder, entries, matchings);
   const gaugeIds = new Set((found.tables.gauges?.rows ?? []).map(({ values }) => values.gaugeId!));
-  const rain = await readRainFiles(folder, gaugeIds);
-  const doubtsOfAll = [...settings.doubtsOfAll, ...found.doubtsOfAll];
+  const rainEntries = await rainEntriesOf(folder);
+  const rain = await readRainFiles(folder, gaugeIds, { ...options, matchings, entries, rainEntries });
+  const doubtsOfAll = [...settings.doubtsOfAll, ...columns.doubtsOfAll, ...found.doubtsOfAll];
   const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
   const rainReads = [...rain.values()];
-  const notUsed = [found.notUsed, joined.notUsed, ...rainReads.map((read) => read.notUsed)].flat();
-  const stray = found.tables.gauges?.usable === true ? await strayRain(folder, gaugeIds) : [];
+  const tableNotUsed = [...found.notUsed, ...joined.notUsed];
   const problems = [
     settings.problems,
+    columns.problems,
     found.problems,
     joined.problems,
     ...rainReads.map((read) => read.problems),
-    stray,
+    found.tables.gauges?.usable === true ? strayRain(rainEntries, gaugeIds) : [],
     unknownFiles(entries),
     await checkDatapackage(folder),
   ].flat();
-  const tableNotUsed = [...found.notUsed, ...joined.notUsed];
   const files = [
     ...found.files.map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, tableNotUsed) })),
-    ...rainReads.map(({ file, rows, notUsed: left }) => ({ file, rows, used: usedRows(file, rows, left) })),
+    ...rainReads.map(({ file, rows, notUsed, unlistedRows }) => {
+      return { file, rows, used: usedRows(file, rows, notUsed) - unlistedRows };
+    }),
   ];
-  return { facts: joined.facts, problems, notUsed, files };
+  return {
+    facts: joined.facts,
+    problems,
+    notUsed: [...tableNotUsed, ...rainReads.flatMap((read) => read.notUsed)],
+    files,
+    ...(options.keep === true ? { kept: await keepFiles(folder, rainEntries, settings, matchings) } : {}),
+  };
 }

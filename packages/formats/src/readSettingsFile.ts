@@ -1,52 +1,44 @@
 import { type DesignSettings, defaultSettings, type Place, type Problem } from '@eavewell/engine';
 import { readSettings, tableProblem } from '@eavewell/tables';
-import { decodeText } from './decodeText.ts';
-import { takenProblem } from './readCsvFile.ts';
-import { readFileBytes } from './readFileBytes.ts';
+import { readJsonFile } from './readJsonFile.ts';
 
 /** The settings of a folder, and the faults in them that bear on every site. */
 export interface SettingsOfFolder {
   readonly settings: DesignSettings;
   readonly problems: readonly Problem[];
   readonly doubtsOfAll: readonly Place[];
+  /** What the file holds, and its text; null where it is not there or cannot be read. */
+  readonly given: unknown;
+  readonly text: string | null;
 }
 
 const file = 'settings.json';
-
-function parse(
-  bytes: Uint8Array,
-): { readonly given: unknown; readonly problems: readonly Problem[] } | { readonly problem: Problem } {
-  const decoded = decodeText(bytes);
-  if ('encoding' in decoded) {
-    const facts = { value: file, encoding: decoded.encoding, expected: 'UTF-8 text' };
-    return { problem: tableProblem('file.wrong_encoding', { file }, facts) };
-  }
-  try {
-    return { given: JSON.parse(decoded.text), problems: takenProblem(decoded, { file }) };
-  } catch (error) {
-    const facts = { value: file, expected: 'JSON', reason: (error as SyntaxError).message };
-    return { problem: tableProblem('settings.not_json', { file }, facts) };
-  }
-}
 
 /**
  * Which settings has the programme in this folder? The defaults where there is no settings.json.
  *
  * @param folder - the programme folder [text]
- * @returns settings, problems, and places of the blockers that bear on a verdict
+ * @returns settings, problems, places of the blockers that bear on a verdict, and what the file holds
  * @problem settings.not_json - the defaults are used, and every site is in doubt
+ * @problem settings.key_twice - a setting stands twice; which is meant nobody can tell
  * @definition ours
  */
 export async function readSettingsFile(folder: string): Promise<SettingsOfFolder> {
-  const found = await readFileBytes(folder, file);
-  if (found.bytes === null) {
-    const problems = found.problem ? [found.problem] : [];
-    return { settings: defaultSettings, problems, doubtsOfAll: problems.map(({ place }) => place) };
+  const found = await readJsonFile(folder, file, {
+    encoding: (place, facts) => tableProblem('file.wrong_encoding', place, facts),
+    notJson: (place, facts) => tableProblem('settings.not_json', place, facts),
+  });
+  const { given, text, problems } = found;
+  if (!found.isThere || problems.some(({ severity }) => severity === 'blocker')) {
+    const doubtsOfAll = problems.map(({ place }) => place);
+    return { settings: defaultSettings, problems, doubtsOfAll, given, text };
   }
-  const parsed = parse(found.bytes);
-  if ('problem' in parsed)
-    return { settings: defaultSettings, problems: [parsed.problem], doubtsOfAll: [parsed.problem.place] };
-  const read = readSettings(parsed.given, file);
-  const grave = read.problems.filter(({ severity, place }) => severity === 'blocker' && place.column !== 'programme');
-  return { ...read, problems: [...parsed.problems, ...read.problems], doubtsOfAll: grave.map(({ place }) => place) };
+  const read = readSettings(given, file);
+  const twice = found.twice.map(({ key, line }) =>
+    tableProblem('settings.key_twice', { file, column: key }, { value: key, key, line, expected: 'once' }),
+  );
+  const own = [...twice, ...read.problems];
+  const grave = own.filter(({ severity, place }) => severity === 'blocker' && place.column !== 'programme');
+  const doubtsOfAll = grave.map(({ place }) => place);
+  return { settings: read.settings, problems: [...problems, ...own], doubtsOfAll, given, text };
 }

@@ -6,7 +6,7 @@ import { type CsvFile, takenProblem } from './readCsvFile.ts';
 import { stationCsvLines } from './stationCsv.ts';
 import { dlyLines } from './stationDly.ts';
 
-const nothing = { readings: [], notUsed: [], rows: 0 } as const;
+const nothing = { readings: [], notUsed: [], rows: 0, unlistedRows: 0 } as const;
 
 /**
  * Which readings stand in the bytes of a station file of fixed width?
@@ -46,6 +46,7 @@ export function readDlyFile(bytes: Uint8Array, gaugeId: string, file: string): R
     problems: [...problems, ...read.problems],
     notUsed: [...notUsed, ...read.notUsed],
     rows: read.count + notUsed.length,
+    unlistedRows: 0,
   };
 }
 
@@ -71,7 +72,14 @@ export function readStationCsv(csv: CsvFile, gaugeId: string, file: string): Rai
       return { file, row, value: shown(cells.join(',')), code: 'header.column_missing', cells } as const;
     });
     const lost = [...csv.notUsed, ...notUsed];
-    return { file, readings: [], problems: [...csv.problems, ...missing], notUsed: lost, rows: lost.length };
+    return {
+      file,
+      readings: [],
+      problems: [...csv.problems, ...missing],
+      notUsed: lost,
+      rows: lost.length,
+      unlistedRows: 0,
+    };
   }
   const read = readStationRain(gaugeId, file, found.lines);
   return {
@@ -80,5 +88,6 @@ export function readStationCsv(csv: CsvFile, gaugeId: string, file: string): Rai
     problems: [...csv.problems, ...read.problems],
     notUsed: [...csv.notUsed, ...read.notUsed],
     rows: read.count + csv.notUsed.length,
+    unlistedRows: 0,
   };
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { splitCsv } from './splitCsv.ts';
+import { splitCsv, splitLine } from './splitCsv.ts';
 
 const cells = (text: string) => splitCsv(text, ',').rows.map((row) => row.cells);
 
@@ -55,5 +55,21 @@ describe('splitCsv', () => {
       }),
       { seed: 6 },
     );
+  });
+
+  it('reads one line by itself as it reads it in a file', () => {
+    const line = fc.string({ unit: fc.constantFrom('a', '"', ',', ';', ' ', '1', '""'), maxLength: 12 });
+    let quoted = 0;
+    fc.assert(
+      fc.property(line, fc.constantFrom(',', ';'), (text, separator) => {
+        // A line before and one behind, so that the line is neither the first nor the last.
+        const { rows } = splitCsv(`x\n${text}\ny\n`, separator as ',' | ';');
+        if (rows.length !== 3 || rows.some(({ broken }) => broken === true)) return;
+        if (text.includes('"')) quoted++;
+        expect(splitLine(text, 2, separator as ',' | ';')).toEqual(rows[1]);
+      }),
+      { seed: 9, numRuns: 3000 },
+    );
+    expect(quoted).toBeGreaterThan(200);
   });
 });

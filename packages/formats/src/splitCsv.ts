@@ -21,13 +21,41 @@ function withPlainLineEnds(text: string): string {
   return text.replace(/"[^"]*"|\r\n?/g, (found) => (found[0] === '"' ? found : '\n'));
 }
 
+const wholeQuotes = /^"[^"]*"$/;
+
+/** A text whose last line ends is parsed with that end, so that the last line is read as the others are. */
+function rowsOf(text: string, separator: Separator, ended: boolean) {
+  const { data, errors } = parse(text, separator);
+  return { data: ended ? data.slice(0, -1) : data, errors };
+}
+
+/**
+ * Which cells stand in one line?
+ *
+ * @param line - the line, without its end [text]
+ * @param row - its row
+ * @param separator - comma, semicolon or tab
+ * @param ended - has the line an end?
+ * @returns its cells; marked as broken where a quote is opened and not closed
+ * @source RFC 4180, section 2
+ */
+export function splitLine(line: string, row: number, separator: Separator, ended = true): RawRow {
+  const plain = line.split(separator);
+  if (!line.includes('"')) return { row, cells: plain };
+  // Quotes round whole cells with nothing in them to be told apart: a cell with a separator in it would fall into pieces here.
+  if (plain.every((cell) => !cell.includes('"') || wholeQuotes.test(cell)))
+    return { row, cells: plain.map((cell) => (cell[0] === '"' ? cell.slice(1, -1) : cell)) };
+  const { data, errors } = rowsOf(ended ? `${line}\n` : line, separator, ended);
+  if (errors.length === 0) return { row, cells: data.length === 1 ? data[0]! : [line] };
+  const unclosed = parse(line, separator).data;
+  return { row, cells: unclosed.length === 1 ? unclosed[0]! : [line], broken: true };
+}
+
 /** Line by line, so that a quote that never closes costs its own line and no other. */
-function splitLines(text: string, separator: Separator): readonly RawRow[] {
-  return text.split('\n').map((line, i) => {
-    const { data, errors } = parse(line.replace(/\r$/, ''), separator);
-    const cells = data.length === 1 ? data[0]! : [line];
-    return errors.length > 0 ? { row: i + 1, cells, broken: true } : { row: i + 1, cells };
-  });
+function splitLines(text: string, separator: Separator, ended: boolean): readonly RawRow[] {
+  const lines = text.split('\n');
+  if (ended) lines.pop();
+  return lines.map((line, i) => splitLine(line.replace(/\r$/, ''), i + 1, separator, ended || i < lines.length - 1));
 }
 
 /**
@@ -43,9 +71,10 @@ function splitLines(text: string, separator: Separator): readonly RawRow[] {
 export function splitCsv(text: string, separator: Separator): CsvRows {
   const plain = withPlainLineEnds(text);
   const ended = plain.endsWith('\n');
-  const body = ended ? plain.slice(0, -1) : plain;
-  const { data, errors } = parse(body, separator);
+  const { data, errors } = rowsOf(plain, separator, ended);
   const rows =
-    errors.length > 0 ? splitLines(body, separator) : data.map((cells, i) => ({ row: i + 1, cells }) satisfies RawRow);
+    errors.length > 0
+      ? splitLines(plain, separator, ended)
+      : data.map((cells, i) => ({ row: i + 1, cells }) satisfies RawRow);
   return { rows, ended };
 }

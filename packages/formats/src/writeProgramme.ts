@@ -4,7 +4,7 @@ import type { Problem } from '@eavewell/engine';
 import { datapackage, folderTableNames, folderTables, idForm, tableProblem } from '@eavewell/tables';
 import { csvText } from './csvText.ts';
 import { makeFolder } from './makeFolder.ts';
-import type { CellValue, ProgrammeTables } from './programmeTables.ts';
+import type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
 import { writeFileWhole } from './writeFileWhole.ts';
 
 /** Nothing was written, and why. */
@@ -23,6 +23,16 @@ function columnsOf(known: readonly string[], rows: readonly Readonly<Record<stri
   return [...columns];
 }
 
+function rainText(rows: readonly RainRow[]): string {
+  const extra = columnsOf(
+    [],
+    rows.flatMap((row) => (row.extra === undefined ? [] : [row.extra])),
+  );
+  if (extra.length === 0) return csvText(['date', 'rain_mm'], rows as readonly (RainRow & Record<string, never>)[]);
+  const whole = rows.map(({ date, rain_mm, extra: others }) => ({ ...others, date, rain_mm }));
+  return csvText(['date', 'rain_mm', ...extra], whole);
+}
+
 function safePath(path: string): string {
   const parts = path.split('/');
   if (isAbsolute(path) || path.includes('\\') || parts.some((part) => part === '' || part === '.' || part === '..'))
@@ -31,8 +41,8 @@ function safePath(path: string): string {
 }
 
 /** The text of every file, by its path within the folder, datapackage.json last. */
-function filesOf(programme: ProgrammeTables): ReadonlyMap<string, string> {
-  const files = new Map<string, string>();
+function filesOf(programme: ProgrammeTables): ReadonlyMap<string, string | Uint8Array> {
+  const files = new Map<string, string | Uint8Array>();
   const tables = folderTableNames.filter((name) => programme.tables[name] !== undefined);
   for (const name of tables) {
     const rows = programme.tables[name]!;
@@ -40,7 +50,7 @@ function filesOf(programme: ProgrammeTables): ReadonlyMap<string, string> {
   }
   for (const { gaugeId, rows } of programme.rain) {
     if (!idForm.test(gaugeId)) throw new RangeError(`${gaugeId} cannot name a rain file`);
-    files.set(`rain/${gaugeId}.csv`, csvText(['date', 'rain_mm'], rows));
+    files.set(`rain/${gaugeId}.csv`, rainText(rows));
   }
   files.set('settings.json', `${JSON.stringify(programme.settings, null, 2)}\n`);
   const title = programme.settings['programme'];
@@ -51,7 +61,7 @@ function filesOf(programme: ProgrammeTables): ReadonlyMap<string, string> {
     hasSettings: true,
   });
   files.set('datapackage.json', `${JSON.stringify(descriptor, null, 2)}\n`);
-  for (const { path, text } of programme.rawFiles ?? []) files.set(safePath(path), text);
+  for (const { path, text, bytes } of programme.rawFiles ?? []) files.set(safePath(path), bytes ?? text);
   return files;
 }
 

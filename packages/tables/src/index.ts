@@ -11,10 +11,14 @@ export {
   type ProgrammeParts,
 } from './joining/assembleProgramme.ts';
 export type { TablesRead } from './joining/tablesRead.ts';
+export * from './matching/index.ts';
 export { guardText, readGuarded } from './reading/apostrophe.ts';
+export { bare, hiddenIn } from './reading/hiddenCharacters.ts';
+export { KeptReadings, mostKept } from './reading/keptReadings.ts';
 export { nearest } from './reading/nearest.ts';
-export { shown } from './reading/readCell.ts';
-export { type RainRead, readRain } from './reading/readRain.ts';
+export { type CellHabit, readCell, shown } from './reading/readCell.ts';
+export { isDecimalComma } from './reading/readNumber.ts';
+export { type RainRead, RainRows, readRain } from './reading/readRain.ts';
 export { type RawRow, type RowsOptions, readRows, type TableRead } from './reading/readRows.ts';
 export { readSettings, type SettingsRead } from './reading/readSettings.ts';
 export { readStationRain, type StationLine, type StationValue } from './reading/readStationRain.ts';

@@ -60,7 +60,7 @@ describe('problem sentences', () => {
         for (const text of [what, todo]) {
           expect(text.length).toBeGreaterThan(7);
           expect(text).not.toMatch(/undefined|NaN|\[object|null| {2}|\.\./);
-          expect(text).toMatch(/^["A-Z0-9(]|^settings\.json|^datapackage\.json/);
+          expect(text).toMatch(/^["A-Z0-9(]|^settings\.json|^columns\.json|^datapackage\.json/);
           expect(text).toMatch(/[.?]$/);
         }
       }

@@ -222,6 +222,8 @@ function printed(
 ): string {
   const sheet = new Sheet(look);
   programmeHead(sheet, facts, ready.gauges);
+  const matched = problems.filter(({ code }) => code === 'columns.used').length;
+  if (matched > 0) sheet.line(design.matchingUsed(matched), 0, 2);
   if (one) sitePage(sheet, one, remedies, facts.settings, ready.market);
   else {
     exceptions.print(sheet, folder);

@@ -29,9 +29,20 @@ export function problemList(sheet: Sheet, problems: readonly Problem[], all: boo
       if (kind) kind.push(problem);
       else kinds.set(problem.code, [problem]);
     }
-    for (const kind of [...kinds.values()].sort((a, b) => b.length - a.length))
+    for (const kind of [...kinds.values()].sort((a, b) => causeOf(a) - causeOf(b) || b.length - a.length))
       printKind(sheet, kind, all ? kind.length : shownOfAKind);
   }
+}
+
+/**
+ * Causes before what follows from them: what keeps a file from being read, then rows and cells, then a gauge's record, then
+ * the sites, which all others leave unknown.
+ */
+function causeOf([problem]: readonly Problem[]): number {
+  const { code } = problem!;
+  if (/^(?:folder|file|columns|header|settings)\./.test(code)) return 0;
+  if (code.startsWith('rain')) return 2;
+  return code.startsWith('site.') ? 3 : 1;
 }
 
 /** Problems of one kind: each with its place and what was found; what to do is said once where it is the same for all. */

@@ -5,6 +5,8 @@ export const L_per_m3 = 1000;
 export const m_per_ft = 0.3048;
 export const mm_per_in = 25.4;
 export const L_per_usGallon = 3.785411784;
+/** Imperial gallon: exact by definition. Source: NIST SP 811, App. B.8. */
+export const L_per_imperialGallon = 4.54609;
 
 /** US gallons as litres [L]. */
 export function litresFromUsGallons(gallons: number): number {
@@ -28,3 +30,57 @@ export function litresFromCubicMetres(volume_m3: number): number {
 
 /** Mean length of a year: 146,097 days in 400 years [day]. Source: the rule of the Gregorian calendar. */
 export const meanYear_days = 365.2425;
+
+/** One unit in another: times so much, over so much, so that tenths are a division and round once. */
+interface Conversion {
+  readonly times: number;
+  readonly over: number;
+}
+
+const times = (factor: number): Conversion => ({ times: factor, over: 1 });
+const over = (divisor: number): Conversion => ({ times: 1, over: divisor });
+const cm_per_m = 100;
+const mm_per_m = 1000;
+const mm_per_cm = 10;
+const tenths_per_mm = 10;
+const percent_per_whole = 100;
+
+/** The units a column of ours may have been written in, by the unit it has here. There is no gallon without its country. */
+const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>> = {
+  m: { ft: times(m_per_ft), in: { times: mm_per_in, over: mm_per_m }, cm: over(cm_per_m), mm: over(mm_per_m) },
+  m2: { ft2: times(m_per_ft * m_per_ft) },
+  mm: { in: times(mm_per_in), tenths: over(tenths_per_mm), cm: times(mm_per_cm) },
+  L: { m3: times(L_per_m3), usgal: times(L_per_usGallon), impgal: times(L_per_imperialGallon) },
+  fraction: { percent: over(percent_per_whole) },
+};
+
+/**
+ * In which other units may values be written that are wanted in this one?
+ *
+ * @param unit - the unit wanted [text]
+ * @returns the names of the others; none where there is no conversion [text]
+ * @definition ours: docs/decisions/0080-columns-saved.md
+ * @example
+ * unitsWritten('m') // → ['ft', 'in', 'cm', 'mm']
+ */
+export function unitsWritten(unit: string): readonly string[] {
+  return Object.hasOwn(conversions, unit) ? Object.keys(conversions[unit]!) : [];
+}
+
+/**
+ * What is a value, written in another unit, in the one that is wanted?
+ *
+ * @param unit - the unit wanted [text]
+ * @param written - the unit it is written in, one of unitsWritten [text]
+ * @param value - the value as written [the unit written]
+ * @returns the value [the unit wanted]; null where there is no such conversion
+ * @source nist-sp811, App. B.8
+ * @example
+ * convertedTo('mm', 'in', 2) // → 50.8
+ * convertedTo('mm', 'tenths', 3) // → 0.3
+ */
+export function convertedTo(unit: string, written: string, value: number): number | null {
+  if (!unitsWritten(unit).includes(written)) return null;
+  const conversion = conversions[unit]![written]!;
+  return (value * conversion.times) / conversion.over;
+}

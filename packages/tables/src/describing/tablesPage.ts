@@ -1,4 +1,4 @@
-import { defaultSettings } from '@eavewell/engine';
+import { defaultSettings, unitsWritten } from '@eavewell/engine';
 import { allTables } from '../contract/allTables.ts';
 import { expectedText, limitsText, longestText } from '../contract/columns.ts';
 import { settingsColumns, targetColumns } from '../contract/settings.ts';
@@ -16,17 +16,19 @@ too: do not edit it by hand, run \`npm run generate\`.
 FILES
 | settings.json | may be left out | what the programme asks of its water |
 | datapackage.json | may be left out; always written | the folder described in the open Data Package standard, version 2 |
+| columns.json | may be left out | which other header stands for which column, as it was accepted |
 | not-used.csv | written on request, never read | what was not used, and why |
 
 ## Rules for every file
 
 - **Text** is UTF-8, with or without a byte order mark. UTF-16 with its mark, and Windows-1252 where every byte has a letter there, are read too, with one warning a file that names what it was taken for. Another encoding is a blocker for the file; single bytes that are no letter spoil only their own cell.
 - **Cells** are separated by commas (RFC 4180: quotes round a cell that holds a comma, a quote or a line end; a quote inside is doubled). Semicolons and tabs are read too. Lines may end in LF, CRLF or CR; LF is written.
-- **The first line** names the columns, exactly as below, in any order. A name that is nearly right is pointed out, never taken. Other columns are left alone and not used.
+- **The first line** names the columns, exactly as below, in any order. A name that is nearly right is pointed out, never taken, until it is accepted (\`eavewell columns\`, below). Other columns are not used; they are kept and written back behind the known ones.
 - **An empty cell** is "not known", never 0. Where a column gives an empty cell another meaning, it is said below.
 - **Numbers** have digits, a point and perhaps an exponent: \`12.5\`, \`-3\`, \`1e3\`. No unit, no thousands mark, no \`NaN\`. In files separated by semicolons or tabs a decimal comma is read, with one warning a column; a number with exactly three digits behind its only mark (\`1,500\`) is not read where it could mean two things.
 - **Dates** are \`YYYY-MM-DD\`, and no other form is guessed at. **Times** are \`HH:MM\`, 00:00 to 23:59.
 - **Ids** match \`[A-Za-z0-9_-]{1,64}\`: they may become part of a path, so nothing else is let in. Large and small letters differ.
+- **Characters that cannot be seen** (spaces that do not break, soft hyphens, joiners, marks of direction, byte order marks) are taken off the ends of cells and headers, with one note a column. Inside an id they are a blocker, and the site it looks like is in doubt; inside a number, date or choice a blocker; inside a text they are kept, with one note a column. Each is named by its code point.
 - **Text cells** hold at most ${longestText} characters and no control characters but tab and line ends.
 - **The apostrophe rule**: a text that begins with = + - @ TAB or CR (behind any apostrophes of its own) and is not a number gets one leading apostrophe on writing and loses exactly one on reading, so that no spreadsheet takes it for a formula. Numbers such as -3.25 are never touched.
 - **Two ranges.** Outside the hard range a value is a blocker and is not used. Outside the usual range it is used, with a warning. The ranges are ours (common practice, no source) unless a column says otherwise.
@@ -35,7 +37,37 @@ FILES
 - **A blocker in a row about a site puts the site in doubt**: it gets the verdict \`unknown\` until the row is mended, so that nothing is judged on half its facts. No bad row stops another, and all that was not used is listed.
 - **In a rain file** a row that cannot be read leaves its day unknown, with a warning. \`-9999\`, \`NA\` and their like mean "not read"; \`T\` (a trace) is unknown too, never 0, until a number is written.
 - **A station file of GHCN-Daily** may stand in place of a rain file: \`rain/<gaugeId>.dly\` (fixed width), or a \`rain/<gaugeId>.csv\` with the columns ID, DATE or YYYYMMDD, ELEMENT, VALUE, M, Q, S (also without a header, in this order). Rain (PRCP) is in tenths of mm and -9999 is "not read". A value with a quality flag is not used; "missing presumed zero" (P) is unknown; a trace (T) is 0 mm; the days of one total over several days (MDPR, DAPR) are unknown. With several stations in a file, the one with the gauge's id is used, else none. One gauge has one file: a .csv beside a .dly is a blocker.
+- **A large rain file** (over 32 MB) is read piece by piece, so its length takes no memory; in it a quoted cell ends with its line. Of more than 400,000 readings those that say nothing new of their day are counted and left out; of more than 100,000 rows or cells not used the rest are counted, not listed. Station files and other tables may have 500 MB.
+
+## Other headers: columns.json
+
+\`eavewell columns FOLDER\` proposes which column a header stands for, and keeps what is accepted in \`columns.json\`. Nothing is used before that.
+
+    {
+      "roofs.csv": {
+        "Roof length": { "column": "length_m", "unit": "ft" },
+        "Cover": "material",
+        "Remark": null
+      },
+      "rain/*.csv": { "Day": { "column": "date", "dateOrder": "dmy" } }
+    }
+
+- A header is written as it stands in the file; \`null\` leaves it alone without a note. \`rain/*.csv\` is for every rain file without an entry of its own. A column under its own name may have an entry too, for its unit or its order of days.
+- **Units**: UNITS. There is no plain gallon.
+- **dateOrder** is \`dmy\`, \`mdy\` or \`ymd\`, with - / or . between and a year of four digits; \`YYYY-MM-DD\` is read beside it. A day that does not exist in that order is not read.
+- A columns.json that cannot be read, a column or a unit there is not, and two headers for one column are blockers that put every site in doubt. A header that is no longer there is a warning.
+- Each file that is read with it has a note that says so.
 `;
+
+/** Which units are converted, from what unitsWritten says. */
+function unitsText(): string {
+  const units = new Set(allTables.flatMap((table) => Object.values(table.columns).map(({ unit }) => unit)));
+  const written = [...units].flatMap((unit) => {
+    const others = unitsWritten(unit);
+    return others.length === 0 ? [] : [`${others.join(', ')} for ${unit}`];
+  });
+  return written.join('; ');
+}
 
 function fileLines(tables: readonly Table[]): string {
   return tables
@@ -105,5 +137,5 @@ function settingsSection(): string {
  * @definition ours
  */
 export function tablesPage(): string {
-  return `${[rules.replace('FILES', fileLines(allTables)), ...allTables.map(tableSection), settingsSection()].join('\n').trimEnd()}\n`;
+  return `${[rules.replace('FILES', fileLines(allTables)).replace('UNITS', unitsText()), ...allTables.map(tableSection), settingsSection()].join('\n').trimEnd()}\n`;
 }

@@ -90,6 +90,8 @@ export function findDoubts(
     if (severity !== 'blocker') continue;
     if (code === 'link.unknown_site')
       for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) add(bySite, siteId, place);
+    if (code === 'cell.hidden_in_id' && place.column === 'siteId')
+      for (const siteId of lookAlikes.get(toTheEye(String(facts['likely']))) ?? []) add(bySite, siteId, place);
     if (place.siteId !== undefined) add(bySite, place.siteId, place);
     else if (place.row === 1) ofAll.push(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);

@@ -1,9 +1,10 @@
-import type { Facts } from '@eavewell/engine';
+import { convertedTo, type Facts } from '@eavewell/engine';
 import { expectedText, idForm, limitsText, longestText } from '../contract/columns.ts';
 import type { Column, Limits } from '../contract/table.ts';
 import { readGuarded } from './apostrophe.ts';
+import { bare, hiddenIn, withoutHidden } from './hiddenCharacters.ts';
 import { nearest } from './nearest.ts';
-import { readDate } from './readDate.ts';
+import { type DateOrder, readDate } from './readDate.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
 import { writtenDegrees } from './writtenDegrees.ts';
@@ -16,7 +17,17 @@ export interface CellReading<T> {
   readonly comma: boolean;
 }
 
+/** How the cells of one column are written: numbers, and where it was said, the unit and the order of day and month. */
+export interface CellHabit extends NumberHabit {
+  readonly unit?: string | null;
+  readonly dateOrder?: DateOrder | null;
+}
+
 const longestShown = 80;
+/** Digits of a converted value in a problem. */
+const shownDigits = 6;
+/** Longest cell that is not text and is looked at: no id, number or date is nearly so long [character]. Ours. */
+const longestLooked = 500;
 /** Control characters other than tab and the line ends, which a quoted text may hold. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: finding them is what it is for
 const controls = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f-\u009f]/;
@@ -61,25 +72,60 @@ class Cell<T> {
     return judged.success ? { value: judged.data, fault, comma } : this.unused(refusal);
   }
 
-  number(value: number, comma: boolean): CellReading<T> {
-    const { hard, usual, kind } = this.column;
-    if (hard && outside(value, hard)) return this.unused('cell.out_of_range', lowHigh(this.column, hard));
+  /** `written`: the unit it was converted from. */
+  number(value: number, comma: boolean, written: string | null = null): CellReading<T> {
+    const { hard, usual, kind, unit } = this.column;
+    const both =
+      written === null
+        ? {}
+        : { value: `${shown(this.text)} ${written}, ${Number(value.toPrecision(shownDigits))} ${unit}` };
+    if (hard && outside(value, hard))
+      return this.unused('cell.out_of_range', { ...lowHigh(this.column, hard), ...both });
     if (kind === 'whole' && !Number.isSafeInteger(value)) return this.unused('cell.not_whole');
     const { otherUnit } = this.column;
-    if (otherUnit && value <= otherUnit.high) {
+    if (otherUnit && written === null && value <= otherUnit.high) {
       const facts = { other: otherUnit.unit, likely: String(value * otherUnit.factor) };
       return this.unused('cell.other_unit', facts);
     }
-    const unusual = usual && outside(value, usual) ? this.fault('cell.unusual', lowHigh(this.column, usual)) : null;
+    const unusual =
+      usual && outside(value, usual) ? this.fault('cell.unusual', { ...lowHigh(this.column, usual), ...both }) : null;
     return this.used(value, unusual, comma);
   }
+}
+
+/** A cell that could not be read for the characters in it that cannot be seen is named for them. */
+function unseen<T>(cell: Cell<T>, reading: CellReading<T>): CellReading<T> {
+  const points = reading.value === null ? hiddenIn(cell.text) : [];
+  if (points.length === 0 || reading.fault?.code === 'cell.thousands') return reading;
+  return cell.unused('cell.hidden_characters', { points, likely: shown(withoutHidden(cell.text)) });
+}
+
+function readId<T>(cell: Cell<T>): CellReading<T> {
+  const value = readGuarded(cell.text);
+  if (idForm.test(value)) return cell.used(value);
+  const likely = withoutHidden(value);
+  if (!idForm.test(likely)) return cell.unused('cell.unsafe_id');
+  return cell.unused('cell.hidden_in_id', { points: hiddenIn(value), likely });
+}
+
+function readQuantity<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
+  const { unit } = cell.column;
+  const reading = readNumber(cell.text, habit);
+  if ('value' in reading) {
+    const written = habit.unit ?? null;
+    const value = written === null ? reading.value : convertedTo(unit, written, reading.value);
+    return value === null ? cell.unused('cell.not_a_number') : cell.number(value, reading.comma, written);
+  }
+  const degrees = unit === 'deg' ? writtenDegrees(cell.text) : null;
+  if (degrees !== null) return cell.unused('cell.degrees_written', { likely: String(degrees) });
+  return cell.unused(reading.code, reading.facts);
 }
 
 function readText<T>(cell: Cell<T>): CellReading<T> {
   const text = readGuarded(cell.text);
   if (text.length > longestText)
     return cell.unused('cell.too_long', { length: text.length, longest: longestText, unit: 'character' });
-  if (controls.test(text)) return cell.unused('cell.control_characters');
+  if (controls.test(text)) return cell.unused('cell.control_characters', { points: hiddenIn(text) });
   const lost = text.includes('\uFFFD') ? cell.fault('cell.letters_lost') : null;
   return cell.used(text, lost, false, 'cell.not_a_currency');
 }
@@ -105,31 +151,30 @@ function readChoice<T>(cell: Cell<T>): CellReading<T> {
  * @law never throws, never gives NaN
  * @definition ours: docs/tables.md
  */
-export function readCell<T>(column: Column<T>, text: string, habit: NumberHabit): CellReading<T> {
-  const trimmed = text.trim();
+export function readCell<T>(column: Column<T>, text: string, habit: CellHabit): CellReading<T> {
+  const trimmed = bare(text);
   const cell = new Cell(column, trimmed);
   if (trimmed === '') return column.required ? cell.unused('cell.missing') : { value: null, fault: null, comma: false };
   if (column.kind === 'text') return readText(cell);
+  if (trimmed.length > longestLooked)
+    return cell.unused('cell.too_long', { length: trimmed.length, longest: longestLooked });
   if (trimmed.includes('\uFFFD')) return cell.unused('cell.bytes_unreadable');
-  switch (column.kind) {
-    case 'id': {
-      const value = readGuarded(trimmed);
-      return idForm.test(value) ? cell.used(value) : cell.unused('cell.unsafe_id');
-    }
+  if (column.kind === 'id') return readId(cell);
+  return unseen(cell, readOther(cell, habit));
+}
+
+function readOther<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
+  switch (cell.column.kind) {
     case 'choice':
     case 'yesNo':
       return readChoice(cell);
     case 'time':
-      return cell.used(trimmed, null, false, 'cell.not_a_time');
+      return cell.used(cell.text, null, false, 'cell.not_a_time');
     case 'date': {
-      const reading = readDate(trimmed);
+      const reading = readDate(cell.text, habit.dateOrder ?? null);
       return 'value' in reading ? cell.number(reading.value, false) : cell.unused(reading.code, reading.facts);
     }
-    default: {
-      const reading = readNumber(trimmed, habit);
-      const degrees = column.unit === 'deg' && !('value' in reading) ? writtenDegrees(trimmed) : null;
-      if (degrees !== null) return cell.unused('cell.degrees_written', { likely: String(degrees) });
-      return 'value' in reading ? cell.number(reading.value, reading.comma) : cell.unused(reading.code, reading.facts);
-    }
+    default:
+      return readQuantity(cell, habit);
   }
 }

@@ -1,7 +1,11 @@
-import type { Place, Problem } from '@eavewell/engine';
+import { convertedTo, type Place, type Problem } from '@eavewell/engine';
 import { expectedText, idForm } from '../contract/columns.ts';
 import type { CellsOf, Column, Columns, Table } from '../contract/table.ts';
-import { readCell, shown } from './readCell.ts';
+import type { FileMatching } from '../matching/readColumns.ts';
+import { readGuarded } from './apostrophe.ts';
+import { bare } from './hiddenCharacters.ts';
+import { HiddenTally } from './hiddenTally.ts';
+import { type CellHabit, readCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit, readNumber } from './readNumber.ts';
 import { positionsSwapped, rowMixUps } from './rowMixUps.ts';
@@ -45,6 +49,8 @@ export interface TableRead<C extends Columns = Columns> {
 export interface RowsOptions {
   readonly file: string;
   readonly decimalComma: boolean;
+  /** What was accepted for the headers of this file; left out or null where nothing was. */
+  readonly matching?: FileMatching | null;
 }
 
 const isNumber = (column: Column<unknown>) => ['quantity', 'whole', 'fraction'].includes(column.kind);
@@ -61,6 +67,7 @@ class RowsReader<C extends Columns> {
   private readonly header: HeaderReading;
   private readonly file: string;
   private readonly habit: NumberHabit;
+  private readonly hidden = new HiddenTally();
 
   constructor(table: Table<C>, header: HeaderReading, file: string, habit: NumberHabit) {
     this.table = table;
@@ -71,13 +78,18 @@ class RowsReader<C extends Columns> {
 
   cell(raw: RawRow, column: string): string {
     const at = this.header.at.get(column);
-    return at === undefined ? '' : (raw.cells[at] ?? '').trim();
+    return at === undefined ? '' : bare(raw.cells[at] ?? '');
+  }
+
+  /** An id, without the apostrophe that one beginning with a dash is written with. */
+  private id(raw: RawRow, column: string): string {
+    return readGuarded(this.cell(raw, column));
   }
 
   /** The place of a row, with the site or gauge it is about where that can be read. */
   place(raw: RawRow, column?: string): Place {
-    const siteId = this.cell(raw, 'siteId');
-    const gaugeId = this.table.name === 'gauges' ? this.cell(raw, 'gaugeId') : '';
+    const siteId = this.id(raw, 'siteId');
+    const gaugeId = this.table.name === 'gauges' ? this.id(raw, 'gaugeId') : '';
     return {
       file: this.file,
       row: raw.row,
@@ -88,7 +100,7 @@ class RowsReader<C extends Columns> {
   }
 
   lose(raw: RawRow, code: TableProblemCode, value: string): void {
-    const keys = this.table.key.map((key) => [key, this.cell(raw, key)] as const);
+    const keys = this.table.key.map((key) => [key, this.id(raw, key)] as const);
     this.lost.push({ row: raw.row, keys: Object.fromEntries(keys.filter(([, text]) => idForm.test(text))) });
     this.notUsed.push({ file: this.file, row: raw.row, value, code, cells: raw.cells });
   }
@@ -120,7 +132,7 @@ class RowsReader<C extends Columns> {
 
   /** True where the key has stood before: the first row with it is the one used. */
   repeated(raw: RawRow): boolean {
-    const key = this.table.key.map((name) => this.cell(raw, name));
+    const key = this.table.key.map((name) => this.id(raw, name));
     const first = this.keysSeen.get(key.join(' '));
     if (first === undefined) {
       this.keysSeen.set(key.join(' '), raw);
@@ -141,7 +153,14 @@ class RowsReader<C extends Columns> {
   private numberIn(raw: RawRow, name: string): number | null {
     const text = this.cell(raw, name);
     const reading = text === '' ? null : readNumber(text, this.habit);
-    return reading !== null && 'value' in reading ? reading.value : null;
+    if (reading === null || !('value' in reading)) return null;
+    const unit = this.header.written.get(name)?.unit ?? null;
+    return unit === null ? reading.value : convertedTo(this.table.columns[name]!.unit, unit, reading.value);
+  }
+
+  private habitOf(name: string): CellHabit {
+    const written = this.header.written.get(name);
+    return written === undefined ? this.habit : { ...this.habit, ...written };
   }
 
   read(raw: RawRow): void {
@@ -154,7 +173,9 @@ class RowsReader<C extends Columns> {
     for (const { columns, fault } of mixUps) this.faultIn(raw, columns[0]!, fault);
     for (const [name, column] of Object.entries(this.table.columns)) {
       const text = this.cell(raw, name);
-      const cell = readCell(column, this.header.at.has(name) ? text : '', this.habit);
+      const cell = readCell(column, this.header.at.has(name) ? text : '', this.habitOf(name));
+      if (cell.value !== null || cell.fault === null)
+        this.hidden.cell(name, raw.row, raw.cells[this.header.at.get(name) ?? -1] ?? '', column.kind === 'text');
       const mixUp = mixedUp.get(name);
       const isRefused = mixUp !== undefined && tableProblems[mixUp.code] === 'blocker';
       values[name] = isRefused ? null : cell.value;
@@ -200,6 +221,7 @@ class RowsReader<C extends Columns> {
 
   finish(emptyRows: readonly number[]): void {
     this.positionsFar();
+    this.problems.push(...this.hidden.problems({ file: this.file }));
     for (const [column, { value, row, count }] of this.commas) {
       const facts = { value, count, column, expected: expectedText(this.table.columns[column]!) };
       this.problems.push(tableProblem('column.decimal_comma', { file: this.file, row, column }, facts));
@@ -225,7 +247,7 @@ function emptyRowsInside(rows: readonly RawRow[]): readonly number[] {
 
 function commaSeen(table: Table, header: HeaderReading, rows: readonly RawRow[]): boolean {
   const numbers = [...header.at].filter(([name]) => isNumber(table.columns[name]!));
-  return rows.some(({ cells }) => numbers.some(([, at]) => isDecimalComma((cells[at] ?? '').trim())));
+  return rows.some(({ cells }) => numbers.some(([, at]) => isDecimalComma(bare(cells[at] ?? ''))));
 }
 
 /**
@@ -248,7 +270,7 @@ export function readRows<C extends Columns>(
   options: RowsOptions,
 ): TableRead<C> {
   const { file, decimalComma } = options;
-  const reading = readHeader(table, header, file);
+  const reading = readHeader(table, header, file, { matching: options.matching ?? null });
   const filled = rows.filter((raw) => !isEmpty(raw));
   const habit = { decimalComma, commaSeen: decimalComma && commaSeen(table, reading, filled) };
   const reader = new RowsReader(table, reading, file, habit);

@@ -18,6 +18,7 @@ function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
 
 /** A value as it stands in the file. One nested too deep to be written out is only named. */
 function written(value: unknown): string {
+  if (typeof value === 'number' && !Number.isFinite(value)) return String(value);
   try {
     return shown(JSON.stringify(value) ?? String(value));
   } catch {

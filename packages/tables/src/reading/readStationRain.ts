@@ -212,5 +212,6 @@ export function readStationRain(gaugeId: string, file: string, lines: readonly S
     count += own.length;
   }
   const readings = reader.finish();
-  return { readings, problems: reader.problems, notUsed: reader.notUsed, count, usable: station !== undefined };
+  const { problems, notUsed } = reader;
+  return { readings, problems, notUsed, unlistedRows: 0, count, usable: station !== undefined };
 }

@@ -13,7 +13,7 @@ export const tableProblems = {
   'folder.unreadable': 'blocker', // reason
   'folder.not_empty': 'blocker', // writing only. count
   // A file as a whole. value: its name.
-  'file.missing': 'blocker',
+  'file.missing': 'blocker', // likely: a file there that is nearly it, or ''
   'file.empty': 'blocker',
   'file.no_rows': 'blocker', // a needed table with a header and nothing under it
   'file.no_rows_optional': 'note',
@@ -33,6 +33,17 @@ export const tableProblems = {
   'header.column_twice': 'blocker', // count
   'header.column_unknown': 'note',
   'header.column_unnamed': 'warning', // number of the column, counted from 1
+  'header.columns_more': 'note', // count of further columns that are not known or have no name
+  'header.hidden_ends': 'note', // points: the characters at its ends that cannot be seen
+  // columns.json. value: as written.
+  'columns.not_json': 'blocker', // what, line, column
+  'columns.wrong_entry': 'blocker', // file, header: whose entry; expected
+  'columns.unknown_file': 'warning', // likely
+  'columns.unknown_column': 'blocker', // header; likely
+  'columns.unknown_unit': 'blocker', // header, column, unit; units: those there are
+  'columns.two_for_one': 'blocker', // value: the column; headers
+  'columns.header_absent': 'warning', // value: the header; likely
+  'columns.used': 'note', // value: header → column (unit); count
   // A row.
   'row.key_twice': 'blocker', // value: the key; firstRow; the first is used, the site is in doubt
   'row.twice_same': 'warning', // value: the key; firstRow
@@ -66,10 +77,14 @@ export const tableProblems = {
   'cell.not_a_currency': 'blocker',
   'cell.unsafe_id': 'blocker',
   'cell.too_long': 'blocker', // length, longest
-  'cell.control_characters': 'blocker',
+  'cell.control_characters': 'blocker', // points
+  'cell.hidden_in_id': 'blocker', // points; likely: the id without them
+  'cell.hidden_characters': 'blocker', // points; likely: the cell without them
   'cell.letters_lost': 'warning', // a text whose bytes are not UTF-8
   'cell.bytes_unreadable': 'blocker', // any other cell whose bytes are not UTF-8
   'column.decimal_comma': 'warning', // value: the first; count
+  'column.hidden_ends': 'note', // value: the first; points, count; taken off
+  'column.hidden_inside': 'note', // value: the first; points, count; kept in a text
   // Links between tables. value: the id named; likely: the nearest known id, or ''.
   'link.unknown_site': 'blocker',
   'link.unknown_gauge': 'blocker',
@@ -89,9 +104,12 @@ export const tableProblems = {
   'rainFile.trace': 'warning', // value; count, lastRow; a trace is not 0 until she says so
   'rainFile.more': 'warning', // value: a rainFile code; count of further rows; lastRow
   'rainFile.two_files': 'blocker', // value: the one; other: the other
+  'rainFile.days_again': 'warning', // value: the day; count, lastRow: readings of days that stood before, left out
+  'rainFile.not_listed': 'warning', // count, lastRow: rows not used beyond those listed
   ...stationProblems,
   // settings.json. value: as written; key, expected, used: the value used instead.
-  'settings.not_json': 'blocker',
+  'settings.not_json': 'blocker', // what: the kind of fault; line, column; found
+  'settings.key_twice': 'blocker', // key, line
   'settings.unknown_key': 'warning', // likely
   'settings.wrong_value': 'blocker',
   'settings.unusual': 'warning', // low, high as text

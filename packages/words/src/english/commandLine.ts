@@ -1,8 +1,7 @@
 import type { DayOrder, Range, Ration, SpiClass, Verdict } from '@eavewell/engine';
+import { columns } from './columnWords.ts';
+import { many } from './many.ts';
 import { numbers } from './numbers.ts';
-
-const many = (count: number, one: string, more: string): string =>
-  `${numbers.quantity(count, 'number')} ${count === 1 ? one : more}`;
 
 const sites = (count: number): string => many(count, 'site', 'sites');
 
@@ -19,6 +18,7 @@ const help = {
   check: 'Read a folder of tables and say what is wrong in it, where, and what to do.',
   design: 'Give every site its verdict: holds, tight, short or unknown.',
   rain: 'Say what one gauge measured, what is wrong in it, and what rests on it.',
+  columns: 'Match headers that are not understood to the columns of the tables.',
   demo: 'Make an invented programme to try things on.',
   folder: 'folder of tables (docs/tables.md)',
   gauge: 'id of a gauge (gauges.csv)',
@@ -30,6 +30,8 @@ const help = {
   pricesOn: 'cost remedies at the latest prices up to DATE (YYYY-MM-DD)',
   order: 'judge by another order of the day: drawFirst, yas or ybs',
   series: 'with --out or --json: add the daily series of every site',
+  accept: 'keep every match that is proposed without a question',
+  set: 'keep one match, FILE:HEADER=COLUMN or =COLUMN:UNIT; =- leaves the header alone (may be repeated)',
   sites: 'how many sites',
   seed: 'the same seed makes the same programme',
   clean: 'plant no faults',
@@ -42,6 +44,7 @@ Start here:
   $ eavewell check islands            what is wrong in its tables?
   $ eavewell design islands           a verdict for every site
   $ eavewell rain islands G1          what did this gauge measure?
+  $ eavewell columns islands          which headers are not understood?
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -72,6 +75,16 @@ Examples:
 
 A filled day was not measured: it serves the tank's balance only, and enters
 no normal, no dry run and no index of drought.`,
+    columns: `
+Examples:
+  $ eavewell columns islands             headers not understood, and what each
+                                         is likely to be; writes nothing
+  $ eavewell columns islands --accept    keep what is proposed in columns.json
+  $ eavewell columns islands --set 'roofs.csv:Roof length=length_m:ft'
+  $ eavewell columns islands --set 'rain/*.csv:Day=date:dmy'
+
+Units: ft, in, cm, mm for m; ft2 for m2; in, cm, tenths for mm; m3, usgal,
+impgal for L; percent for fraction. Dates: dmy, mdy, ymd.`,
     demo: `
 Examples:
   $ eavewell demo islands                    60 sites, with faults planted
@@ -84,6 +97,7 @@ Every place, name and figure in it is invented.`,
 
 const headings = {
   read: 'Read',
+  gauges: 'Rain gauges',
   problems: 'Problems',
   notUsed: 'Not used',
   stations: 'Stations',
@@ -148,6 +162,8 @@ const design = {
   target: (text: string) => `Target: ${text}`,
   litres: (value: number) =>
     `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
+  matchingUsed: (count: number) =>
+    `A saved matching of headers is used for ${many(count, 'file', 'files')} (columns.json); "eavewell columns" shows it`,
   who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
   peopleNotKnown: 'people not known',
   dryDays: (days: number, range: Range) => `${numbers.dryDaysAYear(days)}, ${numbers.likely(range)}`,
@@ -200,6 +216,10 @@ const rain = {
   who: (name: string, id: string) => `${name} (${id})`,
   unknownGauge: (id: string, near: readonly string[]) =>
     `There is no gauge ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
+  lineColumns: ['gauge', 'sites', 'years', 'a year', 'wettest', 'on', 'not read'],
+  lineKey:
+    'years judged of years read; mean rain of a judged year and wettest day in mm; not read: share of the days from first to last',
+  moreGauges: (count: number) => `and ${many(count, 'gauge', 'gauges')} more: eavewell rain FOLDER GAUGE shows one`,
   record: (from: string, to: string, days: number, missing: number) =>
     `Record: ${from} to ${to}, ${numbers.days(days)}; ${missing === 0 ? 'all measured' : `${numbers.days(missing)} not measured`}`,
   wettest: (rain: string, day: string) => `Wettest day: ${rain} on ${day}`,
@@ -296,6 +316,7 @@ export const commandLine = {
   check,
   design,
   rain,
+  columns,
   demo,
   trouble,
   progress,

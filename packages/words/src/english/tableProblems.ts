@@ -1,6 +1,7 @@
 import type { TableProblemCode } from '@eavewell/tables';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
+import { columnSentences } from './columnProblems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
 
@@ -27,6 +28,12 @@ const unit = (t: Told): string => {
 const count = (t: Told, name: string, one: string, many: string): string =>
   `${t.text(name)} ${t.number(name) === 1 ? one : many}`;
 
+/** A file that is there and is nearly the one sought; empty where there is none. */
+const near = (t: Told): string => {
+  const likely = t.has('likely') ? t.text('likely') : '(empty)';
+  return likely === '(empty)' ? '' : likely;
+};
+
 const folder = {
   'folder.missing': (t) => say(`There is no folder ${quoted(t)}.`, 'Check the path, or make one with "eavewell demo".'),
   'folder.not_a_folder': (t) => say(`${quoted(t)} is a file, not a folder.`, 'Name the folder that holds the tables.'),
@@ -37,7 +44,14 @@ const folder = {
 
 const file = {
   'file.missing': (t) =>
-    say(`The file ${quoted(t)} is not in the folder.`, 'Add it, with the columns of docs/tables.md.'),
+    say(
+      `The file ${quoted(t)} is not in the folder${near(t) === '' ? '' : `, but ${near(t)} is`}.`,
+      near(t) === ''
+        ? 'Add it, with the columns of docs/tables.md.'
+        : near(t).toLowerCase().endsWith('.csv')
+          ? `Rename ${near(t)} to ${t.text('value')}, if it is meant.`
+          : `Save ${near(t)} as "CSV UTF-8" under the name ${t.text('value')}, if it is meant.`,
+    ),
   'file.empty': (t) => say(`The file ${quoted(t)} is empty.`, 'Fill it, or put back an earlier copy.'),
   'file.no_rows': (t) => say(`The file ${quoted(t)} has a first line and nothing under it.`, 'Add its rows.'),
   'file.no_rows_optional': (t) =>
@@ -76,25 +90,6 @@ const file = {
     say(`${quoted(t)} leads out of the programme's folder and was not opened.`, 'Put the file itself into the folder.'),
   'file.unknown': (t) =>
     say(`The file ${quoted(t)} is not one of the tables.`, 'It was left alone. Check its name if it should be used.'),
-} satisfies Partial<Sentences<TableProblemCode>>;
-
-const header = {
-  'header.column_missing': (t) =>
-    say(
-      `The column ${t.text('expected')} is missing; there are: ${t.text('found')}.`,
-      meant(t, 'Add the column, or correct its name.'),
-    ),
-  'header.column_misspelt': (t) =>
-    say(
-      `The column ${quoted(t)} is not written as it should be.`,
-      `Write ${t.text('expected')}, letter for letter. It was not used.`,
-    ),
-  'header.column_twice': (t) =>
-    say(`The column ${quoted(t)} stands more than once.`, 'Keep one of them; none was used.'),
-  'header.column_unknown': (t) =>
-    say(`The column ${quoted(t)} is not known here.`, meant(t, 'It was not used; it may stay.')),
-  'header.column_unnamed': (t) =>
-    say(`Column ${t.text('number')} has no name.`, 'Name it, or delete it; it was not used.'),
 } satisfies Partial<Sentences<TableProblemCode>>;
 
 const row = {
@@ -191,8 +186,6 @@ const cell = {
       `The text is ${t.text('length')} characters long; the most is ${t.text('longest')}.`,
       'Shorten it; look for a quotation mark that is not closed.',
     ),
-  'cell.control_characters': (t) =>
-    say(`${quoted(t)} holds characters that cannot be seen.`, 'Type the cell again by hand.'),
   'cell.letters_lost': (t) =>
     say(`Letters of ${quoted(t)} could not be read.`, 'Save the file as "CSV UTF-8"; check the names.'),
   'cell.bytes_unreadable': (t) =>
@@ -233,7 +226,12 @@ const link = {
 
 const other = {
   'rainFile.missing': (t) =>
-    say(`The rain file ${quoted(t)} is not there.`, 'Add it, or name another gauge for the sites that use it.'),
+    say(
+      `The rain file ${quoted(t)} is not there${near(t) === '' ? '' : `, but ${near(t)} is`}.`,
+      near(t) === ''
+        ? 'Add it, or name another gauge for the sites that use it.'
+        : `Move or rename ${near(t)} to ${t.text('value')}, if it is meant.`,
+    ),
   'rainFile.without_gauge': (t) =>
     say(`No gauge belongs to the rain file ${quoted(t)}; it was not used.`, meant(t, 'Add the gauge to gauges.csv.')),
   'rainFile.day_unreadable': (t) =>
@@ -265,18 +263,18 @@ const other = {
       `The gauge has two rain files, ${quoted(t)} and "${t.text('other')}"; neither was used.`,
       'Keep the right one, and move the other out of the folder.',
     ),
-  'settings.not_json': (t) =>
-    say(
-      `settings.json could not be read${t.has('reason') ? `: ${t.text('reason')}` : ''}; every default was used.`,
-      'Mend the file, or delete it to use the defaults on purpose.',
-    ),
   'settings.unknown_key': (t) =>
     say(`The setting "${t.text('key')}" is not known; it was not used.`, meant(t, 'Correct it, or delete it.')),
   'settings.wrong_value': (t) =>
-    say(
-      `The setting "${t.text('key')}" cannot be ${t.text('value')}; ${t.text('used')} was used instead.`,
-      `Write: ${t.text('expected')}.`,
-    ),
+    t.text('key') === '(empty)'
+      ? say(
+          `settings.json is not one object in { }, but ${t.text('value')}; every default was used.`,
+          'Put the settings between { and }, as { "programme": "…" }.',
+        )
+      : say(
+          `The setting "${t.text('key')}" cannot be ${t.text('value')}; ${t.text('used')} was used instead.`,
+          `Write: ${t.text('expected')}.`,
+        ),
   'settings.unusual': (t) =>
     say(
       `The setting "${t.text('key')}" is ${t.text('value')}; most are ${t.text('low')} to ${t.text('high')}.`,
@@ -297,12 +295,12 @@ const other = {
 export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...folder,
   ...file,
-  ...header,
   ...row,
   ...number,
   ...cell,
   ...link,
   ...other,
+  ...columnSentences,
   ...mixUpSentences,
   ...stationProblemSentences,
 };

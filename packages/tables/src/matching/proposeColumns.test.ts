@@ -1,0 +1,80 @@
+import { describe, expect, it } from 'vitest';
+import { rain } from '../contract/rain.ts';
+import { roofs } from '../contract/roofs.ts';
+import { sites } from '../contract/sites.ts';
+import type { Table } from '../contract/table.ts';
+import { tanks } from '../contract/tanks.ts';
+import { headerWords } from './headerWords.ts';
+import { proposeColumns } from './proposeColumns.ts';
+
+const propose = (table: Table, header: readonly string[], ...rows: readonly (readonly string[])[]) =>
+  proposeColumns(
+    table,
+    header,
+    rows.map((cells, i) => ({ row: i + 2, cells })),
+    null,
+  );
+
+describe('headerWords', () => {
+  it.each([
+    ['Rain (in)', ['rain'], 'in'],
+    ['rain_mm', ['rain'], 'mm'],
+    ['Rainfall [mm]', ['rain'], 'mm'],
+    ['Roof length in feet', ['roof', 'length'], 'ft'],
+    ['LENGTH_FT', ['length'], 'ft'],
+    ['roofPlanArea_m2', ['roof', 'plan', 'area'], 'm2'],
+    ['Area (sq ft)', ['area'], 'ft2'],
+    ['Capacity US gal', ['nominal'], 'usgal'],
+    ['Capacity (gallons)', ['nominal'], 'gal'],
+    ['Guttered %', ['guttered'], 'percent'],
+    ['Village', ['name'], null],
+    ['Village code', ['site', 'id'], null],
+    ['m', ['m'], null],
+  ])('%s', (header, words, unit) => {
+    expect(headerWords(header)).toEqual({ words, unit });
+  });
+});
+
+describe('proposeColumns', () => {
+  it('proposes nothing for what is understood, and nothing for what is like none', () => {
+    expect(propose(roofs, ['siteId', 'roofId', 'length_m'], ['S1', 'a', '5'])).toEqual([]);
+    expect(propose(roofs, ['siteId', 'roofId', 'Surveyor'], ['S1', 'a', 'Uta'])).toMatchObject([
+      { header: 'Surveyor', match: null },
+    ]);
+  });
+
+  it('looks at the values: words do not fit a length, and a wrong order of day and month fits no date', () => {
+    const words = propose(roofs, ['siteId', 'roofId', 'length'], ['S1', 'a', 'long'], ['S1', 'b', 'short']);
+    expect(words).toMatchObject([{ header: 'length', open: 'values', fits: 0, looked: 2 }]);
+    const days = propose(rain, ['Day', 'rain_mm'], ['25/12/2001', '1'], ['26/12/2001', '1'], ['01/02/2001', '1']);
+    expect(days).toMatchObject([{ match: { column: 'date', dateOrder: 'dmy' }, open: null, fits: 3 }]);
+    const american = propose(rain, ['Day', 'rain_mm'], ['12/25/2001', '1'], ['01/02/2001', '1']);
+    expect(american).toMatchObject([{ match: { column: 'date', dateOrder: 'mdy' }, open: null, fits: 2 }]);
+  });
+
+  it('never settles by itself which gallon, which order, or which of two', () => {
+    expect(propose(tanks, ['siteId', 'tankId', 'Volume (gal)'], ['S1', 'T', '500'])).toMatchObject([
+      { open: 'gallon' },
+    ]);
+    expect(propose(rain, ['date', 'rain_mm'], ['01/02/2001', '1'])).toMatchObject([
+      { header: 'date', open: 'dateOrder', why: ['ownName'] },
+    ]);
+    const two = propose(sites, ['siteId', 'name', 'Population', 'Persons'], ['S1', 'A', '5', '6']);
+    expect(two.map(({ header, open }) => [header, open])).toEqual([
+      ['Population', 'several'],
+      ['Persons', 'several'],
+    ]);
+  });
+
+  it('gives no column to two headers that can be accepted', () => {
+    const header = ['siteId', 'roofId', 'Length', 'length (m)', 'roof length', 'width', 'Widht_m'];
+    const proposals = propose(roofs, header, ['S1', 'a', '5', '5', '5', '5', '5']);
+    const columns = proposals.flatMap(({ match, open }) => (match !== null && open === null ? [match.column] : []));
+    expect(new Set(columns).size).toBe(columns.length);
+    expect(columns).toEqual(['width_m']);
+  });
+
+  it('names a unit that cannot be converted', () => {
+    expect(propose(roofs, ['siteId', 'roofId', 'Length (kg)'], ['S1', 'a', '5'])).toMatchObject([{ open: 'unit' }]);
+  });
+});
