@@ -1,5 +1,11 @@
+export { type FilesToKeep, keepFiles, withPositions, withWays } from './keepPositions.ts';
 export { makeFolder } from './makeFolder.ts';
 export type { CellValue, ProgrammeTables } from './programmeTables.ts';
+export type { MapKind, MapRead } from './readMap.ts';
+export { readMapFile } from './readMapFile.ts';
+export { type PositionsOfFolder, readPositions } from './readPositions.ts';
 export { type FileUse, type ProgrammeRead, readProgramme } from './readProgramme.ts';
+export { writeFileWhole } from './writeFileWhole.ts';
 export { notUsedFile, writeNotUsed } from './writeNotUsed.ts';
 export { WriteRefused, writeProgramme } from './writeProgramme.ts';
+export { writtenMap } from './writtenMap.ts';

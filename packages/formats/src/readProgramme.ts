@@ -1,20 +1,24 @@
-import { readdir, stat } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { defaultSettings, type Problem, type ProgrammeFacts } from '@eavewell/engine';
 import {
   assembleProgramme,
+  checkWays,
   folderTableNames,
   folderTables,
   idForm,
   type NotUsed,
   nearest,
   tableProblem,
+  wayLinesFile,
 } from '@eavewell/tables';
 import { checkDatapackage } from './checkDatapackage.ts';
+import { entriesOf } from './folderEntries.ts';
 import type { RainFileRead } from './rainFileRead.ts';
 import { readRainFile } from './readRainFile.ts';
 import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
+import { readWayLines } from './wayLines.ts';
 import { notUsedFile } from './writeNotUsed.ts';
 
 /** How much of a file was used. */
@@ -38,22 +42,9 @@ function nothing(problem: Problem): ProgrammeRead {
   return { facts, problems: [problem], notUsed: [], files: [] };
 }
 
-/** The names in the folder, or why it cannot be read. */
-async function entriesOf(folder: string): Promise<readonly string[] | Problem> {
-  const place = { file: folder };
-  const facts = { value: folder, expected: 'a folder of tables' };
-  try {
-    if (!(await stat(folder)).isDirectory()) return tableProblem('folder.not_a_folder', place, facts);
-    return (await readdir(folder)).sort();
-  } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code ?? 'unknown';
-    if (reason === 'ENOENT' || reason === 'ENOTDIR') return tableProblem('folder.missing', place, facts);
-    return tableProblem('folder.unreadable', place, { ...facts, reason });
-  }
-}
-
 const expectedNames = [
   ...folderTableNames.map((name): string => folderTables[name].file),
+  wayLinesFile,
   'rain',
   'settings.json',
   'datapackage.json',
@@ -125,13 +116,17 @@ export async function readProgramme(folder: string): Promise<ProgrammeRead> {
   const rain = await readRainFiles(folder, gaugeIds);
   const doubtsOfAll = [...settings.doubtsOfAll, ...found.doubtsOfAll];
   const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
+  const wayLines = await readWayLines(folder);
+  const ways = checkWays(found.tables, wayLines.lines);
   const rainReads = [...rain.values()];
-  const notUsed = [found.notUsed, joined.notUsed, ...rainReads.map((read) => read.notUsed)].flat();
+  const notUsed = [found.notUsed, joined.notUsed, ways.notUsed, ...rainReads.map((read) => read.notUsed)].flat();
   const stray = found.tables.gauges?.usable === true ? await strayRain(folder, gaugeIds) : [];
   const problems = [
     settings.problems,
     found.problems,
     joined.problems,
+    wayLines.problems,
+    ways.problems,
     ...rainReads.map((read) => read.problems),
     stray,
     unknownFiles(entries),

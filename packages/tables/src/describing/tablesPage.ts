@@ -15,6 +15,7 @@ too: do not edit it by hand, run \`npm run generate\`.
 |---|---|---|
 FILES
 | settings.json | may be left out | what the programme asks of its water |
+| ways.geojson | may be left out | the lines of ways: GeoJSON (RFC 7946), a LineString or MultiLineString for each, its id the wayId |
 | datapackage.json | may be left out; always written | the folder described in the open Data Package standard, version 2 |
 | not-used.csv | written on request, never read | what was not used, and why |
 
@@ -33,6 +34,7 @@ FILES
 - **Units and places mixed up** are named with what is likely meant, and never turned into it. Not used (blocker): a tank of 50 L or less, which is one in m³; a latitude beyond 90 degrees that would be a longitude; degrees with minutes (\`7.45.30\`, \`7°45'\`) or a letter (\`8.5 S\`); a roof's plan area that is 10.76 times (within 3 %) length × width, as many square feet as m². Used, with a warning: length and width whose product is 10.76 times the plan area, so in feet; a position over 5 degrees from the middle of its table (five positions or more) that is within 2 degrees of it the other way round. A latitude below 90 swapped in every row cannot be told, nor feet where no area stands beside them. For rain see docs/methods/rain.md.
 - **A key** stands once. The same row twice is dropped with a warning; two rows with one key that differ are a blocker: the first is used.
 - **A blocker in a row about a site puts the site in doubt**: it gets the verdict \`unknown\` until the row is mended, so that nothing is judged on half its facts. No bad row stops another, and all that was not used is listed.
+- **Ways and places.** \`from\` and \`to\` name a site or a place; no place has the id of a site. A line of ways.geojson without its way is a warning, and so is a stated length that is 20 % off its line, or a way shorter than the straight line between its ends (by over 5 % and 0.5 km).
 - **In a rain file** a row that cannot be read leaves its day unknown, with a warning. \`-9999\`, \`NA\` and their like mean "not read"; \`T\` (a trace) is unknown too, never 0, until a number is written.
 - **A station file of GHCN-Daily** may stand in place of a rain file: \`rain/<gaugeId>.dly\` (fixed width), or a \`rain/<gaugeId>.csv\` with the columns ID, DATE or YYYYMMDD, ELEMENT, VALUE, M, Q, S (also without a header, in this order). Rain (PRCP) is in tenths of mm and -9999 is "not read". A value with a quality flag is not used; "missing presumed zero" (P) is unknown; a trace (T) is 0 mm; the days of one total over several days (MDPR, DAPR) are unknown. With several stations in a file, the one with the gauge's id is used, else none. One gauge has one file: a .csv beside a .dly is a blocker.
 `;

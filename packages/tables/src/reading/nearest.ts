@@ -1,5 +1,5 @@
 /** Letters to change, add, drop or swap with their neighbour to get from a to b, or `most` + 1 where it is more than that. */
-function changes(a: string, b: string, most: number): number {
+export function changes(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;
   let before: number[] = [];
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);

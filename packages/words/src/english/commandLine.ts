@@ -1,4 +1,5 @@
 import type { Range, SpiClass, Verdict } from '@eavewell/engine';
+import { maps } from './maps.ts';
 import { numbers } from './numbers.ts';
 
 const many = (count: number, one: string, more: string): string =>
@@ -41,6 +42,7 @@ Start here:
   $ eavewell check islands            what is wrong in its tables?
   $ eavewell design islands           a verdict for every site
   $ eavewell rain islands G1          what did this gauge measure?
+  $ eavewell positions islands a.gpx  take positions from a map
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -282,6 +284,7 @@ export const commandLine = {
   design,
   rain,
   demo,
+  maps,
   trouble,
   progress,
 };

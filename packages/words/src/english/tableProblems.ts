@@ -2,6 +2,7 @@ import type { TableProblemCode } from '@eavewell/tables';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
+import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
@@ -305,4 +306,5 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...other,
   ...mixUpSentences,
   ...stationProblemSentences,
+  ...positionProblemSentences,
 };
