@@ -22,7 +22,7 @@ const leastGap_km = 0.001;
 
 const worldWide = /crs:?84$|epsg:+4326$|wgs[ _]?84/i;
 const idNames = ['id', 'siteid', 'gaugeid', 'placeid', 'wayid', 'cmt'];
-const timeNames = ['time', 'timestamp', 'timespan', 'coordinateProperties', 'coordTimes'];
+const timeNames = ['time', 'timestamp', 'timespan', 'coordTimes'];
 const areas = ['Polygon', 'MultiPolygon'];
 const geometries = ['Point', 'MultiPoint', 'LineString', 'MultiLineString', 'GeometryCollection', ...areas];
 
@@ -61,6 +61,15 @@ function modeOf(properties: Fields): WayMode | null {
     if (word !== undefined && isMode(word)) return word;
   }
   return null;
+}
+
+/** Does the file say when it was there? The library keeps the times of a track's positions apart. */
+function hasTime(properties: Fields): boolean {
+  const inner = properties['coordinateProperties'];
+  const times = isFields(inner) && Array.isArray(inner['times']) ? (inner['times'] as readonly unknown[]) : [];
+  return (
+    timeNames.some((name) => Object.hasOwn(properties, name)) || times.flat().some((time) => wordIn(time) !== null)
+  );
 }
 
 /** Why a thing cannot be used. */
@@ -151,22 +160,31 @@ class ThingsReader {
     this.lines.push({ ...thing, mode: modeOf(properties), pieces });
   }
 
-  private geometry(thing: MapThing, properties: Fields, geometry: unknown, depth: number): void {
+  /** Uses what is a point, gives the pieces of what is a line, names the rest. */
+  private pieces(thing: MapThing, properties: Fields, geometry: unknown, depth: number): readonly unknown[] {
     const label = thing.name ?? String(thing.number);
     if (geometry === null || geometry === undefined) {
       this.left.none.push(label);
-      return;
+      return [];
     }
     const { type, coordinates, geometries: inner } = isFields(geometry) ? geometry : ({} as Fields);
     if (areas.includes(String(type))) this.left.area.push(label);
     else if (type === 'Point') this.point(thing, properties, coordinates);
     else if (type === 'MultiPoint' && Array.isArray(coordinates))
       for (const one of coordinates as readonly unknown[]) this.point(thing, properties, one);
-    else if (type === 'LineString' && Array.isArray(coordinates)) this.line(thing, properties, [coordinates]);
-    else if (type === 'MultiLineString' && Array.isArray(coordinates)) this.line(thing, properties, coordinates);
+    else if (type === 'LineString' && Array.isArray(coordinates)) return [coordinates];
+    else if (type === 'MultiLineString' && Array.isArray(coordinates)) return coordinates as readonly unknown[];
     else if (type === 'GeometryCollection' && Array.isArray(inner) && depth < deepestCollection)
-      for (const one of inner as readonly unknown[]) this.geometry(thing, properties, one, depth + 1);
+      return (inner as readonly unknown[]).flatMap((one) => this.pieces(thing, properties, one, depth + 1));
     else this.refuse(thing, 'positions.not_a_thing', { value: thing.name ?? '', found: shown(String(type)) });
+    return [];
+  }
+
+  /** Lines of one thing are one line in pieces: KML knows no other way to say so. */
+  private geometry(thing: MapThing, properties: Fields, geometry: unknown): void {
+    const pieces = this.pieces(thing, properties, geometry, 0);
+    const isLine = isFields(geometry) && /LineString$/.test(String(geometry['type']));
+    if (pieces.length > 0 || (isLine && Array.isArray(geometry['coordinates']))) this.line(thing, properties, pieces);
   }
 
   feature(value: unknown, number: number): void {
@@ -177,8 +195,8 @@ class ThingsReader {
       this.refuse(thing, 'positions.not_a_thing', { value: thing.name ?? '', found: shown(String(feature['type'])) });
       return;
     }
-    if (timeNames.some((name) => Object.hasOwn(properties, name))) this.left.times++;
-    this.geometry(thing, properties, feature['geometry'], 0);
+    if (hasTime(properties)) this.left.times++;
+    this.geometry(thing, properties, feature['geometry']);
   }
 
   /** False where the coordinates are not degrees of the system all maps here are in. */
@@ -202,7 +220,7 @@ class ThingsReader {
       return;
     }
     if (!this.isWorldWide(root['crs'])) return;
-    if (isGeometry) this.geometry({ number: 1, name: null, ids: [] }, {}, root, 0);
+    if (isGeometry) this.geometry({ number: 1, name: null, ids: [] }, {}, root);
     else if (isCollection) (features as readonly unknown[]).forEach((one, i) => void this.feature(one, i + 1));
     else this.feature(root, 1);
     this.sayWhatWasLeft();

@@ -77,8 +77,8 @@ function textThings(bytes: Uint8Array, file: string): MapRead {
   try {
     value = JSON.parse(text);
   } catch (error) {
-    const reason = shown((error as SyntaxError).message);
-    return nothing('geojson', tableProblem('positions.json_broken', { file }, { value: file, reason }));
+    const letter = Number(/position (\d+)/.exec((error as SyntaxError).message)?.[1] ?? text.length) + 1;
+    return nothing('geojson', tableProblem('positions.json_broken', { file }, { value: file, letter }));
   }
   const things = geojsonThings(value, file);
   return { kind: 'geojson', ...things, problems: [...taken, ...things.problems] };

@@ -81,7 +81,7 @@ function withoutUnsound(document: Document, kind: 'kml' | 'gpx', file: string): 
   return [...wrong.values()];
 }
 
-/** Addresses in the file. None is opened; what stands behind a link is missing from the map, what is behind the others is not. */
+/** Names the addresses in the file and takes its links out. None is opened: what is behind a link is missing from the map. */
 function addresses(document: Document, file: string): readonly Problem[] {
   const linked: string[] = [];
   const others: string[] = [];
@@ -96,6 +96,7 @@ function addresses(document: Document, file: string): readonly Problem[] {
     if (found.length > 0) problems.push(tableProblem(code, { file }, { value: shown(found[0]!), count: found.length }));
   };
   say('positions.link_not_followed', linked);
+  for (const link of elements(document, 'NetworkLink')) link.parentNode?.removeChild(link);
   say('positions.address_not_opened', others);
   return problems;
 }
@@ -103,7 +104,9 @@ function addresses(document: Document, file: string): readonly Problem[] {
 function parsed(text: string): { readonly document: Document } | { readonly reason: string } {
   const complaints: string[] = [];
   try {
-    const parser = new DOMParser({ onError: (_level, message) => void complaints.push(message), locator: false });
+    // A warning is about what can be read all the same, such as a letter that was lost in a name.
+    const onError = (level: string, message: string) => void (level === 'warning' || complaints.push(message));
+    const parser = new DOMParser({ onError, locator: false });
     const document = parser.parseFromString(text, 'text/xml');
     return complaints.length > 0 ? { reason: complaints[0]! } : { document };
   } catch (error) {

@@ -39,7 +39,7 @@ const asFile = {
       'Save the positions as one of these.',
     ),
   'positions.json_broken': (t) =>
-    say(`The file begins as GeoJSON and cannot be read: ${t.text('reason')}.`, `Was it cut off? ${saveAgain}`),
+    say(`The file begins as GeoJSON and is broken from letter ${t.text('letter')} on.`, `Was it cut off? ${saveAgain}`),
   'positions.not_geojson': (t) =>
     say(`This is JSON, but not GeoJSON: its type is ${quoted(t, 'found')}.`, 'Save it as GeoJSON.'),
   'positions.xml_broken': (t) =>
@@ -199,7 +199,7 @@ const asWay = {
     say(`${thing(t)} comes back to where it starts, ${quoted(t)}.`, 'Fill in where it leads in ways.csv.'),
   'ways.line_unknown': (t) =>
     say(
-      `ways.geojson has a line ${quoted(t)} that is no way of ways.csv.`,
+      `The line ${quoted(t)} of ways.geojson is no way of ways.csv.`,
       `${likely(t) === null ? '' : `Did you mean ${likely(t)}? `}Add the way, or take the line out.`,
     ),
   'ways.without_line': (t) =>
