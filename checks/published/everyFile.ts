@@ -1,5 +1,6 @@
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
+import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
 import { wetDays } from './madeRain.ts';
@@ -13,6 +14,7 @@ import { conversions } from './units.ts';
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   conversions,
+  distances,
   droughtClasses,
   droughtIndex,
   enhealth,

@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import {
   type FilesToKeep,
@@ -120,7 +121,7 @@ export async function positionsCommand(
 ): Promise<ExitCode> {
   const read = await readPlaces(folder);
   const map = await readMapFile(path);
-  const file = map.problems[0]?.place.file ?? path;
+  const file = basename(path);
   const all = options.all === true;
   const far_km = options.far ?? defaults.far_km;
   const matched = matchPositions(map.points, positionTargets(read.tables), file, { far_km });
@@ -130,7 +131,7 @@ export async function positionsCommand(
   const found = waysOf(read, map, file, set, options.reach ?? defaults.reach_km);
   const ways = options.ways === true ? found.ways : [];
   const sheet = new Sheet(context.look);
-  if (map.kind !== null) sheet.heading(words.holds(path, words.kinds[map.kind], map.points.length, map.lines.length));
+  if (map.kind !== null) sheet.heading(words.holds(file, words.kinds[map.kind], map.points.length, map.lines.length));
   if (map.points.length > 0) {
     matchesSection(sheet, shown, all);
     unmatchedSection(sheet, matched.unmatchedPoints, matched.unmatchedTargets, all);
