@@ -245,7 +245,7 @@ class ThingsReader {
  * @problem positions.not_geojson - it is JSON of another kind
  * @problem positions.crs_other - its coordinates are of another system; nothing of it is used
  * @law never throws; every position is -90 to 90 and -180 to 180 degrees
- * @source RFC 7946, sections 3 and 4
+ * @source rfc7946, sections 3 and 4
  */
 export function geojsonThings(value: unknown, file: string): MapThings {
   const reader = new ThingsReader(file);

@@ -114,7 +114,7 @@ function kmzThings(bytes: Uint8Array, file: string): MapRead {
  * @problem positions.not_a_map - it is none of them
  * @problem positions.nothing - no point and no line in it can be used
  * @law never throws; opens no address and no other file; every position is in range
- * @source RFC 7946; OGC KML 2.2; GPX 1.1
+ * @source rfc7946, sections 3 and 4; kml-two, clauses 7 to 10; gpx-one, gpxType
  */
 export function readMap(bytes: Uint8Array, file: string): MapRead {
   const read = zipStart.every((byte, i) => bytes[i] === byte) ? kmzThings(bytes, file) : textThings(bytes, file);

@@ -35,7 +35,7 @@ const rounded = (value: number) => Number(value.toFixed(positionDecimals));
  *
  * @param position - the position [deg]
  * @returns longitude and latitude [deg]
- * @source RFC 7946, section 3.1.1
+ * @source rfc7946, section 3.1.1
  */
 export function coordinatesOf({ latitude_deg, longitude_deg }: GeoPosition): readonly [number, number] {
   return [rounded(longitude_deg), rounded(latitude_deg)];
@@ -46,7 +46,7 @@ export function coordinatesOf({ latitude_deg, longitude_deg }: GeoPosition): rea
  *
  * @param pieces - the pieces of the line [deg]
  * @returns the pieces, none of which crosses it [deg]
- * @source RFC 7946, section 3.1.9
+ * @source rfc7946, section 3.1.9
  */
 export function cutAtMeridian(pieces: MapLine['pieces']): MapLine['pieces'] {
   const cut: GeoPosition[][] = [];
@@ -75,7 +75,7 @@ export function cutAtMeridian(pieces: MapLine['pieces']): MapLine['pieces'] {
  *
  * @param pieces - its pieces [deg]
  * @returns a LineString or MultiLineString
- * @source RFC 7946, sections 3.1.4 and 3.1.5
+ * @source rfc7946, sections 3.1.4 and 3.1.5
  */
 export function lineGeometry(pieces: MapLine['pieces']): object {
   const lines = cutAtMeridian(pieces).map((piece) => piece.map(coordinatesOf));
@@ -96,7 +96,7 @@ interface Kept {
  * @param ways - the ways with their lines
  * @returns the text to write; or the problem, and then nothing is to be written
  * @problem positions.table_broken - the file that is there is no collection of features
- * @source RFC 7946, sections 3.2 and 3.3
+ * @source rfc7946, sections 3.2 and 3.3
  */
 export function withWayLines(
   bytes: Uint8Array | null,

@@ -147,7 +147,7 @@ function gpxText({ points, ways }: MapContent, { title, creator, people }: About
  * @param about - the programme's name, what made the file, and people in words [text]
  * @returns the file [byte]
  * @law read back, it gives the same positions to 7 decimals
- * @source RFC 7946; OGC KML 2.2; GPX 1.1
+ * @source rfc7946, sections 3 and 4; kml-two, clauses 7 to 10; gpx-one, gpxType
  */
 export function writtenMap(content: MapContent, kind: MapKind, about: AboutMap): Uint8Array {
   const { title } = about;
