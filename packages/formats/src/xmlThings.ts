@@ -5,8 +5,11 @@ import { DOMParser, type Document, type Element, type Node } from '@xmldom/xmldo
 import { geojsonThings } from './geojsonThings.ts';
 import { type XmlLimits, xmlFault } from './soundXml.ts';
 
-/** Deeper or larger than these, no map is read. Ours: folders in folders take a dozen, and a million elements 1 GB of memory. */
-export const mapXmlLimits: XmlLimits = { deepest: 100, most_elements: 1e6 };
+/**
+ * Deeper or larger than these, no map is read. Ours: folders in folders take a dozen; 300,000 elements, 100,000 positions of a track
+ * with height and time, take most of 1 GB of memory.
+ */
+const mapXmlLimits: XmlLimits = { deepest: 100, most_elements: 300_000 };
 
 const number = String.raw`[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d+)?`;
 const plainNumber = new RegExp(`^${number}$`);

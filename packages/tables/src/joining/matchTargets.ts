@@ -29,8 +29,10 @@ export interface TargetsFound {
 const plainName = (name: string) => name.normalize('NFC').replace(/\s+/g, ' ').trim();
 const digits = (name: string) => name.replace(/\D+/g, ' ').trim();
 
-/** Names shorter than this are not matched by nearness: one letter of three is too much of it. Ours. */
-const shortestNear = 4;
+/** For how many points a name that is nearly theirs is sought, so that a map of another country does not take minutes. Ours. */
+const mostSought = 2000;
+/** Names shorter than this are not matched by nearness, and no more letters may differ: one in four, three at most. Ours. */
+const [shortestNear, mostChanges] = [4, 3] as const;
 
 function listed(map: Map<string, PositionTarget[]>, key: string, target: PositionTarget): void {
   const known = map.get(key);
@@ -42,6 +44,7 @@ function listed(map: Map<string, PositionTarget[]>, key: string, target: Positio
 export class TargetFinder {
   private readonly byId = new Map<string, PositionTarget[]>();
   private readonly byName = new Map<string, PositionTarget[]>();
+  private sought = 0;
   private readonly near: readonly { readonly target: PositionTarget; readonly key: string; readonly digits: string }[];
 
   constructor(targets: readonly PositionTarget[]) {
@@ -62,9 +65,9 @@ export class TargetFinder {
   /** The rows whose names differ least, capitals, marks and spaces aside; the digits in them must be the same. */
   private nearly(name: string): readonly PositionTarget[] {
     const sought = folded(name);
-    if (sought.length < shortestNear) return [];
+    if (sought.length < shortestNear || this.sought++ >= mostSought) return [];
     const own = digits(name);
-    let least = Math.floor(sought.length / 4);
+    let least = Math.min(mostChanges, Math.floor(sought.length / 4));
     let best: PositionTarget[] = [];
     for (const { target, key, digits: others } of this.near) {
       if (others !== own || key.length < shortestNear) continue;

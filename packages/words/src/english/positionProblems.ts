@@ -56,7 +56,8 @@ const asFile = {
     ),
   'positions.too_deep': (t) =>
     say(`Things stand inside one another more than ${t.text('deepest')} deep.`, `It was not read. ${saveAgain}`),
-  'positions.too_many': (t) => say(`The file has more than ${t.text('most')} parts.`, 'Save it in several files.'),
+  'positions.too_many': (t) =>
+    say(`The file has more than ${t.text('most')} elements.`, 'It was not read. Save it in several files.'),
   'positions.nothing': () =>
     say('There is no point and no line in the file that can be used.', 'Check that it is the right file.'),
   'positions.crs_other': (t) =>
