@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { type MapKind, readMap } from '../../packages/formats/src/readMap.ts';
+import { lineGeometry } from '../../packages/formats/src/wayLines.ts';
 import { writtenMap } from '../../packages/formats/src/writtenMap.ts';
 
 const kinds: readonly MapKind[] = ['geojson', 'kml', 'kmz', 'gpx'];
@@ -119,6 +120,47 @@ describe('GeoJSON', () => {
       to: 'L1',
       length_km: 1.235,
     });
+  });
+});
+
+describe('a line over the 180° meridian', () => {
+  // RFC 7946, section 3.1.9: the worked example of a line from 45° N, 170° E to 45° N, 170° W, and its MultiLineString.
+  it('is cut as the standard cuts its own', () => {
+    expect(lineGeometry([[at(45, 170), at(45, -170)]])).toEqual({
+      type: 'MultiLineString',
+      coordinates: [
+        [
+          [170, 45],
+          [180, 45],
+        ],
+        [
+          [-180, 45],
+          [-170, 45],
+        ],
+      ],
+    });
+  });
+
+  it('is cut the same the other way round, and at a place on the meridian itself', () => {
+    const coordinates = (pieces: Parameters<typeof lineGeometry>[0]) =>
+      (lineGeometry(pieces) as { coordinates: unknown }).coordinates;
+    const [west, east] = [
+      [
+        [-170, 45],
+        [-180, 45],
+      ],
+      [
+        [180, 45],
+        [170, 45],
+      ],
+    ];
+    expect(coordinates([[at(45, -170), at(45, 170)]])).toEqual([west, east]);
+    expect(coordinates([[at(45, -170), at(45, -180), at(45, 170)]])).toEqual([west, east]);
+    expect(coordinates([[at(45, -170), at(45, 180), at(45, 170)]])).toEqual([west, east]);
+    expect(coordinates([[at(45, 180), at(45, -170)]])).toEqual([
+      [-180, 45],
+      [-170, 45],
+    ]);
   });
 });
 

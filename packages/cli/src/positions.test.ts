@@ -166,6 +166,15 @@ describe('positions', () => {
       expect((await eavewell(['positions', folder, named('all.gpx'), '--far', far])).code, far).toBe(2);
   });
 
+  it('says where rows of the tables could not be read, so that their points seem to be of nobody', async () => {
+    await put(sites.replace('S001,', 'S 001,'));
+    const { code, out } = await eavewell(['positions', folder, named('all.gpx')]);
+    expect(code).toBe(1);
+    expect(out).toContain('sites.csv, row 2, siteId');
+    expect(out).toContain('In the map only: 1 point');
+    await put(sites);
+  });
+
   it('ends with 1 and writes nothing where a table cannot be changed surely', async () => {
     const broken = bare().replace(',Lorv', ',"Lorv');
     expect(broken).not.toBe(bare());

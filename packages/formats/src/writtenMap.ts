@@ -107,7 +107,7 @@ function kmlText({ points, ways }: MapContent, title: string): string {
   });
 }
 
-/** Latitude and longitude as attributes. GPX knows no longitude of 180: it is -180 there. Source: GPX 1.1 schema, longitudeType. */
+/** Latitude and longitude as attributes. GPX knows no longitude of 180: it is -180 there. Source: gpx-one, longitudeType. */
 function latLon(position: Parameters<typeof coordinatesOf>[0]): Readonly<Record<string, string>> {
   const [longitude, latitude] = coordinatesOf(position).map((value) => value.toFixed(7)) as [string, string];
   return { lat: latitude, lon: Number(longitude) === 180 ? '-180.0000000' : longitude };

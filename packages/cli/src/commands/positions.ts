@@ -19,6 +19,7 @@ import {
   samePlace_km,
   type WayOfLine,
   wayEnds,
+  wayLinesFile,
   waysKnown,
   waysOfLines,
 } from '@eavewell/tables';
@@ -52,6 +53,21 @@ export async function readPlaces(folder: string): Promise<PositionsOfFolder> {
     throw new WrongUse(`${what} ${todo}`);
   }
   return read;
+}
+
+/** The files that bear on a map, and the columns of them that do. */
+const files: readonly string[] = [
+  ...(['sites', 'gauges', 'places', 'ways'] as const).map((name): string => folderTables[name].file),
+  wayLinesFile,
+];
+const columns = ['siteId', 'gaugeId', 'placeId', 'wayId', 'latitude_deg', 'longitude_deg'];
+
+/** What is wrong in the tables so that a row is not there for the map, or its position is not known. */
+function faultsOfTables({ problems }: PositionsOfFolder): readonly Problem[] {
+  return problems.filter(
+    ({ severity, place: { file, column } }) =>
+      severity === 'blocker' && files.includes(file ?? '') && (column === undefined || columns.includes(column)),
+  );
 }
 
 function sorted({ matches }: PositionsMatched): MatchesShown {
@@ -138,7 +154,8 @@ export async function positionsCommand(
   }
   if (options.ways === true) waysSection(sheet, ways, waysKnown(read.tables), all);
   else if (map.lines.length > 0) sheet.line(words.linesNotTaken(map.lines.length), 0, 2);
-  const problems: Problem[] = [...map.problems, ...matched.problems, ...(options.ways === true ? found.problems : [])];
+  const ofWays = options.ways === true ? found.problems : [];
+  const problems: Problem[] = [...faultsOfTables(read), ...map.problems, ...matched.problems, ...ofWays];
   if (problems.length > 0) sheet.heading(headings.problems);
   problemList(sheet, problems, all);
   sheet.blank();
