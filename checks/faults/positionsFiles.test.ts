@@ -2,6 +2,7 @@ import { truncate } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readMapFile } from '@eavewell/formats';
 import { describe, expect, it } from 'vitest';
+import { readMap } from '../../packages/formats/src/readMap.ts';
 import { inFolder, line } from './folder.ts';
 import { assertCases, bytes, collection, good, json, kml, type MapCase, ofFile, tarn } from './mapCases.ts';
 
@@ -78,6 +79,15 @@ const wholeFiles: readonly MapCase[] = [
 ];
 
 describe('a map that cannot be read at all', () => assertCases(wholeFiles));
+
+describe('JSON that is broken', () => {
+  const reason = (text: string) => readMap(bytes(text), 'a.map').problems[0]!.facts['reason'];
+
+  it('was cut off, or is broken inside', () => {
+    for (const text of ['{"type":"Feat', '{"type":', '{"features":[1,', '{']) expect(reason(text)).toBe('cutOff');
+    for (const text of ['{"type":NaN}', '{type:1}', '{"a":1}}', '[1,]']) expect(reason(text)).toBe('broken');
+  });
+});
 
 describe('a file that cannot be opened', () => {
   const of = (name: string, folder: string) =>

@@ -77,8 +77,12 @@ function textThings(bytes: Uint8Array, file: string): MapRead {
   try {
     value = JSON.parse(text);
   } catch (error) {
-    const letter = Number(/position (\d+)/.exec((error as SyntaxError).message)?.[1] ?? text.length) + 1;
-    return nothing('geojson', tableProblem('positions.json_broken', { file }, { value: file, letter }));
+    const { message } = error as SyntaxError;
+    const at = /position (\d+)/.exec(message)?.[1];
+    const isCutOff = /end of JSON/.test(message) || (at !== undefined && Number(at) >= text.trimEnd().length);
+    const letter = at === undefined || isCutOff ? {} : { letter: Number(at) + 1 };
+    const facts = { value: file, reason: isCutOff ? 'cutOff' : 'broken', ...letter };
+    return nothing('geojson', tableProblem('positions.json_broken', { file }, facts));
   }
   const things = geojsonThings(value, file);
   return { kind: 'geojson', ...things, problems: [...taken, ...things.problems] };

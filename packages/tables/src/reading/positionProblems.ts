@@ -6,7 +6,7 @@ export const positionProblems = {
   // The file as a whole.
   'positions.file_missing': 'blocker',
   'positions.not_a_map': 'blocker', // found: what it seems to be
-  'positions.json_broken': 'blocker', // letter: at which letter of the text it breaks
+  'positions.json_broken': 'blocker', // reason: cutOff or broken; letter of the text where that is known
   'positions.not_geojson': 'blocker', // found: its type
   'positions.xml_broken': 'blocker', // reason
   'positions.doctype': 'blocker',

@@ -39,7 +39,12 @@ const asFile = {
       'Save the positions as one of these.',
     ),
   'positions.json_broken': (t) =>
-    say(`The file begins as GeoJSON and is broken from letter ${t.text('letter')} on.`, `Was it cut off? ${saveAgain}`),
+    t.text('reason') === 'cutOff'
+      ? say('The file begins as GeoJSON and ends in the middle: it was cut off.', saveAgain)
+      : say(
+          `The file begins as GeoJSON and is broken inside${t.has('letter') ? `, at letter ${t.text('letter')}` : ''}.`,
+          saveAgain,
+        ),
   'positions.not_geojson': (t) =>
     say(`This is JSON, but not GeoJSON: its type is ${quoted(t, 'found')}.`, 'Save it as GeoJSON.'),
   'positions.xml_broken': (t) =>
