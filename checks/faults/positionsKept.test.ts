@@ -192,6 +192,17 @@ describe('ways that are kept', () => {
     });
   });
 
+  it('are written so that no spreadsheet takes a name for a formula', async () => {
+    const own = 'wayId,name,from,to,mode,length_km\nW1,River,S001,S003,river,50\n';
+    for (const files of [good, { ...good, 'ways.csv': own }])
+      await inFolder(files, async (folder) => {
+        expect(await keptWays(folder, [{ ...track, name: '=1+1' }])).toBeNull();
+        expect(await readFile(join(folder, 'ways.csv'), 'utf8')).toContain(",'=1+1,S001,S002,foot,");
+        const again = await readPositions(folder);
+        expect('tables' in again && again.tables.ways!.rows.at(-1)!.values.name).toBe('=1+1');
+      });
+  });
+
   it('are refused where the file of lines is broken, and nothing is written', async () => {
     await inFolder({ ...good, 'ways.geojson': '{"type":"Feat' }, async (folder) => {
       expect(await keptWays(folder, [track])).toBe('positions.table_broken');

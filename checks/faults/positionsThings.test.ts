@@ -232,3 +232,15 @@ describe('a line over the 180° meridian', () => {
     }
   });
 });
+
+describe('a name', () => {
+  const nameOf = (name: unknown) => readMap(json(point(name as string, 125.25, -8.5)), 'a.map').points[0]!.name;
+
+  it('is what can be seen of it, up to what a cell may hold', () => {
+    expect(nameOf(' Upper\t\u0000 Tarn\n')).toBe('Upper Tarn');
+    expect(nameOf('x'.repeat(9000))).toBe('x'.repeat(500));
+    expect(nameOf(7)).toBe('7');
+    expect(nameOf('\u0007')).toBeNull();
+    expect(nameOf({})).toBeNull();
+  });
+});

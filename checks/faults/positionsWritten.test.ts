@@ -235,10 +235,15 @@ describe.each(kinds)('%s read back', (kind) => {
     const read = readMap(writtenMap(content, kind, about), `a.${kind}`);
     expect(read.kind).toBe(kind);
     expect(read.problems.filter(({ code }) => code !== 'positions.line_gaps')).toEqual([]);
-    expect(read.points.map(({ ids }) => ids.includes('S001'))).toEqual([true, false, false, false]);
+    expect(read.points.map(({ ids, comment }) => [...ids, comment].includes('S001'))).toEqual([
+      true,
+      false,
+      false,
+      false,
+    ]);
     expect(read.points.map(({ kind: what }) => what)).toEqual(['site', 'site', 'gauge', 'landing']);
     expect(read.points[0]!.name).toBe('Upper "Tarn" & <Sons>');
-    expect(read.lines.map(({ ids, mode }) => [ids.at(-1), mode])).toEqual([
+    expect(read.lines.map(({ ids, comment, mode }) => [ids.at(-1) ?? comment, mode])).toEqual([
       ['W1', 'river'],
       ['W2', null],
     ]);

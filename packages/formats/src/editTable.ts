@@ -1,5 +1,5 @@
 import type { Problem } from '@eavewell/engine';
-import { isDecimalComma, readRows, type Table, tableProblem } from '@eavewell/tables';
+import { guardText, isDecimalComma, readRows, type Table, tableProblem } from '@eavewell/tables';
 import { findSeparator } from './findSeparator.ts';
 import { readCsvFile } from './readCsvFile.ts';
 import { type Separator, splitCsv } from './splitCsv.ts';
@@ -25,7 +25,7 @@ export const positionDecimals = 7;
 
 /** A cell as it is written: numbers with a comma where the file has such, and then with all decimals, so that none reads as thousands. */
 function cellText(value: string | number | null, hasCommas: boolean): string {
-  if (typeof value !== 'number') return value ?? '';
+  if (typeof value !== 'number') return guardText(value ?? '');
   return hasCommas ? value.toFixed(positionDecimals).replace('.', ',') : String(value);
 }
 

@@ -21,15 +21,21 @@ const deepestCollection = 8;
 const leastGap_km = 0.001;
 
 const worldWide = /crs:?84$|epsg:+4326$|wgs[ _]?84/i;
-const idNames = ['id', 'siteid', 'gaugeid', 'placeid', 'wayid', 'cmt'];
+const idNames = ['id', 'siteid', 'gaugeid', 'placeid', 'wayid'];
 const timeNames = ['time', 'timestamp', 'timespan', 'coordTimes'];
 const areas = ['Polygon', 'MultiPolygon'];
 const geometries = ['Point', 'MultiPoint', 'LineString', 'MultiLineString', 'GeometryCollection', ...areas];
 
-/** A word of a property, without spaces round it and with single ones inside; null where there is none. */
+/** Longest name that is kept [character]; what a cell of text may hold. */
+const longestWord = 500;
+
+/** A word of a property: single spaces for all that cannot be seen, none round it; null where there is none. */
 function wordIn(value: unknown): string | null {
   if (typeof value !== 'string' && typeof value !== 'number') return null;
-  const word = String(value).normalize('NFC').replace(/\s+/g, ' ').trim();
+  const seen = String(value)
+    .normalize('NFC')
+    .replace(/[\s\p{Cc}]+/gu, ' ');
+  const word = seen.trim().slice(0, longestWord);
   return word === '' ? null : word;
 }
 
@@ -50,7 +56,9 @@ function thingOf(feature: Fields, properties: Fields, number: number): MapThing 
     const word = property(properties, [name]);
     if (word !== null) ids.add(word);
   }
-  return { number, name: property(properties, ['name', 'title', 'label']), ids: [...ids] };
+  const comment = property(properties, ['cmt']);
+  const name = property(properties, ['name', 'title', 'label']);
+  return { number, name, ids: [...ids], ...(comment === null ? {} : { comment }) };
 }
 
 const isMode = (word: string): word is WayMode => (wayModes as readonly string[]).includes(word);

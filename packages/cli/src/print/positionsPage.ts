@@ -1,4 +1,11 @@
-import type { MapPoint, PositionMatch, PositionTarget, WayKnown, WayOfLine } from '@eavewell/tables';
+import {
+  type MapPoint,
+  type PositionMatch,
+  type PositionTarget,
+  shown,
+  type WayKnown,
+  type WayOfLine,
+} from '@eavewell/tables';
 import { english } from '@eavewell/words';
 import type { Sheet } from './sheet.ts';
 
@@ -20,7 +27,7 @@ export interface MatchesShown {
 const positionText = (position: MapPoint['position'] | null) =>
   position === null ? words.noPosition : words.position(position.latitude_deg, position.longitude_deg);
 
-const pointName = ({ name, ids, number }: MapPoint) => name ?? ids[0] ?? words.unnamed(number);
+const pointName = ({ name, ids, number }: MapPoint) => shown(name ?? ids[0] ?? words.unnamed(number));
 
 function matchTable(sheet: Sheet, title: string, matches: readonly PositionMatch[], all: boolean): void {
   if (matches.length === 0) return;

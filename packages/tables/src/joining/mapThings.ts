@@ -11,6 +11,8 @@ export interface MapThing {
   readonly name: string | null;
   /** What may be an id of ours: the thing's own id and its properties id, siteId, gaugeId, placeId, wayId. */
   readonly ids: readonly string[];
+  /** What is noted beside the name; it may be an id of ours, as in the GPX written here. */
+  readonly comment?: string;
 }
 
 /** A point of a map file. */

@@ -80,10 +80,10 @@ export class TargetFinder {
     return best;
   }
 
-  find(point: Pick<MapPoint, 'ids' | 'name' | 'kind'>): TargetsFound | null {
-    const { ids, name, kind } = point;
+  find(point: Pick<MapPoint, 'ids' | 'name' | 'kind' | 'comment'>): TargetsFound | null {
+    const { ids, name, kind, comment } = point;
     const named = name === null ? [] : this.ofKind(this.byName.get(plainName(name)) ?? [], kind);
-    const words = name === null ? ids : [...ids, name];
+    const words = [...ids, name, comment].filter((word) => typeof word === 'string');
     const byIds = new Set(words.flatMap((word) => this.ofKind(this.byId.get(word) ?? [], kind)));
     if (byIds.size > 0) {
       const targets = [...byIds];

@@ -64,7 +64,7 @@ function freshId(line: MapLine, taken: ReadonlySet<string>): string {
 
 /** The way a line is already: by id, or by a name that only one way has. */
 function knownWay(line: MapLine, ways: readonly WayKnown[]): WayKnown | null {
-  const byId = ways.find(({ wayId }) => line.ids.includes(wayId) || line.name === wayId);
+  const byId = ways.find(({ wayId }) => line.ids.includes(wayId) || line.name === wayId || line.comment === wayId);
   if (byId) return byId;
   const named = line.name === null ? [] : ways.filter(({ name }) => name === line.name);
   return named.length === 1 ? named[0]! : null;
