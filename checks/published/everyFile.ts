@@ -1,6 +1,7 @@
 import { betaBinomial, student } from './chances.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
+import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
 import { wetDays } from './madeRain.ts';
@@ -15,6 +16,7 @@ import { conversions } from './units.ts';
 export const everyFile: readonly PublishedFile[] = [
   betaBinomial,
   conversions,
+  distances,
   droughtClasses,
   droughtIndex,
   enhealth,

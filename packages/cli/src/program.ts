@@ -5,11 +5,13 @@ import { type ColumnsOptions, columnsCommand } from './commands/columns.ts';
 import type { Context } from './commands/context.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
+import { type MapOptions, mapCommand } from './commands/map.ts';
+import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
 import { rainCommand } from './commands/rain.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords } = english.commandLine;
+const { help, demo: demoWords, maps } = english.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -18,6 +20,43 @@ function wholeNumber(text: string, least: number, most: number, otherwise: strin
   const value = Number(text);
   if (!/^-?\d+$/.test(text) || value < least || value > most) throw new InvalidArgumentError(otherwise);
   return value;
+}
+
+/** Further than half way round the earth nothing is. */
+const farthest_km = 20_000;
+
+function kilometres(text: string): number {
+  const value = Number(text);
+  if (text.trim() === '' || !(value > 0 && value <= farthest_km))
+    throw new InvalidArgumentError(maps.trouble.kilometres);
+  return value;
+}
+
+/** The commands for maps. */
+function mapCommands(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('positions')
+    .description(maps.help.positions)
+    .argument('<folder>', help.folder)
+    .argument('<file>', maps.help.file)
+    .option('--accept', maps.help.accept)
+    .option('--accept-likely', maps.help.acceptLikely)
+    .option('--ways', maps.help.ways)
+    .option('--far <km>', maps.help.far, kilometres)
+    .option('--reach <km>', maps.help.reach, kilometres)
+    .option('--all', maps.help.allRows)
+    .addHelpText('after', maps.help.positionsExamples)
+    .action(async (folder: string, file: string, options: PositionsOptions) =>
+      ended(await positionsCommand(folder, file, options, context)),
+    );
+  root
+    .command('map')
+    .description(maps.help.map)
+    .argument('<folder>', help.folder)
+    .option('--out <file>', maps.help.outFile)
+    .option('--replace', maps.help.replace)
+    .addHelpText('after', maps.help.mapExamples)
+    .action(async (folder: string, options: MapOptions) => ended(await mapCommand(folder, options, context)));
 }
 
 /** The command itself: what it says of itself, and how. */
@@ -80,6 +119,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--clean', help.clean)
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
+  mapCommands(root, context, ended);
   return root;
 }
 

@@ -1,9 +1,15 @@
 export { type ColumnsOfFolder, readColumnsFile, saveColumns } from './columnsSaved.ts';
 export { foldersProposals, type TableProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
+export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
 export { makeFolder } from './makeFolder.ts';
 export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
+export type { MapKind, MapRead } from './readMap.ts';
+export { readMapFile } from './readMapFile.ts';
+export { type PositionsOfFolder, readPositions } from './readPositions.ts';
 export { type FileUse, folderProblem, type ProgrammeRead, type ReadOptions, readProgramme } from './readProgramme.ts';
 export { tablesAsRead } from './tablesAsRead.ts';
+export { writeFileWhole } from './writeFileWhole.ts';
 export { notUsedFile, writeNotUsed } from './writeNotUsed.ts';
 export { WriteRefused, writeProgramme } from './writeProgramme.ts';
+export { writtenMap } from './writtenMap.ts';

@@ -1,4 +1,4 @@
-import { columnsFile, folderTableNames, folderTables, type Matchings } from '@eavewell/tables';
+import { columnsFile, folderTableNames, folderTables, type Matchings, wayLinesFile } from '@eavewell/tables';
 import { readFileBytes } from './readFileBytes.ts';
 
 /** The files of a programme as they stood, so that what was not understood can be written again. */
@@ -32,7 +32,7 @@ export async function keepFiles(
   const left: string[] = [];
   const tables = folderTableNames.map((name): string => folderTables[name].file);
   const rain = rainEntries.filter((name) => /\.(?:csv|dly)$/i.test(name)).map((name) => `rain/${name}`);
-  for (const path of [...tables, 'settings.json', columnsFile, ...rain]) {
+  for (const path of [...tables, 'settings.json', columnsFile, wayLinesFile, ...rain]) {
     const found = await readFileBytes(folder, path);
     if (found.bytes !== null) files.set(path, found.bytes);
     else if (found.problem !== null) left.push(path);

@@ -1,8 +1,9 @@
-import { readdir, stat } from 'node:fs/promises';
+import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { defaultSettings, type Problem, type ProgrammeFacts } from '@eavewell/engine';
 import {
   assembleProgramme,
+  checkWays,
   columnsFile,
   folderTableNames,
   folderTables,
@@ -10,14 +11,17 @@ import {
   type NotUsed,
   nearest,
   tableProblem,
+  wayLinesFile,
 } from '@eavewell/tables';
 import { checkDatapackage } from './checkDatapackage.ts';
 import { readColumnsFile } from './columnsSaved.ts';
+import { entriesOf } from './folderEntries.ts';
 import { type Kept, keepFiles } from './keepFiles.ts';
 import type { RainFileRead } from './rainFileRead.ts';
 import { type RainAsked, readRainFile } from './readRainFile.ts';
 import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
+import { readWayLines } from './wayLines.ts';
 import { notUsedFile } from './writeNotUsed.ts';
 
 /** How much of a file was used. */
@@ -53,20 +57,6 @@ function nothing(problem: Problem): ProgrammeRead {
   return { facts, problems: [problem], notUsed: [], files: [] };
 }
 
-/** The names in the folder, or why it cannot be read. */
-async function entriesOf(folder: string): Promise<readonly string[] | Problem> {
-  const place = { file: folder };
-  const facts = { value: folder, expected: 'a folder of tables' };
-  try {
-    if (!(await stat(folder)).isDirectory()) return tableProblem('folder.not_a_folder', place, facts);
-    return (await readdir(folder)).sort();
-  } catch (error) {
-    const reason = (error as NodeJS.ErrnoException).code ?? 'unknown';
-    if (reason === 'ENOENT' || reason === 'ENOTDIR') return tableProblem('folder.missing', place, facts);
-    return tableProblem('folder.unreadable', place, { ...facts, reason });
-  }
-}
-
 /**
  * Why can this folder not be read at all?
  *
@@ -82,6 +72,7 @@ export async function folderProblem(folder: string): Promise<Problem | null> {
 
 const expectedNames = [
   ...folderTableNames.map((name): string => folderTables[name].file),
+  wayLinesFile,
   'rain',
   'settings.json',
   'datapackage.json',
@@ -161,13 +152,17 @@ export async function readProgramme(folder: string, options: ReadOptions = {}): 
   const rain = await readRainFiles(folder, gaugeIds, { ...options, matchings, entries, rainEntries });
   const doubtsOfAll = [...settings.doubtsOfAll, ...columns.doubtsOfAll, ...found.doubtsOfAll];
   const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
+  const wayLines = await readWayLines(folder);
+  const ways = checkWays(found.tables, wayLines.lines);
   const rainReads = [...rain.values()];
-  const tableNotUsed = [...found.notUsed, ...joined.notUsed];
+  const tableNotUsed = [...found.notUsed, ...joined.notUsed, ...ways.notUsed];
   const problems = [
     settings.problems,
     columns.problems,
     found.problems,
     joined.problems,
+    wayLines.problems,
+    ways.problems,
     ...rainReads.map((read) => read.problems),
     found.tables.gauges?.usable === true ? strayRain(rainEntries, gaugeIds) : [],
     unknownFiles(entries),

@@ -17,6 +17,7 @@ import {
   readCell,
   readGuarded,
   type Table,
+  wayLinesFile,
 } from '@eavewell/tables';
 import { decodeText } from './decodeText.ts';
 import type { Kept } from './keepFiles.ts';
@@ -227,6 +228,7 @@ export function tablesAsRead(read: ProgrammeRead): ProgrammeTables {
   }
   const isBroken = keeper.has('settings.json', ({ severity }) => severity === 'blocker');
   if (isBroken && kept.files.has('settings.json')) keeper.raw('settings.json');
+  if (kept.files.has(wayLinesFile)) keeper.raw(wayLinesFile);
   keeper.columns();
   const settings = isObject(kept.settings) ? kept.settings : {};
   return { settings, tables, rain: rainTables, rawFiles: keeper.rawFiles };

@@ -1,7 +1,9 @@
 export * from './contract/allTables.ts';
 export { idForm } from './contract/columns.ts';
+export { placeKinds } from './contract/places.ts';
 export { rain } from './contract/rain.ts';
 export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './contract/table.ts';
+export { wayLinesFile, wayModes } from './contract/ways.ts';
 export { datapackage } from './describing/datapackage.ts';
 export { type Json, tableSchema } from './describing/tableSchema.ts';
 export { tablesPage } from './describing/tablesPage.ts';
@@ -10,7 +12,27 @@ export {
   type ProgrammeJoined,
   type ProgrammeParts,
 } from './joining/assembleProgramme.ts';
+export { checkWays, type WaysChecked } from './joining/checkWays.ts';
+export {
+  type MapContent,
+  mapContent,
+  positionTargets,
+  type ShownPoint,
+  type ShownWay,
+  wayEnds,
+  waysKnown,
+} from './joining/mapContent.ts';
+export type { MapLine, MapPoint, MapThing, MapThings, WayMode } from './joining/mapThings.ts';
+export {
+  type MatchLimits,
+  matchPositions,
+  type PositionMatch,
+  type PositionsMatched,
+  samePlace_km,
+} from './joining/matchPositions.ts';
+export type { MatchedBy, PositionTable, PositionTarget } from './joining/matchTargets.ts';
 export type { TablesRead } from './joining/tablesRead.ts';
+export { type WayEnd, type WayKnown, type WayOfLine, waysOfLines } from './joining/waysOfLines.ts';
 export * from './matching/index.ts';
 export { guardText, readGuarded } from './reading/apostrophe.ts';
 export { bare, hiddenIn } from './reading/hiddenCharacters.ts';

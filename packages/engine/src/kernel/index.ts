@@ -3,6 +3,7 @@ export * from './draws.ts';
 export * from './engineProblems.ts';
 export * from './facts.ts';
 export * from './findings.ts';
+export * from './greatCircle.ts';
 export * from './numerics.ts';
 export * from './numericsBeta.ts';
 export * from './numericsBetaBinomial.ts';

@@ -2,19 +2,33 @@ import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
 import { gauges } from './gauges.ts';
 import { parts } from './parts.ts';
+import { places } from './places.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
 import { roofs } from './roofs.ts';
 import { sites } from './sites.ts';
 import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
+import { ways } from './ways.ts';
 
 /** The tables kept one to a file, by name. */
-export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices } as const;
+export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices, places, ways } as const;
 
 export type FolderTableName = keyof typeof folderTables;
 
 export const folderTableNames = Object.keys(folderTables) as readonly FolderTableName[];
 
 /** Every table there is, in the order of the page of tables. */
-export const allTables: readonly Table[] = [sites, roofs, diverters, tanks, demand, gauges, rain, parts, prices];
+export const allTables: readonly Table[] = [
+  sites,
+  roofs,
+  diverters,
+  tanks,
+  demand,
+  gauges,
+  rain,
+  parts,
+  prices,
+  places,
+  ways,
+];

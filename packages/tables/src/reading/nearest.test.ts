@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { nearest } from './nearest.ts';
+import { changes, nearest } from './nearest.ts';
 
 describe('nearest', () => {
   it.each([
@@ -13,6 +13,18 @@ describe('nearest', () => {
     ['abc', [], null],
   ])('of %j among %j is %j', (written, known, expected) => {
     expect(nearest(written, known)).toBe(expected);
+  });
+
+  // Every change counts one, wherever it stands; a swap of neighbours counts one too.
+  it('counts changes, and stops counting past the most', () => {
+    expect(changes('tarn', 'tarn', 2)).toBe(0);
+    expect(changes('uper tarn', 'upper tarn', 2)).toBe(1);
+    expect(changes('puper tarn', 'upper tarn', 2)).toBe(1);
+    expect(changes('puper tran', 'upper tarn', 2)).toBe(2);
+    expect(changes('puper tranx', 'upper tarn', 3)).toBe(3);
+    expect(changes('abcdefgh', 'stuvwxyz', 3)).toBe(4);
+    expect(changes('xxxabcdefgh', 'abcdefghyyy', 6)).toBe(6);
+    expect(changes('xxxabcdefgh', 'abcdefghyyy', 5)).toBe(6);
   });
 
   it('takes the nearer of two, and the first of equals', () => {

@@ -1,7 +1,8 @@
 /** Letters to change, add, drop or swap with their neighbour to get from a to b, or `most` + 1 where it is more than that. */
-function changes(a: string, b: string, most: number): number {
+export function changes(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;
   let before: number[] = [];
+  let leastBefore = 0;
   let last = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const row = [i];
@@ -12,6 +13,10 @@ function changes(a: string, b: string, most: number): number {
       if (swapped) least = Math.min(least, before[j - 2]! + 1);
       row.push(least);
     }
+    // A later row is reached from this one, or by a swap from the one before: when both are past the most, so is all that follows.
+    const leastHere = row.reduce((least, value) => Math.min(least, value));
+    if (leastHere > most && leastBefore >= most) return most + 1;
+    leastBefore = leastHere;
     before = last;
     last = row;
   }

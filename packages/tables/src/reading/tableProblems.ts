@@ -1,5 +1,6 @@
 import type { Facts } from '@eavewell/engine';
 import { problemMaker } from '@eavewell/engine';
+import { positionProblems } from './positionProblems.ts';
 import { stationProblems } from './stationProblems.ts';
 
 /**
@@ -117,6 +118,7 @@ export const tableProblems = {
   'package.not_json': 'warning',
   'package.path_unsafe': 'blocker', // value: the path
   'package.file_absent': 'warning', // value: the path
+  ...positionProblems,
 } as const;
 
 export type TableProblemCode = keyof typeof tableProblems;

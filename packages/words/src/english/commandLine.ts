@@ -1,6 +1,7 @@
 import type { DayOrder, Range, Ration, SpiClass, Verdict } from '@eavewell/engine';
 import { columns } from './columnWords.ts';
 import { many } from './many.ts';
+import { maps } from './maps.ts';
 import { numbers } from './numbers.ts';
 
 const sites = (count: number): string => many(count, 'site', 'sites');
@@ -45,6 +46,7 @@ Start here:
   $ eavewell design islands           a verdict for every site
   $ eavewell rain islands G1          what did this gauge measure?
   $ eavewell columns islands          which headers are not understood?
+  $ eavewell positions islands a.gpx  take positions from a map
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -318,6 +320,7 @@ export const commandLine = {
   rain,
   columns,
   demo,
+  maps,
   trouble,
   progress,
 };

@@ -3,6 +3,7 @@ import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { columnSentences } from './columnProblems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
+import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
@@ -303,4 +304,5 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...columnSentences,
   ...mixUpSentences,
   ...stationProblemSentences,
+  ...positionProblemSentences,
 };

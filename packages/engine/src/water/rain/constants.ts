@@ -59,9 +59,6 @@ export const leastSums_count = 20;
 /** Of them, how many need some rain, so that a distribution can be fitted [count]. Ours. */
 export const leastWetSums_count = 10;
 
-/** Mean radius of the earth [km]. Source: IUGG 1980, from memory. */
-export const earthRadius_km = 6371.0088;
-
 /** How far away a neighbouring gauge may be [km]. Ours: further away, a day's rain has little to do with it. */
 export const neighbourReach_km = 100;
 

@@ -11,7 +11,7 @@ export { type MonthCompleteness, monthCompleteness } from './monthCompleteness.t
 export { type MonthlyNormal, monthlyNormals } from './monthlyNormals.ts';
 export { type MonthTotal, monthTotals } from './monthTotals.ts';
 export { type DistanceNeighbour, inverseDistance_mm, normalRatio_mm, type RatioNeighbour } from './neighbourRain.ts';
-export { type GaugePosition, type GaugeRecord, greatCircle_km, type Neighbour, neighboursOf } from './neighbours.ts';
+export { type GaugeRecord, type Neighbour, neighboursOf } from './neighbours.ts';
 export { type MonthNormal, monthsFromNormals, monthsFromRecord, type RainMonth } from './rainMonths.ts';
 export { rainRecord } from './rainRecord.ts';
 export { rainWorking } from './rainWorking.ts';

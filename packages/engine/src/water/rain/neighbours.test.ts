@@ -3,7 +3,7 @@ import { dayIndexOf, measured, neighbourDay, type RainRecord, unknownDay } from 
 import { fillFromNeighbours } from './fillFromNeighbours.ts';
 import { judgedRain } from './judgedRain.ts';
 import { inverseDistance_mm, normalRatio_mm } from './neighbourRain.ts';
-import { greatCircle_km, neighboursOf } from './neighbours.ts';
+import { neighboursOf } from './neighbours.ts';
 
 const firstDay = dayIndexOf(2000, 1, 1);
 const days = dayIndexOf(2004, 1, 1) - firstDay;
@@ -20,22 +20,6 @@ function record(gaugeId: string, rain: (day: number) => number, unknown: readonl
 
 const uneven = (day: number) => (day % 3 === 0 ? (day % 41) + 1 : 0);
 const near = (of: RainRecord, distance_km: number) => ({ record: of, distance_km });
-
-describe('greatCircle_km', () => {
-  // A quarter of a meridian and of the equator: a quarter of the circle of the mean radius.
-  it('goes along the circle, both ways, and across the 180° meridian', () => {
-    const quarter = (2 * Math.PI * 6371.0088) / 4;
-    const pole = { latitude_deg: 90, longitude_deg: 17 };
-    const zero = { latitude_deg: 0, longitude_deg: 0 };
-    expect(greatCircle_km(zero, pole)).toBeCloseTo(quarter, 6);
-    expect(greatCircle_km(pole, zero)).toBeCloseTo(quarter, 6);
-    expect(greatCircle_km(zero, { latitude_deg: 0, longitude_deg: 180 })).toBeCloseTo(2 * quarter, 6);
-    expect(
-      greatCircle_km({ latitude_deg: 0, longitude_deg: 179.5 }, { latitude_deg: 0, longitude_deg: -179.5 }),
-    ).toBeCloseTo(quarter / 90, 6);
-    expect(greatCircle_km(pole, pole)).toBe(0);
-  });
-});
 
 describe('neighboursOf', () => {
   const at = (gaugeId: string, latitude_deg: number | null, longitude_deg: number | null) => ({

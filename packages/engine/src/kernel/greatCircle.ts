@@ -1,0 +1,78 @@
+/** A place on the earth, north and east positive, WGS 84. */
+export interface GeoPosition {
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
+}
+
+/** Mean radius of the earth [km]. Source: IUGG 1980, from memory. */
+export const earthRadius_km = 6371.0088;
+
+const radians_per_deg = Math.PI / 180;
+
+/**
+ * How far apart are two places, along the earth's surface? Half-versed sines on a sphere of the earth's mean radius, which
+ * is out by half a hundredth at most.
+ *
+ * @param a - the one place, latitude_deg and longitude_deg [deg]
+ * @param b - the other [deg]
+ * @returns the distance [km], 0 or more
+ * @law the same both ways; 0 from a place to itself, also across the 180° meridian
+ * @source sinnott-1984, haversine (from memory)
+ */
+export function greatCircle_km(a: GeoPosition, b: GeoPosition): number {
+  const north = Math.sin(((b.latitude_deg - a.latitude_deg) * radians_per_deg) / 2) ** 2;
+  const east = Math.sin(((b.longitude_deg - a.longitude_deg) * radians_per_deg) / 2) ** 2;
+  const both = Math.cos(a.latitude_deg * radians_per_deg) * Math.cos(b.latitude_deg * radians_per_deg);
+  return 2 * earthRadius_km * Math.asin(Math.min(1, Math.sqrt(north + both * east)));
+}
+
+/**
+ * How long is a line over the earth's surface? The great circles between its positions, one after the other. A line in several
+ * pieces is as long as its pieces; the gaps between them are not counted. Heights are not counted either.
+ *
+ * @param pieces - the positions of each piece, in order [deg]
+ * @returns the length [km], 0 or more
+ * @law the same from either end; a line cut in two at one of its positions is as long as before
+ * @definition ours: docs/decisions/0077-what-a-way-is.md
+ */
+export function lineLength_km(pieces: readonly (readonly GeoPosition[])[]): number {
+  let length_km = 0;
+  for (const piece of pieces)
+    for (let i = 1; i < piece.length; i++) length_km += greatCircle_km(piece[i - 1]!, piece[i]!);
+  return length_km;
+}
+
+const zeroVector: readonly number[] = [0, 0, 0];
+
+function median(values: readonly number[]): number {
+  const sorted = [...values].sort((a, b) => a - b);
+  const half = Math.floor(sorted.length / 2);
+  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
+}
+
+/**
+ * Round which place do these lie? The medians of their directions from the middle of the earth, so that a few wrong ones do not
+ * shift it and the 180° meridian is no edge.
+ *
+ * @param positions - the places [deg]
+ * @returns the place in their middle [deg]; null where there are none, or they lie all round the earth
+ * @law the order of the places changes nothing
+ * @definition ours
+ */
+export function middleOf(positions: readonly GeoPosition[]): GeoPosition | null {
+  const vectors = positions.map(({ latitude_deg, longitude_deg }) => {
+    const [north, east] = [latitude_deg * radians_per_deg, longitude_deg * radians_per_deg];
+    return [Math.cos(north) * Math.cos(east), Math.cos(north) * Math.sin(east), Math.sin(north)] as const;
+  });
+  if (vectors.length === 0) return null;
+  const [x, y, z] = zeroVector.map((_, axis) => median(vectors.map((vector) => vector[axis]!))) as [
+    number,
+    number,
+    number,
+  ];
+  if (Math.hypot(x, y, z) < 1e-6) return null;
+  return {
+    latitude_deg: Math.atan2(z, Math.hypot(x, y)) / radians_per_deg,
+    longitude_deg: Math.atan2(y, x) / radians_per_deg,
+  };
+}

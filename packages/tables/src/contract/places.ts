@@ -1,0 +1,20 @@
+import { choice, from, id, quantity, required, text } from './columns.ts';
+import { defineTable } from './table.ts';
+
+/** What a place may be. A site is no place of this table: it stands in sites.csv. */
+export const placeKinds = ['store', 'roadhead', 'landing', 'base', 'other'] as const;
+
+export const places = defineTable({
+  name: 'places',
+  about: 'Where kit and crews start, change over or are kept: stores, ends of roads, landings.',
+  key: ['placeId'],
+  usedBy: ['Rollout'],
+  optional: true,
+  columns: {
+    placeId: required(id('The id of the place; no site has the same.')),
+    name: required(text('What the place is called.')),
+    kind: choice(placeKinds, 'What the place is.'),
+    latitude_deg: quantity('deg', 'Latitude, north positive, WGS 84.', { hard: from(-90, 90) }),
+    longitude_deg: quantity('deg', 'Longitude, east positive, WGS 84.', { hard: from(-180, 180) }),
+  },
+});
