@@ -35,6 +35,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
     {
       siteId: 'S001',
       name: 'Upper Tarn',
+      siteClass: null,
+      target: null,
       people: 120,
       gaugeId: 'G-east',
       rainFactor: 1.1,
@@ -77,6 +79,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
     {
       siteId: 'S002',
       name: 'Lower Tarn',
+      siteClass: null,
+      target: null,
       people: 85,
       gaugeId: 'G-east',
       rainFactor: 1,
@@ -100,6 +104,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
     {
       siteId: 'S003',
       name: 'Ferry Stones',
+      siteClass: null,
+      target: null,
       people: 240,
       gaugeId: 'G-west',
       rainFactor: 1,

@@ -84,6 +84,8 @@ function madeSite(seed: number, next: () => number): SiteFacts {
   return {
     siteId: `S${seed}`,
     name: 'Made up',
+    siteClass: null,
+    target: null,
     people,
     gaugeId: 'G',
     rainFactor: 1,

@@ -40,6 +40,8 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
   const site: SiteFacts = {
     siteId: 'S1',
     name: 'Hall',
+    siteClass: null,
+    target: null,
     people: 30,
     gaugeId: 'G1',
     rainFactor: 1,
@@ -116,6 +118,26 @@ describe('a site from roof to tank', () => {
     const washing = { purpose: 'washing', litres_per_person_per_day: 60, judged: false };
     const { design } = designOf({ demand: [drinking, washing] });
     expect(design.storage).toMatchObject({ verdict: 'short', lacks: 'water', judgedAlone: { meetsTarget: true } });
+  });
+
+  it('is judged by the target of its class, and so are other sizes of tank and what would mend it', () => {
+    const strict = { daysMet_fraction: 1, longestDryRun_days: 0, goodYears_fraction: 1 };
+    const plain = designOf({}, 13_000).design;
+    const clinic = designOf({ siteClass: 'clinic', target: strict }, 13_000).design;
+    expect(plain).toMatchObject({ targetFrom: 'programme', target: defaultSettings.target });
+    expect(clinic).toMatchObject({ siteClass: 'clinic', targetFrom: 'class', target: strict, verdict: 'short' });
+    expect(plain.verdict).not.toBe('short');
+    expect(clinic.storage!.goodYearsNeeded).toBe(clinic.storage!.judgedYears);
+    // The same target in the settings of the programme gives the same finding.
+    const asked = designOf({}, 13_000, { target: strict }).design;
+    expect(asked.storage).toEqual(clinic.storage);
+    expect(asked.working).toEqual(clinic.working);
+  });
+
+  it('says where its class has no target of its own', () => {
+    const { design, own } = designOf({ siteClass: 'market' });
+    expect(codes(own)).toEqual(['site.target_of_programme', 'site.tank_volume_stated']);
+    expect(design).toMatchObject({ siteClass: 'market', targetFrom: 'programme', verdict: 'holds' });
   });
 
   it('gives no verdict while a row is in doubt, and says so once', () => {

@@ -10,7 +10,7 @@ import type {
   WorkingLine,
 } from './kernel/index.ts';
 import { worstVerdict } from './kernel/index.ts';
-import { cappingAssumption, drawnYears, type Programme, siteWater } from './siteWater.ts';
+import { cappingAssumption, drawnYears, type Programme, siteWater, targetOf } from './siteWater.ts';
 import {
   dayByDay,
   judgedRules,
@@ -32,6 +32,7 @@ export { type Programme, siteProblems } from './siteWater.ts';
  * @param programme - settings, catalogue and shared stores
  * @returns verdict, stations, the storage finding (volumes [L], days a year [day/year]), problems and working
  * @problem site.facts_in_doubt - when a row about the site could not be used
+ * @problem site.target_of_programme - when its class has no target of its own
  * @problem site.gauge_unknown - when it names no gauge that is known
  * @law the same facts give the same design, whatever other sites there are
  * @definition ours: docs/methods
@@ -45,7 +46,6 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     const found = storageFinding({
       ...water,
       catalogue: programme.catalogue,
-      settings: programme.settings,
       drawn: drawnYears(programme, water.rain.judgedYears),
       handOverDay: site.handOverDay,
       cappedBy: cappingAssumption(problems),
@@ -59,6 +59,9 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     name: site.name,
     people: site.people,
     gaugeId: site.gaugeId,
+    siteClass: site.siteClass,
+    target: targetOf(site, programme.settings),
+    targetFrom: site.target === null ? 'programme' : 'class',
     verdict: worstVerdict(Object.values(stations)),
     stations,
     storage,
@@ -119,8 +122,7 @@ export function siteSizes(site: SiteFacts, gauge: GaugeFinding | undefined, prog
   const problems: Problem[] = [];
   const water = siteWater(site, gauge, programme, problems, []);
   if (!water) return null;
-  const { balance, rain, tankVolume_L } = water;
-  const { settings } = programme;
+  const { balance, rain, tankVolume_L, settings } = water;
   const cappedBy = cappingAssumption(problems);
   const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
   const given = { balance, rain, settings, drawn: drawnYears(programme, rain.judgedYears) };

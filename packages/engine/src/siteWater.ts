@@ -6,6 +6,7 @@ import {
   type JudgedRain,
   type Problem,
   type SiteFacts,
+  type Target,
   type WorkingLine,
 } from './kernel/index.ts';
 import { type DailyDemand, dailyDemand } from './water/people/index.ts';
@@ -23,6 +24,8 @@ export interface Programme {
 
 /** A site's water, ready to be judged. */
 export interface SiteWater {
+  /** The programme's settings, with the target this site is judged by. */
+  readonly settings: DesignSettings;
   readonly rain: JudgedRain;
   readonly balance: Balance;
   readonly tankVolume_L: number;
@@ -81,7 +84,7 @@ function siteStops(
   working.push(...tank.working);
   return {
     restated: noRain,
-    own: [...noGauge, ...roofs.problems, ...demand.problems, ...tank.problems],
+    own: [...classWithoutTarget(site), ...noGauge, ...roofs.problems, ...demand.problems, ...tank.problems],
     roofs: roofs.ok ? roofs.value : null,
     demand: demand.ok ? demand.value : null,
     tankVolume_L: tank.tankVolume_L,
@@ -105,6 +108,7 @@ export function siteWater(
   const inflow_L = siteInflow_L(rain.record, roofs, site.rainFactor, programme.yields);
   const days = inflow_L.length;
   return {
+    settings: { ...programme.settings, target: targetOf(site, programme.settings) },
     rain,
     balance: {
       inflow_L,
@@ -116,6 +120,17 @@ export function siteWater(
     otherDemand_L_per_day: demand.other_L_per_day,
     inflow_L_per_year: yearlyInflow_L(inflow_L, rain, roofs, working),
   };
+}
+
+/** What a site is judged by: the target of its class, else the programme's. */
+export function targetOf(site: Pick<SiteFacts, 'target'>, { target }: Pick<DesignSettings, 'target'>): Target {
+  return site.target ?? target;
+}
+
+/** A class that has no target of its own: the programme's stands for it, and that is said. */
+function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly Problem[] {
+  if (siteClass === null || target !== null) return [];
+  return [engineProblem('site.target_of_programme', { file: 'sites.csv', column: 'siteClass', siteId }, { siteClass })];
 }
 
 /** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */

@@ -33,6 +33,8 @@ export interface FindingWords {
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
   site(design: SiteDesign, reason: string | null): string;
   target(target: Target): string;
+  /** The same as short as it can be said, for one class of site. */
+  classTarget(siteClass: string, target: Target): string;
   /** What a water year is called; null where it is a calendar year. */
   waterYear(year: YearAtTank): string | null;
 }

@@ -30,6 +30,11 @@ const columns = [
   'smallestRemedyVerdict',
   'smallestRemedyCost_amount',
   'smallestRemedyCost_currency',
+  'siteClass',
+  'targetFrom',
+  'targetDaysMet_fraction',
+  'targetLongestDryRun_days',
+  'targetGoodYears_fraction',
 ];
 
 /** The first line of verdicts.csv. */
@@ -71,6 +76,11 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     smallest?.verdict ?? null,
     smallest?.cost.amount ?? null,
     smallest?.cost.currency ?? null,
+    design.siteClass,
+    design.targetFrom,
+    design.target.daysMet_fraction,
+    design.target.longestDryRun_days,
+    design.target.goodYears_fraction,
   ]);
 }
 

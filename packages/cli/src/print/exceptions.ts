@@ -15,6 +15,8 @@ export interface Exception {
   readonly verdict: Verdict;
   readonly who: string;
   readonly finding: string;
+  /** Its target, where that is not the programme's. */
+  readonly target: string | null;
   readonly dry: string | null;
   /** The smallest change that mends it, for a site that is short. */
   readonly remedy: string | null;
@@ -44,6 +46,7 @@ export class Exceptions {
       verdict: site.verdict,
       who: whoText(site),
       finding: findingOf(site),
+      target: ownTarget(site),
       dry: dryText(site),
       remedy: site.verdict === 'short' && remedies ? remedyText(remedies) : null,
       weight: (site.people ?? 0) * (site.storage?.dryDays_per_year ?? 1),
@@ -74,7 +77,7 @@ export class Exceptions {
       sheet.blank();
       sheet.verdict(
         site.verdict,
-        [site.who, site.finding, site.dry, site.remedy].filter((text) => text !== null),
+        [site.who, site.target, site.finding, site.dry, site.remedy].filter((text) => text !== null),
       );
     }
     sheet.blank();
@@ -89,6 +92,12 @@ export class Exceptions {
     sheet.line(design.notJudgedYet);
     sheet.line(design.seeOne(folder, example), 0, 2);
   }
+}
+
+/** What a site is judged by, where that is not the programme's target. */
+export function ownTarget({ siteClass, target, targetFrom }: SiteDesign): string | null {
+  if (siteClass === null || targetFrom === 'programme') return null;
+  return `${english.findings.classTarget(siteClass, target)}.`;
 }
 
 /** The smallest change that mends it, or why none does. */

@@ -6,10 +6,11 @@ import {
   type SiteRemedies,
   type StorageFinding,
   stations,
+  type Target,
 } from '@eavewell/engine';
 import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { findingOf } from '../report/siteReport.ts';
-import { whoText } from './exceptions.ts';
+import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';
 import { yearsStrip } from './yearsStrip.ts';
@@ -26,13 +27,16 @@ export function sitePage(
   market: Market,
 ): void {
   sheet.blank();
-  sheet.verdict(site.verdict, [whoText(site), findingOf(site)]);
+  sheet.verdict(
+    site.verdict,
+    [whoText(site), ownTarget(site), findingOf(site)].filter((text) => text !== null),
+  );
   sheet.heading(headings.stations);
   for (const station of stations) {
     const mark = verdictMarks[site.stations[station]][sheet.look.drawn ? 'drawn' : 'plain'];
     sheet.line(`${english.stations[station]} ${english.verdicts[site.stations[station]]}`, 2, 2, mark);
   }
-  if (site.storage) storageSections(sheet, site.storage, settings);
+  if (site.storage) storageSections(sheet, site.storage, site.target, settings);
   if (remedies) siteRemedySection(sheet, remedies, market);
   workingSection(sheet, site);
   problemsSection(sheet, site);
@@ -40,11 +44,11 @@ export function sitePage(
   for (const caution of Object.values(english.cautions)) sheet.line(caution, 2);
 }
 
-function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettings): void {
+function storageSections(sheet: Sheet, f: StorageFinding, target: Target, settings: DesignSettings): void {
   sheet.heading(headings.figures);
   sheet.table(
     figures.columns.map((head) => ({ head, align: 'left' }) as const),
-    figureRows(f, settings),
+    figureRows(f, target),
   );
   sheet.line(design.range(settings.range_fraction), 2);
   sheet.heading(headings.years);
@@ -82,7 +86,7 @@ function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettin
 }
 
 /** Value, likely range and target, in that order, close together. */
-function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (readonly string[])[] {
+function figureRows(f: StorageFinding, target: Target): readonly (readonly string[])[] {
   return [
     [
       figures.goodYears,

@@ -25,6 +25,7 @@ export const engineProblems = {
   'rain.few_years': 'warning',
   'rain.double_mass_bends': 'note',
   'site.facts_in_doubt': 'blocker',
+  'site.target_of_programme': 'note',
   'site.people_unknown': 'blocker',
   'site.gauge_unknown': 'blocker',
   'site.roof_none': 'blocker',

@@ -49,6 +49,10 @@ export interface DemandPurpose {
 export interface SiteFacts {
   readonly siteId: string;
   readonly name: string;
+  /** What sort of site it is, in the programme's own words; null where that is not said. */
+  readonly siteClass: string | null;
+  /** The target of its class; null where the programme's stands for it. */
+  readonly target: Target | null;
   readonly people: number | null;
   readonly gaugeId: string | null;
   /** What the gauge's rain is multiplied by for this site. */

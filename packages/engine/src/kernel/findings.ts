@@ -1,5 +1,6 @@
 import type { DayIndex } from './days.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
+import type { Target } from './facts.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
@@ -112,6 +113,10 @@ export interface SiteDesign {
   readonly name: string;
   readonly people: number | null;
   readonly gaugeId: string | null;
+  readonly siteClass: string | null;
+  /** What it was judged by, and whose target that is. */
+  readonly target: Target;
+  readonly targetFrom: 'programme' | 'class';
   readonly verdict: Verdict;
   readonly stations: Readonly<Record<Station, StationVerdict>>;
   /** Null where facts were missing: the blockers among `problems` say which. */

@@ -1,4 +1,4 @@
-import { type DesignSettings, jeffreysRange, type SiteDesign } from '../kernel/index.ts';
+import { type DesignSettings, jeffreysRange, type SiteDesign, type Target } from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
 import { siteSeries } from '../site.ts';
 import { purposesOf } from '../water/people/index.ts';
@@ -66,7 +66,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
       remedies[0]?.verdict === 'holds'
         ? null
         : storage.cappedBy === null
-          ? whyNot(chains, open, storage.judgedYears)
+          ? whyNot(chains, open, storage.judgedYears, design.target)
           : 'assumed',
     leaveIt: series && rain ? worstYear(storage.years, series, rain, storage.judgedDemand_L_per_day) : null,
   };
@@ -157,8 +157,8 @@ function firstOfEach(found: readonly Remedy[]): readonly Remedy[] {
   return tight !== undefined && asksForLess(tight, holds) ? [holds, tight] : [holds];
 }
 
-function whyNot(chains: Chains, open: Open, judgedYears: number): NotMendedReason {
-  if (isRecordTooShort(chains.settings, judgedYears)) return 'record';
+function whyNot(chains: Chains, open: Open, judgedYears: number, target: Target): NotMendedReason {
+  if (isRecordTooShort(chains.settings, target, judgedYears)) return 'record';
   if (open.second.length === 0) return 'noTanks';
   const roofs = [asItIs, ...open.gutter.map((one) => ({ ...asItIs, roof: [one] }))];
   const some = roofs.some((one) => (chains.sizes(one)?.tankForTarget_L ?? null) !== null);
@@ -166,7 +166,11 @@ function whyNot(chains: Chains, open: Open, judgedYears: number): NotMendedReaso
 }
 
 /** Could this many years hold if every one of them were good? */
-function isRecordTooShort({ leastYears, range_fraction, target }: DesignSettings, judgedYears: number): boolean {
+function isRecordTooShort(
+  { leastYears, range_fraction }: DesignSettings,
+  target: Target,
+  judgedYears: number,
+): boolean {
   if (judgedYears < leastYears) return true;
   return jeffreysRange(judgedYears, judgedYears, range_fraction).low < target.goodYears_fraction;
 }

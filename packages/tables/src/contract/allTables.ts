@@ -8,13 +8,25 @@ import { roofs } from './roofs.ts';
 import { sites } from './sites.ts';
 import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
+import { targets } from './targets.ts';
 
 /** The tables kept one to a file, by name. */
-export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices } as const;
+export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices, targets } as const;
 
 export type FolderTableName = keyof typeof folderTables;
 
 export const folderTableNames = Object.keys(folderTables) as readonly FolderTableName[];
 
 /** Every table there is, in the order of the page of tables. */
-export const allTables: readonly Table[] = [sites, roofs, diverters, tanks, demand, gauges, rain, parts, prices];
+export const allTables: readonly Table[] = [
+  sites,
+  roofs,
+  diverters,
+  tanks,
+  demand,
+  gauges,
+  rain,
+  parts,
+  prices,
+  targets,
+];

@@ -206,6 +206,20 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
+/** A target of a class that no site is of is worth knowing: the class may be written another way. */
+function checkClasses(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.sites?.usable !== true) return;
+  const classes = idsOf(tables.sites, 'siteClass');
+  const used = new Set([...classes].filter((siteClass) => siteClass !== null));
+  for (const { row, values } of tables.targets?.rows ?? []) {
+    const value = values.siteClass!;
+    if (used.has(value)) continue;
+    const facts = { value, likely: nearest(value, used) ?? '', expected: 'a siteClass of sites.csv' };
+    const place = { file: tables.targets!.file, row, column: 'siteClass' };
+    checker.problems.push(tableProblem('link.class_unused', place, facts));
+  }
+}
+
 /** Two files whose names differ only by case are one file on many computers. */
 function checkCase(checker: LinkChecker, tables: TablesRead): void {
   const seen = new Map<string, string>();
@@ -237,6 +251,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkRoofs(checker, tables);
   checkJoined(checker, tables);
   checkParts(checker, tables);
+  checkClasses(checker, tables);
   checkCase(checker, tables);
   return checker;
 }

@@ -1,8 +1,12 @@
 import type { Place, Problem } from '@eavewell/engine';
+import type { FolderTableName } from '../contract/allTables.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows are about a site. */
 const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
+
+/** Tables whose rows sites name: a fault of their first line bears on every site. */
+const namedTables = ['parts', 'targets'] as const;
 
 /** Which places put a site in doubt. */
 export interface Doubts {
@@ -12,6 +16,8 @@ export interface Doubts {
   readonly byPart: ReadonlyMap<string, readonly Place[]>;
   /** By gauge, for the sites that name it. */
   readonly byGauge: ReadonlyMap<string, readonly Place[]>;
+  /** By class, for the sites of it. */
+  readonly byClass: ReadonlyMap<string, readonly Place[]>;
   /** Faults of a whole file. */
   readonly ofAll: readonly Place[];
   /** Faults in the programme's own demand, for the sites that have none of their own. */
@@ -48,7 +54,7 @@ function idsByLook(tables: TablesRead): ReadonlyMap<string, readonly string[]> {
 }
 
 /** Places of blockers in the rows of a table that sites name by its key, by that key. */
-function doubtsByKey(read: TablesRead['parts'] | TablesRead['gauges'], key: 'partId' | 'gaugeId') {
+function doubtsByKey(read: TablesRead[FolderTableName], key: 'partId' | 'gaugeId' | 'siteClass') {
   const byKey = new Map<string, Place[]>();
   const idOf = new Map<number, string>();
   for (const { row, values } of read?.rows ?? []) idOf.set(row, String((values as Record<string, unknown>)[key]));
@@ -84,8 +90,9 @@ export function findDoubts(
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
   const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
-  for (const { severity, place } of tables.parts?.problems ?? [])
-    if (severity === 'blocker' && place.row === 1) ofAll.push(place);
+  for (const name of namedTables)
+    for (const { severity, place } of tables[name]?.problems ?? [])
+      if (severity === 'blocker' && place.row === 1) ofAll.push(place);
   for (const { code, severity, place, facts } of found) {
     if (severity !== 'blocker') continue;
     if (code === 'link.unknown_site')
@@ -96,5 +103,6 @@ export function findDoubts(
   }
   const byPart = doubtsByKey(tables.parts, 'partId');
   const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
-  return { bySite, byPart, byGauge, ofAll, ofProgrammeDemand };
+  const byClass = doubtsByKey(tables.targets, 'siteClass');
+  return { bySite, byPart, byGauge, byClass, ofAll, ofProgrammeDemand };
 }

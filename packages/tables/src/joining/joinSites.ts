@@ -1,4 +1,13 @@
-import type { DemandPurpose, DiverterFacts, Place, RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
+import type {
+  DemandPurpose,
+  DesignSettings,
+  DiverterFacts,
+  Place,
+  RoofFacts,
+  SiteFacts,
+  TankFacts,
+  Target,
+} from '@eavewell/engine';
 import type { Doubts } from './findDoubts.ts';
 import type { TablesRead } from './tablesRead.ts';
 
@@ -19,6 +28,23 @@ function bySite<R extends { readonly row: number; readonly values: { readonly si
   return groups;
 }
 
+/** What a site's row names in other tables. */
+type NamedBySite = Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'>;
+
+/** The targets of the classes; what a row leaves empty is the programme's. */
+function targetsByClass({ targets }: TablesRead, ofProgramme: Target): ReadonlyMap<string, Target> {
+  return new Map(
+    (targets?.rows ?? []).map(({ values }) => [
+      values.siteClass!,
+      {
+        daysMet_fraction: values.daysMet_fraction ?? ofProgramme.daysMet_fraction,
+        longestDryRun_days: values.longestDryRun_days ?? ofProgramme.longestDryRun_days,
+        goodYears_fraction: values.goodYears_fraction ?? ofProgramme.goodYears_fraction,
+      },
+    ]),
+  );
+}
+
 /** Everything about sites, by site. */
 class SiteJoiner {
   private readonly roofs;
@@ -26,15 +52,17 @@ class SiteJoiner {
   private readonly demand;
   private readonly diverters;
   private readonly volumes: ReadonlyMap<string, number | null>;
+  private readonly targets: ReadonlyMap<string, Target>;
   private readonly unlinked: ReadonlySet<string>;
   private readonly doubts: Doubts;
 
-  constructor(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts) {
+  constructor(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts, settings: DesignSettings) {
     this.roofs = bySite('roofs', tables.roofs?.rows, unlinked);
     this.tanks = bySite('tanks', tables.tanks?.rows, unlinked);
     this.demand = bySite('demand', tables.demand?.rows, unlinked);
     this.diverters = bySite('diverters', tables.diverters?.rows, unlinked);
     this.volumes = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.volume_L]));
+    this.targets = targetsByClass(tables, settings.target);
     this.unlinked = unlinked;
     this.doubts = doubts;
   }
@@ -86,13 +114,18 @@ class SiteJoiner {
     }));
   }
 
-  doubtsOf(siteId: string, gaugeId: string | null): readonly Place[] {
-    const { bySite: own, byPart, byGauge, ofAll, ofProgrammeDemand } = this.doubts;
+  targetOf(siteClass: string | null): Target | null {
+    return siteClass === null ? null : (this.targets.get(siteClass) ?? null);
+  }
+
+  doubtsOf({ siteId, gaugeId, siteClass }: NamedBySite): readonly Place[] {
+    const { bySite: own, byPart, byGauge, byClass, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
       ...[...parts].flatMap((partId) => byPart.get(partId) ?? []),
       ...(byGauge.get(gaugeId ?? '') ?? []),
+      ...(byClass.get(siteClass ?? '') ?? []),
       ...(this.hasOwnDemand(siteId) ? [] : ofProgrammeDemand),
       ...ofAll,
     ];
@@ -106,17 +139,25 @@ class SiteJoiner {
  * @param tables - the tables as they were read
  * @param unlinked - rows and cells whose links lead nowhere
  * @param doubts - places by what they put in doubt
+ * @param settings - the programme's settings
  * @returns the sites, in the order of their table
  * @law a site in the table is in the facts
  * @definition ours
  */
-export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts): readonly SiteFacts[] {
-  const joiner = new SiteJoiner(tables, unlinked, doubts);
-  const around = (siteId: string, gaugeId: string | null) => ({
+export function joinSites(
+  tables: TablesRead,
+  unlinked: ReadonlySet<string>,
+  doubts: Doubts,
+  settings: DesignSettings,
+): readonly SiteFacts[] {
+  const joiner = new SiteJoiner(tables, unlinked, doubts, settings);
+  const around = ({ siteId, gaugeId, siteClass }: NamedBySite) => ({
+    siteClass,
+    target: joiner.targetOf(siteClass),
     roofs: joiner.roofsOf(siteId),
     tanks: joiner.tanksOf(siteId),
     demand: joiner.demandOf(siteId),
-    doubts: joiner.doubtsOf(siteId, gaugeId),
+    doubts: joiner.doubtsOf({ siteId, gaugeId, siteClass }),
   });
   const known = (tables.sites?.rows ?? []).map(({ row, values }) => ({
     row,
@@ -127,7 +168,7 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
-      ...around(values.siteId!, values.gaugeId),
+      ...around({ siteId: values.siteId!, gaugeId: values.gaugeId, siteClass: values.siteClass }),
     },
   }));
   const ids = new Set(known.map(({ site }) => site.siteId));
@@ -135,8 +176,9 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
+    const nothingNamed = { siteId, gaugeId: null, siteClass: null };
     const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null };
-    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId, null) } }];
+    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);
 }

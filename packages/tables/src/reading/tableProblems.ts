@@ -78,6 +78,7 @@ export const tableProblems = {
   'link.unknown_part': 'blocker',
   'link.part_not_tank': 'blocker', // kind
   'link.joined_to_itself': 'blocker',
+  'link.class_unused': 'note', // value: a class that no site has
   'link.not_checked': 'warning', // value: the table; expected: the table that could not be read; count of rows
   'link.ids_differ_by_case': 'warning', // value, other
   // Rain files.

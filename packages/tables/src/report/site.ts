@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { day, problem, range, stationVerdict, verdict, workingLine } from './parts.ts';
+import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
 
 const dryRun = z
@@ -95,6 +95,9 @@ export const siteReport = z
     name: z.string(),
     people: z.int().nullable(),
     gaugeId: z.string().nullable(),
+    siteClass: z.string().nullable(),
+    target: target.describe('What it was judged by.'),
+    targetFrom: z.enum(['programme', 'class']).describe('Whose target that is.'),
     verdict,
     stations: z.strictObject({
       roof: stationVerdict,

@@ -156,6 +156,11 @@ const site = {
     const where = at.file === undefined ? '' : `${count === 1 ? '' : ', the first'}: ${place(at)}`;
     return say(`${rows} could not be used${where}.`, 'Mend what "eavewell check" names; until then it has no verdict.');
   },
+  'site.target_of_programme': (t) =>
+    say(
+      `The class ${named(t, 'siteClass', 'of the site')} has no target of its own; the programme's is used.`,
+      'Add the class to targets.csv if more or less is asked of it.',
+    ),
   'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
   'site.gauge_unknown': (t) =>
     say(

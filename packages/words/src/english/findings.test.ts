@@ -77,12 +77,22 @@ describe('findings in words', () => {
     );
   });
 
+  it('puts the target of a class in short words', () => {
+    const target = { daysMet_fraction: 0.99, longestDryRun_days: 2, goodYears_fraction: 0.9 };
+    expect(english.findings.classTarget('clinic', target)).toBe(
+      'Target of clinic: 99 % of days, no dry run over 2 days in 9 years of 10',
+    );
+  });
+
   it('never passes a site without facts', () => {
     const design = {
       siteId: 'S1',
       name: 'Anywhere',
       people: null,
       gaugeId: null,
+      siteClass: null,
+      target: defaultSettings.target,
+      targetFrom: 'programme',
       verdict: 'unknown',
       stations: { roof: 'notJudged', gutter: 'notJudged', storage: 'unknown', unit: 'notJudged', tap: 'notJudged' },
       storage: null,

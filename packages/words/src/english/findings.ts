@@ -74,10 +74,17 @@ function yearsShare(fraction: number): string {
   return share ? `in ${share[0]} years of ${share[1]}` : `in ${numbers.percent(fraction)} of years`;
 }
 
+function targetDays(t: Target): string {
+  return t.daysMet_fraction >= 1 ? 'every day' : `${numbers.percent(t.daysMet_fraction)} of days`;
+}
+
 function target(t: Target): string {
-  const share = t.daysMet_fraction >= 1 ? 'every day' : `${numbers.percent(t.daysMet_fraction)} of days`;
   const run = numbers.days(t.longestDryRun_days);
-  return `enough water on ${share}, and no dry run over ${run} ${yearsShare(t.goodYears_fraction)}. A year with enough water has no dry run over ${run}`;
+  return `enough water on ${targetDays(t)}, and no dry run over ${run} ${yearsShare(t.goodYears_fraction)}. A year with enough water has no dry run over ${run}`;
+}
+
+function classTarget(siteClass: string, t: Target): string {
+  return `Target of ${siteClass}: ${targetDays(t)}, no dry run over ${numbers.days(t.longestDryRun_days)} ${yearsShare(t.goodYears_fraction)}`;
 }
 
 /** What a water year is called, where it is not a calendar year. */
@@ -92,4 +99,4 @@ function site(design: SiteDesign, reason: string | null): string {
   return reason === null ? 'Not enough facts for a verdict.' : `No verdict. ${reason}`;
 }
 
-export const findings: FindingWords = { storage, site, target, waterYear };
+export const findings: FindingWords = { storage, site, target, classTarget, waterYear };

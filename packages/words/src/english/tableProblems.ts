@@ -219,6 +219,8 @@ const link = {
     say(`The part ${quoted(t)} is not a tank, but: ${t.text('kind')}.`, 'Name a part whose kind is tank.'),
   'link.joined_to_itself': (t) =>
     say(`The tank ${quoted(t)} is joined to itself.`, 'Name the other tank, or leave the cell empty.'),
+  'link.class_unused': (t) =>
+    say(`No site is of the class ${quoted(t)}.`, nearest(t, 'Its target was not used; write the class in sites.csv.')),
   'link.not_checked': (t) =>
     say(
       `Ids of ${t.text('value')} could not be checked, because ${t.text('expected')} could not be read.`,
