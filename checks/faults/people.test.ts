@@ -97,3 +97,121 @@ describe('targets by class', () => {
   ];
   it.each(faults)('$fault', assertFault);
 });
+
+/** The good folder with calendars of presence, and a purpose of some months. */
+const comingAndGoing: Readonly<Record<string, string>> = {
+  ...good,
+  'sites.csv': [
+    'siteId,name,people,gaugeId,presenceCalendar',
+    'S001,Upper Tarn,120,G-east,terms',
+    'S002,Lower Tarn,85,G-east,terms',
+    'S003,Ferry Stones,240,G-west,',
+    '',
+  ].join('\n'),
+  'presence.csv': [
+    'calendarId,from,to,presentFraction,reason',
+    'terms,12-15,01-10,0.1,long holidays',
+    'terms,06-01,06-30,0.2,harvest',
+    'feasts,08-01,08-07,1.4,feast of boats',
+    '',
+  ].join('\n'),
+  'demand.csv': [
+    'siteId,purpose,litres_per_person_per_day,judged,months',
+    ',drinking,7.5,yes,',
+    ',washing,5,no,11 to 2',
+    '',
+  ].join('\n'),
+};
+
+describe('calendars of presence', () => {
+  it('are joined to their sites, and months to their purposes', async () => {
+    const read = await readFiles(comingAndGoing);
+    expect(read.problems).toEqual([]);
+    const terms = {
+      calendarId: 'terms',
+      periods: [
+        { from_dayOfYear: 152, to_dayOfYear: 181, presentFraction: 0.2, reason: 'harvest' },
+        { from_dayOfYear: 349, to_dayOfYear: 10, presentFraction: 0.1, reason: 'long holidays' },
+      ],
+    };
+    expect(read.facts.sites.map(({ presence }) => presence)).toEqual([terms, terms, null]);
+    expect(read.facts.sites[0]!.demand.map(({ months }) => months)).toEqual([undefined, [1, 2, 11, 12]]);
+  });
+
+  const faults: readonly Fault[] = [
+    {
+      fault: 'a calendar that is not there',
+      files: () => changedIn(comingAndGoing, 'sites.csv', '85,G-east,terms', '85,G-east,term'),
+      problems: ['link.unknown_calendar blocker @ sites.csv 3 presenceCalendar = "term"'],
+      notUsed: ['sites.csv 3 presenceCalendar link.unknown_calendar'],
+      inDoubt: ['S002'],
+    },
+    {
+      fault: 'no table of calendars',
+      files: () => {
+        const { 'presence.csv': _presence, ...rest } = comingAndGoing;
+        return rest;
+      },
+      problems: [
+        'link.unknown_calendar blocker @ sites.csv 2 presenceCalendar = "terms"',
+        'link.unknown_calendar blocker @ sites.csv 3 presenceCalendar = "terms"',
+      ],
+      notUsed: [
+        'sites.csv 2 presenceCalendar link.unknown_calendar',
+        'sites.csv 3 presenceCalendar link.unknown_calendar',
+      ],
+      inDoubt: ['S001', 'S002'],
+    },
+    {
+      fault: 'two periods that share a day, over the year’s end',
+      files: () => changedIn(comingAndGoing, 'presence.csv', 'terms,06-01,06-30', 'terms,01-10,01-20'),
+      problems: ['link.periods_overlap blocker @ presence.csv 3 from = "terms"'],
+      notUsed: [],
+      inDoubt: ['S001', 'S002'],
+    },
+    {
+      fault: 'two periods with one first day',
+      files: () => changedIn(comingAndGoing, 'presence.csv', 'terms,06-01,06-30', 'terms,12-15,12-20'),
+      problems: ['row.key_twice blocker @ presence.csv 3 from = "terms 12-15"'],
+      notUsed: ['presence.csv 3 whole row.key_twice'],
+      inDoubt: ['S001', 'S002'],
+    },
+    {
+      fault: 'a day a spreadsheet made a date of',
+      files: () => changedIn(comingAndGoing, 'presence.csv', 'terms,06-01,', 'terms,01-Jun,'),
+      problems: ['cell.not_a_month_day blocker @ presence.csv 3 from = "01-Jun"'],
+      notUsed: ['presence.csv 3 whole cell.not_a_month_day'],
+      inDoubt: ['S001', 'S002'],
+    },
+    {
+      fault: 'a share in percent',
+      files: () => changedIn(comingAndGoing, 'presence.csv', '06-30,0.2', '06-30,20'),
+      problems: ['cell.out_of_range blocker @ presence.csv 3 presentFraction = "20"'],
+      notUsed: ['presence.csv 3 whole cell.out_of_range'],
+      inDoubt: ['S001', 'S002'],
+    },
+    {
+      fault: 'months a spreadsheet made a date of, in the programme’s own demand',
+      files: () => changedIn(comingAndGoing, 'demand.csv', '11 to 2', '02-Nov'),
+      problems: ['cell.not_months blocker @ demand.csv 3 months = "02-Nov"'],
+      notUsed: ['demand.csv 3 months cell.not_months'],
+      inDoubt: ['S001', 'S002', 'S003'],
+    },
+    {
+      fault: 'a first line that cannot be used puts every site in doubt',
+      files: () => changedIn(comingAndGoing, 'presence.csv', ',from,', ',start,'),
+      problems: [
+        'header.column_missing blocker @ presence.csv 1 from = ""',
+        'header.column_unknown note @ presence.csv 1 start = "start"',
+      ],
+      notUsed: [2, 3, 4].map((row) => `presence.csv ${row} whole header.column_missing`),
+      inDoubt: ['S001', 'S002', 'S003'],
+    },
+  ];
+  it.each(faults)('$fault', assertFault);
+
+  it('name the day a spreadsheet was given', async () => {
+    const read = await readFiles(changedIn(comingAndGoing, 'presence.csv', 'terms,06-01,', 'terms,01-Jun,'));
+    expect(read.problems[0]!.facts['likely']).toBe('06-01');
+  });
+});

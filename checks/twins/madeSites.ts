@@ -86,6 +86,7 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     name: 'Made up',
     siteClass: null,
     target: null,
+    presence: null,
     people,
     gaugeId: 'G',
     rainFactor: 1,

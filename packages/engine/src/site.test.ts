@@ -42,6 +42,7 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
     name: 'Hall',
     siteClass: null,
     target: null,
+    presence: null,
     people: 30,
     gaugeId: 'G1',
     rainFactor: 1,

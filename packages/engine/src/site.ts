@@ -92,6 +92,7 @@ export function siteSeries(
     firstDay: record.firstDay,
     rain_mm: record.rain_mm.map((depth) => depth * site.rainFactor),
     inflow_L: water.balance.inflow_L,
+    judgedAsked_L: water.balance.judged_L,
     ...run.series!,
     dry: run.dry,
     state: record.state,

@@ -9,7 +9,7 @@ import {
   type Target,
   type WorkingLine,
 } from './kernel/index.ts';
-import { type DailyDemand, dailyDemand } from './water/people/index.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import { type Balance, type DrawnYears, drawYears, type TankSize, usableVolume } from './water/storage/index.ts';
@@ -30,6 +30,7 @@ export interface SiteWater {
   readonly balance: Balance;
   readonly tankVolume_L: number;
   readonly judgedDemand_L_per_day: number;
+  readonly judgedDemandHighest_L_per_day: number;
   readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
 }
@@ -112,11 +113,12 @@ export function siteWater(
     rain,
     balance: {
       inflow_L,
-      judged_L: new Float64Array(days).fill(demand.judged_L_per_day),
-      other_L: new Float64Array(days).fill(demand.other_L_per_day),
+      judged_L: demandOnDays_L(demand.judgedByDay_L, rain.record.firstDay, days),
+      other_L: demandOnDays_L(demand.otherByDay_L, rain.record.firstDay, days),
     },
     tankVolume_L,
     judgedDemand_L_per_day: demand.judged_L_per_day,
+    judgedDemandHighest_L_per_day: demand.judgedHighest_L_per_day,
     otherDemand_L_per_day: demand.other_L_per_day,
     inflow_L_per_year: yearlyInflow_L(inflow_L, rain, roofs, working),
   };

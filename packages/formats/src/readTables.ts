@@ -24,7 +24,16 @@ export interface TablesOfFolder {
 }
 
 /** Tables whose faults as a whole file put every site in doubt: without them sites would be judged on what was left. */
-const bearOnSites: readonly FolderTableName[] = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'parts', 'targets'];
+const bearOnSites: readonly FolderTableName[] = [
+  'sites',
+  'roofs',
+  'diverters',
+  'tanks',
+  'demand',
+  'parts',
+  'targets',
+  'presence',
+];
 
 interface FileOfTable {
   readonly read: TableRead | null;

@@ -98,7 +98,7 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
       figures.dryDays,
       numbers.daysAYear(f.dryDays_per_year),
       numbers.likely(f.dryDays_per_year_range),
-      figures.atMost(numbers.days((1 - target.daysMet_fraction) * meanYear_days)),
+      figures.atMost(numbers.days((1 - target.daysMet_fraction) * f.askedDays_per_year)),
     ],
     [
       figures.daysMet,
@@ -113,7 +113,7 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
       '',
       f.tankForTarget_L === null ? figures.noTank : figures.atLeast(numbers.tankLitres(f.tankForTarget_L)),
     ],
-    [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''],
+    ...askedRows(f),
     ...otherRows(f),
     [figures.caught, numbers.litresADay(f.inflow_L_per_year / meanYear_days), '', ''],
     [figures.shortfall, numbers.quantity(f.shortfall_L_per_year, 'L_per_year'), '', ''],
@@ -124,6 +124,15 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
       '',
     ],
   ];
+}
+
+/** The judged litres asked; where they change through the year, the mean, the highest day and the days they are asked on. */
+function askedRows(f: StorageFinding): readonly (readonly string[])[] {
+  const asked = [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''];
+  if (f.judgedDemandHighest_L_per_day === f.judgedDemand_L_per_day) return [asked];
+  const highest = figures.upTo(numbers.litresADay(f.judgedDemandHighest_L_per_day));
+  const days = [figures.askedDays, numbers.daysAYear(f.askedDays_per_year), '', ''];
+  return [[...asked.slice(0, 2), highest, ''], days];
 }
 
 /** What is asked besides the judged litres, and how often it is not wholly there. */

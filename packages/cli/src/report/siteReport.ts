@@ -47,6 +47,8 @@ function storageReport(f: StorageFinding): NonNullable<SiteReport['storage']> {
     verdict: f.verdict,
     tankVolume_L: f.tankVolume_L,
     judgedDemand_L_per_day: f.judgedDemand_L_per_day,
+    judgedDemandHighest_L_per_day: f.judgedDemandHighest_L_per_day,
+    askedDays_per_year: f.askedDays_per_year,
     otherDemand_L_per_day: f.otherDemand_L_per_day,
     inflow_L_per_year: f.inflow_L_per_year,
     judgedYears: f.judgedYears,

@@ -44,6 +44,8 @@ export const engineProblems = {
   'site.tanks_separate': 'blocker',
   'site.demand_assumed': 'note',
   'site.no_judged_demand': 'blocker',
+  'site.presence_gaps': 'note',
+  'site.nobody_present': 'blocker',
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

@@ -43,6 +43,25 @@ export interface DemandPurpose {
   readonly purpose: string;
   readonly litres_per_person_per_day: number;
   readonly judged: boolean;
+  /** Months it is wanted in, each a month from 1 to 12; left out: every month. */
+  readonly months?: readonly number[];
+}
+
+/** A stretch of the year in which not everyone is there, or more than usual are. */
+export interface PresencePeriod {
+  /** First and last calendar day, 1 to 365, in a year without 29 February; the last may come before the first: over the year's end. */
+  readonly from_dayOfYear: number;
+  readonly to_dayOfYear: number;
+  /** Share of the people who are there, 0 to 3. */
+  readonly presentFraction: number;
+  readonly reason: string | null;
+}
+
+/** Who is there when: a calendar that sites may share. On days without a period everyone is there. */
+export interface PresenceCalendar {
+  readonly calendarId: string;
+  /** No two overlap. */
+  readonly periods: readonly PresencePeriod[];
 }
 
 /** All the engine is told of one site. */
@@ -62,6 +81,8 @@ export interface SiteFacts {
   readonly tanks: readonly TankFacts[];
   /** The site's own purposes, or the programme's where it has none; empty where neither is given. */
   readonly demand: readonly DemandPurpose[];
+  /** Who is there when; null: everyone, all the year. */
+  readonly presence: PresenceCalendar | null;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
 }

@@ -40,7 +40,11 @@ export interface SizePoint {
 export interface StorageFinding {
   readonly verdict: Verdict;
   readonly tankVolume_L: number;
+  /** Means over the days of the year, and what the day with most of all asks for. */
   readonly judgedDemand_L_per_day: number;
+  readonly judgedDemandHighest_L_per_day: number;
+  /** Days on which judged litres are asked, in a mean judged year. */
+  readonly askedDays_per_year: number;
   readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
   readonly judgedYears: number;
@@ -96,6 +100,8 @@ export interface StorageSeries {
   readonly firstDay: DayIndex;
   readonly rain_mm: Float64Array;
   readonly inflow_L: Float64Array;
+  /** Asked for the judged purposes. */
+  readonly judgedAsked_L: Float64Array;
   /** At the end of the day. */
   readonly content_L: Float64Array;
   readonly judgedTaken_L: Float64Array;

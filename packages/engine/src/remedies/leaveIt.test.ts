@@ -11,13 +11,15 @@ const span = (label: number, from: number, to: number) => ({ label, from, to, mi
 
 it('finds the judged year with the most dry days, then the longest run, and its litres short', () => {
   const rain = { years: [span(2001, 0, 2), span(2002, 2, 4), span(2003, 4, 6), span(2004, 6, 8)] };
+  // In 2002 its second day asks for half as much.
+  const judgedAsked_L = Float64Array.of(10, 10, 10, 5, 10, 10, 10, 10);
   const judgedTaken_L = Float64Array.of(10, 10, 4, 0, 0, 0, 10, 7);
   const years = [year(2001, 0, 0), year(2002, 2, 2), year(2003, 9, 9, false), year(2004, 2, 1)];
-  expect(worstYear(years, { judgedTaken_L }, rain, 10)).toEqual({
+  expect(worstYear(years, { judgedAsked_L, judgedTaken_L }, rain)).toEqual({
     waterYear: 2002,
     dryDays: 2,
     longestRun_days: 2,
-    shortfall_L: 16,
+    shortfall_L: 11,
   });
-  expect(worstYear([year(2003, 9, 9, false)], { judgedTaken_L }, rain, 10)).toBeNull();
+  expect(worstYear([year(2003, 9, 9, false)], { judgedAsked_L, judgedTaken_L }, rain)).toBeNull();
 });

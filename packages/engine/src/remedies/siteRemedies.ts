@@ -68,7 +68,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
         : storage.cappedBy === null
           ? whyNot(chains, open, storage.judgedYears, design.target)
           : 'assumed',
-    leaveIt: series && rain ? worstYear(storage.years, series, rain, storage.judgedDemand_L_per_day) : null,
+    leaveIt: series && rain ? worstYear(storage.years, series, rain) : null,
   };
 }
 

@@ -2,6 +2,7 @@ import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
 import { gauges } from './gauges.ts';
 import { parts } from './parts.ts';
+import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
 import { roofs } from './roofs.ts';
@@ -11,7 +12,18 @@ import { tanks } from './tanks.ts';
 import { targets } from './targets.ts';
 
 /** The tables kept one to a file, by name. */
-export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices, targets } as const;
+export const folderTables = {
+  sites,
+  roofs,
+  diverters,
+  tanks,
+  demand,
+  gauges,
+  parts,
+  prices,
+  targets,
+  presence,
+} as const;
 
 export type FolderTableName = keyof typeof folderTables;
 
@@ -29,4 +41,5 @@ export const allTables: readonly Table[] = [
   parts,
   prices,
   targets,
+  presence,
 ];

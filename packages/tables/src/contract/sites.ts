@@ -24,5 +24,6 @@ export const sites = defineTable({
     }),
     handOverDay: date('The day the site is handed over with an empty tank.', '1950-01-01', '2150-12-31'),
     siteClass: id('What sort of site it is, in your own words, such as village, school or clinic.', 'none'),
+    presenceCalendar: id('The calendar of who is there when.', 'everyone, all the year'),
   },
 });

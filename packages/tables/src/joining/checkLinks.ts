@@ -1,4 +1,4 @@
-import type { Place, Problem } from '@eavewell/engine';
+import { daysOfPeriod, type Place, type Problem } from '@eavewell/engine';
 import { nearest } from '../reading/nearest.ts';
 import type { TableRow } from '../reading/readRows.ts';
 import { type NotUsed, type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
@@ -206,6 +206,30 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
+/** Calendars that sites name must be there, and no two periods of one may overlap: who is there would be said twice. */
+function checkPresence(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.presence?.usable === false) return;
+  const known = idsOf(tables.presence, 'calendarId');
+  for (const row of tables.sites?.rows ?? []) {
+    const { siteId, presenceCalendar: id } = row.values;
+    if (id === null || known.has(id)) continue;
+    const at = { table: 'sites', file: tables.sites!.file, row, column: 'presenceCalendar', id, siteId };
+    checker.refuse({ ...at, code: 'link.unknown_calendar', wholeRow: false }, known, 'a calendarId of presence.csv');
+  }
+  const taken = new Map<string, number>();
+  for (const { row, values } of tables.presence?.rows ?? []) {
+    const period = { from_dayOfYear: values.from!, to_dayOfYear: values.to! };
+    const days = daysOfPeriod(period).map((day) => `${values.calendarId} ${day}`);
+    const other = days.map((day) => taken.get(day)).find((found) => found !== undefined);
+    if (other !== undefined) {
+      const facts = { value: values.calendarId!, other, expected: 'periods that do not overlap' };
+      const place = { file: tables.presence!.file, row, column: 'from' };
+      checker.problems.push(tableProblem('link.periods_overlap', place, facts));
+    }
+    for (const day of days) taken.set(day, row);
+  }
+}
+
 /** A target of a class that no site is of is worth knowing: the class may be written another way. */
 function checkClasses(checker: LinkChecker, tables: TablesRead): void {
   if (tables.sites?.usable !== true) return;
@@ -251,6 +275,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkRoofs(checker, tables);
   checkJoined(checker, tables);
   checkParts(checker, tables);
+  checkPresence(checker, tables);
   checkClasses(checker, tables);
   checkCase(checker, tables);
   return checker;

@@ -6,7 +6,7 @@ import type { TablesRead } from './tablesRead.ts';
 const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
 
 /** Tables whose rows sites name: a fault of their first line bears on every site. */
-const namedTables = ['parts', 'targets'] as const;
+const namedTables = ['parts', 'targets', 'presence'] as const;
 
 /** Which places put a site in doubt. */
 export interface Doubts {
@@ -18,6 +18,8 @@ export interface Doubts {
   readonly byGauge: ReadonlyMap<string, readonly Place[]>;
   /** By class, for the sites of it. */
   readonly byClass: ReadonlyMap<string, readonly Place[]>;
+  /** By calendar, for the sites that name it. */
+  readonly byCalendar: ReadonlyMap<string, readonly Place[]>;
   /** Faults of a whole file. */
   readonly ofAll: readonly Place[];
   /** Faults in the programme's own demand, for the sites that have none of their own. */
@@ -54,14 +56,14 @@ function idsByLook(tables: TablesRead): ReadonlyMap<string, readonly string[]> {
 }
 
 /** Places of blockers in the rows of a table that sites name by its key, by that key. */
-function doubtsByKey(read: TablesRead[FolderTableName], key: 'partId' | 'gaugeId' | 'siteClass') {
+function doubtsByKey(read: TablesRead[FolderTableName], key: 'partId' | 'gaugeId' | 'siteClass' | 'calendarId') {
   const byKey = new Map<string, Place[]>();
   const idOf = new Map<number, string>();
   for (const { row, values } of read?.rows ?? []) idOf.set(row, String((values as Record<string, unknown>)[key]));
   for (const { row, keys } of read?.lost ?? []) if (keys[key] !== undefined) idOf.set(row, keys[key]);
   for (const { severity, place, code, facts } of read?.problems ?? []) {
     if (severity !== 'blocker' || place.row === undefined) continue;
-    const id = code === 'row.key_twice' ? String(facts['value']) : idOf.get(place.row);
+    const id = code === 'row.key_twice' ? String(facts['value']).split(' ')[0] : idOf.get(place.row);
     if (id !== undefined) add(byKey, id, place);
   }
   return byKey;
@@ -104,5 +106,8 @@ export function findDoubts(
   const byPart = doubtsByKey(tables.parts, 'partId');
   const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
   const byClass = doubtsByKey(tables.targets, 'siteClass');
-  return { bySite, byPart, byGauge, byClass, ofAll, ofProgrammeDemand };
+  const byCalendar = doubtsByKey(tables.presence, 'calendarId');
+  for (const { code, place, facts } of linkProblems)
+    if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
+  return { bySite, byPart, byGauge, byClass, byCalendar, ofAll, ofProgrammeDemand };
 }

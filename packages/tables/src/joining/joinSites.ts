@@ -3,6 +3,7 @@ import type {
   DesignSettings,
   DiverterFacts,
   Place,
+  PresenceCalendar,
   RoofFacts,
   SiteFacts,
   TankFacts,
@@ -29,7 +30,26 @@ function bySite<R extends { readonly row: number; readonly values: { readonly si
 }
 
 /** What a site's row names in other tables. */
-type NamedBySite = Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'>;
+interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'> {
+  readonly calendarId: string | null;
+}
+
+/** The calendars of presence, each with its periods in the order of the year. */
+function calendarsById({ presence }: TablesRead): ReadonlyMap<string, PresenceCalendar> {
+  const calendars = new Map<string, PresenceCalendar>();
+  for (const { values } of presence?.rows ?? []) {
+    const calendarId = values.calendarId!;
+    const period = {
+      from_dayOfYear: values.from!,
+      to_dayOfYear: values.to!,
+      presentFraction: values.presentFraction!,
+      reason: values.reason,
+    };
+    const periods = [...(calendars.get(calendarId)?.periods ?? []), period];
+    calendars.set(calendarId, { calendarId, periods: periods.sort((a, b) => a.from_dayOfYear - b.from_dayOfYear) });
+  }
+  return calendars;
+}
 
 /** The targets of the classes; what a row leaves empty is the programme's. */
 function targetsByClass({ targets }: TablesRead, ofProgramme: Target): ReadonlyMap<string, Target> {
@@ -52,6 +72,7 @@ class SiteJoiner {
   private readonly demand;
   private readonly diverters;
   private readonly volumes: ReadonlyMap<string, number | null>;
+  private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
   private readonly targets: ReadonlyMap<string, Target>;
   private readonly unlinked: ReadonlySet<string>;
   private readonly doubts: Doubts;
@@ -62,6 +83,7 @@ class SiteJoiner {
     this.demand = bySite('demand', tables.demand?.rows, unlinked);
     this.diverters = bySite('diverters', tables.diverters?.rows, unlinked);
     this.volumes = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.volume_L]));
+    this.calendars = calendarsById(tables);
     this.targets = targetsByClass(tables, settings.target);
     this.unlinked = unlinked;
     this.doubts = doubts;
@@ -111,6 +133,7 @@ class SiteJoiner {
       purpose: values.purpose!,
       litres_per_person_per_day: values.litres_per_person_per_day!,
       judged: values.judged!,
+      ...(values.months === null ? {} : { months: values.months }),
     }));
   }
 
@@ -118,14 +141,19 @@ class SiteJoiner {
     return siteClass === null ? null : (this.targets.get(siteClass) ?? null);
   }
 
-  doubtsOf({ siteId, gaugeId, siteClass }: NamedBySite): readonly Place[] {
-    const { bySite: own, byPart, byGauge, byClass, ofAll, ofProgrammeDemand } = this.doubts;
+  presenceOf(calendarId: string | null): PresenceCalendar | null {
+    return calendarId === null ? null : (this.calendars.get(calendarId) ?? null);
+  }
+
+  doubtsOf({ siteId, gaugeId, siteClass, calendarId }: NamedBySite): readonly Place[] {
+    const { bySite: own, byPart, byGauge, byClass, byCalendar, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
       ...[...parts].flatMap((partId) => byPart.get(partId) ?? []),
       ...(byGauge.get(gaugeId ?? '') ?? []),
       ...(byClass.get(siteClass ?? '') ?? []),
+      ...(byCalendar.get(calendarId ?? '') ?? []),
       ...(this.hasOwnDemand(siteId) ? [] : ofProgrammeDemand),
       ...ofAll,
     ];
@@ -151,13 +179,14 @@ export function joinSites(
   settings: DesignSettings,
 ): readonly SiteFacts[] {
   const joiner = new SiteJoiner(tables, unlinked, doubts, settings);
-  const around = ({ siteId, gaugeId, siteClass }: NamedBySite) => ({
+  const around = ({ siteId, gaugeId, siteClass, calendarId }: NamedBySite) => ({
+    presence: joiner.presenceOf(calendarId),
     siteClass,
     target: joiner.targetOf(siteClass),
     roofs: joiner.roofsOf(siteId),
     tanks: joiner.tanksOf(siteId),
     demand: joiner.demandOf(siteId),
-    doubts: joiner.doubtsOf({ siteId, gaugeId, siteClass }),
+    doubts: joiner.doubtsOf({ siteId, gaugeId, siteClass, calendarId }),
   });
   const known = (tables.sites?.rows ?? []).map(({ row, values }) => ({
     row,
@@ -168,7 +197,12 @@ export function joinSites(
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
-      ...around({ siteId: values.siteId!, gaugeId: values.gaugeId, siteClass: values.siteClass }),
+      ...around({
+        siteId: values.siteId!,
+        gaugeId: values.gaugeId,
+        siteClass: values.siteClass,
+        calendarId: values.presenceCalendar,
+      }),
     },
   }));
   const ids = new Set(known.map(({ site }) => site.siteId));
@@ -176,7 +210,7 @@ export function joinSites(
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const nothingNamed = { siteId, gaugeId: null, siteClass: null };
+    const nothingNamed = { siteId, gaugeId: null, siteClass: null, calendarId: null };
     const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null };
     return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
   });

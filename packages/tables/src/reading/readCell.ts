@@ -4,6 +4,7 @@ import type { Column, Limits } from '../contract/table.ts';
 import { readGuarded } from './apostrophe.ts';
 import { nearest } from './nearest.ts';
 import { readDate } from './readDate.ts';
+import { likelyMonthDay, readMonthDay, readMonths } from './readMonths.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
 import { writtenDegrees } from './writtenDegrees.ts';
@@ -101,6 +102,8 @@ function readChoice<T>(cell: Cell<T>): CellReading<T> {
  * @returns the value [unit of the column] or null, and the fault or null
  * @problem cell.other_unit - so small that another unit is meant
  * @problem cell.degrees_written - degrees with minutes, or with a letter for the side of the world
+ * @problem cell.not_a_month_day - a spreadsheet may have made a date of it
+ * @problem cell.not_months - not months by number
  * @problem cell.unusual - outside the usual range; the value is used
  * @law never throws, never gives NaN
  * @definition ours: docs/tables.md
@@ -119,6 +122,15 @@ export function readCell<T>(column: Column<T>, text: string, habit: NumberHabit)
     case 'choice':
     case 'yesNo':
       return readChoice(cell);
+    case 'monthDay': {
+      const value = readMonthDay(trimmed);
+      const likely = likelyMonthDay(trimmed) ?? '';
+      return value === null ? cell.unused('cell.not_a_month_day', { likely }) : cell.used(value);
+    }
+    case 'months': {
+      const value = readMonths(trimmed);
+      return value === null ? cell.unused('cell.not_months') : cell.used(value);
+    }
     case 'time':
       return cell.used(trimmed, null, false, 'cell.not_a_time');
     case 'date': {

@@ -37,7 +37,9 @@ export const storage = z
   .strictObject({
     verdict,
     tankVolume_L: z.number(),
-    judgedDemand_L_per_day: z.number(),
+    judgedDemand_L_per_day: z.number().describe('Mean over the days of the year.'),
+    judgedDemandHighest_L_per_day: z.number().describe('Of the day that asks for most.'),
+    askedDays_per_year: z.number().describe('Days on which judged litres are asked, in a mean judged year.'),
     otherDemand_L_per_day: z.number(),
     inflow_L_per_year: z.number(),
     judgedYears: z.int(),
@@ -79,6 +81,7 @@ export const series = z
       .array(z.enum(['measured', 'filled', 'neighbours', 'unknown']))
       .describe('filled: from other years. neighbours: filled from neighbouring gauges.'),
     inflow_L: daily,
+    judgedAsked_L: daily.describe('Asked for the judged purposes.'),
     content_L: daily.describe('At the end of the day.'),
     judgedTaken_L: daily,
     otherTaken_L: daily,

@@ -104,6 +104,8 @@ const figures = {
   tank: 'Tank, usable',
   tankForTarget: 'Tank for the target',
   asked: 'Asked',
+  askedDays: 'Asked on',
+  upTo: (text: string) => `up to ${text}`,
   askedOther: 'Asked besides',
   otherShort: 'Besides, short',
   caught: 'Caught',

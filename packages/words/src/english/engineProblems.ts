@@ -244,6 +244,16 @@ const site = {
       `No demand is given; ${amount(t, ['litres_per_person_per_day', 'used', 'value'], 'L_per_person_per_day', 'the setting')} is used for drinking and cooking.`,
       'Add demand.csv if more is promised.',
     ),
+  'site.presence_gaps': (t) =>
+    say(
+      `The calendar ${named(t, 'calendarId', 'of the site')} says nothing of ${amount(t, ['days'], 'day', 'some days')} of the year; everyone is taken to be there.`,
+      'Nothing to do, unless people are away then: add a period to presence.csv.',
+    ),
+  'site.nobody_present': () =>
+    say(
+      'Nobody is there on any day on which drinking water is asked for.',
+      'Check the shares in presence.csv and the months in demand.csv.',
+    ),
   'site.no_judged_demand': () =>
     say('No purpose of the demand is judged.', 'Mark drinking and cooking "yes" under judged in demand.csv.'),
 } satisfies Partial<Sentences<EngineProblemCode>>;

@@ -5,6 +5,8 @@ import { english, verdictMarks, verdictText, workingText } from '../index.ts';
 const held: StorageFinding = {
   verdict: 'holds',
   tankVolume_L: 12000,
+  judgedDemandHighest_L_per_day: 675,
+  askedDays_per_year: 365.25,
   judgedDemand_L_per_day: 675,
   otherDemand_L_per_day: 405,
   inflow_L_per_year: 495_000,

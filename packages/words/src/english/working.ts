@@ -22,9 +22,17 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     label: 'Water caught in a mean year',
     formula: 'plan area × share guttered × (runoff fraction × rain − first flush), each day, all roofs',
   },
+  'people.presence': {
+    label: 'People who are there',
+    formula: 'share of the people who are there, a mean over the days of the year; everyone on days without a period',
+  },
+  'people.highestDemand': {
+    label: 'Asked on the day that asks for most',
+    formula: 'people × share who are there × litres a person a day of the purposes of that day',
+  },
   'people.judgedDemand': {
     label: 'Asked for drinking and cooking',
-    formula: 'people × litres a person a day, judged purposes',
+    formula: 'people × litres a person a day, judged purposes; the mean of the year where it changes',
   },
   'people.otherDemand': {
     label: 'Asked for other purposes',
@@ -47,7 +55,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     label: 'Dry days, likely',
     formula: 'the judged years drawn again many times, with repeats; the stated share of the draws',
   },
-  'storage.daysMet': { label: 'Days with enough water', formula: '1 − dry days ÷ judged days' },
+  'storage.daysMet': {
+    label: 'Days with enough water',
+    formula: '1 − dry days ÷ judged days on which drinking and cooking water is asked',
+  },
   'storage.goodYears': { label: 'Good years', formula: 'judged years without a dry run over the limit' },
   'storage.goodYearsRange': {
     label: 'Good years, likely',
@@ -92,6 +103,8 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
 /** Names of inputs that the words themselves do not give away. */
 const inputs: Readonly<Record<string, string>> = {
   people: 'counted',
+  firstDayOfPeriod: 'from',
+  lastDayOfPeriod: 'to',
   tankVolume: 'tank',
   judgedDemand: 'asked',
   otherDemand: 'asked for the rest',

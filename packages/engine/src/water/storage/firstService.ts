@@ -11,7 +11,7 @@ import type { Balance } from './dayByDay.ts';
 
 /**
  * When does a tank that is empty at hand-over first serve? Each year of the record is tried from the hand-over's day of
- * the year: the first day whose judged litres are wholly met in the morning. Until then all that comes in is drunk.
+ * the year: the first day on which judged litres are asked and wholly met in the morning. Until then all that comes in is drunk.
  *
  * @param balance - inflow and demands by day [L], drawFirst
  * @param firstDay - the record's first day [day]
@@ -55,9 +55,11 @@ function waitFrom(balance: Balance, start: number, tankVolume_L: number): number
   for (let wait = 0; wait < days; wait++) {
     const day = (start + wait) % days;
     const judged = balance.judged_L[day]!;
-    if (content >= judged * (1 - metSlack_fraction)) return wait;
-    // Short: the judged purposes take all there is, so only the day's own rain is there the next morning.
-    content = Math.min(tankVolume_L, balance.inflow_L[day]!);
+    if (judged > 0 && content >= judged * (1 - metSlack_fraction)) return wait;
+    // Short: the judged purposes take all there is, so only the day's own rain is there the next morning. On a day on which they ask
+    // for nothing, nobody is served either; the other purposes draw, and the rest stays.
+    const kept = judged > 0 ? 0 : Math.max(0, content - balance.other_L[day]!);
+    content = Math.min(tankVolume_L, kept + balance.inflow_L[day]!);
   }
   return null;
 }

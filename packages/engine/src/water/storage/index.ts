@@ -1,10 +1,10 @@
 export { type AllSizes, allSizes, criticalVolumes, type SizeRules, type SizesAndTank } from './allSizes.ts';
 export { type ChosenTank, chosenTank } from './chosenTank.ts';
 export {
+  askedDaysOf,
   dryDaysAt,
   goodYearsAt,
   goodYearsNeeded,
-  judgedDays,
   shortfallAt_L,
   tankForDays,
   tankForRuns,

@@ -22,6 +22,7 @@ export interface StorageCase {
   readonly tankVolume_L: number;
   /** Asked in a day, as the people room counts it. */
   readonly judgedDemand_L_per_day: number;
+  readonly judgedDemandHighest_L_per_day: number;
   readonly otherDemand_L_per_day: number;
   /** Litres in a mean judged year, as the roof room counts them. */
   readonly inflow_L_per_year: number;
@@ -58,6 +59,8 @@ export function storageFinding(given: StorageCase): {
     verdict,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
+    judgedDemandHighest_L_per_day: given.judgedDemandHighest_L_per_day,
+    askedDays_per_year: curve.askedDays / curve.judgedYears,
     otherDemand_L_per_day: given.otherDemand_L_per_day,
     inflow_L_per_year: given.inflow_L_per_year,
     judgedYears: rain.judgedYears,
@@ -78,7 +81,7 @@ export function storageFinding(given: StorageCase): {
     sizes,
     ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
   };
-  return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
+  return { finding, working: storageWorking(finding, settings, curve.askedDays) };
 }
 
 /** What this tank would do were nothing asked but the judged litres; null where nothing else is. */
