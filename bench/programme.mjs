@@ -34,7 +34,7 @@ async function engineRatio(folder) {
     const before = process.cpuUsage();
     const fresh = readyProgramme(facts);
     let count = 0;
-    for (const design of designSites(facts.sites, fresh)) if (design.storage) count++;
+    for (const design of designSites(facts.sites, fresh)) if (design.storages.length > 0) count++;
     const used = process.cpuUsage(before);
     if (count !== sites) throw new Error(`${count} of ${sites} sites were judged`);
     const ms = (used.user + used.system) / 1000 / sites;
@@ -82,7 +82,7 @@ function designed(facts, withRemedies) {
 /** Median of 200 lean two-pass runs, 200 sizes, on a real site's balance [ms]. */
 function leanMedian(facts, ready) {
   const site = facts.sites[0];
-  const { inflow_L } = seriesOf(site, ready);
+  const [{ inflow_L }] = seriesOf(site, ready);
   const balance = {
     inflow_L,
     judged_L: new Float64Array(inflow_L.length).fill(site.people * 7.5),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { assertPlanted, changed, type Planted } from './folder.ts';
+import { assertPlanted, changed, good, type Planted } from './folder.ts';
 
 /** A fault in one cell of the first site, whose row is row 2. */
 function cell(
@@ -100,6 +100,37 @@ const cells: readonly Planted[] = [
     '\u001b[2JUpper Tarn',
   ),
 ];
+
+/** Two more columns of the first tank, which stands in row 2. */
+const tankCells = (cells: string) => ({
+  ...good,
+  'tanks.csv': `siteId,tankId,nominal_L,role,peopleFraction,joinedTo\nS001,T1,10000,${cells},\nS001,T2,10000,,,T1\nS002,T1,5000,,,\nS003,T1,20000,,,\n`,
+});
+
+const tankFaults: readonly Planted[] = [
+  {
+    fault: 'a role nobody knows',
+    files: () => tankCells('setling,'),
+    problems: ['cell.not_a_choice blocker @ tanks.csv 2 role = "setling"'],
+    notUsed: ['tanks.csv 2 role cell.not_a_choice'],
+    inDoubt: ['S001'],
+    differ: ['S002', 'S003'],
+  },
+  {
+    fault: 'a share of people in percent',
+    files: () => tankCells('settling,40'),
+    problems: ['cell.out_of_range blocker @ tanks.csv 2 peopleFraction = "40"'],
+    notUsed: ['tanks.csv 2 peopleFraction cell.out_of_range'],
+    inDoubt: ['S001'],
+    differ: ['S002', 'S003'],
+  },
+];
+
+describe('a cell of a tank', () => {
+  it.each(tankFaults)('$fault', async (planted) => {
+    await assertPlanted(planted);
+  });
+});
 
 describe('a cell that cannot be used', () => {
   it.each(cells)('$fault', async (planted) => {

@@ -29,7 +29,14 @@ it('joins the rows of all tables into what the engine is told', async () => {
   });
   const drinking = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
   const washing = { purpose: 'washing', litres_per_person_per_day: 5, judged: false };
-  const plainTank = { outletHeight_m: null, overflowHeight_m: null, diameter_m: null, joinedTo: null };
+  const plainTank = {
+    outletHeight_m: null,
+    overflowHeight_m: null,
+    diameter_m: null,
+    joinedTo: null,
+    role: 'storage' as const,
+    peopleFraction: null,
+  };
   const metal = { roofPlanArea_m2: null, material: 'corrugatedMetal' };
   expect(facts.sites).toEqual([
     {
@@ -50,6 +57,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
           width_m: 8.5,
           runoffFraction: 0.85,
           gutteredFraction: 1,
+          tankId: null,
           diverter: { firstFlush_mm: 0.5, chamber_L: null, drainHole: 'open' },
         },
         {
@@ -59,6 +67,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
           width_m: 4,
           runoffFraction: null,
           gutteredFraction: 0.5,
+          tankId: null,
           diverter: null,
         },
       ],
@@ -71,6 +80,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
           overflowHeight_m: 2.2,
           diameter_m: 2.5,
           joinedTo: null,
+          role: 'storage',
+          peopleFraction: null,
         },
         { ...plainTank, tankId: 'T2', nominal_L: 10000, partVolume_L: 9800, joinedTo: 'T1' },
       ],
@@ -96,6 +107,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
           material: 'tile',
           runoffFraction: 0.8,
           gutteredFraction: 0.9,
+          tankId: null,
           diverter: null,
         },
       ],
@@ -121,6 +133,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
           width_m: 9,
           runoffFraction: 0.85,
           gutteredFraction: 1,
+          tankId: null,
           diverter: { firstFlush_mm: null, chamber_L: 120, drainHole: 'blocked' },
         },
       ],

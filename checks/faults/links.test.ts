@@ -89,6 +89,18 @@ const links: readonly Planted[] = [
     inDoubt: [],
     differ: ['S001', 'S002'],
   },
+  {
+    fault: 'a roof that leads to a tank that is not there',
+    files: () => ({
+      ...good,
+      'roofs.csv':
+        'siteId,roofId,roofPlanArea_m2,gutteredFraction,tankId\nS001,school,204,1,T2\nS002,hall,150,0.9,T2\nS003,school,270,1,\n',
+    }),
+    problems: ['link.unknown_tank blocker @ roofs.csv 3 tankId = "T2"'],
+    notUsed: ['roofs.csv 3 tankId link.unknown_tank'],
+    inDoubt: ['S002'],
+    differ: ['S001', 'S003'],
+  },
 ];
 
 describe('a link that leads nowhere', () => {

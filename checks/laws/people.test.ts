@@ -37,8 +37,13 @@ function changed(change: (site: SiteFacts) => Partial<SiteFacts>): ReadonlyMap<s
 function neverWorse(after: ReadonlyMap<string, SiteDesign>): number {
   let better = 0;
   expect(after.size).toBe(before.size);
-  for (const [siteId, { storage }] of after) {
-    const was = before.get(siteId)!.storage!;
+  for (const [
+    siteId,
+    {
+      storages: [storage],
+    },
+  ] of after) {
+    const was = before.get(siteId)!.storages[0]!;
     expect(storage!.dryDays_per_year, siteId).toBeLessThanOrEqual(was.dryDays_per_year);
     expect(storage!.goodYears, siteId).toBeGreaterThanOrEqual(was.goodYears);
     storage!.years.forEach((year, i) => {
@@ -75,8 +80,13 @@ describe('people', () => {
     const periods = [away(200, 206, 3), away(340, 10, 1.5)];
     const after = changed(() => ({ presence: { calendarId: 'C', periods } }));
     let worse = 0;
-    for (const [siteId, { storage }] of after) {
-      const was = before.get(siteId)!.storage!;
+    for (const [
+      siteId,
+      {
+        storages: [storage],
+      },
+    ] of after) {
+      const was = before.get(siteId)!.storages[0]!;
       expect(storage!.dryDays_per_year).toBeGreaterThanOrEqual(was.dryDays_per_year);
       expect(storage!.goodYears).toBeLessThanOrEqual(was.goodYears);
       if (storage!.dryDays_per_year > was.dryDays_per_year) worse++;
@@ -88,10 +98,10 @@ describe('people', () => {
     const periods = [away(300, 299, 1)];
     const halves = [away(1, 100, 1), away(101, 365, 1)];
     for (const calendar of [periods, halves])
-      for (const [siteId, { storage, verdict }] of changed(() => ({
+      for (const [siteId, { storages, verdict }] of changed(() => ({
         presence: { calendarId: 'C', periods: calendar },
       }))) {
-        expect(storage).toEqual(before.get(siteId)!.storage);
+        expect(storages).toEqual(before.get(siteId)!.storages);
         expect(verdict).toBe(before.get(siteId)!.verdict);
       }
   });
@@ -105,6 +115,6 @@ describe('people', () => {
         { ...one, purpose: `${one.purpose}-2`, months: rest },
       ]),
     }));
-    for (const [siteId, { storage }] of split) expect(storage).toEqual(before.get(siteId)!.storage);
+    for (const [siteId, { storages }] of split) expect(storages).toEqual(before.get(siteId)!.storages);
   });
 });

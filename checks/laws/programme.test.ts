@@ -77,8 +77,9 @@ describe('a programme', () => {
       [plain, designs(facts.sites.map(roof))],
       [before, designs(facts.sites.map(tank))],
     ] as const)
-      for (const [siteId, { storage }] of base) {
-        const larger = more.get(siteId)!.storage;
+      for (const [siteId, { storages }] of base) {
+        const [storage] = storages;
+        const [larger] = more.get(siteId)!.storages;
         if (!storage || !larger) continue;
         compared++;
         expect(larger.dryDays_per_year).toBeLessThanOrEqual(storage.dryDays_per_year);

@@ -35,7 +35,7 @@ describe('every tank size at once on the demo programme', () => {
   it('agrees with the plain run a millionth beside 40 critical volumes of every site, in both orders', () => {
     let compared = 0;
     for (const site of sites) {
-      const series = seriesOf(site, ready);
+      const [series] = seriesOf(site, ready);
       if (!series) continue;
       const days = series.inflow_L.length;
       const balance = {

@@ -57,6 +57,7 @@ function madeSite(seed: number, next: () => number): SiteFacts {
   const people = 40 + Math.floor(next() * 120);
   const roof = (roofId: string) => ({
     roofId,
+    tankId: null,
     length_m: one(14, 18.5, null),
     width_m: 8,
     roofPlanArea_m2: people * (1.5 + 3.5 * next()),
@@ -77,6 +78,8 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     overflowHeight_m: 2.1,
     diameter_m: Math.sqrt(people) * one(0.25, 0.4, 0.6),
     joinedTo,
+    role: 'storage' as const,
+    peopleFraction: null,
   });
   const washing = { purpose: 'washing', litres_per_person_per_day: 4, judged: false };
   const drinking = { purpose: 'drinking', litres_per_person_per_day: one(3, 4.5, 8), judged: true };
@@ -95,6 +98,44 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     tanks: one([tank('new', null)], [tank('T1', null), tank('T2', 'T1')]),
     demand: one([], [drinking], [drinking, cooking, washing], [drinking, washing]),
     doubts: [],
+  };
+}
+
+/**
+ * The same site with its roofs and people shared between two tanks that are not joined, A1 (with A2 joined to it, at times) and
+ * B1, of sizes that hold, are tight or are short.
+ */
+export function twoTanks(site: SiteFacts, seed: number): SiteFacts {
+  const next = numbersFrom(seed * 104_729 + 5);
+  for (let i = 0; i < 8; i++) next();
+  const one = <T>(...choices: readonly T[]): T => choices[Math.floor(next() * choices.length)]!;
+  const share = one(0.25, 0.5, 0.75);
+  const [roof] = site.roofs;
+  const people = site.people!;
+  const roofOf = (roofId: string, tankId: string, fraction: number) => ({
+    ...roof!,
+    roofId,
+    tankId,
+    roofPlanArea_m2: people * fraction * (2.5 + 4 * next()),
+    gutteredFraction: one(0.5, 0.8, 1, ...(seed % 4 === 0 ? [null] : [])),
+  });
+  const tank = (tankId: string, peopleFraction: number | null, litres: number, joinedTo: string | null = null) => ({
+    ...site.tanks[0]!,
+    tankId,
+    diameter_m: null,
+    nominal_L: people * litres,
+    peopleFraction,
+    joinedTo,
+  });
+  const litres = () => one(120, 400, 1200);
+  return {
+    ...site,
+    roofs: [roofOf('R1', 'A1', share), roofOf('R2', 'B1', 1 - share)],
+    tanks: [
+      tank('A1', share, share * litres()),
+      ...(next() < 0.3 ? [tank('A2', null, share * litres(), 'A1')] : []),
+      tank('B1', 1 - share, (1 - share) * litres()),
+    ],
   };
 }
 

@@ -43,7 +43,7 @@ async function designOf(folder: string, rows: readonly { date: string; rain_mm: 
   expect(problems.filter((problem) => problem.severity === 'blocker')).toEqual([]);
   const ready = readyProgramme(facts);
   const [design] = [...designSites(facts.sites, ready)];
-  return { storage: design!.storage!, verdict: design!.verdict, rain: ready.gauges.get('G1')!.rain! };
+  return { storage: design!.storages[0]!, verdict: design!.verdict, rain: ready.gauges.get('G1')!.rain! };
 }
 
 /** The same site worked out apart, straight from the readings: the rain of whole water years, twice over, counted the second time. */

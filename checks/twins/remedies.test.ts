@@ -50,7 +50,15 @@ function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, volumeNo
     partId,
     volume_L: facts.parts.find((part) => part.partId === partId)!.volume_L!,
   }));
-  const bare = { tankId: '', outletHeight_m: null, overflowHeight_m: null, diameter_m: null, partVolume_L: null };
+  const bare = {
+    tankId: '',
+    outletHeight_m: null,
+    overflowHeight_m: null,
+    diameter_m: null,
+    partVolume_L: null,
+    role: 'storage' as const,
+    peopleFraction: null,
+  };
   const flushOf = (roof: RoofFacts, share: number): number => {
     if (roof.diverter === null) return settings.firstFlush_mm;
     return roof.diverter.firstFlush_mm ?? roof.diverter.chamber_L! / (roof.roofPlanArea_m2! * share);
@@ -158,7 +166,7 @@ function before(a: Judged, b: Judged, withVerdict = true): number {
       : 0,
     a.cost && b.cost ? a.cost.amount - b.cost.amount : 0,
     a.kinds.length - b.kinds.length,
-    a.design.storage!.tankVolume_L - b.design.storage!.tankVolume_L,
+    a.design.storages[0]!.tankVolume_L - b.design.storages[0]!.tankVolume_L,
     a.gutter - b.gutter,
     Number(a.kinds.join('+') > b.kinds.join('+')) - Number(a.kinds.join('+') < b.kinds.join('+')),
     Number(a.names > b.names) - Number(a.names < b.names),
@@ -207,7 +215,7 @@ describe('remedies against judging every change and every pair the long way roun
         expect(found).toBeNull();
         continue;
       }
-      const judged = everyWay(facts, now.storage!.tankVolume_L)
+      const judged = everyWay(facts, now.storages[0]!.tankVolume_L)
         .map((way): Judged => ({ ...way, design: designOf(way.site, ready) }))
         .filter(({ design }) => design.verdict === 'holds' || (design.verdict === 'tight' && now.verdict === 'short'));
       const wanted = told(judged).map((one) => ({
@@ -215,9 +223,9 @@ describe('remedies against judging every change and every pair the long way roun
         names: one.names,
         cut: one.cut,
         verdict: one.design.verdict,
-        tankVolume_L: one.design.storage!.tankVolume_L,
-        dryDays_per_year: one.design.storage!.dryDays_per_year,
-        goodYears: one.design.storage!.goodYears,
+        tankVolume_L: one.design.storages[0]!.tankVolume_L,
+        dryDays_per_year: one.design.storages[0]!.dryDays_per_year,
+        goodYears: one.design.storages[0]!.goodYears,
         amount: one.cost?.amount ?? null,
       }));
       const got = found!.remedies.map((one) => ({
@@ -256,13 +264,13 @@ describe('remedies against judging every change and every pair the long way roun
       const made = madeProgramme(seed);
       const facts = { ...made, settings: { ...made.settings, target } };
       const ready = readyProgramme(facts);
-      const sizes = siteSizes(facts.site, ready.gauges.get('G'), ready)!;
+      const sizes = siteSizes(facts.site, ready.gauges.get('G'), ready)[0]!;
       const from_L = 0.4 * (sizes.tankForTarget_L ?? sizes.tankVolume_L);
       const tanks = Array.from({ length: 40 }, (_, i) => ({ partId: null, tankVolume_L: from_L * 1.06 ** i }));
       const found = sizes.verdictsAt(tanks);
       for (const { point, verdict } of found) {
         const tank = { ...facts.site.tanks[0]!, nominal_L: point.tankVolume_L, diameter_m: null, joinedTo: null };
-        const { storage } = designOf({ ...facts.site, tanks: [tank] }, ready);
+        const [storage] = designOf({ ...facts.site, tanks: [tank] }, ready).storages;
         expect(verdict, `programme ${seed}, ${point.tankVolume_L} L`).toBe(storage!.verdict);
         expect(point.goodYears).toBe(storage!.goodYears);
         expect(point.dryDays_per_year).toBe(storage!.dryDays_per_year);

@@ -60,7 +60,7 @@ describe('sixty sites, seed 1', () => {
     expect(counts['holds']).toBeGreaterThanOrEqual(33);
     expect(counts['holds']).toBeLessThanOrEqual(45);
     for (const verdict of ['tight', 'short', 'unknown']) expect(counts[verdict]).toBeGreaterThanOrEqual(2);
-    const lacks = new Set(found.designs.map(({ storage }) => storage?.lacks));
+    const lacks = new Set(found.designs.map(({ storages }) => storages[0]?.lacks));
     expect(lacks).toEqual(new Set([null, undefined, 'tank', 'water']));
   });
 

@@ -242,15 +242,18 @@ describe('design --json', () => {
     expect(report.sites).toHaveLength(60);
     for (const site of report.sites) {
       expect(site.series).toBeUndefined();
-      expect(site.storage === null).toBe(site.verdict === 'unknown');
-      if (site.storage) expect(site.working.length).toBeGreaterThan(15);
+      expect(site.storages.length === 0).toBe(site.verdict === 'unknown');
+      if (site.storages.length > 0) expect(site.working.length).toBeGreaterThan(15);
       else expect(site.problems.some((problem) => problem.severity === 'blocker')).toBe(true);
     }
     const daily = designReport.parse(JSON.parse((await eavewell(['design', clean, '--json', '--series'])).out));
-    for (const { series, storage } of daily.sites) {
-      expect(series!.dry).toHaveLength(series!.content_L.length);
-      const dryDays = series!.dry.filter(Boolean).length;
-      expect(dryDays).toBe(storage!.years.reduce((sum, year) => sum + year.dryDays, 0));
+    for (const { series, storages } of daily.sites) {
+      expect(series).toHaveLength(storages.length);
+      for (const { tankIds, years } of storages) {
+        const { dry, content_L } = series!.find((one) => one.tankIds[0] === tankIds[0])!;
+        expect(dry).toHaveLength(content_L.length);
+        expect(dry.filter(Boolean).length).toBe(years.reduce((sum, year) => sum + year.dryDays, 0));
+      }
     }
   });
 
@@ -291,7 +294,9 @@ describe('design --out', () => {
     const verdicts = (await readFile(join(out, 'verdicts.csv'), 'utf8')).trimEnd().split('\n');
     expect(verdicts).toHaveLength(6);
     const daily = await readFile(join(out, 'series', 'S001.csv'), 'utf8');
-    expect(daily).toMatch(/^date,rain_mm,known,inflow_L,content_L,judgedTaken_L,otherTaken_L,spill_L,dry\n\d{4}-/);
+    expect(daily).toMatch(
+      /^date,rain_mm,known,inflow_L,judgedAsked_L,content_L,judgedTaken_L,otherTaken_L,spill_L,dry\n\d{4}-/,
+    );
   });
 
   it.runIf(process.platform === 'linux')('says so where no folder can be made', async () => {

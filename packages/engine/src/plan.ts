@@ -140,14 +140,14 @@ export function problemsOf(site: SiteFacts, ready: ReadyProgramme): readonly Pro
 }
 
 /**
- * What happens in one site's tank, day by day?
+ * What happens in one site's tanks, day by day?
  *
  * @param site - the site's facts
  * @param ready - the programme, ready
- * @returns daily series [mm, L], or null where the site is `unknown`
+ * @returns daily series [mm, L] of each body of water; none where the site is `unknown`
  * @definition ours
  */
-export function seriesOf(site: SiteFacts, ready: ReadyProgramme): StorageSeries | null {
+export function seriesOf(site: SiteFacts, ready: ReadyProgramme): readonly StorageSeries[] {
   return siteSeries(site, gaugeOf(site, ready), ready);
 }
 

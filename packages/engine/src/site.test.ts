@@ -32,6 +32,7 @@ const roof: RoofFacts = {
   material: 'corrugatedMetal',
   runoffFraction: 0.8,
   gutteredFraction: 1,
+  tankId: null,
   diverter: { firstFlush_mm: 0, chamber_L: null, drainHole: 'open' },
 };
 const drinking: DemandPurpose = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
@@ -57,6 +58,8 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
         overflowHeight_m: null,
         diameter_m: null,
         joinedTo: null,
+        role: 'storage',
+        peopleFraction: null,
       },
     ],
     demand: [drinking],
@@ -81,44 +84,48 @@ describe('a site from roof to tank', () => {
     const { design } = designOf({});
     // 30 people × 7.5 L × 60 days = 13,500 L, under half the tank.
     expect(design.verdict).toBe('holds');
-    expect(design.storage?.tankToHold_L).toBeNull();
+    expect(design.storages[0]?.tankToHold_L).toBeNull();
     expect(design.stations).toMatchObject({ storage: 'holds', roof: 'notJudged' });
   });
 
   it('is large enough at exactly the size that would do, whatever the last bits of the sums', () => {
     // 25 people × 2.2 L is 55.00000000000001 in doubles; a tank of just so many days must not turn on that.
     const demand = [{ ...drinking, litres_per_person_per_day: 2.2 }];
-    const least = designOf({ people: 25, demand }, 1000).design.storage!.tankForTarget_L!;
+    const least = designOf({ people: 25, demand }, 1000).design.storages[0]!.tankForTarget_L!;
     const whole = Math.round(least);
     expect(Math.abs(least - whole)).toBeLessThan(1e-6);
-    expect(designOf({ people: 25, demand }, whole).design.storage?.verdict).not.toBe('short');
-    expect(designOf({ people: 25, demand }, whole - 1).design.storage?.verdict).toBe('short');
+    expect(designOf({ people: 25, demand }, whole).design.storages[0]?.verdict).not.toBe('short');
+    expect(designOf({ people: 25, demand }, whole - 1).design.storages[0]?.verdict).toBe('short');
   });
 
   it('holds with as many judged years as it takes, and not with one fewer', () => {
     const { design } = designOf({});
-    const judged = design.storage!.judgedYears;
+    const judged = design.storages[0]!.judgedYears;
     expect(designOf({}, 30_000, { leastYears: judged }).design.verdict).toBe('holds');
     expect(designOf({}, 30_000, { leastYears: judged + 1 }).design.verdict).toBe('tight');
   });
 
   it('is short in a tank of ten days, and the tank that would hold does hold', () => {
     const { design } = designOf({}, 2250);
-    expect(design.storage).toMatchObject({ verdict: 'short', lacks: 'tank', judgedAlone: null });
-    const enough = design.storage!.tankToHold_L!;
+    expect(design.storages[0]).toMatchObject({ verdict: 'short', lacks: 'tank', judgedAlone: null });
+    const enough = design.storages[0]!.tankToHold_L!;
     expect(designOf({}, enough).design.verdict).toBe('holds');
     expect(designOf({}, enough * 0.97).design.verdict).not.toBe('holds');
   });
 
   it('is tight at best while it is only assumed that the whole roof has gutters', () => {
     const { design } = designOf({ roofs: [{ ...roof, gutteredFraction: null }] });
-    expect(design.storage).toMatchObject({ verdict: 'tight', cappedBy: 'site.gutters_assumed', tankToHold_L: null });
+    expect(design.storages[0]).toMatchObject({
+      verdict: 'tight',
+      cappedBy: 'site.gutters_assumed',
+      tankToHold_L: null,
+    });
   });
 
   it('says where the judged litres alone would do', () => {
     const washing = { purpose: 'washing', litres_per_person_per_day: 60, judged: false };
     const { design } = designOf({ demand: [drinking, washing] });
-    expect(design.storage).toMatchObject({ verdict: 'short', lacks: 'water', judgedAlone: { meetsTarget: true } });
+    expect(design.storages[0]).toMatchObject({ verdict: 'short', lacks: 'water', judgedAlone: { meetsTarget: true } });
   });
 
   it('is judged by the target of its class, and so are other sizes of tank and what would mend it', () => {
@@ -128,10 +135,10 @@ describe('a site from roof to tank', () => {
     expect(plain).toMatchObject({ targetFrom: 'programme', target: defaultSettings.target });
     expect(clinic).toMatchObject({ siteClass: 'clinic', targetFrom: 'class', target: strict, verdict: 'short' });
     expect(plain.verdict).not.toBe('short');
-    expect(clinic.storage!.goodYearsNeeded).toBe(clinic.storage!.judgedYears);
+    expect(clinic.storages[0]!.goodYearsNeeded).toBe(clinic.storages[0]!.judgedYears);
     // The same target in the settings of the programme gives the same finding.
     const asked = designOf({}, 13_000, { target: strict }).design;
-    expect(asked.storage).toEqual(clinic.storage);
+    expect(asked.storages).toEqual(clinic.storages);
     expect(asked.working).toEqual(clinic.working);
   });
 

@@ -1,19 +1,23 @@
 import type {
+  FirstService,
   GaugeFinding,
   Problem,
   SiteDesign,
   SiteFacts,
   Station,
   StationVerdict,
+  StorageFinding,
   StorageSeries,
   Verdict,
   WorkingLine,
 } from './kernel/index.ts';
 import { worstVerdict } from './kernel/index.ts';
-import { cappingAssumption, drawnYears, type Programme, siteWater, targetOf } from './siteWater.ts';
+import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater, targetOf } from './siteWater.ts';
 import {
+  compareStorages,
   dayByDay,
   judgedRules,
+  type SizeCurve,
   type SizeVerdict,
   sizeCurve,
   storageFinding,
@@ -25,35 +29,39 @@ export { type Programme, siteProblems } from './siteWater.ts';
 
 /**
  * Does this site hold? Follows the water from rain to tank: each stop gives what the next one needs, with its problems and
- * its working; a blocker on the way leaves the site `unknown`.
+ * its working; a blocker on the way leaves the site `unknown`. Tanks that are not joined are judged each on its own, and the
+ * worst decides.
  *
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined where the site names none that is known
  * @param programme - settings, catalogue and shared stores
- * @returns verdict, stations, the storage finding (volumes [L], days a year [day/year]), problems and working
+ * @returns verdict, stations, the storage findings, the worst first (volumes [L], days a year [day/year]), problems and working
  * @problem site.facts_in_doubt - when a row about the site could not be used
  * @problem site.target_of_programme - when its class has no target of its own
  * @problem site.gauge_unknown - when it names no gauge that is known
- * @law the same facts give the same design, whatever other sites there are
+ * @law the same facts give the same design, whatever other sites there are; a tank's finding is that of a site of its own with
+ *   its roofs and its people
  * @definition ours: docs/methods
  */
 export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteDesign {
   const problems: Problem[] = [];
   const working: WorkingLine[] = [];
+  const storages: StorageFinding[] = [];
   const water = siteWater(site, gauge, programme, problems, working);
-  let storage: SiteDesign['storage'] = null;
-  if (water) {
+  for (const group of water?.groups ?? []) {
     const found = storageFinding({
-      ...water,
+      ...group,
+      rain: water!.rain,
       catalogue: programme.catalogue,
-      drawn: drawnYears(programme, water.rain.judgedYears),
+      settings: water!.settings,
+      drawn: drawnYears(programme, water!.rain.judgedYears),
       handOverDay: site.handOverDay,
-      cappedBy: cappingAssumption(problems),
     });
-    storage = found.finding;
-    working.push(...found.working);
+    storages.push(found.finding);
+    working.push(...group.working, ...found.working);
   }
-  const stations = stationVerdicts(storage?.verdict ?? 'unknown');
+  storages.sort(compareStorages);
+  const stations = stationVerdicts(worstVerdict(storages.map(({ verdict }) => verdict)));
   return {
     siteId: site.siteId,
     name: site.name,
@@ -64,44 +72,60 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     targetFrom: site.target === null ? 'programme' : 'class',
     verdict: worstVerdict(Object.values(stations)),
     stations,
-    storage,
+    storages,
+    firstService: lastToServe(storages),
     problems,
     working,
   };
 }
 
+/** Everybody is served once the last tank serves; null where one never does. */
+function lastToServe(storages: readonly StorageFinding[]): FirstService | null {
+  let last: FirstService | null = null;
+  for (const { firstService } of storages) {
+    if (firstService === null) return null;
+    if (last === null || firstService.firstServiceDay > last.firstServiceDay) last = firstService;
+  }
+  return last;
+}
+
 /**
- * What happens in this site's tank, day by day? The plain run behind the trace and the raster.
+ * What happens in this site's tanks, day by day? The plain run behind the trace and the raster.
  *
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
  * @param programme - settings, catalogue and shared stores
- * @returns daily rain [mm], inflow, content, taken and spill [L] and dry days over the judged record; null where the site is `unknown`
+ * @returns for each body of water, in the order of its first tank: daily rain [mm], inflow, content, taken and spill [L] and dry
+ *   days over the judged record; none where the site is `unknown`
  * @definition ours: docs/methods/storage.md, drawFirst, second pass
  */
 export function siteSeries(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   programme: Programme,
-): StorageSeries | null {
+): readonly StorageSeries[] {
   const water = siteWater(site, gauge, programme, [], []);
-  if (!water) return null;
-  const run = dayByDay(water.balance, water.tankVolume_L, judgedRules, true);
+  if (!water) return [];
   const { record } = water.rain;
-  return {
-    firstDay: record.firstDay,
-    rain_mm: record.rain_mm.map((depth) => depth * site.rainFactor),
-    inflow_L: water.balance.inflow_L,
-    judgedAsked_L: water.balance.judged_L,
-    ...run.series!,
-    dry: run.dry,
-    state: record.state,
-  };
+  return water.groups.map(({ tankIds, balance, tankVolume_L }) => {
+    const run = dayByDay(balance, tankVolume_L, judgedRules, true);
+    return {
+      tankIds,
+      firstDay: record.firstDay,
+      rain_mm: record.rain_mm.map((depth) => depth * site.rainFactor),
+      inflow_L: balance.inflow_L,
+      judgedAsked_L: balance.judged_L,
+      ...run.series!,
+      dry: run.dry,
+      state: record.state,
+    };
+  });
 }
 
-/** One site's water with every size of tank answered at once. */
+/** One body of water with every size of tank answered at once. */
 export interface SiteSizes {
-  /** What the site's tanks give now. */
+  readonly tankIds: readonly string[];
+  /** What its tanks give now. */
   readonly tankVolume_L: number;
   /** Smallest tank that meets the target; null where no tank would do. */
   readonly tankForTarget_L: number | null;
@@ -115,22 +139,38 @@ export interface SiteSizes {
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
  * @param programme - settings, catalogue and shared stores
- * @returns the present tank [L], the smallest for the target [L], and the verdict at any size [L]; null where the site is `unknown`
+ * @returns for each body of water, in the order of its first tank: the present tank [L], the smallest for the target [L], and
+ *   the verdict at any size [L], worked out when first asked for; none where the site is `unknown`
  * @law the verdict at a size is that of `designSite` for the same site with a tank of that size
  * @definition ours: docs/methods/storage.md, every size at once
  */
-export function siteSizes(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteSizes | null {
-  const problems: Problem[] = [];
-  const water = siteWater(site, gauge, programme, problems, []);
-  if (!water) return null;
-  const { balance, rain, tankVolume_L, settings } = water;
-  const cappedBy = cappingAssumption(problems);
-  const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
+export function siteSizes(
+  site: SiteFacts,
+  gauge: GaugeFinding | undefined,
+  programme: Programme,
+): readonly SiteSizes[] {
+  const water = siteWater(site, gauge, programme, [], []);
+  return water === null ? [] : water.groups.map((group) => groupSizes(group, water, programme));
+}
+
+function groupSizes(
+  { tankIds, tankVolume_L, balance, cappedBy }: GroupWater,
+  { rain, settings }: SiteWater,
+  programme: Programme,
+): SiteSizes {
+  let known: SizeCurve | null = null;
+  const curve = () => {
+    known ??= sizeCurve(balance, rain, settings.target, tankVolume_L);
+    return known;
+  };
   const given = { balance, rain, settings, drawn: drawnYears(programme, rain.judgedYears) };
   return {
+    tankIds,
     tankVolume_L,
-    tankForTarget_L: curve.tankForTarget_L,
-    verdictsAt: (sizes) => verdictsBySize(curve, given, sizes, cappedBy),
+    get tankForTarget_L() {
+      return curve().tankForTarget_L;
+    },
+    verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy),
   };
 }
 

@@ -2,17 +2,27 @@ import {
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
+  explain,
   type GaugeFinding,
   type JudgedRain,
   type Problem,
   type SiteFacts,
   type Target,
   type WorkingLine,
+  workingInput,
 } from './kernel/index.ts';
 import { type DailyDemand, dailyDemand, demandOnDays_L } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
-import { type Balance, type DrawnYears, drawYears, type TankSize, usableVolume } from './water/storage/index.ts';
+import {
+  type Balance,
+  type DrawnYears,
+  drawYears,
+  type SiteGroup,
+  siteGroups,
+  type TankSize,
+  usableVolume,
+} from './water/storage/index.ts';
 
 /** What all sites of a programme share. The two stores only save work: the answers are the same without what they hold. */
 export interface Programme {
@@ -22,17 +32,36 @@ export interface Programme {
   readonly drawn: Map<number, DrawnYears>;
 }
 
-/** A site's water, ready to be judged. */
-export interface SiteWater {
-  /** The programme's settings, with the target this site is judged by. */
-  readonly settings: DesignSettings;
-  readonly rain: JudgedRain;
+/** One body of water of a site, ready to be judged. */
+export interface GroupWater {
+  readonly tankIds: readonly string[];
+  readonly people: number;
   readonly balance: Balance;
   readonly tankVolume_L: number;
   readonly judgedDemand_L_per_day: number;
   readonly judgedDemandHighest_L_per_day: number;
   readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
+  readonly cappedBy: EngineProblemCode | null;
+  readonly working: readonly WorkingLine[];
+}
+
+/** A site's water, ready to be judged: its bodies of water in the order of their first tanks. */
+export interface SiteWater {
+  /** The programme's settings, with the target this site is judged by. */
+  readonly settings: DesignSettings;
+  readonly rain: JudgedRain;
+  readonly groups: readonly GroupWater[];
+}
+
+/** What one body of water comes to before any day is run; null what is not known. */
+interface GroupStops {
+  readonly group: SiteGroup;
+  readonly people: number | null;
+  readonly demand: DailyDemand | null;
+  readonly tankVolume_L: number | null;
+  readonly problems: readonly Problem[];
+  readonly working: WorkingLine[];
 }
 
 /** What the stops of the water's way come to before any day is run. */
@@ -42,8 +71,7 @@ interface SiteStops {
   /** Problems of this site's own facts. */
   readonly own: readonly Problem[];
   readonly roofs: readonly RoofCatch[] | null;
-  readonly demand: DailyDemand | null;
-  readonly tankVolume_L: number | null;
+  readonly groups: readonly GroupStops[];
 }
 
 /**
@@ -63,36 +91,76 @@ export function siteProblems(
   return siteStops(site, gauge, programme.settings, []).own;
 }
 
-/** Rain, roof, people, tank: what each is known to be. Adds to the working. */
+/** Rain, roof, people, tanks: what each is known to be. Adds to the working. */
 function siteStops(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   settings: DesignSettings,
   working: WorkingLine[],
 ): SiteStops {
-  const nothing = { own: [], roofs: null, demand: null, tankVolume_L: null };
   const [doubt] = site.doubts;
   if (doubt) {
     const place = { ...doubt, siteId: site.siteId };
-    return { ...nothing, restated: [engineProblem('site.facts_in_doubt', place, { count: site.doubts.length })] };
+    const restated = [engineProblem('site.facts_in_doubt', place, { count: site.doubts.length })];
+    return { restated, own: [], roofs: null, groups: [] };
   }
   const place = { file: 'sites.csv', column: 'gaugeId', siteId: site.siteId };
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
   const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];
   const roofs = siteRoofs(site, settings.firstFlush_mm, working);
-  const demand = dailyDemand(site, settings, working);
-  const tank = usableVolume(site.siteId, site.tanks);
-  working.push(...tank.working);
+  // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
+  const demand = dailyDemand(site, settings, []);
+  const found = siteGroups(site);
+  const groups = found.groups.map((group) => groupStops(site, group, site.tanks.length > group.tanks.length, settings));
   return {
     restated: noRain,
-    own: [...classWithoutTarget(site), ...noGauge, ...roofs.problems, ...demand.problems, ...tank.problems],
+    own: [
+      ...classWithoutTarget(site),
+      ...noGauge,
+      ...roofs.problems,
+      ...demand.problems,
+      ...found.problems,
+      ...groups.flatMap(({ problems }) => problems),
+    ],
     roofs: roofs.ok ? roofs.value : null,
-    demand: demand.ok ? demand.value : null,
-    tankVolume_L: tank.tankVolume_L,
+    groups,
   };
 }
 
-/** The way of the water: rain, roof, people, tank. Adds what it finds to problems and working; null where a blocker stands. */
+/** Who draws from one body of water, what they ask, and how much it can give. */
+function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, settings: DesignSettings): GroupStops {
+  const working: WorkingLine[] = [];
+  const { peopleFraction, tankIds, tanks, roofIds } = group;
+  const people = site.people === null || peopleFraction === null ? null : site.people * peopleFraction;
+  if (people !== null && isOneOfMany)
+    explain(working, {
+      code: 'storage.group',
+      value: tankIds.join(', '),
+      unit: 'text',
+      inputs: [
+        workingInput('people', site.people!, 'person'),
+        workingInput('peopleShare', peopleFraction!, 'fraction'),
+        workingInput('roofs', roofIds.join(', '), 'text'),
+      ],
+      source: 'survey',
+    });
+  const demand = dailyDemand({ ...site, people }, settings, working);
+  const tank = usableVolume(site.siteId, tanks);
+  working.push(...tank.working);
+  return {
+    group,
+    people,
+    demand: demand.ok ? demand.value : null,
+    tankVolume_L: tank.tankVolume_L,
+    problems: tank.problems,
+    working,
+  };
+}
+
+/**
+ * The way of the water: rain, roof, people, tanks. Adds what it finds to problems and working, the working of each body of
+ * water apart; null where a blocker stands.
+ */
 export function siteWater(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
@@ -100,17 +168,40 @@ export function siteWater(
   problems: Problem[],
   working: WorkingLine[],
 ): SiteWater | null {
-  const { restated, own, roofs, demand, tankVolume_L } = siteStops(site, gauge, programme.settings, working);
+  const { restated, own, roofs, groups } = siteStops(site, gauge, programme.settings, working);
   problems.push(...restated, ...own);
-  if (problems.some((problem) => problem.severity === 'blocker')) return null;
-  if (!gauge?.rain || !roofs || !demand || tankVolume_L === null) return null;
-  const { rain } = gauge;
+  const rain = gauge?.rain;
+  if (problems.some((problem) => problem.severity === 'blocker') || !rain || !roofs) {
+    for (const group of groups) working.push(...group.working);
+    return null;
+  }
   working.push(...rainWorking(rain, site.rainFactor));
-  const inflow_L = siteInflow_L(rain.record, roofs, site.rainFactor, programme.yields);
+  const waters = groups.flatMap((stops) => {
+    const water = groupWater(stops, roofs, rain, site.rainFactor, programme, problems);
+    return water === null ? [] : [water];
+  });
+  if (waters.length < groups.length || waters.length === 0) return null;
+  const settings = { ...programme.settings, target: targetOf(site, programme.settings) };
+  return { settings, rain, groups: waters };
+}
+
+/** One body of water: what runs in by day and what is asked of it. Null where a fact is not known. */
+function groupWater(
+  { group, people, demand, tankVolume_L, working }: GroupStops,
+  roofs: readonly RoofCatch[],
+  rain: JudgedRain,
+  rainFactor: number,
+  programme: Programme,
+  problems: readonly Problem[],
+): GroupWater | null {
+  if (people === null || demand === null || tankVolume_L === null) return null;
+  const own = roofs.filter(({ roofId }) => group.roofIds.includes(roofId));
+  const inflow_L = siteInflow_L(rain.record, own, rainFactor, programme.yields);
   const days = inflow_L.length;
+  const ofOthers = new Set(roofs.filter((roof) => !own.includes(roof)).map(({ roofId }) => roofId));
   return {
-    settings: { ...programme.settings, target: targetOf(site, programme.settings) },
-    rain,
+    tankIds: group.tankIds,
+    people,
     balance: {
       inflow_L,
       judged_L: demandOnDays_L(demand.judgedByDay_L, rain.record.firstDay, days),
@@ -120,7 +211,9 @@ export function siteWater(
     judgedDemand_L_per_day: demand.judged_L_per_day,
     judgedDemandHighest_L_per_day: demand.judgedHighest_L_per_day,
     otherDemand_L_per_day: demand.other_L_per_day,
-    inflow_L_per_year: yearlyInflow_L(inflow_L, rain, roofs, working),
+    inflow_L_per_year: yearlyInflow_L(inflow_L, rain, own, working),
+    cappedBy: cappingAssumption(problems.filter(({ facts }) => !ofOthers.has(String(facts['roof'])))),
+    working,
   };
 }
 
@@ -136,7 +229,7 @@ function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly 
 }
 
 /** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
-export function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
+function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
   return problems.some((problem) => problem.code === 'site.gutters_assumed') ? 'site.gutters_assumed' : null;
 }
 

@@ -32,6 +32,8 @@ export interface FindingWords {
   storage(finding: StorageFinding): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
   site(design: SiteDesign, reason: string | null): string;
+  /** Tanks joined at the foot, by name. */
+  tanksNamed(tankIds: readonly string[]): string;
   target(target: Target): string;
   /** The same as short as it can be said, for one class of site. */
   classTarget(siteClass: string, target: Target): string;

@@ -13,6 +13,7 @@ import {
   type SiteFacts,
   type SiteRemedies,
   type SmallestRemedy,
+  type StorageSeries,
   seriesOf,
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
@@ -162,7 +163,7 @@ async function judgeAll(
     await verdicts?.write(verdictsLine(site, remedies));
     const series = options.series ? seriesOf(facts.sites[done]!, ready) : undefined;
     await report?.site(site, remedies, series);
-    if (series && options.out !== undefined) await writeSeries(options.out, facts.sites[done]!, seriesCsv(series));
+    if (series && options.out !== undefined) await writeSeries(options.out, facts.sites[done]!, series);
     done++;
     const count = done;
     context.progress.at(() => progressWords.judging(count, facts.sites.length));
@@ -175,8 +176,12 @@ function smallestOf({ siteId, people }: SiteDesign, { remedies, notMended }: Sit
   return { siteId, people, smallest: remedies[0] ?? null, notMended };
 }
 
-async function writeSeries(folder: string, site: SiteFacts, text: string): Promise<void> {
-  await writeWhole(join(folder, 'series', `${site.siteId}.csv`), text);
+/** A file for each body of water, named by its first tank where there are several: ids have no dot, so no two names are the same. */
+async function writeSeries(folder: string, { siteId }: SiteFacts, all: readonly StorageSeries[]): Promise<void> {
+  for (const series of all) {
+    const name = all.length === 1 ? siteId : `${siteId}.${series.tankIds[0]}`;
+    await writeWhole(join(folder, 'series', `${name}.csv`), seriesCsv(series));
+  }
 }
 
 function gaugeProblems(ready: ReadyProgramme): readonly Problem[] {

@@ -62,7 +62,9 @@ function sitesOn(
   const years = ready.gauges.get(gaugeId)?.rain?.years ?? [];
   const found: SiteOnGauge[] = [];
   for (const design of designSites(sites, ready)) {
-    const series = seriesOf(sites[found.length]!, ready);
+    // Of the tank that is worst off, as everywhere where one figure stands for a site.
+    const worst = design.storages[0]?.tankIds[0];
+    const series = seriesOf(sites[found.length]!, ready).find(({ tankIds }) => tankIds[0] === worst);
     const dry = series ? filledDryDays(series, years) : { dryDays: 0, filledDryDays: 0 };
     found.push({ siteId: design.siteId, name: design.name, verdict: design.verdict, ...dry });
     progress.at(() => progressWords.judging(found.length, sites.length));

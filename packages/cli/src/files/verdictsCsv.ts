@@ -25,6 +25,8 @@ const columns = [
   'otherDemand_L_per_day',
   'inflow_L_per_year',
   'firstServiceDay',
+  'worstTanks',
+  'tanksApart_count',
   'finding',
   'smallestRemedy',
   'smallestRemedyVerdict',
@@ -45,7 +47,8 @@ export function verdictsHead(): string {
 /** One site's line of verdicts.csv: empty where a figure is not known. */
 export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null): string {
   const smallest = remedies?.remedies[0] ?? null;
-  const f = design.storage;
+  // Where tanks are not joined, the figures are those of the one that is worst off.
+  const f = design.storages[0];
   const run = f?.longestRun ?? null;
   return csvLine([
     design.siteId,
@@ -61,7 +64,7 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     rounded(f?.dryDays_per_year_range.high, 1),
     rounded(f?.daysMet_fraction, 4),
     // A site that never runs dry has a longest run of no days; one that is unknown has none that is known.
-    f && (run?.days ?? 0),
+    f ? (run?.days ?? 0) : null,
     run && isoDay(run.from),
     rounded(f?.tankVolume_L, 0),
     // Rounded up: a litre less would not do.
@@ -70,7 +73,9 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     rounded(f?.judgedDemand_L_per_day, 1),
     rounded(f?.otherDemand_L_per_day, 1),
     rounded(f?.inflow_L_per_year, 0),
-    f?.firstService ? isoDay(f.firstService.firstServiceDay) : null,
+    design.firstService && isoDay(design.firstService.firstServiceDay),
+    f?.tankIds.join(' ') ?? null,
+    f ? design.storages.length : null,
     findingOf(design),
     smallest && english.remedies.remedy(smallest),
     smallest?.verdict ?? null,

@@ -49,7 +49,7 @@ export class Exceptions {
       target: ownTarget(site),
       dry: dryText(site),
       remedy: site.verdict === 'short' && remedies ? remedyText(remedies) : null,
-      weight: (site.people ?? 0) * (site.storage?.dryDays_per_year ?? 1),
+      weight: weightOf(site),
     });
   }
 
@@ -100,6 +100,12 @@ export function ownTarget({ siteClass, target, targetFrom }: SiteDesign): string
   return `${english.findings.classTarget(siteClass, target)}.`;
 }
 
+/** People × dry days a year, tank by tank; people alone where the dry days are not known. */
+function weightOf({ people, storages }: SiteDesign): number {
+  if (storages.length === 0) return people ?? 0;
+  return storages.reduce((sum, one) => sum + one.people * one.dryDays_per_year, 0);
+}
+
 /** The smallest change that mends it, or why none does. */
 function remedyText({ remedies: [first], notMended }: SiteRemedies): string | null {
   if (first) return english.remedies.smallest(first);
@@ -108,7 +114,8 @@ function remedyText({ remedies: [first], notMended }: SiteRemedies): string | nu
 
 /** Dry days and the longest run, where there are any. */
 function dryText(site: SiteDesign): string | null {
-  const run = site.storage?.longestRun;
-  if (!site.storage || !run) return null;
-  return `${design.dryDays(site.storage.dryDays_per_year, site.storage.dryDays_per_year_range)}; ${design.longestRun(run.days, numbers.date(run.from))}.`;
+  const [worst] = site.storages;
+  const run = worst?.longestRun;
+  if (!worst || !run) return null;
+  return `${design.dryDays(worst.dryDays_per_year, worst.dryDays_per_year_range)}; ${design.longestRun(run.days, numbers.date(run.from))}.`;
 }

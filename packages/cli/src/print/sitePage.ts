@@ -36,7 +36,11 @@ export function sitePage(
     const mark = verdictMarks[site.stations[station]][sheet.look.drawn ? 'drawn' : 'plain'];
     sheet.line(`${english.stations[station]} ${english.verdicts[site.stations[station]]}`, 2, 2, mark);
   }
-  if (site.storage) storageSections(sheet, site.storage, site.target, settings);
+  for (const storage of site.storages) {
+    const one = site.storages.length === 1;
+    const heading = headings.figuresOf(english.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
+    storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
+  }
   if (remedies) siteRemedySection(sheet, remedies, market);
   workingSection(sheet, site);
   problemsSection(sheet, site);
@@ -44,8 +48,14 @@ export function sitePage(
   for (const caution of Object.values(english.cautions)) sheet.line(caution, 2);
 }
 
-function storageSections(sheet: Sheet, f: StorageFinding, target: Target, settings: DesignSettings): void {
-  sheet.heading(headings.figures);
+function storageSections(
+  sheet: Sheet,
+  f: StorageFinding,
+  target: Target,
+  settings: DesignSettings,
+  heading: string,
+): void {
+  sheet.heading(heading);
   sheet.table(
     figures.columns.map((head) => ({ head, align: 'left' }) as const),
     figureRows(f, target),

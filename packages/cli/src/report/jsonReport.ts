@@ -51,12 +51,12 @@ export class JsonReport {
     await this.#write(`{${members.join(',\n')},\n"gauges":[\n${listed.join(',\n')}\n],\n"sites":[`);
   }
 
-  /** One site; `series` is left out where it is undefined, and null where the site has none. */
-  async site(design: SiteDesign, remedies: SiteRemedies | null, series?: StorageSeries | null): Promise<void> {
+  /** One site; `series` is left out where it is undefined. */
+  async site(design: SiteDesign, remedies: SiteRemedies | null, series?: readonly StorageSeries[]): Promise<void> {
     const text = json(siteReport(design, remedies));
     await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
     if (series === undefined) await this.#write(text);
-    else await this.#write(`${text.slice(0, -1)},"series":${series === null ? 'null' : seriesJson(series)}}`);
+    else await this.#write(`${text.slice(0, -1)},"series":[${series.map(seriesJson).join(',')}]}`);
   }
 
   async close(

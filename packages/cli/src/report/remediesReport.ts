@@ -9,7 +9,7 @@ export function siteRemediesReport(found: SiteRemedies): NonNullable<SiteReport[
   return {
     ranked: found.remedies.map(remedyReport),
     notMended: found.notMended,
-    leaveIt: found.leaveIt && { ...found.leaveIt },
+    leaveIt: found.leaveIt && { ...found.leaveIt, tankIds: found.leaveIt.tankIds && [...found.leaveIt.tankIds] },
   };
 }
 

@@ -19,11 +19,11 @@ function knownAs(state: number | undefined): 'measured' | 'filled' | 'neighbours
   return state === filledDay ? 'filled' : 'unknown';
 }
 
-/** A site's daily series as JSON. */
+/** The daily series of one body of water as JSON. */
 export function seriesJson(series: StorageSeries): string {
   const known = Array.from(series.state, (state) => `"${knownAs(state)}"`);
   const dry = Array.from(series.dry, (day) => (day === 1 ? 'true' : 'false'));
-  return `{"firstDay":"${isoDay(series.firstDay)}","rain_mm":${list(series.rain_mm)},"known":[${known.join(',')}],"inflow_L":${list(series.inflow_L)},"judgedAsked_L":${list(series.judgedAsked_L)},"content_L":${list(series.content_L)},"judgedTaken_L":${list(series.judgedTaken_L)},"otherTaken_L":${list(series.otherTaken_L)},"spill_L":${list(series.spill_L)},"dry":[${dry.join(',')}]}`;
+  return `{"tankIds":${JSON.stringify(series.tankIds)},"firstDay":"${isoDay(series.firstDay)}","rain_mm":${list(series.rain_mm)},"known":[${known.join(',')}],"inflow_L":${list(series.inflow_L)},"judgedAsked_L":${list(series.judgedAsked_L)},"content_L":${list(series.content_L)},"judgedTaken_L":${list(series.judgedTaken_L)},"otherTaken_L":${list(series.otherTaken_L)},"spill_L":${list(series.spill_L)},"dry":[${dry.join(',')}]}`;
 }
 
 const columns = [
@@ -39,7 +39,7 @@ const columns = [
   'dry',
 ];
 
-/** A site's daily series as CSV, one line a day. */
+/** The daily series of one body of water as CSV, one line a day. */
 export function seriesCsv(series: StorageSeries): string {
   const lines = [columns.join(',')];
   for (let day = 0; day < series.rain_mm.length; day++) {

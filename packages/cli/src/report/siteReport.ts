@@ -1,5 +1,6 @@
 import {
   type DryRun,
+  type FirstService,
   isoDay,
   type SiteDesign,
   type SiteRemedies,
@@ -30,7 +31,8 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null): S
     verdict: design.verdict,
     stations: { ...design.stations },
     finding: findingOf(design),
-    storage: design.storage && storageReport(design.storage),
+    storages: design.storages.map(storageReport),
+    firstService: design.firstService && firstServiceReport(design.firstService),
     remedies: remedies && siteRemediesReport(remedies),
     problems: design.problems.map(problemReport),
     working: design.working.map(workingReport),
@@ -41,9 +43,20 @@ function runReport(run: DryRun) {
   return { ...run, from: isoDay(run.from), to: isoDay(run.to) };
 }
 
-/** The finding field by field, so that a new field of the engine reaches the report only once the schema has it. */
-function storageReport(f: StorageFinding): NonNullable<SiteReport['storage']> {
+function firstServiceReport(first: FirstService): NonNullable<SiteReport['firstService']> {
   return {
+    handOverDay: isoDay(first.handOverDay),
+    wait_days: first.wait_days,
+    wait_days_range: first.wait_days_range,
+    firstServiceDay: isoDay(first.firstServiceDay),
+  };
+}
+
+/** The finding field by field, so that a new field of the engine reaches the report only once the schema has it. */
+function storageReport(f: StorageFinding): SiteReport['storages'][number] {
+  return {
+    tankIds: [...f.tankIds],
+    people: f.people,
     verdict: f.verdict,
     tankVolume_L: f.tankVolume_L,
     judgedDemand_L_per_day: f.judgedDemand_L_per_day,
@@ -73,12 +86,7 @@ function storageReport(f: StorageFinding): NonNullable<SiteReport['storage']> {
     years: f.years.map((year) => ({ ...year, firstDay: isoDay(year.firstDay) })),
     sizes: f.sizes.map((size) => ({ ...size })),
     yieldBeforeSpill: { ...f.yieldBeforeSpill },
-    firstService: f.firstService && {
-      handOverDay: isoDay(f.firstService.handOverDay),
-      wait_days: f.firstService.wait_days,
-      wait_days_range: f.firstService.wait_days_range,
-      firstServiceDay: isoDay(f.firstService.firstServiceDay),
-    },
+    firstService: f.firstService && firstServiceReport(f.firstService),
   };
 }
 

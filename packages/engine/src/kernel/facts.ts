@@ -22,10 +22,16 @@ export interface RoofFacts {
   readonly runoffFraction: number | null;
   /** Share of the plan area that drains to a gutter which leads to the tank. */
   readonly gutteredFraction: number | null;
+  /** The tank its gutter leads to; may be null where all the site's tanks are one body of water. */
+  readonly tankId: string | null;
   readonly diverter: DiverterFacts | null;
 }
 
-/** A storage tank as surveyed. Heights are above the tank's own floor. */
+/** What a tank is for: water is stored in it, or clears in it first. */
+export const tankRoles = ['storage', 'settling'] as const;
+export type TankRole = (typeof tankRoles)[number];
+
+/** A tank as surveyed. Heights are above the tank's own floor. */
 export interface TankFacts {
   readonly tankId: string;
   readonly nominal_L: number | null;
@@ -36,6 +42,9 @@ export interface TankFacts {
   readonly diameter_m: number | null;
   /** The tank it is joined to at the foot, so that both share one level. */
   readonly joinedTo: string | null;
+  readonly role: TankRole;
+  /** Share of the site's people who draw from it and the tanks joined to it; null where not said. */
+  readonly peopleFraction: number | null;
 }
 
 /** Water wanted for one purpose. The judged purposes are served first and decide the verdict. */

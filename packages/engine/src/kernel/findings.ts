@@ -36,8 +36,12 @@ export interface SizePoint {
   readonly meetsTarget: boolean;
 }
 
-/** What the storage station found. Lists of days are of the judged record, its years as labelled. */
+/** What the storage station found of one body of water: a tank, or tanks joined at the foot. Lists of days are of the judged record, its years as labelled. */
 export interface StorageFinding {
+  /** The tank, or the tanks joined at the foot, by their letters. */
+  readonly tankIds: readonly string[];
+  /** Who draw from it: the site's people × their share. */
+  readonly people: number;
   readonly verdict: Verdict;
   readonly tankVolume_L: number;
   /** Means over the days of the year, and what the day with most of all asks for. */
@@ -97,6 +101,8 @@ export type Station = (typeof stations)[number];
 
 /** Daily series at the chosen tank, drawFirst, for the trace and the raster. Arrays are as long as the judged record. */
 export interface StorageSeries {
+  /** The tank, or the tanks joined at the foot, by their letters. */
+  readonly tankIds: readonly string[];
   readonly firstDay: DayIndex;
   readonly rain_mm: Float64Array;
   readonly inflow_L: Float64Array;
@@ -125,8 +131,10 @@ export interface SiteDesign {
   readonly targetFrom: 'programme' | 'class';
   readonly verdict: Verdict;
   readonly stations: Readonly<Record<Station, StationVerdict>>;
-  /** Null where facts were missing: the blockers among `problems` say which. */
-  readonly storage: StorageFinding | null;
+  /** One for each body of water people draw from, the worst first. Empty where facts were missing: the blockers among `problems` say which. */
+  readonly storages: readonly StorageFinding[];
+  /** When everybody is served: that of the tank that serves last. Null where no hand-over day is set or a tank never serves. */
+  readonly firstService: FirstService | null;
   readonly problems: readonly Problem[];
   readonly working: readonly WorkingLine[];
 }

@@ -9,6 +9,7 @@ export const workingCodes = [
   'roof.runoff',
   'roof.firstFlush',
   'roof.inflow',
+  'storage.group',
   'people.presence',
   'people.judgedDemand',
   'people.highestDemand',

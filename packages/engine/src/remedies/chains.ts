@@ -1,8 +1,9 @@
 import type { DesignSettings, GaugeFinding, SiteFacts } from '../kernel/index.ts';
 import { type Programme, type SiteSizes, siteSizes } from '../site.ts';
+import { compareStorages, type SizeVerdict } from '../water/storage/index.ts';
 import { changedSite } from './changedSite.ts';
-import type { FewerLitres, LessFirstFlush, MoreGutter, RemedyChange, TankChange } from './changes.ts';
-import { remedyCost, type ToBuy } from './cost.ts';
+import { changeKinds, type FewerLitres, type RemedyChange, type RoofChange, type TankChange } from './changes.ts';
+import { remedyCost } from './cost.ts';
 import type { Market } from './market.ts';
 import type { Remedy } from './remedy.ts';
 
@@ -14,82 +15,155 @@ export interface RemedyCase {
   readonly market: Market;
 }
 
-/** Changes that leave the tank alone: roof and litres. `cut_count` is the step down of the litres, 0 where there is none. */
-export interface BesidesTank {
-  readonly roof: readonly (MoreGutter | LessFirstFlush)[];
+/** A change to one body of water. */
+export interface Placed {
+  /** Its first tank, by the letters. */
+  readonly group: string;
+  readonly change: RoofChange | TankChange;
+}
+
+/** Changes made together. `cut_count` is the step down of the litres, 0 where there is none. */
+export interface Plan {
+  readonly placed: readonly Placed[];
   readonly litres: FewerLitres | null;
   readonly cut_count: number;
 }
 
 /** No change. */
-export const asItIs: BesidesTank = { roof: [], litres: null, cut_count: 0 };
+export const asItIs: Plan = { placed: [], litres: null, cut_count: 0 };
 
+/** One body of water under changes to its roofs and litres, and the verdicts read off its curve so far, by volume [L]. */
 interface Chain {
   readonly sizes: SiteSizes;
-  readonly toBuy: ToBuy;
+  readonly known: Map<number, SizeVerdict>;
+}
+
+/** One body of water of a plan: its chain, and the volume asked about. */
+interface Asked {
+  readonly chain: Chain;
+  readonly volume_L: number;
 }
 
 /**
- * One site with this and that changed, each set of changes to inflow or litres run once: every size of tank is then read off
- * the same curve.
+ * One site with this and that changed, each set of changes to inflow or litres run once for each body of water: every size of
+ * tank is then read off the same curve.
  */
 export class Chains {
   readonly #given: RemedyCase;
   readonly #known = new Map<string, Chain | null>();
+  /** The bodies of water as they are. */
+  readonly groups: readonly SiteSizes[];
 
   constructor(given: RemedyCase) {
     this.#given = given;
+    this.groups = siteSizes(given.site, given.gauge, given.programme);
+    for (const sizes of this.groups) this.#known.set(keyOf(sizes.tankIds[0]!, [], null), { sizes, known: new Map() });
   }
 
   get settings(): DesignSettings {
     return this.#given.programme.settings;
   }
 
-  /** The site with every size of tank answered; null where a change has nothing to change. */
-  sizes(besides: BesidesTank): SiteSizes | null {
-    return this.#chain(besides)?.sizes ?? null;
+  /** One body of water with every size of tank answered; null where a change has nothing to change. */
+  sizes(group: string, plan: Plan): SiteSizes | null {
+    return this.#chain(group, plan)?.sizes ?? null;
   }
 
-  /** Of these tanks, each one or two or none, those with which the site holds or is tight. */
-  judged(besides: BesidesTank, tanks: readonly (readonly TankChange[])[]): readonly Remedy[] {
-    const chain = this.#chain(besides);
-    if (chain === null || tanks.length === 0) return [];
-    const volumes = tanks.map((changes) => volumeWith(changes, chain.sizes.tankVolume_L));
-    const wanted = [...new Set(volumes)].map((tankVolume_L) => ({ partId: null, tankVolume_L }));
-    const found = new Map(chain.sizes.verdictsAt(wanted).map((one) => [one.point.tankVolume_L, one]));
-    return tanks.flatMap((changes, index) => {
-      const { point, verdict } = found.get(volumes[index]!)!;
-      if (verdict !== 'holds' && verdict !== 'tight') return [];
-      const all: RemedyChange[] = [...besides.roof, ...changes];
-      if (besides.litres !== null) all.push(besides.litres);
-      const partIds = changes.map((change) => change.partId);
-      return {
-        changes: all,
-        verdict,
-        promiseCut_count: besides.cut_count,
-        tankVolume_L: point.tankVolume_L,
-        dryDays_per_year: point.dryDays_per_year,
-        goodYears: point.goodYears,
-        cost: remedyCost({ ...chain.toBuy, partIds }, this.#given.market),
-      };
+  /** Of these plans, those with which the site holds or is tight. */
+  judged(plans: readonly Plan[]): readonly Remedy[] {
+    const asked = this.#ask(
+      plans,
+      this.groups.map(({ tankIds }) => tankIds[0]!),
+    );
+    return plans.flatMap((plan, index) => {
+      const groups = asked[index];
+      return groups ? (this.#remedy(plan, groups) ?? []) : [];
     });
   }
 
-  #chain(besides: BesidesTank): Chain | null {
-    const key = JSON.stringify([besides.roof, besides.litres]);
+  /** Would one body of water hold with any of these plans, whatever becomes of the others? */
+  holdsAlone(group: string, plans: readonly Plan[]): boolean {
+    return this.#ask(plans, [group]).some((one) => one !== null && found(one[0]!).verdict === 'holds');
+  }
+
+  /** The wanted bodies of water of each plan, all volumes asked for at once; null where a change has nothing to change. */
+  #ask(plans: readonly Plan[], groups: readonly string[]): readonly (readonly Asked[] | null)[] {
+    const wanted = new Map<Chain, Set<number>>();
+    const asked = plans.map((plan) => {
+      const all: Asked[] = [];
+      for (const group of groups) {
+        const chain = this.#chain(group, plan);
+        if (chain === null) return null;
+        const volume_L = volumeWith(tanksOf(group, plan), chain.sizes.tankVolume_L);
+        if (!chain.known.has(volume_L)) wanted.set(chain, (wanted.get(chain) ?? new Set()).add(volume_L));
+        all.push({ chain, volume_L });
+      }
+      return all;
+    });
+    for (const [{ sizes, known }, volumes] of wanted) {
+      const tanks = [...volumes].map((tankVolume_L) => ({ partId: null, tankVolume_L }));
+      for (const one of sizes.verdictsAt(tanks)) known.set(one.point.tankVolume_L, one);
+    }
+    return asked;
+  }
+
+  /** The plan as a remedy, by its worst body of water; null where the site would still be short. */
+  #remedy({ placed, litres, cut_count }: Plan, asked: readonly Asked[]): Remedy | null {
+    const [worst] = asked
+      .map((one) => {
+        const { point, verdict } = found(one);
+        return { ...point, verdict, tankIds: one.chain.sizes.tankIds };
+      })
+      .sort(compareStorages);
+    if (worst === undefined || (worst.verdict !== 'holds' && worst.verdict !== 'tight')) return null;
+    const changes: RemedyChange[] = inOrder(placed.map(({ change }) => change));
+    if (litres !== null) changes.push(litres);
+    const { site, programme, market } = this.#given;
+    const changed = changedSite(site, changes, programme.settings);
+    return {
+      changes,
+      verdict: worst.verdict,
+      promiseCut_count: cut_count,
+      tankVolume_L: asked.reduce((sum, { volume_L }) => sum + volume_L, 0),
+      dryDays_per_year: worst.dryDays_per_year,
+      goodYears: worst.goodYears,
+      cost: remedyCost(changed!.toBuy, market),
+    };
+  }
+
+  #chain(group: string, { placed, litres }: Plan): Chain | null {
+    const roof = placed.flatMap((one) => (one.group === group && isOfRoof(one.change) ? [one.change] : []));
+    const key = keyOf(group, roof, litres);
     const known = this.#known.get(key);
     if (known !== undefined) return known;
-    const chain = this.#run(besides);
+    const { site, gauge, programme } = this.#given;
+    const changed = changedSite(site, litres === null ? roof : [...roof, litres], programme.settings);
+    const sizes = changed && siteSizes(changed.site, gauge, programme).find(({ tankIds }) => tankIds[0] === group);
+    const chain = sizes ? { sizes, known: new Map<number, SizeVerdict>() } : null;
     this.#known.set(key, chain);
     return chain;
   }
+}
 
-  #run({ roof, litres }: BesidesTank): Chain | null {
-    const { site, gauge, programme } = this.#given;
-    const changed = changedSite(site, litres === null ? roof : [...roof, litres], programme.settings);
-    const sizes = changed && siteSizes(changed.site, gauge, programme);
-    return changed && sizes ? { sizes, toBuy: changed.toBuy } : null;
-  }
+function keyOf(group: string, roof: readonly RoofChange[], litres: FewerLitres | null): string {
+  return JSON.stringify([group, roof, litres]);
+}
+
+function found({ chain, volume_L }: Asked): SizeVerdict {
+  return chain.known.get(volume_L)!;
+}
+
+function isOfRoof(change: RoofChange | TankChange): change is RoofChange {
+  return change.kind === 'gutter' || change.kind === 'firstFlush';
+}
+
+function tanksOf(group: string, { placed }: Plan): readonly TankChange[] {
+  return placed.flatMap((one) => (one.group === group && !isOfRoof(one.change) ? [one.change] : []));
+}
+
+/** The way of the water down; changes of one kind stay in their order. */
+function inOrder<T extends RemedyChange>(changes: readonly T[]): T[] {
+  return [...changes].sort((a, b) => changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind));
 }
 
 /** Usable volume once these tanks are set: beside what stands, or instead of it. */

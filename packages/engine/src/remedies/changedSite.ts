@@ -1,6 +1,7 @@
-import type { DesignSettings, SiteFacts, TankFacts } from '../kernel/index.ts';
+import type { DesignSettings, RoofFacts, SiteFacts, TankFacts } from '../kernel/index.ts';
 import { purposesOf } from '../water/people/index.ts';
-import type { RemedyChange } from './changes.ts';
+import { tankGroups } from '../water/storage/index.ts';
+import type { RemedyChange, TankChange, Where } from './changes.ts';
 import type { ToBuy } from './cost.ts';
 import { flushRoofs } from './flushRoofs.ts';
 import { gutterRoofs } from './gutterRoofs.ts';
@@ -32,24 +33,22 @@ export function changedSite(
   for (const change of changes) {
     switch (change.kind) {
       case 'secondTank':
-      case 'largerTank': {
-        const stay = change.kind === 'secondTank' ? changed.tanks : [];
-        changed = { ...changed, tanks: [...stay, boughtTank(change.volume_L, stay)] };
+      case 'largerTank':
+        changed = withTank(changed, change);
         toBuy = { ...toBuy, partIds: [...toBuy.partIds, change.partId] };
         break;
-      }
       case 'gutter': {
-        const more = gutterRoofs(changed.roofs, change.gutteredFraction, settings.firstFlush_mm);
+        const more = gutterRoofs(roofsTo(changed, change), change.gutteredFraction, settings.firstFlush_mm);
         if (!more) return null;
-        changed = { ...changed, roofs: more.roofs };
+        changed = withRoofs(changed, more.roofs);
         const diverters_count = toBuy.diverters_count + more.newDiverters_count;
-        toBuy = { ...toBuy, gutter_m: more.added_m, diverters_count };
+        toBuy = { ...toBuy, gutter_m: [...toBuy.gutter_m, ...more.added_m], diverters_count };
         break;
       }
       case 'firstFlush': {
-        const less = flushRoofs(changed.roofs, change.firstFlush_mm);
+        const less = flushRoofs(roofsTo(changed, change), change.firstFlush_mm);
         if (!less) return null;
-        changed = { ...changed, roofs: less.roofs };
+        changed = withRoofs(changed, less.roofs);
         toBuy = { ...toBuy, diverters_count: toBuy.diverters_count + less.newDiverters_count };
         break;
       }
@@ -61,17 +60,52 @@ export function changedSite(
   return { site: changed, toBuy };
 }
 
-/** A new tank of the catalogue: its volume is the part's, and it is joined to the first of those that stay. */
-function boughtTank(volume_L: number, beside: readonly TankFacts[]): TankFacts {
+/** The tanks a change is made to. */
+function tanksAt({ tanks }: SiteFacts, { tankId }: Where): readonly TankFacts[] {
+  if (tankId === null) return tanks;
+  return tankGroups(tanks).find((group) => group.tankIds.includes(tankId))?.tanks ?? [];
+}
+
+/** The roofs that lead to the tanks a change is made to. */
+function roofsTo(site: SiteFacts, where: Where): readonly RoofFacts[] {
+  if (where.tankId === null) return site.roofs;
+  const ids = tanksAt(site, where).map(({ tankId }) => tankId);
+  return site.roofs.filter(({ tankId }) => tankId !== null && ids.includes(tankId));
+}
+
+function withRoofs(site: SiteFacts, changed: readonly RoofFacts[]): SiteFacts {
+  const byId = new Map(changed.map((roof) => [roof.roofId, roof]));
+  return { ...site, roofs: site.roofs.map((roof) => byId.get(roof.roofId) ?? roof) };
+}
+
+/** The site with a new tank of the catalogue: joined to the first of those it stands beside, or with their roofs and people. */
+function withTank(site: SiteFacts, change: TankChange): SiteFacts {
+  const there = tanksAt(site, change);
   let tankId = 'new';
-  while (beside.some((tank) => tank.tankId === tankId)) tankId += '+';
-  return {
+  while (site.tanks.some((tank) => tank.tankId === tankId)) tankId += '+';
+  const bought: TankFacts = {
     tankId,
     nominal_L: null,
-    partVolume_L: volume_L,
+    partVolume_L: change.volume_L,
     outletHeight_m: null,
     overflowHeight_m: null,
     diameter_m: null,
-    joinedTo: beside[0]?.tankId ?? null,
+    role: 'storage',
+    joinedTo: null,
+    peopleFraction: null,
+  };
+  if (change.kind === 'secondTank')
+    return { ...site, tanks: [...site.tanks, { ...bought, joinedTo: there[0]?.tankId ?? null }] };
+  const [first] = there;
+  const peopleFraction = there.find((tank) => tank.peopleFraction !== null)?.peopleFraction ?? null;
+  const leading = new Set(roofsTo(site, change));
+  return {
+    ...site,
+    // In the place of the first it stands for, so that the bodies of water keep their order.
+    tanks: site.tanks.flatMap((tank) => {
+      if (tank === first) return [{ ...bought, peopleFraction }];
+      return there.includes(tank) ? [] : [tank];
+    }),
+    roofs: site.roofs.map((roof) => (roof.tankId !== null && leading.has(roof) ? { ...roof, tankId } : roof)),
   };
 }

@@ -1,30 +1,36 @@
+/** Where a change is made. */
+export interface Where {
+  /** The first tank, by its letters, of the body of water it is made to; null where all the site's tanks are one. */
+  readonly tankId: string | null;
+}
+
 /** A catalogue's tank set beside what stands, joined at the foot. */
-export interface SecondTank {
+export interface SecondTank extends Where {
   readonly kind: 'secondTank';
   readonly partId: string;
   readonly volume_L: number;
 }
 
-/** One tank of the catalogue in place of all that stand now. */
-export interface LargerTank {
+/** One tank of the catalogue in place of all that are one body of water now. */
+export interface LargerTank extends Where {
   readonly kind: 'largerTank';
   readonly partId: string;
   readonly volume_L: number;
 }
 
-/** Every roof guttered to at least this share of its plan area. */
-export interface MoreGutter {
+/** Every roof of the body of water guttered to at least this share of its plan area. */
+export interface MoreGutter extends Where {
   readonly kind: 'gutter';
   readonly gutteredFraction: number;
 }
 
-/** A smaller first flush on every roof that lets go more than this. */
-export interface LessFirstFlush {
+/** A smaller first flush on every roof of the body of water that lets go more than this. */
+export interface LessFirstFlush extends Where {
   readonly kind: 'firstFlush';
   readonly firstFlush_mm: number;
 }
 
-/** Fewer litres promised: the purposes that are not judged are dropped, and the judged ones may be cut to so many. */
+/** Fewer litres promised, to everybody at the site: the purposes that are not judged are dropped, and the judged ones may be cut to so many. */
 export interface FewerLitres {
   readonly kind: 'litres';
   /** What is left of the judged purposes together. */
@@ -34,7 +40,8 @@ export interface FewerLitres {
 }
 
 export type TankChange = SecondTank | LargerTank;
-export type RemedyChange = TankChange | MoreGutter | LessFirstFlush | FewerLitres;
+export type RoofChange = MoreGutter | LessFirstFlush;
+export type RemedyChange = TankChange | RoofChange | FewerLitres;
 
 /** Every kind of change, the way of the water down: also the order in which changes are told. */
 export const changeKinds = ['gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres'] as const;

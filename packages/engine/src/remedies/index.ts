@@ -7,8 +7,10 @@ export {
   type LessFirstFlush,
   type MoreGutter,
   type RemedyChange,
+  type RoofChange,
   type SecondTank,
   type TankChange,
+  type Where,
 } from './changes.ts';
 export { type BoughtPart, compareCosts, type NoCostReason, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
 export { type FlushedRoofs, flushRoofs } from './flushRoofs.ts';

@@ -15,11 +15,12 @@ it('finds the judged year with the most dry days, then the longest run, and its 
   const judgedAsked_L = Float64Array.of(10, 10, 10, 5, 10, 10, 10, 10);
   const judgedTaken_L = Float64Array.of(10, 10, 4, 0, 0, 0, 10, 7);
   const years = [year(2001, 0, 0), year(2002, 2, 2), year(2003, 9, 9, false), year(2004, 2, 1)];
-  expect(worstYear(years, { judgedAsked_L, judgedTaken_L }, rain)).toEqual({
+  expect(worstYear(years, { judgedAsked_L, judgedTaken_L }, rain, null)).toEqual({
+    tankIds: null,
     waterYear: 2002,
     dryDays: 2,
     longestRun_days: 2,
     shortfall_L: 11,
   });
-  expect(worstYear([year(2003, 9, 9, false)], { judgedAsked_L, judgedTaken_L }, rain)).toBeNull();
+  expect(worstYear([year(2003, 9, 9, false)], { judgedAsked_L, judgedTaken_L }, rain, null)).toBeNull();
 });

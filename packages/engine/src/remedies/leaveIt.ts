@@ -2,6 +2,8 @@ import type { StorageSeries, WaterYear } from '../kernel/index.ts';
 
 /** What a dry year brings where nothing is changed: the worst judged year of the record. */
 export interface LeaveIt {
+  /** The tanks it is told of, where the site has several bodies of water; else null. */
+  readonly tankIds: readonly string[] | null;
   readonly waterYear: number;
   readonly dryDays: number;
   /** Longest run of dry days that reaches into the year. */
@@ -25,6 +27,7 @@ interface YearFound {
  * @param years - the record's years at the present tank: dryDays [day], longestRun_days [day]
  * @param series - the present tank day by day, judgedAsked_L and judgedTaken_L [L]
  * @param rain - the gauge's water years
+ * @param tankIds - the tanks it is told of [text]; null where the site has no others
  * @returns the year, its dry days [day], longest run [day] and judged litres short [L]; null where no year was judged
  * @definition litres short = asked − taken, summed over the days of the year
  */
@@ -32,6 +35,7 @@ export function worstYear(
   years: readonly YearFound[],
   series: Pick<StorageSeries, 'judgedAsked_L' | 'judgedTaken_L'>,
   rain: { readonly years: readonly WaterYear[] },
+  tankIds: readonly string[] | null,
 ): LeaveIt | null {
   let worst = -1;
   for (const [index, year] of years.entries()) {
@@ -51,5 +55,5 @@ export function worstYear(
   for (let day = span.from; day < span.to; day++)
     shortfall_L += series.judgedAsked_L[day]! - series.judgedTaken_L[day]!;
   const { waterYear, dryDays, longestRun_days } = found;
-  return { waterYear, dryDays, longestRun_days, shortfall_L };
+  return { tankIds, waterYear, dryDays, longestRun_days, shortfall_L };
 }

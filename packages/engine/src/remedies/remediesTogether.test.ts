@@ -3,8 +3,8 @@ import type { RemedyCost } from './cost.ts';
 import { remediesTogether } from './remediesTogether.ts';
 import type { Remedy } from './remedy.ts';
 
-const tank = { kind: 'secondTank', partId: 'T', volume_L: 900 } as const;
-const gutter = { kind: 'gutter', gutteredFraction: 1 } as const;
+const tank = { kind: 'secondTank', tankId: null, partId: 'T', volume_L: 900 } as const;
+const gutter = { kind: 'gutter', tankId: null, gutteredFraction: 1 } as const;
 const remedy = (changes: Remedy['changes'], amount: number | null, currency: string | null = 'XTS'): Remedy => ({
   changes,
   verdict: 'holds',

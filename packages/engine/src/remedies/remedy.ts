@@ -9,8 +9,9 @@ export interface Remedy {
   readonly verdict: Extract<Verdict, 'holds' | 'tight'>;
   /** Does it mend the site by promising less? 0: no; else the step down, the mildest 1. */
   readonly promiseCut_count: number;
-  /** Usable volume with the changes made. */
+  /** Usable volume of all tanks with the changes made. */
   readonly tankVolume_L: number;
+  /** Of the tank that is then worst off. */
   readonly dryDays_per_year: number;
   readonly goodYears: number;
   readonly cost: RemedyCost;
@@ -54,13 +55,13 @@ export function kindsOf(remedy: Pick<Remedy, 'changes'>): string {
 }
 
 function gutterOf({ changes }: Remedy): number {
-  for (const change of changes) if (change.kind === 'gutter') return change.gutteredFraction;
-  return 0;
+  return changes.reduce((sum, change) => (change.kind === 'gutter' ? sum + change.gutteredFraction : sum), 0);
 }
 
 function keyOf(remedy: Remedy): string {
   const parts = remedy.changes.map((change) => ('partId' in change ? change.partId : ''));
-  return `${kindsOf(remedy)} ${parts.join(' ')}`;
+  const tanks = remedy.changes.map((change) => ('tankId' in change ? (change.tankId ?? '') : ''));
+  return `${kindsOf(remedy)} ${parts.join(' ')} ${tanks.join(' ')}`;
 }
 
 function byText(a: string, b: string): number {

@@ -11,6 +11,7 @@ const roof: RoofFacts = {
   material: null,
   runoffFraction: null,
   gutteredFraction: 0.5,
+  tankId: null,
   diverter: null,
 };
 const chamber = (chamber_L: number) => ({ firstFlush_mm: null, chamber_L, drainHole: 'open' as const });

@@ -1,16 +1,21 @@
-import { type DesignSettings, jeffreysRange, type SiteDesign, type Target } from '../kernel/index.ts';
+import {
+  type DesignSettings,
+  jeffreysRange,
+  type SiteDesign,
+  type StorageFinding,
+  type Target,
+} from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
 import { siteSeries } from '../site.ts';
 import { purposesOf } from '../water/people/index.ts';
-import { asItIs, type BesidesTank, Chains, type RemedyCase } from './chains.ts';
-import type { LargerTank, LessFirstFlush, MoreGutter, SecondTank, TankChange } from './changes.ts';
+import { asItIs, Chains, type Placed, type Plan, type RemedyCase } from './chains.ts';
 import { gutterSteps_fraction } from './constants.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
 import { litreSteps } from './promisedLitres.ts';
-import { compareRemedies, type Remedy } from './remedy.ts';
+import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'record' | 'noTanks' | 'tank' | 'water';
+export type NotMendedReason = 'assumed' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
 
 /** What would mend one site that is short or tight. */
 export interface SiteRemedies {
@@ -23,24 +28,23 @@ export interface SiteRemedies {
   readonly leaveIt: LeaveIt | null;
 }
 
-/** The changes open to one site, each list the mildest first. */
+/** The single changes open to one body of water, each list the mildest first. */
 interface Open {
-  readonly second: readonly (readonly SecondTank[])[];
-  readonly larger: readonly (readonly LargerTank[])[];
-  readonly twoMore: readonly (readonly SecondTank[])[];
-  readonly gutter: readonly MoreGutter[];
-  readonly flush: readonly LessFirstFlush[];
-  readonly litres: readonly BesidesTank[];
+  readonly secondTank: readonly Placed[];
+  readonly largerTank: readonly Placed[];
+  readonly gutter: readonly Placed[];
+  readonly firstFlush: readonly Placed[];
 }
 
-const noTank: readonly (readonly TankChange[])[] = [[]];
+const kindsAtTank = ['secondTank', 'largerTank', 'gutter', 'firstFlush'] as const;
 
 /**
  * What is the smallest change that would mend this site? Every single change, and pairs of them, judged as the site itself
  * was; of each kind of change the first that makes it hold, and the first that makes it tight where that asks for less. A pair
  * is told only where it comes before every single change (one that ends tight only where it asks for less than the first that
  * holds), and one that cuts what was promised only where nothing that keeps it
- * makes the site hold.
+ * makes the site hold. Where the site has several bodies of water, a change is made to one of them, a pair may be made to two, and the
+ * litres are those of all.
  *
  * @param design - the site's design
  * @param given - the site, its gauge, the programme and the market
@@ -50,78 +54,125 @@ const noTank: readonly (readonly TankChange[])[] = [[]];
  * @definition ours: docs/methods/remedies.md
  */
 export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedies | null {
-  const { storage } = design;
-  if (!storage || (design.verdict !== 'short' && design.verdict !== 'tight')) return null;
+  const [worst] = design.storages;
+  if (!worst || (design.verdict !== 'short' && design.verdict !== 'tight')) return null;
   const chains = new Chains(given);
-  const open = openChanges(given, storage.tankVolume_L);
+  const wanting = design.storages.filter(({ verdict }) => verdict !== 'holds');
+  const open = openChanges(chains, given, wanting);
   const isBetter = (remedy: Remedy) => remedy.verdict === 'holds' || design.verdict === 'short';
-  const remedies = ranked(chains, open, isBetter);
-  const series = siteSeries(given.site, given.gauge, given.programme);
-  const rain = given.gauge?.rain;
+  const litres = litreSteps(purposesOf(given.site, given.programme.settings)).map(
+    (change, index): Plan => ({ placed: [], litres: change, cut_count: index + 1 }),
+  );
+  const remedies = ranked(chains, open, litres, isBetter);
+  const isCapped = wanting.some(({ cappedBy }) => cappedBy !== null);
   return {
     siteId: design.siteId,
     remedies,
-    judgedYears: storage.judgedYears,
+    judgedYears: worst.judgedYears,
     notMended:
       remedies[0]?.verdict === 'holds'
         ? null
-        : storage.cappedBy === null
-          ? whyNot(chains, open, storage.judgedYears, design.target)
-          : 'assumed',
-    leaveIt: series && rain ? worstYear(storage.years, series, rain) : null,
+        : isCapped
+          ? 'assumed'
+          : whyNot(chains, open, given, worst.judgedYears, design.target),
+    leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
   };
 }
 
-function openChanges({ site, programme, market }: RemedyCase, tankVolume_L: number): Open {
-  const { settings } = programme;
+/** What a dry year brings at the tank that is worst off. */
+function leftAsItIs(
+  worst: StorageFinding,
+  { site, gauge, programme }: RemedyCase,
+  isOneOfMany: boolean,
+): LeaveIt | null {
+  const series = siteSeries(site, gauge, programme).find(({ tankIds }) => tankIds[0] === worst.tankIds[0]);
+  if (!series || !gauge?.rain) return null;
+  return worstYear(worst.years, series, gauge.rain, isOneOfMany ? worst.tankIds : null);
+}
+
+/** What may be done to each body of water that does not hold; the others need nothing. */
+function openChanges(
+  chains: Chains,
+  { site, programme, market }: RemedyCase,
+  wanting: readonly StorageFinding[],
+): readonly Open[] {
   const tanks = tankSizes(market.parts);
-  const second = tanks.map(({ partId, tankVolume_L: volume_L }) => ({ kind: 'secondTank', partId, volume_L }) as const);
-  const larger = second
-    .filter(({ volume_L }) => volume_L > tankVolume_L)
-    .map((tank) => ({ ...tank, kind: 'largerTank' }) as const);
-  return {
-    second: second.map((tank) => [tank]),
-    larger: larger.map((tank) => [tank]),
-    twoMore: second.flatMap((one, index) => second.slice(index).map((other) => [one, other])),
-    gutter: gutterSteps_fraction.map((gutteredFraction) => ({ kind: 'gutter', gutteredFraction })),
-    flush: [{ kind: 'firstFlush', firstFlush_mm: settings.firstFlush_mm }],
-    litres: litreSteps(purposesOf(site, settings)).map((litres, index) => ({ roof: [], litres, cut_count: index + 1 })),
-  };
+  const { firstFlush_mm } = programme.settings;
+  return chains.groups.flatMap(({ tankIds, tankVolume_L }) => {
+    const group = tankIds[0]!;
+    if (!wanting.some((finding) => finding.tankIds[0] === group)) return [];
+    const tankId = tankIds.length === site.tanks.length ? null : group;
+    const place = (change: Placed['change']): Placed => ({ group, change });
+    const ofCatalogue = (kind: 'secondTank' | 'largerTank', over_L: number) =>
+      tanks
+        .filter((tank) => tank.tankVolume_L > over_L)
+        .map(({ partId, tankVolume_L: volume_L }) => place({ kind, tankId, partId, volume_L }));
+    return {
+      secondTank: ofCatalogue('secondTank', 0),
+      largerTank: ofCatalogue('largerTank', tankVolume_L),
+      gutter: gutterSteps_fraction.map((gutteredFraction) => place({ kind: 'gutter', tankId, gutteredFraction })),
+      firstFlush: [place({ kind: 'firstFlush', tankId, firstFlush_mm })],
+    };
+  });
 }
 
-function ranked(chains: Chains, open: Open, isBetter: (remedy: Remedy) => boolean): readonly Remedy[] {
-  const best = (found: readonly Remedy[]) => firstOfEach(found.filter(isBetter));
-  const gutter = open.gutter.map((one) => ({ ...asItIs, roof: [one] }));
-  const flush = open.flush.map((one) => ({ ...asItIs, roof: [one] }));
-  const both = gutter.flatMap(({ roof }) => open.flush.map((one) => ({ ...asItIs, roof: [...roof, one] })));
-  const of = (besides: readonly BesidesTank[], tanks: readonly (readonly TankChange[])[]) =>
-    best(besides.flatMap((one) => chains.judged(one, tanks)));
-  const cuts = (besides: readonly BesidesTank[], tanks: readonly (readonly TankChange[])[]) =>
-    best(upToHolds(open.litres, (step) => besides.flatMap(({ roof }) => chains.judged({ ...step, roof }, tanks))));
-
-  const singles = [
-    ...of([asItIs], open.second),
-    ...of([asItIs], open.larger),
-    ...of(gutter, noTank),
-    ...of(flush, noTank),
-    ...cuts([asItIs], noTank),
-  ].sort(compareRemedies);
-  const pairs = [
-    ...of([asItIs], open.twoMore),
-    ...of(gutter, open.second),
-    ...of(gutter, open.larger),
-    ...of(flush, open.second),
-    ...of(flush, open.larger),
-    ...of(both, noTank),
-  ];
+function ranked(
+  chains: Chains,
+  open: readonly Open[],
+  litres: readonly Plan[],
+  isBetter: (remedy: Remedy) => boolean,
+): readonly Remedy[] {
+  const best = (found: readonly Remedy[]) => bestOfEachKind(found.filter(isBetter));
+  const cuts = (placed: readonly Placed[]) =>
+    best(
+      upToHolds(litres, (step) =>
+        chains.judged(placed.length === 0 ? [step] : placed.map((one) => ({ ...step, placed: [one] }))),
+      ),
+    );
+  const ofKind = (kind: keyof Open) => open.flatMap((group) => group[kind]);
+  const single = kindsAtTank.flatMap(ofKind).map((one): Plan => ({ ...asItIs, placed: [one] }));
+  const singles = [...best(chains.judged(single)), ...cuts([])].sort(compareRemedies);
+  const pairs = [...best(chains.judged(pairsOf(open)))];
   if (![...singles, ...pairs].some((one) => one.verdict === 'holds' && one.promiseCut_count === 0))
     pairs.push(
-      ...cuts([asItIs], open.second),
-      ...cuts([asItIs], open.larger),
-      ...cuts(gutter, noTank),
-      ...cuts(flush, noTank),
+      ...kindsAtTank.flatMap((kind) => {
+        const placed = ofKind(kind);
+        return placed.length === 0 ? [] : cuts(placed);
+      }),
     );
   return [...singles, ...pairsToTell(singles, pairs)].sort(compareRemedies);
+}
+
+/** Two changes to one body of water, or one to each of two. */
+function pairsOf(open: readonly Open[]): readonly Plan[] {
+  const pairs: Plan[] = [];
+  const cross = (some: readonly Placed[], others: readonly Placed[]) => {
+    for (const one of some) for (const other of others) pairs.push({ ...asItIs, placed: [one, other] });
+  };
+  for (const [index, group] of open.entries()) {
+    group.secondTank.forEach((one, at) => {
+      cross([one], group.secondTank.slice(at));
+    });
+    cross(group.gutter, [...group.secondTank, ...group.largerTank, ...group.firstFlush]);
+    cross(group.firstFlush, [...group.secondTank, ...group.largerTank]);
+    for (const other of open.slice(index + 1))
+      cross(
+        kindsAtTank.flatMap((kind) => group[kind]),
+        kindsAtTank.flatMap((kind) => other[kind]),
+      );
+  }
+  return pairs;
+}
+
+function bestOfEachKind(found: readonly Remedy[]): readonly Remedy[] {
+  const byKinds = new Map<string, Remedy[]>();
+  for (const remedy of found) {
+    const kinds = kindsOf(remedy);
+    const known = byKinds.get(kinds);
+    if (known) known.push(remedy);
+    else byKinds.set(kinds, [remedy]);
+  }
+  return [...byKinds.values()].flatMap(firstOfEach);
 }
 
 /** Pairs that come before every single change; of those that end tight, the ones that ask for less than the first that holds. */
@@ -138,7 +189,7 @@ function asksForLess(remedy: Remedy, other: Remedy): boolean {
 }
 
 /** Fewer litres never make a site worse: once it holds, harder cuts come behind. */
-function upToHolds(steps: readonly BesidesTank[], judge: (step: BesidesTank) => readonly Remedy[]): readonly Remedy[] {
+function upToHolds(steps: readonly Plan[], judge: (step: Plan) => readonly Remedy[]): readonly Remedy[] {
   const found: Remedy[] = [];
   for (const step of steps) {
     const judged = judge(step);
@@ -157,12 +208,26 @@ function firstOfEach(found: readonly Remedy[]): readonly Remedy[] {
   return tight !== undefined && asksForLess(tight, holds) ? [holds, tight] : [holds];
 }
 
-function whyNot(chains: Chains, open: Open, judgedYears: number, target: Target): NotMendedReason {
+function whyNot(
+  chains: Chains,
+  open: readonly Open[],
+  { market }: RemedyCase,
+  judgedYears: number,
+  target: Target,
+): NotMendedReason {
   if (isRecordTooShort(chains.settings, target, judgedYears)) return 'record';
-  if (open.second.length === 0) return 'noTanks';
-  const roofs = [asItIs, ...open.gutter.map((one) => ({ ...asItIs, roof: [one] }))];
-  const some = roofs.some((one) => (chains.sizes(one)?.tankForTarget_L ?? null) !== null);
-  return some ? 'tank' : 'water';
+  if (tankSizes(market.parts).length === 0) return 'noTanks';
+  const hasTank = ({ gutter }: Open) => {
+    const { group } = gutter[0]!;
+    const plans = [asItIs, ...gutter.map((one): Plan => ({ ...asItIs, placed: [one] }))];
+    return plans.some((plan) => (chains.sizes(group, plan)?.tankForTarget_L ?? null) !== null);
+  };
+  if (!open.every(hasTank)) return 'water';
+  const isMendedAlone = (group: Open) => {
+    const single = kindsAtTank.flatMap((kind) => group[kind].map((one): Plan => ({ ...asItIs, placed: [one] })));
+    return chains.holdsAlone(group.gutter[0]!.group, [...single, ...pairsOf([group])]);
+  };
+  return open.length > 1 && open.every(isMendedAlone) ? 'apart' : 'tank';
 }
 
 /** Could this many years hold if every one of them were good? */

@@ -8,7 +8,10 @@ export const roofs = defineTable({
   name: 'roofs',
   about: 'The roofs of each site. A roof is measured on the plan, eaves to eaves: by its sides, or by its plan area.',
   key: ['siteId', 'roofId'],
-  foreignKeys: [{ fields: ['siteId'], table: 'sites', tableFields: ['siteId'] }],
+  foreignKeys: [
+    { fields: ['siteId'], table: 'sites', tableFields: ['siteId'] },
+    { fields: ['siteId', 'tankId'], table: 'tanks', tableFields: ['siteId', 'tankId'] },
+  ],
   usedBy: ['Water'],
   columns: {
     siteId: required(id('The site the roof stands on.')),
@@ -22,5 +25,6 @@ export const roofs = defineTable({
     material: choice(roofMaterials, 'What covers the roof.'),
     runoffFraction: fraction('Share of the rain on the roof that runs off it.', { hard: from(0.05, 1) }),
     gutteredFraction: fraction('Share of the plan area that drains to a gutter which leads to the tank.'),
+    tankId: id('The tank of the same site its gutter leads to; may be empty where all its tanks are joined.'),
   },
 });

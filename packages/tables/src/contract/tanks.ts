@@ -1,9 +1,10 @@
-import { cubicMetres, from, id, quantity, required } from './columns.ts';
+import { tankRoles } from '@eavewell/engine';
+import { choice, cubicMetres, fraction, from, id, quantity, required } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const tanks = defineTable({
   name: 'tanks',
-  about: 'The storage tanks of each site. Heights are above the floor of the tank.',
+  about: 'The tanks of each site. Heights are above the floor of the tank.',
   key: ['siteId', 'tankId'],
   foreignKeys: [
     { fields: ['siteId'], table: 'sites', tableFields: ['siteId'] },
@@ -24,5 +25,13 @@ export const tanks = defineTable({
     overflowHeight_m: quantity('m', 'Height of the overflow.', { hard: from(0, 20) }),
     diameter_m: quantity('m', 'Inside diameter of a round tank.', { hard: from(0.2, 50) }),
     joinedTo: id('The tank of the same site it is joined to at the foot, so that both share one level.'),
+    role: choice(
+      tankRoles,
+      'What it is for. Of a settling tank only what lies between its draw-off and its overflow counts.',
+      'storage',
+    ),
+    peopleFraction: fraction(
+      "Share of the site's people who draw from it and the tanks joined to it; 0 for a reserve. To be given where tanks are not joined.",
+    ),
   },
 });

@@ -159,6 +159,18 @@ function checkJoined(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
+/** A roof may name the tank its gutter leads to, of its own site. */
+function checkLeads(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.tanks?.usable !== true) return;
+  const tanks = pairsOf(tables.tanks, 'tankId');
+  for (const row of tables.roofs?.rows ?? []) {
+    const { siteId, tankId: id } = row.values;
+    if (id === null || checker.unlinked.has(`roofs ${row.row}`) || tanks.get(siteId!)?.has(id)) continue;
+    const link = { table: 'roofs', file: tables.roofs!.file, row, column: 'tankId', id, siteId, wholeRow: false };
+    checker.refuse({ ...link, code: 'link.unknown_tank' }, tanks.get(siteId!) ?? [], `a tankId of ${siteId}`);
+  }
+}
+
 function checkParts(checker: LinkChecker, tables: TablesRead): void {
   const named = (tables.tanks?.rows ?? []).filter(
     ({ row, values }) => values.partId !== null && !checker.unlinked.has(`tanks ${row}`),
@@ -274,6 +286,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkGauges(checker, tables);
   checkRoofs(checker, tables);
   checkJoined(checker, tables);
+  checkLeads(checker, tables);
   checkParts(checker, tables);
   checkPresence(checker, tables);
   checkClasses(checker, tables);

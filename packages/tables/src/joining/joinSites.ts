@@ -97,7 +97,7 @@ class SiteJoiner {
   }
 
   roofsOf(siteId: string): readonly RoofFacts[] {
-    return (this.roofs.get(siteId) ?? []).map(({ values }) => ({
+    return (this.roofs.get(siteId) ?? []).map(({ row, values }) => ({
       roofId: values.roofId!,
       length_m: values.length_m,
       width_m: values.width_m,
@@ -105,6 +105,7 @@ class SiteJoiner {
       material: values.material,
       runoffFraction: values.runoffFraction,
       gutteredFraction: values.gutteredFraction,
+      tankId: this.unlinked.has(`roofs ${row} tankId`) ? null : values.tankId,
       diverter: this.diverterOf(siteId, values.roofId!),
     }));
   }
@@ -120,6 +121,8 @@ class SiteJoiner {
         overflowHeight_m: values.overflowHeight_m,
         diameter_m: values.diameter_m,
         joinedTo: this.unlinked.has(`tanks ${row} joinedTo`) ? null : values.joinedTo,
+        role: values.role ?? 'storage',
+        peopleFraction: values.peopleFraction,
       };
     });
   }

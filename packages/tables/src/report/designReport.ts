@@ -5,7 +5,7 @@ import { programmeRemedies } from './remedies.ts';
 import { siteReport } from './site.ts';
 
 /** Counts up when a reader written for the last form would no longer understand the document. */
-export const designSchemaVersion = 1;
+export const designSchemaVersion = 2;
 
 const settings = z.strictObject({
   programme: z.string(),

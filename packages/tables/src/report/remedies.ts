@@ -1,13 +1,19 @@
 import { z } from 'zod';
 import { day, verdict } from './parts.ts';
 
-const catalogueTank = { partId: z.string(), volume_L: z.number() };
+const where = {
+  tankId: z
+    .string()
+    .nullable()
+    .describe('The first tank of those it is made to; null where all tanks of the site are one.'),
+};
+const catalogueTank = { ...where, partId: z.string(), volume_L: z.number() };
 
 const change = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('secondTank'), ...catalogueTank }),
   z.strictObject({ kind: z.literal('largerTank'), ...catalogueTank }),
-  z.strictObject({ kind: z.literal('gutter'), gutteredFraction: z.number() }),
-  z.strictObject({ kind: z.literal('firstFlush'), firstFlush_mm: z.number() }),
+  z.strictObject({ kind: z.literal('gutter'), ...where, gutteredFraction: z.number() }),
+  z.strictObject({ kind: z.literal('firstFlush'), ...where, firstFlush_mm: z.number() }),
   z.strictObject({
     kind: z.literal('litres'),
     judged_L_per_person_per_day: z.number().describe('What is left of the judged purposes.'),
@@ -38,14 +44,14 @@ const remedy = z
     about: z.string().describe('The changes in words.'),
     verdict,
     promiseCut_count: z.int().describe('0: what was promised is kept; else the step down, the mildest 1.'),
-    tankVolume_L: z.number(),
-    dryDays_per_year: z.number(),
+    tankVolume_L: z.number().describe('Of all tanks together.'),
+    dryDays_per_year: z.number().describe('Of the tank that is then worst off.'),
     goodYears: z.int(),
     cost,
   })
   .meta({ id: 'remedy' });
 
-const reason = z.enum(['assumed', 'record', 'noTanks', 'tank', 'water']);
+const reason = z.enum(['assumed', 'record', 'noTanks', 'tank', 'water', 'apart']);
 
 /** What would mend one site. */
 export const siteRemedies = z.strictObject({
@@ -53,6 +59,7 @@ export const siteRemedies = z.strictObject({
   notMended: reason.nullable().describe('Why none makes it hold; null where one does.'),
   leaveIt: z
     .strictObject({
+      tankIds: z.array(z.string()).nullable().describe('Where it is told of some of the tanks; null: of all.'),
       waterYear: z.int(),
       dryDays: z.int(),
       longestRun_days: z.int(),

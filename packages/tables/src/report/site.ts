@@ -32,9 +32,13 @@ const firstService = z
   })
   .describe('When a tank that is handed over empty first serves: the median over the years of the record.');
 
-/** What the storage station found. */
+const tankIds = z.array(z.string()).describe('A tank, or tanks joined at the foot.');
+
+/** What the storage station found of one body of water. */
 export const storage = z
   .strictObject({
+    tankIds,
+    people: z.number().describe('Who draw from it.'),
     verdict,
     tankVolume_L: z.number(),
     judgedDemand_L_per_day: z.number().describe('Mean over the days of the year.'),
@@ -75,6 +79,7 @@ const daily = z.array(z.number());
 /** Day by day at the chosen tank. */
 export const series = z
   .strictObject({
+    tankIds,
     firstDay: day,
     rain_mm: daily.describe("At the site: the gauge's rain times the site's rain factor."),
     known: z
@@ -110,10 +115,15 @@ export const siteReport = z
       tap: stationVerdict,
     }),
     finding: z.string().describe('The finding in a sentence or two.'),
-    storage: storage.nullable().describe('Null where facts are missing: the blockers say which.'),
+    storages: z
+      .array(storage)
+      .describe(
+        'One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which.',
+      ),
+    firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),
     working: z.array(workingLine),
-    series: series.nullable().optional(),
+    series: z.array(series).optional().describe('One for each body of water; none where facts are missing.'),
   })
   .meta({ id: 'site' });

@@ -87,6 +87,7 @@ const headings = {
   notUsed: 'Not used',
   stations: 'Stations',
   figures: 'Figures',
+  figuresOf: (tanks: string, people: string) => `Figures of ${tanks}, ${people}`,
   years: 'Dry days, year by year',
   dryRuns: 'Longest dry runs',
   sizes: 'Other tanks',

@@ -2,6 +2,7 @@ import type { EngineProblemCode } from '@eavewell/engine';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { numbers } from './numbers.ts';
+import { peopleSentences } from './peopleProblems.ts';
 import { place } from './place.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
@@ -44,6 +45,7 @@ function nearBy(t: Told): string {
 
 const roof = (t: Told) => named(t, 'roof', 'The roof');
 const tank = (t: Told) => named(t, 'tank', 'The tank');
+const tanksNamed = (t: Told) => `tank${t.list('tanks').length > 1 ? 's' : ''} ${named(t, 'tanks', 'named')}`;
 /** Which years, where it is not all that could be told. */
 const inYears = (t: Told) =>
   t.has('years') && t.list('years').length < (t.number('telling') ?? 0) ? `, in ${t.text('years')}` : '';
@@ -156,12 +158,6 @@ const site = {
     const where = at.file === undefined ? '' : `${count === 1 ? '' : ', the first'}: ${place(at)}`;
     return say(`${rows} could not be used${where}.`, 'Mend what "eavewell check" names; until then it has no verdict.');
   },
-  'site.target_of_programme': (t) =>
-    say(
-      `The class ${named(t, 'siteClass', 'of the site')} has no target of its own; the programme's is used.`,
-      'Add the class to targets.csv if more or less is asked of it.',
-    ),
-  'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
   'site.gauge_unknown': (t) =>
     say(
       t.text('gaugeId').startsWith('(') ? 'No gauge is named.' : `There is no gauge ${t.text('gaugeId')}.`,
@@ -234,29 +230,38 @@ const site = {
       `Joined tanks share one level: between the highest outlet and the lowest overflow they hold ${amount(t, ['level_L'], 'L', 'less')}, not ${amount(t, ['summed_L'], 'L', 'what each holds alone')}.`,
       'The smaller volume is used. Check the heights; raise the low overflow or lower the high outlet.',
     ),
-  'site.tanks_separate': (t) =>
+  'site.tank_shares_unknown': (t) =>
     say(
-      `The tanks ${named(t, 'tanks', 'of this site')} are not joined, and separate tanks cannot be judged yet.`,
-      'Fill in joinedTo where they are joined at the foot.',
+      `The tanks of this site are not all joined, and how many of the people draw from ${named(t, 'tanks', 'each')} is not said.`,
+      'Fill in peopleFraction in tanks.csv (0.4 for 40 %), or joinedTo where tanks are joined at the foot.',
     ),
-  'site.demand_assumed': (t) =>
+  'site.tank_shares_differ': (t) =>
     say(
-      `No demand is given; ${amount(t, ['litres_per_person_per_day', 'used', 'value'], 'L_per_person_per_day', 'the setting')} is used for drinking and cooking.`,
-      'Add demand.csv if more is promised.',
+      `The joined tanks ${named(t, 'tanks', 'of this site')} have different shares of the people, though they are one water.`,
+      'Give all of them the same peopleFraction, or give it once.',
     ),
-  'site.presence_gaps': (t) =>
+  'site.tank_shares_sum': (t) =>
     say(
-      `The calendar ${named(t, 'calendarId', 'of the site')} says nothing of ${amount(t, ['days'], 'day', 'some days')} of the year; everyone is taken to be there.`,
-      'Nothing to do, unless people are away then: add a period to presence.csv.',
+      `The shares of the people at the tanks sum to ${amount(t, ['sum_fraction'], 'fraction', 'more or less than all')}, not to 100 %.`,
+      'Correct peopleFraction in tanks.csv. For a tank nobody draws from it is 0.',
     ),
-  'site.nobody_present': () =>
+  'site.tank_reserve': (t) => say(`Nobody draws from ${tanksNamed(t)}, a reserve; it is not judged.`, 'Nothing to do.'),
+  'site.tank_no_roof': (t) =>
     say(
-      'Nobody is there on any day on which drinking water is asked for.',
-      'Check the shares in presence.csv and the months in demand.csv.',
+      `No roof leads to ${tanksNamed(t)}, so no rain fills it.`,
+      'Fill in tankId of its roof in roofs.csv, or joinedTo where another tank fills it.',
     ),
-  'site.no_judged_demand': () =>
-    say('No purpose of the demand is judged.', 'Mark drinking and cooking "yes" under judged in demand.csv.'),
+  'site.roof_tank_unknown': (t) =>
+    say(
+      `To which tank the gutter of ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} leads is not said.`,
+      `Fill in tankId in roofs.csv${t.has('tanks') ? `: ${t.text('tanks')}` : ''}.`,
+    ),
+  'site.settling_not_counted': (t) =>
+    say(
+      `Tank ${tank(t)} is for settling, and its heights are not known; none of its water was counted.`,
+      'Measure diameter, draw-off (outletHeight_m) and overflow: what lies between them counts.',
+    ),
 } satisfies Partial<Sentences<EngineProblemCode>>;
 
 /** One sentence for every problem the engine finds. */
-export const engineProblemSentences: Sentences<EngineProblemCode> = { ...rain, ...site };
+export const engineProblemSentences: Sentences<EngineProblemCode> = { ...rain, ...site, ...peopleSentences };

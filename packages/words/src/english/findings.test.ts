@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { english, verdictMarks, verdictText, workingText } from '../index.ts';
 
 const held: StorageFinding = {
+  tankIds: ['T1'],
+  people: 60,
   verdict: 'holds',
   tankVolume_L: 12000,
   judgedDemandHighest_L_per_day: 675,
@@ -86,6 +88,30 @@ describe('findings in words', () => {
     );
   });
 
+  it('names the tank that is worst off, and says what the others are', () => {
+    const site = {
+      siteId: 'S1',
+      name: 'Anywhere',
+      people: 100,
+      gaugeId: 'G',
+      siteClass: null,
+      target: defaultSettings.target,
+      targetFrom: 'programme',
+      verdict: 'short',
+      stations: { roof: 'notJudged', gutter: 'notJudged', storage: 'short', unit: 'notJudged', tap: 'notJudged' },
+      firstService: null,
+      problems: [],
+      working: [],
+    } as const;
+    const short = { ...held, tankIds: ['T2', 'T3'], verdict: 'short', lacks: 'tank', goodYears: 20 } as const;
+    expect(english.findings.site({ ...site, storages: [short, held] }, null)).toMatch(
+      /^Tanks T2 and T3: short of tank, not of water: enough water in 20 of 30 years; .* Tank T1 holds\.$/,
+    );
+    expect(english.findings.site({ ...site, storages: [short, held, held, held] }, null)).toMatch(
+      / Of its 3 others, 3 hold\.$/,
+    );
+  });
+
   it('never passes a site without facts', () => {
     const design = {
       siteId: 'S1',
@@ -97,7 +123,8 @@ describe('findings in words', () => {
       targetFrom: 'programme',
       verdict: 'unknown',
       stations: { roof: 'notJudged', gutter: 'notJudged', storage: 'unknown', unit: 'notJudged', tap: 'notJudged' },
-      storage: null,
+      storages: [],
+      firstService: null,
       problems: [],
       working: [],
     } as const;

@@ -4,6 +4,8 @@ import {
   type SiteDesign,
   type StorageFinding,
   type Target,
+  type Verdict,
+  verdictOrder,
   type YearAtTank,
 } from '@eavewell/engine';
 import type { FindingWords } from '../language.ts';
@@ -94,9 +96,37 @@ function waterYear({ waterYear, firstDay }: YearAtTank): string | null {
   return `water years: ${waterYear} is ${numbers.quantity(from.month, 'month')} ${from.year} to ${numbers.quantity(to.month, 'month')} ${to.year}`;
 }
 
+/** Tanks joined at the foot, as one water. */
+function tanksNamed(tankIds: readonly string[]): string {
+  const [last = '', ...before] = [...tankIds].reverse();
+  return before.length === 0 ? `tank ${last}` : `tanks ${before.reverse().join(', ')} and ${last}`;
+}
+
+/** The tanks that are no worse off: by name where there are one or two. */
+function othersSaid(others: readonly StorageFinding[]): string {
+  const are = (verdict: Verdict, many: boolean) => {
+    if (verdict === 'holds') return many ? 'hold' : 'holds';
+    return `${many ? 'are' : 'is'} ${verdict}`;
+  };
+  if (others.length <= 2)
+    return others
+      .map(({ tankIds, verdict }) => `${capital(tanksNamed(tankIds))} ${are(verdict, tankIds.length > 1)}.`)
+      .join(' ');
+  const counted = verdictOrder.flatMap((verdict) => {
+    const count = others.filter((one) => one.verdict === verdict).length;
+    return count === 0 ? [] : [`${count} ${are(verdict, count > 1)}`];
+  });
+  return `Of its ${others.length} others, ${counted.join(', ')}.`;
+}
+
 function site(design: SiteDesign, reason: string | null): string {
-  if (design.storage) return storage(design.storage);
+  const [worst, ...others] = design.storages;
+  if (worst && others.length === 0) return storage(worst);
+  if (worst) {
+    const found = storage(worst);
+    return `${capital(tanksNamed(worst.tankIds))}: ${found.slice(0, 1).toLowerCase()}${found.slice(1)} ${othersSaid(others)}`;
+  }
   return reason === null ? 'Not enough facts for a verdict.' : `No verdict. ${reason}`;
 }
 
-export const findings: FindingWords = { storage, site, target, classTarget, waterYear };
+export const findings: FindingWords = { storage, site, tanksNamed, target, classTarget, waterYear };

@@ -5,7 +5,7 @@ import { english } from '../index.ts';
 const words = english.remedies;
 const priced: RemedyCost = { amount: 2600, currency: 'XTS', reason: null, bought: [] };
 const remedy: Remedy = {
-  changes: [{ kind: 'secondTank', partId: 'T', volume_L: 26_000 }],
+  changes: [{ kind: 'secondTank', tankId: null, partId: 'T', volume_L: 26_000 }],
   verdict: 'holds',
   promiseCut_count: 0,
   tankVolume_L: 40_000,

@@ -7,21 +7,28 @@ import type {
   RemedyChange,
   RemedyCost,
   SitesTogether,
+  Where,
 } from '@eavewell/engine';
 import type { RemedyWords } from '../remedyWords.ts';
+import { findings } from './findings.ts';
 import { numbers } from './numbers.ts';
+
+/** Where it is done, where the site has several tanks apart. */
+function at(word: string, { tankId }: Where): string {
+  return tankId === null ? '' : `${word} ${tankId}`;
+}
 
 /** What is asked of the crew, in the imperative, each short enough for a column. */
 function change(one: RemedyChange): string {
   switch (one.kind) {
     case 'secondTank':
-      return `join a tank of ${numbers.litres(one.volume_L)}`;
+      return `join a tank of ${numbers.litres(one.volume_L)}${at(' to', one)}`;
     case 'largerTank':
-      return `set one of ${numbers.litres(one.volume_L)} instead`;
+      return `set one of ${numbers.litres(one.volume_L)} instead${at(' of', one)}`;
     case 'gutter':
-      return `gutter ${numbers.percent(one.gutteredFraction)} of the roof`;
+      return `gutter ${numbers.percent(one.gutteredFraction)} of the roof${at(' to', one)}`;
     case 'firstFlush':
-      return `first flush of ${numbers.quantity(one.firstFlush_mm, 'mm')}`;
+      return `first flush of ${numbers.quantity(one.firstFlush_mm, 'mm')}${at(' to', one)}`;
     case 'litres':
       return one.isJudgedCut
         ? `promise ${numbers.quantity(one.judged_L_per_person_per_day, 'L')} a person`
@@ -62,6 +69,7 @@ const reasons: Readonly<Record<NotMendedReason, string>> = {
   record: 'the record of rain is too short for any site to hold',
   noTanks: 'the catalogue has no tank',
   tank: 'no tank of the catalogue, nor two, is large enough',
+  apart: 'each of its tanks could be mended on its own, but not all of them by two changes',
   water: 'the roof does not catch enough water, and fewer litres do not make up for it',
 };
 
@@ -70,7 +78,8 @@ function notMended(reason: NotMendedReason): string {
 }
 
 function leaveIt(year: LeaveIt): string {
-  return `Leave it, and tell the community: a year like ${year.waterYear} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short.`;
+  const where = year.tankIds === null ? '' : `, at ${findings.tanksNamed(year.tankIds)}`;
+  return `Leave it, and tell the community: a year like ${year.waterYear} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short${where}.`;
 }
 
 const kinds: Readonly<Record<ChangeKind, string>> = {

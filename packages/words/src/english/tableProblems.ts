@@ -1,6 +1,7 @@
 import type { TableProblemCode } from '@eavewell/tables';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
+import { calendarSentences } from './calendarProblems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
 
@@ -174,16 +175,6 @@ const cell = {
     ),
   'cell.not_a_date': (t) => say(`${quoted(t)} is not a date.`, 'Write it year-month-day, as 2026-04-30.'),
   'cell.not_a_time': (t) => say(`${quoted(t)} is not a time of day.`, 'Write it as 09:00, from 00:00 to 23:59.'),
-  'cell.not_a_month_day': (t) =>
-    say(
-      `${quoted(t)} is not a day of the year.`,
-      meant(t, 'Write month-day, as 06-15. Spreadsheets make dates of such cells: set the column to text first.'),
-    ),
-  'cell.not_months': (t) =>
-    say(
-      `${quoted(t)} does not say which months.`,
-      'Write them by number, as 6 to 9 or 6;7;8. Spreadsheets make a date of 6-9.',
-    ),
   'cell.not_a_choice': (t) =>
     say(
       `${quoted(t)} is not one of: ${t.has('choices') ? t.text('choices') : t.text('expected')}.`,
@@ -229,15 +220,6 @@ const link = {
     say(`The part ${quoted(t)} is not a tank, but: ${t.text('kind')}.`, 'Name a part whose kind is tank.'),
   'link.joined_to_itself': (t) =>
     say(`The tank ${quoted(t)} is joined to itself.`, 'Name the other tank, or leave the cell empty.'),
-  'link.unknown_calendar': (t) =>
-    say(`There is no calendar ${quoted(t)}.`, nearest(t, 'Correct the id, or add its periods to presence.csv.')),
-  'link.periods_overlap': (t) =>
-    say(
-      `The period overlaps with that of row ${t.text('other')} in the calendar ${quoted(t)}.`,
-      'Correct the days, so that each day stands in one period. Until then its sites have no verdict.',
-    ),
-  'link.class_unused': (t) =>
-    say(`No site is of the class ${quoted(t)}.`, nearest(t, 'Its target was not used; write the class in sites.csv.')),
   'link.not_checked': (t) =>
     say(
       `Ids of ${t.text('value')} could not be checked, because ${t.text('expected')} could not be read.`,
@@ -322,6 +304,7 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...cell,
   ...link,
   ...other,
+  ...calendarSentences,
   ...mixUpSentences,
   ...stationProblemSentences,
 };

@@ -20,7 +20,13 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
   },
   'roof.inflow': {
     label: 'Water caught in a mean year',
-    formula: 'plan area × share guttered × (runoff fraction × rain − first flush), each day, all roofs',
+    formula:
+      'plan area × share guttered × (runoff fraction × rain − first flush), each day, all roofs that lead to the tank',
+  },
+  'storage.group': {
+    label: 'Tanks judged on their own',
+    formula:
+      'tanks joined at the foot; their roofs, and people × the share who draw from them. The next steps are theirs',
   },
   'people.presence': {
     label: 'People who are there',
@@ -105,6 +111,7 @@ const inputs: Readonly<Record<string, string>> = {
   people: 'counted',
   firstDayOfPeriod: 'from',
   lastDayOfPeriod: 'to',
+  peopleShare: 'share who draw here',
   tankVolume: 'tank',
   judgedDemand: 'asked',
   otherDemand: 'asked for the rest',

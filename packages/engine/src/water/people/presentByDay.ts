@@ -41,10 +41,8 @@ export function presentByDay(presence: PresenceCalendar | null): PresentByDay {
  * @example
  * daysOfPeriod({ from_dayOfYear: 364, to_dayOfYear: 1 }) // → [364, 365, 1]
  */
-export function daysOfPeriod({
-  from_dayOfYear,
-  to_dayOfYear,
-}: Pick<PresencePeriod, 'from_dayOfYear' | 'to_dayOfYear'>): readonly number[] {
+export function daysOfPeriod(period: Pick<PresencePeriod, 'from_dayOfYear' | 'to_dayOfYear'>): readonly number[] {
+  const { from_dayOfYear, to_dayOfYear } = period;
   const last = to_dayOfYear < from_dayOfYear ? to_dayOfYear + daysOfYear_count : to_dayOfYear;
   return Array.from({ length: last - from_dayOfYear + 1 }, (_, i) => ((from_dayOfYear + i - 1) % daysOfYear_count) + 1);
 }

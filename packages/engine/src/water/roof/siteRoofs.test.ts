@@ -10,6 +10,7 @@ const roof: RoofFacts = {
   material: 'corrugatedMetal',
   runoffFraction: 0.8,
   gutteredFraction: 0.5,
+  tankId: null,
   diverter: { firstFlush_mm: null, chamber_L: 18, drainHole: 'open' },
 };
 const read = (roofs: readonly RoofFacts[], working: WorkingLine[] = []) =>

@@ -1,6 +1,9 @@
 /** Stated and measured volume further apart than this share of the stated one are worth a second look [fraction]. Ours. */
 export const largestDifference_fraction = 0.1;
 
+/** The shares of people of a site's tanks may miss a sum of 1 by so much: thirds are written 0.333 [fraction]. Ours: docs/decisions/0090. */
+export const sharesSlack_fraction = 0.005;
+
 /** How many dry runs a finding lists [count]. Ours: what a person reads. */
 export const listedRuns_count = 10;
 

@@ -1,5 +1,6 @@
 export { type AllSizes, allSizes, criticalVolumes, type SizeRules, type SizesAndTank } from './allSizes.ts';
 export { type ChosenTank, chosenTank } from './chosenTank.ts';
+export { compareStorages, type StorageRank } from './compareStorages.ts';
 export {
   askedDaysOf,
   dryDaysAt,
@@ -23,9 +24,11 @@ export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
+export { type SiteGroup, type SiteGroups, siteGroups } from './siteGroups.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 export { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
+export { type TankGroup, tankGroups } from './tankGroups.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
 export { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

@@ -15,8 +15,11 @@ import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { storageWorking } from './storageWorking.ts';
 
-/** All that is needed to judge one site's storage. */
+/** All that is needed to judge one body of water. */
 export interface StorageCase {
+  /** The tank, or the tanks joined at the foot, and who draw from them. */
+  readonly tankIds: readonly string[];
+  readonly people: number;
   readonly balance: Balance;
   readonly rain: JudgedRain;
   readonly tankVolume_L: number;
@@ -56,6 +59,8 @@ export function storageFinding(given: StorageCase): {
   const doubt = sizeDoubt(curve, given, tankVolume_L, point.goodYears);
   const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && given.cappedBy === null);
   const finding: StorageFinding = {
+    tankIds: given.tankIds,
+    people: given.people,
     verdict,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,

@@ -10,6 +10,8 @@ const tank = (tankId: string, facts: Partial<TankFacts> = {}): TankFacts => ({
   overflowHeight_m: null,
   diameter_m: null,
   joinedTo: null,
+  role: 'storage',
+  peopleFraction: null,
   ...facts,
 });
 const codes = (tanks: TankFacts[]) => usableVolume('S1', tanks).problems.map((problem) => problem.code);
@@ -49,9 +51,20 @@ describe('usableVolume', () => {
     expect(found.problems.map((problem) => problem.code)).toEqual(['site.tank_levels_differ']);
   });
 
-  it('gives no volume for separate tanks, no tank, no facts, or an overflow under the outlet', () => {
-    expect(codes([])).toEqual(['site.tank_none']);
-    expect(codes([tank('T1', { nominal_L: 1 }), tank('T2', { nominal_L: 1 })])).toContain('site.tanks_separate');
+  it('counts of a settling tank what lies between draw-off and overflow, and never its stated volume', () => {
+    const heights = { diameter_m: 2, outletHeight_m: 0.8, overflowHeight_m: 1.8 };
+    const storing = tank('T1', { nominal_L: 5000 });
+    const known = usableVolume('S1', [storing, tank('T2', { ...heights, role: 'settling', joinedTo: 'T1' })]);
+    expect(known.tankVolume_L).toBeCloseTo(5000 + Math.PI * 1000, 9);
+    const stated = tank('T2', { nominal_L: 3000, outletHeight_m: 0.8, role: 'settling', joinedTo: 'T1' });
+    const found = usableVolume('S1', [storing, stated]);
+    expect(found.tankVolume_L).toBe(5000);
+    expect(found.problems.map(({ code }) => code)).toEqual(['site.settling_not_counted', 'site.tank_volume_stated']);
+    expect(codes([stated])).toEqual(['site.settling_not_counted', 'site.tank_volume_unknown']);
+    expect(usableVolume('S1', [stated]).tankVolume_L).toBeNull();
+  });
+
+  it('gives no volume without facts, or with an overflow under the outlet', () => {
     expect(codes([tank('T1')])).toEqual(['site.tank_volume_unknown']);
     const upsideDown = tank('T1', { diameter_m: 2, outletHeight_m: 1.2, overflowHeight_m: 0.2, nominal_L: 900 });
     expect(codes([upsideDown])).toEqual(['site.tank_volume_unknown']);

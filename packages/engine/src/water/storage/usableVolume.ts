@@ -12,7 +12,7 @@ import {
 } from '../../kernel/index.ts';
 import { largestDifference_fraction } from './constants.ts';
 
-/** The tank a site's water is balanced in, or null with the problems that say why. */
+/** The volume water is balanced in, or null with the problems that say why. */
 export interface SiteTank {
   readonly tankVolume_L: number | null;
   readonly problems: readonly Problem[];
@@ -20,15 +20,15 @@ export interface SiteTank {
 }
 
 /**
- * How many litres can be drawn from a site's tanks? Between outlet and overflow, from their heights where given, else the
- * stated volume with a warning. Tanks joined at the foot are one volume; separate tanks are separate balances.
+ * How many litres can be drawn from tanks that are one body of water? Between outlet and overflow, from their heights where
+ * given, else the stated volume with a warning. Of a settling tank only what lies above its draw-off counts, so its stated
+ * volume never does.
  *
  * @param siteId - the site, for the places of problems
- * @param tanks - its tanks as surveyed, heights [m], diameter [m], volumes [L]
+ * @param tanks - a tank or tanks joined at the foot, as surveyed: heights [m], diameter [m], volumes [L]
  * @returns usable volume [L], null where it is not known
- * @problem site.tank_none - when there is no tank
- * @problem site.tanks_separate - when tanks are not joined at the foot
  * @problem site.tank_volume_unknown - when neither heights nor a volume are given, or the overflow is not above the outlet
+ * @problem site.settling_not_counted - when the draw-off or the overflow of a settling tank is not known
  * @problem site.tank_volume_stated - when only the stated volume is known
  * @problem site.tank_levels_differ - when joined tanks hold clearly less at one level than each alone
  * @problem site.tank_volume_differs - when heights and stated volume are far apart
@@ -38,12 +38,17 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
   const problems: Problem[] = [];
   const working: WorkingLine[] = [];
   const place = { file: 'tanks.csv', siteId };
-  if (tanks.length === 0) problems.push(engineProblem('site.tank_none', place));
-  if (!areJoined(tanks))
-    problems.push(engineProblem('site.tanks_separate', place, { tanks: tanks.map((t) => t.tankId) }));
-  const volumes = tanks.map((tank) => tankVolume(tank, place, problems));
+  const counted = tanks.filter((tank) => tank.role !== 'settling' || volumeBetween_L(tank) !== null);
+  for (const tank of tanks)
+    if (!counted.includes(tank))
+      problems.push(engineProblem('site.settling_not_counted', place, { tank: tank.tankId }));
+  if (counted.length === 0)
+    problems.push(
+      engineProblem('site.tank_volume_unknown', place, { tank: tanks.map((one) => one.tankId).join(', ') }),
+    );
+  const volumes = counted.map((tank) => tankVolume(tank, place, problems));
   const summed_L = volumes.reduce<number>((sum, volume) => sum + (volume ?? 0), 0);
-  const levelled = oneLevel_L(tanks);
+  const levelled = oneLevel_L(counted);
   if (levelled !== null && levelled < summed_L * (1 - largestDifference_fraction))
     problems.push(engineProblem('site.tank_levels_differ', place, { level_L: levelled, summed_L }));
   if (problems.some((problem) => problem.severity === 'blocker')) return { tankVolume_L: null, problems, working };
@@ -51,7 +56,7 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
     code: 'storage.volume',
     value: levelled ?? summed_L,
     unit: 'L',
-    inputs: tanks.flatMap(tankInputs),
+    inputs: counted.flatMap(tankInputs),
     source: 'survey',
   });
   return { tankVolume_L, problems, working };
@@ -110,20 +115,4 @@ function tankInputs(tank: TankFacts) {
     workingInput('outletHeight', tank.outletHeight_m!, 'm'),
     workingInput('overflowHeight', tank.overflowHeight_m!, 'm'),
   ];
-}
-
-/** Do the tanks' joints make one body of water of them all? */
-function areJoined(tanks: readonly TankFacts[]): boolean {
-  if (tanks.length < 2) return true;
-  const reached = new Set([tanks[0]!.tankId]);
-  for (let grew = true; grew; ) {
-    const before = reached.size;
-    for (const tank of tanks) {
-      if (tank.joinedTo === null) continue;
-      if (reached.has(tank.tankId)) reached.add(tank.joinedTo);
-      else if (reached.has(tank.joinedTo)) reached.add(tank.tankId);
-    }
-    grew = reached.size > before;
-  }
-  return tanks.every((tank) => reached.has(tank.tankId));
 }

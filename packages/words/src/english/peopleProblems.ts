@@ -1,0 +1,39 @@
+import type { EngineProblemCode } from '@eavewell/engine';
+import type { ProblemSentence } from '../language.ts';
+import type { Told } from '../problems.ts';
+import { numbers } from './numbers.ts';
+
+const say = (what: string, todo: string): ProblemSentence => ({ what, todo });
+
+/** A fact with its unit, else the other words. */
+function amount(t: Told, name: string, unit: string, otherwise: string): string {
+  const value = t.has(name) ? t.number(name) : null;
+  return value === null ? otherwise : numbers.quantity(value, unit);
+}
+
+/** Who is at a site, what is asked for them, and by which target it is judged. */
+export const peopleSentences = {
+  'site.target_of_programme': (t) =>
+    say(
+      `The class ${t.text('siteClass')} has no target of its own; the programme's is used.`,
+      'Add the class to targets.csv if more or less is asked of it.',
+    ),
+  'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
+  'site.presence_gaps': (t) =>
+    say(
+      `The calendar ${t.text('calendarId')} says nothing of ${amount(t, 'days', 'day', 'some days')} of the year; everyone is taken to be there.`,
+      'Nothing to do, unless people are away then: add a period to presence.csv.',
+    ),
+  'site.nobody_present': () =>
+    say(
+      'Nobody is there on any day on which drinking water is asked for.',
+      'Check the shares in presence.csv and the months in demand.csv.',
+    ),
+  'site.demand_assumed': (t) =>
+    say(
+      `No demand is given; ${amount(t, 'litres_per_person_per_day', 'L_per_person_per_day', 'the setting')} is used for drinking and cooking.`,
+      'Add demand.csv if more is promised.',
+    ),
+  'site.no_judged_demand': () =>
+    say('No purpose of the demand is judged.', 'Mark drinking and cooking "yes" under judged in demand.csv.'),
+} satisfies Partial<Readonly<Record<EngineProblemCode, (told: Told) => ProblemSentence>>>;
