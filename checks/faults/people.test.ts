@@ -215,3 +215,68 @@ describe('calendars of presence', () => {
     expect(read.problems[0]!.facts['likely']).toBe('06-01');
   });
 });
+
+/** The good folder with counts, growth and households. */
+const growing: Readonly<Record<string, string>> = {
+  ...good,
+  'sites.csv': [
+    'siteId,name,people,gaugeId,peopleCountedOn,growthFraction_per_year,designYear,households',
+    'S001,Upper Tarn,120,G-east,2026-05-01,0.02,2033,',
+    'S002,Lower Tarn,,G-east,,,,17',
+    'S003,Ferry Stones,240,G-west,,,,',
+    '',
+  ].join('\n'),
+  'settings.json': '{ "growthFraction_per_year": null, "people_per_household": 5.5, "designAfterHandOver_years": 8 }\n',
+};
+
+describe('growth and households', () => {
+  it('are read as they stand', async () => {
+    const read = await readFiles(growing);
+    expect(read.problems).toEqual([]);
+    expect(read.facts.settings).toMatchObject({
+      growthFraction_per_year: null,
+      people_per_household: 5.5,
+      designAfterHandOver_years: 8,
+    });
+    const { facts } = read;
+    expect(
+      facts.sites.map((one) => [one.people, one.growthFraction_per_year, one.designYear, one.households_count]),
+    ).toEqual([
+      [120, 0.02, 2033, null],
+      [null, null, null, 17],
+      [240, null, null, null],
+    ]);
+  });
+
+  const faults: readonly Fault[] = [
+    {
+      fault: 'growth that is hardly believed is used, with a warning',
+      files: () => changedIn(growing, 'sites.csv', '0.02', '0.2'),
+      problems: ['cell.unusual warning @ sites.csv 2 growthFraction_per_year = "0.2"'],
+      notUsed: [],
+      inDoubt: [],
+    },
+    {
+      fault: 'growth in percent is not',
+      files: () => changedIn(growing, 'sites.csv', '0.02', '2'),
+      problems: ['cell.out_of_range blocker @ sites.csv 2 growthFraction_per_year = "2"'],
+      notUsed: ['sites.csv 2 growthFraction_per_year cell.out_of_range'],
+      inDoubt: ['S001'],
+    },
+    {
+      fault: 'half a household',
+      files: () => changedIn(growing, 'sites.csv', ',17', ',17.5'),
+      problems: ['cell.not_whole blocker @ sites.csv 3 households = "17.5"'],
+      notUsed: ['sites.csv 3 households cell.not_whole'],
+      inDoubt: ['S002'],
+    },
+    {
+      fault: 'no people in a household: the default stands in, and every site is in doubt',
+      files: () => changedIn(growing, 'settings.json', '5.5', '0'),
+      problems: ['settings.wrong_value blocker @ settings.json - people_per_household = "0"'],
+      notUsed: [],
+      inDoubt: ['S001', 'S002', 'S003'],
+    },
+  ];
+  it.each(faults)('$fault', assertFault);
+});

@@ -6,6 +6,7 @@ const units = [
     'person',
     'people',
     'site',
+    'household',
     'count',
     'fraction',
     'deg',

@@ -45,6 +45,10 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
     target: null,
     presence: null,
     people: 30,
+    peopleCountedOn: null,
+    households_count: null,
+    growthFraction_per_year: null,
+    designYear: null,
     gaugeId: 'G1',
     rainFactor: 1,
     handOverDay: null,
@@ -146,6 +150,25 @@ describe('a site from roof to tank', () => {
     const { design, own } = designOf({ siteClass: 'market' });
     expect(codes(own)).toEqual(['site.target_of_programme', 'site.tank_volume_stated']);
     expect(design).toMatchObject({ siteClass: 'market', targetFrom: 'programme', verdict: 'holds' });
+  });
+
+  it('is judged for the people of its design year, who never grow along the record', () => {
+    const grown = designOf({
+      people: 24,
+      peopleCountedOn: dayIndexOf(2026, 1, 1),
+      growthFraction_per_year: 0.025,
+      designYear: 2035,
+    });
+    // 24 × 1.025 ^ 9 = 29.97: as for 30 people from the first year on.
+    expect(grown.design).toMatchObject({ people: 24, design_people: 30, verdict: 'holds' });
+    expect(grown.design.storages).toEqual(designOf({}).design.storages);
+  });
+
+  it('is tight at best where people grow and it cannot be said how many there will be', () => {
+    const { design } = designOf({ growthFraction_per_year: 0.02, designYear: 2030 });
+    expect(design.verdict).toBe('tight');
+    expect(design.storages[0]!.cappedBy).toBe('site.growth_not_used');
+    expect(designOf({ growthFraction_per_year: -0.02, designYear: 2030 }).design.verdict).toBe('holds');
   });
 
   it('gives no verdict while a row is in doubt, and says so once', () => {

@@ -13,6 +13,7 @@ import type {
 } from './kernel/index.ts';
 import { worstVerdict } from './kernel/index.ts';
 import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater, targetOf } from './siteWater.ts';
+import { countedPeople, headcount } from './water/people/index.ts';
 import {
   compareStorages,
   dayByDay,
@@ -65,7 +66,8 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   return {
     siteId: site.siteId,
     name: site.name,
-    people: site.people,
+    people: countedPeople(site, programme.settings),
+    design_people: headcount(site, programme.settings).design_people,
     gaugeId: site.gaugeId,
     siteClass: site.siteClass,
     target: targetOf(site, programme.settings),

@@ -11,7 +11,7 @@ import {
   type WorkingLine,
   workingInput,
 } from './kernel/index.ts';
-import { type DailyDemand, dailyDemand, demandOnDays_L } from './water/people/index.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L, headcount } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
@@ -108,16 +108,22 @@ function siteStops(
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
   const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];
   const roofs = siteRoofs(site, settings.firstFlush_mm, working);
+  const people = headcount(site, settings);
+  working.push(...people.working);
+  const peopled = { ...site, people: people.design_people };
   // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
-  const demand = dailyDemand(site, settings, []);
+  const demand = dailyDemand(peopled, settings, []);
   const found = siteGroups(site);
-  const groups = found.groups.map((group) => groupStops(site, group, site.tanks.length > group.tanks.length, settings));
+  const groups = found.groups.map((group) =>
+    groupStops(peopled, group, site.tanks.length > group.tanks.length, settings),
+  );
   return {
     restated: noRain,
     own: [
       ...classWithoutTarget(site),
       ...noGauge,
       ...roofs.problems,
+      ...people.problems,
       ...demand.problems,
       ...found.problems,
       ...groups.flatMap(({ problems }) => problems),
@@ -230,7 +236,13 @@ function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly 
 
 /** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
 function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
-  return problems.some((problem) => problem.code === 'site.gutters_assumed') ? 'site.gutters_assumed' : null;
+  return problems.find(isTooKind)?.code ?? null;
+}
+
+/** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */
+function isTooKind(problem: Problem): problem is Problem<EngineProblemCode> {
+  if (problem.code === 'site.growth_not_used') return Number(problem.facts['growthFraction_per_year']) > 0;
+  return problem.code === 'site.gutters_assumed';
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

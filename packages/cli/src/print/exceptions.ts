@@ -25,8 +25,11 @@ export interface Exception {
 }
 
 /** Who a site is: name, id and people. */
-export function whoText(site: Pick<SiteDesign, 'name' | 'siteId' | 'people'>): string {
-  return design.who(site.name, site.siteId, site.people === null ? design.peopleNotKnown : numbers.people(site.people));
+export function whoText(site: Pick<SiteDesign, 'name' | 'siteId' | 'people' | 'design_people'>): string {
+  const { name, siteId, people, design_people } = site;
+  if (people === null) return design.who(name, siteId, design.peopleNotKnown);
+  const grown = design_people === null || design_people === people ? '' : design.inDesignYear(design_people);
+  return design.who(name, siteId, `${numbers.people(people)}${grown}`);
 }
 
 /** The sites as they are judged: counted, and those that do not hold kept. */

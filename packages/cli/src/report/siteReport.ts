@@ -24,6 +24,7 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null): S
     siteId: design.siteId,
     name: design.name,
     people: design.people,
+    design_people: design.design_people,
     gaugeId: design.gaugeId,
     siteClass: design.siteClass,
     target: { ...design.target },

@@ -82,6 +82,13 @@ export interface SiteFacts {
   /** The target of its class; null where the programme's stands for it. */
   readonly target: Target | null;
   readonly people: number | null;
+  /** The day they were counted, for growth. */
+  readonly peopleCountedOn: DayIndex | null;
+  readonly households_count: number | null;
+  /** What the people become more by in a year, as a share; under 0 they become fewer. Null: as the settings say. */
+  readonly growthFraction_per_year: number | null;
+  /** The year whose people it is designed for; null: so many years after hand-over. */
+  readonly designYear: number | null;
   readonly gaugeId: string | null;
   /** What the gauge's rain is multiplied by for this site. */
   readonly rainFactor: number;
@@ -169,10 +176,16 @@ export interface DesignSettings {
   /** 1–12, or null: the month that least splits dry spells. */
   readonly waterYearStartMonth: number | null;
   readonly gapFilling: GapFilling;
+  /** A site is designed for the people of so many years after its hand-over, where it names no year. */
+  readonly designAfterHandOver_years: number;
+  /** Growth of people where a site states none; null: none is reckoned with. */
+  readonly growthFraction_per_year: number | null;
+  /** For sites whose households were counted and not their people; null: such people are not known. */
+  readonly people_per_household: number | null;
 }
 
 /**
- * The settings a programme has until it states its own. Sources: target, range, seed, shares and least years are ours
+ * The settings a programme has until it states its own. Sources: target, range, seed, shares, least years and years to the design year are ours
  * (docs/decisions); 7.5 L a person a day is the lower end of Sphere 2018's basic survival range, water supply standard
  * 2.1; first flush 0.5 mm is MSMA 2011 ch. 6 (from memory), inside the Texas manual's 0.41–0.81 mm.
  */
@@ -188,6 +201,9 @@ export const defaultSettings: DesignSettings = {
   leastYears: 10,
   waterYearStartMonth: null,
   gapFilling: 'otherYears',
+  designAfterHandOver_years: 5,
+  growthFraction_per_year: null,
+  people_per_household: null,
 };
 
 /** All the engine is told: what a folder of tables comes to. */

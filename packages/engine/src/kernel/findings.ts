@@ -123,7 +123,10 @@ export interface StorageSeries {
 export interface SiteDesign {
   readonly siteId: string;
   readonly name: string;
+  /** As counted, or made from the households. */
   readonly people: number | null;
+  /** In the design year: those it is judged for. */
+  readonly design_people: number | null;
   readonly gaugeId: string | null;
   readonly siteClass: string | null;
   /** What it was judged by, and whose target that is. */

@@ -9,6 +9,7 @@ export const workingCodes = [
   'roof.runoff',
   'roof.firstFlush',
   'roof.inflow',
+  'people.designYear',
   'storage.group',
   'people.presence',
   'people.judgedDemand',

@@ -15,7 +15,7 @@ import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
+export type NotMendedReason = 'assumed' | 'growth' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
 
 /** What would mend one site that is short or tight. */
 export interface SiteRemedies {
@@ -64,7 +64,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
     (change, index): Plan => ({ placed: [], litres: change, cut_count: index + 1 }),
   );
   const remedies = ranked(chains, open, litres, isBetter);
-  const isCapped = wanting.some(({ cappedBy }) => cappedBy !== null);
+  const cap = wanting.find(({ cappedBy }) => cappedBy !== null)?.cappedBy ?? null;
   return {
     siteId: design.siteId,
     remedies,
@@ -72,8 +72,10 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
     notMended:
       remedies[0]?.verdict === 'holds'
         ? null
-        : isCapped
-          ? 'assumed'
+        : cap !== null
+          ? cap === 'site.growth_not_used'
+            ? 'growth'
+            : 'assumed'
           : whyNot(chains, open, given, worst.judgedYears, design.target),
     leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
   };

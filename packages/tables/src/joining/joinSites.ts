@@ -163,6 +163,18 @@ class SiteJoiner {
   }
 }
 
+/** Of a site whose row could not be used, all that a row would say. */
+const unknown = {
+  people: null,
+  peopleCountedOn: null,
+  households_count: null,
+  growthFraction_per_year: null,
+  designYear: null,
+  gaugeId: null,
+  rainFactor: 1,
+  handOverDay: null,
+} as const;
+
 /**
  * What is the engine told of each site? Its own row with its roofs, diverters, tanks and demand; the programme's demand where it
  * has none; and the places that put it in doubt. A site whose row could not be used still stands, with nothing known of it.
@@ -197,6 +209,10 @@ export function joinSites(
       siteId: values.siteId!,
       name: values.name ?? values.siteId!,
       people: values.people,
+      peopleCountedOn: values.peopleCountedOn,
+      households_count: values.households,
+      growthFraction_per_year: values.growthFraction_per_year,
+      designYear: values.designYear,
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
@@ -214,7 +230,6 @@ export function joinSites(
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
     const nothingNamed = { siteId, gaugeId: null, siteClass: null, calendarId: null };
-    const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null };
     return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);

@@ -19,6 +19,9 @@ const settings = z.strictObject({
   leastYears: z.int(),
   waterYearStartMonth: z.int().nullable(),
   gapFilling: z.enum(gapFillings),
+  designAfterHandOver_years: z.int(),
+  growthFraction_per_year: z.number().nullable(),
+  people_per_household: z.number().nullable(),
 });
 
 const gaugeRain = z.strictObject({

@@ -101,7 +101,8 @@ export const siteReport = z
   .strictObject({
     siteId: z.string(),
     name: z.string(),
-    people: z.int().nullable(),
+    people: z.int().nullable().describe('As counted, or made from the households.'),
+    design_people: z.int().nullable().describe('In the design year: those it is judged for.'),
     gaugeId: z.string().nullable(),
     siteClass: z.string().nullable(),
     target: target.describe('What it was judged by.'),

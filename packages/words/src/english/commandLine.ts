@@ -148,6 +148,7 @@ const design = {
     `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
   who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
   peopleNotKnown: 'people not known',
+  inDesignYear: (people: number) => `, ${numbers.quantity(people, 'number')} in the design year`,
   dryDays: (days: number, range: Range) => `${numbers.dryDaysAYear(days)}, ${numbers.likely(range)}`,
   longestRun: (days: number, from: string) => `longest dry run ${numbers.days(days)} from ${from}`,
   seeOne: (folder: string, id: string) => `See one: eavewell design ${folder} --site ${id}`,

@@ -37,6 +37,7 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
   years: ['year', 'years'],
   people: ['person', 'people'],
   person: ['person', 'people'],
+  household: ['household', 'households'],
   draws: ['draw', 'draws'],
   number: ['', ''],
   count: ['', ''],

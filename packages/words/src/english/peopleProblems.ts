@@ -18,7 +18,26 @@ export const peopleSentences = {
       `The class ${t.text('siteClass')} has no target of its own; the programme's is used.`,
       'Add the class to targets.csv if more or less is asked of it.',
     ),
-  'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
+  'site.people_unknown': () =>
+    say(
+      'How many people drink here is not known.',
+      'Fill in people in sites.csv, or households there and people_per_household in settings.json.',
+    ),
+  'site.people_from_households': (t) =>
+    say(
+      `The people were not counted; ${amount(t, 'households', 'household', 'the households')} of ${amount(t, 'people_per_household', 'person', 'so many')} each make ${amount(t, 'counted', 'person', 'them')}.`,
+      'Count the people and fill in people in sites.csv.',
+    ),
+  'site.growth_not_used': (t) =>
+    say(
+      `Growth of ${amount(t, 'growthFraction_per_year', 'fraction', 'some share')} a year could not be reckoned with: ${t.text('missing') === 'designYear' ? 'neither a design year nor a hand-over day is known' : 'it is not known when the people were counted'}.`,
+      `Fill in ${t.text('missing')} in sites.csv. Until then the people are taken as given${(t.number('growthFraction_per_year') ?? 0) > 0 ? ', and the site is tight at best' : ''}.`,
+    ),
+  'site.design_year_before_count': (t) =>
+    say(
+      `The design year ${t.text('designYear')} lies before the count of ${t.text('countYear')}; the people are taken as counted.`,
+      'Correct designYear or peopleCountedOn in sites.csv.',
+    ),
   'site.presence_gaps': (t) =>
     say(
       `The calendar ${t.text('calendarId')} says nothing of ${amount(t, 'days', 'day', 'some days')} of the year; everyone is taken to be there.`,

@@ -28,6 +28,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     formula:
       'tanks joined at the foot; their roofs, and people × the share who draw from them. The next steps are theirs',
   },
+  'people.designYear': {
+    label: 'People of the design year',
+    formula: 'people as counted × (1 + growth) ^ (design year − year counted), rounded up',
+  },
   'people.presence': {
     label: 'People who are there',
     formula: 'share of the people who are there, a mean over the days of the year; everyone on days without a period',
