@@ -280,3 +280,67 @@ describe('growth and households', () => {
   ];
   it.each(faults)('$fault', assertFault);
 });
+
+/** The good folder with a second source. */
+const fallingBack: Readonly<Record<string, string>> = {
+  ...good,
+  'sites.csv': [
+    'siteId,name,people,gaugeId,secondSourceId',
+    'S001,Upper Tarn,120,G-east,',
+    'S002,Lower Tarn,85,G-east,ford',
+    'S003,Ferry Stones,240,G-west,',
+    '',
+  ].join('\n'),
+  'secondSources.csv': [
+    'secondSourceId,name,kind,months,turbidity_NTU,source',
+    'ford,Tarn at the ford,river,5 to 9,40,caretaker 2026',
+    '',
+  ].join('\n'),
+};
+
+describe('second sources', () => {
+  it('are joined to their sites', async () => {
+    const read = await readFiles(fallingBack);
+    expect(read.problems).toEqual([]);
+    const ford = {
+      secondSourceId: 'ford',
+      name: 'Tarn at the ford',
+      kind: 'river',
+      months: [5, 6, 7, 8, 9],
+      turbidity_NTU: 40,
+    };
+    expect(read.facts.sites.map(({ secondSource }) => secondSource)).toEqual([null, ford, null]);
+  });
+
+  const faults: readonly Fault[] = [
+    {
+      fault: 'a source that is not there',
+      files: () => changedIn(fallingBack, 'sites.csv', ',ford', ',fjord'),
+      problems: ['link.unknown_second_source blocker @ sites.csv 3 secondSourceId = "fjord"'],
+      notUsed: ['sites.csv 3 secondSourceId link.unknown_second_source'],
+      inDoubt: ['S002'],
+    },
+    {
+      fault: 'a kind of source nobody knows',
+      files: () => changedIn(fallingBack, 'secondSources.csv', ',river,', ',rivr,'),
+      problems: ['cell.not_a_choice blocker @ secondSources.csv 2 kind = "rivr"'],
+      notUsed: ['secondSources.csv 2 whole cell.not_a_choice'],
+      inDoubt: ['S002'],
+    },
+    {
+      fault: 'no months: it is not taken to flow all the year',
+      files: () => changedIn(fallingBack, 'secondSources.csv', '5 to 9', ''),
+      problems: ['cell.missing blocker @ secondSources.csv 2 months = ""'],
+      notUsed: ['secondSources.csv 2 whole cell.missing'],
+      inDoubt: ['S002'],
+    },
+    {
+      fault: 'turbidity below nothing',
+      files: () => changedIn(fallingBack, 'secondSources.csv', ',40,', ',-4,'),
+      problems: ['cell.out_of_range blocker @ secondSources.csv 2 turbidity_NTU = "-4"'],
+      notUsed: ['secondSources.csv 2 turbidity_NTU cell.out_of_range'],
+      inDoubt: ['S002'],
+    },
+  ];
+  it.each(faults)('$fault', assertFault);
+});

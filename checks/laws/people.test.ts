@@ -76,6 +76,21 @@ describe('people', () => {
     expect(neverWorse(changed(() => ({ presence: { calendarId: 'C', periods } })))).toBeGreaterThan(10);
   });
 
+  it('having a second source never makes a site worse, nor its verdict', () => {
+    const secondSource = {
+      secondSourceId: 'R',
+      name: 'R',
+      kind: 'spring',
+      months: [7, 8, 9, 10],
+      turbidity_NTU: null,
+    } as const;
+    const after = changed(() => ({ secondSource }));
+    expect(neverWorse(after)).toBeGreaterThan(5);
+    const order = ['short', 'tight', 'holds'];
+    for (const [siteId, { verdict }] of after)
+      expect(order.indexOf(verdict)).toBeGreaterThanOrEqual(order.indexOf(before.get(siteId)!.verdict));
+  });
+
   it('guests never make a site better', () => {
     const periods = [away(200, 206, 3), away(340, 10, 1.5)];
     const after = changed(() => ({ presence: { calendarId: 'C', periods } }));

@@ -91,6 +91,7 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     siteClass: null,
     target: null,
     presence: null,
+    secondSource: null,
     people,
     peopleCountedOn: null,
     households_count: null,

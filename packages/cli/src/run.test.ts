@@ -295,7 +295,7 @@ describe('design --out', () => {
     expect(verdicts).toHaveLength(6);
     const daily = await readFile(join(out, 'series', 'S001.csv'), 'utf8');
     expect(daily).toMatch(
-      /^date,rain_mm,known,inflow_L,judgedAsked_L,content_L,judgedTaken_L,otherTaken_L,spill_L,dry\n\d{4}-/,
+      /^date,rain_mm,known,inflow_L,judgedAsked_L,content_L,judgedTaken_L,otherTaken_L,spill_L,secondSource_L,dry\n\d{4}-/,
     );
   });
 

@@ -44,6 +44,7 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
     siteClass: null,
     target: null,
     presence: null,
+    secondSource: null,
     people: 30,
     peopleCountedOn: null,
     households_count: null,
@@ -169,6 +170,46 @@ describe('a site from roof to tank', () => {
     expect(design.verdict).toBe('tight');
     expect(design.storages[0]!.cappedBy).toBe('site.growth_not_used');
     expect(designOf({ growthFraction_per_year: -0.02, designYear: 2030 }).design.verdict).toBe('holds');
+  });
+
+  const river = (months: readonly number[]) => ({
+    secondSource: { secondSourceId: 'R', name: 'Ford', kind: 'river', months, turbidity_NTU: null } as const,
+  });
+
+  it('is tight at best where it needs its second source, and says how often and what it would be without', () => {
+    const without = designOf({}, 4000).design.storages[0]!;
+    expect(without).toMatchObject({ verdict: 'short', secondSource: null });
+    const { design, own } = designOf(river([5, 6, 7, 8]), 4000);
+    expect(design.verdict).toBe('tight');
+    expect(codes(own)).toContain('site.second_source');
+    const found = design.storages[0]!;
+    expect(found.cappedBy).toBe('site.second_source');
+    expect(found.dryDays_per_year).toBe(0);
+    expect(found.shortfall_L_per_year).toBe(0);
+    expect(found.secondSource).toMatchObject({
+      kind: 'river',
+      verdictAlone: 'short',
+      goodYearsAlone: without.goodYears,
+      dryDaysAlone_per_year: without.dryDays_per_year,
+      days_per_year: without.dryDays_per_year,
+    });
+    expect(found.secondSource!.given_L_per_year).toBeCloseTo(without.shortfall_L_per_year, 6);
+    // What would hold is what would hold without the river.
+    expect(found.tankToHold_L).toBe(without.tankToHold_L);
+  });
+
+  it('covers the days of its months only', () => {
+    const { design } = designOf(river([12]), 4000);
+    expect(design.storages[0]).toMatchObject({ verdict: 'short', secondSource: { days_per_year: 0 } });
+  });
+
+  it('still holds where it would hold without its second source', () => {
+    const { design } = designOf(river([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]));
+    expect(design.storages[0]).toMatchObject({
+      verdict: 'holds',
+      cappedBy: null,
+      secondSource: { verdictAlone: 'holds' },
+    });
   });
 
   it('gives no verdict while a row is in doubt, and says so once', () => {

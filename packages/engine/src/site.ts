@@ -17,6 +17,7 @@ import { countedPeople, headcount } from './water/people/index.ts';
 import {
   compareStorages,
   dayByDay,
+  fromSecondSource,
   judgedRules,
   type SizeCurve,
   type SizeVerdict,
@@ -57,6 +58,7 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
       settings: water!.settings,
       drawn: drawnYears(programme, water!.rain.judgedYears),
       handOverDay: site.handOverDay,
+      secondSource: site.secondSource,
     });
     storages.push(found.finding);
     working.push(...group.working, ...found.working);
@@ -118,6 +120,7 @@ export function siteSeries(
       inflow_L: balance.inflow_L,
       judgedAsked_L: balance.judged_L,
       ...run.series!,
+      secondSource_L: fromSecondSource(balance, tankVolume_L, water.rain.years).byDay_L,
       dry: run.dry,
       state: record.state,
     };
@@ -165,6 +168,13 @@ function groupSizes(
     known ??= sizeCurve(balance, rain, settings.target, tankVolume_L);
     return known;
   };
+  // With a second source a size is tight at best, unless it holds without it.
+  const aloneBalance = { ...balance, covered: undefined };
+  let knownAlone: SizeCurve | null = null;
+  const aloneSizes = () => {
+    knownAlone ??= sizeCurve(aloneBalance, rain, settings.target, tankVolume_L);
+    return knownAlone;
+  };
   const given = { balance, rain, settings, drawn: drawnYears(programme, rain.judgedYears) };
   return {
     tankIds,
@@ -172,7 +182,14 @@ function groupSizes(
     get tankForTarget_L() {
       return curve().tankForTarget_L;
     },
-    verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy),
+    verdictsAt: (sizes) => {
+      if (balance.covered === undefined) return verdictsBySize(curve(), given, sizes, cappedBy);
+      const alone = aloneSizes();
+      const held = verdictsBySize(alone, { ...given, balance: aloneBalance }, sizes, cappedBy);
+      return verdictsBySize(curve(), given, sizes, cappedBy ?? 'site.second_source').map((one, index) =>
+        held[index]!.verdict === 'holds' ? { ...one, verdict: 'holds' } : one,
+      );
+    },
   };
 }
 

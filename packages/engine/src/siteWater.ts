@@ -16,6 +16,7 @@ import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
   type Balance,
+  coveredDays,
   type DrawnYears,
   drawYears,
   type SiteGroup,
@@ -124,6 +125,7 @@ function siteStops(
       ...noGauge,
       ...roofs.problems,
       ...people.problems,
+      ...leansOnSource(site),
       ...demand.problems,
       ...found.problems,
       ...groups.flatMap(({ problems }) => problems),
@@ -183,7 +185,7 @@ export function siteWater(
   }
   working.push(...rainWorking(rain, site.rainFactor));
   const waters = groups.flatMap((stops) => {
-    const water = groupWater(stops, roofs, rain, site.rainFactor, programme, problems);
+    const water = groupWater(stops, roofs, rain, site, programme, problems);
     return water === null ? [] : [water];
   });
   if (waters.length < groups.length || waters.length === 0) return null;
@@ -196,7 +198,7 @@ function groupWater(
   { group, people, demand, tankVolume_L, working }: GroupStops,
   roofs: readonly RoofCatch[],
   rain: JudgedRain,
-  rainFactor: number,
+  { rainFactor, secondSource }: SiteFacts,
   programme: Programme,
   problems: readonly Problem[],
 ): GroupWater | null {
@@ -212,6 +214,7 @@ function groupWater(
       inflow_L,
       judged_L: demandOnDays_L(demand.judgedByDay_L, rain.record.firstDay, days),
       other_L: demandOnDays_L(demand.otherByDay_L, rain.record.firstDay, days),
+      covered: secondSource === null ? undefined : coveredDays(secondSource, rain.record.firstDay, days),
     },
     tankVolume_L,
     judgedDemand_L_per_day: demand.judged_L_per_day,
@@ -226,6 +229,13 @@ function groupWater(
 /** What a site is judged by: the target of its class, else the programme's. */
 export function targetOf(site: Pick<SiteFacts, 'target'>, { target }: Pick<DesignSettings, 'target'>): Target {
   return site.target ?? target;
+}
+
+/** A second source is told of wherever there is one: its water is not the roof's. */
+function leansOnSource({ siteId, secondSource }: SiteFacts): readonly Problem[] {
+  if (secondSource === null) return [];
+  const { name, kind } = secondSource;
+  return [engineProblem('site.second_source', { file: 'sites.csv', column: 'secondSourceId', siteId }, { name, kind })];
 }
 
 /** A class that has no target of its own: the programme's stands for it, and that is said. */

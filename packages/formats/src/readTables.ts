@@ -33,6 +33,7 @@ const bearOnSites: readonly FolderTableName[] = [
   'parts',
   'targets',
   'presence',
+  'secondSources',
 ];
 
 interface FileOfTable {

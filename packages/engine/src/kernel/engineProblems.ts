@@ -51,6 +51,7 @@ export const engineProblems = {
   'site.tank_no_roof': 'warning',
   'site.roof_tank_unknown': 'blocker',
   'site.settling_not_counted': 'warning',
+  'site.second_source': 'warning',
   'site.demand_assumed': 'note',
   'site.no_judged_demand': 'blocker',
   'site.presence_gaps': 'note',

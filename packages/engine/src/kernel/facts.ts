@@ -73,6 +73,20 @@ export interface PresenceCalendar {
   readonly periods: readonly PresencePeriod[];
 }
 
+/** What a second source may be. */
+export const secondSourceKinds = ['river', 'spring', 'well', 'pond', 'vendor'] as const;
+export type SecondSourceKind = (typeof secondSourceKinds)[number];
+
+/** Other water people fall back on when the tank is empty. */
+export interface SecondSourceFacts {
+  readonly secondSourceId: string;
+  readonly name: string;
+  readonly kind: SecondSourceKind;
+  /** Months it gives water in, each a month from 1 to 12. */
+  readonly months: readonly number[];
+  readonly turbidity_NTU: number | null;
+}
+
 /** All the engine is told of one site. */
 export interface SiteFacts {
   readonly siteId: string;
@@ -99,6 +113,8 @@ export interface SiteFacts {
   readonly demand: readonly DemandPurpose[];
   /** Who is there when; null: everyone, all the year. */
   readonly presence: PresenceCalendar | null;
+  /** What people fall back on when the tank is empty; null: nothing. */
+  readonly secondSource: SecondSourceFacts | null;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
 }

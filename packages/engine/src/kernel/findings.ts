@@ -1,6 +1,6 @@
 import type { DayIndex } from './days.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
-import type { Target } from './facts.ts';
+import type { SecondSourceKind, Target } from './facts.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
@@ -34,6 +34,20 @@ export interface SizePoint {
   readonly dryDays_per_year: number;
   readonly goodYears: number;
   readonly meetsTarget: boolean;
+}
+
+/** What a tank leaves to its second source, and what it would do without it. */
+export interface SecondSourceUse {
+  readonly secondSourceId: string;
+  readonly name: string;
+  readonly kind: SecondSourceKind;
+  /** Days in a mean judged year on which judged litres come from it, wholly or in part. */
+  readonly days_per_year: number;
+  /** Judged litres from it in a mean year of the record, years not judged among them. */
+  readonly given_L_per_year: number;
+  readonly verdictAlone: Verdict;
+  readonly goodYearsAlone: number;
+  readonly dryDaysAlone_per_year: number;
 }
 
 /** What the storage station found of one body of water: a tank, or tanks joined at the foot. Lists of days are of the judged record, its years as labelled. */
@@ -71,6 +85,8 @@ export interface StorageFinding {
   readonly tankToHold_L: number | null;
   /** This tank with nothing asked but the judged litres; null where nothing else is asked or the target is met. */
   readonly judgedAlone: SizePoint | null;
+  /** Null where the site has none. Days it covers are not dry. */
+  readonly secondSource: SecondSourceUse | null;
   /** The assumption that keeps it from holding, whatever the figures say: the code of its problem; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
   /** What keeps it short: too small a tank, or too little water for any tank. Null where it meets the target. */
@@ -113,6 +129,8 @@ export interface StorageSeries {
   readonly judgedTaken_L: Float64Array;
   readonly otherTaken_L: Float64Array;
   readonly spill_L: Float64Array;
+  /** Judged litres missing in the tank that come from the second source. */
+  readonly secondSource_L: Float64Array;
   /** 1 on a dry day. */
   readonly dry: Uint8Array;
   /** `measured`, `unknownDay`, `filledDay` or `neighbourDay`. */

@@ -29,6 +29,7 @@ export const workingCodes = [
   'storage.shortfall',
   'storage.otherShort',
   'storage.yieldBeforeSpill',
+  'storage.secondSource',
   'storage.firstService',
   'storage.verdict',
 ] as const;

@@ -25,15 +25,15 @@ interface YearFound {
  * longest run, then the later.
  *
  * @param years - the record's years at the present tank: dryDays [day], longestRun_days [day]
- * @param series - the present tank day by day, judgedAsked_L and judgedTaken_L [L]
+ * @param series - the present tank day by day, judgedAsked_L, judgedTaken_L and secondSource_L [L]
  * @param rain - the gauge's water years
  * @param tankIds - the tanks it is told of [text]; null where the site has no others
  * @returns the year, its dry days [day], longest run [day] and judged litres short [L]; null where no year was judged
- * @definition litres short = asked − taken, summed over the days of the year
+ * @definition litres short = asked − taken − from the second source, summed over the days of the year
  */
 export function worstYear(
   years: readonly YearFound[],
-  series: Pick<StorageSeries, 'judgedAsked_L' | 'judgedTaken_L'>,
+  series: Pick<StorageSeries, 'judgedAsked_L' | 'judgedTaken_L' | 'secondSource_L'>,
   rain: { readonly years: readonly WaterYear[] },
   tankIds: readonly string[] | null,
 ): LeaveIt | null {
@@ -53,7 +53,7 @@ export function worstYear(
   if (found === undefined || span === undefined) return null;
   let shortfall_L = 0;
   for (let day = span.from; day < span.to; day++)
-    shortfall_L += series.judgedAsked_L[day]! - series.judgedTaken_L[day]!;
+    shortfall_L += series.judgedAsked_L[day]! - series.judgedTaken_L[day]! - series.secondSource_L[day]!;
   const { waterYear, dryDays, longestRun_days } = found;
   return { tankIds, waterYear, dryDays, longestRun_days, shortfall_L };
 }

@@ -64,7 +64,8 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
     (change, index): Plan => ({ placed: [], litres: change, cut_count: index + 1 }),
   );
   const remedies = ranked(chains, open, litres, isBetter);
-  const cap = wanting.find(({ cappedBy }) => cappedBy !== null)?.cappedBy ?? null;
+  // A second source is no such cap: a site that leans on one holds once it holds without it.
+  const cap = wanting.find(({ cappedBy }) => cappedBy !== null && cappedBy !== 'site.second_source')?.cappedBy ?? null;
   return {
     siteId: design.siteId,
     remedies,

@@ -6,6 +6,7 @@ import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
 import { roofs } from './roofs.ts';
+import { secondSources } from './secondSources.ts';
 import { sites } from './sites.ts';
 import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
@@ -23,6 +24,7 @@ export const folderTables = {
   prices,
   targets,
   presence,
+  secondSources,
 } as const;
 
 export type FolderTableName = keyof typeof folderTables;
@@ -42,4 +44,5 @@ export const allTables: readonly Table[] = [
   prices,
   targets,
   presence,
+  secondSources,
 ];

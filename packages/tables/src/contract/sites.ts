@@ -46,6 +46,7 @@ export const sites = defineTable({
       hard: from(1, 20000),
       usual: from(2, 600),
     }),
+    secondSourceId: id('The source people fall back on when the tank is empty.', 'none'),
     presenceCalendar: id('The calendar of who is there when.', 'everyone, all the year'),
   },
 });

@@ -218,6 +218,19 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
+/** Second sources that sites name must be there. */
+function checkSources(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.secondSources?.usable === false) return;
+  const known = idsOf(tables.secondSources, 'secondSourceId');
+  for (const row of tables.sites?.rows ?? []) {
+    const { siteId, secondSourceId: id } = row.values;
+    if (id === null || known.has(id)) continue;
+    const at = { table: 'sites', file: tables.sites!.file, row, column: 'secondSourceId', id, siteId };
+    const code = 'link.unknown_second_source';
+    checker.refuse({ ...at, code, wholeRow: false }, known, 'a secondSourceId of secondSources.csv');
+  }
+}
+
 /** Calendars that sites name must be there, and no two periods of one may overlap: who is there would be said twice. */
 function checkPresence(checker: LinkChecker, tables: TablesRead): void {
   if (tables.presence?.usable === false) return;
@@ -288,6 +301,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkJoined(checker, tables);
   checkLeads(checker, tables);
   checkParts(checker, tables);
+  checkSources(checker, tables);
   checkPresence(checker, tables);
   checkClasses(checker, tables);
   checkCase(checker, tables);

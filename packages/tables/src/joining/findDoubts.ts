@@ -6,7 +6,7 @@ import type { TablesRead } from './tablesRead.ts';
 const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
 
 /** Tables whose rows sites name: a fault of their first line bears on every site. */
-const namedTables = ['parts', 'targets', 'presence'] as const;
+const namedTables = ['parts', 'targets', 'presence', 'secondSources'] as const;
 
 /** Which places put a site in doubt. */
 export interface Doubts {
@@ -20,6 +20,8 @@ export interface Doubts {
   readonly byClass: ReadonlyMap<string, readonly Place[]>;
   /** By calendar, for the sites that name it. */
   readonly byCalendar: ReadonlyMap<string, readonly Place[]>;
+  /** By second source, for the sites that name it. */
+  readonly bySource: ReadonlyMap<string, readonly Place[]>;
   /** Faults of a whole file. */
   readonly ofAll: readonly Place[];
   /** Faults in the programme's own demand, for the sites that have none of their own. */
@@ -56,7 +58,10 @@ function idsByLook(tables: TablesRead): ReadonlyMap<string, readonly string[]> {
 }
 
 /** Places of blockers in the rows of a table that sites name by its key, by that key. */
-function doubtsByKey(read: TablesRead[FolderTableName], key: 'partId' | 'gaugeId' | 'siteClass' | 'calendarId') {
+function doubtsByKey(
+  read: TablesRead[FolderTableName],
+  key: 'partId' | 'gaugeId' | 'siteClass' | 'calendarId' | 'secondSourceId',
+) {
   const byKey = new Map<string, Place[]>();
   const idOf = new Map<number, string>();
   for (const { row, values } of read?.rows ?? []) idOf.set(row, String((values as Record<string, unknown>)[key]));
@@ -109,5 +114,6 @@ export function findDoubts(
   const byCalendar = doubtsByKey(tables.presence, 'calendarId');
   for (const { code, place, facts } of linkProblems)
     if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
-  return { bySite, byPart, byGauge, byClass, byCalendar, ofAll, ofProgrammeDemand };
+  const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
+  return { bySite, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand };
 }

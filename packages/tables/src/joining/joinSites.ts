@@ -5,6 +5,7 @@ import type {
   Place,
   PresenceCalendar,
   RoofFacts,
+  SecondSourceFacts,
   SiteFacts,
   TankFacts,
   Target,
@@ -32,6 +33,23 @@ function bySite<R extends { readonly row: number; readonly values: { readonly si
 /** What a site's row names in other tables. */
 interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'> {
   readonly calendarId: string | null;
+  readonly secondSourceId: string | null;
+}
+
+/** The second sources, by id. */
+function sourcesById({ secondSources }: TablesRead): ReadonlyMap<string, SecondSourceFacts> {
+  return new Map(
+    (secondSources?.rows ?? []).map(({ values }) => [
+      values.secondSourceId!,
+      {
+        secondSourceId: values.secondSourceId!,
+        name: values.name ?? values.secondSourceId!,
+        kind: values.kind!,
+        months: values.months!,
+        turbidity_NTU: values.turbidity_NTU,
+      },
+    ]),
+  );
 }
 
 /** The calendars of presence, each with its periods in the order of the year. */
@@ -72,6 +90,7 @@ class SiteJoiner {
   private readonly demand;
   private readonly diverters;
   private readonly volumes: ReadonlyMap<string, number | null>;
+  private readonly sources: ReadonlyMap<string, SecondSourceFacts>;
   private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
   private readonly targets: ReadonlyMap<string, Target>;
   private readonly unlinked: ReadonlySet<string>;
@@ -83,6 +102,7 @@ class SiteJoiner {
     this.demand = bySite('demand', tables.demand?.rows, unlinked);
     this.diverters = bySite('diverters', tables.diverters?.rows, unlinked);
     this.volumes = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.volume_L]));
+    this.sources = sourcesById(tables);
     this.calendars = calendarsById(tables);
     this.targets = targetsByClass(tables, settings.target);
     this.unlinked = unlinked;
@@ -144,12 +164,16 @@ class SiteJoiner {
     return siteClass === null ? null : (this.targets.get(siteClass) ?? null);
   }
 
+  sourceOf(secondSourceId: string | null): SecondSourceFacts | null {
+    return secondSourceId === null ? null : (this.sources.get(secondSourceId) ?? null);
+  }
+
   presenceOf(calendarId: string | null): PresenceCalendar | null {
     return calendarId === null ? null : (this.calendars.get(calendarId) ?? null);
   }
 
-  doubtsOf({ siteId, gaugeId, siteClass, calendarId }: NamedBySite): readonly Place[] {
-    const { bySite: own, byPart, byGauge, byClass, byCalendar, ofAll, ofProgrammeDemand } = this.doubts;
+  doubtsOf({ siteId, gaugeId, siteClass, calendarId, secondSourceId }: NamedBySite): readonly Place[] {
+    const { bySite: own, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
@@ -157,10 +181,26 @@ class SiteJoiner {
       ...(byGauge.get(gaugeId ?? '') ?? []),
       ...(byClass.get(siteClass ?? '') ?? []),
       ...(byCalendar.get(calendarId ?? '') ?? []),
+      ...(bySource.get(secondSourceId ?? '') ?? []),
       ...(this.hasOwnDemand(siteId) ? [] : ofProgrammeDemand),
       ...ofAll,
     ];
   }
+}
+
+/** All about a site that stands in other tables than its own row. */
+function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
+  const { siteId, siteClass } = named;
+  return {
+    secondSource: joiner.sourceOf(named.secondSourceId),
+    presence: joiner.presenceOf(named.calendarId),
+    siteClass,
+    target: joiner.targetOf(siteClass),
+    roofs: joiner.roofsOf(siteId),
+    tanks: joiner.tanksOf(siteId),
+    demand: joiner.demandOf(siteId),
+    doubts: joiner.doubtsOf(named),
+  };
 }
 
 /** Of a site whose row could not be used, all that a row would say. */
@@ -194,15 +234,7 @@ export function joinSites(
   settings: DesignSettings,
 ): readonly SiteFacts[] {
   const joiner = new SiteJoiner(tables, unlinked, doubts, settings);
-  const around = ({ siteId, gaugeId, siteClass, calendarId }: NamedBySite) => ({
-    presence: joiner.presenceOf(calendarId),
-    siteClass,
-    target: joiner.targetOf(siteClass),
-    roofs: joiner.roofsOf(siteId),
-    tanks: joiner.tanksOf(siteId),
-    demand: joiner.demandOf(siteId),
-    doubts: joiner.doubtsOf({ siteId, gaugeId, siteClass, calendarId }),
-  });
+  const around = (named: NamedBySite) => aroundSite(joiner, named);
   const known = (tables.sites?.rows ?? []).map(({ row, values }) => ({
     row,
     site: {
@@ -221,6 +253,7 @@ export function joinSites(
         gaugeId: values.gaugeId,
         siteClass: values.siteClass,
         calendarId: values.presenceCalendar,
+        secondSourceId: values.secondSourceId,
       }),
     },
   }));
@@ -229,7 +262,7 @@ export function joinSites(
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const nothingNamed = { siteId, gaugeId: null, siteClass: null, calendarId: null };
+    const nothingNamed = { siteId, gaugeId: null, siteClass: null, calendarId: null, secondSourceId: null };
     return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);

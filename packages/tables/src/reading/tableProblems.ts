@@ -81,6 +81,7 @@ export const tableProblems = {
   'link.part_not_tank': 'blocker', // kind
   'link.joined_to_itself': 'blocker',
   'link.unknown_calendar': 'blocker',
+  'link.unknown_second_source': 'blocker',
   'link.periods_overlap': 'blocker', // value: the calendar; other: the row of the period it overlaps with
   'link.class_unused': 'note', // value: a class that no site has
   'link.not_checked': 'warning', // value: the table; expected: the table that could not be read; count of rows

@@ -1,3 +1,4 @@
+import { secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
@@ -34,6 +35,19 @@ const firstService = z
 
 const tankIds = z.array(z.string()).describe('A tank, or tanks joined at the foot.');
 
+const secondSource = z
+  .strictObject({
+    secondSourceId: z.string(),
+    name: z.string(),
+    kind: z.enum(secondSourceKinds),
+    days_per_year: z.number().describe('Days on which judged litres come from it; they are not dry.'),
+    given_L_per_year: z.number(),
+    verdictAlone: verdict,
+    goodYearsAlone: z.int(),
+    dryDaysAlone_per_year: z.number(),
+  })
+  .describe('What the tank leaves to the second source, and what it would do without it.');
+
 /** What the storage station found of one body of water. */
 export const storage = z
   .strictObject({
@@ -61,6 +75,7 @@ export const storage = z
     tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do.'),
     tankToHold_L: z.number().nullable().describe('Smallest tank that would hold; null: this one does, or none would.'),
     judgedAlone: size.nullable().describe('This tank with nothing asked but the judged litres, where it is short.'),
+    secondSource: secondSource.nullable(),
     cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
     lacks: z.enum(['tank', 'water']).nullable().describe('What keeps it short; null where it meets the target.'),
     longestRun: dryRun.nullable(),
@@ -91,6 +106,7 @@ export const series = z
     judgedTaken_L: daily,
     otherTaken_L: daily,
     spill_L: daily,
+    secondSource_L: daily.describe('Judged litres from the second source.'),
     dry: z.array(z.boolean()),
   })
   .describe('Only with --series.')

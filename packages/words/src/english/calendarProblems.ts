@@ -16,6 +16,8 @@ const meant = (t: Told, otherwise: string): string => {
 export const calendarSentences = {
   'link.unknown_calendar': (t) =>
     say(`There is no calendar ${quoted(t)}.`, meant(t, 'Correct the id, or add its periods to presence.csv.')),
+  'link.unknown_second_source': (t) =>
+    say(`There is no second source ${quoted(t)}.`, meant(t, 'Correct the id, or add it to secondSources.csv.')),
   'link.periods_overlap': (t) =>
     say(
       `The period overlaps with that of row ${t.text('other')} in the calendar ${quoted(t)}.`,

@@ -27,6 +27,7 @@ const held: StorageFinding = {
   tankForTarget_L: 10_350,
   tankToHold_L: null,
   judgedAlone: null,
+  secondSource: null,
   cappedBy: null,
   lacks: null,
   longestRun: null,

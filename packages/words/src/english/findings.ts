@@ -48,13 +48,30 @@ function tanksThatWouldDo(f: StorageFinding): string {
     : ` A tank of ${tight} would be tight, one of ${hold} would hold.`;
 }
 
+/** What comes from the second source, and what the tank does without it. */
+function fromSource({ secondSource, judgedYears }: StorageFinding): string {
+  if (secondSource === null) return '';
+  const { kind, name, days_per_year, goodYearsAlone } = secondSource;
+  const from = `${capital(numbers.daysAYear(days_per_year))} from the ${kind} (${name})`;
+  return ` ${from}; without it enough water in ${numbers.ofYears(goodYearsAlone, judgedYears)}.`;
+}
+
 function tight(f: StorageFinding): string {
+  if (f.cappedBy === 'site.second_source') {
+    const tank =
+      f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold without it.`;
+    return `Meets the target, but not from the roof alone: ${goodYears(f)}.${tank}`;
+  }
   if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
   const tank = f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold.`;
   return `Meets the target, but not surely: ${goodYears(f)}.${tank}`;
 }
 
 function storage(f: StorageFinding): string {
+  return `${ofTank(f)}${fromSource(f)}`;
+}
+
+function ofTank(f: StorageFinding): string {
   if (f.verdict === 'holds') return `${capital(goodYears(f))}.`;
   if (f.verdict === 'tight') return tight(f);
   if (f.lacks === 'water') return `${shortOfWater(f)} ${capital(goodYears(f))}.${forDrinkingAlone(f)}`;

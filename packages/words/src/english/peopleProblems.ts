@@ -38,6 +38,11 @@ export const peopleSentences = {
       `The design year ${t.text('designYear')} lies before the count of ${t.text('countYear')}; the people are taken as counted.`,
       'Correct designYear or peopleCountedOn in sites.csv.',
     ),
+  'site.second_source': (t) =>
+    say(
+      `When the tank is empty people drink from ${t.text('name')} (${t.text('kind')}); its water is worse than a roof's and is not judged here.`,
+      'It must be treated before anyone drinks it: ask the health authority. A site that needs it is tight at best.',
+    ),
   'site.presence_gaps': (t) =>
     say(
       `The calendar ${t.text('calendarId')} says nothing of ${amount(t, 'days', 'day', 'some days')} of the year; everyone is taken to be there.`,

@@ -99,6 +99,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     label: 'Dry days at the generous end',
     formula: 'the same, with the rain let in before people draw and before it spills',
   },
+  'storage.secondSource': {
+    label: 'Days from the second source',
+    formula: 'days in its months on which the tank lacks judged litres ÷ judged years; such a day is not dry',
+  },
   'storage.firstService': {
     label: 'Wait for the first day of service',
     formula: 'from an empty tank on hand-over day to the first day wholly served; the middle one of the years',

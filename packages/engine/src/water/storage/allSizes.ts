@@ -75,7 +75,7 @@ interface Kept {
 
 /** The days, pass by pass. */
 function runAllSizes(balance: Balance, rules: SizeRules, { otherCritical_L, tankVolume_L }: Kept) {
-  const { inflow_L, judged_L, other_L } = balance;
+  const { inflow_L, judged_L, other_L, covered } = balance;
   const days = inflow_L.length;
   const critical_L = new Float64Array(days);
   const content = new ContentBySize(rules.start === 'full');
@@ -97,7 +97,9 @@ function runAllSizes(balance: Balance, rules: SizeRules, { otherCritical_L, tank
       const direct = drawFirst ? 0 : Math.min(judged, inflow);
       const directOther = drawFirst ? 0 : Math.min(other, inflow - direct);
       asked_L += judged - direct;
-      critical_L[day] = judged > direct ? content.draw(judged - direct, true, below_L) : 0;
+      const critical = judged > direct ? content.draw(judged - direct, true, below_L) : 0;
+      // A second source takes what is missing: the tank is drawn from all the same, and the day is dry in none.
+      critical_L[day] = covered?.[day] === 1 ? 0 : critical;
       const otherCritical = other > directOther ? content.draw(other - directOther, false, 0) : 0;
       if (otherCritical > enough_L) otherShortDays++;
       if (otherCritical_L) otherCritical_L[day] = otherCritical;

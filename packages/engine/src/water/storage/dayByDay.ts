@@ -11,6 +11,8 @@ export interface Balance {
   readonly judged_L: Float64Array;
   /** Asked for all other purposes, served after [L]. */
   readonly other_L: Float64Array;
+  /** 1 on a day on which a second source gives what judged litres are missing: it is never dry. Left out: there is none. */
+  readonly covered?: Uint8Array | undefined;
 }
 
 /** How a record is run through a tank. */
@@ -34,7 +36,7 @@ export interface TankSeries {
 
 /** What one tank does with a balance, counted over the last pass. */
 export interface TankRun {
-  /** 1 on a day whose judged litres were not wholly met. */
+  /** 1 on a day whose judged litres were not wholly met, neither by the tank nor by a second source. */
   readonly dry: Uint8Array;
   /** Days on which the other purposes were not wholly met. */
   readonly otherShortDays: number;
@@ -61,7 +63,7 @@ export interface TankRun {
  */
 // long: the three orders share one loop, so that the arithmetic of a day stands in one place
 export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules, keepSeries = false): TankRun {
-  const { inflow_L, judged_L, other_L } = balance;
+  const { inflow_L, judged_L, other_L, covered } = balance;
   const days = inflow_L.length;
   const passes = rules.passes;
   const isMet = 1 - metSlack_fraction;
@@ -86,7 +88,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
       const taken = judgedTaken + otherTaken;
       const offered = available - taken + (1 - rainFirst) * inflow;
       content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
-      if (judgedTaken < judged * isMet) dry[day] = 1;
+      if (judgedTaken < judged * isMet && covered?.[day] !== 1) dry[day] = 1;
       if (otherTaken < other * isMet) otherShortDays++;
       judgedTotal += judgedTaken;
       otherTotal += otherTaken;

@@ -24,6 +24,7 @@ export { type DryRuns, dryRuns } from './dryRuns.ts';
 export { type FilledDryDays, filledDryDays } from './filledDryDays.ts';
 export { firstServiceDay } from './firstService.ts';
 export { type DrawnYears, drawYears, resampledDryDays } from './resample.ts';
+export { coveredDays, type FromSecondSource, fromSecondSource } from './secondSource.ts';
 export { type SiteGroup, type SiteGroups, siteGroups } from './siteGroups.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 export { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';

@@ -183,14 +183,16 @@ function fillYear(
   thresholds_L: Float64Array,
   end: number,
 ): number {
-  const { inflow_L, judged_L, other_L } = balance;
+  const { inflow_L, judged_L, other_L, covered } = balance;
   const isMet = 1 - metSlack_fraction;
   let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
   let day = year.from;
   for (; day < year.to && low < high; day++) {
     const wanted = judged_L[day]!;
     const met = wanted * isMet;
-    if (met > high) dry++;
+    if (covered?.[day] === 1) {
+      // Never dry: a second source gives what is missing.
+    } else if (met > high) dry++;
     else if (met > low && met > shift) thresholds_L[end++] = met - shift;
     const out = wanted + other_L[day]!;
     const inflow = inflow_L[day]!;
@@ -201,7 +203,7 @@ function fillYear(
   // From the day on which the content no longer hangs on the beginning, there is one content only.
   for (; day < year.to; day++) {
     const wanted = judged_L[day]!;
-    if (wanted * isMet > low) dry++;
+    if (wanted * isMet > low && covered?.[day] !== 1) dry++;
     low = high = Math.min(tankVolume_L, Math.max(0, low - wanted - other_L[day]!) + inflow_L[day]!);
   }
   table.shift_L[index] = shift;

@@ -3,15 +3,19 @@ import {
   type DesignSettings,
   type EngineProblemCode,
   type JudgedRain,
+  type SecondSourceFacts,
+  type SecondSourceUse,
   type SizePoint,
   type StorageFinding,
+  type Verdict,
   verdictOf,
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { chosenTank } from './chosenTank.ts';
 import type { Balance } from './dayByDay.ts';
 import type { DrawnYears } from './resample.ts';
-import { sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import { fromSecondSource } from './secondSource.ts';
+import { type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { storageWorking } from './storageWorking.ts';
 
@@ -33,6 +37,8 @@ export interface StorageCase {
   readonly settings: DesignSettings;
   readonly drawn: DrawnYears;
   readonly handOverDay: DayIndex | null;
+  /** What covers the days of `balance.covered`; null where there is none. */
+  readonly secondSource: SecondSourceFacts | null;
   /** An assumption about the site that keeps it from holding; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
 }
@@ -57,7 +63,13 @@ export function storageFinding(given: StorageCase): {
   const sizes = sizePoints(curve, chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
   const doubt = sizeDoubt(curve, given, tankVolume_L, point.goodYears);
-  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && given.cappedBy === null);
+  const alone = given.secondSource === null ? null : withoutSource(given);
+  // A second source never makes a verdict worse: with it a site is tight at best, without it it may hold.
+  const holdsAlone = alone?.verdict === 'holds';
+  const cappedBy = holdsAlone ? null : (given.cappedBy ?? (alone === null ? null : 'site.second_source'));
+  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && cappedBy === null);
+  const source = given.secondSource === null ? null : sourceUse(given, given.secondSource, alone!);
+  const chosenTankFound = chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay);
   const finding: StorageFinding = {
     tankIds: given.tankIds,
     people: given.people,
@@ -79,14 +91,58 @@ export function storageFinding(given: StorageCase): {
     tankForDays_L: curve.tankForDays_L,
     tankForRuns_L: curve.tankForRuns_L,
     tankForTarget_L: curve.tankForTarget_L,
-    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : tankToHold_L(curve, given),
+    tankToHold_L: verdict === 'holds' || given.cappedBy ? null : toHold(curve, given, alone),
     judgedAlone: point.meetsTarget ? null : judgedAlone(given),
-    cappedBy: given.cappedBy,
+    secondSource: source,
+    cappedBy,
     lacks: point.meetsTarget ? null : curve.tankForTarget_L === null ? 'water' : 'tank',
     sizes,
-    ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay),
+    ...chosenTankFound,
+    shortfall_L_per_year: Math.max(0, chosenTankFound.shortfall_L_per_year - (source?.given_L_per_year ?? 0)),
   };
   return { finding, working: storageWorking(finding, settings, curve.askedDays) };
+}
+
+/** A tank judged without its second source. */
+interface Alone {
+  readonly curve: SizeCurve;
+  readonly given: StorageCase;
+  readonly point: SizePoint;
+  readonly verdict: Verdict;
+}
+
+function withoutSource(given: StorageCase): Alone {
+  const { rain, tankVolume_L, settings } = given;
+  const balance = { ...given.balance, covered: undefined };
+  const curve = sizeCurve(balance, rain, settings.target, tankVolume_L);
+  const point = sizePoints(curve, [{ partId: null, tankVolume_L }])[0]!;
+  const own = { ...given, balance };
+  const doubt = sizeDoubt(curve, own, tankVolume_L, point.goodYears);
+  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && given.cappedBy === null);
+  return { curve, given: own, point, verdict };
+}
+
+/** The tank that would hold: with a second source, the one that would hold without it. */
+function toHold(curve: SizeCurve, given: StorageCase, alone: Alone | null): number | null {
+  return alone === null ? tankToHold_L(curve, given) : tankToHold_L(alone.curve, alone.given);
+}
+
+function sourceUse(
+  { balance, rain, tankVolume_L }: StorageCase,
+  { secondSourceId, name, kind }: SecondSourceFacts,
+  alone: Alone,
+): SecondSourceUse {
+  const { days, given_L } = fromSecondSource(balance, tankVolume_L, rain.years);
+  return {
+    secondSourceId,
+    name,
+    kind,
+    days_per_year: days / rain.judgedYears,
+    given_L_per_year: given_L / rain.years.length,
+    verdictAlone: alone.verdict,
+    goodYearsAlone: alone.point.goodYears,
+    dryDaysAlone_per_year: alone.point.dryDays_per_year,
+  };
 }
 
 /** What this tank would do were nothing asked but the judged litres; null where nothing else is. */
