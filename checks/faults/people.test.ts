@@ -1,3 +1,4 @@
+// long: the tables about people, each with its faults, on one set of files
 import { describe, expect, it } from 'vitest';
 import { doubted, type Files, good, line, listed, readFiles } from './folder.ts';
 

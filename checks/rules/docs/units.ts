@@ -49,6 +49,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   to: 'the day after a stretch of days, an offset; or a DayIndex',
   state: 'a code of how a day is known',
   dry: '1 on a dry day',
+  covered: '1 on a day a second source covers',
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
   shape: 'a plain number: the form of a distribution',

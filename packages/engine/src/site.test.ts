@@ -188,9 +188,9 @@ describe('a site from roof to tank', () => {
     expect(found.shortfall_L_per_year).toBe(0);
     expect(found.secondSource).toMatchObject({
       kind: 'river',
-      verdictAlone: 'short',
-      goodYearsAlone: without.goodYears,
-      dryDaysAlone_per_year: without.dryDays_per_year,
+      aloneVerdict: 'short',
+      aloneGoodYears: without.goodYears,
+      aloneDryDays_per_year: without.dryDays_per_year,
       days_per_year: without.dryDays_per_year,
     });
     expect(found.secondSource!.given_L_per_year).toBeCloseTo(without.shortfall_L_per_year, 6);
@@ -208,7 +208,7 @@ describe('a site from roof to tank', () => {
     expect(design.storages[0]).toMatchObject({
       verdict: 'holds',
       cappedBy: null,
-      secondSource: { verdictAlone: 'holds' },
+      secondSource: { aloneVerdict: 'holds' },
     });
   });
 

@@ -45,9 +45,9 @@ export interface SecondSourceUse {
   readonly days_per_year: number;
   /** Judged litres from it in a mean year of the record, years not judged among them. */
   readonly given_L_per_year: number;
-  readonly verdictAlone: Verdict;
-  readonly goodYearsAlone: number;
-  readonly dryDaysAlone_per_year: number;
+  readonly aloneVerdict: Verdict;
+  readonly aloneGoodYears: number;
+  readonly aloneDryDays_per_year: number;
 }
 
 /** What the storage station found of one body of water: a tank, or tanks joined at the foot. Lists of days are of the judged record, its years as labelled. */

@@ -11,6 +11,7 @@ import { purposesOf } from '../water/people/index.ts';
 import { asItIs, Chains, type Placed, type Plan, type RemedyCase } from './chains.ts';
 import { gutterSteps_fraction } from './constants.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
+import { type PeopleCarried, peopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 
@@ -26,6 +27,8 @@ export interface SiteRemedies {
   /** Null where one of them makes it hold. */
   readonly notMended: NotMendedReason | null;
   readonly leaveIt: LeaveIt | null;
+  /** Null where it carries not one person, or could not be asked. */
+  readonly peopleCarried: PeopleCarried | null;
 }
 
 /** The single changes open to one body of water, each list the mildest first. */
@@ -79,6 +82,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
             : 'assumed'
           : whyNot(chains, open, given, worst.judgedYears, design.target),
     leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
+    peopleCarried: peopleCarried(design, given),
   };
 }
 

@@ -42,9 +42,9 @@ const secondSource = z
     kind: z.enum(secondSourceKinds),
     days_per_year: z.number().describe('Days on which judged litres come from it; they are not dry.'),
     given_L_per_year: z.number(),
-    verdictAlone: verdict,
-    goodYearsAlone: z.int(),
-    dryDaysAlone_per_year: z.number(),
+    aloneVerdict: verdict,
+    aloneGoodYears: z.int(),
+    aloneDryDays_per_year: z.number(),
   })
   .describe('What the tank leaves to the second source, and what it would do without it.');
 

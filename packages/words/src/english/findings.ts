@@ -51,9 +51,9 @@ function tanksThatWouldDo(f: StorageFinding): string {
 /** What comes from the second source, and what the tank does without it. */
 function fromSource({ secondSource, judgedYears }: StorageFinding): string {
   if (secondSource === null) return '';
-  const { kind, name, days_per_year, goodYearsAlone } = secondSource;
+  const { kind, name, days_per_year, aloneGoodYears } = secondSource;
   const from = `${capital(numbers.daysAYear(days_per_year))} from the ${kind} (${name})`;
-  return ` ${from}; without it enough water in ${numbers.ofYears(goodYearsAlone, judgedYears)}.`;
+  return ` ${from}; without it enough water in ${numbers.ofYears(aloneGoodYears, judgedYears)}.`;
 }
 
 function tight(f: StorageFinding): string {

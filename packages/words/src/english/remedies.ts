@@ -3,6 +3,7 @@ import type {
   LeaveIt,
   NoCostReason,
   NotMendedReason,
+  PeopleCarried,
   Remedy,
   RemedyChange,
   RemedyCost,
@@ -84,6 +85,12 @@ function leaveIt(year: LeaveIt): string {
   return `Leave it, and tell the community: a year like ${year.waterYear} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short${where}.`;
 }
 
+function peopleCarried({ verdict, carried_people, others_people }: PeopleCarried): string {
+  const others =
+    others_people === 1 ? 'the other one needs' : `the other ${numbers.quantity(others_people, 'number')} need`;
+  return `As it stands it ${verdict === 'holds' ? 'holds' : 'is tight'} for ${numbers.people(carried_people)}; ${others} water from a site of their own, at a cost not known here.`;
+}
+
 const kinds: Readonly<Record<ChangeKind, string>> = {
   gutter: 'more gutter',
   firstFlush: 'smaller first flush',
@@ -111,6 +118,7 @@ export const remedies: RemedyWords = {
   whyNoCost: (reason) => `Cost not known: ${noCost[reason]}.`,
   notMended,
   leaveIt,
+  peopleCarried,
   kindsTogether,
   costs,
   heading: 'What would mend it',

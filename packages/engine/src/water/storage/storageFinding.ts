@@ -139,9 +139,9 @@ function sourceUse(
     kind,
     days_per_year: days / rain.judgedYears,
     given_L_per_year: given_L / rain.years.length,
-    verdictAlone: alone.verdict,
-    goodYearsAlone: alone.point.goodYears,
-    dryDaysAlone_per_year: alone.point.dryDays_per_year,
+    aloneVerdict: alone.verdict,
+    aloneGoodYears: alone.point.goodYears,
+    aloneDryDays_per_year: alone.point.dryDays_per_year,
   };
 }
 

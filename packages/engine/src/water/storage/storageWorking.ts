@@ -106,8 +106,8 @@ export function storageWorking(
       [
         workingInput('secondSource', finding.secondSource.name, 'text'),
         workingInput('givenPerYear', finding.secondSource.given_L_per_year, 'L/year'),
-        workingInput('dryDaysAlone', finding.secondSource.dryDaysAlone_per_year, 'day/year'),
-        workingInput('goodYearsAlone', finding.secondSource.goodYearsAlone, 'year'),
+        workingInput('dryDaysAlone', finding.secondSource.aloneDryDays_per_year, 'day/year'),
+        workingInput('aloneGoodYears', finding.secondSource.aloneGoodYears, 'year'),
       ],
       'survey',
     );
