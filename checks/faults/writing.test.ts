@@ -1,8 +1,13 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type ProgrammeTables, readProgramme, WriteRefused, writeNotUsed, writeProgramme } from '@eavewell/formats';
+import { folderTables } from '@eavewell/tables';
 import { describe, expect, it } from 'vitest';
 import { inFolder, line, listed } from './folder.ts';
+
+/** Every column of sites.csv, and the commas of those behind the first six. */
+const siteColumns = Object.keys(folderTables.sites.columns);
+const restEmpty = ','.repeat(siteColumns.length - 6);
 
 const programme: ProgrammeTables = {
   settings: { programme: 'Tarn water', seed: 7 },
@@ -65,9 +70,9 @@ describe('a programme that is written and read again', () => {
       const text = await readFile(join(folder, 'sites.csv'), 'utf8');
       expect(text).toBe(
         [
-          'siteId,name,latitude_deg,longitude_deg,people,gaugeId,rainFactor,handOverDay,rationBelow_fraction,rationedJudged_fraction,rationedOther_fraction',
-          'S001,"\'=Upper ""old"", Tarn",-8.5,,120,G-east,,,,,',
-          "S002,''-plus,,,abc,G-east,,,,,",
+          siteColumns.join(','),
+          `S001,"'=Upper ""old"", Tarn",-8.5,,120,G-east${restEmpty}`,
+          `S002,''-plus,,,abc,G-east${restEmpty}`,
           '',
         ].join('\n'),
       );
@@ -163,7 +168,7 @@ describe('the list of what was not used', () => {
       expect(await readFile(path, 'utf8')).toBe(
         [
           'file,row,column,value,reason,cells',
-          'sites.csv,3,people,abc,why: cell.not_a_number,"S002,\'\'-plus,,,abc,G-east,,,,,"',
+          `sites.csv,3,people,abc,why: cell.not_a_number,"S002,''-plus,,,abc,G-east${restEmpty}"`,
           'rain/G-east.csv,4,rain_mm,-9999,why: rainFile.missing_code,"2001-01-03,-9999"',
           '',
         ].join('\n'),

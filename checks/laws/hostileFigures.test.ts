@@ -34,7 +34,37 @@ const few = <T>(one: fc.Arbitrary<T>) => fc.array(one, { minLength: 0, maxLength
 const anySite: fc.Arbitrary<SiteFacts> = fc.record({
   siteId: fc.constant('S1'),
   name: fc.constant('Made up'),
+  siteClass: fc.constantFrom(null, 'school'),
+  target: fc.constant(null),
   people: known(40),
+  peopleCountedOn: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, known(19_000)),
+  households_count: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, known(8)),
+  growthFraction_per_year: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, figure(0.02)),
+  designYear: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, figure(2031)),
+  presence: fc.oneof(
+    { weight: 6, arbitrary: fc.constant(null) },
+    fc.record({
+      calendarId: fc.constant('term'),
+      periods: few(
+        fc.record({
+          from_dayOfYear: fc.constant(100),
+          to_dayOfYear: fc.constant(200),
+          presentFraction: figure(0.5),
+          reason: fc.constant(null),
+        }),
+      ),
+    }),
+  ),
+  secondSource: fc.oneof(
+    { weight: 4, arbitrary: fc.constant(null) },
+    fc.record({
+      secondSourceId: fc.constant('R'),
+      name: fc.constant('Made up'),
+      kind: fc.constant('river' as const),
+      months: fc.constantFrom([], [1, 2], [7]),
+      turbidity_NTU: known(20),
+    }),
+  ),
   gaugeId: fc.constant('G'),
   rainFactor: figure(1),
   handOverDay: known(20_000),

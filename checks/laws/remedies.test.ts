@@ -70,6 +70,23 @@ describe('remedies', () => {
     expect(better).toBeGreaterThan(0);
   });
 
+  it('a site carries the people it is said to, and not one more', () => {
+    const ready = readyProgramme(facts);
+    const order = ['short', 'tight', 'holds'];
+    let asked = 0;
+    for (const [siteId, { peopleCarried }] of remediesBySite(facts)) {
+      if (peopleCarried === null) continue;
+      const site = facts.sites.find((one) => one.siteId === siteId)!;
+      const { verdict, carried_people, others_people } = peopleCarried;
+      expect(carried_people + others_people).toBe(site.people);
+      const verdictWith = (people: number) => [...designSites([{ ...site, people }], ready)][0]!.verdict;
+      expect(order.indexOf(verdictWith(carried_people)), siteId).toBeGreaterThanOrEqual(order.indexOf(verdict));
+      expect(order.indexOf(verdictWith(carried_people + 1)), siteId).toBeLessThan(order.indexOf(verdict));
+      asked++;
+    }
+    expect(asked).toBeGreaterThan(5);
+  });
+
   it('no cut goes under 2.5 L a person a day, and no first flush under that of the programme', () => {
     const thirsty = {
       ...facts,

@@ -9,7 +9,7 @@ import type { PublishedFile } from './published.ts';
 /** Litres a day of so many people at so many litres each [L/day]. */
 function litresADay(people: number, litres_per_person_per_day: number): number {
   const demand = [{ purpose: 'all', litres_per_person_per_day, judged: true }];
-  const found = dailyDemand({ siteId: 'S', people, demand }, defaultSettings, []);
+  const found = dailyDemand({ siteId: 'S', people, demand, presence: null }, defaultSettings, []);
   if (!found.ok) throw new Error('no demand came of a row with people and litres');
   return found.value.judged_L_per_day;
 }

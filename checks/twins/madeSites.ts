@@ -52,6 +52,7 @@ function madeReadings(next: () => number): RainReading[] {
   });
 }
 
+// long: one site, fact by fact
 function madeSite(seed: number, next: () => number): SiteFacts {
   const one = <T>(...choices: readonly T[]): T => choices[Math.floor(next() * choices.length)]!;
   const people = 40 + Math.floor(next() * 120);
@@ -87,7 +88,15 @@ function madeSite(seed: number, next: () => number): SiteFacts {
   return {
     siteId: `S${seed}`,
     name: 'Made up',
+    siteClass: null,
+    target: null,
+    presence: null,
+    secondSource: null,
     people,
+    peopleCountedOn: null,
+    households_count: null,
+    growthFraction_per_year: null,
+    designYear: null,
     gaugeId: 'G',
     rainFactor: 1,
     handOverDay: null,

@@ -66,21 +66,22 @@ describe('design with remedies', () => {
     const report = await reportOf();
     const lines = (await readFile(join(out, 'verdicts.csv'), 'utf8')).trimEnd().split('\n');
     expect(lines[0]).toMatch(
-      /,smallestRemedy,smallestRemedyVerdict,smallestRemedyCost_amount,smallestRemedyCost_currency$/,
+      /,smallestRemedy,smallestRemedyVerdict,smallestRemedyCost_amount,smallestRemedyCost_currency,siteClass,/,
     );
+    const target = ',,programme,0.95,7,0.8';
     let [looked, mended, amount] = [0, 0, 0];
     for (const [index, site] of report.sites.entries()) {
       expect(site.remedies === null).toBe(site.verdict === 'holds' || site.verdict === 'unknown');
       if (site.remedies !== null) looked++;
       const first = site.remedies?.ranked[0];
       if (first === undefined) {
-        expect(lines[index + 1]).toMatch(/,,,,$/);
+        expect(lines[index + 1]!.endsWith(`,,,,${target}`)).toBe(true);
         continue;
       }
       mended++;
       const about = first.about.includes(',') ? `"${first.about}"` : first.about;
       const { amount: own, currency } = first.cost;
-      expect(lines[index + 1]!.endsWith(`,${about},${first.verdict},${own},${currency ?? ''}`)).toBe(true);
+      expect(lines[index + 1]!.endsWith(`,${about},${first.verdict},${own},${currency ?? ''}${target}`)).toBe(true);
       amount += own ?? 0;
     }
     expect(mended).toBeGreaterThan(5);

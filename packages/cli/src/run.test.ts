@@ -294,7 +294,9 @@ describe('design --out', () => {
     const verdicts = (await readFile(join(out, 'verdicts.csv'), 'utf8')).trimEnd().split('\n');
     expect(verdicts).toHaveLength(6);
     const daily = await readFile(join(out, 'series', 'S001.csv'), 'utf8');
-    expect(daily).toMatch(/^date,rain_mm,known,inflow_L,content_L,judgedTaken_L,otherTaken_L,spill_L,dry\n\d{4}-/);
+    expect(daily).toMatch(
+      /^date,rain_mm,known,inflow_L,judgedAsked_L,content_L,judgedTaken_L,otherTaken_L,spill_L,secondSource_L,dry\n\d{4}-/,
+    );
   });
 
   it.runIf(process.platform === 'linux')('says so where no folder can be made', async () => {

@@ -48,7 +48,15 @@ function factsOf(
   const site: SiteFacts = {
     siteId: 'S1',
     name: 'Hall',
+    siteClass: null,
+    target: null,
+    presence: null,
+    secondSource: null,
     people: 30,
+    peopleCountedOn: null,
+    households_count: null,
+    growthFraction_per_year: null,
+    designYear: null,
     gaugeId: 'G1',
     rainFactor: 1,
     handOverDay: null,
@@ -129,6 +137,85 @@ describe('a site from roof to tank', () => {
     const washing = { purpose: 'washing', litres_per_person_per_day: 60, judged: false };
     const { design } = designOf({ demand: [drinking, washing] });
     expect(design.storages[0]).toMatchObject({ verdict: 'short', lacks: 'water', judgedAlone: { meetsTarget: true } });
+  });
+
+  it('is judged by the target of its class, and so are other sizes of tank and what would mend it', () => {
+    const strict = { daysMet_fraction: 1, longestDryRun_days: 0, goodYears_fraction: 1 };
+    const plain = designOf({}, 13_000).design;
+    const clinic = designOf({ siteClass: 'clinic', target: strict }, 13_000).design;
+    expect(plain).toMatchObject({ targetFrom: 'programme', target: defaultSettings.target });
+    expect(clinic).toMatchObject({ siteClass: 'clinic', targetFrom: 'class', target: strict, verdict: 'short' });
+    expect(plain.verdict).not.toBe('short');
+    expect(clinic.storages[0]!.goodYearsNeeded).toBe(clinic.storages[0]!.judgedYears);
+    // The same target in the settings of the programme gives the same finding.
+    const asked = designOf({}, 13_000, { target: strict }).design;
+    expect(asked.storages).toEqual(clinic.storages);
+    expect(asked.working).toEqual(clinic.working);
+  });
+
+  it('says where its class has no target of its own', () => {
+    const { design, own } = designOf({ siteClass: 'market' });
+    expect(codes(own)).toEqual(['site.target_of_programme', 'site.tank_volume_stated']);
+    expect(design).toMatchObject({ siteClass: 'market', targetFrom: 'programme', verdict: 'holds' });
+  });
+
+  it('is judged for the people of its design year, who never grow along the record', () => {
+    const grown = designOf({
+      people: 24,
+      peopleCountedOn: dayIndexOf(2026, 1, 1),
+      growthFraction_per_year: 0.025,
+      designYear: 2035,
+    });
+    // 24 × 1.025 ^ 9 = 29.97: as for 30 people from the first year on.
+    expect(grown.design).toMatchObject({ people: 24, design_people: 30, verdict: 'holds' });
+    expect(grown.design.storages).toEqual(designOf({}).design.storages);
+  });
+
+  it('is tight at best where people grow and it cannot be said how many there will be', () => {
+    const { design } = designOf({ growthFraction_per_year: 0.02, designYear: 2030 });
+    expect(design.verdict).toBe('tight');
+    expect(design.storages[0]!.cappedBy).toBe('site.growth_not_used');
+    expect(designOf({ growthFraction_per_year: -0.02, designYear: 2030 }).design.verdict).toBe('holds');
+  });
+
+  const river = (months: readonly number[]) => ({
+    secondSource: { secondSourceId: 'R', name: 'Ford', kind: 'river', months, turbidity_NTU: null } as const,
+  });
+
+  it('is tight at best where it needs its second source, and says how often and what it would be without', () => {
+    const without = designOf({}, 4000).design.storages[0]!;
+    expect(without).toMatchObject({ verdict: 'short', secondSource: null });
+    const { design, own } = designOf(river([5, 6, 7, 8]), 4000);
+    expect(design.verdict).toBe('tight');
+    expect(codes(own)).toContain('site.second_source');
+    const found = design.storages[0]!;
+    expect(found.cappedBy).toBe('site.second_source');
+    expect(found.dryDays_per_year).toBe(0);
+    expect(found.shortfall_L_per_year).toBe(0);
+    expect(found.secondSource).toMatchObject({
+      kind: 'river',
+      aloneVerdict: 'short',
+      aloneGoodYears: without.goodYears,
+      aloneDryDays_per_year: without.dryDays_per_year,
+      days_per_year: without.dryDays_per_year,
+    });
+    expect(found.secondSource!.given_L_per_year).toBeCloseTo(without.shortfall_L_per_year, 6);
+    // What would hold is what would hold without the river.
+    expect(found.tankToHold_L).toBe(without.tankToHold_L);
+  });
+
+  it('covers the days of its months only', () => {
+    const { design } = designOf(river([12]), 4000);
+    expect(design.storages[0]).toMatchObject({ verdict: 'short', secondSource: { days_per_year: 0 } });
+  });
+
+  it('still holds where it would hold without its second source', () => {
+    const { design } = designOf(river([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]));
+    expect(design.storages[0]).toMatchObject({
+      verdict: 'holds',
+      cappedBy: null,
+      secondSource: { aloneVerdict: 'holds' },
+    });
   });
 
   it('gives no verdict while a row is in doubt, and says so once', () => {

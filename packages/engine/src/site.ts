@@ -1,4 +1,5 @@
 import type {
+  EngineProblemCode,
   FirstService,
   GaugeFinding,
   Problem,
@@ -12,11 +13,14 @@ import type {
   WorkingLine,
 } from './kernel/index.ts';
 import { worstVerdict } from './kernel/index.ts';
-import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater } from './siteWater.ts';
+import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater, targetOf } from './siteWater.ts';
+import { countedPeople, headcount } from './water/people/index.ts';
 import {
+  type Balance,
   balanceUnder,
   compareStorages,
   dayByDay,
+  fromSecondSource,
   rulesOf,
   type SizeVerdict,
   sizeReader,
@@ -36,6 +40,7 @@ export { type Programme, siteProblems } from './siteWater.ts';
  * @param programme - settings, catalogue and shared stores
  * @returns verdict, stations, the storage findings, the worst first (volumes [L], days a year [day/year]), problems and working
  * @problem site.facts_in_doubt - when a row about the site could not be used
+ * @problem site.target_of_programme - when its class has no target of its own
  * @problem site.gauge_unknown - when it names no gauge that is known
  * @law the same facts give the same design, whatever other sites there are; a tank's finding is that of a site of its own with
  *   its roofs and its people
@@ -51,9 +56,10 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
       ...group,
       rain: water!.rain,
       catalogue: programme.catalogue,
-      settings: programme.settings,
+      settings: water!.settings,
       drawn: drawnYears(programme, water!.rain.judgedYears),
       handOverDay: site.handOverDay,
+      secondSource: site.secondSource,
     });
     storages.push(found.finding);
     working.push(...group.working, ...found.working);
@@ -63,8 +69,12 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   return {
     siteId: site.siteId,
     name: site.name,
-    people: Number.isFinite(site.people) ? site.people : null,
+    people: finiteOrNull(countedPeople(site, programme.settings)),
+    design_people: finiteOrNull(headcount(site, programme.settings).design_people),
     gaugeId: site.gaugeId,
+    siteClass: site.siteClass,
+    target: targetOf(site, programme.settings),
+    targetFrom: site.target === null ? 'programme' : 'class',
     verdict: worstVerdict(Object.values(stations)),
     stations,
     storages,
@@ -72,6 +82,10 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     problems,
     working,
   };
+}
+
+function finiteOrNull(value: number | null): number | null {
+  return Number.isFinite(value) ? value : null;
 }
 
 /** Everybody is served once the last tank serves; null where one never does. */
@@ -103,13 +117,16 @@ export function siteSeries(
   if (!water) return [];
   const { record } = water.rain;
   return water.groups.map(({ tankIds, balance, tankVolume_L, ration }) => {
-    const run = dayByDay(balance, tankVolume_L, rulesOf(programme.settings.dayOrder, ration), true);
+    const rules = rulesOf(programme.settings.dayOrder, ration);
+    const run = dayByDay(balance, tankVolume_L, rules, true);
     return {
       tankIds,
       firstDay: record.firstDay,
       rain_mm: record.rain_mm.map((depth) => depth * site.rainFactor),
       inflow_L: balance.inflow_L,
+      judgedAsked_L: balance.judged_L,
       ...run.series!,
+      secondSource_L: fromSecondSource(balance, tankVolume_L, water.rain.years, rules).byDay_L,
       dry: run.dry,
       state: record.state,
     };
@@ -151,14 +168,17 @@ export function siteSizes(
 
 function groupSizes(
   { tankIds, tankVolume_L, balance, cappedBy, ration }: GroupWater,
-  { rain }: SiteWater,
+  { rain, settings }: SiteWater,
   programme: Programme,
 ): SiteSizes {
-  const { settings } = programme;
   const rules = rulesOf(settings.dayOrder, ration);
   const drawn = drawnYears(programme, rain.judgedYears);
-  const given = { balance: balanceUnder(balance, rules), rain, settings, drawn, rules };
-  const reader = sizeReader(given, tankVolume_L, cappedBy);
+  const readerOf = (whole: Balance, cap: EngineProblemCode | null) =>
+    sizeReader({ balance: balanceUnder(whole, rules), rain, settings, drawn, rules }, tankVolume_L, cap);
+  const isCovered = balance.covered !== undefined;
+  // With a second source a size is tight at best, unless it holds without it.
+  const reader = readerOf(balance, isCovered ? (cappedBy ?? 'site.second_source') : cappedBy);
+  const alone = isCovered ? readerOf({ ...balance, covered: undefined }, cappedBy) : null;
   return {
     tankIds,
     tankVolume_L,
@@ -168,7 +188,12 @@ function groupSizes(
     get hasTank() {
       return reader.hasTank();
     },
-    verdictsAt: (sizes) => reader.verdictsAt(sizes),
+    verdictsAt: (sizes) => {
+      const found = reader.verdictsAt(sizes);
+      if (alone === null) return found;
+      const held = alone.verdictsAt(sizes);
+      return found.map((one, index) => (held[index]!.verdict === 'holds' ? { ...one, verdict: 'holds' } : one));
+    },
   };
 }
 

@@ -8,15 +8,17 @@ import {
   type Problem,
   type Ration,
   type SiteFacts,
+  type Target,
   unusableFigures,
   type WorkingLine,
   workingInput,
 } from './kernel/index.ts';
-import { type DailyDemand, dailyDemand } from './water/people/index.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L, headcount } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
   type Balance,
+  coveredDays,
   type DrawnYears,
   drawYears,
   rationOf,
@@ -41,6 +43,7 @@ export interface GroupWater {
   readonly balance: Balance;
   readonly tankVolume_L: number;
   readonly judgedDemand_L_per_day: number;
+  readonly judgedDemandHighest_L_per_day: number;
   readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
   readonly cappedBy: EngineProblemCode | null;
@@ -50,6 +53,8 @@ export interface GroupWater {
 
 /** A site's water, ready to be judged: its bodies of water in the order of their first tanks. */
 export interface SiteWater {
+  /** The programme's settings, with the target this site is judged by. */
+  readonly settings: DesignSettings;
   readonly rain: JudgedRain;
   readonly groups: readonly GroupWater[];
 }
@@ -111,16 +116,24 @@ function siteStops(
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
   const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];
   const roofs = siteRoofs(site, settings.firstFlush_mm, working);
+  const people = headcount(site, settings);
+  working.push(...people.working);
+  const peopled = { ...site, people: people.design_people };
   // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
-  const demand = dailyDemand(site, settings, []);
+  const demand = dailyDemand(peopled, settings, []);
   const { ration, problems: ofRation } = rationOf(site);
   const found = siteGroups(site);
-  const groups = found.groups.map((group) => groupStops(site, group, site.tanks.length > group.tanks.length, settings));
+  const groups = found.groups.map((group) =>
+    groupStops(peopled, group, site.tanks.length > group.tanks.length, settings),
+  );
   return {
     restated: noRain,
     own: [
+      ...classWithoutTarget(site),
       ...noGauge,
       ...roofs.problems,
+      ...people.problems,
+      ...leansOnSource(site),
       ...demand.problems,
       ...ofRation,
       ...found.problems,
@@ -182,10 +195,12 @@ export function siteWater(
   }
   working.push(...rainWorking(rain, site.rainFactor));
   const waters = groups.flatMap((stops) => {
-    const water = groupWater(stops, roofs, rain, site.rainFactor, programme, problems);
+    const water = groupWater(stops, roofs, rain, site, programme, problems);
     return water === null ? [] : [{ ...water, ration }];
   });
-  return waters.length === groups.length && waters.length > 0 ? { rain, groups: waters } : null;
+  if (waters.length < groups.length || waters.length === 0) return null;
+  const settings = { ...programme.settings, target: targetOf(site, programme.settings) };
+  return { settings, rain, groups: waters };
 }
 
 /** One body of water: what runs in by day and what is asked of it. Null where a fact is not known. */
@@ -193,7 +208,7 @@ function groupWater(
   { group, people, demand, tankVolume_L, working }: GroupStops,
   roofs: readonly RoofCatch[],
   rain: JudgedRain,
-  rainFactor: number,
+  { rainFactor, secondSource }: SiteFacts,
   programme: Programme,
   problems: readonly Problem[],
 ): Omit<GroupWater, 'ration'> | null {
@@ -207,11 +222,13 @@ function groupWater(
     people,
     balance: {
       inflow_L,
-      judged_L: new Float64Array(days).fill(demand.judged_L_per_day),
-      other_L: new Float64Array(days).fill(demand.other_L_per_day),
+      judged_L: demandOnDays_L(demand.judgedByDay_L, rain.record.firstDay, days),
+      other_L: demandOnDays_L(demand.otherByDay_L, rain.record.firstDay, days),
+      covered: secondSource === null ? undefined : coveredDays(secondSource, rain.record.firstDay, days),
     },
     tankVolume_L,
     judgedDemand_L_per_day: demand.judged_L_per_day,
+    judgedDemandHighest_L_per_day: demand.judgedHighest_L_per_day,
     otherDemand_L_per_day: demand.other_L_per_day,
     inflow_L_per_year: yearlyInflow_L(inflow_L, rain, own, working),
     cappedBy: cappingAssumption(problems.filter(({ facts }) => !ofOthers.has(String(facts['roof'])))),
@@ -219,9 +236,33 @@ function groupWater(
   };
 }
 
+/** What a site is judged by: the target of its class, else the programme's. */
+export function targetOf(site: Pick<SiteFacts, 'target'>, { target }: Pick<DesignSettings, 'target'>): Target {
+  return site.target ?? target;
+}
+
+/** A second source is told of wherever there is one: its water is not the roof's. */
+function leansOnSource({ siteId, secondSource }: SiteFacts): readonly Problem[] {
+  if (secondSource === null) return [];
+  const { name, kind } = secondSource;
+  return [engineProblem('site.second_source', { file: 'sites.csv', column: 'secondSourceId', siteId }, { name, kind })];
+}
+
+/** A class that has no target of its own: the programme's stands for it, and that is said. */
+function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly Problem[] {
+  if (siteClass === null || target !== null) return [];
+  return [engineProblem('site.target_of_programme', { file: 'sites.csv', column: 'siteClass', siteId }, { siteClass })];
+}
+
 /** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
 function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
-  return problems.some((problem) => problem.code === 'site.gutters_assumed') ? 'site.gutters_assumed' : null;
+  return problems.find(isTooKind)?.code ?? null;
+}
+
+/** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */
+function isTooKind(problem: Problem): problem is Problem<EngineProblemCode> {
+  if (problem.code === 'site.growth_not_used') return Number(problem.facts['growthFraction_per_year']) > 0;
+  return problem.code === 'site.gutters_assumed';
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

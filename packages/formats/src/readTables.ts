@@ -26,7 +26,17 @@ export interface TablesOfFolder {
 }
 
 /** Tables whose faults as a whole file put every site in doubt: without them sites would be judged on what was left. */
-const bearOnSites: readonly FolderTableName[] = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'parts'];
+const bearOnSites: readonly FolderTableName[] = [
+  'sites',
+  'roofs',
+  'diverters',
+  'tanks',
+  'demand',
+  'parts',
+  'targets',
+  'presence',
+  'secondSources',
+];
 
 interface FileOfTable {
   readonly read: TableRead | null;

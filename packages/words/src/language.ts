@@ -35,6 +35,8 @@ export interface FindingWords {
   /** Tanks joined at the foot, by name. */
   tanksNamed(tankIds: readonly string[]): string;
   target(target: Target): string;
+  /** The same as short as it can be said, for one class of site. */
+  classTarget(siteClass: string, target: Target): string;
   /** What a water year is called; null where it is a calendar year. */
   waterYear(year: YearAtTank): string | null;
 }

@@ -4,6 +4,7 @@ import type {
   LeaveIt,
   NoCostReason,
   NotMendedReason,
+  PeopleCarried,
   Remedy,
   RemedyChange,
   RemedyCost,
@@ -22,6 +23,8 @@ export interface RemedyWords {
   whyNoCost(reason: NoCostReason): string;
   notMended(reason: NotMendedReason): string;
   leaveIt(year: LeaveIt): string;
+  /** How many people it carries as it stands. */
+  peopleCarried(carried: PeopleCarried): string;
   /** The kinds of change of a remedy. */
   kindsTogether(kinds: readonly ChangeKind[]): string;
   costs(sites: SitesTogether): string;

@@ -13,6 +13,7 @@ import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { gaugePage, type SiteOnGauge } from '../print/gaugePage.ts';
 import { countProblems } from '../print/problemList.ts';
+import { targetTexts } from '../print/programmeHead.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
@@ -31,9 +32,10 @@ export async function rainCommand(folder: string, gaugeId: string, context: Cont
   const record = rainRecord(gauge);
   const problems = [...read.problems.filter((problem) => isOfGauge(problem, gauge)), ...finding.problems];
   const sites = sitesOn(facts, ready, gaugeId, context);
+  const targets = targetTexts({ ...facts, sites: facts.sites.filter((site) => site.gaugeId === gaugeId) });
   context.progress.done();
   const sheet = new Sheet(context.look);
-  gaugePage(sheet, { gauge, finding, record: record.ok ? record.value : null, problems, sites });
+  gaugePage(sheet, { gauge, finding, record: record.ok ? record.value : null, problems, sites, targets });
   await write(context.around.stdout, sheet.text());
   return countProblems(problems).blocker > 0 ? exitCodes.blocker : exitCodes.done;
 }

@@ -32,6 +32,11 @@ const columns = [
   'smallestRemedyVerdict',
   'smallestRemedyCost_amount',
   'smallestRemedyCost_currency',
+  'siteClass',
+  'targetFrom',
+  'targetDaysMet_fraction',
+  'targetLongestDryRun_days',
+  'targetGoodYears_fraction',
 ];
 
 /** The first line of verdicts.csv. */
@@ -76,6 +81,11 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     smallest?.verdict ?? null,
     smallest?.cost.amount ?? null,
     smallest?.cost.currency ?? null,
+    design.siteClass,
+    design.targetFrom,
+    design.target.daysMet_fraction,
+    design.target.longestDryRun_days,
+    design.target.goodYears_fraction,
   ]);
 }
 

@@ -15,6 +15,8 @@ export interface Exception {
   readonly verdict: Verdict;
   readonly who: string;
   readonly finding: string;
+  /** Its target, where that is not the programme's. */
+  readonly target: string | null;
   readonly dry: string | null;
   /** The smallest change that mends it, for a site that is short. */
   readonly remedy: string | null;
@@ -23,8 +25,11 @@ export interface Exception {
 }
 
 /** Who a site is: name, id and people. */
-export function whoText(site: Pick<SiteDesign, 'name' | 'siteId' | 'people'>): string {
-  return design.who(site.name, site.siteId, site.people === null ? design.peopleNotKnown : numbers.people(site.people));
+export function whoText(site: Pick<SiteDesign, 'name' | 'siteId' | 'people' | 'design_people'>): string {
+  const { name, siteId, people, design_people } = site;
+  if (people === null) return design.who(name, siteId, design.peopleNotKnown);
+  const grown = design_people === null || design_people === people ? '' : design.inDesignYear(design_people);
+  return design.who(name, siteId, `${numbers.people(people)}${grown}`);
 }
 
 /** The sites as they are judged: counted, and those that do not hold kept. */
@@ -44,6 +49,7 @@ export class Exceptions {
       verdict: site.verdict,
       who: whoText(site),
       finding: findingOf(site),
+      target: ownTarget(site),
       dry: dryText(site),
       remedy: site.verdict === 'short' && remedies ? remedyText(remedies) : null,
       weight: weightOf(site),
@@ -74,7 +80,7 @@ export class Exceptions {
       sheet.blank();
       sheet.verdict(
         site.verdict,
-        [site.who, site.finding, site.dry, site.remedy].filter((text) => text !== null),
+        [site.who, site.target, site.finding, site.dry, site.remedy].filter((text) => text !== null),
       );
     }
     sheet.blank();
@@ -89,6 +95,12 @@ export class Exceptions {
     sheet.line(design.notJudgedYet);
     sheet.line(design.seeOne(folder, example), 0, 2);
   }
+}
+
+/** What a site is judged by, where that is not the programme's target. */
+export function ownTarget({ siteClass, target, targetFrom }: SiteDesign): string | null {
+  if (siteClass === null || targetFrom === 'programme') return null;
+  return `${english.findings.classTarget(siteClass, target)}.`;
 }
 
 /** People × dry days a year, tank by tank; people alone where the dry days are not known. */

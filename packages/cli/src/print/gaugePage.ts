@@ -45,10 +45,12 @@ export interface GaugeShown {
   readonly record: RainRecord | null;
   readonly problems: readonly Problem[];
   readonly sites: readonly SiteOnGauge[];
+  /** What the sites were judged by, in words. */
+  readonly targets: readonly string[];
 }
 
 /** One gauge in full: record, years, filled days, normals, dry runs, driest months, sites, faults. */
-export function gaugePage(sheet: Sheet, { gauge, finding, record, problems, sites }: GaugeShown): void {
+export function gaugePage(sheet: Sheet, { gauge, finding, record, problems, sites, targets }: GaugeShown): void {
   sheet.heading(words.who(gauge.name, gauge.gaugeId));
   if (record) recordLines(sheet, record);
   if (finding.rain) yearLines(sheet, finding.rain);
@@ -57,7 +59,7 @@ export function gaugePage(sheet: Sheet, { gauge, finding, record, problems, site
   if (record) normalsSection(sheet, record);
   if (finding.rain) runsSection(sheet, finding.rain);
   if (record) indexSection(sheet, record);
-  sitesSection(sheet, sites);
+  sitesSection(sheet, sites, targets);
   sheet.heading(words.faults);
   if (problems.length === 0) sheet.line(words.noFaults, 2);
   problemList(sheet, problems, true);
@@ -154,7 +156,7 @@ function driestRows(record: RainRecord, months: number): readonly (readonly stri
 }
 
 /** The sites on the gauge by verdict, and those whose dry days rest most on days nobody measured. */
-function sitesSection(sheet: Sheet, sites: readonly SiteOnGauge[]): void {
+function sitesSection(sheet: Sheet, sites: readonly SiteOnGauge[], targets: readonly string[]): void {
   sheet.heading(words.sites);
   if (sites.length === 0) {
     sheet.line(words.noSites, 2);
@@ -163,6 +165,7 @@ function sitesSection(sheet: Sheet, sites: readonly SiteOnGauge[]): void {
   const counts = { short: 0, unknown: 0, tight: 0, holds: 0 };
   for (const { verdict } of sites) counts[verdict]++;
   sheet.tally(counts, verdictOrder);
+  for (const target of targets) sheet.line(target, 2, 2);
   const resting = sites.filter((site) => site.filledDryDays > 0);
   if (resting.length === 0) {
     sheet.line(words.noneRest, 2, 2);

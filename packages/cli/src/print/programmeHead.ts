@@ -1,4 +1,4 @@
-import type { GaugeFinding, ProgrammeFacts } from '@eavewell/engine';
+import type { GaugeFinding, ProgrammeFacts, Target } from '@eavewell/engine';
 import { english } from '@eavewell/words';
 import { peopleOf } from '../report/jsonReport.ts';
 import type { Sheet } from './sheet.ts';
@@ -13,9 +13,26 @@ export function programmeHead(sheet: Sheet, facts: ProgrammeFacts, gauges: Reado
   const counted = design.programme(facts.sites.length, people, gauges.size);
   sheet.line(unknown > 0 ? `${counted}; ${design.peopleUnknown(unknown)}` : counted);
   sheet.line(recordText(gauges));
-  sheet.line(design.target(english.findings.target(settings.target)), 0, 2);
+  // The page of one site says its own target beside its verdict.
+  const [ofProgramme, ...ofClasses] = targetTexts(facts);
+  for (const text of facts.sites.length === 1 ? [ofProgramme!] : [ofProgramme!, ...ofClasses]) sheet.line(text, 0, 2);
   if (settings.dayOrder !== 'drawFirst') sheet.line(design.order(settings.dayOrder), 0, 2);
   sheet.line(design.litres(settings.litres_per_person_per_day), 0, 2);
+}
+
+/** The programme's target, then those of the classes that are asked for something else. */
+export function targetTexts(facts: Pick<ProgrammeFacts, 'settings' | 'sites'>): readonly string[] {
+  return [
+    design.target(english.findings.target(facts.settings.target)),
+    ...classTargets(facts.sites).map(([siteClass, target]) => english.findings.classTarget(siteClass, target)),
+  ];
+}
+
+/** The classes that are asked for something else than the programme, by name. */
+function classTargets(sites: ProgrammeFacts['sites']): readonly (readonly [string, Target])[] {
+  const found = new Map<string, Target>();
+  for (const { siteClass, target } of sites) if (siteClass !== null && target !== null) found.set(siteClass, target);
+  return [...found].sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
 function recordText(gauges: ReadonlyMap<string, GaugeFinding>): string {

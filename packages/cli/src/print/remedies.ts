@@ -20,6 +20,7 @@ export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Ma
   if (found.remedies.length > 0) sheet.line(words.prices(day), 2, 2);
   const unknown = new Set(found.remedies.flatMap(({ cost }) => (cost.reason === null ? [] : [cost.reason])));
   for (const reason of unknown) sheet.line(words.whyNoCost(reason), 2, 2);
+  if (found.peopleCarried) sheet.line(words.peopleCarried(found.peopleCarried), 2, 2);
   if (found.leaveIt) sheet.line(words.leaveIt(found.leaveIt), 2, 2);
 }
 

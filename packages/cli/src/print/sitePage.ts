@@ -6,10 +6,11 @@ import {
   type SiteRemedies,
   type StorageFinding,
   stations,
+  type Target,
 } from '@eavewell/engine';
 import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { findingOf } from '../report/siteReport.ts';
-import { whoText } from './exceptions.ts';
+import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';
 import { yearsStrip } from './yearsStrip.ts';
@@ -26,7 +27,10 @@ export function sitePage(
   market: Market,
 ): void {
   sheet.blank();
-  sheet.verdict(site.verdict, [whoText(site), findingOf(site)]);
+  sheet.verdict(
+    site.verdict,
+    [whoText(site), ownTarget(site), findingOf(site)].filter((text) => text !== null),
+  );
   sheet.heading(headings.stations);
   for (const station of stations) {
     const mark = verdictMarks[site.stations[station]][sheet.look.drawn ? 'drawn' : 'plain'];
@@ -35,7 +39,7 @@ export function sitePage(
   for (const storage of site.storages) {
     const one = site.storages.length === 1;
     const heading = headings.figuresOf(english.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
-    storageSections(sheet, storage, settings, one ? headings.figures : heading);
+    storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
   if (remedies) siteRemedySection(sheet, remedies, market);
   workingSection(sheet, site);
@@ -44,11 +48,17 @@ export function sitePage(
   for (const caution of Object.values(english.cautions)) sheet.line(caution, 2);
 }
 
-function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettings, heading: string): void {
+function storageSections(
+  sheet: Sheet,
+  f: StorageFinding,
+  target: Target,
+  settings: DesignSettings,
+  heading: string,
+): void {
   sheet.heading(heading);
   sheet.table(
     figures.columns.map((head) => ({ head, align: 'left' }) as const),
-    figureRows(f, settings),
+    figureRows(f, target),
   );
   sheet.line(design.range(settings.range_fraction), 2);
   if (f.ration !== null) sheet.line(design.ration(f.ration, f.tankVolume_L), 2);
@@ -88,7 +98,7 @@ function storageSections(sheet: Sheet, f: StorageFinding, settings: DesignSettin
 }
 
 /** Value, likely range and target, in that order, close together. */
-function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (readonly string[])[] {
+function figureRows(f: StorageFinding, target: Target): readonly (readonly string[])[] {
   return [
     [
       figures.goodYears,
@@ -100,7 +110,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
       figures.dryDays,
       numbers.daysAYear(f.dryDays_per_year),
       numbers.likely(f.dryDays_per_year_range),
-      figures.atMost(numbers.days((1 - target.daysMet_fraction) * meanYear_days)),
+      figures.atMost(numbers.days((1 - target.daysMet_fraction) * f.askedDays_per_year)),
     ],
     [
       figures.daysMet,
@@ -110,7 +120,7 @@ function figureRows(f: StorageFinding, { target }: DesignSettings): readonly (re
     ],
     [figures.longestRun, numbers.days(f.longestRun?.days ?? 0), '', figures.limitIn(target.longestDryRun_days)],
     [figures.tank, numbers.litres(f.tankVolume_L), '', leastTank(f)],
-    [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''],
+    ...askedRows(f),
     ...otherRows(f),
     ...rationRows(f),
     [figures.caught, numbers.litresADay(f.inflow_L_per_year / meanYear_days), '', ''],
@@ -143,6 +153,15 @@ function rationRows(f: StorageFinding): readonly (readonly string[])[] {
       '',
     ],
   ];
+}
+
+/** The judged litres asked; where they change through the year, the mean, the highest day and the days they are asked on. */
+function askedRows(f: StorageFinding): readonly (readonly string[])[] {
+  const asked = [figures.asked, numbers.litresADay(f.judgedDemand_L_per_day), '', ''];
+  if (f.judgedDemandHighest_L_per_day === f.judgedDemand_L_per_day) return [asked];
+  const highest = figures.upTo(numbers.litresADay(f.judgedDemandHighest_L_per_day));
+  const days = [figures.askedDays, numbers.daysAYear(f.askedDays_per_year), '', ''];
+  return [[...asked.slice(0, 2), highest, ''], days];
 }
 
 /** What is asked besides the judged litres, and how often it is not wholly there. */

@@ -1,4 +1,12 @@
-import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteRemedies, StorageSeries } from '@eavewell/engine';
+import {
+  countedPeople,
+  type GaugeFinding,
+  type Problem,
+  type ProgrammeFacts,
+  type SiteDesign,
+  type SiteRemedies,
+  type StorageSeries,
+} from '@eavewell/engine';
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
 import { gaugeReport } from './gaugeReport.ts';
 import { problemReport } from './problemReport.ts';
@@ -23,8 +31,9 @@ export function peopleOf(facts: ProgrammeFacts): { readonly people: number; read
   let people = 0;
   let unknown = 0;
   for (const site of facts.sites) {
-    if (site.people === null) unknown++;
-    else people += site.people;
+    const counted = countedPeople(site, facts.settings);
+    if (counted === null) unknown++;
+    else people += counted;
   }
   return { people, unknown };
 }

@@ -9,6 +9,7 @@ export function siteRemediesReport(found: SiteRemedies): NonNullable<SiteReport[
   return {
     ranked: found.remedies.map(remedyReport),
     notMended: found.notMended,
+    peopleCarried: found.peopleCarried && { ...found.peopleCarried },
     leaveIt: found.leaveIt && { ...found.leaveIt, tankIds: found.leaveIt.tankIds && [...found.leaveIt.tankIds] },
   };
 }

@@ -23,7 +23,7 @@ function knownAs(state: number | undefined): 'measured' | 'filled' | 'neighbours
 export function seriesJson(series: StorageSeries): string {
   const known = Array.from(series.state, (state) => `"${knownAs(state)}"`);
   const dry = Array.from(series.dry, (day) => (day === 1 ? 'true' : 'false'));
-  return `{"tankIds":${JSON.stringify(series.tankIds)},"firstDay":"${isoDay(series.firstDay)}","rain_mm":${list(series.rain_mm)},"known":[${known.join(',')}],"inflow_L":${list(series.inflow_L)},"content_L":${list(series.content_L)},"judgedTaken_L":${list(series.judgedTaken_L)},"otherTaken_L":${list(series.otherTaken_L)},"spill_L":${list(series.spill_L)},"dry":[${dry.join(',')}]}`;
+  return `{"tankIds":${JSON.stringify(series.tankIds)},"firstDay":"${isoDay(series.firstDay)}","rain_mm":${list(series.rain_mm)},"known":[${known.join(',')}],"inflow_L":${list(series.inflow_L)},"judgedAsked_L":${list(series.judgedAsked_L)},"content_L":${list(series.content_L)},"judgedTaken_L":${list(series.judgedTaken_L)},"otherTaken_L":${list(series.otherTaken_L)},"spill_L":${list(series.spill_L)},"secondSource_L":${list(series.secondSource_L)},"dry":[${dry.join(',')}]}`;
 }
 
 const columns = [
@@ -31,10 +31,12 @@ const columns = [
   'rain_mm',
   'known',
   'inflow_L',
+  'judgedAsked_L',
   'content_L',
   'judgedTaken_L',
   'otherTaken_L',
   'spill_L',
+  'secondSource_L',
   'dry',
 ];
 
@@ -49,10 +51,12 @@ export function seriesCsv(series: StorageSeries): string {
         known === 'unknown' ? '' : rounded(series.rain_mm[day]!),
         known,
         rounded(series.inflow_L[day]!),
+        rounded(series.judgedAsked_L[day]!),
         rounded(series.content_L[day]!),
         rounded(series.judgedTaken_L[day]!),
         rounded(series.otherTaken_L[day]!),
         rounded(series.spill_L[day]!),
+        rounded(series.secondSource_L[day]!),
         series.dry[day] === 1 ? 'yes' : 'no',
       ].join(','),
     );

@@ -84,6 +84,63 @@ export function calendarDay(index: DayIndex): CalendarDay {
 }
 
 /**
+ * Which day of a year without 29 February is this?
+ *
+ * @param month - month [month], 1 to 12
+ * @param day - day of the month [day], 1 to 31; 29 February counts as 28 February
+ * @returns day of the year [day], 1 to 365
+ * @definition days from 1 January on, 29 February left out
+ * @example
+ * dayOfPlainYear(1, 1) // → 1
+ * dayOfPlainYear(2, 29) // → 59
+ * dayOfPlainYear(12, 31) // → 365
+ */
+export function dayOfPlainYear(month: number, day: number): number {
+  return monthStart[month - 1]! + (month === 2 && day === 29 ? 28 : day);
+}
+
+/**
+ * Which month is this day of a year without 29 February in?
+ *
+ * @param dayOfYear - day of the year [day], 1 to 365
+ * @returns month [month], 1 to 12
+ * @definition calendar months
+ * @example
+ * monthOfPlainYear(59) // → 2
+ * monthOfPlainYear(60) // → 3
+ */
+export function monthOfPlainYear(dayOfYear: number): number {
+  let month = 12;
+  while (monthStart[month - 1]! >= dayOfYear) month--;
+  return month;
+}
+
+/**
+ * Which day of a year without 29 February is each of these days? 29 February counts as 28 February.
+ *
+ * @param firstDay - the first day [day]
+ * @param count - how many days [day], whole
+ * @returns days of the year [day], 1 to 365, one after another
+ * @law equals `dayOfPlainYear` of each day's month and day
+ * @definition calendar days
+ * @example
+ * Array.from(daysOfPlainYear(11015, 3)) // → [59, 59, 60]
+ */
+export function daysOfPlainYear(firstDay: DayIndex, count: number): Uint16Array {
+  const found = new Uint16Array(count);
+  let { year, month, day } = calendarDay(firstDay);
+  for (let i = 0; i < count; i++) {
+    found[i] = dayOfPlainYear(month, day);
+    if (++day <= daysInMonth(year, month)) continue;
+    day = 1;
+    if (++month <= 12) continue;
+    month = 1;
+    year++;
+  }
+  return found;
+}
+
+/**
  * Reads a date written year-month-day.
  *
  * @param text - the date as written [text], `2026-11-25`

@@ -26,7 +26,11 @@ export const engineProblems = {
   'rain.double_mass_bends': 'note',
   'site.facts_in_doubt': 'blocker',
   'site.figure_unusable': 'blocker',
+  'site.target_of_programme': 'note',
   'site.people_unknown': 'blocker',
+  'site.people_from_households': 'warning',
+  'site.growth_not_used': 'warning',
+  'site.design_year_before_count': 'warning',
   'site.gauge_unknown': 'blocker',
   'site.roof_none': 'blocker',
   'site.roof_area_unknown': 'blocker',
@@ -49,8 +53,11 @@ export const engineProblems = {
   'site.roof_tank_unknown': 'blocker',
   'site.settling_not_counted': 'warning',
   'site.ration_incomplete': 'blocker',
+  'site.second_source': 'warning',
   'site.demand_assumed': 'note',
   'site.no_judged_demand': 'blocker',
+  'site.presence_gaps': 'note',
+  'site.nobody_present': 'blocker',
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

@@ -52,6 +52,39 @@ export interface DemandPurpose {
   readonly purpose: string;
   readonly litres_per_person_per_day: number;
   readonly judged: boolean;
+  /** Months it is wanted in, each a month from 1 to 12; left out: every month. */
+  readonly months?: readonly number[];
+}
+
+/** A stretch of the year in which not everyone is there, or more than usual are. */
+export interface PresencePeriod {
+  /** First and last calendar day, 1 to 365, in a year without 29 February; the last may come before the first: over the year's end. */
+  readonly from_dayOfYear: number;
+  readonly to_dayOfYear: number;
+  /** Share of the people who are there, 0 to 3. */
+  readonly presentFraction: number;
+  readonly reason: string | null;
+}
+
+/** Who is there when: a calendar that sites may share. On days without a period everyone is there. */
+export interface PresenceCalendar {
+  readonly calendarId: string;
+  /** No two overlap. */
+  readonly periods: readonly PresencePeriod[];
+}
+
+/** What a second source may be. */
+export const secondSourceKinds = ['river', 'spring', 'well', 'pond', 'vendor'] as const;
+export type SecondSourceKind = (typeof secondSourceKinds)[number];
+
+/** Other water people fall back on when the tank is empty. */
+export interface SecondSourceFacts {
+  readonly secondSourceId: string;
+  readonly name: string;
+  readonly kind: SecondSourceKind;
+  /** Months it gives water in, each a month from 1 to 12. */
+  readonly months: readonly number[];
+  readonly turbidity_NTU: number | null;
 }
 
 /** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
@@ -75,7 +108,18 @@ export type RationFacts = { readonly [K in keyof Ration]: number | null };
 export interface SiteFacts {
   readonly siteId: string;
   readonly name: string;
+  /** What sort of site it is, in the programme's own words; null where that is not said. */
+  readonly siteClass: string | null;
+  /** The target of its class; null where the programme's stands for it. */
+  readonly target: Target | null;
   readonly people: number | null;
+  /** The day they were counted, for growth. */
+  readonly peopleCountedOn: DayIndex | null;
+  readonly households_count: number | null;
+  /** What the people become more by in a year, as a share; under 0 they become fewer. Null: as the settings say. */
+  readonly growthFraction_per_year: number | null;
+  /** The year whose people it is designed for; null: so many years after hand-over. */
+  readonly designYear: number | null;
   readonly gaugeId: string | null;
   /** What the gauge's rain is multiplied by for this site. */
   readonly rainFactor: number;
@@ -86,6 +130,10 @@ export interface SiteFacts {
   readonly demand: readonly DemandPurpose[];
   /** Null where nothing is said of rationing. */
   readonly ration: RationFacts | null;
+  /** Who is there when; null: everyone, all the year. */
+  readonly presence: PresenceCalendar | null;
+  /** What people fall back on when the tank is empty; null: nothing. */
+  readonly secondSource: SecondSourceFacts | null;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
 }
@@ -165,10 +213,16 @@ export interface DesignSettings {
   readonly gapFilling: GapFilling;
   /** The order of each day by which sites are judged. */
   readonly dayOrder: DayOrder;
+  /** A site is designed for the people of so many years after its hand-over, where it names no year. */
+  readonly designAfterHandOver_years: number;
+  /** Growth of people where a site states none; null: none is reckoned with. */
+  readonly growthFraction_per_year: number | null;
+  /** For sites whose households were counted and not their people; null: such people are not known. */
+  readonly people_per_household: number | null;
 }
 
 /**
- * The settings a programme has until it states its own. Sources: target, range, seed, shares and least years are ours
+ * The settings a programme has until it states its own. Sources: target, range, seed, shares, least years and years to the design year are ours
  * (docs/decisions); 7.5 L a person a day is the lower end of Sphere 2018's basic survival range, water supply standard
  * 2.1; first flush 0.5 mm is MSMA 2011 ch. 6 (from memory), inside the Texas manual's 0.41–0.81 mm.
  */
@@ -185,6 +239,9 @@ export const defaultSettings: DesignSettings = {
   waterYearStartMonth: null,
   gapFilling: 'otherYears',
   dayOrder: 'drawFirst',
+  designAfterHandOver_years: 5,
+  growthFraction_per_year: null,
+  people_per_household: null,
 };
 
 /** All the engine is told: what a folder of tables comes to. */

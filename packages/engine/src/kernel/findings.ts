@@ -1,6 +1,6 @@
 import type { DayIndex } from './days.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
-import type { DayOrder, Ration } from './facts.ts';
+import type { DayOrder, Ration, SecondSourceKind, Target } from './facts.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
@@ -36,6 +36,20 @@ export interface SizePoint {
   readonly meetsTarget: boolean;
 }
 
+/** What a tank leaves to its second source, and what it would do without it. */
+export interface SecondSourceUse {
+  readonly secondSourceId: string;
+  readonly name: string;
+  readonly kind: SecondSourceKind;
+  /** Days in a mean judged year on which judged litres come from it, wholly or in part. */
+  readonly days_per_year: number;
+  /** Judged litres from it in a mean year of the record, years not judged among them. */
+  readonly given_L_per_year: number;
+  readonly aloneVerdict: Verdict;
+  readonly aloneGoodYears: number;
+  readonly aloneDryDays_per_year: number;
+}
+
 /** What the storage station found of one body of water: a tank, or tanks joined at the foot. Lists of days are of the judged record, its years as labelled. */
 export interface StorageFinding {
   /** The tank, or the tanks joined at the foot, by their letters. */
@@ -51,7 +65,11 @@ export interface StorageFinding {
   /** This tank with nothing rationed. */
   readonly unrationed: SizePoint | null;
   readonly tankVolume_L: number;
+  /** Means over the days of the year, and what the day with most of all asks for. */
   readonly judgedDemand_L_per_day: number;
+  readonly judgedDemandHighest_L_per_day: number;
+  /** Days on which judged litres are asked, in a mean judged year. */
+  readonly askedDays_per_year: number;
   readonly otherDemand_L_per_day: number;
   readonly inflow_L_per_year: number;
   readonly judgedYears: number;
@@ -81,6 +99,8 @@ export interface StorageFinding {
   readonly tankToHold_L: number | null;
   /** This tank with nothing asked but the judged litres; null where nothing else is asked or the target is met. */
   readonly judgedAlone: SizePoint | null;
+  /** Null where the site has none. Days it covers are not dry. */
+  readonly secondSource: SecondSourceUse | null;
   /** The assumption that keeps it from holding, whatever the figures say: the code of its problem; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
   /** What keeps it short: too small a tank, too little water for any tank, or the ration itself. Null where it meets the target. */
@@ -116,11 +136,15 @@ export interface StorageSeries {
   readonly firstDay: DayIndex;
   readonly rain_mm: Float64Array;
   readonly inflow_L: Float64Array;
+  /** Asked for the judged purposes. */
+  readonly judgedAsked_L: Float64Array;
   /** At the end of the day. */
   readonly content_L: Float64Array;
   readonly judgedTaken_L: Float64Array;
   readonly otherTaken_L: Float64Array;
   readonly spill_L: Float64Array;
+  /** Judged litres missing in the tank that come from the second source. */
+  readonly secondSource_L: Float64Array;
   /** 1 on a dry day. */
   readonly dry: Uint8Array;
   /** `measured`, `unknownDay`, `filledDay` or `neighbourDay`. */
@@ -131,8 +155,15 @@ export interface StorageSeries {
 export interface SiteDesign {
   readonly siteId: string;
   readonly name: string;
+  /** As counted, or made from the households. */
   readonly people: number | null;
+  /** In the design year: those it is judged for. */
+  readonly design_people: number | null;
   readonly gaugeId: string | null;
+  readonly siteClass: string | null;
+  /** What it was judged by, and whose target that is. */
+  readonly target: Target;
+  readonly targetFrom: 'programme' | 'class';
   readonly verdict: Verdict;
   readonly stations: Readonly<Record<Station, StationVerdict>>;
   /** One for each body of water people draw from, the worst first. Empty where facts were missing: the blockers among `problems` say which. */

@@ -9,6 +9,10 @@ const smallestFigure = 1e-9;
 /** Days before and after 1970 that a date can be [day]. Ours: some ten thousand years. */
 const farthestDay = 4e6;
 
+/** The farthest year one designs for, and growth a year that no village has [year], [fraction]. Ours. */
+const farthestYear = 2500;
+const largestGrowth_fraction = 1;
+
 /**
  * Which figures of a site can nobody reckon with: not a number, without end, below 0 where nothing is, or beyond all
  * measure? What is not known is null and is not among them.
@@ -30,21 +34,35 @@ export function unusableFigures(site: SiteFacts): readonly Problem[] {
       if (value !== null && !isUsable(value)) found(file, column, value, of);
   };
   const { ration } = site;
-  look('sites.csv', { rainFactor: site.rainFactor, people: site.people }, '');
+  const { rainFactor, people, households_count: households } = site;
+  look('sites.csv', { rainFactor, people, households }, '');
+  lookAtPeople(site, found);
   if (ration) {
     const { below_fraction, judged_fraction, other_fraction } = ration;
     const shares = { rationedJudged_fraction: judged_fraction, rationedOther_fraction: other_fraction };
     look('sites.csv', { rationBelow_fraction: below_fraction, ...shares }, '');
   }
-  if (site.handOverDay !== null && !isDay(site.handOverDay)) found('sites.csv', 'handOverDay', site.handOverDay, '');
   for (const roof of site.roofs) look('roofs.csv', roofFigures(roof), roof.roofId);
   for (const { diverter, roofId } of site.roofs)
     if (diverter)
       look('diverters.csv', { firstFlush_mm: diverter.firstFlush_mm, chamber_L: diverter.chamber_L }, roofId);
   for (const tank of site.tanks) look('tanks.csv', tankFigures(tank), tank.tankId);
+  for (const { presentFraction } of site.presence?.periods ?? []) look('presence.csv', { presentFraction }, '');
   for (const { purpose, litres_per_person_per_day } of site.demand)
     look('demand.csv', { litres_per_person_per_day }, purpose);
   return problems;
+}
+
+/** Days, years and growth: figures that may be under 0. */
+function lookAtPeople(site: SiteFacts, found: (file: string, column: string, value: number, of: string) => void): void {
+  const days = { handOverDay: site.handOverDay, peopleCountedOn: site.peopleCountedOn };
+  for (const [column, day] of Object.entries(days))
+    if (day !== null && !isDay(day)) found('sites.csv', column, day, '');
+  const { designYear, growthFraction_per_year: growth } = site;
+  if (designYear !== null && !(Number.isInteger(designYear) && Math.abs(designYear) <= farthestYear))
+    found('sites.csv', 'designYear', designYear, '');
+  if (growth !== null && !(growth > -1 && growth <= largestGrowth_fraction))
+    found('sites.csv', 'growthFraction_per_year', growth, '');
 }
 
 function roofFigures({ length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction }: RoofFacts) {

@@ -1,3 +1,6 @@
+/** What a share of litres may lack to the last bits of rounding [fraction]. Ours. */
+export const roundingSlack_fraction = 1e-9;
+
 /** To what share of their plan area roofs are guttered, one step after the other [fraction]. Ours. */
 export const gutterSteps_fraction = [0.75, 1] as const;
 

@@ -17,6 +17,7 @@ export { type FlushedRoofs, flushRoofs } from './flushRoofs.ts';
 export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 export { type LeaveIt, worstYear } from './leaveIt.ts';
 export { type Market, marketOn } from './market.ts';
+export { type PeopleCarried, peopleCarried } from './peopleCarried.ts';
 export { litreSteps, promisedLess } from './promisedLitres.ts';
 export {
   type RemediesTogether,

@@ -25,18 +25,16 @@ interface YearFound {
  * longest run, then the later.
  *
  * @param years - the record's years at the present tank: dryDays [day], longestRun_days [day]
- * @param series - the present tank day by day, judgedTaken_L [L]
+ * @param series - the present tank day by day, judgedAsked_L, judgedTaken_L and secondSource_L [L]
  * @param rain - the gauge's water years
- * @param judged_L_per_day - judged litres asked in a day [L/day]
  * @param tankIds - the tanks it is told of [text]; null where the site has no others
  * @returns the year, its dry days [day], longest run [day] and judged litres short [L]; null where no year was judged
- * @definition litres short = asked − taken, summed over the days of the year
+ * @definition litres short = asked − taken − from the second source, summed over the days of the year
  */
 export function worstYear(
   years: readonly YearFound[],
-  series: Pick<StorageSeries, 'judgedTaken_L'>,
+  series: Pick<StorageSeries, 'judgedAsked_L' | 'judgedTaken_L' | 'secondSource_L'>,
   rain: { readonly years: readonly WaterYear[] },
-  judged_L_per_day: number,
   tankIds: readonly string[] | null,
 ): LeaveIt | null {
   let worst = -1;
@@ -54,7 +52,8 @@ export function worstYear(
   const span = rain.years[worst];
   if (found === undefined || span === undefined) return null;
   let shortfall_L = 0;
-  for (let day = span.from; day < span.to; day++) shortfall_L += judged_L_per_day - series.judgedTaken_L[day]!;
+  for (let day = span.from; day < span.to; day++)
+    shortfall_L += series.judgedAsked_L[day]! - series.judgedTaken_L[day]! - series.secondSource_L[day]!;
   const { waterYear, dryDays, longestRun_days } = found;
   return { tankIds, waterYear, dryDays, longestRun_days, shortfall_L };
 }

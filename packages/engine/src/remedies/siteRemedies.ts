@@ -1,15 +1,22 @@
-import { type DesignSettings, jeffreysRange, type SiteDesign, type StorageFinding } from '../kernel/index.ts';
+import {
+  type DesignSettings,
+  jeffreysRange,
+  type SiteDesign,
+  type StorageFinding,
+  type Target,
+} from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
 import { siteSeries } from '../site.ts';
 import { purposesOf } from '../water/people/index.ts';
 import { asItIs, Chains, type Placed, type Plan, type RemedyCase } from './chains.ts';
 import { gutterSteps_fraction } from './constants.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
+import { type PeopleCarried, peopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
+export type NotMendedReason = 'assumed' | 'growth' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
 
 /** What would mend one site that is short or tight. */
 export interface SiteRemedies {
@@ -20,6 +27,8 @@ export interface SiteRemedies {
   /** Null where one of them makes it hold. */
   readonly notMended: NotMendedReason | null;
   readonly leaveIt: LeaveIt | null;
+  /** Null where it carries not one person, or could not be asked. */
+  readonly peopleCarried: PeopleCarried | null;
 }
 
 /** The single changes open to one body of water, each list the mildest first. */
@@ -58,14 +67,22 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
     (change, index): Plan => ({ placed: [], litres: change, cut_count: index + 1 }),
   );
   const remedies = ranked(chains, open, litres, isBetter);
-  const isCapped = wanting.some(({ cappedBy }) => cappedBy !== null);
+  // A second source is no such cap: a site that leans on one holds once it holds without it.
+  const cap = wanting.find(({ cappedBy }) => cappedBy !== null && cappedBy !== 'site.second_source')?.cappedBy ?? null;
   return {
     siteId: design.siteId,
     remedies,
     judgedYears: worst.judgedYears,
     notMended:
-      remedies[0]?.verdict === 'holds' ? null : isCapped ? 'assumed' : whyNot(chains, open, given, worst.judgedYears),
+      remedies[0]?.verdict === 'holds'
+        ? null
+        : cap !== null
+          ? cap === 'site.growth_not_used'
+            ? 'growth'
+            : 'assumed'
+          : whyNot(chains, open, given, worst.judgedYears, design.target),
     leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
+    peopleCarried: peopleCarried(design, given),
   };
 }
 
@@ -77,7 +94,7 @@ function leftAsItIs(
 ): LeaveIt | null {
   const series = siteSeries(site, gauge, programme).find(({ tankIds }) => tankIds[0] === worst.tankIds[0]);
   if (!series || !gauge?.rain) return null;
-  return worstYear(worst.years, series, gauge.rain, worst.judgedDemand_L_per_day, isOneOfMany ? worst.tankIds : null);
+  return worstYear(worst.years, series, gauge.rain, isOneOfMany ? worst.tankIds : null);
 }
 
 /** What may be done to each body of water that does not hold; the others need nothing. */
@@ -198,8 +215,14 @@ function firstOfEach(found: readonly Remedy[]): readonly Remedy[] {
   return tight !== undefined && asksForLess(tight, holds) ? [holds, tight] : [holds];
 }
 
-function whyNot(chains: Chains, open: readonly Open[], { market }: RemedyCase, judgedYears: number): NotMendedReason {
-  if (isRecordTooShort(chains.settings, judgedYears)) return 'record';
+function whyNot(
+  chains: Chains,
+  open: readonly Open[],
+  { market }: RemedyCase,
+  judgedYears: number,
+  target: Target,
+): NotMendedReason {
+  if (isRecordTooShort(chains.settings, target, judgedYears)) return 'record';
   if (tankSizes(market.parts).length === 0) return 'noTanks';
   const hasTank = ({ gutter }: Open) => {
     const { group } = gutter[0]!;
@@ -215,7 +238,11 @@ function whyNot(chains: Chains, open: readonly Open[], { market }: RemedyCase, j
 }
 
 /** Could this many years hold if every one of them were good? */
-function isRecordTooShort({ leastYears, range_fraction, target }: DesignSettings, judgedYears: number): boolean {
+function isRecordTooShort(
+  { leastYears, range_fraction }: DesignSettings,
+  target: Target,
+  judgedYears: number,
+): boolean {
   if (judgedYears < leastYears) return true;
   return jeffreysRange(judgedYears, judgedYears, range_fraction).low < target.goodYears_fraction;
 }

@@ -38,8 +38,8 @@ describe('every table', () => {
 
 describe('the defaults', () => {
   it('are themselves settings that may be used', () => {
-    const { target, waterYearStartMonth, ...others } = defaultSettings;
-    expect(waterYearStartMonth).toBeNull();
+    const { target, waterYearStartMonth, growthFraction_per_year, people_per_household, ...others } = defaultSettings;
+    expect([waterYearStartMonth, growthFraction_per_year, people_per_household]).toEqual([null, null, null]);
     for (const [key, value] of Object.entries(others))
       expect(settingsColumns[key as keyof typeof others].schema.safeParse(value).success).toBe(true);
     for (const [key, value] of Object.entries(target))

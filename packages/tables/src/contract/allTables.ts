@@ -3,16 +3,33 @@ import { diverters } from './diverters.ts';
 import { gauges } from './gauges.ts';
 import { parts } from './parts.ts';
 import { places } from './places.ts';
+import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
 import { roofs } from './roofs.ts';
+import { secondSources } from './secondSources.ts';
 import { sites } from './sites.ts';
 import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
+import { targets } from './targets.ts';
 import { ways } from './ways.ts';
 
 /** The tables kept one to a file, by name. */
-export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices, places, ways } as const;
+export const folderTables = {
+  sites,
+  roofs,
+  diverters,
+  tanks,
+  demand,
+  gauges,
+  parts,
+  prices,
+  targets,
+  presence,
+  secondSources,
+  places,
+  ways,
+} as const;
 
 export type FolderTableName = keyof typeof folderTables;
 
@@ -29,6 +46,9 @@ export const allTables: readonly Table[] = [
   rain,
   parts,
   prices,
+  targets,
+  presence,
+  secondSources,
   places,
   ways,
 ];

@@ -96,6 +96,16 @@ export function time(about: string, emptyMeans: string | null = null): Column<st
   return { ...plain, kind: 'time', about, emptyMeans, schema: z.string().regex(timeForm) };
 }
 
+/** A day of every year, `MM-DD`; read as a day of a year without 29 February, 1 to 365. */
+export function monthDay(about: string): Column<number> {
+  return { ...plain, kind: 'monthDay', about, schema: z.number().int().min(1).max(365) };
+}
+
+/** Months by number, `6 to 9` or `6;7;8`; read as a list of numbers from 1 to 12. */
+export function months(about: string, emptyMeans: string | null = null): Column<readonly number[]> {
+  return { ...plain, kind: 'months', about, emptyMeans, schema: z.array(z.number().int().min(1).max(12)).min(1) };
+}
+
 /** One of a few words. */
 export function choice<const T extends readonly [string, ...string[]]>(
   choices: T,
@@ -147,6 +157,10 @@ export function expectedText(column: Column<unknown>): string {
       return `YYYY-MM-DD,${range}`;
     case 'time':
       return 'HH:MM, 00:00 to 23:59';
+    case 'monthDay':
+      return 'MM-DD, 01-01 to 12-31';
+    case 'months':
+      return 'months by number, as 6 to 9 or 6;7;8';
     case 'choice':
     case 'yesNo':
       return column.choices.join(', ');

@@ -1,4 +1,4 @@
-import { from, id, quantity, required, yesNo } from './columns.ts';
+import { from, id, months, quantity, required, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const demand = defineTable({
@@ -19,5 +19,6 @@ export const demand = defineTable({
       }),
     ),
     judged: required(yesNo('Is this purpose served first, and does it decide the verdict?')),
+    months: months('The months it is wanted in, by number: 6 to 9, or 6;7;8.', 'every month'),
   },
 });

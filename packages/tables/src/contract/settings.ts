@@ -39,6 +39,20 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
       hard: from(1, 12),
     },
   ),
+  designAfterHandOver_years: whole(
+    'year',
+    'A site that names no design year is designed for the people of so many years after hand-over.',
+    { hard: from(0, 100), usual: from(0, 20) },
+  ),
+  growthFraction_per_year: fraction('Growth of people where a site states none, as a share a year; null: none.', {
+    hard: from(-0.5, 0.5),
+    usual: from(-0.05, 0.1),
+  }),
+  people_per_household: quantity(
+    'person',
+    'People of a household, for sites where only households were counted; null: their people are not known.',
+    { hard: above(0, 50), usual: from(2, 12) },
+  ),
   gapFilling: choice(
     gapFillings,
     'What gaps in the rain are filled from first: other years, or neighbouring gauges by one of two methods.',

@@ -12,10 +12,14 @@ export const sites = defineTable({
     name: required(text('What the site is called.')),
     latitude_deg: quantity('deg', 'Latitude, north positive, WGS 84.', { hard: from(-90, 90) }),
     longitude_deg: quantity('deg', 'Longitude, east positive, WGS 84.', { hard: from(-180, 180) }),
-    people: whole('person', 'People who drink there in the design year.', {
-      hard: from(1, 100000),
-      usual: from(10, 3000),
-    }),
+    people: whole(
+      'person',
+      'People who drink there: as counted where growth is stated, else those of the design year.',
+      {
+        hard: from(1, 100000),
+        usual: from(10, 3000),
+      },
+    ),
     gaugeId: id('The gauge whose rain falls on the site.'),
     rainFactor: quantity('ratio', "What the gauge's rain is multiplied by for the site.", {
       hard: above(0, 5),
@@ -33,5 +37,26 @@ export const sites = defineTable({
     rationedOther_fraction: fraction('Share of the other litres still given then.', {
       emptyMeans: '1, where water is rationed',
     }),
+    siteClass: id('What sort of site it is, in your own words, such as village, school or clinic.', 'none'),
+    peopleCountedOn: date('The day the people were counted; growth runs from its year.', '1950-01-01', '2150-12-31'),
+    growthFraction_per_year: fraction(
+      'What the people become more by in a year, as a share; under 0 they become fewer.',
+      {
+        hard: from(-0.5, 0.5),
+        usual: from(-0.05, 0.1),
+        emptyMeans: 'as settings.json says',
+      },
+    ),
+    designYear: whole('year', 'The year whose people it is designed for.', {
+      hard: from(1950, 2200),
+      usual: from(2000, 2080),
+      emptyMeans: 'so many years after hand-over, as settings.json says',
+    }),
+    households: whole('count', 'Households, for where the people were not counted.', {
+      hard: from(1, 20000),
+      usual: from(2, 600),
+    }),
+    secondSourceId: id('The source people fall back on when the tank is empty.', 'none'),
+    presenceCalendar: id('The calendar of who is there when.', 'everyone, all the year'),
   },
 });

@@ -1,7 +1,21 @@
 import type { z } from 'zod';
 
-/** What a column holds. `quantity` and `fraction` are numbers; a date is a day index once read; `yesNo` is true or false. */
-export type ColumnKind = 'id' | 'text' | 'quantity' | 'whole' | 'fraction' | 'date' | 'time' | 'choice' | 'yesNo';
+/**
+ * What a column holds. `quantity` and `fraction` are numbers; a date is a day index once read; `monthDay` is a day of the year, 1 to 365;
+ * `months` are numbers from 1 to 12; `yesNo` is true or false.
+ */
+export type ColumnKind =
+  | 'id'
+  | 'text'
+  | 'quantity'
+  | 'whole'
+  | 'fraction'
+  | 'date'
+  | 'time'
+  | 'monthDay'
+  | 'months'
+  | 'choice'
+  | 'yesNo';
 
 /** The ends of a range, both included; with `above` the lower end itself is left out. */
 export interface Limits {

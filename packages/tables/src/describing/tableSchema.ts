@@ -21,6 +21,8 @@ const types: Readonly<Record<Column<unknown>['kind'], string>> = {
   whole: 'integer',
   date: 'date',
   time: 'time',
+  monthDay: 'string',
+  months: 'string',
   yesNo: 'boolean',
 };
 
@@ -30,6 +32,7 @@ function constraints(column: Column<unknown>): { readonly [key: string]: Json } 
   return {
     ...(column.required ? { required: true } : {}),
     ...(column.kind === 'id' ? { pattern: idForm.source } : {}),
+    ...(column.kind === 'monthDay' ? { pattern: '^\\d{2}-\\d{2}$' } : {}),
     ...(column.kind === 'text' && column.unit === 'ISO 4217' ? { pattern: '^[A-Z]{3}$' } : {}),
     ...(column.kind === 'text' ? { maxLength: longestText } : {}),
     ...(column.kind === 'choice' ? { enum: column.choices } : {}),

@@ -85,7 +85,7 @@ export function assembleProgramme(parts: ProgrammeParts): ProgrammeJoined {
   return {
     facts: {
       settings: parts.settings,
-      sites: joinSites(tables, links.unlinked, doubts),
+      sites: joinSites(tables, links.unlinked, doubts, parts.settings),
       gauges: gaugeFacts(parts),
       parts: partFacts(tables),
       prices: priceFacts(tables, links.unlinked),

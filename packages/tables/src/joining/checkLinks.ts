@@ -1,4 +1,4 @@
-import type { Place, Problem } from '@eavewell/engine';
+import { daysOfPeriod, type Place, type Problem } from '@eavewell/engine';
 import { nearest } from '../reading/nearest.ts';
 import type { TableRow } from '../reading/readRows.ts';
 import { type NotUsed, type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
@@ -218,6 +218,57 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
+/** Second sources that sites name must be there. */
+function checkSources(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.secondSources?.usable === false) return;
+  const known = idsOf(tables.secondSources, 'secondSourceId');
+  for (const row of tables.sites?.rows ?? []) {
+    const { siteId, secondSourceId: id } = row.values;
+    if (id === null || known.has(id)) continue;
+    const at = { table: 'sites', file: tables.sites!.file, row, column: 'secondSourceId', id, siteId };
+    const code = 'link.unknown_second_source';
+    checker.refuse({ ...at, code, wholeRow: false }, known, 'a secondSourceId of secondSources.csv');
+  }
+}
+
+/** Calendars that sites name must be there, and no two periods of one may overlap: who is there would be said twice. */
+function checkPresence(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.presence?.usable === false) return;
+  const known = idsOf(tables.presence, 'calendarId');
+  for (const row of tables.sites?.rows ?? []) {
+    const { siteId, presenceCalendar: id } = row.values;
+    if (id === null || known.has(id)) continue;
+    const at = { table: 'sites', file: tables.sites!.file, row, column: 'presenceCalendar', id, siteId };
+    checker.refuse({ ...at, code: 'link.unknown_calendar', wholeRow: false }, known, 'a calendarId of presence.csv');
+  }
+  const taken = new Map<string, number>();
+  for (const { row, values } of tables.presence?.rows ?? []) {
+    const period = { from_dayOfYear: values.from!, to_dayOfYear: values.to! };
+    const days = daysOfPeriod(period).map((day) => `${values.calendarId} ${day}`);
+    const other = days.map((day) => taken.get(day)).find((found) => found !== undefined);
+    if (other !== undefined) {
+      const facts = { value: values.calendarId!, other, expected: 'periods that do not overlap' };
+      const place = { file: tables.presence!.file, row, column: 'from' };
+      checker.problems.push(tableProblem('link.periods_overlap', place, facts));
+    }
+    for (const day of days) taken.set(day, row);
+  }
+}
+
+/** A target of a class that no site is of is worth knowing: the class may be written another way. */
+function checkClasses(checker: LinkChecker, tables: TablesRead): void {
+  if (tables.sites?.usable !== true) return;
+  const classes = idsOf(tables.sites, 'siteClass');
+  const used = new Set([...classes].filter((siteClass) => siteClass !== null));
+  for (const { row, values } of tables.targets?.rows ?? []) {
+    const value = values.siteClass!;
+    if (used.has(value)) continue;
+    const facts = { value, likely: nearest(value, used) ?? '', expected: 'a siteClass of sites.csv' };
+    const place = { file: tables.targets!.file, row, column: 'siteClass' };
+    checker.problems.push(tableProblem('link.class_unused', place, facts));
+  }
+}
+
 /** Two files whose names differ only by case are one file on many computers. */
 function checkCase(checker: LinkChecker, tables: TablesRead): void {
   const seen = new Map<string, string>();
@@ -250,6 +301,9 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkJoined(checker, tables);
   checkLeads(checker, tables);
   checkParts(checker, tables);
+  checkSources(checker, tables);
+  checkPresence(checker, tables);
+  checkClasses(checker, tables);
   checkCase(checker, tables);
   return checker;
 }

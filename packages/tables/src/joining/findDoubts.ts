@@ -1,8 +1,12 @@
 import type { Place, Problem } from '@eavewell/engine';
+import type { FolderTableName } from '../contract/allTables.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows are about a site. */
 const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
+
+/** Tables whose rows sites name: a fault of their first line bears on every site. */
+const namedTables = ['parts', 'targets', 'presence', 'secondSources'] as const;
 
 /** Which places put a site in doubt. */
 export interface Doubts {
@@ -12,6 +16,12 @@ export interface Doubts {
   readonly byPart: ReadonlyMap<string, readonly Place[]>;
   /** By gauge, for the sites that name it. */
   readonly byGauge: ReadonlyMap<string, readonly Place[]>;
+  /** By class, for the sites of it. */
+  readonly byClass: ReadonlyMap<string, readonly Place[]>;
+  /** By calendar, for the sites that name it. */
+  readonly byCalendar: ReadonlyMap<string, readonly Place[]>;
+  /** By second source, for the sites that name it. */
+  readonly bySource: ReadonlyMap<string, readonly Place[]>;
   /** Faults of a whole file. */
   readonly ofAll: readonly Place[];
   /** Faults in the programme's own demand, for the sites that have none of their own. */
@@ -48,14 +58,17 @@ function idsByLook(tables: TablesRead): ReadonlyMap<string, readonly string[]> {
 }
 
 /** Places of blockers in the rows of a table that sites name by its key, by that key. */
-function doubtsByKey(read: TablesRead['parts'] | TablesRead['gauges'], key: 'partId' | 'gaugeId') {
+function doubtsByKey(
+  read: TablesRead[FolderTableName],
+  key: 'partId' | 'gaugeId' | 'siteClass' | 'calendarId' | 'secondSourceId',
+) {
   const byKey = new Map<string, Place[]>();
   const idOf = new Map<number, string>();
   for (const { row, values } of read?.rows ?? []) idOf.set(row, String((values as Record<string, unknown>)[key]));
   for (const { row, keys } of read?.lost ?? []) if (keys[key] !== undefined) idOf.set(row, keys[key]);
   for (const { severity, place, code, facts } of read?.problems ?? []) {
     if (severity !== 'blocker' || place.row === undefined) continue;
-    const id = code === 'row.key_twice' ? String(facts['value']) : idOf.get(place.row);
+    const id = code === 'row.key_twice' ? String(facts['value']).split(' ')[0] : idOf.get(place.row);
     if (id !== undefined) add(byKey, id, place);
   }
   return byKey;
@@ -84,8 +97,9 @@ export function findDoubts(
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
   const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
-  for (const { severity, place } of tables.parts?.problems ?? [])
-    if (severity === 'blocker' && place.row === 1) ofAll.push(place);
+  for (const name of namedTables)
+    for (const { severity, place } of tables[name]?.problems ?? [])
+      if (severity === 'blocker' && place.row === 1) ofAll.push(place);
   for (const { code, severity, place, facts } of found) {
     if (severity !== 'blocker') continue;
     if (code === 'link.unknown_site')
@@ -98,5 +112,10 @@ export function findDoubts(
   }
   const byPart = doubtsByKey(tables.parts, 'partId');
   const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
-  return { bySite, byPart, byGauge, ofAll, ofProgrammeDemand };
+  const byClass = doubtsByKey(tables.targets, 'siteClass');
+  const byCalendar = doubtsByKey(tables.presence, 'calendarId');
+  for (const { code, place, facts } of linkProblems)
+    if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
+  const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
+  return { bySite, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand };
 }

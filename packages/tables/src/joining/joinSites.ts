@@ -1,4 +1,15 @@
-import type { DemandPurpose, DiverterFacts, Place, RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
+import type {
+  DemandPurpose,
+  DesignSettings,
+  DiverterFacts,
+  Place,
+  PresenceCalendar,
+  RoofFacts,
+  SecondSourceFacts,
+  SiteFacts,
+  TankFacts,
+  Target,
+} from '@eavewell/engine';
 import type { Doubts } from './findDoubts.ts';
 import type { TablesRead } from './tablesRead.ts';
 
@@ -19,6 +30,59 @@ function bySite<R extends { readonly row: number; readonly values: { readonly si
   return groups;
 }
 
+/** What a site's row names in other tables. */
+interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'> {
+  readonly calendarId: string | null;
+  readonly secondSourceId: string | null;
+}
+
+/** The second sources, by id. */
+function sourcesById({ secondSources }: TablesRead): ReadonlyMap<string, SecondSourceFacts> {
+  return new Map(
+    (secondSources?.rows ?? []).map(({ values }) => [
+      values.secondSourceId!,
+      {
+        secondSourceId: values.secondSourceId!,
+        name: values.name ?? values.secondSourceId!,
+        kind: values.kind!,
+        months: values.months!,
+        turbidity_NTU: values.turbidity_NTU,
+      },
+    ]),
+  );
+}
+
+/** The calendars of presence, each with its periods in the order of the year. */
+function calendarsById({ presence }: TablesRead): ReadonlyMap<string, PresenceCalendar> {
+  const calendars = new Map<string, PresenceCalendar>();
+  for (const { values } of presence?.rows ?? []) {
+    const calendarId = values.calendarId!;
+    const period = {
+      from_dayOfYear: values.from!,
+      to_dayOfYear: values.to!,
+      presentFraction: values.presentFraction!,
+      reason: values.reason,
+    };
+    const periods = [...(calendars.get(calendarId)?.periods ?? []), period];
+    calendars.set(calendarId, { calendarId, periods: periods.sort((a, b) => a.from_dayOfYear - b.from_dayOfYear) });
+  }
+  return calendars;
+}
+
+/** The targets of the classes; what a row leaves empty is the programme's. */
+function targetsByClass({ targets }: TablesRead, ofProgramme: Target): ReadonlyMap<string, Target> {
+  return new Map(
+    (targets?.rows ?? []).map(({ values }) => [
+      values.siteClass!,
+      {
+        daysMet_fraction: values.daysMet_fraction ?? ofProgramme.daysMet_fraction,
+        longestDryRun_days: values.longestDryRun_days ?? ofProgramme.longestDryRun_days,
+        goodYears_fraction: values.goodYears_fraction ?? ofProgramme.goodYears_fraction,
+      },
+    ]),
+  );
+}
+
 /** Everything about sites, by site. */
 class SiteJoiner {
   private readonly roofs;
@@ -26,15 +90,21 @@ class SiteJoiner {
   private readonly demand;
   private readonly diverters;
   private readonly volumes: ReadonlyMap<string, number | null>;
+  private readonly sources: ReadonlyMap<string, SecondSourceFacts>;
+  private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
+  private readonly targets: ReadonlyMap<string, Target>;
   private readonly unlinked: ReadonlySet<string>;
   private readonly doubts: Doubts;
 
-  constructor(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts) {
+  constructor(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts, settings: DesignSettings) {
     this.roofs = bySite('roofs', tables.roofs?.rows, unlinked);
     this.tanks = bySite('tanks', tables.tanks?.rows, unlinked);
     this.demand = bySite('demand', tables.demand?.rows, unlinked);
     this.diverters = bySite('diverters', tables.diverters?.rows, unlinked);
     this.volumes = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.volume_L]));
+    this.sources = sourcesById(tables);
+    this.calendars = calendarsById(tables);
+    this.targets = targetsByClass(tables, settings.target);
     this.unlinked = unlinked;
     this.doubts = doubts;
   }
@@ -86,16 +156,32 @@ class SiteJoiner {
       purpose: values.purpose!,
       litres_per_person_per_day: values.litres_per_person_per_day!,
       judged: values.judged!,
+      ...(values.months === null ? {} : { months: values.months }),
     }));
   }
 
-  doubtsOf(siteId: string, gaugeId: string | null): readonly Place[] {
-    const { bySite: own, byPart, byGauge, ofAll, ofProgrammeDemand } = this.doubts;
+  targetOf(siteClass: string | null): Target | null {
+    return siteClass === null ? null : (this.targets.get(siteClass) ?? null);
+  }
+
+  sourceOf(secondSourceId: string | null): SecondSourceFacts | null {
+    return secondSourceId === null ? null : (this.sources.get(secondSourceId) ?? null);
+  }
+
+  presenceOf(calendarId: string | null): PresenceCalendar | null {
+    return calendarId === null ? null : (this.calendars.get(calendarId) ?? null);
+  }
+
+  doubtsOf({ siteId, gaugeId, siteClass, calendarId, secondSourceId }: NamedBySite): readonly Place[] {
+    const { bySite: own, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
       ...[...parts].flatMap((partId) => byPart.get(partId) ?? []),
       ...(byGauge.get(gaugeId ?? '') ?? []),
+      ...(byClass.get(siteClass ?? '') ?? []),
+      ...(byCalendar.get(calendarId ?? '') ?? []),
+      ...(bySource.get(secondSourceId ?? '') ?? []),
       ...(this.hasOwnDemand(siteId) ? [] : ofProgrammeDemand),
       ...ofAll,
     ];
@@ -116,6 +202,34 @@ function rationFacts(values: {
   return Object.values(ration).every((share) => share === null) ? null : ration;
 }
 
+/** All about a site that stands in other tables than its own row. */
+function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
+  const { siteId, siteClass } = named;
+  return {
+    secondSource: joiner.sourceOf(named.secondSourceId),
+    presence: joiner.presenceOf(named.calendarId),
+    siteClass,
+    target: joiner.targetOf(siteClass),
+    roofs: joiner.roofsOf(siteId),
+    tanks: joiner.tanksOf(siteId),
+    demand: joiner.demandOf(siteId),
+    doubts: joiner.doubtsOf(named),
+  };
+}
+
+/** Of a site whose row could not be used, all that a row would say. */
+const unknown = {
+  people: null,
+  peopleCountedOn: null,
+  households_count: null,
+  growthFraction_per_year: null,
+  designYear: null,
+  gaugeId: null,
+  rainFactor: 1,
+  handOverDay: null,
+  ration: null,
+} as const;
+
 /**
  * What is the engine told of each site? Its own row with its roofs, diverters, tanks and demand; the programme's demand where it
  * has none; and the places that put it in doubt. A site whose row could not be used still stands, with nothing known of it.
@@ -123,29 +237,40 @@ function rationFacts(values: {
  * @param tables - the tables as they were read
  * @param unlinked - rows and cells whose links lead nowhere
  * @param doubts - places by what they put in doubt
+ * @param settings - the programme's settings
  * @returns the sites, in the order of their table
  * @law a site in the table is in the facts
  * @definition ours
  */
-export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts): readonly SiteFacts[] {
-  const joiner = new SiteJoiner(tables, unlinked, doubts);
-  const around = (siteId: string, gaugeId: string | null) => ({
-    roofs: joiner.roofsOf(siteId),
-    tanks: joiner.tanksOf(siteId),
-    demand: joiner.demandOf(siteId),
-    doubts: joiner.doubtsOf(siteId, gaugeId),
-  });
+export function joinSites(
+  tables: TablesRead,
+  unlinked: ReadonlySet<string>,
+  doubts: Doubts,
+  settings: DesignSettings,
+): readonly SiteFacts[] {
+  const joiner = new SiteJoiner(tables, unlinked, doubts, settings);
+  const around = (named: NamedBySite) => aroundSite(joiner, named);
   const known = (tables.sites?.rows ?? []).map(({ row, values }) => ({
     row,
     site: {
       siteId: values.siteId!,
       name: values.name ?? values.siteId!,
       people: values.people,
+      peopleCountedOn: values.peopleCountedOn,
+      households_count: values.households,
+      growthFraction_per_year: values.growthFraction_per_year,
+      designYear: values.designYear,
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
       ration: rationFacts(values),
-      ...around(values.siteId!, values.gaugeId),
+      ...around({
+        siteId: values.siteId!,
+        gaugeId: values.gaugeId,
+        siteClass: values.siteClass,
+        calendarId: values.presenceCalendar,
+        secondSourceId: values.secondSourceId,
+      }),
     },
   }));
   const ids = new Set(known.map(({ site }) => site.siteId));
@@ -153,8 +278,8 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null, ration: null };
-    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId, null) } }];
+    const nothingNamed = { siteId, gaugeId: null, siteClass: null, calendarId: null, secondSourceId: null };
+    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);
 }

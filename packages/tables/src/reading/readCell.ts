@@ -5,6 +5,7 @@ import { readGuarded } from './apostrophe.ts';
 import { bare, hiddenIn, withoutHidden } from './hiddenCharacters.ts';
 import { nearest } from './nearest.ts';
 import { type DateOrder, readDate } from './readDate.ts';
+import { likelyMonthDay, readMonthDay, readMonths } from './readMonths.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
 import { writtenDegrees } from './writtenDegrees.ts';
@@ -147,6 +148,8 @@ function readChoice<T>(cell: Cell<T>): CellReading<T> {
  * @returns the value [unit of the column] or null, and the fault or null
  * @problem cell.other_unit - so small that another unit is meant
  * @problem cell.degrees_written - degrees with minutes, or with a letter for the side of the world
+ * @problem cell.not_a_month_day - a spreadsheet may have made a date of it
+ * @problem cell.not_months - not months by number
  * @problem cell.unusual - outside the usual range; the value is used
  * @law never throws, never gives NaN
  * @definition ours: docs/tables.md
@@ -168,6 +171,15 @@ function readOther<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
     case 'choice':
     case 'yesNo':
       return readChoice(cell);
+    case 'monthDay': {
+      const value = readMonthDay(cell.text);
+      const likely = likelyMonthDay(cell.text) ?? '';
+      return value === null ? cell.unused('cell.not_a_month_day', { likely }) : cell.used(value);
+    }
+    case 'months': {
+      const value = readMonths(cell.text);
+      return value === null ? cell.unused('cell.not_months') : cell.used(value);
+    }
     case 'time':
       return cell.used(cell.text, null, false, 'cell.not_a_time');
     case 'date': {

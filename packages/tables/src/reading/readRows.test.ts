@@ -14,8 +14,8 @@ describe('readRows', () => {
   it('gives typed values with their row numbers', () => {
     const { rows, count, usable } = read('S1,drinking,7.5,yes', ',washing,5,no');
     expect(rows.map(({ row, values }) => ({ row, ...values }))).toEqual([
-      { row: 2, siteId: 'S1', purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true },
-      { row: 3, siteId: null, purpose: 'washing', litres_per_person_per_day: 5, judged: false },
+      { row: 2, siteId: 'S1', purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true, months: null },
+      { row: 3, siteId: null, purpose: 'washing', litres_per_person_per_day: 5, judged: false, months: null },
     ]);
     expect([count, usable]).toEqual([2, true]);
   });

@@ -68,6 +68,9 @@ class SettingsReader {
   }
 }
 
+/** Settings that may be null. */
+type Nullable = 'waterYearStartMonth' | 'growthFraction_per_year' | 'people_per_household';
+
 function readTarget(reader: SettingsReader, value: unknown): Target {
   const standard = defaultSettings.target;
   if (value === undefined) return standard;
@@ -102,9 +105,10 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     return { settings: defaultSettings, problems: reader.problems };
   }
   reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
-  const number = (
-    key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth' | 'gapFilling' | 'dayOrder'>,
-  ) => reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | Nullable | 'gapFilling' | 'dayOrder'>) =>
+    reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const numberOrNull = (key: Nullable) =>
+    reader.take<number | null>(key, given[key], settingsColumns[key], defaultSettings[key]);
   const settings: DesignSettings = {
     programme: reader.take('programme', given['programme'], settingsColumns.programme, defaultSettings.programme),
     target: readTarget(reader, given['target']),
@@ -115,14 +119,12 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     seed: number('seed'),
     missingDays_fraction: number('missingDays_fraction'),
     leastYears: number('leastYears'),
-    waterYearStartMonth: reader.take<number | null>(
-      'waterYearStartMonth',
-      given['waterYearStartMonth'],
-      settingsColumns.waterYearStartMonth,
-      defaultSettings.waterYearStartMonth,
-    ),
+    waterYearStartMonth: numberOrNull('waterYearStartMonth'),
     gapFilling: reader.take('gapFilling', given['gapFilling'], settingsColumns.gapFilling, defaultSettings.gapFilling),
     dayOrder: reader.take('dayOrder', given['dayOrder'], settingsColumns.dayOrder, defaultSettings.dayOrder),
+    designAfterHandOver_years: number('designAfterHandOver_years'),
+    growthFraction_per_year: numberOrNull('growthFraction_per_year'),
+    people_per_household: numberOrNull('people_per_household'),
   };
   return { settings, problems: reader.problems };
 }

@@ -74,6 +74,8 @@ export const tableProblems = {
   'cell.date_serial': 'blocker', // readings: the date a spreadsheet means by it
   'cell.not_a_date': 'blocker',
   'cell.not_a_time': 'blocker',
+  'cell.not_a_month_day': 'blocker', // likely: the day, month-day, or ''
+  'cell.not_months': 'blocker',
   'cell.not_a_choice': 'blocker', // choices, likely
   'cell.not_a_currency': 'blocker',
   'cell.unsafe_id': 'blocker',
@@ -94,6 +96,10 @@ export const tableProblems = {
   'link.unknown_part': 'blocker',
   'link.part_not_tank': 'blocker', // kind
   'link.joined_to_itself': 'blocker',
+  'link.unknown_calendar': 'blocker',
+  'link.unknown_second_source': 'blocker',
+  'link.periods_overlap': 'blocker', // value: the calendar; other: the row of the period it overlaps with
+  'link.class_unused': 'note', // value: a class that no site has
   'link.not_checked': 'warning', // value: the table; expected: the table that could not be read; count of rows
   'link.ids_differ_by_case': 'warning', // value, other
   // Rain files.

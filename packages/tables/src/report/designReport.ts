@@ -1,6 +1,6 @@
 import { dayOrders, gapFillings } from '@eavewell/engine';
 import { z } from 'zod';
-import { day, notUsed, problem } from './parts.ts';
+import { day, notUsed, problem, target } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
 import { siteReport } from './site.ts';
 
@@ -9,11 +9,7 @@ export const designSchemaVersion = 2;
 
 const settings = z.strictObject({
   programme: z.string(),
-  target: z.strictObject({
-    daysMet_fraction: z.number(),
-    longestDryRun_days: z.number(),
-    goodYears_fraction: z.number(),
-  }),
+  target,
   litres_per_person_per_day: z.number(),
   firstFlush_mm: z.number(),
   range_fraction: z.number(),
@@ -24,6 +20,9 @@ const settings = z.strictObject({
   waterYearStartMonth: z.int().nullable(),
   gapFilling: z.enum(gapFillings),
   dayOrder: z.enum(dayOrders),
+  designAfterHandOver_years: z.int(),
+  growthFraction_per_year: z.number().nullable(),
+  people_per_household: z.number().nullable(),
 });
 
 const gaugeRain = z.strictObject({

@@ -65,6 +65,13 @@ export const workingLine = z
   })
   .meta({ id: 'workingLine' });
 
+/** What "enough water" means. */
+export const target = z.strictObject({
+  daysMet_fraction: z.number(),
+  longestDryRun_days: z.number(),
+  goodYears_fraction: z.number(),
+});
+
 /** A row or a cell that was not used. */
 export const notUsed = z
   .strictObject({

@@ -51,12 +51,21 @@ const remedy = z
   })
   .meta({ id: 'remedy' });
 
-const reason = z.enum(['assumed', 'record', 'noTanks', 'tank', 'water', 'apart']);
+const reason = z.enum(['assumed', 'growth', 'record', 'noTanks', 'tank', 'water', 'apart']);
+
+const peopleCarried = z
+  .strictObject({
+    verdict: z.enum(['holds', 'tight']).describe('What the site is with so many.'),
+    carried_people: z.int(),
+    others_people: z.int(),
+  })
+  .describe('The most people of the design year it carries as it stands; the others need water from another site.');
 
 /** What would mend one site. */
 export const siteRemedies = z.strictObject({
   ranked: z.array(remedy).describe('The first is the smallest change that mends it.'),
   notMended: reason.nullable().describe('Why none makes it hold; null where one does.'),
+  peopleCarried: peopleCarried.nullable(),
   leaveIt: z
     .strictObject({
       tankIds: z.array(z.string()).nullable().describe('Where it is told of some of the tanks; null: of all.'),

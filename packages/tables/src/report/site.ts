@@ -1,6 +1,6 @@
-import { dayOrders } from '@eavewell/engine';
+import { dayOrders, secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
-import { day, problem, range, stationVerdict, verdict, workingLine } from './parts.ts';
+import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
 
 const dryRun = z
@@ -35,6 +35,19 @@ const firstService = z
 
 const tankIds = z.array(z.string()).describe('A tank, or tanks joined at the foot.');
 
+const secondSource = z
+  .strictObject({
+    secondSourceId: z.string(),
+    name: z.string(),
+    kind: z.enum(secondSourceKinds),
+    days_per_year: z.number().describe('Days on which judged litres come from it; they are not dry.'),
+    given_L_per_year: z.number(),
+    aloneVerdict: verdict,
+    aloneGoodYears: z.int(),
+    aloneDryDays_per_year: z.number(),
+  })
+  .describe('What the tank leaves to the second source, and what it would do without it.');
+
 /** What the storage station found of one body of water. */
 export const storage = z
   .strictObject({
@@ -64,7 +77,9 @@ export const storage = z
       .nullable()
       .describe('Smallest of the catalogue that holds, where no exact size is known.'),
     tankVolume_L: z.number(),
-    judgedDemand_L_per_day: z.number(),
+    judgedDemand_L_per_day: z.number().describe('Mean over the days of the year.'),
+    judgedDemandHighest_L_per_day: z.number().describe('Of the day that asks for most.'),
+    askedDays_per_year: z.number().describe('Days on which judged litres are asked, in a mean judged year.'),
     otherDemand_L_per_day: z.number(),
     inflow_L_per_year: z.number(),
     judgedYears: z.int(),
@@ -89,6 +104,7 @@ export const storage = z
     tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do, or noExactSize.'),
     tankToHold_L: z.number().nullable().describe('Smallest tank that would hold; null: this one does, or none would.'),
     judgedAlone: size.nullable().describe('This tank with nothing asked but the judged litres, where it is short.'),
+    secondSource: secondSource.nullable(),
     cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
     lacks: z
       .enum(['tank', 'water', 'ration'])
@@ -117,10 +133,12 @@ export const series = z
       .array(z.enum(['measured', 'filled', 'neighbours', 'unknown']))
       .describe('filled: from other years. neighbours: filled from neighbouring gauges.'),
     inflow_L: daily,
+    judgedAsked_L: daily.describe('Asked for the judged purposes.'),
     content_L: daily.describe('At the end of the day.'),
     judgedTaken_L: daily,
     otherTaken_L: daily,
     spill_L: daily,
+    secondSource_L: daily.describe('Judged litres from the second source.'),
     dry: z.array(z.boolean()),
   })
   .describe('Only with --series.')
@@ -131,8 +149,12 @@ export const siteReport = z
   .strictObject({
     siteId: z.string(),
     name: z.string(),
-    people: z.int().nullable(),
+    people: z.int().nullable().describe('As counted, or made from the households.'),
+    design_people: z.int().nullable().describe('In the design year: those it is judged for.'),
     gaugeId: z.string().nullable(),
+    siteClass: z.string().nullable(),
+    target: target.describe('What it was judged by.'),
+    targetFrom: z.enum(['programme', 'class']).describe('Whose target that is.'),
     verdict,
     stations: z.strictObject({
       roof: stationVerdict,

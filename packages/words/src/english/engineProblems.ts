@@ -2,6 +2,7 @@ import type { EngineProblemCode } from '@eavewell/engine';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { numbers } from './numbers.ts';
+import { peopleSentences } from './peopleProblems.ts';
 import { place } from './place.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
@@ -162,7 +163,6 @@ const site = {
       `The figure ${t.text('value')}${t.text('of') === '' ? '' : ` of ${t.text('of')}`} is no measure of anything real.`,
       'Measure again, or leave it empty where it is not known.',
     ),
-  'site.people_unknown': () => say('How many people drink here is not known.', 'Fill in people in sites.csv.'),
   'site.gauge_unknown': (t) =>
     say(
       t.text('gaugeId').startsWith('(') ? 'No gauge is named.' : `There is no gauge ${t.text('gaugeId')}.`,
@@ -276,14 +276,7 @@ const site = {
           'A mark for rationing is given, but not what is still given below it.',
           'Fill in rationedJudged_fraction or rationedOther_fraction in sites.csv (0 for nothing), or empty the mark.',
         ),
-  'site.demand_assumed': (t) =>
-    say(
-      `No demand is given; ${amount(t, ['litres_per_person_per_day', 'used', 'value'], 'L_per_person_per_day', 'the setting')} is used for drinking and cooking.`,
-      'Add demand.csv if more is promised.',
-    ),
-  'site.no_judged_demand': () =>
-    say('No purpose of the demand is judged.', 'Mark drinking and cooking "yes" under judged in demand.csv.'),
 } satisfies Partial<Sentences<EngineProblemCode>>;
 
 /** One sentence for every problem the engine finds. */
-export const engineProblemSentences: Sentences<EngineProblemCode> = { ...rain, ...site };
+export const engineProblemSentences: Sentences<EngineProblemCode> = { ...rain, ...site, ...peopleSentences };

@@ -14,6 +14,8 @@ const held: StorageFinding = {
   catalogueForTarget_L: null,
   catalogueToHold_L: null,
   tankVolume_L: 12000,
+  judgedDemandHighest_L_per_day: 675,
+  askedDays_per_year: 365.25,
   judgedDemand_L_per_day: 675,
   otherDemand_L_per_day: 405,
   inflow_L_per_year: 495_000,
@@ -33,6 +35,7 @@ const held: StorageFinding = {
   tankForTarget_L: 10_350,
   tankToHold_L: null,
   judgedAlone: null,
+  secondSource: null,
   cappedBy: null,
   lacks: null,
   longestRun: null,
@@ -87,12 +90,23 @@ describe('findings in words', () => {
     );
   });
 
+  it('puts the target of a class in short words', () => {
+    const target = { daysMet_fraction: 0.99, longestDryRun_days: 2, goodYears_fraction: 0.9 };
+    expect(english.findings.classTarget('clinic', target)).toBe(
+      'Target of clinic: 99 % of days, no dry run over 2 days in 9 years of 10',
+    );
+  });
+
   it('names the tank that is worst off, and says what the others are', () => {
     const site = {
       siteId: 'S1',
       name: 'Anywhere',
       people: 100,
+      design_people: 100,
       gaugeId: 'G',
+      siteClass: null,
+      target: defaultSettings.target,
+      targetFrom: 'programme',
       verdict: 'short',
       stations: { roof: 'notJudged', gutter: 'notJudged', storage: 'short', unit: 'notJudged', tap: 'notJudged' },
       firstService: null,
@@ -113,7 +127,11 @@ describe('findings in words', () => {
       siteId: 'S1',
       name: 'Anywhere',
       people: null,
+      design_people: null,
       gaugeId: null,
+      siteClass: null,
+      target: defaultSettings.target,
+      targetFrom: 'programme',
       verdict: 'unknown',
       stations: { roof: 'notJudged', gutter: 'notJudged', storage: 'unknown', unit: 'notJudged', tap: 'notJudged' },
       storages: [],

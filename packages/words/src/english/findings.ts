@@ -71,13 +71,26 @@ function rationed(f: StorageFinding): string {
   return ` Rationed on ${numbers.daysAYear(f.rationedDays_per_year)}.`;
 }
 
+/** What comes from the second source, and what the tank does without it. */
+function fromSource({ secondSource, judgedYears }: StorageFinding): string {
+  if (secondSource === null) return '';
+  const { kind, name, days_per_year, aloneGoodYears } = secondSource;
+  const from = `${capital(numbers.daysAYear(days_per_year))} from the ${kind} (${name})`;
+  return ` ${from}; without it enough water in ${numbers.ofYears(aloneGoodYears, judgedYears)}.`;
+}
+
 function tight(f: StorageFinding): string {
+  if (f.cappedBy === 'site.second_source') {
+    const tank =
+      f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold without it.`;
+    return `Meets the target, but not from the roof alone: ${goodYears(f)}.${tank}`;
+  }
   if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
   return `Meets the target, but not surely: ${goodYears(f)}.${tankToHold(f)}`;
 }
 
 function storage(f: StorageFinding): string {
-  return `${storedText(f)}${rationed(f)}`;
+  return `${storedText(f)}${rationed(f)}${fromSource(f)}`;
 }
 
 function storedText(f: StorageFinding): string {
@@ -104,10 +117,17 @@ function yearsShare(fraction: number): string {
   return share ? `in ${share[0]} years of ${share[1]}` : `in ${numbers.percent(fraction)} of years`;
 }
 
+function targetDays(t: Target): string {
+  return t.daysMet_fraction >= 1 ? 'every day' : `${numbers.percent(t.daysMet_fraction)} of days`;
+}
+
 function target(t: Target): string {
-  const share = t.daysMet_fraction >= 1 ? 'every day' : `${numbers.percent(t.daysMet_fraction)} of days`;
   const run = numbers.days(t.longestDryRun_days);
-  return `enough water on ${share}, and no dry run over ${run} ${yearsShare(t.goodYears_fraction)}. A year with enough water has no dry run over ${run}`;
+  return `enough water on ${targetDays(t)}, and no dry run over ${run} ${yearsShare(t.goodYears_fraction)}. A year with enough water has no dry run over ${run}`;
+}
+
+function classTarget(siteClass: string, t: Target): string {
+  return `Target of ${siteClass}: ${targetDays(t)}, no dry run over ${numbers.days(t.longestDryRun_days)} ${yearsShare(t.goodYears_fraction)}`;
 }
 
 /** What a water year is called, where it is not a calendar year. */
@@ -150,4 +170,4 @@ function site(design: SiteDesign, reason: string | null): string {
   return reason === null ? 'Not enough facts for a verdict.' : `No verdict. ${reason}`;
 }
 
-export const findings: FindingWords = { storage, site, tanksNamed, target, waterYear };
+export const findings: FindingWords = { storage, site, tanksNamed, target, classTarget, waterYear };

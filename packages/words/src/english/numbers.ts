@@ -1,4 +1,4 @@
-import type { Range } from '@eavewell/engine';
+import { calendarDay, dayIndexOf, type Range } from '@eavewell/engine';
 import { dateParts, dayFigure, enoughLitres, exactFigure, figure, fixedFigure, wholeFigure } from '../numbers.ts';
 import type { NumberWords } from '../numberWords.ts';
 
@@ -37,6 +37,7 @@ const unitWords: Readonly<Record<string, readonly [one: string, many: string]>> 
   years: ['year', 'years'],
   people: ['person', 'people'],
   person: ['person', 'people'],
+  household: ['household', 'households'],
   draws: ['draw', 'draws'],
   number: ['', ''],
   count: ['', ''],
@@ -64,6 +65,12 @@ function percent(value_fraction: number): string {
   return `${figure(cut)} %`;
 }
 
+/** A calendar day of a year without 29 February. */
+function dayOfYear(value: number): string {
+  const { month, day } = calendarDay(dayIndexOf(2001, 1, 1) + value - 1);
+  return `${day} ${monthNames[month - 1] ?? '?'}`;
+}
+
 function quantity(value: number | string | Range | null, unit: string, exactly: boolean): string {
   if (value === null) return 'none';
   if (typeof value === 'object') {
@@ -73,6 +80,7 @@ function quantity(value: number | string | Range | null, unit: string, exactly: 
   }
   if (typeof value === 'string') return dateParts(value) ? date(value) : value;
   if (unit === 'fraction') return percent(value);
+  if (unit === 'dayOfYear') return dayOfYear(value);
   if (unit === 'month') return monthNames[value - 1] ?? String(value);
   if (exactly) return withUnit(exactFigure(value), unit);
   return withUnit(/^day/.test(unit) ? dayFigure(value) : figure(value), unit);

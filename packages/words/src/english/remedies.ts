@@ -3,6 +3,7 @@ import type {
   LeaveIt,
   NoCostReason,
   NotMendedReason,
+  PeopleCarried,
   Remedy,
   RemedyChange,
   RemedyCost,
@@ -68,6 +69,8 @@ function smallest(one: Remedy): string {
 
 const reasons: Readonly<Record<NotMendedReason, string>> = {
   assumed: 'how much of a roof is guttered is not known, so survey that first',
+  growth:
+    'growth of people is stated and cannot be reckoned with, so fill in when they were counted and the design year',
   record: 'the record of rain is too short for any site to hold',
   noTanks: 'the catalogue has no tank',
   tank: 'no tank of the catalogue, nor two, is large enough',
@@ -82,6 +85,12 @@ function notMended(reason: NotMendedReason): string {
 function leaveIt(year: LeaveIt): string {
   const where = year.tankIds === null ? '' : `, at ${findings.tanksNamed(year.tankIds)}`;
   return `Leave it, and tell the community: a year like ${year.waterYear} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short${where}.`;
+}
+
+function peopleCarried({ verdict, carried_people, others_people }: PeopleCarried): string {
+  const others =
+    others_people === 1 ? 'the other one needs' : `the other ${numbers.quantity(others_people, 'number')} need`;
+  return `As it stands it ${verdict === 'holds' ? 'holds' : 'is tight'} for ${numbers.people(carried_people)}; ${others} water from a site of their own, at a cost not known here.`;
 }
 
 const kinds: Readonly<Record<ChangeKind, string>> = {
@@ -111,6 +120,7 @@ export const remedies: RemedyWords = {
   whyNoCost: (reason) => `Cost not known: ${noCost[reason]}.`,
   notMended,
   leaveIt,
+  peopleCarried,
   kindsTogether,
   costs,
   heading: 'What would mend it',

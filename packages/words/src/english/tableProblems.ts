@@ -1,6 +1,7 @@
 import type { TableProblemCode } from '@eavewell/tables';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
+import { calendarSentences } from './calendarProblems.ts';
 import { columnSentences } from './columnProblems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
@@ -302,6 +303,7 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...link,
   ...other,
   ...columnSentences,
+  ...calendarSentences,
   ...mixUpSentences,
   ...stationProblemSentences,
   ...positionProblemSentences,

@@ -28,9 +28,21 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     formula:
       'tanks joined at the foot; their roofs, and people × the share who draw from them. The next steps are theirs',
   },
+  'people.designYear': {
+    label: 'People of the design year',
+    formula: 'people as counted × (1 + growth) ^ (design year − year counted), rounded up',
+  },
+  'people.presence': {
+    label: 'People who are there',
+    formula: 'share of the people who are there, a mean over the days of the year; everyone on days without a period',
+  },
+  'people.highestDemand': {
+    label: 'Asked on the day that asks for most',
+    formula: 'people × share who are there × litres a person a day of the purposes of that day',
+  },
   'people.judgedDemand': {
     label: 'Asked for drinking and cooking',
-    formula: 'people × litres a person a day, judged purposes',
+    formula: 'people × litres a person a day, judged purposes; the mean of the year where it changes',
   },
   'people.otherDemand': {
     label: 'Asked for other purposes',
@@ -59,7 +71,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     formula:
       'the judged years, and one beyond the driest and the wettest, drawn again many times; the middle of the draws, wider for few years',
   },
-  'storage.daysMet': { label: 'Days with enough water', formula: '1 − dry days ÷ judged days' },
+  'storage.daysMet': {
+    label: 'Days with enough water',
+    formula: '1 − dry days ÷ judged days on which drinking and cooking water is asked',
+  },
   'storage.goodYears': { label: 'Good years', formula: 'judged years without a dry run over the limit' },
   'storage.goodYearsRange': {
     label: 'Good years, likely',
@@ -99,6 +114,10 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     label: 'Dry days at the generous end',
     formula: 'the same, with the rain let in before people draw and before it spills',
   },
+  'storage.secondSource': {
+    label: 'Days from the second source',
+    formula: 'days in its months on which the tank lacks judged litres ÷ judged years; such a day is not dry',
+  },
   'storage.firstService': {
     label: 'Wait for the first day of service',
     formula: 'from an empty tank on hand-over day to the first day wholly served; the middle one of the years',
@@ -113,6 +132,8 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
 /** Names of inputs that the words themselves do not give away. */
 const inputs: Readonly<Record<string, string>> = {
   people: 'counted',
+  firstDayOfPeriod: 'from',
+  lastDayOfPeriod: 'to',
   peopleShare: 'share who draw here',
   tankVolume: 'tank',
   judgedDemand: 'asked',

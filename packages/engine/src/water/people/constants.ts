@@ -20,3 +20,12 @@ export const serviceLevels_L_per_person_per_day = { basic: 20, intermediate: 50,
 
 /** What the judged purpose is called where the programme's default stands for it. */
 export const defaultPurpose = 'drinking and cooking';
+
+/** Days of a calendar year without 29 February, which asks what 28 February does [count]. Source: the Gregorian calendar. */
+export const daysOfYear_count = 365;
+
+/** What people may be over a whole number by, to the last bits of rounding, before they are rounded up [count]. Ours. */
+export const headcountSlack_count = 1e-9;
+
+/** Months of a year [count]. Source: the Gregorian calendar. */
+export const months_count = 12;

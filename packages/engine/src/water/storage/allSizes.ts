@@ -130,7 +130,7 @@ function runAllSizes(balance: Balance, rules: SizeRules, kept: Kept): SizesRun {
 
 /** The days of one stretch. */
 function runStretch(
-  { inflow_L, judged_L, other_L }: Balance,
+  { inflow_L, judged_L, other_L, covered }: Balance,
   rules: SizeRules,
   { otherCritical_L, tankVolume_L }: Kept,
   stretch: Stretch,
@@ -150,7 +150,9 @@ function runStretch(
     const direct = drawFirst ? 0 : Math.min(judged, inflow);
     const directOther = drawFirst ? 0 : Math.min(other, inflow - direct);
     asked_L += judged - direct;
-    critical_L[day] = judged > direct ? content.draw(judged - direct, true, tankVolume_L) : 0;
+    const critical = judged > direct ? content.draw(judged - direct, true, tankVolume_L) : 0;
+    // A second source takes what is missing: the tank is drawn from all the same, and the day is dry in none.
+    critical_L[day] = covered?.[day] === 1 ? 0 : critical;
     const otherCritical = other > directOther ? content.draw(other - directOther, false, 0) : 0;
     if (otherCritical > enough_L) otherShortDays++;
     if (otherCritical_L) otherCritical_L[day] = otherCritical;

@@ -10,10 +10,12 @@ describe('reading the curve', () => {
 
   it('counts only judged years, and says null where no tank would do', () => {
     const critical = Float64Array.of(4, 8, Infinity, Infinity);
-    expect(tankForDays(critical, [year(2001, 0, 2), year(2002, 2, 4, false)], 1)).toBe(8);
-    expect(tankForDays(critical, [year(2001, 0, 2), year(2002, 2, 4)], 1)).toBeNull();
-    expect(tankForDays(critical, [year(2001, 0, 2), year(2002, 2, 4)], 0.5)).toBe(8);
-    expect(tankForDays(critical, [year(2001, 0, 4, false)], 0.5)).toBeNull();
+    expect(tankForDays(critical, [year(2001, 0, 2), year(2002, 2, 4, false)], 2, 1)).toBe(8);
+    expect(tankForDays(critical, [year(2001, 0, 2), year(2002, 2, 4)], 4, 1)).toBeNull();
+    expect(tankForDays(critical, [year(2001, 0, 2), year(2002, 2, 4)], 4, 0.5)).toBe(8);
+    // Two of the four days ask for nothing: half of the other two may be dry.
+    expect(tankForDays(Float64Array.of(0, 8, 0, 5), [year(2001, 0, 4)], 2, 0.5)).toBe(5);
+    expect(tankForDays(critical, [year(2001, 0, 4, false)], 0, 0.5)).toBeNull();
     expect(tankForRuns(Float64Array.of(3, Infinity, 5), 0.8)).toBeNull();
   });
 

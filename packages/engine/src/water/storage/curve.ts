@@ -48,13 +48,27 @@ export function dryDaysAt(
 }
 
 /**
- * How many days do the judged years have?
+ * On how many days of the judged years are judged litres asked? Nobody goes without on a day on which nobody asks, so such days
+ * neither help nor hurt a share of days.
  *
+ * @param judged_L - judged litres asked by day [L]
  * @param years - the record's water years
- * @returns days in judged years [day], whole
- * @definition sum over the judged years
+ * @returns days with a demand above 0 in judged years [day], whole
+ * @definition count over the judged years
+ * @example
+ * askedDaysOf(Float64Array.of(5, 0, 5), [{ label: 2001, from: 0, to: 3, missing_days: 0, judged: true }]) // → 2
  */
-export function judgedDays(years: readonly WaterYear[]): number {
+export function askedDaysOf(judged_L: Float64Array, years: readonly WaterYear[]): number {
+  let asked = 0;
+  for (const year of years) {
+    if (!year.judged) continue;
+    for (let day = year.from; day < year.to; day++) if (judged_L[day]! > 0) asked++;
+  }
+  return asked;
+}
+
+/** How many days the judged years have [day]. */
+function judgedDays(years: readonly WaterYear[]): number {
   return years.reduce((days, year) => days + (year.judged ? year.to - year.from : 0), 0);
 }
 
@@ -63,15 +77,17 @@ export function judgedDays(years: readonly WaterYear[]): number {
  *
  * @param critical_L - critical volume by day [L]
  * @param years - the record's water years; those not judged do not count
- * @param daysMet_fraction - share of days wanted [fraction], 0 to 1
+ * @param askedDays - days of the judged years on which judged litres are asked [day], whole
+ * @param daysMet_fraction - share of them wanted [fraction], 0 to 1
  * @returns volume [L], or null where no tank would do or no year is judged
  * @definition the (allowed dry days + 1)-th largest critical volume
  * @example
- * tankForDays(Float64Array.of(0, 3, 5, 9), [{ label: 2001, from: 0, to: 4, missing_days: 0, judged: true }], 0.75) // → 5
+ * tankForDays(Float64Array.of(0, 3, 5, 9), [{ label: 2001, from: 0, to: 4, missing_days: 0, judged: true }], 4, 0.75) // → 5
  */
 export function tankForDays(
   critical_L: Float64Array,
   years: readonly WaterYear[],
+  askedDays: number,
   daysMet_fraction: number,
 ): number | null {
   const days = judgedDays(years);
@@ -83,7 +99,7 @@ export function tankForDays(
     judged.set(critical_L.subarray(year.from, year.to), end);
     end += year.to - year.from;
   }
-  const allowed = Math.floor(days * (1 - daysMet_fraction) + roundingSlack_count);
+  const allowed = Math.floor(askedDays * (1 - daysMet_fraction) + roundingSlack_count);
   return allowed >= days ? 0 : finiteOrNull(kthSmallest(judged, days - allowed));
 }
 

@@ -9,6 +9,10 @@ export interface Balance {
   readonly judged_L: Float64Array;
   /** Asked for all other purposes, served after [L]. */
   readonly other_L: Float64Array;
+  /** 1 on a day on which a second source gives what judged litres are missing: it is never dry. Left out: there is none. */
+  readonly covered?: Uint8Array | undefined;
+  /** Judged litres asked in all, where part of them is met before `judged_L` [L]. Left out: `judged_L` is all. */
+  readonly asked_L?: Float64Array;
 }
 
 /** How a record is run through a tank. */
@@ -38,7 +42,7 @@ export interface TankSeries {
 
 /** What one tank does with a balance, counted over the last pass. */
 export interface TankRun {
-  /** 1 on a day whose judged litres were not wholly met. */
+  /** 1 on a day whose judged litres were not wholly met, neither by the tank nor by a second source. */
   readonly dry: Uint8Array;
   /** Days on which the other purposes were not wholly met. */
   readonly otherShortDays: number;
@@ -67,7 +71,7 @@ export interface TankRun {
  */
 // long: the three orders share one loop, so that the arithmetic of a day stands in one place
 export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules, keepSeries = false): TankRun {
-  const { inflow_L, judged_L, other_L } = balance;
+  const { inflow_L, judged_L, other_L, covered } = balance;
   const days = inflow_L.length;
   const passes = rules.passes;
   const isMet = 1 - metSlack_fraction;
@@ -97,7 +101,7 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
       const taken = judgedTaken + otherTaken;
       const offered = available - taken + (1 - rainFirst) * inflow;
       content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
-      if (judgedTaken < judged * isMet) dry[day] = 1;
+      if (judgedTaken < judged * isMet && covered?.[day] !== 1) dry[day] = 1;
       if (otherTaken < other * isMet) otherShortDays++;
       if (isRationed) rationedDays++;
       judgedTotal += judgedTaken;
@@ -126,23 +130,25 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
 }
 
 /** Some days of a balance, as a balance. The arrays are views. */
-export function daysOf({ inflow_L, judged_L, other_L }: Balance, from: number, to: number): Balance {
+export function daysOf({ inflow_L, judged_L, other_L, covered }: Balance, from: number, to: number): Balance {
   return {
     inflow_L: inflow_L.subarray(from, to),
     judged_L: judged_L.subarray(from, to),
     other_L: other_L.subarray(from, to),
+    covered: covered?.subarray(from, to),
   };
 }
 
 /** A balance that begins on another day and ends on the day before it: the record is a loop. */
-export function turnedTo({ inflow_L, judged_L, other_L }: Balance, start: number): Balance {
+export function turnedTo({ inflow_L, judged_L, other_L, covered }: Balance, start: number): Balance {
   const turned = (values: Float64Array) => {
     const all = new Float64Array(values.length);
     all.set(values.subarray(start));
     all.set(values.subarray(0, start), values.length - start);
     return all;
   };
-  return { inflow_L: turned(inflow_L), judged_L: turned(judged_L), other_L: turned(other_L) };
+  const days = covered?.map((_, day) => covered[(start + day) % covered.length]!);
+  return { inflow_L: turned(inflow_L), judged_L: turned(judged_L), other_L: turned(other_L), covered: days };
 }
 
 function emptySeries(days: number): TankSeries {

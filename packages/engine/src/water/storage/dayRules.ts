@@ -48,6 +48,7 @@ export function balanceUnder(balance: Balance, rules: RunRules): Balance {
   const directOther = (day: number) => Math.min(other_L[day]!, inflow_L[day]! - direct(day));
   return {
     ...balance,
+    asked_L: judged_L,
     inflow_L: inflow_L.map((inflow, day) => inflow - direct(day) - directOther(day)),
     judged_L: judged_L.map((judged, day) => judged - direct(day)),
     other_L: other_L.map((other, day) => other - directOther(day)),

@@ -49,6 +49,21 @@ describe('firstServiceDay', () => {
     ).toBeNull();
   });
 
+  it('does not count a day on which nothing is asked, and keeps its rain for the first day on which something is', () => {
+    // Nobody is there for the first 30 days; 60 L a day come on three of them, and 20 L a day go to other purposes.
+    const balance = balanceOf((day) => (day >= 10 && day < 13 ? 60 : 0), 100);
+    balance.judged_L.forEach((_, day) => {
+      if (day % 365 < 30) balance.judged_L[day] = 0;
+    });
+    const handOver = readIsoDay('2026-01-01')!;
+    expect(firstServiceDay(balance, first, 1000, handOver)?.wait_days).toBe(30);
+    balance.other_L.forEach((_, day) => {
+      if (day % 365 < 30) balance.other_L[day] = 20;
+    });
+    // 180 L less 20 L on each of the two following rain days and on every day from 14 January on: nothing is left, nor ever enough.
+    expect(firstServiceDay(balance, first, 1000, handOver)).toBeNull();
+  });
+
   it('takes a hand-over on 29 February on the 28th where there is none', () => {
     const balance = balanceOf((day) => (day === 59 ? 200 : 0), 100);
     expect(firstServiceDay(balance, first, 1000, readIsoDay('2028-02-29')!)?.wait_days).toBe(2);

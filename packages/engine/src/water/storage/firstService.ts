@@ -13,14 +13,14 @@ import { looksAtContent } from './dayRules.ts';
 
 /**
  * When does a tank that is empty at hand-over first serve? Each hand-over's day of the year that lies in a judged year is
- * tried: the first day whose judged litres are wholly met in the morning. Until then all that comes in is drunk.
+ * tried: the first day on which judged litres are asked and wholly met in the morning. Until then all that comes in is drunk.
  *
- * @param balance - inflow and demands by day [L], drawFirst
+ * @param balance - inflow and demands by day [L]
  * @param firstDay - the record's first day [day]
  * @param tankVolume_L - usable volume [L]
  * @param handOverDay - the day the site is handed over, its tank empty [day]
  * @param years - the record's water years; a hand-over in a year that is not judged does not count
- * @param rules - order of the day and ration [fraction]; `ybs` comes as its net balance
+ * @param rules - order of the day and ration [fraction]
  * @returns median wait over the years tried and its middle eight in ten [day], and the day itself; null where it never serves
  * @law a larger tank or more inflow never makes the wait longer
  * @definition ours: docs/methods/storage.md, first day of service
@@ -40,9 +40,10 @@ export function firstServiceDay(
     const start = dayIndexOf(year, month, Math.min(day, daysInMonth(year, month))) - firstDay;
     if (start >= days) break;
     if (!years.some(({ from, to, judged }) => judged && start >= from && start < to)) continue;
-    const wait = looksAtContent(rules)
-      ? waitByRun(balance, start, tankVolume_L, rules)
-      : waitFrom(balance, start, tankVolume_L);
+    const wait =
+      rules.order === 'drawFirst' && !looksAtContent(rules)
+        ? waitFrom(balance, start, tankVolume_L)
+        : waitByRun(balance, start, tankVolume_L, rules);
     if (wait === null) return null;
     waits.push(wait);
   }
@@ -63,16 +64,21 @@ function waitFrom(balance: Balance, start: number, tankVolume_L: number): number
   for (let wait = 0; wait < days; wait++) {
     const day = (start + wait) % days;
     const judged = balance.judged_L[day]!;
-    if (content >= judged * (1 - metSlack_fraction)) return wait;
-    // Short: the judged purposes take all there is, so only the day's own rain is there the next morning.
-    content = Math.min(tankVolume_L, balance.inflow_L[day]!);
+    if (judged > 0 && content >= judged * (1 - metSlack_fraction)) return wait;
+    // Short: the judged purposes take all there is, so only the day's own rain is there the next morning. On a day on which they ask
+    // for nothing, nobody is served either; the other purposes draw, and the rest stays.
+    const kept = judged > 0 ? 0 : Math.max(0, content - balance.other_L[day]!);
+    content = Math.min(tankVolume_L, kept + balance.inflow_L[day]!);
   }
   return null;
 }
 
-/** The same by a plain run, where the rules look at how full the tank is. */
+/** The same by a plain run, for any other rules. */
 function waitByRun(balance: Balance, start: number, tankVolume_L: number, rules: RunRules): number | null {
-  const { dry } = dayByDay(turnedTo(balance, start), tankVolume_L, { ...rules, passes: 1, start: 'empty' });
-  const wait = dry.indexOf(0);
+  const turned = turnedTo(balance, start);
+  const { series } = dayByDay(turned, tankVolume_L, { ...rules, passes: 1, start: 'empty' }, true);
+  const wait = turned.judged_L.findIndex(
+    (judged, day) => judged > 0 && series!.judgedTaken_L[day]! >= judged * (1 - metSlack_fraction),
+  );
   return wait < 0 ? null : wait;
 }

@@ -2,10 +2,10 @@ export { type AllSizes, allSizes, criticalVolumes, type SizeRules, type SizesAnd
 export { type ChosenTank, chosenTank } from './chosenTank.ts';
 export { compareStorages, type StorageRank } from './compareStorages.ts';
 export {
+  askedDaysOf,
   dryDaysAt,
   goodYearsAt,
   goodYearsNeeded,
-  judgedDays,
   shortfallAt_L,
   tankForDays,
   tankForRuns,
@@ -28,6 +28,7 @@ export { type RationFound, rationOf } from './rationOf.ts';
 export { rerunRecords } from './rerun.ts';
 export { type DrawnRecords, drawnRecords } from './resample.ts';
 export { runCurve } from './runCurve.ts';
+export { coveredDays, type FromSecondSource, fromSecondSource } from './secondSource.ts';
 export { type SiteGroup, type SiteGroups, siteGroups } from './siteGroups.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 export {

@@ -1,6 +1,6 @@
 import type { JudgedRain, Target } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
-import { goodYearsNeeded, judgedDays, yearNeeds } from './curve.ts';
+import { askedDaysOf, goodYearsNeeded, yearNeeds } from './curve.ts';
 import { type Balance, dayByDay, type RunRules, type TankSeries } from './dayByDay.ts';
 import type { SizeCurve } from './sizeCurve.ts';
 
@@ -35,7 +35,7 @@ export function runCurve(
     years,
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
-    judgedDays: judgedDays(years),
+    askedDays: askedDaysOf(balance.asked_L ?? balance.judged_L, years),
     tankForDays_L: null,
     tankForRuns_L: null,
     tankForTarget_L: null,

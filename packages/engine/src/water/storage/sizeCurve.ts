@@ -1,7 +1,7 @@
 import type { JudgedRain, SizePoint, Target } from '../../kernel/index.ts';
 import { criticalVolumes } from './allSizes.ts';
 import { roundingSlack_count } from './constants.ts';
-import { dryDaysAt, goodYearsAt, goodYearsNeeded, judgedDays, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
+import { askedDaysOf, dryDaysAt, goodYearsAt, goodYearsNeeded, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
 import { type Balance, judgedRules } from './dayByDay.ts';
 
 /** A tank of the catalogue, or one of no part. */
@@ -22,7 +22,8 @@ export interface SizeCurve {
   readonly years: JudgedRain['years'];
   readonly judgedYears: number;
   readonly goodYearsNeeded: number;
-  readonly judgedDays: number;
+  /** Days of the judged years on which judged litres are asked. */
+  readonly askedDays: number;
   /** Smallest tank for each half of the target and for both; null where no tank would do. */
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;
@@ -50,7 +51,8 @@ export function sizeCurve(
   const rules = { ...judgedRules, order: 'drawFirst' } as const;
   const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L, years);
   const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
-  const tankForDays_L = tankForDays(critical_L, years, target.daysMet_fraction);
+  const askedDays = askedDaysOf(balance.asked_L ?? balance.judged_L, years);
+  const tankForDays_L = tankForDays(critical_L, years, askedDays, target.daysMet_fraction);
   const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);
   return {
     target,
@@ -61,7 +63,7 @@ export function sizeCurve(
     years,
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
-    judgedDays: judgedDays(years),
+    askedDays,
     tankForDays_L,
     tankForRuns_L,
     tankForTarget_L: tankForDays_L === null || tankForRuns_L === null ? null : Math.max(tankForDays_L, tankForRuns_L),
@@ -85,14 +87,14 @@ export function sizePoints(curve: SizeCurve, sizes: readonly TankSize[]): SizePo
   const dryDays = dryDaysAt(curve.critical_L, curve.years, volumes);
   return ordered.map(({ tankVolume_L, partId }, index) => {
     const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
-    const metDays = curve.judgedDays - dryDays[index]!;
+    const metDays = curve.askedDays - dryDays[index]!;
     return {
       tankVolume_L,
       partId,
       dryDays_per_year: dryDays[index]! / curve.judgedYears,
       goodYears,
       meetsTarget:
-        goodYears >= curve.goodYearsNeeded && isShareMet(metDays, curve.judgedDays, curve.target.daysMet_fraction),
+        goodYears >= curve.goodYearsNeeded && isShareMet(metDays, curve.askedDays, curve.target.daysMet_fraction),
     };
   });
 }

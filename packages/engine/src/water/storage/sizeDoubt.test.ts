@@ -109,7 +109,7 @@ describe('sizeDoubt', () => {
   });
 
   it('never tells a share under 0, where drawn years have more days than the judged ones', () => {
-    expect(daysMet_fraction({ judgedYears: 4, judgedDays: 1461 }, 366)).toBe(0);
-    expect(daysMet_fraction({ judgedYears: 4, judgedDays: 1461 }, 0)).toBe(1);
+    expect(daysMet_fraction({ judgedYears: 4, askedDays: 1461 }, 366)).toBe(0);
+    expect(daysMet_fraction({ judgedYears: 4, askedDays: 1461 }, 0)).toBe(1);
   });
 });

@@ -36,18 +36,18 @@ export interface SizeDoubt {
 }
 
 /**
- * Which share of the judged days is met, at so many dry days a year? The same figure told the other way round.
+ * Which share of the judged days on which water is asked is met, at so many dry days a year? The same figure told the other way round.
  *
  * @param curve - every tank size
  * @param dryDays_per_year - dry days in a mean judged year [day/year]
  * @returns share of days [fraction]
- * @definition 1 less dry days ÷ judged days
+ * @definition 1 less dry days ÷ judged days on which judged litres are asked
  */
 export function daysMet_fraction(
-  curve: Pick<SizeCurve, 'judgedYears' | 'judgedDays'>,
+  curve: Pick<SizeCurve, 'judgedYears' | 'askedDays'>,
   dryDays_per_year: number,
 ): number {
-  return Math.max(0, 1 - (dryDays_per_year * curve.judgedYears) / curve.judgedDays);
+  return Math.max(0, 1 - (dryDays_per_year * curve.judgedYears) / curve.askedDays);
 }
 
 /**

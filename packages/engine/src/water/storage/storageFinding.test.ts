@@ -36,6 +36,8 @@ function foundAt(tankVolume_L: number, judged_L: number, other_L: number) {
     rain,
     tankVolume_L,
     judgedDemand_L_per_day: judged_L,
+    judgedDemandHighest_L_per_day: judged_L,
+    secondSource: null,
     otherDemand_L_per_day: other_L,
     inflow_L_per_year: 300,
     catalogue: [],

@@ -4,6 +4,8 @@ import {
   type EngineProblemCode,
   type JudgedRain,
   type Ration,
+  type SecondSourceFacts,
+  type SecondSourceUse,
   type SizePoint,
   type StorageFinding,
   type Verdict,
@@ -14,8 +16,9 @@ import { chosenTank } from './chosenTank.ts';
 import { type Balance, dayByDay, type RunRules } from './dayByDay.ts';
 import { balanceUnder, rulesOf } from './dayRules.ts';
 import type { DrawnYears } from './drawYears.ts';
+import { fromSecondSource } from './secondSource.ts';
 import type { SizeCurve, TankSize } from './sizeCurve.ts';
-import { type ChosenDoubt, type DoubtCase, daysMet_fraction, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
+import { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { type SizeReader, sizeReader } from './sizeReader.ts';
 import { storageWorking } from './storageWorking.ts';
 
@@ -29,6 +32,7 @@ export interface StorageCase {
   readonly tankVolume_L: number;
   /** Asked in a day, as the people room counts it. */
   readonly judgedDemand_L_per_day: number;
+  readonly judgedDemandHighest_L_per_day: number;
   readonly otherDemand_L_per_day: number;
   /** Litres in a mean judged year, as the roof room counts them. */
   readonly inflow_L_per_year: number;
@@ -36,6 +40,8 @@ export interface StorageCase {
   readonly settings: DesignSettings;
   readonly drawn: DrawnYears;
   readonly handOverDay: DayIndex | null;
+  /** What covers the days of `balance.covered`; null where there is none. */
+  readonly secondSource: SecondSourceFacts | null;
   /** An assumption about the site that keeps it from holding; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
   /** What is given while the tank is low; null where nothing is rationed. */
@@ -55,18 +61,24 @@ export function storageFinding(given: StorageCase): {
   readonly finding: StorageFinding;
   readonly working: readonly WorkingLine[];
 } {
-  const { rain, tankVolume_L, settings, ration, cappedBy } = given;
+  const { rain, tankVolume_L, settings, ration } = given;
   const rules = rulesOf(settings.dayOrder, ration);
   const balance = balanceUnder(given.balance, rules);
   const doubted = { ...given, balance, rules };
-  const reader = sizeReader(doubted, tankVolume_L, cappedBy);
+  const reader = sizeReader(doubted, tankVolume_L, given.cappedBy);
   const curve = reader.curveAt(tankVolume_L);
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
   const sizes = reader.pointsAt(chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
   const doubt = sizeDoubt(curve, doubted, tankVolume_L, point.goodYears);
-  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && cappedBy === null);
+  const alone = given.secondSource === null ? null : withoutSource(given);
+  // A second source never makes a verdict worse: with it a site is tight at best, without it it may hold.
+  const holdsAlone = alone?.verdict === 'holds';
+  const cappedBy = holdsAlone ? null : (given.cappedBy ?? (alone === null ? null : 'site.second_source'));
+  const verdict = holdsAlone ? 'holds' : verdictOf(point.meetsTarget, doubt.meetsTarget && cappedBy === null);
+  const source = given.secondSource === null ? null : sourceUse(given, given.secondSource, alone!, rules);
   const unrationed = ration === null ? null : pointOf(given, given.balance, null);
+  const chosenFound = chosenTank(given.balance, rain, curve, tankVolume_L, given.handOverDay, rules);
   const finding: StorageFinding = {
     tankIds: given.tankIds,
     people: given.people,
@@ -77,6 +89,8 @@ export function storageFinding(given: StorageCase): {
     unrationed,
     tankVolume_L,
     judgedDemand_L_per_day: given.judgedDemand_L_per_day,
+    judgedDemandHighest_L_per_day: given.judgedDemandHighest_L_per_day,
+    askedDays_per_year: curve.askedDays / curve.judgedYears,
     otherDemand_L_per_day: given.otherDemand_L_per_day,
     inflow_L_per_year: given.inflow_L_per_year,
     judgedYears: rain.judgedYears,
@@ -88,14 +102,61 @@ export function storageFinding(given: StorageCase): {
     daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
     dryDays_per_year_range: doubt.dryDays_per_year,
-    ...smallestTanks(reader, curve, doubted, { tankVolume_L, doubt }, verdict, sizes),
+    ...smallestTanks(alone ?? { reader, curve, doubted, doubt }, given, curve, verdict, sizes),
     judgedAlone: point.meetsTarget || given.otherDemand_L_per_day === 0 ? null : judgedAlone(given),
+    secondSource: source,
     cappedBy,
     lacks: point.meetsTarget ? null : unrationed?.meetsTarget ? 'ration' : reader.hasTank() ? 'tank' : 'water',
     sizes,
-    ...chosenTank(balance, rain, curve, tankVolume_L, given.handOverDay, rules),
+    ...chosenFound,
+    shortfall_L_per_year: Math.max(0, chosenFound.shortfall_L_per_year - (source?.given_L_per_year ?? 0)),
   };
-  return { finding, working: storageWorking(finding, settings, curve.judgedDays) };
+  return { finding, working: storageWorking(finding, settings, curve.askedDays) };
+}
+
+/** A tank as it is judged. */
+interface Judged {
+  readonly reader: SizeReader;
+  readonly curve: SizeCurve;
+  readonly doubted: DoubtCase;
+  readonly doubt: SizeDoubt;
+}
+
+/** A tank judged without its second source. */
+interface Alone extends Judged {
+  readonly point: SizePoint;
+  readonly verdict: Verdict;
+}
+
+function withoutSource(given: StorageCase): Alone {
+  const { tankVolume_L, settings, ration, cappedBy } = given;
+  const rules = rulesOf(settings.dayOrder, ration);
+  const doubted = { ...given, balance: balanceUnder({ ...given.balance, covered: undefined }, rules), rules };
+  const reader = sizeReader(doubted, tankVolume_L, cappedBy);
+  const curve = reader.curveAt(tankVolume_L);
+  const point = reader.pointsAt([{ partId: null, tankVolume_L }])[0]!;
+  const doubt = sizeDoubt(curve, doubted, tankVolume_L, point.goodYears);
+  const verdict = verdictOf(point.meetsTarget, doubt.meetsTarget && cappedBy === null);
+  return { reader, curve, doubted, doubt, point, verdict };
+}
+
+function sourceUse(
+  { balance, rain, tankVolume_L }: StorageCase,
+  { secondSourceId, name, kind }: SecondSourceFacts,
+  alone: Alone,
+  rules: RunRules,
+): SecondSourceUse {
+  const { days, given_L } = fromSecondSource(balance, tankVolume_L, rain.years, rules);
+  return {
+    secondSourceId,
+    name,
+    kind,
+    days_per_year: days / rain.judgedYears,
+    given_L_per_year: given_L / rain.judgedYears,
+    aloneVerdict: alone.verdict,
+    aloneGoodYears: alone.point.goodYears,
+    aloneDryDays_per_year: alone.point.dryDays_per_year,
+  };
 }
 
 /** Days of the judged years on which the ration held something back. */
@@ -106,17 +167,21 @@ function rationedDays(balance: Balance, { years }: JudgedRain, tankVolume_L: num
   return days;
 }
 
-/** The smallest tanks that would do: to the litre where every size is known, else of the catalogue. */
+/**
+ * The smallest tanks that would do: to the litre where every size is known, else of the catalogue. With a second source, the one
+ * that would hold is the one that would hold without it.
+ */
 function smallestTanks(
-  reader: SizeReader,
+  holding: Judged,
+  given: StorageCase,
   curve: SizeCurve,
-  given: DoubtCase & Pick<StorageCase, 'cappedBy' | 'ration' | 'catalogue'>,
-  chosen: ChosenDoubt,
   verdict: Verdict,
   sizes: readonly SizePoint[],
 ) {
   const { tankForDays_L, tankForRuns_L, tankForTarget_L } = curve;
-  const isSought = verdict !== 'holds' && given.cappedBy === null;
+  const { tankVolume_L, cappedBy, catalogue, ration } = given;
+  const { reader, doubted, doubt } = holding;
+  const isSought = verdict !== 'holds' && cappedBy === null;
   const exact = { tankForDays_L, tankForRuns_L, tankForTarget_L, tankToHold_L: null };
   if (reader.isExact)
     return {
@@ -124,14 +189,14 @@ function smallestTanks(
       noExactSize: null,
       catalogueForTarget_L: null,
       catalogueToHold_L: null,
-      tankToHold_L: isSought ? tankToHold_L(curve, given, chosen) : null,
+      tankToHold_L: isSought ? tankToHold_L(holding.curve, doubted, { tankVolume_L, doubt }) : null,
     };
-  const holding = isSought ? reader.verdictsAt(given.catalogue).find((one) => one.verdict === 'holds') : undefined;
+  const first = isSought ? reader.verdictsAt(catalogue).find((one) => one.verdict === 'holds') : undefined;
   return {
     ...exact,
-    noExactSize: given.ration === null ? ('order' as const) : ('ration' as const),
+    noExactSize: ration === null ? ('order' as const) : ('ration' as const),
     catalogueForTarget_L: sizes.find((size) => size.meetsTarget)?.tankVolume_L ?? null,
-    catalogueToHold_L: holding?.point.tankVolume_L ?? null,
+    catalogueToHold_L: first?.point.tankVolume_L ?? null,
   };
 }
 

@@ -116,6 +116,19 @@ export function storageWorking(
     [tank],
     'jenkins-1978, yield before spill',
   );
+  if (finding.secondSource)
+    line(
+      'storage.secondSource',
+      finding.secondSource.days_per_year,
+      'day/year',
+      [
+        workingInput('secondSource', finding.secondSource.name, 'text'),
+        workingInput('givenPerYear', finding.secondSource.given_L_per_year, 'L/year'),
+        workingInput('dryDaysAlone', finding.secondSource.aloneDryDays_per_year, 'day/year'),
+        workingInput('aloneGoodYears', finding.secondSource.aloneGoodYears, 'year'),
+      ],
+      'survey',
+    );
   if (finding.firstService)
     line('storage.firstService', finding.firstService.wait_days, 'day', [
       workingInput('handOverDay', isoDay(finding.firstService.handOverDay), 'date'),

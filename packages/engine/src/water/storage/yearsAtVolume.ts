@@ -88,13 +88,14 @@ function fillYear(
   thresholds_L: Float64Array,
   end: number,
 ): number {
-  const { inflow_L, judged_L, other_L } = balance;
+  const { inflow_L, judged_L, other_L, covered } = balance;
   const isMet = 1 - metSlack_fraction;
   let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
   let day = year.from;
   for (; day < year.to && low < high; day++) {
     const wanted = judged_L[day]!;
-    const met = wanted * isMet;
+    // A day that a second source covers is never dry.
+    const met = covered?.[day] === 1 ? 0 : wanted * isMet;
     if (met > high) {
       dry++;
       stretch.add(Infinity, day);
@@ -111,7 +112,7 @@ function fillYear(
   // From the day on which the content no longer hangs on the beginning, there is one content only.
   for (; day < year.to; day++) {
     const wanted = judged_L[day]!;
-    if (wanted * isMet > low) {
+    if (wanted * isMet > low && covered?.[day] !== 1) {
       dry++;
       stretch.add(Infinity, day);
     } else if (stretch.length > 0) stretch.close(false);
