@@ -15,7 +15,7 @@ function resource(name: string, path: string, table: Table, present: readonly st
   const links = table.foreignKeys.filter((link) => present.includes(link.table));
   return {
     $schema: profiles.resource,
-    name,
+    name: resourceName(name),
     path,
     type: 'table',
     format: 'csv',
@@ -24,6 +24,11 @@ function resource(name: string, path: string, table: Table, present: readonly st
     description: table.about,
     schema: tableSchema({ ...table, foreignKeys: links }),
   };
+}
+
+/** The name of a table as the standard has names: small letters, words joined by `-`. */
+function resourceName(table: string): string {
+  return table.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
 }
 
 /** A name of the standard: small letters, digits, `.`, `_` and `-`. */
