@@ -35,6 +35,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
     {
       siteId: 'S001',
       name: 'Upper Tarn',
+      latitude_deg: -8.5,
+      longitude_deg: 125.25,
       people: 120,
       gaugeId: 'G-east',
       rainFactor: 1.1,
@@ -77,6 +79,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
     {
       siteId: 'S002',
       name: 'Lower Tarn',
+      latitude_deg: -8.55,
+      longitude_deg: 125.3,
       people: 85,
       gaugeId: 'G-east',
       rainFactor: 1,
@@ -100,6 +104,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
     {
       siteId: 'S003',
       name: 'Ferry Stones',
+      latitude_deg: -8.75,
+      longitude_deg: 125.5,
       people: 240,
       gaugeId: 'G-west',
       rainFactor: 1,

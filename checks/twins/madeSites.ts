@@ -36,6 +36,7 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
         latitude_deg: null,
         longitude_deg: null,
         readings,
+        normals: [],
         file: 'rain/G.csv',
       },
     ],
@@ -84,6 +85,8 @@ function madeSite(seed: number, next: () => number): SiteFacts {
   return {
     siteId: `S${seed}`,
     name: 'Made up',
+    latitude_deg: null,
+    longitude_deg: null,
     people,
     gaugeId: 'G',
     rainFactor: 1,

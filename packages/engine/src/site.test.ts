@@ -18,6 +18,7 @@ const gauge: GaugeFacts = {
   latitude_deg: null,
   longitude_deg: null,
   file: 'rain/G1.csv',
+  normals: [],
   readings: Array.from({ length: dayIndexOf(2013, 1, 1) - dayIndexOf(2001, 1, 1) }, (_, i) => {
     const day = dayIndexOf(2001, 1, 1) + i;
     const intoYear = i % 365;
@@ -40,6 +41,8 @@ function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial
   const site: SiteFacts = {
     siteId: 'S1',
     name: 'Hall',
+    latitude_deg: null,
+    longitude_deg: null,
     people: 30,
     gaugeId: 'G1',
     rainFactor: 1,

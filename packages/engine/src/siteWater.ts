@@ -74,14 +74,18 @@ function siteStops(
   }
   const place = { file: 'sites.csv', column: 'gaugeId', siteId: site.siteId };
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
-  const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];
+  const ofGauge = gauge?.problems ?? [];
+  const capping = ofGauge.filter(({ code }) => cappingCodes.some((one) => one === code));
+  const told = gauge?.rain === null ? ofGauge.filter((problem) => problem.severity === 'blocker') : capping;
+  // Rain made for this site alone has its problems told nowhere else.
+  const isOfSite = (problem: Problem) => problem.place.siteId === site.siteId;
   const roofs = siteRoofs(site, settings.firstFlush_mm, working);
   const demand = dailyDemand(site, settings, working);
   const tank = usableVolume(site.siteId, site.tanks);
   working.push(...tank.working);
   return {
-    restated: noRain,
-    own: [...noGauge, ...roofs.problems, ...demand.problems, ...tank.problems],
+    restated: told.filter((problem) => !isOfSite(problem)),
+    own: [...noGauge, ...ofGauge.filter(isOfSite), ...roofs.problems, ...demand.problems, ...tank.problems],
     roofs: roofs.ok ? roofs.value : null,
     demand: demand.ok ? demand.value : null,
     tankVolume_L: tank.tankVolume_L,
@@ -101,7 +105,7 @@ export function siteWater(
   if (problems.some((problem) => problem.severity === 'blocker')) return null;
   if (!gauge?.rain || !roofs || !demand || tankVolume_L === null) return null;
   const { rain } = gauge;
-  working.push(...rainWorking(rain, site.rainFactor));
+  working.push(...rainWorking(rain, site.rainFactor, gauge.byDistance));
   const inflow_L = siteInflow_L(rain.record, roofs, site.rainFactor, programme.yields);
   const days = inflow_L.length;
   return {
@@ -118,9 +122,12 @@ export function siteWater(
   };
 }
 
-/** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
+/** Problems of a site or of its rain that keep it from holding, the gravest first. */
+const cappingCodes: readonly EngineProblemCode[] = ['rain.made_up', 'site.gutters_assumed'];
+
+/** The gravest assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
 export function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
-  return problems.some((problem) => problem.code === 'site.gutters_assumed') ? 'site.gutters_assumed' : null;
+  return cappingCodes.find((capping) => problems.some(({ code }) => code === capping)) ?? null;
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

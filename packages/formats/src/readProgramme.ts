@@ -93,6 +93,10 @@ async function strayRain(folder: string, gaugeIds: ReadonlySet<string>): Promise
   return problems;
 }
 
+function withoutMissingFile(read: RainFileRead): RainFileRead {
+  return { ...read, problems: read.problems.filter(({ code }) => code !== 'rainFile.missing') };
+}
+
 /** Counts rows of a file that were left out whole. */
 function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): number {
   const left = new Set<number>();
@@ -125,7 +129,11 @@ export async function readProgramme(folder: string): Promise<ProgrammeRead> {
   const rain = await readRainFiles(folder, gaugeIds);
   const doubtsOfAll = [...settings.doubtsOfAll, ...found.doubtsOfAll];
   const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
-  const rainReads = [...rain.values()];
+  // A gauge with normals may do without a file of readings: the engine says what its rain is made from.
+  const hasNormals = new Set(
+    joined.facts.gauges.flatMap(({ gaugeId, normals }) => (normals.length > 0 ? [gaugeId] : [])),
+  );
+  const rainReads = [...rain].map(([gaugeId, read]) => (hasNormals.has(gaugeId) ? withoutMissingFile(read) : read));
   const notUsed = [found.notUsed, joined.notUsed, ...rainReads.map((read) => read.notUsed)].flat();
   const stray = found.tables.gauges?.usable === true ? await strayRain(folder, gaugeIds) : [];
   const problems = [

@@ -9,6 +9,7 @@ export * from './numericsGamma.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './range.ts';
+export * from './scenario.ts';
 export * from './seeds.ts';
 export * from './units.ts';
 export * from './verdicts.ts';

@@ -10,7 +10,7 @@ import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, type Remedy } from './remedy.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'record' | 'noTanks' | 'tank' | 'water';
+export type NotMendedReason = 'assumed' | 'madeRain' | 'record' | 'noTanks' | 'tank' | 'water';
 
 /** What would mend one site that is short or tight. */
 export interface SiteRemedies {
@@ -67,7 +67,9 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
         ? null
         : storage.cappedBy === null
           ? whyNot(chains, open, storage.judgedYears)
-          : 'assumed',
+          : storage.cappedBy === 'rain.made_up'
+            ? 'madeRain'
+            : 'assumed',
     leaveIt: series && rain ? worstYear(storage.years, series, rain, storage.judgedDemand_L_per_day) : null,
   };
 }

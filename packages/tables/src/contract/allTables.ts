@@ -1,6 +1,7 @@
 import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
 import { gauges } from './gauges.ts';
+import { normals } from './normals.ts';
 import { parts } from './parts.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
@@ -10,11 +11,22 @@ import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
 
 /** The tables kept one to a file, by name. */
-export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, parts, prices } as const;
+export const folderTables = { sites, roofs, diverters, tanks, demand, gauges, normals, parts, prices } as const;
 
 export type FolderTableName = keyof typeof folderTables;
 
 export const folderTableNames = Object.keys(folderTables) as readonly FolderTableName[];
 
 /** Every table there is, in the order of the page of tables. */
-export const allTables: readonly Table[] = [sites, roofs, diverters, tanks, demand, gauges, rain, parts, prices];
+export const allTables: readonly Table[] = [
+  sites,
+  roofs,
+  diverters,
+  tanks,
+  demand,
+  gauges,
+  rain,
+  normals,
+  parts,
+  prices,
+];

@@ -1,4 +1,4 @@
-import { type DesignSettings, gapFillings, type Target } from '@eavewell/engine';
+import { type DesignSettings, gapFillings, type Target, wetDayAmountKinds } from '@eavewell/engine';
 import { above, choice, fraction, from, quantity, text, whole } from './columns.ts';
 import type { Column } from './table.ts';
 
@@ -43,4 +43,16 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
     gapFillings,
     'What gaps in the rain are filled from first: other years, or neighbouring gauges by one of two methods.',
   ),
+  madeYears: whole('year', 'Years of rain made up where a gauge has normals and no record that can be judged.', {
+    hard: from(10, 1000),
+    usual: from(30, 300),
+  }),
+  wetDayAmounts: choice(
+    wetDayAmountKinds,
+    'How the rain of wet days is spread where months are fitted to a record; from normals it is always gamma.',
+  ),
+  gaugeReach_km: quantity('km', 'How far from a site without a gaugeId a gauge may be.', {
+    hard: above(0, 500),
+    usual: from(5, 100),
+  }),
 };

@@ -1,6 +1,7 @@
 import type {
   DesignSettings,
   GaugeFacts,
+  GaugeNormal,
   PartFacts,
   Place,
   PriceFacts,
@@ -31,7 +32,23 @@ export interface ProgrammeJoined {
   readonly notUsed: readonly NotUsed[];
 }
 
+/** Normals by gauge. A month that a row lost is also about is not known: nobody can tell which of the two is right. */
+function normalsByGauge({ normals }: TablesRead): ReadonlyMap<string, readonly GaugeNormal[]> {
+  const lost = new Set((normals?.lost ?? []).map(({ keys }) => `${keys['gaugeId']} ${Number(keys['month'])}`));
+  const byGauge = new Map<string, GaugeNormal[]>();
+  for (const { values } of normals?.rows ?? []) {
+    const gaugeId = values.gaugeId!;
+    const month = values.month!;
+    const isLost = lost.has(`${gaugeId} ${month}`);
+    const { source, yearFrom, yearTo } = values;
+    const known = isLost ? { rain_mm: null, wetDays: null } : { rain_mm: values.rain_mm, wetDays: values.wetDays };
+    byGauge.set(gaugeId, [...(byGauge.get(gaugeId) ?? []), { month, ...known, source, yearFrom, yearTo }]);
+  }
+  return byGauge;
+}
+
 function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
+  const normals = normalsByGauge(tables);
   return (tables.gauges?.rows ?? []).map(({ values }) => {
     const gaugeId = values.gaugeId!;
     const found = rain.get(gaugeId);
@@ -42,6 +59,7 @@ function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
       longitude_deg: values.longitude_deg,
       readingTime: values.readingTime,
       readings: found?.readings ?? [],
+      normals: normals.get(gaugeId) ?? [],
       file: found?.file ?? `rain/${gaugeId}.csv`,
     };
   });

@@ -86,13 +86,14 @@ class SiteJoiner {
     }));
   }
 
-  doubtsOf(siteId: string, gaugeId: string | null): readonly Place[] {
+  /** Rain by distance may take any gauge: one whose row is in doubt puts such a site in doubt. */
+  doubtsOf(siteId: string, gaugeId: string | null, byDistance: boolean): readonly Place[] {
     const { bySite: own, byPart, byGauge, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
       ...[...parts].flatMap((partId) => byPart.get(partId) ?? []),
-      ...(byGauge.get(gaugeId ?? '') ?? []),
+      ...(byDistance ? [...byGauge.values()].flat() : (byGauge.get(gaugeId ?? '') ?? [])),
       ...(this.hasOwnDemand(siteId) ? [] : ofProgrammeDemand),
       ...ofAll,
     ];
@@ -112,22 +113,28 @@ class SiteJoiner {
  */
 export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, doubts: Doubts): readonly SiteFacts[] {
   const joiner = new SiteJoiner(tables, unlinked, doubts);
-  const around = (siteId: string, gaugeId: string | null) => ({
+  const around = (siteId: string, gaugeId: string | null, byDistance: boolean) => ({
     roofs: joiner.roofsOf(siteId),
     tanks: joiner.tanksOf(siteId),
     demand: joiner.demandOf(siteId),
-    doubts: joiner.doubtsOf(siteId, gaugeId),
+    doubts: joiner.doubtsOf(siteId, gaugeId, byDistance),
   });
   const known = (tables.sites?.rows ?? []).map(({ row, values }) => ({
     row,
     site: {
       siteId: values.siteId!,
       name: values.name ?? values.siteId!,
+      latitude_deg: values.latitude_deg,
+      longitude_deg: values.longitude_deg,
       people: values.people,
       gaugeId: unlinked.has(`sites ${row} gaugeId`) ? null : values.gaugeId,
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
-      ...around(values.siteId!, values.gaugeId),
+      ...around(
+        values.siteId!,
+        values.gaugeId,
+        values.gaugeId === null && values.latitude_deg !== null && values.longitude_deg !== null,
+      ),
     },
   }));
   const ids = new Set(known.map(({ site }) => site.siteId));
@@ -135,8 +142,9 @@ export function joinSites(tables: TablesRead, unlinked: ReadonlySet<string>, dou
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const unknown = { people: null, gaugeId: null, rainFactor: 1, handOverDay: null };
-    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId, null) } }];
+    const nowhere = { latitude_deg: null, longitude_deg: null, gaugeId: null };
+    const unknown = { ...nowhere, people: null, rainFactor: 1, handOverDay: null };
+    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(siteId, null, false) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);
 }

@@ -101,8 +101,9 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     return { settings: defaultSettings, problems: reader.problems };
   }
   reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
-  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth' | 'gapFilling'>) =>
-    reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const number = (
+    key: keyof Omit<DesignSettings, 'target' | 'programme' | 'waterYearStartMonth' | 'gapFilling' | 'wetDayAmounts'>,
+  ) => reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
   const settings: DesignSettings = {
     programme: reader.take('programme', given['programme'], settingsColumns.programme, defaultSettings.programme),
     target: readTarget(reader, given['target']),
@@ -120,6 +121,14 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
       defaultSettings.waterYearStartMonth,
     ),
     gapFilling: reader.take('gapFilling', given['gapFilling'], settingsColumns.gapFilling, defaultSettings.gapFilling),
+    madeYears: number('madeYears'),
+    wetDayAmounts: reader.take(
+      'wetDayAmounts',
+      given['wetDayAmounts'],
+      settingsColumns.wetDayAmounts,
+      defaultSettings.wetDayAmounts,
+    ),
+    gaugeReach_km: number('gaugeReach_km'),
   };
   return { settings, problems: reader.problems };
 }

@@ -1,4 +1,4 @@
-import { gapFillings } from '@eavewell/engine';
+import { gapFillings, wetDayAmountKinds } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, notUsed, problem } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
@@ -23,6 +23,9 @@ const settings = z.strictObject({
   leastYears: z.int(),
   waterYearStartMonth: z.int().nullable(),
   gapFilling: z.enum(gapFillings),
+  madeYears: z.int(),
+  wetDayAmounts: z.enum(wetDayAmountKinds),
+  gaugeReach_km: z.number(),
 });
 
 const gaugeRain = z.strictObject({
@@ -33,6 +36,7 @@ const gaugeRain = z.strictObject({
   years: z.array(z.strictObject({ waterYear: z.int(), judged: z.boolean(), missing_days: z.int() })),
   filledDays: z.int(),
   neighbourDays: z.int().describe('Of the filled days, those filled from neighbouring gauges.'),
+  madeDays: z.int().describe('Days of made-up rain: all or none. Its years are counted from 1, not by the calendar.'),
   cutDays: z.int().describe('Days at both ends that make no whole water year.'),
   meanAnnualRain_mm: z.number(),
   longestRainlessRun_days: z.int().describe('Longest run of days under 1 mm in the judged years.'),

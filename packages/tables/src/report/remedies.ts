@@ -45,7 +45,7 @@ const remedy = z
   })
   .meta({ id: 'remedy' });
 
-const reason = z.enum(['assumed', 'record', 'noTanks', 'tank', 'water']);
+const reason = z.enum(['assumed', 'madeRain', 'record', 'noTanks', 'tank', 'water']);
 
 /** What would mend one site. */
 export const siteRemedies = z.strictObject({

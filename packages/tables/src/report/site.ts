@@ -76,8 +76,8 @@ export const series = z
     firstDay: day,
     rain_mm: daily.describe("At the site: the gauge's rain times the site's rain factor."),
     known: z
-      .array(z.enum(['measured', 'filled', 'neighbours', 'unknown']))
-      .describe('filled: from other years. neighbours: filled from neighbouring gauges.'),
+      .array(z.enum(['measured', 'filled', 'neighbours', 'made', 'unknown']))
+      .describe('filled: from other years. neighbours: filled from neighbouring gauges. made: made up from normals.'),
     inflow_L: daily,
     content_L: daily.describe('At the end of the day.'),
     judgedTaken_L: daily,

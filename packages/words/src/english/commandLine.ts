@@ -139,6 +139,8 @@ const design = {
   peopleUnknown: (count: number) => `${sites(count)} with people not known`,
   record: (least: number, most: number, first: number, last: number) =>
     `Rain: ${least === most ? numbers.years(least) : `${least} to ${numbers.years(most)}`} judged, water years ${first} to ${last}`,
+  made: (gauges: number, years: number) =>
+    `Made-up rain: ${many(gauges, 'gauge has', 'gauges have')} normals and no record; ${numbers.years(years)} made up`,
   noRecord: 'Rain: no gauge has a record that can be judged',
   target: (text: string) => `Target: ${text}`,
   litres: (value: number) =>

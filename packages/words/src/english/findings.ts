@@ -11,7 +11,11 @@ import { numbers } from './numbers.ts';
 
 /** The good years counted, and how many of as many years are likely. */
 function goodYears(f: StorageFinding): string {
-  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears)} of ${f.judgedYears}`;
+  const years =
+    f.cappedBy === 'rain.made_up'
+      ? `${f.goodYears} of ${f.judgedYears} made-up years`
+      : numbers.ofYears(f.goodYears, f.judgedYears);
+  return `enough water in ${years}; ${numbers.likelyYears(f.goodYears_fraction_range, f.judgedYears)} of ${f.judgedYears}`;
 }
 
 function capital(text: string): string {
@@ -47,6 +51,8 @@ function tanksThatWouldDo(f: StorageFinding): string {
 }
 
 function tight(f: StorageFinding): string {
+  if (f.cappedBy === 'rain.made_up')
+    return `Meets the target, but on made-up rain, whose years are more alike than real ones: ${goodYears(f)}.`;
   if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
   const tank = f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold.`;
   return `Meets the target, but not surely: ${goodYears(f)}.${tank}`;

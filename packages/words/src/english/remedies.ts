@@ -59,6 +59,7 @@ function smallest(one: Remedy): string {
 
 const reasons: Readonly<Record<NotMendedReason, string>> = {
   assumed: 'how much of a roof is guttered is not known, so survey that first',
+  madeRain: 'the rain is made up, so look for daily readings first',
   record: 'the record of rain is too short for any site to hold',
   noTanks: 'the catalogue has no tank',
   tank: 'no tank of the catalogue, nor two, is large enough',

@@ -22,6 +22,34 @@ export function chainFromWetDays(wetDays_fraction: number): WetChain {
   return { wetAfterDry_fraction, wetAfterWet_fraction: 0.25 + wetAfterDry_fraction };
 }
 
+/** Pairs of days: how many days followed a dry and a wet one, and how many of each were wet. */
+export interface PairCounts {
+  readonly afterDry: number;
+  readonly wetAfterDry: number;
+  readonly afterWet: number;
+  readonly wetAfterWet: number;
+}
+
+/**
+ * Which chain do these counts of days show? A state that was never left has its chances from the other one.
+ *
+ * @param counts - days after a dry and after a wet one, and how many of each were wet [count], whole, 0 or more
+ * @returns the chain, chances [fraction]; null where nothing was counted, or where dry and wet spells never end
+ * @source gabriel-neumann-1962, chances as shares of the days counted (as tabulated in a textbook, from memory)
+ * @example
+ * chainFromCounts({ afterDry: 4, wetAfterDry: 1, afterWet: 2, wetAfterWet: 1 }) // → { wetAfterDry_fraction: 0.25, wetAfterWet_fraction: 0.5 }
+ */
+export function chainFromCounts({ afterDry, wetAfterDry, afterWet, wetAfterWet }: PairCounts): WetChain | null {
+  const dry = afterDry === 0 ? null : wetAfterDry / afterDry;
+  const wet = afterWet === 0 ? null : wetAfterWet / afterWet;
+  const wetAfterDry_fraction = dry ?? wet;
+  const wetAfterWet_fraction = wet ?? dry;
+  if (wetAfterDry_fraction === null || wetAfterWet_fraction === null) return null;
+  return wetAfterDry_fraction === 0 && wetAfterWet_fraction === 1
+    ? null
+    : { wetAfterDry_fraction, wetAfterWet_fraction };
+}
+
 /**
  * Which share of its days is wet in the long run?
  *
