@@ -57,6 +57,9 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--json', help.json)
     .option('--series', help.series)
     .option('--prices-on <date>', help.pricesOn)
+    .option('--wet-days <share>', help.wetDays)
+    .option('--wet-day-rain <share>', help.wetDayRain)
+    .option('--last-years <n>', help.lastYears)
     .addHelpText('after', help.examples.design)
     .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
   root

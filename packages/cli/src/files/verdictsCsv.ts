@@ -32,13 +32,16 @@ const columns = [
   'smallestRemedyCost_currency',
 ];
 
+/** Under the scenario, where one is asked for. */
+const scenarioColumns = ['scenarioVerdict', 'scenarioGoodYears', 'scenarioJudgedYears', 'scenarioDryDays_per_year'];
+
 /** The first line of verdicts.csv. */
-export function verdictsHead(): string {
-  return csvLine(columns);
+export function verdictsHead(withScenario: boolean): string {
+  return csvLine(withScenario ? [...columns, ...scenarioColumns] : columns);
 }
 
 /** One site's line of verdicts.csv: empty where a figure is not known. */
-export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null): string {
+export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null, under: SiteDesign | null): string {
   const smallest = remedies?.remedies[0] ?? null;
   const f = design.storage;
   const run = f?.longestRun ?? null;
@@ -71,7 +74,13 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     smallest?.verdict ?? null,
     smallest?.cost.amount ?? null,
     smallest?.cost.currency ?? null,
+    ...(under ? scenarioCells(under) : []),
   ]);
+}
+
+function scenarioCells({ verdict, storage }: SiteDesign) {
+  const { goodYears, judgedYears, dryDays_per_year } = storage ?? {};
+  return [verdict, goodYears ?? null, judgedYears ?? null, rounded(dryDays_per_year, 1)];
 }
 
 /** A figure to so many decimals, as a person reads it; design.json has every digit. */

@@ -1,6 +1,6 @@
 import { gapFillings, wetDayAmountKinds } from '@eavewell/engine';
 import { z } from 'zod';
-import { day, notUsed, problem } from './parts.ts';
+import { day, notUsed, problem, verdict } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
 import { siteReport } from './site.ts';
 
@@ -52,6 +52,21 @@ export const gaugeReport = z
   })
   .meta({ id: 'gauge' });
 
+const counts = z.strictObject({ short: z.int(), unknown: z.int(), tight: z.int(), holds: z.int() });
+
+const scenario = z
+  .strictObject({
+    asked: z.strictObject({
+      wetDays_fraction: z.number(),
+      wetDayRain_fraction: z.number(),
+      lastYears: z.int().nullable(),
+    }),
+    present: counts.describe('Sites by verdict as they are.'),
+    under: counts.describe('Sites by verdict under the scenario.'),
+    changed: z.array(z.strictObject({ siteId: z.string(), verdict, under: verdict })),
+  })
+  .describe('Only where a scenario is asked for: a question put to the rain of the past, not a forecast.');
+
 /** What `eavewell design --json` writes, once and for all readers. */
 export const designReport = z
   .strictObject({
@@ -67,6 +82,7 @@ export const designReport = z
     gauges: z.array(gaugeReport),
     sites: z.array(siteReport),
     remedies: programmeRemedies,
+    scenario: scenario.optional(),
     problems: z.array(problem).describe('What was found in the folder.'),
     notUsed: z.array(notUsed),
   })

@@ -88,6 +88,19 @@ export const series = z
   .describe('Only with --series.')
   .meta({ id: 'series' });
 
+/** What a site would come to under the scenario asked for. */
+const siteUnder = z
+  .strictObject({
+    verdict,
+    finding: z.string(),
+    judgedYears: z.int().nullable(),
+    goodYears: z.int().nullable(),
+    dryDays_per_year: z.number().nullable(),
+    longestRun_days: z.int().nullable(),
+    tankForTarget_L: z.number().nullable(),
+  })
+  .describe('Only where a scenario is asked for. Null: not known.');
+
 /** One site, roof to cup. */
 export const siteReport = z
   .strictObject({
@@ -108,6 +121,7 @@ export const siteReport = z
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),
     working: z.array(workingLine),
+    scenario: siteUnder.optional(),
     series: series.nullable().optional(),
   })
   .meta({ id: 'site' });

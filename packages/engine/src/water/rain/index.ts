@@ -42,3 +42,4 @@ export {
   wetShare,
 } from './wetChain.ts';
 export { amountMoments, type RainMoments, totalMoments, type WetDayAmounts } from './wetDayAmounts.ts';
+export { type YearFacts, type YearMoments, yearFacts, yearMoments } from './yearFacts.ts';
