@@ -2,7 +2,7 @@ import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
-import { wetDays } from './madeRain.ts';
+import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
@@ -12,6 +12,7 @@ import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
+  chancesOfRain,
   conversions,
   droughtClasses,
   droughtIndex,

@@ -32,19 +32,25 @@ export interface ProgrammeJoined {
   readonly notUsed: readonly NotUsed[];
 }
 
-/** Normals by gauge. A month that a row lost is also about is not known: nobody can tell which of the two is right. */
+/** Normals by gauge. A month that two rows are about is not known: nobody can tell which of the two is right. */
 function normalsByGauge({ normals }: TablesRead): ReadonlyMap<string, readonly GaugeNormal[]> {
-  const lost = new Set((normals?.lost ?? []).map(({ keys }) => `${keys['gaugeId']} ${Number(keys['month'])}`));
-  const byGauge = new Map<string, GaugeNormal[]>();
-  for (const { values } of normals?.rows ?? []) {
-    const gaugeId = values.gaugeId!;
-    const month = values.month!;
-    const isLost = lost.has(`${gaugeId} ${month}`);
-    const { source, yearFrom, yearTo } = values;
-    const known = isLost ? { rain_mm: null, wetDays: null } : { rain_mm: values.rain_mm, wetDays: values.wetDays };
-    byGauge.set(gaugeId, [...(byGauge.get(gaugeId) ?? []), { month, ...known, source, yearFrom, yearTo }]);
+  const keyOf = (gaugeId: string, month: number | string) => `${gaugeId} ${Number(month)}`;
+  const lost = new Set((normals?.lost ?? []).map(({ keys }) => keyOf(keys['gaugeId'] ?? '', keys['month'] ?? '')));
+  for (const { code, facts } of normals?.problems ?? []) {
+    const [gaugeId = '', month = ''] = String(facts['value'] ?? '').split(' ');
+    if (code === 'row.key_twice') lost.add(keyOf(gaugeId, month));
   }
-  return byGauge;
+  const byGauge = new Map<string, Map<number, GaugeNormal>>();
+  for (const { values } of normals?.rows ?? []) {
+    const [gaugeId, month] = [values.gaugeId!, values.month!];
+    const months = byGauge.get(gaugeId) ?? new Map<number, GaugeNormal>();
+    const isTwice = lost.has(keyOf(gaugeId, month)) || months.has(month);
+    const { rain_mm, wetDays, source, yearFrom, yearTo } = values;
+    const known = isTwice ? { rain_mm: null, wetDays: null } : { rain_mm, wetDays };
+    months.set(month, { month, ...known, source, yearFrom, yearTo });
+    byGauge.set(gaugeId, months);
+  }
+  return new Map([...byGauge].map(([gaugeId, months]) => [gaugeId, [...months.values()]]));
 }
 
 function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
