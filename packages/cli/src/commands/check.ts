@@ -1,9 +1,10 @@
-import { type Problem, problemsOf, readyProgramme } from '@eavewell/engine';
+import { type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
 import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
+import { gaugeLines } from '../print/gaugeLines.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
@@ -22,11 +23,13 @@ export interface CheckOptions {
 export async function checkCommand(folder: string, options: CheckOptions, context: Context): Promise<ExitCode> {
   if (options.out !== undefined) await makeOutFolder(options.out);
   const read = await readFolder(folder, context);
-  const problems = problemsOfFolder(read);
+  const ready = readyProgramme(read.facts);
+  const problems = problemsOfFolder(read, ready);
   context.progress.done();
   const sheet = new Sheet(context.look);
   sheet.heading(read.facts.settings.programme);
   filesSection(sheet, read);
+  gaugeLines(sheet, ready);
   problemsSection(sheet, problems, options.all === true);
   notUsedSection(sheet, read.notUsed, options.out !== undefined);
   const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
@@ -36,8 +39,7 @@ export async function checkCommand(folder: string, options: CheckOptions, contex
 }
 
 /** What reading found, what the gauges' records show, and what is missing or assumed at the sites. */
-export function problemsOfFolder({ facts, problems }: ProgrammeRead): readonly Problem[] {
-  const ready = readyProgramme(facts);
+function problemsOfFolder({ facts, problems }: ProgrammeRead, ready: ReadyProgramme): readonly Problem[] {
   const ofGauges = [...ready.gauges.values()].flatMap((gauge) => gauge.problems);
   return [...problems, ...ofGauges, ...facts.sites.flatMap((site) => problemsOf(site, ready))];
 }

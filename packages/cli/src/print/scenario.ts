@@ -1,6 +1,5 @@
 import { type GaugeFinding, type Scenario, type SiteDesign, type Verdict, verdictOrder } from '@eavewell/engine';
 import { english } from '@eavewell/words';
-import { whoText } from './exceptions.ts';
 import type { Sheet } from './sheet.ts';
 
 const { scenario: words } = english.commandLine;
@@ -34,7 +33,7 @@ export class ScenarioCounts {
     const change = { siteId: site.siteId, verdict: site.verdict, under: under.verdict };
     this.changed.push(change);
     const dry = [site, under].map(({ storage }) => (storage ? numbers.days(storage.dryDays_per_year) : words.notKnown));
-    const cells = [whoText(site), english.verdicts[site.verdict], english.verdicts[under.verdict], ...dry];
+    const cells = [site.siteId, site.name, english.verdicts[site.verdict], english.verdicts[under.verdict], ...dry];
     this.#rows.push({ ...change, cells });
   }
 
@@ -63,7 +62,7 @@ export class ScenarioCounts {
     );
     sheet.blank();
     sheet.table(
-      words.changeColumns.map((head, index) => ({ head, align: index < 3 ? 'left' : 'right' }) as const),
+      words.changeColumns.map((head, index) => ({ head, align: index < 4 ? 'left' : 'right' }) as const),
       rows.slice(0, mostShown).map(({ cells }) => cells),
     );
     if (rows.length > mostShown) sheet.line(words.moreChange(rows.length - mostShown), 2);

@@ -130,6 +130,13 @@ const check = {
   counted: (blockers: number, warnings: number, notes: number) =>
     `${many(blockers, 'blocker', 'blockers')}, ${many(warnings, 'warning', 'warnings')}, ${many(notes, 'note', 'notes')}`,
   rowsUsed: (used: number, rows: number) => `${numbers.quantity(used, 'number')} of ${many(rows, 'row', 'rows')} used`,
+  gauges: 'Gauges',
+  gaugeColumns: ['', 'rain', 'years judged', 'mean year', 'wettest day', 'not read'],
+  measured: 'measured',
+  madeRain: 'made up',
+  noRain: 'none',
+  none: '-',
+  moreGauges: (count: number) => `and ${many(count, 'gauge', 'gauges')} more: eavewell rain shows one`,
   manyRainFiles: (files: number) => `rain/, ${many(files, 'file', 'files')}`,
   more: (count: number) => `and ${numbers.quantity(count, 'number')} more: --all lists them`,
   notUsed: (rows: number, cells: number) =>
@@ -193,7 +200,7 @@ const scenario = {
     `${gauges.length > 3 ? `${numbers.quantity(gauges.length, 'number')} gauges have` : `${gauges.join(', ')} ${gauges.length === 1 ? 'has' : 'have'}`} fewer than ${numbers.years(years)}; all of them are used.`,
   notForecast: 'A question put to the rain of the past, not a forecast. Remedies are for the present verdict.',
   countColumns: ['sites', 'as it is', 'then'],
-  changeColumns: ['verdict changes', 'is', 'then', 'dry days a year', 'then'],
+  changeColumns: ['changes', '', 'is', 'then', 'dry days a year', 'then'],
   siteColumns: ['', 'as it is', 'then'],
   noneChanges: 'No verdict changes.',
   moreChange: (count: number) => `and ${sites(count)} more; --out DIR writes them all into verdicts.csv`,
@@ -251,7 +258,7 @@ const rain = {
   yearsKey: '* with filled days; -: a day of the year not known, or for the wettest day not measured',
   latest: (span: string, ending: string, index: string, name: string) =>
     `Latest over ${span}, ending ${ending}: ${index}, ${name}`,
-  beside: 'Beside the gauges near by',
+  beside: 'Against the gauges near by',
   mass: (others: string, share: string, day: string, months: number) =>
     `From ${day} on it measured ${share} of its earlier share beside ${others} (${many(months, 'month', 'months')}); 100 % is no change.`,
   noMass: 'No gauge near by shares ten years of whole months with it.',
