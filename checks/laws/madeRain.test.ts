@@ -177,23 +177,23 @@ describe(`${years} made years`, () => {
     const chain = { wetAfterDry_fraction: 0.2, wetAfterWet_fraction: 0.7 };
     const same = Array.from({ length: 12 }, (): RainMonth => ({ chain, amounts: mixed }));
     const { rain_mm } = madeRain(same, { name: 'G1', seed: 6, firstYear: 2001, years });
-    const counts = { afterDry: 0, wetAfterDry: 0, afterWet: 0, wetAfterWet: 0 };
+    const counts = { afterDry_count: 0, wetAfterDry_count: 0, afterWet_count: 0, wetAfterWet_count: 0 };
     for (let at = 1; at < rain_mm.length; at++) {
       const wet = rain_mm[at]! > 0 ? 1 : 0;
       if (rain_mm[at - 1]! > 0) {
-        counts.afterWet++;
-        counts.wetAfterWet += wet;
+        counts.afterWet_count++;
+        counts.wetAfterWet_count += wet;
       } else {
-        counts.afterDry++;
-        counts.wetAfterDry += wet;
+        counts.afterDry_count++;
+        counts.wetAfterDry_count += wet;
       }
     }
     const found = chainFromCounts(counts)!;
     const error = (p: number, n: number) => Math.sqrt((p * (1 - p)) / n);
-    expect(Math.abs(found.wetAfterDry_fraction - 0.2)).toBeLessThan(4 * error(0.2, counts.afterDry));
-    expect(Math.abs(found.wetAfterWet_fraction - 0.7)).toBeLessThan(4 * error(0.7, counts.afterWet));
+    expect(Math.abs(found.wetAfterDry_fraction - 0.2)).toBeLessThan(4 * error(0.2, counts.afterDry_count));
+    expect(Math.abs(found.wetAfterWet_fraction - 0.7)).toBeLessThan(4 * error(0.7, counts.afterWet_count));
     const { mean_days, sd_days } = wetDayMoments(chain, rain_mm.length);
-    expect(Math.abs(counts.wetAfterDry + counts.wetAfterWet - mean_days)).toBeLessThan(4 * sd_days);
+    expect(Math.abs(counts.wetAfterDry_count + counts.wetAfterWet_count - mean_days)).toBeLessThan(4 * sd_days);
     const wet = rain_mm.filter((one) => one > 0);
     const { mean_mm, sd_mm } = amountMoments(mixed);
     expect(Math.abs(meanOf(wet) - mean_mm)).toBeLessThan((4 * sd_mm) / Math.sqrt(wet.length));

@@ -28,7 +28,12 @@ export const wetDays: PublishedFile = {
 };
 
 /** Winter days of rain at Tel Aviv: days after dry ones and after wet ones. */
-const telAviv = { afterDry: 1049 + 350, wetAfterDry: 350, afterWet: 351 + 687, wetAfterWet: 687 };
+const telAviv = {
+  afterDry_count: 1049 + 350,
+  wetAfterDry_count: 350,
+  afterWet_count: 351 + 687,
+  wetAfterWet_count: 687,
+};
 const telAvivDays = { afterDry: 1399, wetAfterDry: 350, afterWet: 1038, wetAfterWet: 687 };
 
 /** From memory of a textbook's table; the printed chances follow from the counts. */

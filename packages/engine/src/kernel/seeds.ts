@@ -48,6 +48,9 @@ export function seedFor(seed: number, name: string): number {
  * @param day - the day [day], whole
  * @returns the number [number], 0 or more, below 1
  * @source murmurhash3, 32-bit finaliser (from memory)
+ * @example
+ * numberOfDay(7, 12000) === numberOfDay(7, 12000) // → true
+ * numberOfDay(7, 12000) === numberOfDay(8, 12000) // → false
  */
 export function numberOfDay(seed: number, day: number): number {
   let hash = (seed ^ Math.imul(day | 0, 0x9e3779b1)) | 0;

@@ -24,7 +24,8 @@ export type NormalFault = 'rainUnknown' | 'wetDaysUnknown' | 'tooManyWetDays' | 
  * normalFault({ rain_mm: 80, wetDays: null }, 1) // → 'wetDaysUnknown'
  * normalFault({ rain_mm: 80, wetDays: 0 }, 1) // → 'rainWithoutWetDays'
  */
-export function normalFault({ rain_mm, wetDays }: MonthNormal, month: number): NormalFault | null {
+export function normalFault(normal: MonthNormal, month: number): NormalFault | null {
+  const { rain_mm, wetDays } = normal;
   if (rain_mm === null || !Number.isFinite(rain_mm)) return 'rainUnknown';
   if (wetDays === null || !Number.isFinite(wetDays)) return 'wetDaysUnknown';
   if (wetDays > meanDays[month - 1]!) return 'tooManyWetDays';
@@ -39,9 +40,9 @@ export function normalFault({ rain_mm, wetDays }: MonthNormal, month: number): N
  * @returns twelve months, rain [mm] and wet days [day] or null
  * @definition ours
  */
-export function twelveNormals({ normals }: Pick<GaugeFacts, 'normals'>): readonly MonthNormal[] {
+export function twelveNormals(gauge: Pick<GaugeFacts, 'normals'>): readonly MonthNormal[] {
   return Array.from({ length: 12 }, (_, i) => {
-    const found = normals.find(({ month }) => month === i + 1);
+    const found = gauge.normals.find(({ month }) => month === i + 1);
     return { rain_mm: found?.rain_mm ?? null, wetDays: found?.wetDays ?? null };
   });
 }

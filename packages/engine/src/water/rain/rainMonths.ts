@@ -67,9 +67,9 @@ export function monthsFromRecord(record: RainRecord, kind: WetDayAmountKind = 'g
   }
   if (seen.some(({ pairs }) => pairs[0]! + pairs[1]! < leastPairs_count)) return null;
   const months = seen.flatMap(({ pairs, wetPairs, excess_mm }) => {
-    const [afterDry, afterWet] = pairs as [number, number];
-    const [wetAfterDry, wetAfterWet] = wetPairs as [number, number];
-    const chain = chainFromCounts({ afterDry, wetAfterDry, afterWet, wetAfterWet });
+    const [afterDry_count, afterWet_count] = pairs as [number, number];
+    const [wetAfterDry_count, wetAfterWet_count] = wetPairs as [number, number];
+    const chain = chainFromCounts({ afterDry_count, wetAfterDry_count, afterWet_count, wetAfterWet_count });
     return chain ? [{ chain, amounts: amountsOf(excess_mm, kind) }] : [];
   });
   return months.length === 12 ? months : null;

@@ -47,14 +47,7 @@ export function rainWorking(
     inputs: isMade ? [gauge, days] : [gauge, days, workingInput('neighbourDays', rain.neighbourDays, 'day')],
     source: isMade ? 'geng-1986' : 'definition',
   });
-  for (const { gaugeId, distance_km, weight_fraction } of byDistance)
-    explain(lines, {
-      code: 'rain.byDistance',
-      value: weight_fraction,
-      unit: 'fraction',
-      inputs: [workingInput('gauge', gaugeId, 'text'), workingInput('distance', distance_km, 'km')],
-      source: 'shepard-1968',
-    });
+  explainShares(lines, byDistance);
   const judged = workingInput('judgedYears', rain.judgedYears, 'year');
   const factor = workingInput('rainFactor', rainFactor, 'fraction');
   const mean = rain.meanAnnualRain_mm * rainFactor;
@@ -66,4 +59,16 @@ export function rainWorking(
     source: isMade ? 'normals' : 'gauge',
   });
   return lines;
+}
+
+/** Who gave how much, for a site without a gauge of its own. */
+function explainShares(lines: WorkingLine[], byDistance: readonly GaugeShare[]): void {
+  for (const { gaugeId, distance_km, weight_fraction } of byDistance)
+    explain(lines, {
+      code: 'rain.byDistance',
+      value: weight_fraction,
+      unit: 'fraction',
+      inputs: [workingInput('gauge', gaugeId, 'text'), workingInput('distance', distance_km, 'km')],
+      source: 'shepard-1968',
+    });
 }

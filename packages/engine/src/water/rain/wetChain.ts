@@ -24,10 +24,10 @@ export function chainFromWetDays(wetDays_fraction: number): WetChain {
 
 /** Pairs of days: how many days followed a dry and a wet one, and how many of each were wet. */
 export interface PairCounts {
-  readonly afterDry: number;
-  readonly wetAfterDry: number;
-  readonly afterWet: number;
-  readonly wetAfterWet: number;
+  readonly afterDry_count: number;
+  readonly wetAfterDry_count: number;
+  readonly afterWet_count: number;
+  readonly wetAfterWet_count: number;
 }
 
 /**
@@ -37,11 +37,12 @@ export interface PairCounts {
  * @returns the chain, chances [fraction]; null where nothing was counted, or where dry and wet spells never end
  * @source gabriel-neumann-1962, chances as shares of the days counted (as tabulated in a textbook, from memory)
  * @example
- * chainFromCounts({ afterDry: 4, wetAfterDry: 1, afterWet: 2, wetAfterWet: 1 }) // → { wetAfterDry_fraction: 0.25, wetAfterWet_fraction: 0.5 }
+ * chainFromCounts({ afterDry_count: 4, wetAfterDry_count: 1, afterWet_count: 2, wetAfterWet_count: 1 }) // → { wetAfterDry_fraction: 0.25, wetAfterWet_fraction: 0.5 }
  */
-export function chainFromCounts({ afterDry, wetAfterDry, afterWet, wetAfterWet }: PairCounts): WetChain | null {
-  const dry = afterDry === 0 ? null : wetAfterDry / afterDry;
-  const wet = afterWet === 0 ? null : wetAfterWet / afterWet;
+export function chainFromCounts(counts: PairCounts): WetChain | null {
+  const { afterDry_count, wetAfterDry_count, afterWet_count, wetAfterWet_count } = counts;
+  const dry = afterDry_count === 0 ? null : wetAfterDry_count / afterDry_count;
+  const wet = afterWet_count === 0 ? null : wetAfterWet_count / afterWet_count;
   const wetAfterDry_fraction = dry ?? wet;
   const wetAfterWet_fraction = wet ?? dry;
   if (wetAfterDry_fraction === null || wetAfterWet_fraction === null) return null;
