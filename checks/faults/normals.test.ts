@@ -104,6 +104,22 @@ describe('faults of normals', () => {
   });
 });
 
+it('normals do not stand in for readings that are there and cannot be used: those are to be mended', async () => {
+  const dly = { 'rain/G-west.dly': 'x' };
+  for (const files of [
+    { ...withNormals(), ...dly },
+    { ...withNormals(), 'rain/G-west.csv': 'day,depth\n1,2\n' },
+  ]) {
+    const read = await readFiles(files);
+    expect(read.problems.some(({ severity, place }) => severity === 'blocker' && place.gaugeId === 'G-west')).toBe(
+      true,
+    );
+    const finding = readyProgramme(read.facts).gauges.get('G-west')!;
+    expect(finding.rain).toBeNull();
+    expect(finding.problems.map(({ code }) => code)).toEqual(['rain.none']);
+  }
+});
+
 /** What the site on G-west comes to, its gauge without a record. */
 async function judged(files: Files) {
   const { facts } = await readFiles(withoutRecord(files));

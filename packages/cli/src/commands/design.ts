@@ -224,8 +224,9 @@ function printed(
   const sheet = new Sheet(look);
   programmeHead(sheet, facts, ready.gauges);
   if (one) {
-    sitePage(sheet, one, remedies, facts.settings, ready.market);
-    if (scenario && oneUnder) siteUnderSection(sheet, one, oneUnder, scenario);
+    sitePage(sheet, one, remedies, facts.settings, ready.market, () => {
+      if (scenario && oneUnder) siteUnderSection(sheet, one, oneUnder, scenario);
+    });
   } else {
     exceptions.print(sheet, folder);
     programmeRemedySection(sheet, remediesTogether(smallest), ready.market);

@@ -24,6 +24,7 @@ export function sitePage(
   remedies: SiteRemedies | null,
   settings: DesignSettings,
   market: Market,
+  afterRemedies: () => void = () => undefined,
 ): void {
   sheet.blank();
   sheet.verdict(site.verdict, [whoText(site), findingOf(site)]);
@@ -34,6 +35,7 @@ export function sitePage(
   }
   if (site.storage) storageSections(sheet, site.storage, settings);
   if (remedies) siteRemedySection(sheet, remedies, market);
+  afterRemedies();
   workingSection(sheet, site);
   problemsSection(sheet, site);
   sheet.heading(headings.cautions);

@@ -15,12 +15,24 @@ import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
 import type { TablesRead } from './tablesRead.ts';
 
+/** What was read of one gauge's rain. */
+export interface RainOfGauge {
+  readonly file: string;
+  readonly readings: readonly RainReading[];
+  readonly problems: readonly Problem[];
+}
+
+/** Is there a file of readings that could not be used? Then it is to be mended, and normals do not stand in for it. */
+function isRefused({ problems }: RainOfGauge): boolean {
+  return problems.some(({ severity, code }) => severity === 'blocker' && code !== 'rainFile.missing');
+}
+
 /** All that was read of a folder, before it is joined. */
 export interface ProgrammeParts {
   readonly settings: DesignSettings;
   readonly tables: TablesRead;
-  /** Readings by gauge. */
-  readonly rain: ReadonlyMap<string, { readonly file: string; readonly readings: readonly RainReading[] }>;
+  /** Readings by gauge, and what was wrong with their file. */
+  readonly rain: ReadonlyMap<string, RainOfGauge>;
   /** Faults of whole files that bear on every site: a settings value, a file cut off. */
   readonly doubtsOfAll: readonly Place[];
 }
@@ -65,7 +77,7 @@ function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
       longitude_deg: values.longitude_deg,
       readingTime: values.readingTime,
       readings: found?.readings ?? [],
-      normals: normals.get(gaugeId) ?? [],
+      normals: found && isRefused(found) ? [] : (normals.get(gaugeId) ?? []),
       file: found?.file ?? `rain/${gaugeId}.csv`,
     };
   });
