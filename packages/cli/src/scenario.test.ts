@@ -188,6 +188,9 @@ describe('sites on made-up rain and on gauges within reach', () => {
     const { out, code } = await eavewell(['check', folder]);
     expect(code).toBe(0);
     expect(out).toMatch(/No gauge is given/);
+    expect(under(out, 'Gauges')).toMatch(
+      /G1 +made up +30 +[\d,]+ mm +- +-\n +G2 +measured +31 +[\d,]+ mm +\d+ mm +0 %/,
+    );
   });
 
   it('rest on a gauge whose page shows its normals beside the rain made from them, and that nobody measured', async () => {

@@ -24,6 +24,10 @@ function gaugesByDistance(t: Told): string {
   return more > 0 ? `${shown.join(', ')} and ${numbers.quantity(more, 'number')} more` : shown.join(', ');
 }
 
+/** "1,400 mm on 120 days"; the rain alone where wet days were not compared. */
+const rainAndDays = (t: Told, rain: string, wetDays: string) =>
+  `${amount(t, [rain], 'mm', 'rain')}${t.has(wetDays) ? ` on ${amount(t, [wetDays], 'day', '')}` : ''}`;
+
 /** What is said of rain that no gauge of the site's own measured. */
 export const siteRainSentences = {
   'rain.made_up': (t) =>
@@ -59,7 +63,7 @@ export const siteRainSentences = {
     ),
   'rain.normals_differ': (t) =>
     say(
-      `Its normals say something else than its record: over ${amount(t, ['months'], 'number', 'the')} months ${amount(t, ['given_mm'], 'mm', 'one rain')} on ${amount(t, ['givenWetDays'], 'day', 'wet days')}, against ${amount(t, ['record_mm'], 'mm', 'another')} on ${amount(t, ['recordWetDays'], 'day', 'others')} in the record.`,
+      `Its normals say something else than its record: over ${amount(t, ['months'], 'number', 'the')} months ${rainAndDays(t, 'given_mm', 'givenWetDays')}, against ${rainAndDays(t, 'record_mm', 'recordWetDays')} in the record.`,
       'The record counts. Check that both are of this gauge, of like years and in mm.',
     ),
   'site.gauge_by_distance': (t) => {

@@ -78,6 +78,13 @@ describe('normals beside a record', () => {
     expect(codes(record(90, 6))).toEqual(['rain.normals_differ']);
   });
 
+  it('say nothing of wet days where none are given', () => {
+    const normals = usual.map((one) => ({ ...one, wetDays: null }));
+    const [problem] = normalsBesideRecord({ gaugeId: 'G1', normals }, record(200, 9));
+    expect(problem!.facts).toEqual({ months: 12, given_mm: 1080, record_mm: 2400, limit_fraction: 0.25 });
+    expect(normalsBesideRecord({ gaugeId: 'G1', normals }, record(90, 2))).toEqual([]);
+  });
+
   it('are left alone beside fewer than ten years', () => {
     expect(codes(record(900, 9, 9))).toEqual([]);
   });

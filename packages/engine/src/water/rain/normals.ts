@@ -105,5 +105,8 @@ export function normalsBesideRecord(
   const isFar = (a: number, b: number) => Math.max(a, b) > (1 + normalsDiffer_fraction) * Math.min(a, b);
   if (!isFar(sums.given_mm, sums.record_mm) && !isFar(sums.givenWetDays, sums.recordWetDays)) return [];
   const place = { file: 'normals.csv', gaugeId: gauge.gaugeId };
-  return [engineProblem('rain.normals_differ', place, { ...sums, limit_fraction: normalsDiffer_fraction })];
+  const { months, given_mm, record_mm, ...wetDays } = sums;
+  const compared = wetDays.givenWetDays + wetDays.recordWetDays > 0 ? wetDays : {};
+  const facts = { months, given_mm, record_mm, ...compared, limit_fraction: normalsDiffer_fraction };
+  return [engineProblem('rain.normals_differ', place, facts)];
 }
