@@ -6,6 +6,7 @@ import {
   type GaugeFacts,
   type GaugeNormal,
   type RoofFacts,
+  type Scenario,
   type SiteFacts,
 } from './kernel/index.ts';
 import { designSites, problemsOf, rainOfSite, readyProgramme, seriesOf } from './plan.ts';
@@ -235,7 +236,7 @@ describe('a site without a gauge of its own', () => {
 });
 
 describe('the rain put to a question', () => {
-  const drier = { wetDays_fraction: 0.3, wetDayRain_fraction: 0.5, lastYears: null };
+  const drier: Scenario = { wetDays_fraction: 0.3, wetDayRain_fraction: 0.5, lastYears: null };
   const designUnder = (gauges: readonly GaugeFacts[], of: SiteFacts, asked = drier) => {
     const { ready, design } = judged(gauges, of);
     const [under] = [...designSites([of], rainUnder(ready, asked))];

@@ -28,6 +28,7 @@ function dryEnds(shortYears: number) {
     judgedYears: 30,
     filledDays: 0,
     neighbourDays: 0,
+    madeDays: 0,
     meanAnnualRain_mm: 0,
     longestRainlessRun_days: 0,
     cutDays: 0,
