@@ -34,6 +34,8 @@ const few = <T>(one: fc.Arbitrary<T>) => fc.array(one, { minLength: 0, maxLength
 const anySite: fc.Arbitrary<SiteFacts> = fc.record({
   siteId: fc.constant('S1'),
   name: fc.constant('Made up'),
+  latitude_deg: known(-8),
+  longitude_deg: known(125),
   siteClass: fc.constantFrom(null, 'school'),
   target: fc.constant(null),
   people: known(40),
@@ -117,6 +119,7 @@ const gauge: GaugeFacts = {
   latitude_deg: null,
   longitude_deg: null,
   readingTime: null,
+  normals: [],
   file: 'rain/G.csv',
   readings: Array.from({ length: 3 * 365 }, (_, day) => ({
     day: 11_323 + day,

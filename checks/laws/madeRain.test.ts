@@ -2,9 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { calendarDay } from '../../packages/engine/src/kernel/index.ts';
 import {
   amountMoments,
+  chainFromCounts,
   chainFromWetDays,
   madeRain,
   monthsFromNormals,
+  monthsFromRecord,
   type RainMonth,
   spellLengths,
   totalMoments,
@@ -169,5 +171,53 @@ describe(`${years} made years`, () => {
       if (calendarDay(made.firstDay + at).month === 8) expect(rain === 0).toBe(true);
       expect(rain === 0 || rain >= 1).toBe(true);
     }
+  });
+
+  it('keep the chances of a wet day after a dry and after a wet one, and the share of wet days', () => {
+    const chain = { wetAfterDry_fraction: 0.2, wetAfterWet_fraction: 0.7 };
+    const same = Array.from({ length: 12 }, (): RainMonth => ({ chain, amounts: mixed }));
+    const { rain_mm } = madeRain(same, { name: 'G1', seed: 6, firstYear: 2001, years });
+    const counts = { afterDry_count: 0, wetAfterDry_count: 0, afterWet_count: 0, wetAfterWet_count: 0 };
+    for (let at = 1; at < rain_mm.length; at++) {
+      const wet = rain_mm[at]! > 0 ? 1 : 0;
+      if (rain_mm[at - 1]! > 0) {
+        counts.afterWet_count++;
+        counts.wetAfterWet_count += wet;
+      } else {
+        counts.afterDry_count++;
+        counts.wetAfterDry_count += wet;
+      }
+    }
+    const found = chainFromCounts(counts)!;
+    const error = (p: number, n: number) => Math.sqrt((p * (1 - p)) / n);
+    expect(Math.abs(found.wetAfterDry_fraction - 0.2)).toBeLessThan(4 * error(0.2, counts.afterDry_count));
+    expect(Math.abs(found.wetAfterWet_fraction - 0.7)).toBeLessThan(4 * error(0.7, counts.afterWet_count));
+    const { mean_days, sd_days } = wetDayMoments(chain, rain_mm.length);
+    expect(Math.abs(counts.wetAfterDry_count + counts.wetAfterWet_count - mean_days)).toBeLessThan(4 * sd_days);
+    const wet = rain_mm.filter((one) => one > 0);
+    const { mean_mm, sd_mm } = amountMoments(mixed);
+    expect(Math.abs(meanOf(wet) - mean_mm)).toBeLessThan((4 * sd_mm) / Math.sqrt(wet.length));
+  });
+
+  it.each(['gamma', 'mixedExponential'] as const)('give back the months they were made with, fitted as %s', (kind) => {
+    const amounts: WetDayAmounts =
+      kind === 'gamma' ? { kind, least_mm: 1, shape: 0.8, scale_mm: 12 } : { ...mixed, kind, least_mm: 1 };
+    const chain = { wetAfterDry_fraction: 0.3, wetAfterWet_fraction: 0.6 };
+    const same = Array.from({ length: 12 }, (): RainMonth => ({ chain, amounts }));
+    const { firstDay, rain_mm } = madeRain(same, { name: 'G1', seed: 8, firstYear: 2001, years: 200 });
+    const fitted = monthsFromRecord({ gaugeId: 'G1', firstDay, rain_mm, state: new Uint8Array(rain_mm.length) }, kind)!;
+    const wanted = amountMoments(amounts);
+    const wetDays = wetShare(chain) * 30 * 200;
+    for (const month of fitted) {
+      expect(month.amounts.kind).toBe(kind);
+      const { mean_mm, sd_mm } = amountMoments(month.amounts);
+      // The mean is the sample's; a deviation of as skewed a sample has a standard error of three times sd ÷ √(2n) at most.
+      expect(Math.abs(mean_mm - wanted.mean_mm)).toBeLessThan((4.5 * wanted.sd_mm) / Math.sqrt(wetDays));
+      expect(Math.abs(sd_mm - wanted.sd_mm)).toBeLessThan((4.5 * 3 * wanted.sd_mm) / Math.sqrt(2 * wetDays));
+    }
+    // Twelve months apart: the mean share of wet days within four standard errors of all days.
+    const shares = meanOf(fitted.map((month) => wetShare(month.chain)));
+    const { mean_days, sd_days } = wetDayMoments(chain, rain_mm.length);
+    expect(Math.abs(shares - mean_days / rain_mm.length)).toBeLessThan((4 * sd_days) / rain_mm.length);
   });
 });

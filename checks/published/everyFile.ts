@@ -4,7 +4,7 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
-import { wetDays } from './madeRain.ts';
+import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
@@ -15,6 +15,7 @@ import { conversions } from './units.ts';
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   betaBinomial,
+  chancesOfRain,
   conversions,
   distances,
   droughtClasses,

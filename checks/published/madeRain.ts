@@ -1,4 +1,4 @@
-import { wetDayMoments } from '../../packages/engine/src/water/rain/index.ts';
+import { chainFromCounts, wetDayMoments, wetShare } from '../../packages/engine/src/water/rain/index.ts';
 import type { PublishedFile } from './published.ts';
 
 /** The variance of the number of wet days in 30. */
@@ -23,6 +23,44 @@ export const wetDays: PublishedFile = {
       inputs: { days: 30, wetShare: share },
       printed: '7.3',
       got: varianceOf(share, share),
+    },
+  ],
+};
+
+/** Winter days of rain at Tel Aviv: days after dry ones and after wet ones. */
+const telAviv = {
+  afterDry_count: 1049 + 350,
+  wetAfterDry_count: 350,
+  afterWet_count: 351 + 687,
+  wetAfterWet_count: 687,
+};
+const telAvivDays = { afterDry: 1399, wetAfterDry: 350, afterWet: 1038, wetAfterWet: 687 };
+
+/** From memory of a textbook's table; the printed chances follow from the counts. */
+export const chancesOfRain: PublishedFile = {
+  source: 'gabriel-neumann-1962',
+  method: 'chainFromCounts',
+  rows: [
+    {
+      place: 'Tel Aviv, as tabulated in Cox and Miller 1965, example 3.2 (from memory): chance of rain after a dry day',
+      inputs: telAvivDays,
+      fromMemory: true,
+      printed: '0.250',
+      got: () => chainFromCounts(telAviv)!.wetAfterDry_fraction,
+    },
+    {
+      place: 'the same: chance of rain after a wet day',
+      inputs: telAvivDays,
+      fromMemory: true,
+      printed: '0.662',
+      got: () => chainFromCounts(telAviv)!.wetAfterWet_fraction,
+    },
+    {
+      place: 'the same: share of wet days in the long run',
+      inputs: telAvivDays,
+      fromMemory: true,
+      printed: '0.425',
+      got: () => wetShare(chainFromCounts(telAviv)!),
     },
   ],
 };

@@ -26,6 +26,7 @@ export const greer1963: GaugeFacts = {
   latitude_deg: null,
   longitude_deg: null,
   readingTime: null,
+  normals: [],
   file: 'rain/greer-1963.csv',
   readings: rainByMonth_tenthsOfMm
     .flat()

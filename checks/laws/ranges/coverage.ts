@@ -110,6 +110,7 @@ function judged(rain_mm: Float64Array, years: number): JudgedRain {
     judgedYears: years,
     filledDays: 0,
     neighbourDays: 0,
+    madeDays: 0,
     meanAnnualRain_mm: 0,
     longestRainlessRun_days: 0,
     cutDays: 0,

@@ -98,6 +98,9 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--series', help.series)
     .option('--prices-on <date>', help.pricesOn)
     .option('--order <order>', help.order)
+    .option('--wet-days <share>', help.wetDays)
+    .option('--wet-day-rain <share>', help.wetDayRain)
+    .option('--last-years <n>', help.lastYears)
     .addHelpText('after', help.examples.design)
     .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
   root

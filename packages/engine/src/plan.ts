@@ -1,11 +1,8 @@
 import type {
-  Checked,
   DayIndex,
-  GaugeFacts,
   GaugeFinding,
   Problem,
   ProgrammeFacts,
-  RainRecord,
   SiteDesign,
   SiteFacts,
   StorageSeries,
@@ -13,20 +10,12 @@ import type {
 import { tankSizes } from './parts/index.ts';
 import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
 import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
-import {
-  doubleMass,
-  doubleMassProblems,
-  type GaugeRecord,
-  judgedRain,
-  type MonthTotal,
-  monthTotals,
-  neighboursOf,
-  rainRecord,
-} from './water/rain/index.ts';
+import { gaugeOf, type ReadyRain, readyRain } from './siteRain.ts';
+
+export { type ReadyRain, rainUnder, readyGauges } from './siteRain.ts';
 
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
-export interface ReadyProgramme extends Programme {
-  readonly gauges: ReadonlyMap<string, GaugeFinding>;
+export interface ReadyProgramme extends Programme, ReadyRain {
   /** What can be bought, at the prices of one day. */
   readonly market: Market;
 }
@@ -39,61 +28,6 @@ export interface ReadyWanted {
   readonly gauges?: ReadonlySet<string>;
 }
 
-/** A gauge, its record or why there is none. */
-interface GaugeRead {
-  readonly gauge: GaugeFacts;
-  readonly record: Checked<RainRecord>;
-}
-
-/**
- * What does each gauge come to? Checks every record once, for all the sites that use it, and holds it against the gauges
- * near by.
- *
- * @param facts - the programme
- * @param only - ids of the gauges wanted; the others still speak as neighbours. All where it is not given
- * @returns by gaugeId: rain ready for the balance [mm], or null with the blockers that say why, and every problem found
- * @law a gauge's finding is the same whichever gauges are wanted, and whatever their order
- * @definition ours: docs/methods/rain.md
- */
-export function readyGauges(
-  facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>,
-  only?: ReadonlySet<string>,
-): ReadonlyMap<string, GaugeFinding> {
-  const all = facts.gauges.map((gauge): GaugeRead => ({ gauge, record: rainRecord(gauge) }));
-  const known = all.flatMap(({ gauge, record }): GaugeRecord[] => (record.ok ? [{ gauge, record: record.value }] : []));
-  const totals = new Map<RainRecord, readonly MonthTotal[]>();
-  const totalsOf = (record: RainRecord) => {
-    const found = totals.get(record) ?? monthTotals(record);
-    totals.set(record, found);
-    return found;
-  };
-  const wanted = all.filter(({ gauge }) => only === undefined || only.has(gauge.gaugeId));
-  return new Map(wanted.map((one) => [one.gauge.gaugeId, gaugeFinding(one, known, facts.settings, totalsOf)]));
-}
-
-function gaugeFinding(
-  { gauge, record }: GaugeRead,
-  known: readonly GaugeRecord[],
-  settings: ProgrammeFacts['settings'],
-  totalsOf: (record: RainRecord) => readonly MonthTotal[],
-): GaugeFinding {
-  const { gaugeId, name } = gauge;
-  if (!record.ok) return { gaugeId, name, rain: null, problems: record.problems };
-  const neighbours = neighboursOf(gauge, known);
-  const rain = judgedRain(record.value, settings, neighbours);
-  const mass = doubleMass(
-    totalsOf(record.value),
-    neighbours.map((one) => totalsOf(one.record)),
-  );
-  const ids = neighbours.map((one) => one.record.gaugeId);
-  return {
-    gaugeId,
-    name,
-    rain: rain.ok ? rain.value : null,
-    problems: [...record.problems, ...rain.problems, ...doubleMassProblems(gaugeId, mass, ids)],
-  };
-}
-
 /**
  * Makes a programme ready: gauges checked, the catalogue's tanks in order of size, empty stores.
  *
@@ -104,9 +38,8 @@ function gaugeFinding(
  */
 export function readyProgramme(facts: ProgrammeFacts, wanted: ReadyWanted = {}): ReadyProgramme {
   return {
-    settings: facts.settings,
+    ...readyRain(facts, wanted.gauges),
     catalogue: tankSizes(facts.parts),
-    gauges: readyGauges(facts, wanted.gauges),
     market: marketOn(facts.parts, facts.prices, wanted.pricesOn ?? null),
     yields: new WeakMap(),
     drawn: new Map(),
@@ -168,6 +101,14 @@ export function remediesOf(
   return siteRemedies(design, { site, gauge: gaugeOf(site, ready), programme: ready, market: ready.market });
 }
 
-function gaugeOf(site: SiteFacts, ready: ReadyProgramme): GaugeFinding | undefined {
-  return site.gaugeId === null ? undefined : ready.gauges.get(site.gaugeId);
+/**
+ * Which rain does one site rest on?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready
+ * @returns the gauge given for it, or the gauges within reach as one [mm]; undefined where there is none
+ * @definition ours: docs/methods/rain.md
+ */
+export function rainOfSite(site: SiteFacts, ready: ReadyProgramme): GaugeFinding | undefined {
+  return gaugeOf(site, ready);
 }

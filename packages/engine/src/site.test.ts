@@ -19,6 +19,7 @@ const gauge: GaugeFacts = {
   latitude_deg: null,
   longitude_deg: null,
   file: 'rain/G1.csv',
+  normals: [],
   readings: Array.from({ length: dayIndexOf(2013, 1, 1) - dayIndexOf(2001, 1, 1) }, (_, i) => {
     const day = dayIndexOf(2001, 1, 1) + i;
     const intoYear = i % 365;
@@ -52,6 +53,8 @@ function factsOf(
     target: null,
     presence: null,
     secondSource: null,
+    latitude_deg: null,
+    longitude_deg: null,
     people: 30,
     peopleCountedOn: null,
     households_count: null,

@@ -114,7 +114,11 @@ function siteStops(
   if (unusable.length > 0) return { restated: [], own: unusable, roofs: null, ration: null, groups: [] };
   const place = { file: 'sites.csv', column: 'gaugeId', siteId: site.siteId };
   const noGauge = gauge ? [] : [engineProblem('site.gauge_unknown', place, { gaugeId: site.gaugeId ?? '' })];
-  const noRain = gauge?.rain === null ? gauge.problems.filter((problem) => problem.severity === 'blocker') : [];
+  const ofGauge = gauge?.problems ?? [];
+  const capping = ofGauge.filter(({ code }) => cappingCodes.some((one) => one === code));
+  const told = gauge?.rain === null ? ofGauge.filter((problem) => problem.severity === 'blocker') : capping;
+  // Rain made for this site alone has its problems told nowhere else.
+  const isOfSite = (problem: Problem) => problem.place.siteId === site.siteId;
   const roofs = siteRoofs(site, settings.firstFlush_mm, working);
   const people = headcount(site, settings);
   working.push(...people.working);
@@ -127,10 +131,11 @@ function siteStops(
     groupStops(peopled, group, site.tanks.length > group.tanks.length, settings),
   );
   return {
-    restated: noRain,
+    restated: told.filter((problem) => !isOfSite(problem)),
     own: [
       ...classWithoutTarget(site),
       ...noGauge,
+      ...ofGauge.filter(isOfSite),
       ...roofs.problems,
       ...people.problems,
       ...leansOnSource(site),
@@ -193,7 +198,7 @@ export function siteWater(
     for (const group of groups) working.push(...group.working);
     return null;
   }
-  working.push(...rainWorking(rain, site.rainFactor));
+  working.push(...rainWorking(rain, site.rainFactor, gauge.byDistance));
   const waters = groups.flatMap((stops) => {
     const water = groupWater(stops, roofs, rain, site, programme, problems);
     return water === null ? [] : [{ ...water, ration }];
@@ -254,9 +259,13 @@ function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly 
   return [engineProblem('site.target_of_programme', { file: 'sites.csv', column: 'siteClass', siteId }, { siteClass })];
 }
 
-/** The first assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
+/** Problems of a gauge's rain that keep its sites from holding. */
+const cappingCodes: readonly EngineProblemCode[] = ['rain.made_up'];
+
+/** The gravest assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
 function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
-  return problems.find(isTooKind)?.code ?? null;
+  const ofRain = cappingCodes.find((capping) => problems.some(({ code }) => code === capping));
+  return ofRain ?? problems.find(isTooKind)?.code ?? null;
 }
 
 /** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */

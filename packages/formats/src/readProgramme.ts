@@ -116,6 +116,10 @@ function strayRain(names: readonly string[], gaugeIds: ReadonlySet<string>): rea
   return problems;
 }
 
+function withoutMissingFile(read: RainFileRead): RainFileRead {
+  return { ...read, problems: read.problems.filter(({ code }) => code !== 'rainFile.missing') };
+}
+
 /** Counts rows of a file that were left out whole. */
 function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): number {
   const left = new Set<number>();
@@ -154,7 +158,11 @@ export async function readProgramme(folder: string, options: ReadOptions = {}): 
   const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
   const wayLines = await readWayLines(folder);
   const ways = checkWays(found.tables, wayLines.lines);
-  const rainReads = [...rain.values()];
+  // A gauge with normals may do without a file of readings: the engine says what its rain is made from.
+  const hasNormals = new Set(
+    joined.facts.gauges.flatMap(({ gaugeId, normals }) => (normals.length > 0 ? [gaugeId] : [])),
+  );
+  const rainReads = [...rain].map(([gaugeId, read]) => (hasNormals.has(gaugeId) ? withoutMissingFile(read) : read));
   const tableNotUsed = [...found.notUsed, ...joined.notUsed, ...ways.notUsed];
   const problems = [
     settings.problems,

@@ -1,4 +1,4 @@
-import { type Problem, problemsOf, type ReadyProgramme, rainRecord, readyProgramme } from '@eavewell/engine';
+import { type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
 import { english } from '@eavewell/words';
@@ -29,7 +29,7 @@ export async function checkCommand(folder: string, options: CheckOptions, contex
   const sheet = new Sheet(context.look);
   sheet.heading(read.facts.settings.programme);
   filesSection(sheet, read);
-  gaugesSection(sheet, read, ready);
+  gaugeLines(sheet, ready);
   problemsSection(sheet, problems, options.all === true);
   notUsedSection(sheet, read.notUsed, options.out !== undefined);
   const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
@@ -39,10 +39,7 @@ export async function checkCommand(folder: string, options: CheckOptions, contex
 }
 
 /** What reading found, what the gauges' records show, and what is missing or assumed at the sites. */
-export function problemsOfFolder(
-  { facts, problems }: ProgrammeRead,
-  ready: ReadyProgramme = readyProgramme(facts),
-): readonly Problem[] {
+function problemsOfFolder({ facts, problems }: ProgrammeRead, ready: ReadyProgramme): readonly Problem[] {
   const ofGauges = [...ready.gauges.values()].flatMap((gauge) => gauge.problems);
   return [...problems, ...ofGauges, ...facts.sites.flatMap((site) => problemsOf(site, ready))];
 }
@@ -65,22 +62,6 @@ function filesSection(sheet: Sheet, read: ProgrammeRead): void {
       { head: '', align: 'right' },
     ],
     rows,
-  );
-}
-
-/** A line for each gauge: how long it was read, what it brings, and what was not read. */
-function gaugesSection(sheet: Sheet, { facts }: ProgrammeRead, ready: ReadyProgramme): void {
-  if (facts.gauges.length === 0) return;
-  sheet.heading(headings.gauges);
-  const sites = new Map<string, number>();
-  for (const { gaugeId } of facts.sites) if (gaugeId !== null) sites.set(gaugeId, (sites.get(gaugeId) ?? 0) + 1);
-  gaugeLines(
-    sheet,
-    facts.gauges.map((gauge) => {
-      const record = rainRecord(gauge);
-      const finding = ready.gauges.get(gauge.gaugeId)!;
-      return { gauge, finding, record: record.ok ? record.value : null, sites: sites.get(gauge.gaugeId) ?? 0 };
-    }),
   );
 }
 

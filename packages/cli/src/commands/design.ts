@@ -7,10 +7,12 @@ import {
   type ProgrammeFacts,
   problemsOf,
   type ReadyProgramme,
+  rainUnder,
   readIsoDay,
   readyProgramme,
   remediesOf,
   remediesTogether,
+  type Scenario,
   type SiteDesign,
   type SiteFacts,
   type SiteRemedies,
@@ -28,20 +30,23 @@ import { Exceptions } from '../print/exceptions.ts';
 import { countProblems } from '../print/problemList.ts';
 import { programmeHead } from '../print/programmeHead.ts';
 import { programmeRemedySection } from '../print/remedies.ts';
+import { ScenarioCounts, siteUnderSection } from '../print/scenario.ts';
 import { Sheet } from '../print/sheet.ts';
 import { sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
 import { programmeRemediesReport } from '../report/remediesReport.ts';
+import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
 import { nearestIds } from './nearestIds.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
+import { type ScenarioOptions, scenarioAsked } from './scenarioAsked.ts';
 
 const { check, design, headings, progress: progressWords, trouble } = english.commandLine;
 
-export interface DesignOptions {
+export interface DesignOptions extends ScenarioOptions {
   readonly site?: string;
   readonly out?: string;
   readonly json?: boolean;
@@ -65,24 +70,27 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   const pricesOn = options.pricesOn === undefined ? null : readIsoDay(options.pricesOn);
   if (options.pricesOn !== undefined && pricesOn === null) throw new WrongUse(trouble.pricesOnForm);
   const order = orderOf(options.order);
+  const scenario = scenarioAsked(options);
   if (options.out !== undefined) await makeOutFolder(options.out);
   const read = await readFolder(folder, context);
   const all = inOrder(read.facts, order);
   const facts = options.site === undefined ? all : factsOfSite(all, options.site);
-  const gauges = options.site === undefined ? {} : { gauges: gaugesOf(facts) };
-  const ready = readyProgramme(facts, { pricesOn, ...gauges });
+  const gauges = options.site === undefined ? null : gaugesOf(facts);
+  const ready = readyProgramme(facts, { pricesOn, ...(gauges && { gauges }) });
   const outputs = await openOutputs(options, context);
   try {
-    const judged = await judgeAll(facts, ready, outputs, options, context);
+    const judged = await judgeAll(facts, ready, scenario, outputs, options, context);
     context.progress.done();
     const problems = allProblems(read, ready, judged.problems);
     const together = remediesTogether(judged.smallest);
-    await outputs.report?.close(programmeRemediesReport(together, ready.market.day), read.problems, read.notUsed);
+    const asked = scenario && scenarioReport(scenario, judged.under);
+    const remedies = programmeRemediesReport(together, ready.market.day);
+    await outputs.report?.close({ remedies, asked, problems: read.problems, notUsed: read.notUsed });
     for (const file of outputs.files) await file.close();
     const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
     if (!options.json) {
       const paths = [...outputs.files.map((file) => file.path), ...written, ...judged.paths];
-      await write(context.around.stdout, printed(folder, facts, ready, judged, problems, paths, context));
+      await write(context.around.stdout, printed(folder, facts, ready, scenario, judged, problems, paths, context));
     }
     // With one site asked for, only what bears on it counts.
     const counted = judged.one?.problems ?? problems;
@@ -121,8 +129,9 @@ function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
   return { ...facts, sites: [site] };
 }
 
-/** The gauges the sites use. */
-function gaugesOf({ sites }: ProgrammeFacts): ReadonlySet<string> {
+/** The gauges the sites use; null where a site without one may use any. */
+function gaugesOf({ sites }: ProgrammeFacts): ReadonlySet<string> | null {
+  if (sites.some(({ gaugeId }) => gaugeId === null)) return null;
   return new Set(sites.flatMap(({ gaugeId }) => (gaugeId === null ? [] : [gaugeId])));
 }
 
@@ -146,6 +155,9 @@ interface Judged {
   readonly exceptions: Exceptions;
   /** The site asked for with --site. */
   readonly one: SiteDesign | null;
+  /** The same site under the scenario, where one is asked for. */
+  readonly oneUnder: SiteDesign | null;
+  readonly under: ScenarioCounts;
   /** What would mend it. */
   readonly remedies: SiteRemedies | null;
   /** The smallest remedy of each site that is short or tight. */
@@ -160,16 +172,20 @@ interface Judged {
 async function judgeAll(
   facts: ProgrammeFacts,
   ready: ReadyProgramme,
+  scenario: Scenario | null,
   { report, verdicts }: Outputs,
   options: DesignOptions,
   context: Context,
 ): Promise<Judged> {
   await report?.open(context.version, facts, ready.gauges.values());
-  await verdicts?.write(verdictsHead());
+  await verdicts?.write(verdictsHead(scenario !== null));
   const exceptions = new Exceptions();
   const problems: Problem[] = [];
   const smallest: SmallestRemedy[] = [];
+  const readyUnder = scenario && rainUnder(ready, scenario);
+  const counts = new ScenarioCounts();
   let one: SiteDesign | null = null;
+  let oneUnder: SiteDesign | null = null;
   let remedies: SiteRemedies | null = null;
   let done = 0;
   for (const site of designSites(facts.sites, ready)) {
@@ -177,17 +193,24 @@ async function judgeAll(
     exceptions.add(site, remedies);
     if (remedies) smallest.push(smallestOf(site, remedies));
     problems.push(...problemsOf(facts.sites[done]!, ready));
-    if (options.site !== undefined) one = site;
-    await verdicts?.write(verdictsLine(site, remedies));
+    const under = readyUnder && designOf(facts.sites[done]!, readyUnder);
+    if (under) counts.add(site, under);
+    if (options.site !== undefined) [one, oneUnder] = [site, under];
+    await verdicts?.write(verdictsLine(site, remedies, under));
     const series = options.series ? seriesOf(facts.sites[done]!, ready) : undefined;
-    await report?.site(site, remedies, series);
+    await report?.site(site, remedies, under, series);
     if (series && options.out !== undefined) await writeSeries(options.out, facts.sites[done]!, series);
     done++;
     const count = done;
     context.progress.at(() => progressWords.judging(count, facts.sites.length));
   }
   const paths = options.series && options.out !== undefined ? [join(options.out, 'series', '*.csv')] : [];
-  return { exceptions, one, remedies, smallest, problems, paths };
+  return { exceptions, one, oneUnder, under: counts, remedies, smallest, problems, paths };
+}
+
+/** One site's design. */
+function designOf(site: SiteFacts, ready: ReadyProgramme): SiteDesign {
+  return [...designSites([site], ready)][0]!;
 }
 
 function smallestOf({ siteId, people }: SiteDesign, { remedies, notMended }: SiteRemedies): SmallestRemedy {
@@ -215,7 +238,8 @@ function printed(
   folder: string,
   facts: ProgrammeFacts,
   ready: ReadyProgramme,
-  { exceptions, one, remedies, smallest }: Judged,
+  scenario: Scenario | null,
+  { exceptions, one, oneUnder, under, remedies, smallest }: Judged,
   problems: readonly Problem[],
   written: readonly string[],
   { look }: Context,
@@ -224,10 +248,14 @@ function printed(
   programmeHead(sheet, facts, ready.gauges);
   const matched = problems.filter(({ code }) => code === 'columns.used').length;
   if (matched > 0) sheet.line(design.matchingUsed(matched), 0, 2);
-  if (one) sitePage(sheet, one, remedies, facts.settings, ready.market);
-  else {
+  if (one) {
+    sitePage(sheet, one, remedies, facts.settings, ready.market, () => {
+      if (scenario && oneUnder) siteUnderSection(sheet, one, oneUnder, scenario);
+    });
+  } else {
     exceptions.print(sheet, folder);
     programmeRemedySection(sheet, remediesTogether(smallest), ready.market);
+    if (scenario) under.print(sheet, scenario, ready.gauges.values());
     sheet.blank();
     const { blocker, warning, note } = countProblems(problems);
     if (problems.length > 0)

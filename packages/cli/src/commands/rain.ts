@@ -1,12 +1,17 @@
 import {
   designSites,
+  doubleMass,
   filledDryDays,
   type GaugeFacts,
+  greatCircle_km,
+  monthTotals,
+  neighboursOf,
   type Problem,
   type ProgrammeFacts,
   type ReadyProgramme,
   rainRecord,
   readyProgramme,
+  type SiteFacts,
   seriesOf,
 } from '@eavewell/engine';
 import { english } from '@eavewell/words';
@@ -35,7 +40,23 @@ export async function rainCommand(folder: string, gaugeId: string, context: Cont
   const targets = targetTexts({ ...facts, sites: facts.sites.filter((site) => site.gaugeId === gaugeId) });
   context.progress.done();
   const sheet = new Sheet(context.look);
-  gaugePage(sheet, { gauge, finding, record: record.ok ? record.value : null, problems, sites, targets });
+  const neighbours = neighboursOf(gauge, ready.records);
+  const others = neighbours.map((one) => one.record.gaugeId);
+  const own = record.ok ? record.value : null;
+  const near = neighbours.map((one) => monthTotals(one.record));
+  const mass = own && doubleMass(monthTotals(own), near);
+  const shown = {
+    gauge,
+    finding,
+    record: own,
+    problems,
+    sites,
+    targets,
+    mass,
+    neighbours: others,
+    settings: facts.settings,
+  };
+  gaugePage(sheet, { ...shown, withinReach_count: withinReach(facts, gauge) });
   await write(context.around.stdout, sheet.text());
   return countProblems(problems).blocker > 0 ? exitCodes.blocker : exitCodes.done;
 }
@@ -45,6 +66,18 @@ function gaugeOf({ gauges }: ProgrammeFacts, gaugeId: string): GaugeFacts {
   if (found) return found;
   const ids = gauges.map((gauge) => gauge.gaugeId);
   throw new WrongUse(rain.unknownGauge(gaugeId, nearestIds(gaugeId, ids)));
+}
+
+/** How many sites without a gauge of their own have this one within reach. */
+function withinReach({ sites, settings }: ProgrammeFacts, { latitude_deg, longitude_deg }: GaugeFacts): number {
+  if (latitude_deg === null || longitude_deg === null) return 0;
+  const there = { latitude_deg, longitude_deg };
+  const isNear = ({ gaugeId, latitude_deg: lat, longitude_deg: lon }: SiteFacts) =>
+    gaugeId === null &&
+    lat !== null &&
+    lon !== null &&
+    greatCircle_km({ latitude_deg: lat, longitude_deg: lon }, there) <= settings.gaugeReach_km;
+  return sites.filter(isNear).length;
 }
 
 function isOfGauge({ place }: Problem, { gaugeId, file }: GaugeFacts): boolean {

@@ -39,13 +39,16 @@ const columns = [
   'targetGoodYears_fraction',
 ];
 
+/** Under the scenario, where one is asked for. */
+const scenarioColumns = ['scenarioVerdict', 'scenarioGoodYears', 'scenarioJudgedYears', 'scenarioDryDays_per_year'];
+
 /** The first line of verdicts.csv. */
-export function verdictsHead(): string {
-  return csvLine(columns);
+export function verdictsHead(withScenario: boolean): string {
+  return csvLine(withScenario ? [...columns, ...scenarioColumns] : columns);
 }
 
 /** One site's line of verdicts.csv: empty where a figure is not known. */
-export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null): string {
+export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null, under: SiteDesign | null): string {
   const smallest = remedies?.remedies[0] ?? null;
   // Where tanks are not joined, the figures are those of the one that is worst off.
   const f = design.storages[0];
@@ -86,7 +89,13 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null):
     design.target.daysMet_fraction,
     design.target.longestDryRun_days,
     design.target.goodYears_fraction,
+    ...(under ? scenarioCells(under) : []),
   ]);
+}
+
+function scenarioCells({ verdict, storages: [storage] }: SiteDesign) {
+  const { goodYears, judgedYears, dryDays_per_year } = storage ?? {};
+  return [verdict, goodYears ?? null, judgedYears ?? null, rounded(dryDays_per_year, 1)];
 }
 
 /** A figure to so many decimals, as a person reads it; design.json has every digit. */

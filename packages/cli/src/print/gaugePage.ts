@@ -1,4 +1,6 @@
 import {
+  type DesignSettings,
+  type DoubleMass,
   type GaugeFacts,
   type GaugeFinding,
   type JudgedRain,
@@ -15,6 +17,7 @@ import {
   wettestDay,
 } from '@eavewell/engine';
 import { english } from '@eavewell/words';
+import { madeBesideRecord, massLine, normalsBeside, sourcesSection, yearsSection } from './gaugeRain.ts';
 import { problemList } from './problemList.ts';
 import type { Sheet } from './sheet.ts';
 import { sideBySide, strip } from './strip.ts';
@@ -47,19 +50,33 @@ export interface GaugeShown {
   readonly sites: readonly SiteOnGauge[];
   /** What the sites were judged by, in words. */
   readonly targets: readonly string[];
+  /** Sites without a gauge of their own that have it within reach. */
+  readonly withinReach_count: number;
+  readonly settings: DesignSettings;
+  /** Its months beside the gauges near by. */
+  readonly mass: DoubleMass | null;
+  readonly neighbours: readonly string[];
 }
 
 /** One gauge in full: record, years, filled days, normals, dry runs, driest months, sites, faults. */
-export function gaugePage(sheet: Sheet, { gauge, finding, record, problems, sites, targets }: GaugeShown): void {
+export function gaugePage(sheet: Sheet, page: GaugeShown): void {
+  const { gauge, finding, record, problems, sites, targets } = page;
+  const { rain } = finding;
   sheet.heading(words.who(gauge.name, gauge.gaugeId));
   if (record) recordLines(sheet, record);
-  if (finding.rain) yearLines(sheet, finding.rain);
+  if (rain) yearLines(sheet, rain);
   else sheet.line(words.noYears);
-  if (finding.rain) filledSection(sheet, finding.rain);
+  if (rain) sourcesSection(sheet, rain);
+  if (rain) filledSection(sheet, rain);
   if (record) normalsSection(sheet, record);
-  if (finding.rain) runsSection(sheet, finding.rain);
+  normalsBeside(sheet, gauge, rain, record);
+  if (rain) runsSection(sheet, rain);
+  if (rain && rain.madeDays === 0) yearsSection(sheet, rain);
   if (record) indexSection(sheet, record);
+  if (record) massLine(sheet, page.mass, page.neighbours);
+  if (record && rain) madeBesideRecord(sheet, record, rain, page.settings);
   sitesSection(sheet, sites, targets);
+  if (page.withinReach_count > 0) sheet.line(words.withinReach(page.withinReach_count), 2);
   sheet.heading(words.faults);
   if (problems.length === 0) sheet.line(words.noFaults, 2);
   problemList(sheet, problems, true);
@@ -84,10 +101,15 @@ function yearLines(sheet: Sheet, rain: JudgedRain): void {
       2,
     );
   sheet.line(words.mean(numbers.quantity(rain.meanAnnualRain_mm, 'mm')), 0, 2);
-  sheet.line(words.longestRun(numbers.days(rain.longestRainlessRun_days)), 0, 2);
+  const { longestRainlessRun_days: run, madeDays } = rain;
+  sheet.line(words.longestRun(numbers.days(run), madeDays > 0), 0, 2);
 }
 
 function filledSection(sheet: Sheet, rain: JudgedRain): void {
+  if (rain.madeDays > 0) {
+    sheet.line(words.allMade, 2, 2);
+    return;
+  }
   sheet.heading(words.filled);
   const { neighbourDays, filledDays } = rain;
   sheet.line(words.filledBy(filledDays, filledDays - neighbourDays, neighbourDays), 2, 2);
@@ -134,6 +156,21 @@ function indexSection(sheet: Sheet, record: RainRecord): void {
     words.indexColumns.map((head, index) => ({ head, align: index === 2 || index === 3 ? 'right' : 'left' }) as const),
     spans_months.flatMap((months) => driestRows(record, months)),
   );
+  const latest = spans_months.flatMap((months) => {
+    const known = spi(record, months, 'lMoments').findLast((one) => one.spi !== null);
+    return known ? [{ ...known, months, index: known.spi! }] : [];
+  });
+  for (const { months, year, month, index } of latest)
+    sheet.line(
+      words.latest(
+        words.span(months),
+        `${numbers.quantity(month, 'month')} ${year}`,
+        numbers.fixed(index, 2),
+        words.classes[spiClass(index)],
+      ),
+      2,
+      2,
+    );
   sheet.line(words.indexKey, 2);
 }
 

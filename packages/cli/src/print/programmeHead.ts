@@ -12,7 +12,7 @@ export function programmeHead(sheet: Sheet, facts: ProgrammeFacts, gauges: Reado
   const { people, unknown } = peopleOf(facts);
   const counted = design.programme(facts.sites.length, people, gauges.size);
   sheet.line(unknown > 0 ? `${counted}; ${design.peopleUnknown(unknown)}` : counted);
-  sheet.line(recordText(gauges));
+  for (const text of recordText(gauges)) sheet.line(text, 0, 2);
   // The page of one site says its own target beside its verdict.
   const [ofProgramme, ...ofClasses] = targetTexts(facts);
   for (const text of facts.sites.length === 1 ? [ofProgramme!] : [ofProgramme!, ...ofClasses]) sheet.line(text, 0, 2);
@@ -35,9 +35,13 @@ function classTargets(sites: ProgrammeFacts['sites']): readonly (readonly [strin
   return [...found].sort(([a], [b]) => (a < b ? -1 : 1));
 }
 
-function recordText(gauges: ReadonlyMap<string, GaugeFinding>): string {
-  const rains = [...gauges.values()].flatMap((gauge) => (gauge.rain ? [gauge.rain] : []));
-  if (rains.length === 0) return design.noRecord;
+function recordText(gauges: ReadonlyMap<string, GaugeFinding>): readonly string[] {
+  const all = [...gauges.values()].flatMap((gauge) => (gauge.rain ? [gauge.rain] : []));
+  if (all.length === 0) return [design.noRecord];
+  const made = all.filter((rain) => rain.madeDays > 0);
+  const rains = all.filter((rain) => rain.madeDays === 0);
+  const madeText = made.length === 0 ? [] : [design.made(made.length, made[0]!.judgedYears)];
+  if (rains.length === 0) return madeText;
   let [least, most, first, last] = [Number.POSITIVE_INFINITY, 0, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const rain of rains) {
     least = Math.min(least, rain.judgedYears);
@@ -45,5 +49,5 @@ function recordText(gauges: ReadonlyMap<string, GaugeFinding>): string {
     first = Math.min(first, rain.years[0]!.label);
     last = Math.max(last, rain.years.at(-1)!.label);
   }
-  return design.record(least, most, first, last);
+  return [design.record(least, most, first, last), ...madeText];
 }

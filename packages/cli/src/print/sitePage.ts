@@ -25,6 +25,7 @@ export function sitePage(
   remedies: SiteRemedies | null,
   settings: DesignSettings,
   market: Market,
+  afterRemedies: () => void = () => undefined,
 ): void {
   sheet.blank();
   sheet.verdict(
@@ -42,6 +43,7 @@ export function sitePage(
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
   if (remedies) siteRemedySection(sheet, remedies, market);
+  afterRemedies();
   workingSection(sheet, site);
   problemsSection(sheet, site);
   sheet.heading(headings.cautions);

@@ -22,6 +22,7 @@ function rainReport(rain: JudgedRain): NonNullable<GaugeReport['rain']> {
     years: rain.years.map(({ label, judged, missing_days }) => ({ waterYear: label, judged, missing_days })),
     filledDays: rain.filledDays,
     neighbourDays: rain.neighbourDays,
+    madeDays: rain.madeDays,
     cutDays: rain.cutDays,
     meanAnnualRain_mm: rain.meanAnnualRain_mm,
     longestRainlessRun_days: rain.longestRainlessRun_days,

@@ -10,11 +10,21 @@ import {
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
 import { gaugeReport } from './gaugeReport.ts';
 import { problemReport } from './problemReport.ts';
+import { siteUnderReport } from './scenarioReport.ts';
 import { seriesJson } from './seriesText.ts';
 import { siteReport } from './siteReport.ts';
 
 /** Where the text of a report goes, piece by piece. */
 export type Sink = (text: string) => Promise<void>;
+
+/** What is known once every site is judged. */
+export interface ReportEnd {
+  readonly remedies: DesignReport['remedies'];
+  /** Null where no scenario was asked for. */
+  readonly asked: NonNullable<DesignReport['scenario']> | null;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+}
 
 /** A number that is none would become null unseen: better to stop. */
 function onlyNumbers(_key: string, value: unknown): unknown {
@@ -61,19 +71,22 @@ export class JsonReport {
   }
 
   /** One site; `series` is left out where it is undefined. */
-  async site(design: SiteDesign, remedies: SiteRemedies | null, series?: readonly StorageSeries[]): Promise<void> {
-    const text = json(siteReport(design, remedies));
+  async site(
+    design: SiteDesign,
+    remedies: SiteRemedies | null,
+    under: SiteDesign | null,
+    series?: readonly StorageSeries[],
+  ): Promise<void> {
+    const scenario = under ? { scenario: siteUnderReport(under) } : {};
+    const text = json({ ...siteReport(design, remedies), ...scenario });
     await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
     if (series === undefined) await this.#write(text);
     else await this.#write(`${text.slice(0, -1)},"series":[${series.map(seriesJson).join(',')}]}`);
   }
 
-  async close(
-    remedies: DesignReport['remedies'],
-    problems: readonly Problem[],
-    notUsed: readonly NotUsed[],
-  ): Promise<void> {
-    await this.#write(`\n],\n"remedies":${json(remedies)},\n"problems":[`);
+  async close({ remedies, asked, problems, notUsed }: ReportEnd): Promise<void> {
+    const scenario = asked ? `"scenario":${json(asked)},\n` : '';
+    await this.#write(`\n],\n"remedies":${json(remedies)},\n${scenario}"problems":[`);
     await this.#list(problems, problemReport);
     await this.#write('],\n"notUsed":[');
     await this.#list(notUsed, ({ file, row, column, value, code, cells }) => ({

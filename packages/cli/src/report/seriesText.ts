@@ -1,4 +1,4 @@
-import { filledDay, isoDay, measured, neighbourDay, type StorageSeries } from '@eavewell/engine';
+import { filledDay, isoDay, madeDay, measured, neighbourDay, type StorageSeries } from '@eavewell/engine';
 
 /** Daily litres and millimetres are written to the millionth. */
 const millionths = 1e6;
@@ -13,9 +13,10 @@ function list(values: Float64Array): string {
 }
 
 /** How the rain of a day is known, as a word. */
-function knownAs(state: number | undefined): 'measured' | 'filled' | 'neighbours' | 'unknown' {
+function knownAs(state: number | undefined): 'measured' | 'filled' | 'neighbours' | 'made' | 'unknown' {
   if (state === measured) return 'measured';
   if (state === neighbourDay) return 'neighbours';
+  if (state === madeDay) return 'made';
   return state === filledDay ? 'filled' : 'unknown';
 }
 

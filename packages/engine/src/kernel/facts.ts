@@ -108,6 +108,9 @@ export type RationFacts = { readonly [K in keyof Ration]: number | null };
 export interface SiteFacts {
   readonly siteId: string;
   readonly name: string;
+  /** WGS 84, north and east positive; null where not known. */
+  readonly latitude_deg: number | null;
+  readonly longitude_deg: number | null;
   /** What sort of site it is, in the programme's own words; null where that is not said. */
   readonly siteClass: string | null;
   /** The target of its class; null where the programme's stands for it. */
@@ -120,6 +123,7 @@ export interface SiteFacts {
   readonly growthFraction_per_year: number | null;
   /** The year whose people it is designed for; null: so many years after hand-over. */
   readonly designYear: number | null;
+  /** The gauge given for the site; null: the gauges within reach of its position. */
   readonly gaugeId: string | null;
   /** What the gauge's rain is multiplied by for this site. */
   readonly rainFactor: number;
@@ -146,6 +150,18 @@ export interface RainReading {
   readonly row: number;
 }
 
+/** What a calendar month usually brings at a gauge, as a table of normals has it; null where it is not known. */
+export interface GaugeNormal {
+  readonly month: number;
+  readonly rain_mm: number | null;
+  /** Days of 1 mm or more. */
+  readonly wetDays: number | null;
+  /** Who says so. */
+  readonly source: string | null;
+  readonly yearFrom: number | null;
+  readonly yearTo: number | null;
+}
+
 /** All the engine is told of one gauge. */
 export interface GaugeFacts {
   readonly gaugeId: string;
@@ -156,6 +172,8 @@ export interface GaugeFacts {
   /** Local time of reading, `HH:MM`, or null. Before noon, a reading is the rain of the day before. */
   readonly readingTime: string | null;
   readonly readings: readonly RainReading[];
+  /** At most one for each month, in any order; empty where the programme has none. */
+  readonly normals: readonly GaugeNormal[];
   /** The file the readings came from, for the places of problems. */
   readonly file: string;
 }
@@ -193,6 +211,10 @@ export interface Target {
 export const gapFillings = ['otherYears', 'normalRatio', 'inverseDistance'] as const;
 export type GapFilling = (typeof gapFillings)[number];
 
+/** How the rain of wet days is spread where a record's months are fitted. */
+export const wetDayAmountKinds = ['gamma', 'mixedExponential'] as const;
+export type WetDayAmountKind = (typeof wetDayAmountKinds)[number];
+
 /** The programme's settings. Every default stands in `defaultSettings`. */
 export interface DesignSettings {
   readonly programme: string;
@@ -219,6 +241,11 @@ export interface DesignSettings {
   readonly growthFraction_per_year: number | null;
   /** For sites whose households were counted and not their people; null: such people are not known. */
   readonly people_per_household: number | null;
+  /** How many years of rain are made up where a gauge has normals and no record. */
+  readonly madeYears: number;
+  readonly wetDayAmounts: WetDayAmountKind;
+  /** How far from a site without a gauge of its own a gauge may be. */
+  readonly gaugeReach_km: number;
 }
 
 /**
@@ -242,6 +269,9 @@ export const defaultSettings: DesignSettings = {
   designAfterHandOver_years: 5,
   growthFraction_per_year: null,
   people_per_household: null,
+  madeYears: 100,
+  wetDayAmounts: 'gamma',
+  gaugeReach_km: 50,
 };
 
 /** All the engine is told: what a folder of tables comes to. */

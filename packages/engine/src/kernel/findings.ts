@@ -147,7 +147,7 @@ export interface StorageSeries {
   readonly secondSource_L: Float64Array;
   /** 1 on a dry day. */
   readonly dry: Uint8Array;
-  /** `measured`, `unknownDay`, `filledDay` or `neighbourDay`. */
+  /** `measured`, `unknownDay`, `filledDay`, `neighbourDay` or `madeDay`. */
   readonly state: Uint8Array;
 }
 
@@ -174,10 +174,20 @@ export interface SiteDesign {
   readonly working: readonly WorkingLine[];
 }
 
+/** What one gauge gave to the rain of a site without a gauge of its own. */
+export interface GaugeShare {
+  readonly gaugeId: string;
+  readonly distance_km: number;
+  /** Mean of its weight over the days. */
+  readonly weight_fraction: number;
+}
+
 /** One gauge, checked and made ready for every site that uses it. `rain` is null where the record cannot carry a verdict. */
 export interface GaugeFinding {
   readonly gaugeId: string;
   readonly name: string;
   readonly rain: JudgedRain | null;
   readonly problems: readonly Problem[];
+  /** For a site without a gauge of its own: the gauges within reach, nearest first. Empty for a gauge. */
+  readonly byDistance: readonly GaugeShare[];
 }

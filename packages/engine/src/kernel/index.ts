@@ -12,6 +12,7 @@ export * from './numericsStudent.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './range.ts';
+export * from './scenario.ts';
 export * from './seeds.ts';
 export * from './units.ts';
 export * from './unusableFigures.ts';

@@ -7,6 +7,8 @@ export const unknownDay = 1;
 export const filledDay = 2;
 /** Filled from neighbouring gauges. */
 export const neighbourDay = 3;
+/** Made up from what a month usually brings: nobody measured a day of this rain. */
+export const madeDay = 4;
 
 /** A gauge's days without a hole in the calendar: unknown days stand with state `unknownDay` and 0 mm that nobody may use. */
 export interface RainRecord {
@@ -14,7 +16,7 @@ export interface RainRecord {
   readonly firstDay: DayIndex;
   /** Rain by day [mm]. */
   readonly rain_mm: Float64Array;
-  /** `measured`, `unknownDay`, `filledDay` or `neighbourDay`, by day. */
+  /** `measured`, `unknownDay`, `filledDay`, `neighbourDay` or `madeDay`, by day. */
   readonly state: Uint8Array;
 }
 
@@ -23,7 +25,7 @@ export interface WaterYear {
   readonly label: number;
   readonly from: number;
   readonly to: number;
-  /** Days that were not measured, whether or not they were filled. */
+  /** Days of a record that were not measured, whether or not they were filled; made-up rain has none. */
   readonly missing_days: number;
   readonly judged: boolean;
 }
@@ -37,6 +39,8 @@ export interface JudgedRain {
   readonly filledDays: number;
   /** Of the filled days, those filled from neighbouring gauges. */
   readonly neighbourDays: number;
+  /** Days of made-up rain: all of them, or none. Its years count from 1, so that no day looks like one of the calendar. */
+  readonly madeDays: number;
   /** Mean rain of a judged year [mm]. */
   readonly meanAnnualRain_mm: number;
   /** Longest run of days under 1 mm in the judged years [day]. */

@@ -39,3 +39,25 @@ export function seedFor(seed: number, name: string): number {
   }
   return hash >>> 0;
 }
+
+/**
+ * A number of its own for each day of a seed: the same day has the same number whatever is asked of the others, so that days can
+ * be left out or added a few more at a time.
+ *
+ * @param seed - the seed [number], whole
+ * @param day - the day [day], whole
+ * @returns the number [number], 0 or more, below 1
+ * @source murmurhash3, 32-bit finaliser (from memory)
+ * @example
+ * numberOfDay(7, 12000) === numberOfDay(7, 12000) // → true
+ * numberOfDay(7, 12000) === numberOfDay(8, 12000) // → false
+ */
+export function numberOfDay(seed: number, day: number): number {
+  let hash = (seed ^ Math.imul(day | 0, 0x9e3779b1)) | 0;
+  for (let round = 0; round < 2; round++) {
+    hash = Math.imul(hash ^ (hash >>> 16), 0x85ebca6b);
+    hash = Math.imul(hash ^ (hash >>> 13), 0xc2b2ae35);
+    hash = (hash ^ (hash >>> 16)) + 0x6d2b79f5;
+  }
+  return (hash >>> 0) / 2 ** 32;
+}

@@ -5,6 +5,8 @@ import { unusableFigures } from './unusableFigures.ts';
 const site: SiteFacts = {
   siteId: 'S1',
   name: 'Made up',
+  latitude_deg: null,
+  longitude_deg: null,
   siteClass: null,
   target: null,
   people: null,

@@ -4,6 +4,8 @@ import type { Range } from './range.ts';
 export const workingCodes = [
   'rain.years',
   'rain.filled',
+  'rain.made',
+  'rain.byDistance',
   'rain.mean',
   'roof.area',
   'roof.runoff',

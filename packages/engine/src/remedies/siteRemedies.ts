@@ -1,5 +1,6 @@
 import {
   type DesignSettings,
+  type EngineProblemCode,
   jeffreysRange,
   type SiteDesign,
   type StorageFinding,
@@ -16,7 +17,13 @@ import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'growth' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
+export type NotMendedReason = 'assumed' | 'growth' | 'madeRain' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
+
+/** What the assumption that caps a site comes to, where it is one of its own kind. */
+const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
+  'site.growth_not_used': 'growth',
+  'rain.made_up': 'madeRain',
+};
 
 /** What would mend one site that is short or tight. */
 export interface SiteRemedies {
@@ -76,11 +83,9 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
     notMended:
       remedies[0]?.verdict === 'holds'
         ? null
-        : cap !== null
-          ? cap === 'site.growth_not_used'
-            ? 'growth'
-            : 'assumed'
-          : whyNot(chains, open, given, worst.judgedYears, design.target),
+        : cap === null
+          ? whyNot(chains, open, given, worst.judgedYears, design.target)
+          : (cappedReasons[cap] ?? 'assumed'),
     leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
     peopleCarried: peopleCarried(design, given),
   };

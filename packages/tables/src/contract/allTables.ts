@@ -1,6 +1,7 @@
 import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
 import { gauges } from './gauges.ts';
+import { normals } from './normals.ts';
 import { parts } from './parts.ts';
 import { places } from './places.ts';
 import { presence } from './presence.ts';
@@ -22,6 +23,7 @@ export const folderTables = {
   tanks,
   demand,
   gauges,
+  normals,
   parts,
   prices,
   targets,
@@ -44,6 +46,7 @@ export const allTables: readonly Table[] = [
   demand,
   gauges,
   rain,
+  normals,
   parts,
   prices,
   targets,

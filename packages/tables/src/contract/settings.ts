@@ -1,4 +1,4 @@
-import { type DesignSettings, dayOrders, gapFillings, type Target } from '@eavewell/engine';
+import { type DesignSettings, dayOrders, gapFillings, type Target, wetDayAmountKinds } from '@eavewell/engine';
 import { above, choice, fraction, from, quantity, text, whole } from './columns.ts';
 import type { Column } from './table.ts';
 
@@ -61,4 +61,16 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
     dayOrders,
     'The order of each day: people draw before the rain comes in (drawFirst, the cautious one), rain spills before they draw (yas), or they draw before it spills (ybs).',
   ),
+  madeYears: whole('year', 'Years of rain made up where a gauge has normals and no record that can be judged.', {
+    hard: from(10, 1000),
+    usual: from(30, 300),
+  }),
+  wetDayAmounts: choice(
+    wetDayAmountKinds,
+    'How the rain of wet days is spread where months are fitted to a record; from normals it is always gamma.',
+  ),
+  gaugeReach_km: quantity('km', 'How far from a site without a gaugeId a gauge may be.', {
+    hard: above(0, 500),
+    usual: from(5, 100),
+  }),
 };

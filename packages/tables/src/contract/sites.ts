@@ -20,7 +20,7 @@ export const sites = defineTable({
         usual: from(10, 3000),
       },
     ),
-    gaugeId: id('The gauge whose rain falls on the site.'),
+    gaugeId: id('The gauge whose rain falls on the site.', 'the gauges within reach of its position'),
     rainFactor: quantity('ratio', "What the gauge's rain is multiplied by for the site.", {
       hard: above(0, 5),
       usual: from(0.5, 2),

@@ -1,6 +1,7 @@
 import type {
   DesignSettings,
   GaugeFacts,
+  GaugeNormal,
   PartFacts,
   Place,
   PriceFacts,
@@ -14,12 +15,24 @@ import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
 import type { TablesRead } from './tablesRead.ts';
 
+/** What was read of one gauge's rain. */
+export interface RainOfGauge {
+  readonly file: string;
+  readonly readings: readonly RainReading[];
+  readonly problems: readonly Problem[];
+}
+
+/** Is there a file of readings that could not be used? Then it is to be mended, and normals do not stand in for it. */
+function isRefused({ problems }: RainOfGauge): boolean {
+  return problems.some(({ severity, code }) => severity === 'blocker' && code !== 'rainFile.missing');
+}
+
 /** All that was read of a folder, before it is joined. */
 export interface ProgrammeParts {
   readonly settings: DesignSettings;
   readonly tables: TablesRead;
-  /** Readings by gauge. */
-  readonly rain: ReadonlyMap<string, { readonly file: string; readonly readings: readonly RainReading[] }>;
+  /** Readings by gauge, and what was wrong with their file. */
+  readonly rain: ReadonlyMap<string, RainOfGauge>;
   /** Faults of whole files that bear on every site: a settings value, a file cut off. */
   readonly doubtsOfAll: readonly Place[];
 }
@@ -31,7 +44,29 @@ export interface ProgrammeJoined {
   readonly notUsed: readonly NotUsed[];
 }
 
+/** Normals by gauge. A month that two rows are about is not known: nobody can tell which of the two is right. */
+function normalsByGauge({ normals }: TablesRead): ReadonlyMap<string, readonly GaugeNormal[]> {
+  const keyOf = (gaugeId: string, month: number | string) => `${gaugeId} ${Number(month)}`;
+  const lost = new Set((normals?.lost ?? []).map(({ keys }) => keyOf(keys['gaugeId'] ?? '', keys['month'] ?? '')));
+  for (const { code, facts } of normals?.problems ?? []) {
+    const [gaugeId = '', month = ''] = String(facts['value'] ?? '').split(' ');
+    if (code === 'row.key_twice') lost.add(keyOf(gaugeId, month));
+  }
+  const byGauge = new Map<string, Map<number, GaugeNormal>>();
+  for (const { values } of normals?.rows ?? []) {
+    const [gaugeId, month] = [values.gaugeId!, values.month!];
+    const months = byGauge.get(gaugeId) ?? new Map<number, GaugeNormal>();
+    const isTwice = lost.has(keyOf(gaugeId, month)) || months.has(month);
+    const { rain_mm, wetDays, source, yearFrom, yearTo } = values;
+    const known = isTwice ? { rain_mm: null, wetDays: null } : { rain_mm, wetDays };
+    months.set(month, { month, ...known, source, yearFrom, yearTo });
+    byGauge.set(gaugeId, months);
+  }
+  return new Map([...byGauge].map(([gaugeId, months]) => [gaugeId, [...months.values()]]));
+}
+
 function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
+  const normals = normalsByGauge(tables);
   return (tables.gauges?.rows ?? []).map(({ values }) => {
     const gaugeId = values.gaugeId!;
     const found = rain.get(gaugeId);
@@ -42,6 +77,7 @@ function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
       longitude_deg: values.longitude_deg,
       readingTime: values.readingTime,
       readings: found?.readings ?? [],
+      normals: found && isRefused(found) ? [] : (normals.get(gaugeId) ?? []),
       file: found?.file ?? `rain/${gaugeId}.csv`,
     };
   });

@@ -106,6 +106,28 @@ function checkSites(checker: LinkChecker, tables: TablesRead, siteIds: ReadonlyS
   }
 }
 
+/** Rows of normals must name a gauge that is there. */
+function checkNormals(checker: LinkChecker, tables: TablesRead): void {
+  const rows = tables.normals?.rows ?? [];
+  const file = tables.normals?.file ?? '';
+  if (tables.gauges?.usable !== true) {
+    checker.unchecked(
+      file,
+      'gauges.csv',
+      'gaugeId',
+      rows.map(({ row }) => row),
+    );
+    return;
+  }
+  const gaugeIds = idsOf(tables.gauges, 'gaugeId');
+  for (const row of rows) {
+    const id = row.values.gaugeId!;
+    if (gaugeIds.has(id)) continue;
+    const link = { table: 'normals', file, row, column: 'gaugeId', id, siteId: null, wholeRow: true } as const;
+    checker.refuse({ ...link, code: 'link.unknown_gauge' }, gaugeIds, 'a gaugeId of gauges.csv');
+  }
+}
+
 function checkGauges(checker: LinkChecker, tables: TablesRead): void {
   const rows = (tables.sites?.rows ?? []).filter(({ values }) => values.gaugeId !== null);
   if (tables.gauges?.usable !== true) {
@@ -297,6 +319,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   const checker = new LinkChecker();
   checkSites(checker, tables, idsOf(tables.sites, 'siteId'));
   checkGauges(checker, tables);
+  checkNormals(checker, tables);
   checkRoofs(checker, tables);
   checkJoined(checker, tables);
   checkLeads(checker, tables);

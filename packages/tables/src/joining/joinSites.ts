@@ -32,6 +32,8 @@ function bySite<R extends { readonly row: number; readonly values: { readonly si
 
 /** What a site's row names in other tables. */
 interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'> {
+  /** Its rain is that of the gauges within reach. */
+  readonly isByDistance: boolean;
   readonly calendarId: string | null;
   readonly secondSourceId: string | null;
 }
@@ -172,13 +174,14 @@ class SiteJoiner {
     return calendarId === null ? null : (this.calendars.get(calendarId) ?? null);
   }
 
-  doubtsOf({ siteId, gaugeId, siteClass, calendarId, secondSourceId }: NamedBySite): readonly Place[] {
+  /** Rain by distance may take any gauge: one whose row is in doubt puts such a site in doubt. */
+  doubtsOf({ siteId, gaugeId, isByDistance, siteClass, calendarId, secondSourceId }: NamedBySite): readonly Place[] {
     const { bySite: own, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand } = this.doubts;
     const parts = new Set((this.tanks.get(siteId) ?? []).map(({ values }) => values.partId ?? ''));
     return [
       ...(own.get(siteId) ?? []),
       ...[...parts].flatMap((partId) => byPart.get(partId) ?? []),
-      ...(byGauge.get(gaugeId ?? '') ?? []),
+      ...(isByDistance ? [...byGauge.values()].flat() : (byGauge.get(gaugeId ?? '') ?? [])),
       ...(byClass.get(siteClass ?? '') ?? []),
       ...(byCalendar.get(calendarId ?? '') ?? []),
       ...(bySource.get(secondSourceId ?? '') ?? []),
@@ -224,6 +227,8 @@ const unknown = {
   households_count: null,
   growthFraction_per_year: null,
   designYear: null,
+  latitude_deg: null,
+  longitude_deg: null,
   gaugeId: null,
   rainFactor: 1,
   handOverDay: null,
@@ -255,6 +260,8 @@ export function joinSites(
     site: {
       siteId: values.siteId!,
       name: values.name ?? values.siteId!,
+      latitude_deg: values.latitude_deg,
+      longitude_deg: values.longitude_deg,
       people: values.people,
       peopleCountedOn: values.peopleCountedOn,
       households_count: values.households,
@@ -267,6 +274,7 @@ export function joinSites(
       ...around({
         siteId: values.siteId!,
         gaugeId: values.gaugeId,
+        isByDistance: values.gaugeId === null && values.latitude_deg !== null && values.longitude_deg !== null,
         siteClass: values.siteClass,
         calendarId: values.presenceCalendar,
         secondSourceId: values.secondSourceId,
@@ -278,7 +286,14 @@ export function joinSites(
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const nothingNamed = { siteId, gaugeId: null, siteClass: null, calendarId: null, secondSourceId: null };
+    const nothingNamed = {
+      siteId,
+      gaugeId: null,
+      isByDistance: false,
+      siteClass: null,
+      calendarId: null,
+      secondSourceId: null,
+    };
     return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);

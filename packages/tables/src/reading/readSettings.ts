@@ -105,8 +105,9 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     return { settings: defaultSettings, problems: reader.problems };
   }
   reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
-  const number = (key: keyof Omit<DesignSettings, 'target' | 'programme' | Nullable | 'gapFilling' | 'dayOrder'>) =>
-    reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const number = (
+    key: keyof Omit<DesignSettings, 'target' | 'programme' | Nullable | 'gapFilling' | 'dayOrder' | 'wetDayAmounts'>,
+  ) => reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
   const numberOrNull = (key: Nullable) =>
     reader.take<number | null>(key, given[key], settingsColumns[key], defaultSettings[key]);
   const settings: DesignSettings = {
@@ -125,6 +126,14 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     designAfterHandOver_years: number('designAfterHandOver_years'),
     growthFraction_per_year: numberOrNull('growthFraction_per_year'),
     people_per_household: numberOrNull('people_per_household'),
+    madeYears: number('madeYears'),
+    wetDayAmounts: reader.take(
+      'wetDayAmounts',
+      given['wetDayAmounts'],
+      settingsColumns.wetDayAmounts,
+      defaultSettings.wetDayAmounts,
+    ),
+    gaugeReach_km: number('gaugeReach_km'),
   };
   return { settings, problems: reader.problems };
 }

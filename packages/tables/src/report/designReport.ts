@@ -1,6 +1,6 @@
-import { dayOrders, gapFillings } from '@eavewell/engine';
+import { dayOrders, gapFillings, wetDayAmountKinds } from '@eavewell/engine';
 import { z } from 'zod';
-import { day, notUsed, problem, target } from './parts.ts';
+import { day, notUsed, problem, target, verdict } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
 import { siteReport } from './site.ts';
 
@@ -23,6 +23,9 @@ const settings = z.strictObject({
   designAfterHandOver_years: z.int(),
   growthFraction_per_year: z.number().nullable(),
   people_per_household: z.number().nullable(),
+  madeYears: z.int(),
+  wetDayAmounts: z.enum(wetDayAmountKinds),
+  gaugeReach_km: z.number(),
 });
 
 const gaugeRain = z.strictObject({
@@ -33,6 +36,7 @@ const gaugeRain = z.strictObject({
   years: z.array(z.strictObject({ waterYear: z.int(), judged: z.boolean(), missing_days: z.int() })),
   filledDays: z.int(),
   neighbourDays: z.int().describe('Of the filled days, those filled from neighbouring gauges.'),
+  madeDays: z.int().describe('Days of made-up rain: all or none. Its years are counted from 1, not by the calendar.'),
   cutDays: z.int().describe('Days at both ends that make no whole water year.'),
   meanAnnualRain_mm: z.number(),
   longestRainlessRun_days: z.int().describe('Longest run of days under 1 mm in the judged years.'),
@@ -47,6 +51,21 @@ export const gaugeReport = z
     problems: z.array(problem),
   })
   .meta({ id: 'gauge' });
+
+const counts = z.strictObject({ short: z.int(), unknown: z.int(), tight: z.int(), holds: z.int() });
+
+const scenario = z
+  .strictObject({
+    asked: z.strictObject({
+      wetDays_fraction: z.number(),
+      wetDayRain_fraction: z.number(),
+      lastYears: z.int().nullable(),
+    }),
+    present: counts.describe('Sites by verdict as they are.'),
+    under: counts.describe('Sites by verdict under the scenario.'),
+    changed: z.array(z.strictObject({ siteId: z.string(), verdict, under: verdict })),
+  })
+  .describe('Only where a scenario is asked for: a question put to the rain of the past, not a forecast.');
 
 /** What `eavewell design --json` writes, once and for all readers. */
 export const designReport = z
@@ -63,6 +82,7 @@ export const designReport = z
     gauges: z.array(gaugeReport),
     sites: z.array(siteReport),
     remedies: programmeRemedies,
+    scenario: scenario.optional(),
     problems: z.array(problem).describe('What was found in the folder.'),
     notUsed: z.array(notUsed),
   })

@@ -51,7 +51,7 @@ const remedy = z
   })
   .meta({ id: 'remedy' });
 
-const reason = z.enum(['assumed', 'growth', 'record', 'noTanks', 'tank', 'water', 'apart']);
+const reason = z.enum(['assumed', 'growth', 'madeRain', 'record', 'noTanks', 'tank', 'water', 'apart']);
 
 const peopleCarried = z
   .strictObject({

@@ -130,8 +130,8 @@ export const series = z
     firstDay: day,
     rain_mm: daily.describe("At the site: the gauge's rain times the site's rain factor."),
     known: z
-      .array(z.enum(['measured', 'filled', 'neighbours', 'unknown']))
-      .describe('filled: from other years. neighbours: filled from neighbouring gauges.'),
+      .array(z.enum(['measured', 'filled', 'neighbours', 'made', 'unknown']))
+      .describe('filled: from other years. neighbours: filled from neighbouring gauges. made: made up from normals.'),
     inflow_L: daily,
     judgedAsked_L: daily.describe('Asked for the judged purposes.'),
     content_L: daily.describe('At the end of the day.'),
@@ -143,6 +143,19 @@ export const series = z
   })
   .describe('Only with --series.')
   .meta({ id: 'series' });
+
+/** What a site would come to under the scenario asked for. */
+const siteUnder = z
+  .strictObject({
+    verdict,
+    finding: z.string(),
+    judgedYears: z.int().nullable(),
+    goodYears: z.int().nullable(),
+    dryDays_per_year: z.number().nullable(),
+    longestRun_days: z.int().nullable(),
+    tankForTarget_L: z.number().nullable(),
+  })
+  .describe('Only where a scenario is asked for. Null: not known.');
 
 /** One site, roof to cup. */
 export const siteReport = z
@@ -173,6 +186,7 @@ export const siteReport = z
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),
     working: z.array(workingLine),
+    scenario: siteUnder.optional(),
     series: z.array(series).optional().describe('One for each body of water; none where facts are missing.'),
   })
   .meta({ id: 'site' });

@@ -1,4 +1,4 @@
-import { many } from './many.ts';
+import { many } from './counted.ts';
 import { numbers } from './numbers.ts';
 
 const setting = (file: string, header: string, column: string, how: string): string =>

@@ -1,10 +1,9 @@
-import type { DayOrder, Range, Ration, SpiClass, Verdict } from '@eavewell/engine';
+import type { DayOrder, Range, Ration, Verdict } from '@eavewell/engine';
 import { columns } from './columnWords.ts';
-import { many } from './many.ts';
+import { many, sites } from './counted.ts';
 import { maps } from './maps.ts';
 import { numbers } from './numbers.ts';
-
-const sites = (count: number): string => many(count, 'site', 'sites');
+import { rain, scenario } from './rainPages.ts';
 
 const verdictGroups: Readonly<Record<Verdict, (count: number) => string>> = {
   short: (count) => `${sites(count)} short`,
@@ -30,6 +29,9 @@ const help = {
   json: 'write one JSON document (docs/design.schema.json) and nothing else',
   pricesOn: 'cost remedies at the latest prices up to DATE (YYYY-MM-DD)',
   order: 'judge by another order of the day: drawFirst, yas or ybs',
+  wetDays: 'ask: what if wet days were SHARE of what they were (0.1 to 3)?',
+  wetDayRain: 'ask: what if a wet day brought SHARE of its rain (0.1 to 3)?',
+  lastYears: 'ask: what of the last N water years alone?',
   series: 'with --out or --json: add the daily series of every site',
   accept: 'keep every match that is proposed without a question',
   set: 'keep one match, FILE:HEADER=COLUMN or =COLUMN:UNIT; =- leaves the header alone (may be repeated)',
@@ -67,6 +69,8 @@ Examples:
                                             problems.csv and not-used.csv
   $ eavewell design islands --json > d.json every figure, for other programs
   $ eavewell design islands --out out --series   and every day of every site
+  $ eavewell design islands --wet-days 0.9 --wet-day-rain 0.95
+                                            what if it were drier?
 
 holds: meets the target over its whole range.  tight: not at its worse end.
 short: misses it.  unknown: not enough facts, which is never a pass.`,
@@ -148,6 +152,13 @@ const check = {
   counted: (blockers: number, warnings: number, notes: number) =>
     `${many(blockers, 'blocker', 'blockers')}, ${many(warnings, 'warning', 'warnings')}, ${many(notes, 'note', 'notes')}`,
   rowsUsed: (used: number, rows: number) => `${numbers.quantity(used, 'number')} of ${many(rows, 'row', 'rows')} used`,
+  gauges: 'Gauges',
+  gaugeColumns: ['', 'rain', 'years judged', 'mean year', 'wettest day', 'not read'],
+  measured: 'measured',
+  madeRain: 'made up',
+  noRain: 'none',
+  none: '-',
+  moreGauges: (count: number) => `and ${many(count, 'gauge', 'gauges')} more: eavewell rain shows one`,
   manyRainFiles: (files: number) => `rain/, ${many(files, 'file', 'files')}`,
   more: (count: number) => `and ${numbers.quantity(count, 'number')} more: --all lists them`,
   notUsed: (rows: number, cells: number) =>
@@ -162,6 +173,8 @@ const design = {
   peopleUnknown: (count: number) => `${sites(count)} with people not known`,
   record: (least: number, most: number, first: number, last: number) =>
     `Rain: ${least === most ? numbers.years(least) : `${least} to ${numbers.years(most)}`} judged, water years ${first} to ${last}`,
+  made: (gauges: number, years: number) =>
+    `Made-up rain: ${many(gauges, 'gauge has', 'gauges have')} normals and no record; ${numbers.years(years)} made up`,
   noRecord: 'Rain: no gauge has a record that can be judged',
   target: (text: string) => `Target: ${text}`,
   litres: (value: number) =>
@@ -205,66 +218,6 @@ const design = {
   unknownSite: (id: string, near: readonly string[]) =>
     `There is no site ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
   sourceOf: (text: string) => `source: ${text}`,
-};
-
-const spiClasses: Readonly<Record<SpiClass, string>> = {
-  extremelyDry: 'extremely dry',
-  severelyDry: 'severely dry',
-  moderatelyDry: 'moderately dry',
-  nearNormal: 'near normal',
-  moderatelyWet: 'moderately wet',
-  veryWet: 'very wet',
-  extremelyWet: 'extremely wet',
-};
-
-const rain = {
-  who: (name: string, id: string) => `${name} (${id})`,
-  unknownGauge: (id: string, near: readonly string[]) =>
-    `There is no gauge ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
-  lineColumns: ['gauge', 'sites', 'years', 'a year', 'wettest', 'on', 'not read'],
-  lineKey:
-    'years judged of years read; mean rain of a judged year and wettest day in mm; not read: share of the days from first to last',
-  moreGauges: (count: number) => `and ${many(count, 'gauge', 'gauges')} more: eavewell rain FOLDER GAUGE shows one`,
-  record: (from: string, to: string, days: number, missing: number) =>
-    `Record: ${from} to ${to}, ${numbers.days(days)}; ${missing === 0 ? 'all measured' : `${numbers.days(missing)} not measured`}`,
-  wettest: (rain: string, day: string) => `Wettest day: ${rain} on ${day}`,
-  years: (month: string, judged: number, all: number) =>
-    `Water year: from ${month}; ${numbers.ofYears(judged, all)} judged`,
-  noYears: 'No year of it can be judged: the faults below say why.',
-  notJudged: (years: readonly string[]) => `Not judged, with days missing: ${years.join(', ')}`,
-  mean: (rain: string) => `Rain of a mean judged year: ${rain}`,
-  longestRun: (days: string) => `Longest run of days under 1 mm: ${days}, filled days among them`,
-  filled: 'Filled days',
-  filledBy: (all: number, fromYears: number, fromGauges: number) =>
-    all === 0
-      ? 'No day was filled.'
-      : `${numbers.days(all)}: ${numbers.quantity(fromYears, 'number')} from the same days of other years, ${numbers.quantity(fromGauges, 'number')} from gauges near by`,
-  judgedFilled: (filled: number, days: number, share: string) =>
-    `Every verdict on this gauge rests on ${numbers.days(days)} of judged years; ${numbers.quantity(filled, 'number')} of them (${share}) are filled.`,
-  normals: 'What a month usually brings',
-  normalColumns: ['', 'rain, mm', 'wet days', 'mm a day', 'whole years'],
-  none: '-',
-  ofYears: (complete: number, all: number) => `${complete} of ${all}`,
-  normalsKey: 'wet: 1 mm or more; -: too few years with every day measured',
-  runs: 'Longest run of days under 1 mm, by water year',
-  stripKey: (drawn: boolean) =>
-    drawn
-      ? 'one mark a year: · none, ▁ to █ up to the longest, ? a day not known'
-      : 'one mark a year: . none, 1 to 9 up to the longest, ? a day not known',
-  runsKey: 'each year: days of its longest run; * with filled days in the year',
-  driest: 'Driest months',
-  indexColumns: ['over', 'ending', 'rain', 'index', ''],
-  span: (months: number) => many(months, 'month', 'months'),
-  indexKey: 'index: standardised precipitation index, gamma by L-moments (WMO-No. 1090 classes)',
-  noIndex: 'too few years with every day measured',
-  classes: spiClasses,
-  sites: 'Sites on this gauge',
-  noSites: 'No site uses it.',
-  noneRest: 'No dry day of theirs falls on a filled day.',
-  siteColumns: ['site', '', 'verdict', 'dry days', 'on filled days'],
-  moreSites: (count: number) => `and ${sites(count)} more with dry days on filled days`,
-  faults: 'Faults of the record',
-  noFaults: 'None was found.',
 };
 
 const demo = {
@@ -320,6 +273,7 @@ export const commandLine = {
   figures,
   check,
   design,
+  scenario,
   rain,
   columns,
   demo,

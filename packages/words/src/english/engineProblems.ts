@@ -1,21 +1,10 @@
 import type { EngineProblemCode } from '@eavewell/engine';
-import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { numbers } from './numbers.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { place } from './place.ts';
-
-type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
-
-const say = (what: string, todo: string): ProblemSentence => ({ what, todo });
-
-/** The first of the named facts that is there, with its unit where it is a number; else the other words. */
-function amount(t: Told, names: readonly string[], unit: string, otherwise: string): string {
-  const name = names.find((candidate) => t.has(candidate));
-  if (name === undefined) return otherwise;
-  const value = t.number(name);
-  return value === null ? t.text(name) : numbers.quantity(value, unit);
-}
+import { amount, type Sentences, say } from './sentences.ts';
+import { siteRainSentences } from './siteRainProblems.ts';
 
 function named(t: Told, name: string, otherwise: string): string {
   return t.has(name) ? `${t.text(name)}` : otherwise;
@@ -166,7 +155,7 @@ const site = {
   'site.gauge_unknown': (t) =>
     say(
       t.text('gaugeId').startsWith('(') ? 'No gauge is named.' : `There is no gauge ${t.text('gaugeId')}.`,
-      'Name one of the gauges of gauges.csv for the site in sites.csv.',
+      'Name one of the gauges of gauges.csv for the site in sites.csv, or fill in positions of site and gauges.',
     ),
   'site.roof_none': () => say('No roof is listed.', 'Add the roof to roofs.csv.'),
   'site.roof_area_unknown': (t) =>
@@ -279,4 +268,9 @@ const site = {
 } satisfies Partial<Sentences<EngineProblemCode>>;
 
 /** One sentence for every problem the engine finds. */
-export const engineProblemSentences: Sentences<EngineProblemCode> = { ...rain, ...site, ...peopleSentences };
+export const engineProblemSentences: Sentences<EngineProblemCode> = {
+  ...rain,
+  ...siteRainSentences,
+  ...site,
+  ...peopleSentences,
+};

@@ -13,7 +13,11 @@ import { numbers } from './numbers.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
 function goodYears(f: StorageFinding): string {
-  return `enough water in ${numbers.ofYears(f.goodYears, f.judgedYears)}; ${numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears)}`;
+  const years =
+    f.cappedBy === 'rain.made_up'
+      ? `${f.goodYears} of ${f.judgedYears} made-up years`
+      : numbers.ofYears(f.goodYears, f.judgedYears);
+  return `enough water in ${years}; ${numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears)}`;
 }
 
 function capital(text: string): string {
@@ -85,6 +89,8 @@ function tight(f: StorageFinding): string {
       f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold without it.`;
     return `Meets the target, but not from the roof alone: ${goodYears(f)}.${tank}`;
   }
+  if (f.cappedBy === 'rain.made_up')
+    return `Meets the target, but on made-up rain, whose years are more alike than real ones: ${goodYears(f)}.`;
   if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
   return `Meets the target, but not surely: ${goodYears(f)}.${tankToHold(f)}`;
 }

@@ -52,9 +52,15 @@ function withUnit(amount: string, unit: string): string {
   return word === '' ? amount : `${amount} ${word}`;
 }
 
+/** No record and no plan has a day before this year; made-up rain has no other. */
+const firstRealYear = 1001;
+
 function date(day: number | string): string {
   const parts = dateParts(day);
-  return parts ? `${parts.day} ${monthNames[parts.month - 1] ?? '?'} ${parts.year}` : String(day);
+  if (!parts) return String(day);
+  // Made-up rain has years of its own, counted from 1.
+  const year = parts.year < firstRealYear ? `of made-up year ${parts.year}` : String(parts.year);
+  return `${parts.day} ${monthNames[parts.month - 1] ?? '?'} ${year}`;
 }
 
 function percent(value_fraction: number): string {

@@ -11,6 +11,15 @@ export const working: Readonly<Record<WorkingCode, WorkingWords>> = {
     label: 'Days filled',
     formula: 'days without a reading, filled from neighbouring gauges or from the same days of other years',
   },
+  'rain.made': {
+    label: 'Days made up',
+    formula:
+      'from the normals of each month: wet or dry by chance after the day before, rain of a wet day by chance too; none was measured',
+  },
+  'rain.byDistance': {
+    label: 'Weight of a gauge within reach',
+    formula: '1 ÷ distance², of the three nearest that measured the day; the mean over the days',
+  },
   'rain.mean': { label: 'Rain of a mean year', formula: 'rain of the judged years ÷ their number, × rain factor' },
   'roof.area': { label: 'Roof that catches rain', formula: 'plan length × plan width, or the plan area as given' },
   'roof.runoff': { label: 'Share that runs off', formula: 'runoff fraction as given, else that of the material' },
@@ -174,6 +183,9 @@ const sources: Readonly<Record<string, string>> = {
   survey: "the programme's tables",
   gauge: "the gauge's readings",
   settings: "the programme's settings, or the default where they say nothing (docs/decisions, 0054)",
+  normals: 'normals.csv',
+  'geng-1986': 'Geng and others 1986',
+  'shepard-1968': 'Shepard 1968',
   definition: 'our definition (docs/methods)',
   'brown-cai-dasgupta-2001': 'Brown, Cai and DasGupta 2001',
   'jenkins-1978': 'Jenkins and others 1978',

@@ -86,3 +86,13 @@ export const leastWetDays_count = 20;
 
 /** What a day of just 1 mm has above it, so that a distribution can be fitted [mm]. Ours: half a tenth, the usual reading. */
 export const smallestExcess_mm = 0.05;
+
+/** A fit is done when a round makes an amount no likelier than by this, in the logarithm [fraction]; or after so many rounds [count]. Ours. */
+export const likelihoodGain_fraction = 1e-9;
+export const likelihoodRounds_count = 3000;
+
+/** A year's rain or wet days in a table of normals that differ from the record's by more than this are named [fraction]. Ours. */
+export const normalsDiffer_fraction = 0.25;
+
+/** Years of a month that a record needs before normals are held against it [year]. Ours. */
+export const normalsCompared_years = 10;

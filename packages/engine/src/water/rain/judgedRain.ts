@@ -6,6 +6,7 @@ import {
   filledDay,
   isoDay,
   type JudgedRain,
+  madeDay,
   measured,
   neighbourDay,
   type Problem,
@@ -70,21 +71,33 @@ export function judgedRain(
   const problems = recordProblems(trimmed, years, cutDays, startMonth, settings);
   const judgedYears = years.filter((year) => year.judged).length;
   if (judgedYears === 0) return { ok: false, problems: [...problems, tooShort({ judgedYears })] };
-  const neighbourDays = count(trimmed.state, neighbourDay);
-  const rain: JudgedRain = {
-    record: trimmed,
+  return { ok: true, value: rainOfYears(trimmed, startMonth, years, cutDays), problems };
+}
+
+/** Rain ready for the balance from a record of whole water years, one of them judged at least. */
+export function rainOfYears(
+  record: RainRecord,
+  startMonth: number,
+  years: readonly WaterYear[],
+  cutDays: number,
+): JudgedRain {
+  const judgedYears = years.filter((year) => year.judged).length;
+  const neighbourDays = count(record.state, neighbourDay);
+  return {
+    record,
     startMonth,
     years,
     judgedYears,
-    filledDays: count(trimmed.state, filledDay) + neighbourDays,
+    filledDays: count(record.state, filledDay) + neighbourDays,
     neighbourDays,
-    ...rainOfJudgedYears(trimmed, years, judgedYears),
+    madeDays: count(record.state, madeDay),
+    ...rainOfJudgedYears(record, years, judgedYears),
     cutDays,
   };
-  return { ok: true, value: rain, problems };
 }
 
-function slice(record: RainRecord, from: number, to: number): RainRecord {
+/** The days of a record from one offset to another, the last not included. */
+export function slice(record: RainRecord, from: number, to: number): RainRecord {
   const { gaugeId, firstDay, rain_mm, state } = record;
   return { gaugeId, firstDay: firstDay + from, rain_mm: rain_mm.slice(from, to), state: state.slice(from, to) };
 }
@@ -106,7 +119,7 @@ function waterYears(
     const from = dayIndexOf(firstYear + i, startMonth, 1) - record.firstDay;
     const to = dayIndexOf(firstYear + i + 1, startMonth, 1) - record.firstDay;
     const state = record.state.subarray(from, to);
-    const missing_days = to - from - count(state, measured);
+    const missing_days = to - from - count(state, measured) - count(state, madeDay);
     const judged = missing_days <= missingDays_fraction * (to - from) && !state.includes(unknownDay);
     // A year that starts in January ends in the year it starts in.
     return { label: firstYear + i + (startMonth > 1 ? 1 : 0), from, to, missing_days, judged };

@@ -19,11 +19,16 @@ export interface GaugeRecord {
  *
  * @param own - the gauge
  * @param all - every gauge with its record; the gauge itself may be among them
+ * @param reach_km - how far away one may be [km]
  * @returns the neighbours with their distance [km]; none where the gauge's own position is not known
  * @law the order of the gauges changes nothing
  * @definition ours: a reach of 100 km
  */
-export function neighboursOf(own: GaugeRecord['gauge'], all: readonly GaugeRecord[]): readonly Neighbour[] {
+export function neighboursOf(
+  own: GaugeRecord['gauge'],
+  all: readonly GaugeRecord[],
+  reach_km: number = neighbourReach_km,
+): readonly Neighbour[] {
   const here = positionOf(own);
   if (!here) return [];
   const near = all.flatMap(({ gauge, record }) => {
@@ -31,7 +36,7 @@ export function neighboursOf(own: GaugeRecord['gauge'], all: readonly GaugeRecor
     return there ? [{ record, distance_km: greatCircle_km(here, there) }] : [];
   });
   return near
-    .filter(({ distance_km }) => distance_km <= neighbourReach_km)
+    .filter(({ distance_km }) => distance_km <= reach_km)
     .sort((a, b) => a.distance_km - b.distance_km || (a.record.gaugeId < b.record.gaugeId ? -1 : 1));
 }
 

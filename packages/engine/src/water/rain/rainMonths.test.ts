@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { dayIndexOf, measured, type RainRecord, unknownDay } from '../../kernel/index.ts';
 import { madeRain } from './madeRain.ts';
-import { type MonthNormal, monthsFromNormals, monthsFromRecord } from './rainMonths.ts';
+import type { MonthNormal } from './normals.ts';
+import { monthsFromNormals, monthsFromRecord } from './rainMonths.ts';
 import { wetShare } from './wetChain.ts';
 import { amountMoments } from './wetDayAmounts.ts';
 

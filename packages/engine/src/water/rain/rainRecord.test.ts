@@ -15,6 +15,7 @@ const gauge = (
   longitude_deg: null,
   readingTime,
   file: 'rain/G1.csv',
+  normals: [],
   readings: pairs.map(([offset, rain_mm], i) => ({ day: start + offset, rain_mm, row: i + 2 })),
 });
 const read = (pairs: readonly (readonly [number, number | null])[], readingTime: string | null = null) => {

@@ -1,14 +1,26 @@
-import { explain, isoDay, type JudgedRain, type WorkingLine, workingInput } from '../../kernel/index.ts';
+import {
+  explain,
+  type GaugeShare,
+  isoDay,
+  type JudgedRain,
+  type WorkingLine,
+  workingInput,
+} from '../../kernel/index.ts';
 
 /**
- * How did the rain of the balance come to be? Writes down years, filled days and mean rain at the site.
+ * How did the rain of the balance come to be? Writes down years, filled or made-up days, gauges within reach and mean rain at the site.
  *
  * @param rain - rain ready for the balance
  * @param rainFactor - what the gauge's rain is multiplied by at the site [fraction], 0 or more
- * @returns working lines: judged years [year], filled days [day], mean rain of a judged year [mm/year]
+ * @param byDistance - the gauges within reach, distance_km [km] and weight_fraction [fraction]; none for a gauge given for the site
+ * @returns working lines: judged years [year], filled or made days [day], weights of gauges, mean rain of a judged year [mm/year]
  * @definition ours: docs/methods/rain.md
  */
-export function rainWorking(rain: JudgedRain, rainFactor = 1): readonly WorkingLine[] {
+export function rainWorking(
+  rain: JudgedRain,
+  rainFactor = 1,
+  byDistance: readonly GaugeShare[] = [],
+): readonly WorkingLine[] {
   const { record, years } = rain;
   const lines: WorkingLine[] = [];
   const gauge = workingInput('gauge', record.gaugeId, 'text');
@@ -27,13 +39,15 @@ export function rainWorking(rain: JudgedRain, rainFactor = 1): readonly WorkingL
     source: 'definition',
   });
   const days = workingInput('days', record.rain_mm.length, 'day');
+  const isMade = rain.madeDays > 0;
   explain(lines, {
-    code: 'rain.filled',
-    value: rain.filledDays,
+    code: isMade ? 'rain.made' : 'rain.filled',
+    value: isMade ? rain.madeDays : rain.filledDays,
     unit: 'day',
-    inputs: [gauge, days, workingInput('neighbourDays', rain.neighbourDays, 'day')],
-    source: 'definition',
+    inputs: isMade ? [gauge, days] : [gauge, days, workingInput('neighbourDays', rain.neighbourDays, 'day')],
+    source: isMade ? 'geng-1986' : 'definition',
   });
+  explainShares(lines, byDistance);
   const judged = workingInput('judgedYears', rain.judgedYears, 'year');
   const factor = workingInput('rainFactor', rainFactor, 'fraction');
   const mean = rain.meanAnnualRain_mm * rainFactor;
@@ -42,7 +56,19 @@ export function rainWorking(rain: JudgedRain, rainFactor = 1): readonly WorkingL
     value: mean,
     unit: 'mm/year',
     inputs: [gauge, judged, factor],
-    source: 'gauge',
+    source: isMade ? 'normals' : 'gauge',
   });
   return lines;
+}
+
+/** Who gave how much, for a site without a gauge of its own. */
+function explainShares(lines: WorkingLine[], byDistance: readonly GaugeShare[]): void {
+  for (const { gaugeId, distance_km, weight_fraction } of byDistance)
+    explain(lines, {
+      code: 'rain.byDistance',
+      value: weight_fraction,
+      unit: 'fraction',
+      inputs: [workingInput('gauge', gaugeId, 'text'), workingInput('distance', distance_km, 'km')],
+      source: 'shepard-1968',
+    });
 }

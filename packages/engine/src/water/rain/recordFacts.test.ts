@@ -31,6 +31,6 @@ describe('judgedDaysFilled', () => {
         { label: 2002, from: 4, to: 6, missing_days: 2, judged: false },
       ],
     } as unknown as JudgedRain;
-    expect(judgedDaysFilled(rain)).toEqual({ days: 4, fromOtherYearsDays: 1, fromNeighboursDays: 2 });
+    expect(judgedDaysFilled(rain)).toEqual({ days: 4, fromOtherYearsDays: 1, fromNeighboursDays: 2, madeDays: 0 });
   });
 });

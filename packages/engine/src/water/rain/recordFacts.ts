@@ -2,6 +2,7 @@ import {
   type DayIndex,
   filledDay,
   type JudgedRain,
+  madeDay,
   measured,
   neighbourDay,
   type RainRecord,
@@ -34,27 +35,30 @@ export interface JudgedDaysFilled {
   readonly days: number;
   readonly fromOtherYearsDays: number;
   readonly fromNeighboursDays: number;
+  readonly madeDays: number;
 }
 
 /**
- * How much of what is judged was never measured? Counts the filled days of the judged years, by what they were filled from.
+ * How much of what is judged was never measured? Counts the filled and the made-up days of the judged years, the filled by what they were filled from.
  *
  * @param rain - rain ready for the balance
- * @returns days of judged years [day], of them filled from other years [day] and from neighbours [day]
- * @law the two never make more than the days
+ * @returns days of judged years [day], of them filled from other years [day], from neighbours [day] and made up [day]
+ * @law the three never make more than the days
  * @definition ours
  */
 export function judgedDaysFilled(rain: JudgedRain): JudgedDaysFilled {
   let days = 0;
   let fromOtherYearsDays = 0;
   let fromNeighboursDays = 0;
+  let madeDays = 0;
   for (const { from, to, judged } of rain.years) {
     if (!judged) continue;
     days += to - from;
     for (let day = from; day < to; day++) {
       if (rain.record.state[day] === filledDay) fromOtherYearsDays++;
       if (rain.record.state[day] === neighbourDay) fromNeighboursDays++;
+      if (rain.record.state[day] === madeDay) madeDays++;
     }
   }
-  return { days, fromOtherYearsDays, fromNeighboursDays };
+  return { days, fromOtherYearsDays, fromNeighboursDays, madeDays };
 }

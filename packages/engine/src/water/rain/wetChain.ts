@@ -22,6 +22,35 @@ export function chainFromWetDays(wetDays_fraction: number): WetChain {
   return { wetAfterDry_fraction, wetAfterWet_fraction: 0.25 + wetAfterDry_fraction };
 }
 
+/** Pairs of days: how many days followed a dry and a wet one, and how many of each were wet. */
+export interface PairCounts {
+  readonly afterDry_count: number;
+  readonly wetAfterDry_count: number;
+  readonly afterWet_count: number;
+  readonly wetAfterWet_count: number;
+}
+
+/**
+ * Which chain do these counts of days show? A state that was never left has its chances from the other one.
+ *
+ * @param counts - days after a dry and after a wet one, and how many of each were wet [count], whole, 0 or more
+ * @returns the chain, chances [fraction]; null where nothing was counted, or where dry and wet spells never end
+ * @source gabriel-neumann-1962, chances as shares of the days counted (as tabulated in a textbook, from memory)
+ * @example
+ * chainFromCounts({ afterDry_count: 4, wetAfterDry_count: 1, afterWet_count: 2, wetAfterWet_count: 1 }) // → { wetAfterDry_fraction: 0.25, wetAfterWet_fraction: 0.5 }
+ */
+export function chainFromCounts(counts: PairCounts): WetChain | null {
+  const { afterDry_count, wetAfterDry_count, afterWet_count, wetAfterWet_count } = counts;
+  const dry = afterDry_count === 0 ? null : wetAfterDry_count / afterDry_count;
+  const wet = afterWet_count === 0 ? null : wetAfterWet_count / afterWet_count;
+  const wetAfterDry_fraction = dry ?? wet;
+  const wetAfterWet_fraction = wet ?? dry;
+  if (wetAfterDry_fraction === null || wetAfterWet_fraction === null) return null;
+  return wetAfterDry_fraction === 0 && wetAfterWet_fraction === 1
+    ? null
+    : { wetAfterDry_fraction, wetAfterWet_fraction };
+}
+
 /**
  * Which share of its days is wet in the long run?
  *

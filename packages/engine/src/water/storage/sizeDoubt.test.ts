@@ -36,6 +36,7 @@ function madeOf(rainOf: (year: number) => Readonly<Record<number, number>>) {
     judgedYears: 30,
     filledDays: 0,
     neighbourDays: 0,
+    madeDays: 0,
     meanAnnualRain_mm: 0,
     longestRainlessRun_days: 0,
     cutDays: 0,

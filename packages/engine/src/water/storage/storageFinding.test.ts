@@ -20,6 +20,7 @@ function foundAt(tankVolume_L: number, judged_L: number, other_L: number) {
     judgedYears: 12,
     filledDays: 0,
     neighbourDays: 0,
+    madeDays: 0,
     meanAnnualRain_mm: 300,
     longestRainlessRun_days: 19,
     cutDays: 0,
