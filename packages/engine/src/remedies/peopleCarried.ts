@@ -13,20 +13,19 @@ export interface PeopleCarried {
 }
 
 /**
- * How many people does this site carry as it stands? The greatest number with which it holds; where it holds with none, the
+ * How many people does this site, which is short, carry as it stands? The greatest number with which it holds; where it holds with none, the
  * greatest with which it is tight. The others need water from a site of their own.
  *
  * @param design - the site's design, people of the design year [person]
  * @param given - the site, its gauge, the programme and the market [L], [currency]
- * @returns people carried and the others [person], whole; null where the site carries all or not one
+ * @returns people carried and the others [person], whole; null where the site is not short, or carries not one
  * @law with one person more the site does not have the verdict; fewer people never make a site worse
  * @definition ours: docs/decisions/0098-people-a-site-carries.md; found by halving, since demand rises with people
  */
 export function peopleCarried(design: SiteDesign, given: RemedyCase): PeopleCarried | null {
   const { design_people } = design;
-  if (design_people === null) return null;
-  const wanted = design.verdict === 'short' ? (['holds', 'tight'] as const) : (['holds'] as const);
-  for (const verdict of wanted) {
+  if (design_people === null || design.verdict !== 'short') return null;
+  for (const verdict of ['holds', 'tight'] as const) {
     const enough = verdict === 'holds' ? ['holds'] : ['holds', 'tight'];
     const carried_people = most(design_people, (people) => enough.includes(verdictWith(people, given)));
     if (carried_people > 0 && carried_people < design_people)

@@ -34,7 +34,7 @@ export interface SiteRemedies {
   /** Null where one of them makes it hold. */
   readonly notMended: NotMendedReason | null;
   readonly leaveIt: LeaveIt | null;
-  /** Null where it carries not one person, or could not be asked. */
+  /** Null where the site is not short, or carries not one person. */
   readonly peopleCarried: PeopleCarried | null;
 }
 
