@@ -1,42 +1,16 @@
 import { readdir, stat } from 'node:fs/promises';
 import { join } from 'node:path';
-import { defaultSettings, type Problem, type ProgrammeFacts } from '@eavewell/engine';
-import {
-  assembleProgramme,
-  folderTableNames,
-  folderTables,
-  idForm,
-  type NotUsed,
-  nearest,
-  tableProblem,
-} from '@eavewell/tables';
+import type { Problem } from '@eavewell/engine';
+import { assembleProgramme, folderTableNames, folderTables, idForm, nearest, tableProblem } from '@eavewell/tables';
 import { checkDatapackage } from './checkDatapackage.ts';
+import { nothingRead, type ProgrammeRead, usedRows } from './programmeRead.ts';
 import type { RainFileRead } from './rainFileRead.ts';
 import { readRainFile } from './readRainFile.ts';
 import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
+import { isWorkbook } from './workbook/isWorkbook.ts';
+import { readWorkbookProgramme } from './workbook/readWorkbook.ts';
 import { notUsedFile } from './writeNotUsed.ts';
-
-/** How much of a file was used. */
-export interface FileUse {
-  readonly file: string;
-  /** Rows with anything in them. */
-  readonly rows: number;
-  readonly used: number;
-}
-
-/** A programme folder as it was read: what the engine is told, everything found wrong, everything not used. */
-export interface ProgrammeRead {
-  readonly facts: ProgrammeFacts;
-  readonly problems: readonly Problem[];
-  readonly notUsed: readonly NotUsed[];
-  readonly files: readonly FileUse[];
-}
-
-function nothing(problem: Problem): ProgrammeRead {
-  const facts = { settings: defaultSettings, sites: [], gauges: [], parts: [], prices: [] };
-  return { facts, problems: [problem], notUsed: [], files: [] };
-}
 
 /** The names in the folder, or why it cannot be read. */
 async function entriesOf(folder: string): Promise<readonly string[] | Problem> {
@@ -93,13 +67,6 @@ async function strayRain(folder: string, gaugeIds: ReadonlySet<string>): Promise
   return problems;
 }
 
-/** Counts rows of a file that were left out whole. */
-function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): number {
-  const left = new Set<number>();
-  for (const listed of notUsed) if (listed.file === file && listed.column === undefined) left.add(listed.row);
-  return rows - left.size;
-}
-
 async function readRainFiles(folder: string, gaugeIds: Iterable<string>) {
   const rain = new Map<string, RainFileRead>();
   for (const gaugeId of gaugeIds) rain.set(gaugeId, await readRainFile(folder, gaugeId));
@@ -107,18 +74,19 @@ async function readRainFiles(folder: string, gaugeIds: Iterable<string>) {
 }
 
 /**
- * What does a programme folder come to? Every fault is a problem with its place, and none stops the rest: what can be used is in
+ * What does a programme come to, in a folder of tables or in one workbook? Every fault is a problem with its place, and none stops the rest: what can be used is in
  * the facts, what cannot is listed, and a site whose rows could not all be used is in doubt.
  *
- * @param folder - the programme folder [text]
+ * @param folder - the programme folder, or a workbook [text]
  * @returns the facts, every problem, all that was not used, and how much of each file was
  * @problem folder.missing - no such folder; and the other codes of tableProblems
  * @law never throws for what stands in the folder; never opens a file outside it
  * @definition ours: docs/tables.md
  */
 export async function readProgramme(folder: string): Promise<ProgrammeRead> {
+  if (await isWorkbook(folder)) return readWorkbookProgramme(folder);
   const entries = await entriesOf(folder);
-  if (!('length' in entries)) return nothing(entries);
+  if (!('length' in entries)) return nothingRead(entries);
   const settings = await readSettingsFile(folder);
   const found = await readTables(folder, entries);
   const gaugeIds = new Set((found.tables.gauges?.rows ?? []).map(({ values }) => values.gaugeId!));

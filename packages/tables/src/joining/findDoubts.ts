@@ -84,14 +84,14 @@ export function findDoubts(
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
   const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
-  for (const { severity, place } of tables.parts?.problems ?? [])
-    if (severity === 'blocker' && place.row === 1) ofAll.push(place);
+  for (const { code, severity, place } of tables.parts?.problems ?? [])
+    if (severity === 'blocker' && code.startsWith('header.')) ofAll.push(place);
   for (const { code, severity, place, facts } of found) {
     if (severity !== 'blocker') continue;
     if (code === 'link.unknown_site')
       for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) add(bySite, siteId, place);
     if (place.siteId !== undefined) add(bySite, place.siteId, place);
-    else if (place.row === 1) ofAll.push(place);
+    else if (code.startsWith('header.')) ofAll.push(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
   const byPart = doubtsByKey(tables.parts, 'partId');

@@ -40,6 +40,7 @@ function likelyHeader(column: string, unknown: readonly string[]): string {
  * @param header - the cells of the first line [text]
  * @param file - the name of the file, for the places of problems [text]
  * @param needed - columns without which no row can be used [text]
+ * @param row - the row the header stands in
  * @returns where each column stands, and whether the rows can be used
  * @problem header.column_missing - a needed column is not there
  * @problem header.column_misspelt - a column that may be left out is there under nearly its name
@@ -50,6 +51,7 @@ export function readHeader(
   header: readonly string[],
   file: string,
   needed: readonly string[] = neededColumns(table),
+  row = 1,
 ): HeaderReading {
   const names = withoutEmptyEnd(header);
   const known = Object.keys(table.columns);
@@ -57,7 +59,7 @@ export function readHeader(
   const at = new Map<string, number>();
   for (const column of known) {
     const count = names.filter((name) => name === column).length;
-    const place = { file, row: 1, column };
+    const place = { file, row, column };
     if (count > 1)
       problems.push(tableProblem('header.column_twice', place, { value: column, count, expected: 'once' }));
     if (count === 1) at.set(column, names.indexOf(column));
@@ -69,11 +71,11 @@ export function readHeader(
     const likely = likelyHeader(column, unknown);
     if (likely !== '' && !meant.has(likely)) meant.set(likely, column);
     const facts = { value: '', expected: column, likely: shown(likely), found: names.map(shown) };
-    if (needed.includes(column)) problems.push(tableProblem('header.column_missing', { file, row: 1, column }, facts));
+    if (needed.includes(column)) problems.push(tableProblem('header.column_missing', { file, row, column }, facts));
   }
   for (const name of new Set(unknown)) {
     const expected = meant.get(name);
-    const place = { file, row: 1, column: shown(name) };
+    const place = { file, row, column: shown(name) };
     if (expected === undefined)
       problems.push(tableProblem('header.column_unknown', place, { value: shown(name), expected: known }));
     else if (!needed.includes(expected))
@@ -82,7 +84,7 @@ export function readHeader(
   names.forEach((name, i) => {
     if (name === '')
       problems.push(
-        tableProblem('header.column_unnamed', { file, row: 1 }, { value: '', number: i + 1, expected: known }),
+        tableProblem('header.column_unnamed', { file, row }, { value: '', number: i + 1, expected: known }),
       );
   });
   const usable = needed.every((column) => at.has(column));

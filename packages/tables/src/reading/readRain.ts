@@ -1,6 +1,6 @@
 import type { Place, Problem, RainReading } from '@eavewell/engine';
 import { rain } from '../contract/rain.ts';
-import { readCell, shown } from './readCell.ts';
+import { readCell, refusedCell, shown } from './readCell.ts';
 import { readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit } from './readNumber.ts';
 import type { RawRow, RowsOptions } from './readRows.ts';
@@ -45,12 +45,14 @@ class RainReader {
   private readonly file: string;
   private readonly gaugeId: string;
   private readonly habit: NumberHabit;
+  private readonly at: { readonly day: number; readonly rain: number };
   private comma: { value: string; row: number; count: number } | null = null;
 
-  constructor(file: string, gaugeId: string, habit: NumberHabit) {
+  constructor(file: string, gaugeId: string, habit: NumberHabit, at: { readonly day: number; readonly rain: number }) {
     this.file = file;
     this.gaugeId = gaugeId;
     this.habit = habit;
+    this.at = at;
   }
 
   list(raw: RawRow, column: string | null, value: string, code: TableProblemCode): void {
@@ -89,7 +91,7 @@ class RainReader {
   }
 
   read(raw: RawRow, dayText: string, rainText: string | null): void {
-    const day = readCell(rain.columns.date, dayText, this.habit);
+    const day = refusedCell(rain.columns.date, raw, this.at.day) ?? readCell(rain.columns.date, dayText, this.habit);
     if (day.value === null) {
       const { code, facts } = day.fault!;
       this.name(raw, 'rainFile.day_unreadable', 'date', { ...facts, reason: code });
@@ -105,13 +107,14 @@ class RainReader {
       this.name(raw, 'rainFile.value_unreadable', 'rain_mm', facts);
       return null;
     }
-    if (trace.test(text) || (missingCode.test(text) && !positiveNines.test(text))) {
+    const refused = refusedCell(rain.columns.rain_mm, raw, this.at.rain);
+    if (refused === null && (trace.test(text) || (missingCode.test(text) && !positiveNines.test(text)))) {
       const code = trace.test(text) ? 'rainFile.trace' : 'rainFile.missing_code';
       this.tally(raw, code, text);
       this.list(raw, 'rain_mm', text, code);
       return null;
     }
-    const { value, fault, comma } = readCell(rain.columns.rain_mm, text, this.habit);
+    const { value, fault, comma } = refused ?? readCell(rain.columns.rain_mm, text, this.habit);
     if (fault !== null) {
       this.name(raw, 'rainFile.value_unreadable', 'rain_mm', { ...fault.facts, reason: fault.code });
       this.list(raw, 'rain_mm', text, 'rainFile.value_unreadable');
@@ -162,12 +165,12 @@ export function readRain(
   rows: readonly RawRow[],
   options: RowsOptions,
 ): RainRead {
-  const { file, decimalComma } = options;
-  const { at, problems, usable, width } = readHeader(rain, header, file, ['date', 'rain_mm']);
+  const { file, decimalComma, headerRow } = options;
+  const { at, problems, usable, width } = readHeader(rain, header, file, ['date', 'rain_mm'], headerRow);
   const filled = rows.filter(({ cells, broken }) => broken === true || cells.some((text) => text.trim() !== ''));
   const [dayAt, rainAt] = [at.get('date') ?? -1, at.get('rain_mm') ?? -1];
   const commaSeen = decimalComma && filled.some(({ cells }) => isDecimalComma((cells[rainAt] ?? '').trim()));
-  const reader = new RainReader(file, gaugeId, { decimalComma, commaSeen });
+  const reader = new RainReader(file, gaugeId, { decimalComma, commaSeen }, { day: dayAt, rain: rainAt });
   const cause = usable ? null : (problems.find(({ severity }) => severity === 'blocker')!.code as TableProblemCode);
   for (const raw of filled) {
     const line = shown(raw.cells.join(','));

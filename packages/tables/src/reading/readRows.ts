@@ -1,11 +1,12 @@
 import type { Place, Problem } from '@eavewell/engine';
 import { expectedText, idForm } from '../contract/columns.ts';
 import type { CellsOf, Column, Columns, Table } from '../contract/table.ts';
-import { readCell, shown } from './readCell.ts';
+import { readCell, refusedCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit, readNumber } from './readNumber.ts';
 import { positionsSwapped, rowMixUps } from './rowMixUps.ts';
 import { type Fault, type NotUsed, type TableProblemCode, tableProblem, tableProblems } from './tableProblems.ts';
+import type { CellRefusal } from './workbookProblems.ts';
 
 /** A line of a file as its cells. The header is row 1. */
 export interface RawRow {
@@ -13,6 +14,8 @@ export interface RawRow {
   readonly cells: readonly string[];
   /** Its quotes do not close: only the cells before the fault can be believed. */
   readonly broken?: boolean;
+  /** Cells that are not used whatever their column asks for, by their place in the row. */
+  readonly refused?: ReadonlyMap<number, CellRefusal>;
 }
 
 /** A row that can be used. */
@@ -45,6 +48,8 @@ export interface TableRead<C extends Columns = Columns> {
 export interface RowsOptions {
   readonly file: string;
   readonly decimalComma: boolean;
+  /** The row the header stands in; 1 where it is not given. */
+  readonly headerRow?: number;
 }
 
 const isNumber = (column: Column<unknown>) => ['quantity', 'whole', 'fraction'].includes(column.kind);
@@ -154,7 +159,9 @@ class RowsReader<C extends Columns> {
     for (const { columns, fault } of mixUps) this.faultIn(raw, columns[0]!, fault);
     for (const [name, column] of Object.entries(this.table.columns)) {
       const text = this.cell(raw, name);
-      const cell = readCell(column, this.header.at.has(name) ? text : '', this.habit);
+      const cell =
+        refusedCell(column, raw, this.header.at.get(name)) ??
+        readCell(column, this.header.at.has(name) ? text : '', this.habit);
       const mixUp = mixedUp.get(name);
       const isRefused = mixUp !== undefined && tableProblems[mixUp.code] === 'blocker';
       values[name] = isRefused ? null : cell.value;
@@ -247,8 +254,8 @@ export function readRows<C extends Columns>(
   rows: readonly RawRow[],
   options: RowsOptions,
 ): TableRead<C> {
-  const { file, decimalComma } = options;
-  const reading = readHeader(table, header, file);
+  const { file, decimalComma, headerRow } = options;
+  const reading = readHeader(table, header, file, undefined, headerRow);
   const filled = rows.filter((raw) => !isEmpty(raw));
   const habit = { decimalComma, commaSeen: decimalComma && commaSeen(table, reading, filled) };
   const reader = new RowsReader(table, reading, file, habit);

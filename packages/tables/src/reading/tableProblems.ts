@@ -1,6 +1,7 @@
 import type { Facts } from '@eavewell/engine';
 import { problemMaker } from '@eavewell/engine';
 import { stationProblems } from './stationProblems.ts';
+import { workbookProblems } from './workbookProblems.ts';
 
 /**
  * Every fault the reader of a programme folder can find, with its severity. The facts of a problem name the value found
@@ -90,6 +91,7 @@ export const tableProblems = {
   'rainFile.more': 'warning', // value: a rainFile code; count of further rows; lastRow
   'rainFile.two_files': 'blocker', // value: the one; other: the other
   ...stationProblems,
+  ...workbookProblems,
   // settings.json. value: as written; key, expected, used: the value used instead.
   'settings.not_json': 'blocker',
   'settings.unknown_key': 'warning', // likely

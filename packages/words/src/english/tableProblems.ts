@@ -3,6 +3,7 @@ import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
+import { workbookProblemSentences } from './workbookProblems.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
 
@@ -305,4 +306,5 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...other,
   ...mixUpSentences,
   ...stationProblemSentences,
+  ...workbookProblemSentences,
 };

@@ -1,0 +1,316 @@
+import type { Place, Problem } from '@eavewell/engine';
+import { type CellRefusal, type NotUsed, type RawRow, shown, type Table, tableProblem } from '@eavewell/tables';
+import { type CellTaking, cellText, isDateCell } from './cellTexts.ts';
+import { dateOrder, dayInOrder } from './dateOrder.ts';
+import { columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
+import { type DaySystem, dayOfSerial } from './spreadsheetDays.ts';
+import { columnsOf, mergedIn, type TableRegion, tableRegion } from './tableRegion.ts';
+
+/** A sheet as header and rows of texts, ready for the reader of its table. */
+export interface SheetTable {
+  readonly header: readonly string[];
+  readonly headerRow: number;
+  readonly rows: readonly RawRow[];
+  /** The letters of each column by its name. */
+  readonly letters: ReadonlyMap<string, string>;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+}
+
+/** What is asked of a sheet. */
+export interface SheetAsked {
+  readonly file: string;
+  readonly table: Pick<Table, 'columns'>;
+  readonly days: DaySystem;
+  /** Does it matter that it has no rows? */
+  readonly needed: boolean;
+  /** Are rows left empty between others to be named? Not in rain, where a day may be left out. */
+  readonly namesEmptyRows: boolean;
+  readonly gaugeId?: string;
+}
+
+interface Tally {
+  readonly row: number;
+  readonly value: string;
+  readonly likely: string;
+  count: number;
+}
+
+const takingCodes = {
+  formula: 'column.formulas',
+  dayFromNumber: 'column.dates_from_numbers',
+  timeLeftOut: 'column.time_left_out',
+  dateNotAsked: 'column.date_not_asked',
+} as const satisfies Readonly<Record<CellTaking, string>>;
+
+const storedIn = (cell: SheetCell | undefined) => (typeof cell === 'object' ? cell.value : cell);
+/** A number that a text of its form could mean otherwise. */
+const threeDecimals = /^-?[1-9]\d{0,2}\.\d{3}$/;
+
+/** How many rows left empty are named. */
+const emptyRowsNamed = 20;
+
+/** Turns the cells of one sheet into rows of texts, and writes down how they were taken. */
+class SheetTableReader {
+  readonly problems: Problem[] = [];
+  readonly notUsed: NotUsed[] = [];
+  private readonly tallies = new Map<string, Tally>();
+  private readonly asked: SheetAsked;
+  private readonly sheet: SheetCells;
+  private readonly region: TableRegion;
+  private readonly named;
+  private readonly threeDecimals: { readonly cells: string[]; readonly at: number }[] = [];
+  private readonly placeOf;
+  private readonly besides: { row: number; column: number; value: string }[] = [];
+
+  constructor(asked: SheetAsked, sheet: SheetCells, region: TableRegion) {
+    this.asked = asked;
+    this.sheet = sheet;
+    this.region = region;
+    this.placeOf = new Map(region.columns.map((column, at) => [column, at]));
+    this.named = new Map(columnsOf(region, asked.table.columns).map((one) => [one.at, one]));
+  }
+
+  place(row: number, column?: number): Place {
+    const { file, gaugeId } = this.asked;
+    const at = column === undefined ? -1 : (this.placeOf.get(column) ?? -1);
+    const name = this.region.header[at] ?? '';
+    return {
+      file,
+      row,
+      ...(name === '' ? {} : { column: name }),
+      ...(column === undefined ? {} : { cell: `${columnLetters(column)}${row}` }),
+      ...(gaugeId === undefined ? {} : { gaugeId }),
+    };
+  }
+
+  /** The cells of a row by their place in the table, and those beside it. */
+  private cellsOf({ row, columns, cells }: SheetRow): ReadonlyMap<number, SheetCell> {
+    const found = new Map<number, SheetCell>();
+    let next = this.region.lastColumn + 1;
+    let extra = this.region.columns.length;
+    columns.forEach((column, i) => {
+      const cell = cells[i]!;
+      if (column <= this.region.lastColumn) found.set(this.placeOf.get(column)!, cell);
+      else if (column === next) [next] = [next + 1, found.set(extra++, cell)];
+      else this.besides.push({ row, column, value: shown(cellText(cell, null, this.asked.days).text) });
+    });
+    return found;
+  }
+
+  /** Takes away what merged cells hide: a merged range has the value of its first cell only. */
+  private unmerge(rows: readonly SheetRow[]): readonly SheetRow[] {
+    const ranges = mergedIn(this.sheet, this.region);
+    for (const { text, fromRow, fromColumn } of ranges) {
+      const facts = { value: text, expected: 'one cell for each value' };
+      this.problems.push(tableProblem('sheet.merged', this.place(Math.max(fromRow, 1), fromColumn), facts));
+    }
+    if (ranges.length === 0) return rows;
+    return rows.map((row) => {
+      const over = ranges.filter(({ fromRow, toRow }) => row.row >= fromRow && row.row <= toRow);
+      const isHidden = (column: number) =>
+        over.some((range) => {
+          const isFirst = row.row === range.fromRow && column === range.fromColumn;
+          return column >= range.fromColumn && column <= range.toColumn && !isFirst;
+        });
+      const kept = row.columns.map((column) => !isHidden(column));
+      if (kept.every(Boolean)) return row;
+      row.columns.forEach((column, i) => {
+        if (kept[i] === false) this.hide(row.row, column, row.cells[i]!);
+      });
+      return {
+        row: row.row,
+        columns: row.columns.filter((_, i) => kept[i]),
+        cells: row.cells.filter((_, i) => kept[i]),
+      };
+    });
+  }
+
+  private hide(row: number, column: number, cell: SheetCell): void {
+    const value = shown(cellText(cell, null, this.asked.days).text);
+    this.problems.push(
+      tableProblem('cell.under_merge', this.place(row, column), { value, expected: 'no merged cells' }),
+    );
+    this.list(row, columnLetters(column), value, 'cell.under_merge');
+  }
+
+  private list(row: number, column: string, value: string, code: NotUsed['code']): void {
+    this.notUsed.push({ file: this.asked.file, row, column, value, code, cells: [value] });
+  }
+
+  private tally(row: number, at: number, taking: CellTaking, value: unknown, likely: string): void {
+    const key = `${at} ${taking}`;
+    const before = this.tallies.get(key);
+    if (before) before.count++;
+    else this.tallies.set(key, { row, value: shown(String(value)), likely, count: 1 });
+  }
+
+  rows(): readonly RawRow[] {
+    const rows: { row: number; cells: string[]; refused?: Map<number, CellRefusal> }[] = [];
+    const dates = new Map<number, (SheetCell | undefined)[]>();
+    for (const { at, column } of this.named.values()) if (column.kind === 'date') dates.set(at, []);
+    for (const sheetRow of this.unmerge(this.region.body)) {
+      const found = this.cellsOf(sheetRow);
+      if (found.size === 0) continue;
+      const cells = this.region.columns.map(() => '');
+      const refused = new Map<number, CellRefusal>();
+      for (const [at, cell] of found) {
+        const { text, takings } = cellText(cell, this.named.get(at)?.column ?? null, this.asked.days);
+        cells[at] = text;
+        for (const taking of takings) this.tally(sheetRow.row, at, taking, storedIn(cell), text);
+        if (typeof storedIn(cell) === 'number' && threeDecimals.test(text)) this.threeDecimals.push({ cells, at });
+        if (typeof cell === 'object' && cell.refusal !== null) refused.set(at, cell.refusal);
+      }
+      for (const [at, column] of dates) column.push(found.get(at));
+      rows.push({ row: sheetRow.row, cells, ...(refused.size > 0 ? { refused } : {}) });
+    }
+    for (const [at, column] of dates) this.settleDates(at, column, rows);
+    this.padBesideCommas(rows);
+    return rows;
+  }
+
+  /** Dates written as text with the year last: read in the order their column proves, and only then. */
+  private settleDates(
+    at: number,
+    cells: readonly (SheetCell | undefined)[],
+    rows: { row: number; cells: string[]; refused?: Map<number, CellRefusal> }[],
+  ): void {
+    const isText = (i: number) => typeof storedIn(cells[i]) === 'string';
+    const texts = rows.flatMap(({ cells: row }, i) => (isText(i) ? [row[at]!] : []));
+    const shownOrder = dateOrder(texts);
+    if (shownOrder.is === 'none') return;
+    const first = rows.findIndex(({ cells: row }, i) => isText(i) && dateOrder([row[at]!]).is !== 'none');
+    const value = rows[first]!.cells[at]!.trim();
+    const place = this.place(rows[first]!.row, this.region.columns[at]!);
+    const readings = (['dayFirst', 'monthFirst'] as const).flatMap((order) => dayInOrder(value, order) ?? []);
+    const swapped = this.swappedDay(cells, texts);
+    if (swapped !== null) {
+      const facts = { value, other: swapped, readings: [swapped, swapDay(swapped)], expected: 'dates of one kind' };
+      this.problems.push(tableProblem('column.dates_swapped', place, facts));
+      rows.forEach((row, i) => {
+        if (isDateCell(cells[i])) row.refused = new Map([...(row.refused ?? []), [at, 'cell.date_swapped']]);
+      });
+    } else if (shownOrder.is === 'unknown')
+      this.problems.push(tableProblem('column.date_order_unknown', place, { value, readings, expected: 'YYYY-MM-DD' }));
+    else {
+      const { order, proof } = shownOrder;
+      let count = 0;
+      rows.forEach(({ cells: row }, i) => {
+        const day = isText(i) ? dayInOrder(row[at]!, order) : null;
+        if (day === null) return;
+        row[at] = day;
+        count++;
+      });
+      const facts = { value, order, proof, likely: rows[first]!.cells[at]!, count, expected: 'YYYY-MM-DD' };
+      this.problems.push(tableProblem('column.date_order_taken', place, facts));
+    }
+  }
+
+  /**
+   * Opened where the other order is usual, a spreadsheet turns the texts it can into dates, day for month, and leaves the others as
+   * texts. The mark of it: no text that could be a day in both orders, and no date after the 12th. Gives such a date, or null.
+   */
+  private swappedDay(cells: readonly (SheetCell | undefined)[], texts: readonly string[]): string | null {
+    const days = cells.flatMap((cell) => {
+      if (!isDateCell(cell)) return [];
+      return dayOfSerial(storedIn(cell) as number, this.asked.days) ?? [];
+    });
+    const isEitherWay = (text: string) =>
+      dayInOrder(text, 'dayFirst') !== null && dayInOrder(text, 'monthFirst') !== null;
+    const isSwapped = days.length > 0 && !texts.some(isEitherWay) && days.every((day) => Number(day.slice(8)) <= 12);
+    return isSwapped ? days[0]! : null;
+  }
+
+  /**
+   * A number cell is in no doubt. Where texts of its column have decimal commas the reader would doubt 1.234, so it is handed on
+   * as 1.2340.
+   */
+  private padBesideCommas(rows: readonly { readonly cells: string[] }[]): void {
+    const withCommas = new Set<number>();
+    for (const { cells } of rows) for (const at of this.named.keys()) if (cells[at]!.includes(',')) withCommas.add(at);
+    for (const { cells, at } of this.threeDecimals) if (withCommas.has(at)) cells[at] += '0';
+  }
+
+  finish(rows: readonly RawRow[]): void {
+    const { headerRow, above } = this.region;
+    if (above.length > 0) {
+      const value = shown(cellText(above[0]!.cells[0]!, null, this.asked.days).text);
+      const facts = { value, headerRow, count: above.length, expected: 'the header in the first row' };
+      this.problems.push(tableProblem('sheet.header_below', this.place(headerRow), facts));
+    }
+    for (const [key, { row, ...facts }] of this.tallies) {
+      const [at, taking] = key.split(' ') as [string, CellTaking];
+      const place = this.place(row, this.region.columns[Number(at)]);
+      this.problems.push(tableProblem(takingCodes[taking], place, { ...facts, system: this.asked.days, expected: '' }));
+    }
+    this.hiddenParts();
+    this.beside();
+    this.emptyRows(rows);
+  }
+
+  private hiddenParts(): void {
+    const rows = this.sheet.hiddenRows.filter((row) => row > this.region.headerRow);
+    const columns = this.region.columns.filter((column) =>
+      this.sheet.hiddenColumns.some(({ from, to }) => column >= from && column <= to),
+    );
+    if (rows.length + columns.length === 0) return;
+    const facts = { value: '', rows: rows.length, columns: columns.length, expected: 'nothing hidden' };
+    this.problems.push(tableProblem('sheet.rows_hidden', this.place(rows[0] ?? this.region.headerRow), facts));
+  }
+
+  private beside(): void {
+    const [first] = this.besides;
+    if (first === undefined) return;
+    const facts = { value: first.value, count: this.besides.length, expected: 'cells under a column name' };
+    this.problems.push(tableProblem('sheet.beside_table', this.place(first.row, first.column), facts));
+    for (const { row, column, value } of this.besides)
+      this.list(row, columnLetters(column), value, 'sheet.beside_table');
+  }
+
+  private emptyRows(rows: readonly RawRow[]): void {
+    const places: number[] = [];
+    let count = 0;
+    let before = this.region.headerRow;
+    for (const { row } of rows) {
+      for (let empty = before + 1; empty < row && places.length < emptyRowsNamed; empty++) places.push(empty);
+      count += row - before - 1;
+      before = row;
+    }
+    if (count === 0 || !this.asked.namesEmptyRows) return;
+    const facts = { value: '', expected: 'a row', count, rows: places.map(String) };
+    this.problems.push(tableProblem('row.empty', { file: this.asked.file, row: places[0]! }, facts));
+  }
+}
+
+/** The same day with day and month the other way round. */
+function swapDay(day: string): string {
+  return `${day.slice(0, 5)}${day.slice(8)}-${day.slice(5, 7)}`;
+}
+
+/**
+ * Which rows of texts stand in a sheet? The header is looked for, cells become the texts the reader of the table reads, and all that
+ * is not simply so is said.
+ *
+ * @param sheet - its cells
+ * @param asked - the table it is to hold, its place, and which day the workbook counts from
+ * @returns header, rows with the numbers the spreadsheet shows, and the problems; null with a problem where there is no table
+ * @problem file.empty - nothing stands in it
+ * @definition ours: docs/decisions/0070-workbooks.md
+ */
+export function readSheetTable(sheet: SheetCells, asked: SheetAsked): SheetTable | Problem {
+  const { file, gaugeId } = asked;
+  const place = { file, ...(gaugeId === undefined ? {} : { gaugeId }) };
+  const region = tableRegion(sheet, asked.table.columns);
+  const expected = Object.keys(asked.table.columns);
+  if (region === null) return tableProblem('file.empty', place, { value: file, expected });
+  const reader = new SheetTableReader(asked, sheet, region);
+  const rows = reader.rows();
+  reader.finish(rows);
+  if (rows.length === 0) {
+    const code = asked.needed ? 'file.no_rows' : 'file.no_rows_optional';
+    reader.problems.push(tableProblem(code, place, { value: file, expected: 'rows under the header' }));
+  }
+  const letters = new Map(region.header.map((name, at) => [name, columnLetters(region.columns[at]!)]));
+  const { header, headerRow } = region;
+  return { header, headerRow, rows, letters, problems: reader.problems, notUsed: reader.notUsed };
+}

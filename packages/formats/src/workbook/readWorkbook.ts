@@ -1,0 +1,134 @@
+import type { Place, Problem } from '@eavewell/engine';
+import {
+  assembleProgramme,
+  type FolderTableName,
+  folderTableNames,
+  folderTables,
+  type NotUsed,
+  nearest,
+  readRows,
+  type Table,
+  type TableRead,
+  type TablesRead,
+  tableProblem,
+} from '@eavewell/tables';
+import { nothingRead, type ProgrammeRead, usedRows } from '../programmeRead.ts';
+import { openWorkbook, type Workbook } from './openWorkbook.ts';
+import { type RainOfWorkbook, readRainSheets } from './readRainSheets.ts';
+import { readSettingsSheet } from './readSettingsSheet.ts';
+import { readSheetTable, type SheetAsked } from './readSheetTable.ts';
+import { bearsOnAll, findSheet, isProblem, sheetFile } from './sheets.ts';
+
+interface TablesOfWorkbook {
+  readonly tables: TablesRead;
+  readonly problems: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+  readonly doubtsOfAll: readonly Place[];
+  readonly letters: ReadonlyMap<string, ReadonlyMap<string, string>>;
+}
+
+/** Tables whose faults as a whole sheet put every site in doubt: without them sites would be judged on what was left. */
+const bearOnSites: readonly FolderTableName[] = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'parts'];
+
+async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
+  const tables: Partial<Record<FolderTableName, TableRead>> = {};
+  const problems: Problem[] = [];
+  const notUsed: NotUsed[] = [];
+  const doubtsOfAll: Place[] = [];
+  const letters = new Map<string, ReadonlyMap<string, string>>();
+  for (const name of folderTableNames) {
+    const table: Table = folderTables[name];
+    const file = sheetFile(workbook, name);
+    const asked: SheetAsked = { file, table, days: workbook.days, needed: !table.optional, namesEmptyRows: true };
+    const found = await findSheet(workbook, name, !table.optional);
+    problems.push(...found.problems);
+    if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll(found.problems));
+    if (found.cells === null) continue;
+    const sheet = readSheetTable(found.cells, asked);
+    if (isProblem(sheet)) {
+      problems.push(sheet);
+      if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll([sheet]));
+      continue;
+    }
+    const options = { file, decimalComma: true, headerRow: sheet.headerRow };
+    const read = readRows(table, sheet.header, sheet.rows, options);
+    tables[name] = read;
+    letters.set(file, sheet.letters);
+    if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll(sheet.problems));
+    problems.push(...sheet.problems, ...read.problems);
+    notUsed.push(...sheet.notUsed, ...read.notUsed);
+  }
+  return { tables: tables as TablesRead, problems, notUsed, doubtsOfAll, letters };
+}
+
+/** Sheets that are none of ours: named, with ours that was likely meant. */
+function otherSheets(workbook: Workbook, gaugeIds: readonly string[] | null): readonly Problem[] {
+  const ours = [...folderTableNames, 'settings', 'rain', ...(gaugeIds ?? []).map((id) => `rain ${id}`)];
+  const problems: Problem[] = [];
+  for (const { name } of workbook.sheets) {
+    if (ours.includes(name)) continue;
+    const place = { file: sheetFile(workbook, name) };
+    const gaugeId = /^rain ([A-Za-z0-9_-]+)$/.exec(name)?.[1];
+    const likely = nearest(name, ours) ?? '';
+    const facts = { value: name, likely, expected: ours };
+    if (gaugeId !== undefined && gaugeIds !== null) {
+      const near = nearest(gaugeId, gaugeIds) ?? '';
+      problems.push(tableProblem('rainFile.without_gauge', { ...place, gaugeId }, { ...facts, likely: near }));
+    } else if (gaugeId === undefined)
+      problems.push(tableProblem(likely === '' ? 'sheet.unknown' : 'sheet.misnamed', place, facts));
+  }
+  return problems;
+}
+
+/** Adds to places the name of the cell, as the spreadsheet has it. */
+function locator(letters: ReadonlyMap<string, ReadonlyMap<string, string>>): (place: Place) => Place {
+  return (place) => {
+    const { file, row, column, cell } = place;
+    const found = cell === undefined && row !== undefined ? letters.get(file ?? '')?.get(column ?? '') : undefined;
+    return found === undefined ? place : { ...place, cell: `${found}${row}` };
+  };
+}
+
+function filesOf(tables: TablesRead, rain: RainOfWorkbook, notUsed: readonly NotUsed[]): ProgrammeRead['files'] {
+  const ofTables = Object.values(tables).map(({ file, count }) => ({ file, rows: count }));
+  return [...ofTables, ...rain.files].map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, notUsed) }));
+}
+
+/**
+ * What does a programme in one workbook come to? The same as a folder of the same tables: its sheets are called as the tables, with
+ * `settings` (field, value) and the rain in `rain` (gaugeId, date, rain_mm) or in a sheet `rain <gaugeId>` for each gauge.
+ *
+ * @param path - the workbook [text]
+ * @returns the facts, every problem with its sheet, row, column and cell, all that was not used, and how much of each sheet was
+ * @problem workbook.not_a_workbook - and the other codes of workbookProblems
+ * @law never throws for what stands in the workbook; opens no other file
+ * @definition ours: docs/decisions/0070-workbooks.md
+ */
+export async function readWorkbookProgramme(path: string): Promise<ProgrammeRead> {
+  const workbook = await openWorkbook(path);
+  if (isProblem(workbook)) return nothingRead(workbook);
+  const settings = await readSettingsSheet(workbook);
+  const found = await readTables(workbook);
+  const gaugeIds = (found.tables.gauges?.rows ?? []).map(({ values }) => values.gaugeId!);
+  const rain = await readRainSheets(workbook, gaugeIds);
+  const doubtsOfAll = [...settings.doubtsOfAll, ...found.doubtsOfAll];
+  const joined = assembleProgramme({
+    settings: settings.settings,
+    tables: found.tables,
+    rain: rain.byGauge,
+    doubtsOfAll,
+  });
+  const located = locator(new Map([...found.letters, ...rain.letters]));
+  const stray = otherSheets(workbook, found.tables.gauges?.usable === true ? gaugeIds : null);
+  const problems = [workbook.problems, settings.problems, found.problems, joined.problems, rain.problems, stray].flat();
+  const notUsed = [...settings.notUsed, ...found.notUsed, ...joined.notUsed, ...rain.notUsed];
+  return {
+    facts: {
+      ...joined.facts,
+      sites: joined.facts.sites.map((site) => ({ ...site, doubts: site.doubts.map(located) })),
+    },
+    problems: problems.map((problem) => ({ ...problem, place: located(problem.place) })),
+    notUsed,
+    files: filesOf(found.tables, rain, notUsed),
+  };
+}
