@@ -2,6 +2,7 @@ import { english } from '@eavewell/words';
 import { Command, InvalidArgumentError } from 'commander';
 import { type CheckOptions, checkCommand } from './commands/check.ts';
 import type { Context } from './commands/context.ts';
+import { type ConvertOptions, convertCommand } from './commands/convert.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
 import { rainCommand } from './commands/rain.ts';
@@ -66,6 +67,16 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .argument('<gauge>', help.gauge)
     .addHelpText('after', help.examples.rain)
     .action(async (folder: string, gauge: string) => ended(await rainCommand(folder, gauge, context)));
+  root
+    .command('convert')
+    .description(help.convert)
+    .argument('<from>', help.folder)
+    .argument('<to>', help.to)
+    .option('--overwrite', help.overwrite)
+    .addHelpText('after', help.examples.convert)
+    .action(async (from: string, to: string, options: ConvertOptions) =>
+      ended(await convertCommand(from, to, options, context)),
+    );
   root
     .command('demo')
     .description(help.demo)

@@ -6,16 +6,16 @@ import { makeFolder } from './makeFolder.ts';
  * Writes a file so that a reader finds the old one or the new one, never half of it: under another name first, then renamed.
  *
  * @param path - where it is to stand [text]
- * @param text - what it is to hold [text]
+ * @param content - what it is to hold [text or byte]
  * @definition ours
  */
-export async function writeFileWhole(path: string, text: string): Promise<void> {
+export async function writeFileWhole(path: string, content: string | Uint8Array): Promise<void> {
   await makeFolder(dirname(path));
   const unfinished = `${path}.${process.pid}.unfinished`;
   try {
     const file = await open(unfinished, 'w');
     try {
-      await file.writeFile(text, 'utf8');
+      await file.writeFile(content, 'utf8');
       await file.sync();
     } finally {
       await file.close();

@@ -84,3 +84,8 @@ function valueText(
 export function isDateCell(cell: SheetCell | undefined): boolean {
   return typeof cell === 'object' && typeof cell.value === 'number' && cell.format === 'date';
 }
+
+/** What is stored in a cell, whatever its format. */
+export function storedIn(cell: SheetCell | undefined): string | number | boolean | undefined {
+  return typeof cell === 'object' ? cell.value : cell;
+}

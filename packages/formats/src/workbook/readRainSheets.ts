@@ -54,7 +54,15 @@ class RainGatherer {
     const table = gaugeId === null ? rainSheet : rain;
     const file = sheetFile(this.workbook, name);
     const { days } = this.workbook;
-    const sheet = readSheetTable(found.cells, { file, table, days, needed: true, namesEmptyRows: false, ...of });
+    const sheet = readSheetTable(found.cells, {
+      file,
+      table,
+      days,
+      needed: true,
+      namesEmptyRows: false,
+      oneHand: 'gaugeId',
+      ...of,
+    });
     if (isProblem(sheet)) {
       this.problems.push(sheet);
       return null;
@@ -71,7 +79,7 @@ class RainGatherer {
     const file = sheetFile(this.workbook, name);
     const sheet = await this.sheet(name, gaugeId);
     if (sheet === null) return;
-    const options = { file, decimalComma: true, headerRow: sheet.headerRow };
+    const options = { file, decimalComma: false, headerRow: sheet.headerRow };
     const read = readRain(gaugeId, sheet.header, sheet.rows, options);
     this.keep(gaugeId, file, read);
     this.files.push({ file, rows: read.count });
@@ -125,7 +133,7 @@ class RainGatherer {
       if (!this.gaugeIds.has(gaugeId)) this.strange(file, gaugeId, rows);
       else if (this.workbook.sheets.some(({ name }) => name === own)) this.both(file, gaugeId, rows);
       else {
-        const options = { file, decimalComma: true, headerRow: sheet.headerRow };
+        const options = { file, decimalComma: false, headerRow: sheet.headerRow };
         const read = readRain(gaugeId, sheet.header, rows, options);
         this.keep(gaugeId, file, { ...read, problems: ofSheet(read.problems, isFirst) });
         isFirst = false;

@@ -62,7 +62,7 @@ export async function readSettingsSheet(workbook: Workbook): Promise<SettingsOfW
   if (isProblem(sheet)) return { ...none, problems: [...found.problems, sheet] };
   const rows = readRows(settingsSheet, sheet.header, sheet.rows, {
     file,
-    decimalComma: true,
+    decimalComma: false,
     headerRow: sheet.headerRow,
   });
   const filled = rows.rows.flatMap(({ row, values: { field, value } }) =>

@@ -1,9 +1,9 @@
 import type { Place, Problem } from '@eavewell/engine';
 import { type CellRefusal, type NotUsed, type RawRow, shown, type Table, tableProblem } from '@eavewell/tables';
-import { type CellTaking, cellText, isDateCell } from './cellTexts.ts';
-import { dateOrder, dayInOrder } from './dateOrder.ts';
+import { type CellTaking, cellText, storedIn } from './cellTexts.ts';
+import { type RowMade, settleDates } from './columnDates.ts';
 import { columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
-import { type DaySystem, dayOfSerial } from './spreadsheetDays.ts';
+import type { DaySystem } from './spreadsheetDays.ts';
 import { columnsOf, mergedIn, type TableRegion, tableRegion } from './tableRegion.ts';
 
 /** A sheet as header and rows of texts, ready for the reader of its table. */
@@ -27,6 +27,8 @@ export interface SheetAsked {
   /** Are rows left empty between others to be named? Not in rain, where a day may be left out. */
   readonly namesEmptyRows: boolean;
   readonly gaugeId?: string;
+  /** The column by which rows of several hands are told apart: the dates of one say nothing of those of another. */
+  readonly oneHand?: string;
 }
 
 interface Tally {
@@ -43,10 +45,6 @@ const takingCodes = {
   dateNotAsked: 'column.date_not_asked',
 } as const satisfies Readonly<Record<CellTaking, string>>;
 
-const storedIn = (cell: SheetCell | undefined) => (typeof cell === 'object' ? cell.value : cell);
-/** A number that a text of its form could mean otherwise. */
-const threeDecimals = /^-?[1-9]\d{0,2}\.\d{3}$/;
-
 /** How many rows left empty are named. */
 const emptyRowsNamed = 20;
 
@@ -59,7 +57,6 @@ class SheetTableReader {
   private readonly sheet: SheetCells;
   private readonly region: TableRegion;
   private readonly named;
-  private readonly threeDecimals: { readonly cells: string[]; readonly at: number }[] = [];
   private readonly placeOf;
   private readonly besides: { row: number; column: number; value: string }[] = [];
 
@@ -146,7 +143,7 @@ class SheetTableReader {
   }
 
   rows(): readonly RawRow[] {
-    const rows: { row: number; cells: string[]; refused?: Map<number, CellRefusal> }[] = [];
+    const rows: RowMade[] = [];
     const dates = new Map<number, (SheetCell | undefined)[]>();
     for (const { at, column } of this.named.values()) if (column.kind === 'date') dates.set(at, []);
     for (const sheetRow of this.unmerge(this.region.body)) {
@@ -158,77 +155,31 @@ class SheetTableReader {
         const { text, takings } = cellText(cell, this.named.get(at)?.column ?? null, this.asked.days);
         cells[at] = text;
         for (const taking of takings) this.tally(sheetRow.row, at, taking, storedIn(cell), text);
-        if (typeof storedIn(cell) === 'number' && threeDecimals.test(text)) this.threeDecimals.push({ cells, at });
         if (typeof cell === 'object' && cell.refusal !== null) refused.set(at, cell.refusal);
       }
       for (const [at, column] of dates) column.push(found.get(at));
       rows.push({ row: sheetRow.row, cells, ...(refused.size > 0 ? { refused } : {}) });
     }
-    for (const [at, column] of dates) this.settleDates(at, column, rows);
-    this.padBesideCommas(rows);
+    const groups = this.groups(rows);
+    for (const [at, column] of dates)
+      for (const group of groups) {
+        const of = { at, cells: group.map((i) => column[i]), rows: group.map((i) => rows[i]!), days: this.asked.days };
+        this.problems.push(...settleDates(of, (row) => this.place(row, this.region.columns[at]!)));
+      }
     return rows;
   }
 
-  /** Dates written as text with the year last: read in the order their column proves, and only then. */
-  private settleDates(
-    at: number,
-    cells: readonly (SheetCell | undefined)[],
-    rows: { row: number; cells: string[]; refused?: Map<number, CellRefusal> }[],
-  ): void {
-    const isText = (i: number) => typeof storedIn(cells[i]) === 'string';
-    const texts = rows.flatMap(({ cells: row }, i) => (isText(i) ? [row[at]!] : []));
-    const shownOrder = dateOrder(texts);
-    if (shownOrder.is === 'none') return;
-    const first = rows.findIndex(({ cells: row }, i) => isText(i) && dateOrder([row[at]!]).is !== 'none');
-    const value = rows[first]!.cells[at]!.trim();
-    const place = this.place(rows[first]!.row, this.region.columns[at]!);
-    const readings = (['dayFirst', 'monthFirst'] as const).flatMap((order) => dayInOrder(value, order) ?? []);
-    const swapped = this.swappedDay(cells, texts);
-    if (swapped !== null) {
-      const facts = { value, other: swapped, readings: [swapped, swapDay(swapped)], expected: 'dates of one kind' };
-      this.problems.push(tableProblem('column.dates_swapped', place, facts));
-      rows.forEach((row, i) => {
-        if (isDateCell(cells[i])) row.refused = new Map([...(row.refused ?? []), [at, 'cell.date_swapped']]);
-      });
-    } else if (shownOrder.is === 'unknown')
-      this.problems.push(tableProblem('column.date_order_unknown', place, { value, readings, expected: 'YYYY-MM-DD' }));
-    else {
-      const { order, proof } = shownOrder;
-      let count = 0;
-      rows.forEach(({ cells: row }, i) => {
-        const day = isText(i) ? dayInOrder(row[at]!, order) : null;
-        if (day === null) return;
-        row[at] = day;
-        count++;
-      });
-      const facts = { value, order, proof, likely: rows[first]!.cells[at]!, count, expected: 'YYYY-MM-DD' };
-      this.problems.push(tableProblem('column.date_order_taken', place, facts));
-    }
-  }
-
-  /**
-   * Opened where the other order is usual, a spreadsheet turns the texts it can into dates, day for month, and leaves the others as
-   * texts. The mark of it: no text that could be a day in both orders, and no date after the 12th. Gives such a date, or null.
-   */
-  private swappedDay(cells: readonly (SheetCell | undefined)[], texts: readonly string[]): string | null {
-    const days = cells.flatMap((cell) => {
-      if (!isDateCell(cell)) return [];
-      return dayOfSerial(storedIn(cell) as number, this.asked.days) ?? [];
+  /** Rows that were likely written by one hand: all of a table; those of one gauge where a sheet holds several. */
+  private groups(rows: readonly RawRow[]): readonly (readonly number[])[] {
+    const at = this.asked.oneHand === undefined ? -1 : this.region.header.indexOf(this.asked.oneHand);
+    const groups = new Map<string, number[]>();
+    rows.forEach(({ cells }, i) => {
+      const key = at < 0 ? '' : cells[at]!.trim();
+      const group = groups.get(key);
+      if (group) group.push(i);
+      else groups.set(key, [i]);
     });
-    const isEitherWay = (text: string) =>
-      dayInOrder(text, 'dayFirst') !== null && dayInOrder(text, 'monthFirst') !== null;
-    const isSwapped = days.length > 0 && !texts.some(isEitherWay) && days.every((day) => Number(day.slice(8)) <= 12);
-    return isSwapped ? days[0]! : null;
-  }
-
-  /**
-   * A number cell is in no doubt. Where texts of its column have decimal commas the reader would doubt 1.234, so it is handed on
-   * as 1.2340.
-   */
-  private padBesideCommas(rows: readonly { readonly cells: string[] }[]): void {
-    const withCommas = new Set<number>();
-    for (const { cells } of rows) for (const at of this.named.keys()) if (cells[at]!.includes(',')) withCommas.add(at);
-    for (const { cells, at } of this.threeDecimals) if (withCommas.has(at)) cells[at] += '0';
+    return [...groups.values()];
   }
 
   finish(rows: readonly RawRow[]): void {
@@ -280,11 +231,6 @@ class SheetTableReader {
     const facts = { value: '', expected: 'a row', count, rows: places.map(String) };
     this.problems.push(tableProblem('row.empty', { file: this.asked.file, row: places[0]! }, facts));
   }
-}
-
-/** The same day with day and month the other way round. */
-function swapDay(day: string): string {
-  return `${day.slice(0, 5)}${day.slice(8)}-${day.slice(5, 7)}`;
 }
 
 /**

@@ -50,7 +50,7 @@ async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
       if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll([sheet]));
       continue;
     }
-    const options = { file, decimalComma: true, headerRow: sheet.headerRow };
+    const options = { file, decimalComma: false, headerRow: sheet.headerRow };
     const read = readRows(table, sheet.header, sheet.rows, options);
     tables[name] = read;
     letters.set(file, sheet.letters);

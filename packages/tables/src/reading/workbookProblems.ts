@@ -12,6 +12,12 @@ export const workbookProblems = {
   'workbook.entry_unsafe': 'warning', // value: the name of the entry; count
   'workbook.macros': 'note',
   'workbook.other_workbooks': 'note', // count of links to other workbooks
+  'workbook.already_there': 'blocker', // writing only
+  // Writing a programme anew. value: the file or sheet.
+  'carried.station_days': 'note', // a station file whose days were carried, without its flags
+  'carried.columns_left': 'warning', // columns: those left
+  'carried.rows_left': 'warning', // count of rows of rain that name no gauge
+  'carried.settings_left': 'blocker', // the settings could not be read
   // A sheet. value: its name.
   'sheet.missing': 'blocker', // expected: the sheet; likely: a sheet of nearly that name, or ''
   'sheet.unknown': 'note', // expected: the names of ours

@@ -16,11 +16,14 @@ const verdictGroups: Readonly<Record<Verdict, (count: number) => string>> = {
 /** What commands say about themselves. */
 const help = {
   about: 'Plans rain-fed village water: will the roof and the tank carry the people through the dry spells?',
-  check: 'Read a folder of tables and say what is wrong in it, where, and what to do.',
+  check: 'Read a folder of tables or a workbook and say what is wrong in it, where, and what to do.',
   design: 'Give every site its verdict: holds, tight, short or unknown.',
   rain: 'Say what one gauge measured, what is wrong in it, and what rests on it.',
   demo: 'Make an invented programme to try things on.',
-  folder: 'folder of tables (docs/tables.md)',
+  convert: 'Write a programme anew: a folder of tables as a workbook, or a workbook as a folder.',
+  folder: 'folder of tables, or workbook .xlsx (docs/tables.md)',
+  to: 'workbook (NAME.xlsx) or folder to write',
+  overwrite: 'replace files that are there',
   gauge: 'id of a gauge (gauges.csv)',
   newFolder: 'folder to make; it must be new or empty',
   out: 'write the results as files into DIR',
@@ -41,6 +44,7 @@ Start here:
   $ eavewell check islands            what is wrong in its tables?
   $ eavewell design islands           a verdict for every site
   $ eavewell rain islands G1          what did this gauge measure?
+  $ eavewell convert islands i.xlsx   the tables as one workbook; back too
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -71,6 +75,13 @@ Examples:
 
 A filled day was not measured: it serves the tank's balance only, and enters
 no normal, no dry run and no index of drought.`,
+    convert: `
+Examples:
+  $ eavewell convert islands islands.xlsx    the tables as sheets
+  $ eavewell convert islands.xlsx islands2   the sheets as files
+
+Every row is carried over as it stands, also those that cannot be used. What
+cannot be carried over is said.`,
     demo: `
 Examples:
   $ eavewell demo islands                    60 sites, with faults planted
@@ -228,6 +239,16 @@ const rain = {
   noFaults: 'None was found.',
 };
 
+const convert = {
+  book: (path: string, sheets: number, rows: number, days: number) =>
+    `Wrote ${path}: ${many(sheets, 'sheet', 'sheets')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
+  folder: (path: string, files: number, rows: number, days: number) =>
+    `Wrote ${path}: ${many(files, 'file', 'files')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
+  told: 'Left, or carried over otherwise',
+  onItself: 'FROM and TO are the same. Name another place to write to.',
+  notThere: (path: string) => `There is no folder or workbook ${path}. Check the path.`,
+};
+
 const demo = {
   made: (count: number, gauges: number, folder: string) =>
     `Made ${sites(count)} and ${many(gauges, 'gauge', 'gauges')} in ${folder}. Every place and name is invented.`,
@@ -281,6 +302,7 @@ export const commandLine = {
   check,
   design,
   rain,
+  convert,
   demo,
   trouble,
   progress,

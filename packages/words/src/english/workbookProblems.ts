@@ -4,7 +4,7 @@ import type { Told } from '../problems.ts';
 import { numbers } from './numbers.ts';
 
 type WorkbookCode =
-  | Extract<TableProblemCode, `workbook.${string}` | `sheet.${string}`>
+  | Extract<TableProblemCode, `workbook.${string}` | `sheet.${string}` | `carried.${string}`>
   | Exclude<Extract<TableProblemCode, `column.${string}`>, 'column.decimal_comma'>
   | 'rainFile.rows_without_gauge'
   | 'cell.formula_without_value'
@@ -37,6 +37,7 @@ const limits: Readonly<Record<string, (found: string, most: string) => string>> 
   inflation: (found, most) => `a part swells to ${found} times its packed size or more; the most is ${most} times`,
   cells: (found, most) => `a sheet has ${found} cells or more; the most is ${most}`,
   columns: (found, most) => `a table has ${found} columns; the most is ${most}`,
+  rows: (found, most) => `a sheet would have ${found} rows; the most is ${most}`,
   depth: (found, most) => `its parts are nested ${found} deep; the most is ${most}`,
 };
 
@@ -84,6 +85,21 @@ const book = {
       'The workbook takes values from other workbooks.',
       'The values last stored in it were used; open it in the spreadsheet to renew them.',
     ),
+  'workbook.already_there': (t) => say(`The file ${name(t)} is there already.`, 'Name a new file, or say --overwrite.'),
+  'carried.station_days': (t) =>
+    say(`${name(t)} is a station file; its days were carried over, its flags were not.`, 'Keep the file itself too.'),
+  'carried.columns_left': (t) =>
+    say(
+      `Columns of ${name(t)} that rain does not have were left: ${t.text('columns')}.`,
+      'Keep the file itself, if they matter.',
+    ),
+  'carried.rows_left': (t) =>
+    say(
+      `${many(t, 'count', 'row', 'rows')} of ${name(t)} name no gauge a file could be called after, and were left.`,
+      'Write the id of the gauge into them.',
+    ),
+  'carried.settings_left': (t) =>
+    say(`The settings in ${name(t)} could not be read, and were left.`, 'Mend them; until then no site has a verdict.'),
 } satisfies Partial<Sentences>;
 
 const sheet = {
