@@ -68,16 +68,6 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .addHelpText('after', help.examples.rain)
     .action(async (folder: string, gauge: string) => ended(await rainCommand(folder, gauge, context)));
   root
-    .command('convert')
-    .description(help.convert)
-    .argument('<from>', help.folder)
-    .argument('<to>', help.to)
-    .option('--overwrite', help.overwrite)
-    .addHelpText('after', help.examples.convert)
-    .action(async (from: string, to: string, options: ConvertOptions) =>
-      ended(await convertCommand(from, to, options, context)),
-    );
-  root
     .command('demo')
     .description(help.demo)
     .argument('<folder>', help.newFolder)
@@ -88,5 +78,19 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--clean', help.clean)
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
+  addConvert(root, context, ended);
   return root;
+}
+
+function addConvert(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('convert')
+    .description(help.convert)
+    .argument('<from>', help.folder)
+    .argument('<to>', help.to)
+    .option('--overwrite', help.overwrite)
+    .addHelpText('after', help.examples.convert)
+    .action(async (from: string, to: string, options: ConvertOptions) =>
+      ended(await convertCommand(from, to, options, context)),
+    );
 }

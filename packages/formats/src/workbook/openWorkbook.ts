@@ -5,6 +5,7 @@ import { shown, tableProblem } from '@eavewell/tables';
 import type { CellFormat } from './numberFormats.ts';
 import { readSheetCells, type SheetCells } from './sheetCells.ts';
 import type { DaySystem } from './spreadsheetDays.ts';
+import { stopped } from './stopped.ts';
 import { overLimit, Unreadable, workbookLimits } from './workbookLimits.ts';
 import { readFormats, readSharedTexts, type SheetListed, type WorkbookParts, workbookParts } from './workbookParts.ts';
 import { openPackage, type Package } from './zipPackage.ts';
@@ -27,19 +28,6 @@ const zipStart = [0x50, 0x4b, 0x03, 0x04] as const;
 
 function begins(bytes: Uint8Array, start: readonly number[]): boolean {
   return start.every((byte, i) => bytes[i] === byte);
-}
-
-/** A problem of a part or of the whole, from what stopped its reading. */
-function stopped(error: unknown, place: Problem['place'], part: string): Problem {
-  if (!(error instanceof Unreadable)) throw error;
-  const value = place.file ?? '';
-  const { limit, found, message: reason } = error;
-  if (limit !== null) {
-    const facts = { value, limit, found: found!, most: workbookLimits[limit], expected: 'a smaller workbook' };
-    return tableProblem('workbook.over_limit', place, facts);
-  }
-  if (part === '') return tableProblem('sheet.unreadable', place, { value, reason, expected: 'a sheet of cells' });
-  return tableProblem('workbook.damaged', place, { value, part, reason, expected: 'a whole workbook' });
 }
 
 /** What a file is that is no .xlsx workbook; null where it may be one. */

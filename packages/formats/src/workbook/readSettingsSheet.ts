@@ -10,6 +10,10 @@ export interface SettingsOfWorkbook {
   readonly problems: readonly Problem[];
   readonly notUsed: readonly NotUsed[];
   readonly doubtsOfAll: readonly Place[];
+  /** The sheet and its rows with anything in them; none where it cannot be read. */
+  readonly files: readonly { readonly file: string; readonly rows: number }[];
+  /** The letters of its columns by their names, by file. */
+  readonly letters: ReadonlyMap<string, ReadonlyMap<string, string>>;
 }
 
 const targetPrefix = 'target.';
@@ -53,6 +57,8 @@ export async function readSettingsSheet(workbook: Workbook): Promise<SettingsOfW
   const none = {
     settings: defaultSettings,
     notUsed: [],
+    files: [],
+    letters: new Map(),
     problems: found.problems,
     doubtsOfAll: bearsOnAll(found.problems),
   };
@@ -78,5 +84,7 @@ export async function readSettingsSheet(workbook: Workbook): Promise<SettingsOfW
     problems,
     notUsed: [...sheet.notUsed, ...rows.notUsed],
     doubtsOfAll: grave.map(({ place }) => place),
+    files: [{ file, rows: rows.count }],
+    letters: new Map([[file, sheet.letters]]),
   };
 }

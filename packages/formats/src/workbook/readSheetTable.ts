@@ -3,7 +3,9 @@ import { type CellRefusal, type NotUsed, type RawRow, shown, type Table, tablePr
 import { type CellTaking, cellText, storedIn } from './cellTexts.ts';
 import { type RowMade, settleDates } from './columnDates.ts';
 import { columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
+import { isProblem } from './sheets.ts';
 import type { DaySystem } from './spreadsheetDays.ts';
+import { stopped } from './stopped.ts';
 import { columnsOf, mergedIn, type TableRegion, tableRegion } from './tableRegion.ts';
 
 /** A sheet as header and rows of texts, ready for the reader of its table. */
@@ -233,6 +235,14 @@ class SheetTableReader {
   }
 }
 
+function regionOf(sheet: SheetCells, { table }: SheetAsked, place: Place): TableRegion | Problem | null {
+  try {
+    return tableRegion(sheet, table.columns);
+  } catch (error) {
+    return stopped(error, place, '');
+  }
+}
+
 /**
  * Which rows of texts stand in a sheet? The header is looked for, cells become the texts the reader of the table reads, and all that
  * is not simply so is said.
@@ -246,7 +256,8 @@ class SheetTableReader {
 export function readSheetTable(sheet: SheetCells, asked: SheetAsked): SheetTable | Problem {
   const { file, gaugeId } = asked;
   const place = { file, ...(gaugeId === undefined ? {} : { gaugeId }) };
-  const region = tableRegion(sheet, asked.table.columns);
+  const region = regionOf(sheet, asked, place);
+  if (region !== null && isProblem(region)) return region;
   const expected = Object.keys(asked.table.columns);
   if (region === null) return tableProblem('file.empty', place, { value: file, expected });
   const reader = new SheetTableReader(asked, sheet, region);

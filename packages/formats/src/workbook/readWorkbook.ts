@@ -14,7 +14,7 @@ import {
 } from '@eavewell/tables';
 import { nothingRead, type ProgrammeRead, usedRows } from '../programmeRead.ts';
 import { openWorkbook, type Workbook } from './openWorkbook.ts';
-import { type RainOfWorkbook, readRainSheets } from './readRainSheets.ts';
+import { readRainSheets } from './readRainSheets.ts';
 import { readSettingsSheet } from './readSettingsSheet.ts';
 import { readSheetTable, type SheetAsked } from './readSheetTable.ts';
 import { bearsOnAll, findSheet, isProblem, sheetFile } from './sheets.ts';
@@ -89,11 +89,6 @@ function locator(letters: ReadonlyMap<string, ReadonlyMap<string, string>>): (pl
   };
 }
 
-function filesOf(tables: TablesRead, rain: RainOfWorkbook, notUsed: readonly NotUsed[]): ProgrammeRead['files'] {
-  const ofTables = Object.values(tables).map(({ file, count }) => ({ file, rows: count }));
-  return [...ofTables, ...rain.files].map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, notUsed) }));
-}
-
 /**
  * What does a programme in one workbook come to? The same as a folder of the same tables: its sheets are called as the tables, with
  * `settings` (field, value) and the rain in `rain` (gaugeId, date, rain_mm) or in a sheet `rain <gaugeId>` for each gauge.
@@ -118,10 +113,12 @@ export async function readWorkbookProgramme(path: string): Promise<ProgrammeRead
     rain: rain.byGauge,
     doubtsOfAll,
   });
-  const located = locator(new Map([...found.letters, ...rain.letters]));
+  const located = locator(new Map([...settings.letters, ...found.letters, ...rain.letters]));
   const stray = otherSheets(workbook, found.tables.gauges?.usable === true ? gaugeIds : null);
   const problems = [workbook.problems, settings.problems, found.problems, joined.problems, rain.problems, stray].flat();
   const notUsed = [...settings.notUsed, ...found.notUsed, ...joined.notUsed, ...rain.notUsed];
+  const ofTables = Object.values(found.tables).map(({ file, count }) => ({ file, rows: count }));
+  const filed = [...ofTables, ...settings.files, ...rain.files];
   return {
     facts: {
       ...joined.facts,
@@ -129,6 +126,6 @@ export async function readWorkbookProgramme(path: string): Promise<ProgrammeRead
     },
     problems: problems.map((problem) => ({ ...problem, place: located(problem.place) })),
     notUsed,
-    files: filesOf(found.tables, rain, notUsed),
+    files: filed.map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, notUsed) })),
   };
 }
