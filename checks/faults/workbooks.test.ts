@@ -1,3 +1,4 @@
+// long: one case for each fault
 import { describe, expect, it } from 'vitest';
 import { good, readFiles } from './folder.ts';
 import {

@@ -1,4 +1,5 @@
 export { makeFolder } from './makeFolder.ts';
+export { olderFiles } from './olderFiles.ts';
 export type { FileUse, ProgrammeRead } from './programmeRead.ts';
 export type { CellValue, ProgrammeTables } from './programmeTables.ts';
 export { readProgramme } from './readProgramme.ts';

@@ -66,10 +66,12 @@ export function rowsAsRead(
   // A row whose quotes do not close has one cell more than it should, so that it stays a row that cannot be used.
   const last = Math.max(width, header.length + 1);
   const keys = keysOf(header, rows.some(({ broken }) => broken === true) ? last : width);
-  const commas = header.map((name, at) => {
+  const isNumber = header.map((name) => {
     const column = Object.hasOwn(columns, name.trim()) ? columns[name.trim()]! : null;
-    return decimalComma && column !== null && numberKinds.includes(column.kind) && hasCommas(rows, at);
+    return decimalComma && column !== null && numberKinds.includes(column.kind);
   });
+  const anyComma = isNumber.some((is, at) => is && hasCommas(rows, at));
+  const commas = isNumber.map((is) => is && anyComma);
   const filled = rows.filter(({ cells, broken }) => broken === true || cells.some((text) => text.trim() !== ''));
   return filled.map(({ cells, broken }) => {
     const row: Record<string, CellValue> = {};

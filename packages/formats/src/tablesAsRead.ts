@@ -110,7 +110,8 @@ async function folderAsRead(folder: string): Promise<TablesAsRead> {
  * @param path - the programme folder, or a workbook [text]
  * @returns the tables as they were read, and what could not be carried over or only otherwise
  * @problem carried.station_days - and the other codes that begin so
- * @law written and read again, a row that could be used has the same values, and one that could not still cannot
+ * @law written and read again, a row that could be used has the same values, and one that could not still cannot, but for dates with the year last whose
+ * order a column of a workbook proves
  * @definition ours: docs/decisions/0073-converting.md
  */
 export async function tablesAsRead(path: string): Promise<TablesAsRead> {

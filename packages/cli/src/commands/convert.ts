@@ -1,7 +1,7 @@
 import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Problem } from '@eavewell/engine';
-import { isWorkbook, tablesAsRead, WriteRefused, writeProgramme, writeWorkbook } from '@eavewell/formats';
+import { isWorkbook, olderFiles, tablesAsRead, WriteRefused, writeProgramme, writeWorkbook } from '@eavewell/formats';
 import { english, problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
@@ -43,16 +43,17 @@ export async function convertCommand(
   await checkPaths(from, to);
   const timer = setInterval(() => context.progress.at(() => progressWords.reading(from)), 250);
   try {
-    const { programme, told } = await tablesAsRead(from);
-    const wrong = told.find(isWholly);
+    const { programme, told: found } = await tablesAsRead(from);
+    const wrong = found.find(isWholly);
     if (wrong) refuse(wrong);
     const isBook = /\.xlsx$/i.test(to);
     const written = isBook ? (await writeWorkbook(to, programme, { overwrite })).sheets.length : 0;
-    const files = isBook ? 0 : (await writeProgramme(to, programme, { overwrite })).files.length;
+    const files = isBook ? [] : (await writeProgramme(to, programme, { overwrite })).files;
+    const told = [...found, ...(isBook ? [] : await olderFiles(to, files))];
     const sheet = new Sheet(context.look);
     const rows = Object.values(programme.tables).reduce((sum, table) => sum + table.length, 0);
     const days = programme.rain.reduce((sum, gauge) => sum + gauge.rows.length, 0);
-    sheet.line(isBook ? convert.book(to, written, rows, days) : convert.folder(to, files, rows, days));
+    sheet.line(isBook ? convert.book(to, written, rows, days) : convert.folder(to, files.length, rows, days));
     if (told.length > 0) {
       sheet.heading(convert.told);
       problemList(sheet, told, true);

@@ -7,6 +7,7 @@ import {
   type RawRow,
   rain,
   rainSheet,
+  readGuarded,
   settingsSheet,
   type Table,
   tableProblem,
@@ -80,7 +81,10 @@ class WorkbookGatherer {
       this.told.push(tableProblem('carried.settings_left', { file }, { value: file, expected: 'field, value' }));
       return settingsLost(file);
     }
-    const rows = sheet.rows.map(({ cells }) => ({ field: cells[fieldAt]!.trim(), value: cells[valueAt]!.trim() }));
+    const rows = sheet.rows.map(({ cells }) => ({
+      field: cells[fieldAt]!.trim(),
+      value: readGuarded(cells[valueAt]!.trim()),
+    }));
     const filled = rows.filter(({ field, value }) => field !== '' && value !== '');
     // A field that stands twice says two things, and nobody can tell which is meant.
     const isTwice = filled.some(({ field, value }) => filled.some((row) => row.field === field && row.value !== value));

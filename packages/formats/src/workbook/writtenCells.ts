@@ -14,7 +14,7 @@ const textFormat = '@';
 /** Letters that XML cannot hold, or that its readers change; and the mark by which a workbook writes a letter by its number. */
 const notInXml =
   // biome-ignore lint/suspicious/noControlCharactersInRegex: finding them is what it is for
-  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\ud800-\udfff\ufdd0-\ufdef\ufffd-\uffff]|_(?=x[0-9A-Fa-f]{4}_)/g;
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\ufffd\p{Cs}\p{Noncharacter_Code_Point}]|_(?=x[0-9A-Fa-f]{4}_)/gu;
 
 /**
  * A text as the XML of a workbook holds it: a letter that XML cannot hold stands by its number, as `_x000D_`.
@@ -27,19 +27,7 @@ const notInXml =
  * xmlText('a_x0041_') // → 'a_x005F_x0041_'
  */
 export function xmlText(text: string): string {
-  // Letters beyond the first 65,536 come in pairs, which XML holds; those that are no letters are written by number.
-  return text
-    .replace(/[\u{10000}-\u{10ffff}]|[\s\S]/gu, (letter) => {
-      if (letter.length === 2) return (letter.codePointAt(0)! & 0xfffe) === 0xfffe ? numbered(letter) : letter;
-      return letter;
-    })
-    .replace(notInXml, (letter, at: number, whole: string) => (isPaired(whole, at) ? letter : numbered(letter)));
-}
-
-function isPaired(text: string, at: number): boolean {
-  const code = text.charCodeAt(at);
-  if (code >= 0xd800 && code < 0xdc00) return /[\udc00-\udfff]/.test(text[at + 1] ?? '');
-  return code >= 0xdc00 && code < 0xe000 && /[\ud800-\udbff]/.test(text[at - 1] ?? '');
+  return text.replace(notInXml, numbered);
 }
 
 function numbered(letters: string): string {
@@ -56,7 +44,7 @@ export function textCell(text: string): WrittenCell & { readonly value: string }
 
 /** The number a text stands for in a column of numbers; null where the reader would not take it so. */
 function numberOf(text: string): number | null {
-  if (!plainNumber.test(text)) return null;
+  if (!plainNumber.test(text) || /^-?0\d/.test(text)) return null;
   const value = Number(text);
   const vanished = value === 0 && /[1-9]/.test(text.replace(/[eE].*$/, ''));
   return Number.isFinite(value) && !vanished ? value : null;
@@ -76,15 +64,15 @@ export function sheetCell(value: CellValue, column: Column<unknown> | null): Wri
   if (value === null || value === '') return null;
   if (typeof value === 'boolean') return textCell(value ? 'yes' : 'no');
   const kind = column?.kind ?? null;
+  const isNumber = kind === 'quantity' || kind === 'whole' || kind === 'fraction';
   if (typeof value === 'number') {
     if (!Number.isFinite(value)) throw new RangeError(`${value} cannot be written into a table`);
-    return kind === 'id' || kind === 'text' ? textCell(String(value)) : { type: Number, value };
+    return isNumber || kind === null ? { type: Number, value } : textCell(String(value));
   }
   if (kind === 'date') {
     const serial = serialOfDay(value);
     return serial === null ? textCell(value) : { type: Number, value: serial, format: dayFormat };
   }
-  const isNumber = kind === 'quantity' || kind === 'whole' || kind === 'fraction';
   const number = isNumber ? numberOf(value.trim()) : null;
   if (number !== null) return { type: Number, value: number };
   return kind === 'id' ? { ...textCell(value), format: textFormat } : textCell(value);

@@ -18,6 +18,7 @@ export const workbookProblems = {
   'carried.columns_left': 'warning', // columns: those left
   'carried.rows_left': 'warning', // count of rows of rain that name no gauge
   'carried.settings_left': 'blocker', // the settings could not be read
+  'carried.older_file': 'warning', // a file that stood there before and would be read with the new ones
   // A sheet. value: its name.
   'sheet.missing': 'blocker', // expected: the sheet; likely: a sheet of nearly that name, or ''
   'sheet.unknown': 'note', // expected: the names of ours

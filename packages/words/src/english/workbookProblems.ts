@@ -98,6 +98,11 @@ const book = {
       `${many(t, 'count', 'row', 'rows')} of ${name(t)} name no gauge a file could be called after, and were left.`,
       'Write the id of the gauge into them.',
     ),
+  'carried.older_file': (t) =>
+    say(
+      `${name(t)} stood in the folder before and is not of this programme.`,
+      'Delete it, or it is read as if it were.',
+    ),
   'carried.settings_left': (t) =>
     say(`The settings in ${name(t)} could not be read, and were left.`, 'Mend them; until then no site has a verdict.'),
 } satisfies Partial<Sentences>;
