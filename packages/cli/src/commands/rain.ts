@@ -46,7 +46,8 @@ function gaugeOf({ gauges }: ProgrammeFacts, gaugeId: string): GaugeFacts {
 }
 
 function isOfGauge({ place }: Problem, { gaugeId, file }: GaugeFacts): boolean {
-  return place.gaugeId === gaugeId || place.file === file;
+  // A sheet of a workbook may hold the rain of several gauges.
+  return place.gaugeId === undefined ? place.file === file : place.gaugeId === gaugeId;
 }
 
 /** The sites that use the gauge, and how much of what they lack rests on filled days. */
