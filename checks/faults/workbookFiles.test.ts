@@ -249,6 +249,13 @@ describe('a workbook beyond the limits', () => {
     expect(read.problems.map(({ facts }) => facts['limit'])).toEqual(['depth']);
   });
 
+  it('too many merged ranges', async () => {
+    const many = '<mergeCell ref="A1:B1"/>'.repeat(workbookLimits.merged + 1);
+    const sheet = `<worksheet><sheetData/><mergeCells>${many}</mergeCells></worksheet>`;
+    const read = await readBytes(withParts({ 'xl/worksheets/sheet4.xml': sheet }));
+    expect(read.problems.map(({ facts }) => facts['limit'])).toEqual(['merged']);
+  });
+
   it('too many columns', async () => {
     const sheets = goodSheets();
     sheets[0]!.rows[0]!.push(...Array.from({ length: workbookLimits.columns }, (_, i) => `c${i}`));

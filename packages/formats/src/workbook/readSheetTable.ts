@@ -2,7 +2,7 @@ import type { Place, Problem } from '@eavewell/engine';
 import { type CellRefusal, type NotUsed, type RawRow, shown, type Table, tableProblem } from '@eavewell/tables';
 import { type CellTaking, cellText, storedIn } from './cellTexts.ts';
 import { type RowMade, settleDates } from './columnDates.ts';
-import { columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
+import { type CellRange, columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
 import { isProblem } from './sheets.ts';
 import type { DaySystem } from './spreadsheetDays.ts';
 import { stopped } from './stopped.ts';
@@ -105,8 +105,14 @@ class SheetTableReader {
       this.problems.push(tableProblem('sheet.merged', this.place(Math.max(fromRow, 1), fromColumn), facts));
     }
     if (ranges.length === 0) return rows;
+    const waiting = ranges.toSorted((a, b) => b.fromRow - a.fromRow);
+    let open: readonly CellRange[] = [];
     return rows.map((row) => {
-      const over = ranges.filter(({ fromRow, toRow }) => row.row >= fromRow && row.row <= toRow);
+      const begun: CellRange[] = [];
+      while (waiting.length > 0 && waiting.at(-1)!.fromRow <= row.row) begun.push(waiting.pop()!);
+      // Ranges cannot overlap, so no more are open than there are columns; a file that says otherwise is not believed further.
+      open = [...open, ...begun].filter(({ toRow }) => toRow >= row.row).slice(0, this.region.columns.length);
+      const over = open;
       const isHidden = (column: number) =>
         over.some((range) => {
           const isFirst = row.row === range.fromRow && column === range.fromColumn;

@@ -62,6 +62,7 @@ export async function readXml(pieces: AsyncIterable<Uint8Array>, listener: XmlLi
     parser.write(decoder?.decode() ?? '');
   } catch (error) {
     if (error instanceof TypeError) throw new Unreadable('bytes that are no letters');
+    if (error instanceof RangeError) throw new Unreadable('a text too long to hold');
     throw error;
   }
   parser.close();

@@ -122,9 +122,14 @@ class SheetReader implements XmlListener {
     else if (this.cell !== null) this.openInCell(name);
     else if (name === 'row' && this.isInData) this.openRow(attributes);
     else if (name === 'c' && this.isInData) this.openCell(attributes);
-    else if (name === 'mergeCell') this.merged.push(rangeOf(attributes['ref'] ?? ''));
-    else if (name === 'col' && yes(attributes['hidden']))
+    else if (name === 'mergeCell') this.merge(rangeOf(attributes['ref'] ?? ''));
+    else if (name === 'col' && yes(attributes['hidden']) && this.hiddenColumns.length < mostColumns)
       this.hiddenColumns.push({ from: Number(attributes['min']) - 1, to: Number(attributes['max']) - 1 });
+  }
+
+  private merge(range: CellRange): void {
+    this.merged.push(range);
+    if (this.merged.length > workbookLimits.merged) throw overLimit('merged', this.merged.length);
   }
 
   private openRow({ r, hidden }: XmlAttributes): void {

@@ -11,11 +11,13 @@ export const workbookLimits = {
   /** Most entries of the zip [entry]. */
   entries: 10_000,
   /** Most that all parts read may come to when inflated [MB]. */
-  inflated_MB: 600,
+  inflated_MB: 400,
   /** Most times its packed size that a part may come to, once it is over `ratioFrom_bytes` [times]. */
   inflation: 300,
-  /** Most cells with anything in them in one sheet [cell]. */
-  cells: 8_000_000,
+  /** Most cells with anything in them in one sheet, and most texts and styles that cells share [cell]. */
+  cells: 4_000_000,
+  /** Most merged ranges of one sheet [range]. */
+  merged: 100_000,
   /** Most columns of one table [column]. */
   columns: 1000,
   /** Deepest nesting of XML [element]. */

@@ -2,7 +2,7 @@ import { type CellFormat, cellFormat } from './numberFormats.ts';
 import { readXml, type XmlAttributes } from './readXml.ts';
 import { plainText } from './sheetCells.ts';
 import type { DaySystem } from './spreadsheetDays.ts';
-import { Unreadable } from './workbookLimits.ts';
+import { overLimit, Unreadable, workbookLimits } from './workbookLimits.ts';
 import type { Package } from './zipPackage.ts';
 
 /** A sheet as the workbook lists it. */
@@ -49,6 +49,7 @@ async function relationsOf(zip: Package, part: string): Promise<readonly Relatio
   await readXml(zip.read(file), {
     open(name, { Id: id = '', Type: type = '', Target: target = '', TargetMode: mode }) {
       if (name !== 'Relationship') return;
+      if (relations.length > workbookLimits.entries) throw overLimit('entries', relations.length);
       const isOutside = mode === 'External';
       relations.push({
         id,
@@ -89,6 +90,7 @@ export async function workbookParts(zip: Package): Promise<WorkbookParts> {
       if (name === 'workbook') isWorkbook = true;
       if (name === 'workbookPr' && ['1', 'true'].includes(attributes['date1904'] ?? '')) days = '1904';
       if (name !== 'sheet') return;
+      if (sheets.length > workbookLimits.entries) throw overLimit('entries', sheets.length);
       const target = partOf(relationId(attributes)) ?? null;
       const isHidden = (attributes['state'] ?? 'visible') !== 'visible';
       sheets.push({ name: plainText(attributes['name'] ?? ''), isHidden, part: target });
@@ -125,6 +127,7 @@ export async function readSharedTexts(pieces: AsyncIterable<Uint8Array>): Promis
       else if (name === 'rPh') isPhonetic = false;
       else if (name === 'si' && text !== null) {
         texts.push(plainText(text));
+        if (texts.length > workbookLimits.cells) throw overLimit('cells', texts.length);
         text = null;
       }
     },
@@ -145,9 +148,10 @@ export async function readFormats(pieces: AsyncIterable<Uint8Array>): Promise<re
   let isInCells = false;
   await readXml(pieces, {
     open(name, { numFmtId: id = '0', formatCode: code }) {
-      if (name === 'numFmt' && code !== undefined) codes.set(id, code);
+      if (name === 'numFmt' && code !== undefined && codes.size < workbookLimits.entries) codes.set(id, code);
       else if (name === 'cellXfs') isInCells = true;
-      else if (name === 'xf' && isInCells) formats.push(cellFormat(Number(id), codes.get(id)));
+      else if (name === 'xf' && isInCells && formats.length < workbookLimits.cells)
+        formats.push(cellFormat(Number(id), codes.get(id)));
     },
     close(name) {
       if (name === 'cellXfs') isInCells = false;

@@ -36,6 +36,7 @@ const limits: Readonly<Record<string, (found: string, most: string) => string>> 
   inflated_MB: (found, most) => `unpacked it comes to ${found} MB or more; the most is ${most} MB`,
   inflation: (found, most) => `a part swells to ${found} times its packed size or more; the most is ${most} times`,
   cells: (found, most) => `a sheet has ${found} cells or more; the most is ${most}`,
+  merged: (found, most) => `a sheet has ${found} merged ranges or more; the most is ${most}`,
   columns: (found, most) => `a table has ${found} columns; the most is ${most}`,
   rows: (found, most) => `a sheet would have ${found} rows; the most is ${most}`,
   depth: (found, most) => `its parts are nested ${found} deep; the most is ${most}`,
