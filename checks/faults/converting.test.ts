@@ -1,3 +1,4 @@
+// long: one case for each thing a programme may carry
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { demoProgramme } from '@eavewell/demo';

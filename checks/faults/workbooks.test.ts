@@ -320,6 +320,22 @@ const sheetFaults: readonly PlantedInBook[] = [
     differ: ['S001'],
   },
   {
+    fault: 'an id merged over the rows of a site',
+    book: () => ({
+      sheets: changedSheet('roofs', (sheet) => {
+        sheet.rows[2]![0] = null;
+        sheet.after = '<mergeCells count="1"><mergeCell ref="A2:A3"/></mergeCells>';
+      }),
+    }),
+    problems: [
+      'sheet.merged warning @ roofs 2 siteId A2 = "A2:A3"',
+      'sheet.merged_ids blocker @ roofs 2 siteId A2 = "A2:A3"',
+      'cell.missing blocker @ roofs 3 siteId A3 = ""',
+    ],
+    notUsed: ['roofs 3 whole cell.missing'],
+    inDoubt: ['S001'],
+  },
+  {
     fault: 'a merged title',
     book: () => ({
       sheets: changedSheet('sites', (sheet) => {

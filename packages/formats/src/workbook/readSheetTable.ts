@@ -1,5 +1,5 @@
 import type { Place, Problem } from '@eavewell/engine';
-import { type CellRefusal, type NotUsed, type RawRow, shown, type Table, tableProblem } from '@eavewell/tables';
+import { type CellRefusal, idForm, type NotUsed, type RawRow, shown, type Table, tableProblem } from '@eavewell/tables';
 import { type CellTaking, cellText, storedIn } from './cellTexts.ts';
 import { type RowMade, settleDates } from './columnDates.ts';
 import { type CellRange, columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
@@ -49,6 +49,17 @@ const takingCodes = {
 
 /** How many rows left empty are named. */
 const emptyRowsNamed = 20;
+
+/** The place of the first row below a number, among rows from top to bottom. */
+function firstAfter(rows: readonly SheetRow[], row: number): number {
+  let [low, high] = [0, rows.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (rows[middle]!.row > row) high = middle;
+    else low = middle + 1;
+  }
+  return low;
+}
 
 /** Turns the cells of one sheet into rows of texts, and writes down how they were taken. */
 class SheetTableReader {
@@ -105,6 +116,7 @@ class SheetTableReader {
       this.problems.push(tableProblem('sheet.merged', this.place(Math.max(fromRow, 1), fromColumn), facts));
     }
     if (ranges.length === 0) return rows;
+    for (const range of ranges) this.mergedIds(range, rows);
     const waiting = ranges.toSorted((a, b) => b.fromRow - a.fromRow);
     let open: readonly CellRange[] = [];
     return rows.map((row) => {
@@ -129,6 +141,21 @@ class SheetTableReader {
         cells: row.cells.filter((_, i) => kept[i]),
       };
     });
+  }
+
+  /** Rows whose site stands in a merged cell above are likely of that site, which must not be judged without them. */
+  private mergedIds({ text, fromRow, toRow, fromColumn }: CellRange, rows: readonly SheetRow[]): void {
+    const at = this.placeOf.get(fromColumn) ?? -1;
+    if (this.region.header[at] !== 'siteId') return;
+    const begin = firstAfter(rows, fromRow - 1);
+    const first = rows[begin];
+    const cell = first?.row === fromRow ? first.cells[first.columns.indexOf(fromColumn)] : undefined;
+    const siteId = cell === undefined ? '' : cellText(cell, null, this.asked.days).text.trim();
+    const count = firstAfter(rows, toRow) - begin - 1;
+    if (count < 1 || !idForm.test(siteId)) return;
+    const place = { ...this.place(fromRow, fromColumn), siteId };
+    const facts = { value: text, count, expected: 'an id in every row' };
+    this.problems.push(tableProblem('sheet.merged_ids', place, facts));
   }
 
   private hide(row: number, column: number, cell: SheetCell): void {

@@ -52,9 +52,11 @@ async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
     }
     const options = { file, decimalComma: false, headerRow: sheet.headerRow };
     const read = readRows(table, sheet.header, sheet.rows, options);
-    tables[name] = read;
+    // Faults of the sheet that name a site put it in doubt, as those of its rows do.
+    tables[name] = { ...read, problems: [...sheet.problems, ...read.problems] };
     letters.set(file, sheet.letters);
-    if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll(sheet.problems));
+    if (bearOnSites.includes(name))
+      doubtsOfAll.push(...bearsOnAll(sheet.problems.filter(({ place }) => place.siteId === undefined)));
     problems.push(...sheet.problems, ...read.problems);
     notUsed.push(...sheet.notUsed, ...read.notUsed);
   }

@@ -49,7 +49,7 @@ function parserFor(listener: XmlListener): SaxesParser {
  * @param pieces - the bytes [byte]
  * @param listener - what is told of elements and text
  * @returns when all is read; rejects with Unreadable where it is not well-formed
- * @source xml-1.0, 2.1 and 4.6 (from memory)
+ * @source xml-1-0, 2.1 and 4.6 (from memory)
  */
 export async function readXml(pieces: AsyncIterable<Uint8Array>, listener: XmlListener): Promise<void> {
   const parser = parserFor(listener);

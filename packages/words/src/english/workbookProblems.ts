@@ -150,6 +150,11 @@ const sheet = {
       `The cells ${t.text('value')} are merged; their value counts for the first of them only.`,
       'Part them, and write the value into each cell it is meant for.',
     ),
+  'sheet.merged_ids': (t) =>
+    say(
+      `The cells ${t.text('value')} are merged, so ${many(t, 'count', 'row has', 'rows have')} no site.`,
+      'Write the id into every row. Until then the site has no verdict.',
+    ),
   'sheet.beside_table': (t) =>
     say(
       `${cells(t)} beside the table, under no column name, such as ${name(t)}.`,
