@@ -114,7 +114,7 @@ const row = {
   'row.cells_too_many': (t) =>
     say(
       `The row has ${count(t, 'cells', 'cell', 'cells')} where the first line has ${t.text('columns')}.`,
-      'Look for a comma inside a text and put the text in "quotes". The row was not used.',
+      'Look for a comma inside a text and put the text in "quotes"; in a workbook, name the column or clear the cell. The row was not used.',
     ),
   'row.quote_broken': (t) =>
     say(`A quotation mark is opened and not closed: ${quoted(t)}.`, 'Close it, or delete it. The row was not used.'),
