@@ -2,6 +2,7 @@ import type { ProgrammeRead } from '@eavewell/formats';
 import fc from 'fast-check';
 import { beforeAll, expect, it } from 'vitest';
 import { good, readFiles } from './folder.ts';
+import { fuzzRuns } from './fuzzRuns.ts';
 
 /** One random change to one line of one file, or to its cells. Line 0 is the header and is left alone. */
 interface Mutation {
@@ -83,8 +84,7 @@ beforeAll(async () => {
   whole = await readFiles(good);
 });
 
-/** How many random cases of each kind: N in the environment for a long run. */
-const cases = (standard: number) => Number(process.env['N'] ?? standard);
+/** Long runs are asked for by `npm run fuzz`. */
 const longest_ms = 7_200_000;
 
 it(
@@ -118,10 +118,10 @@ it(
         const left = read.files.reduce((sum, { rows, used }) => sum + rows - used, 0);
         expect(listed).toBe(left);
       }),
-      { numRuns: cases(500), seed: 20261125 },
+      { numRuns: fuzzRuns(500), seed: 20261125 },
     );
     // The changes are no empty ones: most of them are faults.
-    expect(withProblems).toBeGreaterThan(cases(500) / 2);
+    expect(withProblems).toBeGreaterThan(fuzzRuns(500) / 2);
   },
   longest_ms,
 );
@@ -169,7 +169,7 @@ it(
           if (site) expect(site.doubts).toContainEqual(place);
         }
       }),
-      { numRuns: cases(300), seed: 20261126 },
+      { numRuns: fuzzRuns(300), seed: 20261126 },
     );
   },
   longest_ms,

@@ -4,6 +4,7 @@ import fc from 'fast-check';
 import { zipSync } from 'fflate';
 import { expect, it } from 'vitest';
 import { readMap } from '../../packages/formats/src/readMap.ts';
+import { fuzzRuns } from './fuzzRuns.ts';
 
 const geojson = JSON.stringify({
   type: 'FeatureCollection',
@@ -175,7 +176,7 @@ it('reads a thousand spoilt maps without a throw, without NaN, and with every po
         expect(problems.some(({ severity }) => severity === 'blocker')).toBe(true);
       }
     }),
-    { seed: 20261126, numRuns: 1000 },
+    { seed: 20261126, numRuns: fuzzRuns(1000) },
   );
   // The mutations are neither all harmless nor all deadly.
   expect(readable).toBeGreaterThan(100);

@@ -7,9 +7,10 @@ import { readProgramme } from '@eavewell/formats';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { good, inFolder, line } from './folder.ts';
+import { fuzzRuns } from './fuzzRuns.ts';
 
-/** How many files are made up: N in the environment for a long run. */
-const files_count = Number(process.env['N'] ?? 150);
+/** How many files are made up. */
+const files_count = fuzzRuns(150);
 
 const depth = fc.oneof(
   { weight: 6, arbitrary: fc.integer({ min: 0, max: 2000 }).map((tenths) => String(tenths / 10)) },

@@ -3,6 +3,7 @@ import { Command, InvalidArgumentError } from 'commander';
 import { type CheckOptions, checkCommand } from './commands/check.ts';
 import { type ColumnsOptions, columnsCommand } from './commands/columns.ts';
 import type { Context } from './commands/context.ts';
+import { type ConvertOptions, convertCommand } from './commands/convert.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
@@ -123,6 +124,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
   mapCommands(root, context, ended);
+  addConvert(root, context, ended);
   return root;
 }
 
@@ -135,4 +137,17 @@ function addColumns(root: Command, context: Context, ended: (code: ExitCode) => 
     .option('--set <match>', help.set, (text: string, before: readonly string[] = []) => [...before, text])
     .addHelpText('after', help.examples.columns)
     .action(async (folder: string, options: ColumnsOptions) => ended(await columnsCommand(folder, options, context)));
+}
+
+function addConvert(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('convert')
+    .description(help.convert)
+    .argument('<from>', help.folder)
+    .argument('<to>', help.to)
+    .option('--overwrite', help.overwrite)
+    .addHelpText('after', help.examples.convert)
+    .action(async (from: string, to: string, options: ConvertOptions) =>
+      ended(await convertCommand(from, to, options, context)),
+    );
 }

@@ -11,6 +11,19 @@ export interface RainRow {
   readonly extra?: Readonly<Record<string, CellValue>>;
 }
 
+/** A file to be written as it is, by its path within the folder. */
+export interface RawFile {
+  readonly path: string;
+  readonly text: string;
+  /** What is written in place of the text, where the file is none. */
+  readonly bytes?: Uint8Array;
+  /** Its rows as far as they can be told, for a form that holds no files; left out where there are none. */
+  readonly inRows?:
+    | { readonly table: FolderTableName; readonly rows: readonly Readonly<Record<string, CellValue>>[] }
+    | { readonly gaugeId: string; readonly isStation: boolean; readonly rows: readonly RainRow[] }
+    | undefined;
+}
+
 /** A programme as tables of values, before it is written. Values are written as given, right or wrong. */
 export interface ProgrammeTables {
   readonly settings: Record<string, unknown>;
@@ -19,6 +32,6 @@ export interface ProgrammeTables {
     readonly gaugeId: string;
     readonly rows: readonly RainRow[];
   }[];
-  /** Files to be written as they are, by their path within the folder: the text, or the bytes where they are no text. */
-  readonly rawFiles?: readonly { readonly path: string; readonly text: string; readonly bytes?: Uint8Array }[];
+  /** Files to be written as they are. */
+  readonly rawFiles?: readonly RawFile[];
 }

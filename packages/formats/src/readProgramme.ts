@@ -1,6 +1,6 @@
 import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { defaultSettings, type Problem, type ProgrammeFacts } from '@eavewell/engine';
+import type { Problem } from '@eavewell/engine';
 import {
   assembleProgramme,
   checkWays,
@@ -8,7 +8,6 @@ import {
   folderTableNames,
   folderTables,
   idForm,
-  type NotUsed,
   nearest,
   tableProblem,
   wayLinesFile,
@@ -16,45 +15,25 @@ import {
 import { checkDatapackage } from './checkDatapackage.ts';
 import { readColumnsFile } from './columnsSaved.ts';
 import { entriesOf } from './folderEntries.ts';
-import { type Kept, keepFiles } from './keepFiles.ts';
+import { keepFiles } from './keepFiles.ts';
+import { nothingRead, type ProgrammeRead, usedRows } from './programmeRead.ts';
 import type { RainFileRead } from './rainFileRead.ts';
 import { type RainAsked, readRainFile } from './readRainFile.ts';
 import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
 import { readWayLines } from './wayLines.ts';
+import { isWorkbook } from './workbook/isWorkbook.ts';
+import { readWorkbookProgramme } from './workbook/readWorkbook.ts';
 import { notUsedFile } from './writeNotUsed.ts';
-
-/** How much of a file was used. */
-export interface FileUse {
-  readonly file: string;
-  /** Rows with anything in them. */
-  readonly rows: number;
-  readonly used: number;
-}
-
-/** A programme folder as it was read: what the engine is told, everything found wrong, everything not used. */
-export interface ProgrammeRead {
-  readonly facts: ProgrammeFacts;
-  readonly problems: readonly Problem[];
-  readonly notUsed: readonly NotUsed[];
-  readonly files: readonly FileUse[];
-  /** The files as they stood, for tablesAsRead; only where that was asked for. */
-  readonly kept?: Kept;
-}
 
 /** What is asked of the reader. */
 export interface ReadOptions {
-  /** Keep the files as they stood, so that nothing is lost when the programme is written again. Takes their size in memory. */
+  /** Keep the files of a folder as they stood, so that nothing is lost when it is written again. Takes their size in memory. */
   readonly keep?: boolean;
   /** Tables of rain larger than this are streamed [byte]. */
   readonly streamedFrom_bytes?: number;
   /** How much of a streamed file is held at a time [byte]. */
   readonly piece_bytes?: number;
-}
-
-function nothing(problem: Problem): ProgrammeRead {
-  const facts = { settings: defaultSettings, sites: [], gauges: [], parts: [], prices: [] };
-  return { facts, problems: [problem], notUsed: [], files: [] };
 }
 
 /**
@@ -120,13 +99,6 @@ function withoutMissingFile(read: RainFileRead): RainFileRead {
   return { ...read, problems: read.problems.filter(({ code }) => code !== 'rainFile.missing') };
 }
 
-/** Counts rows of a file that were left out whole. */
-function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): number {
-  const left = new Set<number>();
-  for (const listed of notUsed) if (listed.file === file && listed.column === undefined) left.add(listed.row);
-  return rows - left.size;
-}
-
 async function readRainFiles(folder: string, gaugeIds: Iterable<string>, asked: RainAsked) {
   const rain = new Map<string, RainFileRead>();
   for (const gaugeId of gaugeIds) rain.set(gaugeId, await readRainFile(folder, gaugeId, asked));
@@ -134,10 +106,10 @@ async function readRainFiles(folder: string, gaugeIds: Iterable<string>, asked: 
 }
 
 /**
- * What does a programme folder come to? Every fault is a problem with its place, and none stops the rest: what can be used is in
+ * What does a programme come to, in a folder of tables or in one workbook? Every fault is a problem with its place, and none stops the rest: what can be used is in
  * the facts, what cannot is listed, and a site whose rows could not all be used is in doubt.
  *
- * @param folder - the programme folder [text]
+ * @param folder - the programme folder, or a workbook [text]
  * @param options - `keep`: keep the files as they stood
  * @returns the facts, every problem, all that was not used, and how much of each file was
  * @problem folder.missing - no such folder; and the other codes of tableProblems
@@ -145,8 +117,9 @@ async function readRainFiles(folder: string, gaugeIds: Iterable<string>, asked: 
  * @definition ours: docs/tables.md
  */
 export async function readProgramme(folder: string, options: ReadOptions = {}): Promise<ProgrammeRead> {
+  if (await isWorkbook(folder)) return readWorkbookProgramme(folder);
   const entries = await entriesOf(folder);
-  if (!('length' in entries)) return nothing(entries);
+  if (!('length' in entries)) return nothingRead(entries);
   const settings = await readSettingsFile(folder);
   const columns = await readColumnsFile(folder);
   const { matchings } = columns;

@@ -26,7 +26,7 @@ export interface TablesOfFolder {
 }
 
 /** Tables whose faults as a whole file put every site in doubt: without them sites would be judged on what was left. */
-const bearOnSites: readonly FolderTableName[] = [
+export const bearOnSites: readonly FolderTableName[] = [
   'sites',
   'roofs',
   'diverters',

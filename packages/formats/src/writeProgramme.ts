@@ -1,27 +1,12 @@
 import { readdir } from 'node:fs/promises';
 import { isAbsolute, join } from 'node:path';
-import type { Problem } from '@eavewell/engine';
 import { datapackage, folderTableNames, folderTables, idForm, tableProblem } from '@eavewell/tables';
 import { csvText } from './csvText.ts';
 import { makeFolder } from './makeFolder.ts';
-import type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
+import type { ProgrammeTables, RainRow } from './programmeTables.ts';
+import { columnsOf } from './tableColumns.ts';
 import { writeFileWhole } from './writeFileWhole.ts';
-
-/** Nothing was written, and why. */
-export class WriteRefused extends Error {
-  readonly problem: Problem;
-  constructor(problem: Problem) {
-    super(`${problem.code}: ${problem.facts['value']}`);
-    this.name = 'WriteRefused';
-    this.problem = problem;
-  }
-}
-
-function columnsOf(known: readonly string[], rows: readonly Readonly<Record<string, CellValue>>[]): readonly string[] {
-  const columns = new Set(known);
-  for (const row of rows) for (const name of Object.keys(row)) columns.add(name);
-  return [...columns];
-}
+import { WriteRefused } from './writeRefused.ts';
 
 function rainText(rows: readonly RainRow[]): string {
   const extra = columnsOf(

@@ -4,6 +4,7 @@ export { placeKinds } from './contract/places.ts';
 export { rain } from './contract/rain.ts';
 export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './contract/table.ts';
 export { wayLinesFile, wayModes } from './contract/ways.ts';
+export { rainSheet, settingColumn, settingsSheet } from './contract/workbookSheets.ts';
 export { datapackage } from './describing/datapackage.ts';
 export { type Json, tableSchema } from './describing/tableSchema.ts';
 export { tablesPage } from './describing/tablesPage.ts';
@@ -11,6 +12,7 @@ export {
   assembleProgramme,
   type ProgrammeJoined,
   type ProgrammeParts,
+  type RainOfGauge,
 } from './joining/assembleProgramme.ts';
 export { checkWays, type WaysChecked } from './joining/checkWays.ts';
 export {
@@ -45,4 +47,5 @@ export { type RawRow, type RowsOptions, readRows, type TableRead } from './readi
 export { readSettings, type SettingsRead } from './reading/readSettings.ts';
 export { readStationRain, type StationLine, type StationValue } from './reading/readStationRain.ts';
 export * from './reading/tableProblems.ts';
+export type { CellRefusal } from './reading/workbookProblems.ts';
 export * from './report/index.ts';

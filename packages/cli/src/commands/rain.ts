@@ -81,7 +81,8 @@ function withinReach({ sites, settings }: ProgrammeFacts, { latitude_deg, longit
 }
 
 function isOfGauge({ place }: Problem, { gaugeId, file }: GaugeFacts): boolean {
-  return place.gaugeId === gaugeId || place.file === file;
+  // A sheet of a workbook may hold the rain of several gauges.
+  return place.gaugeId === undefined ? place.file === file : place.gaugeId === gaugeId;
 }
 
 /** The sites that use the gauge, and how much of what they lack rests on filled days. */

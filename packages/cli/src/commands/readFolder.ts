@@ -3,13 +3,15 @@ import { english, problemSentence } from '@eavewell/words';
 import { WrongUse } from '../exitCodes.ts';
 import type { Context } from './context.ts';
 
-/** Reads a programme folder. A folder that is not there, or is none, is wrong use; all else comes back as problems. */
+/** Reads a folder or a workbook. One that is not there, or is none, is wrong use; all else comes back as problems. */
 export async function readFolder(folder: string, { progress }: Context): Promise<ProgrammeRead> {
   const { reading } = english.commandLine.progress;
   const timer = setInterval(() => progress.at(() => reading(folder)), 250);
   try {
     const read = await readProgramme(folder);
-    const wrong = read.problems.find((problem) => problem.code.startsWith('folder.'));
+    const wrong = read.problems.find(
+      ({ code, severity }) => code.startsWith('folder.') || (code.startsWith('workbook.') && severity === 'blocker'),
+    );
     if (wrong) {
       const { what, todo } = problemSentence(wrong);
       throw new WrongUse(`${what} ${todo}`);

@@ -6,6 +6,8 @@ export interface Place {
   readonly file?: string;
   readonly row?: number;
   readonly column?: string;
+  /** The cell as a spreadsheet names it, such as D14, for something found in a workbook. */
+  readonly cell?: string;
   readonly siteId?: string;
   readonly gaugeId?: string;
   /** ISO day, for something found in a daily record. */

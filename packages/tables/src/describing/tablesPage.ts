@@ -70,6 +70,18 @@ function unitsText(): string {
   });
   return written.join('; ');
 }
+const workbookRules = `## The workbook
+
+One workbook (.xlsx) may stand in place of the folder: its sheets are called as the tables, letter for letter.
+
+- **Rain** is in the sheet \`rain\` (gaugeId, date, rain_mm), or in a sheet \`rain <gaugeId>\` for each gauge (date, rain_mm). One gauge has one of the two.
+- **Settings** are in the sheet \`settings\` (field, value); those of the target are called \`target.longestDryRun_days\` and so on. An empty value is the default.
+- **The header** may stand below titles. Rows and cells are named as the spreadsheet does. A cell just right of the table makes its row one with too many cells; one beyond an empty column is left, and named.
+- **Numbers and days** are best as the spreadsheet keeps them; texts follow the rules for files. A column of days may also be text with the year last where its own values prove that day or month comes first; else none is used. A number without a date format in a column of days is read from the workbook's count, with a warning.
+- **Formulas** count by the value last stored. Without one, and where a cell shows an error such as \`#N/A\`, it is not used. A merged range has the value of its first cell.
+- **Hidden** sheets, rows and columns are read, and named. Other sheets are left. Macros and links to other workbooks are never followed.
+- **Limits**: docs/decisions/0071-limits-of-workbooks.md. Old workbooks (.xls), .xlsb, .ods and those with a password are to be saved as .xlsx first.
+`;
 
 function fileLines(tables: readonly Table[]): string {
   return tables
@@ -139,5 +151,6 @@ function settingsSection(): string {
  * @definition ours
  */
 export function tablesPage(): string {
-  return `${[rules.replace('FILES', fileLines(allTables)).replace('UNITS', unitsText()), ...allTables.map(tableSection), settingsSection()].join('\n').trimEnd()}\n`;
+  const sections = [rules.replace('FILES', fileLines(allTables)).replace('UNITS', unitsText()), workbookRules];
+  return `${[...sections, ...allTables.map(tableSection), settingsSection()].join('\n').trimEnd()}\n`;
 }

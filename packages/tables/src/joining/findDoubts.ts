@@ -8,6 +8,9 @@ const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
 /** Tables whose rows sites name: a fault of their first line bears on every site. */
 const namedTables = ['parts', 'targets', 'presence', 'secondSources'] as const;
 
+/** Faults of a first line, or of what was accepted for it. */
+const ofFirstLine = /^(?:header|columns)\./;
+
 /** Which places put a site in doubt. */
 export interface Doubts {
   /** By site. */
@@ -98,8 +101,8 @@ export function findDoubts(
   const lookAlikes = idsByLook(tables);
   const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
   for (const name of namedTables)
-    for (const { severity, place } of tables[name]?.problems ?? [])
-      if (severity === 'blocker' && place.row === 1) ofAll.push(place);
+    for (const { code, severity, place } of tables[name]?.problems ?? [])
+      if (severity === 'blocker' && ofFirstLine.test(code)) ofAll.push(place);
   for (const { code, severity, place, facts } of found) {
     if (severity !== 'blocker') continue;
     if (code === 'link.unknown_site')
@@ -107,7 +110,7 @@ export function findDoubts(
     if (code === 'cell.hidden_in_id' && place.column === 'siteId')
       for (const siteId of lookAlikes.get(toTheEye(String(facts['likely']))) ?? []) add(bySite, siteId, place);
     if (place.siteId !== undefined) add(bySite, place.siteId, place);
-    else if (place.row === 1) ofAll.push(place);
+    else if (ofFirstLine.test(code)) ofAll.push(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
   const byPart = doubtsByKey(tables.parts, 'partId');

@@ -8,6 +8,7 @@ import { type DateOrder, readDate } from './readDate.ts';
 import { likelyMonthDay, readMonthDay, readMonths } from './readMonths.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
+import type { CellRefusal } from './workbookProblems.ts';
 import { writtenDegrees } from './writtenDegrees.ts';
 
 /** What a cell came to. With a fault that is a warning there is a value too. */
@@ -189,4 +190,23 @@ function readOther<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
     default:
       return readQuantity(cell, habit);
   }
+}
+
+/**
+ * What does a cell come to that is not used whatever its column asks for, as one of a workbook whose formula went wrong?
+ *
+ * @param column - the column it stands in
+ * @param raw - the cells of its row, and those refused
+ * @param at - its place in the row; undefined where the column is not there
+ * @returns null with the fault; or null where the cell is not refused
+ * @problem cell.formula_error - and the other codes of CellRefusal
+ * @definition ours: docs/decisions/0070-workbooks.md
+ */
+export function refusedCell<T>(
+  column: Column<T>,
+  { cells, refused }: { readonly cells: readonly string[]; readonly refused?: ReadonlyMap<number, CellRefusal> },
+  at: number | undefined,
+): CellReading<T> | null {
+  const code = at === undefined ? undefined : refused?.get(at);
+  return code === undefined ? null : new Cell(column, cells[at!]!.trim()).unused(code);
 }

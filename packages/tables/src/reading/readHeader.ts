@@ -1,4 +1,4 @@
-import type { Problem } from '@eavewell/engine';
+import type { Place, Problem } from '@eavewell/engine';
 import type { Table } from '../contract/table.ts';
 import { type FileMatching, matchShown } from '../matching/readColumns.ts';
 import { bare, hiddenIn } from './hiddenCharacters.ts';
@@ -43,14 +43,14 @@ class HeaderReader {
   readonly written = new Map<string, Pick<CellHabit, 'unit' | 'dateOrder'>>();
   private readonly names: readonly string[];
   private readonly known: readonly string[];
-  private readonly file: string;
+  private readonly place: Place;
   private readonly matching: FileMatching | null;
   private readonly places = new Map<string, number[]>();
 
-  constructor(names: readonly string[], known: readonly string[], file: string, matching: FileMatching | null) {
+  constructor(names: readonly string[], known: readonly string[], place: Place, matching: FileMatching | null) {
     this.names = names;
     this.known = known;
-    this.file = file;
+    this.place = place;
     this.matching = matching;
     names.forEach((name, i) => {
       const places = this.places.get(name);
@@ -71,7 +71,7 @@ class HeaderReader {
     for (const column of this.known) {
       const headers = this.headersOf(column);
       const places = headers.flatMap((header) => this.places.get(header)!);
-      const place = { file: this.file, row: 1, column };
+      const place = { ...this.place, column };
       if (places.length === 1) this.at.set(column, places[0]!);
       else if (headers.length > 1) {
         const facts = { value: column, headers: headers.map(shown), expected: 'one header' };
@@ -101,7 +101,7 @@ class HeaderReader {
       const likely = byFold.get(folded(column)) ?? nearest(column, sought) ?? '';
       if (likely !== '' && !meant.has(likely)) meant.set(likely, column);
       const facts = { value: '', expected: column, likely: shown(likely), found, hidden: hiddenIn(likely) };
-      const place = { file: this.file, row: 1, column };
+      const place = { ...this.place, column };
       if (needed.includes(column)) this.problems.push(tableProblem('header.column_missing', place, facts));
     }
     this.unknownColumns(unknown, meant, needed);
@@ -115,7 +115,7 @@ class HeaderReader {
     let strange = 0;
     for (const name of unknown) {
       const expected = meant.get(name);
-      const place = { file: this.file, row: 1, column: shown(name) };
+      const place = { ...this.place, column: shown(name) };
       if (expected === undefined) {
         if (strange++ >= namedOneByOne) continue;
         const facts = { value: shown(name), expected: this.known };
@@ -128,11 +128,10 @@ class HeaderReader {
     const unnamed = this.places.get('') ?? [];
     for (const i of unnamed.slice(0, namedOneByOne)) {
       const facts = { value: '', number: i + 1, expected: this.known };
-      this.problems.push(tableProblem('header.column_unnamed', { file: this.file, row: 1 }, facts));
+      this.problems.push(tableProblem('header.column_unnamed', this.place, facts));
     }
     const count = Math.max(strange - namedOneByOne, 0) + Math.max(unnamed.length - namedOneByOne, 0);
-    if (count > 0)
-      this.problems.push(tableProblem('header.columns_more', { file: this.file, row: 1 }, { value: '', count }));
+    if (count > 0) this.problems.push(tableProblem('header.columns_more', this.place, { value: '', count }));
   }
 
   /** What was accepted, and is it still there? */
@@ -144,13 +143,13 @@ class HeaderReader {
         const found = this.names.slice(0, mostListed).map(shown);
         const likely = nearest(header, this.names.slice(0, mostSought)) ?? '';
         const facts = { value: shown(header), likely: shown(likely), found, expected: 'a header of the file' };
-        const place = { file: this.file, row: 1, column: shown(header) };
+        const place = { ...this.place, column: shown(header) };
         this.problems.push(tableProblem('columns.header_absent', place, facts));
       }
     }
     if (used.length === 0) return;
     const facts = { value: used.slice(0, mostListed), count: used.length, expected: '' };
-    this.problems.push(tableProblem('columns.used', { file: this.file, row: 1 }, facts));
+    this.problems.push(tableProblem('columns.used', this.place, facts));
   }
 
   /** Characters that cannot be seen, taken off the ends of headers. */
@@ -160,7 +159,7 @@ class HeaderReader {
       return points.length > 0 ? [{ name: this.names[i]!, points }] : [];
     });
     for (const { name, points } of hidden.slice(0, namedOneByOne)) {
-      const place = { file: this.file, row: 1, column: shown(name) };
+      const place = { ...this.place, column: shown(name) };
       this.problems.push(tableProblem('header.hidden_ends', place, { value: shown(name), points, expected: '' }));
     }
   }
@@ -173,7 +172,7 @@ class HeaderReader {
  * @param table - the table
  * @param header - the cells of the first line [text]
  * @param file - the name of the file, for the places of problems [text]
- * @param options - columns without which no row can be used [text], and what was accepted for this file
+ * @param options - columns without which no row can be used [text], what was accepted for this file, and the row the header stands in
  * @returns where each column stands, how it is written, and whether the rows can be used
  * @problem header.column_missing - a needed column is not there
  * @problem header.column_misspelt - a column that may be left out is there under nearly its name
@@ -185,11 +184,16 @@ export function readHeader(
   table: Table,
   header: readonly string[],
   file: string,
-  options: { readonly needed?: readonly string[]; readonly matching?: FileMatching | null } = {},
+  options: {
+    readonly needed?: readonly string[];
+    readonly matching?: FileMatching | null;
+    readonly row?: number;
+  } = {},
 ): HeaderReading {
   const names = withoutEmptyEnd(header);
   const needed = options.needed ?? neededColumns(table);
-  const reader = new HeaderReader(names, Object.keys(table.columns), file, options.matching ?? null);
+  const place = { file, row: options.row ?? 1 };
+  const reader = new HeaderReader(names, Object.keys(table.columns), place, options.matching ?? null);
   reader.findColumns();
   reader.absentColumns(needed);
   reader.hiddenEnds(header);

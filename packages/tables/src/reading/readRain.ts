@@ -3,7 +3,7 @@ import { rain } from '../contract/rain.ts';
 import { readGuarded } from './apostrophe.ts';
 import { bare } from './hiddenCharacters.ts';
 import { HiddenTally } from './hiddenTally.ts';
-import { type CellHabit, readCell, shown } from './readCell.ts';
+import { type CellHabit, readCell, refusedCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma } from './readNumber.ts';
 import type { RawRow, RowsOptions } from './readRows.ts';
@@ -57,15 +57,22 @@ class RainReader {
   private readonly file: string;
   private readonly gaugeId: string;
   private readonly habits: RainHabits;
+  private readonly at: ReadonlyMap<string, number>;
   private readonly keep: (reading: RainReading) => void;
   private readonly hidden = new HiddenTally();
   private comma: { value: string; row: number; count: number } | null = null;
   private unlisted: { readonly row: number; rows: number; cells: number; lastRow: number } | null = null;
 
-  constructor(file: string, gaugeId: string, habits: RainHabits, keep: (reading: RainReading) => void) {
+  constructor(
+    file: string,
+    gaugeId: string,
+    { habits, at }: { readonly habits: RainHabits; readonly at: ReadonlyMap<string, number> },
+    keep: (reading: RainReading) => void,
+  ) {
     this.file = file;
     this.gaugeId = gaugeId;
     this.habits = habits;
+    this.at = at;
     this.keep = keep;
   }
 
@@ -120,7 +127,8 @@ class RainReader {
     this.hidden.cell('date', raw.row, dayCell, false);
     if (rainCell !== null) this.hidden.cell('rain_mm', raw.row, rainCell, false);
     const [dayText, rainText] = [bare(dayCell), rainCell === null ? null : bare(rainCell)];
-    const day = readCell(rain.columns.date, dayText, this.habits.date);
+    const { date } = rain.columns;
+    const day = refusedCell(date, raw, this.at.get('date')) ?? readCell(date, dayText, this.habits.date);
     if (day.value === null) {
       const { code, facts } = day.fault!;
       this.name(raw, 'rainFile.day_unreadable', 'date', { ...facts, reason: code });
@@ -136,14 +144,16 @@ class RainReader {
       this.name(raw, 'rainFile.value_unreadable', 'rain_mm', facts);
       return null;
     }
+    const { rain_mm } = rain.columns;
+    const refused = refusedCell(rain_mm, raw, this.at.get('rain_mm'));
     const word = readGuarded(text);
-    if (trace.test(word) || (missingCode.test(word) && !positiveNines.test(word))) {
+    if (refused === null && (trace.test(word) || (missingCode.test(word) && !positiveNines.test(word)))) {
       const code = trace.test(word) ? 'rainFile.trace' : 'rainFile.missing_code';
       this.tally(raw, code, word);
       this.list(raw, 'rain_mm', word, code);
       return null;
     }
-    const { value, fault, comma } = readCell(rain.columns.rain_mm, text, this.habits.rain_mm);
+    const { value, fault, comma } = refused ?? readCell(rain_mm, text, this.habits.rain_mm);
     if (fault !== null) {
       this.name(raw, 'rainFile.value_unreadable', 'rain_mm', { ...fault.facts, reason: fault.code });
       this.list(raw, 'rain_mm', text, 'rainFile.value_unreadable');
@@ -201,15 +211,15 @@ export class RainRows {
     options: RowsOptions & { readonly commaSeen: boolean },
     kept: { readonly readings: readonly RainReading[]; add(reading: RainReading): void },
   ) {
-    const { file, decimalComma, commaSeen, matching = null } = options;
+    const { file, decimalComma, commaSeen, matching = null, headerRow = 1 } = options;
     this.gaugeId = gaugeId;
-    this.header = readHeader(rain, header, file, { needed: ['date', 'rain_mm'], matching });
-    const { problems, usable, written } = this.header;
+    this.header = readHeader(rain, header, file, { needed: ['date', 'rain_mm'], matching, row: headerRow });
+    const { at, problems, usable, written } = this.header;
     this.cause = usable ? null : (problems.find(({ severity }) => severity === 'blocker')!.code as TableProblemCode);
     const habit = { decimalComma, commaSeen };
     const habits = { date: { ...habit, ...written.get('date') }, rain_mm: { ...habit, ...written.get('rain_mm') } };
     this.readings = kept.readings;
-    this.reader = new RainReader(file, gaugeId, habits, (reading) => kept.add(reading));
+    this.reader = new RainReader(file, gaugeId, { habits, at }, (reading) => kept.add(reading));
   }
 
   /** Where the rain stands in a row; -1 where it does not. */

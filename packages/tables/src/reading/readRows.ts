@@ -5,11 +5,12 @@ import type { FileMatching } from '../matching/readColumns.ts';
 import { readGuarded } from './apostrophe.ts';
 import { bare } from './hiddenCharacters.ts';
 import { HiddenTally } from './hiddenTally.ts';
-import { type CellHabit, readCell, shown } from './readCell.ts';
+import { type CellHabit, readCell, refusedCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit, readNumber } from './readNumber.ts';
 import { positionsSwapped, rowMixUps } from './rowMixUps.ts';
 import { type Fault, type NotUsed, type TableProblemCode, tableProblem, tableProblems } from './tableProblems.ts';
+import type { CellRefusal } from './workbookProblems.ts';
 
 /** A line of a file as its cells. The header is row 1. */
 export interface RawRow {
@@ -17,6 +18,8 @@ export interface RawRow {
   readonly cells: readonly string[];
   /** Its quotes do not close: only the cells before the fault can be believed. */
   readonly broken?: boolean;
+  /** Cells that are not used whatever their column asks for, by their place in the row. */
+  readonly refused?: ReadonlyMap<number, CellRefusal>;
 }
 
 /** A row that can be used. */
@@ -51,6 +54,8 @@ export interface RowsOptions {
   readonly decimalComma: boolean;
   /** What was accepted for the headers of this file; left out or null where nothing was. */
   readonly matching?: FileMatching | null;
+  /** The row the header stands in; 1 where it is not given. */
+  readonly headerRow?: number;
 }
 
 const isNumber = (column: Column<unknown>) => ['quantity', 'whole', 'fraction'].includes(column.kind);
@@ -173,7 +178,9 @@ class RowsReader<C extends Columns> {
     for (const { columns, fault } of mixUps) this.faultIn(raw, columns[0]!, fault);
     for (const [name, column] of Object.entries(this.table.columns)) {
       const text = this.cell(raw, name);
-      const cell = readCell(column, this.header.at.has(name) ? text : '', this.habitOf(name));
+      const cell =
+        refusedCell(column, raw, this.header.at.get(name)) ??
+        readCell(column, this.header.at.has(name) ? text : '', this.habitOf(name));
       if (cell.value !== null || cell.fault === null)
         this.hidden.cell(name, raw.row, raw.cells[this.header.at.get(name) ?? -1] ?? '', column.kind === 'text');
       const mixUp = mixedUp.get(name);
@@ -269,8 +276,8 @@ export function readRows<C extends Columns>(
   rows: readonly RawRow[],
   options: RowsOptions,
 ): TableRead<C> {
-  const { file, decimalComma } = options;
-  const reading = readHeader(table, header, file, { matching: options.matching ?? null });
+  const { file, decimalComma, headerRow = 1 } = options;
+  const reading = readHeader(table, header, file, { matching: options.matching ?? null, row: headerRow });
   const filled = rows.filter((raw) => !isEmpty(raw));
   const habit = { decimalComma, commaSeen: decimalComma && commaSeen(table, reading, filled) };
   const reader = new RowsReader(table, reading, file, habit);

@@ -2,6 +2,7 @@ import type { Facts } from '@eavewell/engine';
 import { problemMaker } from '@eavewell/engine';
 import { positionProblems } from './positionProblems.ts';
 import { stationProblems } from './stationProblems.ts';
+import { workbookProblems } from './workbookProblems.ts';
 
 /**
  * Every fault the reader of a programme folder can find, with its severity. The facts of a problem name the value found
@@ -114,6 +115,7 @@ export const tableProblems = {
   'rainFile.days_again': 'warning', // value: the day; count, lastRow: readings of days that stood before, left out
   'rainFile.not_listed': 'warning', // count, lastRow: rows not used beyond those listed
   ...stationProblems,
+  ...workbookProblems,
   // settings.json. value: as written; key, expected, used: the value used instead.
   'settings.not_json': 'blocker', // what: the kind of fault; line, column; found
   'settings.key_twice': 'blocker', // key, line

@@ -27,6 +27,7 @@ const place = z
     file: z.string().optional(),
     row: z.int().optional().describe('Counted as a spreadsheet does: the first line is row 1.'),
     column: z.string().optional(),
+    cell: z.string().optional().describe('As a spreadsheet names it, such as D14; in workbooks.'),
     siteId: z.string().optional(),
     gaugeId: z.string().optional(),
     day: day.optional(),

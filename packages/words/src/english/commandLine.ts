@@ -15,12 +15,15 @@ const verdictGroups: Readonly<Record<Verdict, (count: number) => string>> = {
 /** What commands say about themselves. */
 const help = {
   about: 'Plans rain-fed village water: will the roof and the tank carry the people through the dry spells?',
-  check: 'Read a folder of tables and say what is wrong in it, where, and what to do.',
+  check: 'Read a folder of tables or a workbook and say what is wrong in it, where, and what to do.',
   design: 'Give every site its verdict: holds, tight, short or unknown.',
   rain: 'Say what one gauge measured, what is wrong in it, and what rests on it.',
   columns: 'Match headers that are not understood to the columns of the tables.',
   demo: 'Make an invented programme to try things on.',
-  folder: 'folder of tables (docs/tables.md)',
+  convert: 'Write a programme anew: a folder of tables as a workbook, or a workbook as a folder.',
+  folder: 'folder of tables, or workbook .xlsx (docs/tables.md)',
+  to: 'workbook (NAME.xlsx) or folder to write',
+  overwrite: 'replace files that are there',
   gauge: 'id of a gauge (gauges.csv)',
   newFolder: 'folder to make; it must be new or empty',
   out: 'write the results as files into DIR',
@@ -49,6 +52,7 @@ Start here:
   $ eavewell rain islands G1          what did this gauge measure?
   $ eavewell columns islands          which headers are not understood?
   $ eavewell positions islands a.gpx  take positions from a map
+  $ eavewell convert islands i.xlsx   the tables as one workbook; back too
   $ eavewell design --help            more on one command
 
 Exit codes: 0 done, 1 at least one blocker, 2 wrong use, 70 our own fault.`,
@@ -91,6 +95,13 @@ Examples:
 
 Units: ft, in, cm, mm for m; ft2 for m2; in, cm, tenths for mm; m3, usgal,
 impgal for L; percent for fraction. Dates: dmy, mdy, ymd.`,
+    convert: `
+Examples:
+  $ eavewell convert islands islands.xlsx    the tables as sheets
+  $ eavewell convert islands.xlsx islands2   the sheets as files
+
+Every row is carried over as it stands, also those that cannot be used. What
+cannot be carried over is said.`,
     demo: `
 Examples:
   $ eavewell demo islands                    60 sites, with faults planted
@@ -220,6 +231,16 @@ const design = {
   sourceOf: (text: string) => `source: ${text}`,
 };
 
+const convert = {
+  book: (path: string, sheets: number, rows: number, days: number) =>
+    `Wrote ${path}: ${many(sheets, 'sheet', 'sheets')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
+  folder: (path: string, files: number, rows: number, days: number) =>
+    `Wrote ${path}: ${many(files, 'file', 'files')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
+  told: 'Left, or carried over otherwise',
+  onItself: 'FROM and TO are the same. Name another place to write to.',
+  notThere: (path: string) => `There is no folder or workbook ${path}. Check the path.`,
+};
+
 const demo = {
   made: (count: number, gauges: number, folder: string) =>
     `Made ${sites(count)} and ${many(gauges, 'gauge', 'gauges')} in ${folder}. Every place and name is invented.`,
@@ -276,6 +297,7 @@ export const commandLine = {
   scenario,
   rain,
   columns,
+  convert,
   demo,
   maps,
   trouble,

@@ -10,7 +10,10 @@ export function place(at: Place): string {
     ...(at.siteId === undefined ? [] : [`site ${at.siteId}`]),
     ...(at.gaugeId === undefined || at.row !== undefined ? [] : [`gauge ${at.gaugeId}`]),
   ];
-  const column = at.column === undefined ? [] : [at.column];
+  const column = [
+    ...(at.column === undefined ? [] : [at.column]),
+    ...(at.cell === undefined ? [] : [`cell ${at.cell}`]),
+  ];
   parts.push(...(at.file === undefined ? [...whose, ...column] : [...column, ...whose]));
   if (at.day !== undefined) parts.push(numbers.date(at.day));
   return parts.length === 0 ? 'the folder' : parts.join(', ');

@@ -6,6 +6,7 @@ import { columnSentences } from './columnProblems.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
+import { workbookProblemSentences } from './workbookProblems.ts';
 
 type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
 
@@ -110,7 +111,7 @@ const row = {
   'row.cells_too_many': (t) =>
     say(
       `The row has ${count(t, 'cells', 'cell', 'cells')} where the first line has ${t.text('columns')}.`,
-      'Look for a comma inside a text and put the text in "quotes". The row was not used.',
+      'Look for a comma inside a text and put the text in "quotes"; in a workbook, name the column or clear the cell. The row was not used.',
     ),
   'row.quote_broken': (t) =>
     say(`A quotation mark is opened and not closed: ${quoted(t)}.`, 'Close it, or delete it. The row was not used.'),
@@ -307,4 +308,5 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...mixUpSentences,
   ...stationProblemSentences,
   ...positionProblemSentences,
+  ...workbookProblemSentences,
 };

@@ -4,8 +4,10 @@ import { dirname, join } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type ProgrammeRead, readProgramme } from './readProgramme.ts';
-import { tablesAsRead } from './tablesAsRead.ts';
+import { folderAsRead } from './folderAsRead.ts';
+import type { ProgrammeRead } from './programmeRead.ts';
+import { readProgramme } from './readProgramme.ts';
+
 import { writeProgramme } from './writeProgramme.ts';
 
 /** Faults of the form of a file, which a written folder no longer has. */
@@ -57,12 +59,12 @@ async function assertKept(files: Readonly<Record<string, string | Uint8Array>>):
       await writeFile(join(from, path), content);
     }
     const first = await readProgramme(from, { keep: true });
-    await writeProgramme(to, tablesAsRead(first));
+    await writeProgramme(to, folderAsRead(first));
     const second = await readProgramme(to, { keep: true });
     expect(second.facts).toEqual(first.facts);
     expect(lines(second.problems)).toEqual(lines(first.problems));
     expect(left(second)).toEqual(left(first));
-    await writeProgramme(again, tablesAsRead(second));
+    await writeProgramme(again, folderAsRead(second));
     const third = await readProgramme(again, { keep: true });
     expect(third.kept!.files).toEqual(second.kept!.files);
     return second;
@@ -135,8 +137,8 @@ const base = {
   'settings.json': '{ "programme": "Tarn", "colour": "blue", "target": { "often": 3 } }\n',
 };
 
-/** How many folders are made up: N in the environment for a long run. */
-const folders_count = Number(process.env['N'] ?? 60);
+/** How many folders are made up; `npm run fuzz` asks for many. */
+const folders_count = Number(process.env['EAVEWELL_FUZZ'] ?? 60);
 
 it('made-up folders come back as they stood: facts, faults, rows not used, columns nobody knows', async () => {
   let [faulty, raw] = [0, 0];
@@ -158,7 +160,7 @@ it('made-up folders come back as they stood: facts, faults, rows not used, colum
         'rain/G1.csv': `date,rain_mm,observer\n${depths}`,
       });
       if (read.problems.length > 4) faulty++;
-      if (tablesAsRead(read).rawFiles!.length > 0) raw++;
+      if (folderAsRead(read).rawFiles!.length > 0) raw++;
     }),
     { numRuns: folders_count, seed: 20261127 },
   );
@@ -173,7 +175,7 @@ it('keeps the columns nobody knows behind the known ones, rows left out too, and
     'sites.csv': 'notes,siteId,name,people\n007,S001,Upper,120\n"a, ""b""",S 2,Lower,85\nc,S001,Again,1\n',
     'roofs.csv': 'siteId,roofId\nS001,a\n',
   });
-  const { tables, settings, rain } = tablesAsRead(read);
+  const { tables, settings, rain } = folderAsRead(read);
   expect(tables.sites).toEqual([
     expect.objectContaining({ siteId: 'S001', name: 'Upper', people: 120, notes: '007' }),
     expect.objectContaining({ siteId: 'S 2', name: 'Lower', people: 85, notes: 'a, "b"' }),
@@ -193,7 +195,7 @@ it('keeps files that are no tables, letter for letter or byte for byte', async (
     'settings.json': '{ "programme": "Tarn", }',
     'rain/G9.csv': 'date,rain_mm\n2001-01-01,1\n',
   });
-  const raw = tablesAsRead(read).rawFiles!;
+  const raw = folderAsRead(read).rawFiles!;
   expect(raw.map(({ path }) => path)).toEqual(['roofs.csv', 'rain/G9.csv', 'settings.json']);
   expect(raw[0]!.bytes).toEqual(Buffer.from(bytes));
 });
@@ -205,7 +207,7 @@ it('writes values read in another unit in ours, and what was accepted as "leave 
     'roofs.csv': 'siteId,roofId,Length (ft),Remark\nS001,a,10,x\n',
     'columns.json': '{ "roofs.csv": { "Length (ft)": { "column": "length_m", "unit": "ft" }, "Remark": null } }',
   });
-  const { tables, rawFiles } = tablesAsRead(read);
+  const { tables, rawFiles } = folderAsRead(read);
   expect(tables.roofs).toEqual([expect.objectContaining({ length_m: 3.048, Remark: 'x' })]);
   expect(rawFiles!.map(({ path, text }) => [path, JSON.parse(text)])).toEqual([
     ['columns.json', { 'roofs.csv': { Remark: null } }],
@@ -218,7 +220,7 @@ it('keeps columns whose names the language has a meaning for', async () => {
     'sites.csv': 'siteId,name,constructor,toString\nS001,Upper,1,2\n',
     'roofs.csv': 'siteId,roofId,__proto__\nS001,a,x\n',
   });
-  const { tables, rawFiles } = tablesAsRead(read);
+  const { tables, rawFiles } = folderAsRead(read);
   expect(Object.entries(tables.sites![0]!).slice(-2)).toEqual([
     ['constructor', '1'],
     ['toString', '2'],
@@ -229,5 +231,5 @@ it('keeps columns whose names the language has a meaning for', async () => {
 it('is not made of a programme whose files were not kept', async () => {
   const read = await inNewFolder((folder) => readProgramme(folder));
   expect(read.kept).toBeUndefined();
-  expect(() => tablesAsRead(read)).toThrow(RangeError);
+  expect(() => folderAsRead(read)).toThrow(RangeError);
 });

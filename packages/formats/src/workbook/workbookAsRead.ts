@@ -1,0 +1,176 @@
+import type { Problem } from '@eavewell/engine';
+import {
+  folderTableNames,
+  folderTables,
+  idForm,
+  nearest,
+  type RawRow,
+  rain,
+  rainSheet,
+  readGuarded,
+  settingsSheet,
+  type Table,
+  tableProblem,
+} from '@eavewell/tables';
+import type { ProgrammeTables, RainRow } from '../programmeTables.ts';
+import { rainRows, rowsAsRead, type TablesAsRead } from '../rowsAsRead.ts';
+import { settingsLost } from '../settingsLost.ts';
+import { openWorkbook, type Workbook } from './openWorkbook.ts';
+import { settingsOfRows } from './readSettingsSheet.ts';
+import { readSheetTable, type SheetTable } from './readSheetTable.ts';
+import { findSheet, isProblem, sheetFile } from './sheets.ts';
+
+/** A day that may have been swapped is written so that nobody can take it for one: 2001-03-02 as 02/03/2001. */
+function unswapped(raw: RawRow): RawRow {
+  const swapped = [...(raw.refused ?? [])].filter(([, code]) => code === 'cell.date_swapped').map(([at]) => at);
+  if (swapped.length === 0) return raw;
+  const cells = raw.cells.map((text, at) =>
+    swapped.includes(at) ? text.replace(/^(\d{4})-(\d{2})-(\d{2})$/, '$3/$2/$1') : text,
+  );
+  return { ...raw, cells };
+}
+
+/** Gathers a workbook sheet by sheet. */
+class WorkbookGatherer {
+  readonly told: Problem[] = [];
+  private readonly workbook: Workbook;
+  private readonly rain = new Map<string, RainRow[]>();
+
+  constructor(workbook: Workbook) {
+    this.workbook = workbook;
+    this.told.push(...workbook.problems);
+  }
+
+  private async sheet(name: string, table: Pick<Table, 'columns'>): Promise<SheetTable | 'none' | 'lost'> {
+    const found = await findSheet(this.workbook, name, false);
+    this.told.push(...found.problems);
+    if (found.cells === null) return found.isThere ? 'lost' : 'none';
+    const file = sheetFile(this.workbook, name);
+    const { days } = this.workbook;
+    const sheet = readSheetTable(found.cells, {
+      file,
+      table,
+      days,
+      needed: false,
+      namesEmptyRows: false,
+      oneHand: 'gaugeId',
+    });
+    if (isProblem(sheet)) {
+      this.told.push(sheet);
+      return 'none';
+    }
+    this.told.push(...sheet.problems);
+    return { ...sheet, rows: sheet.rows.map(unswapped) };
+  }
+
+  async table(name: (typeof folderTableNames)[number]) {
+    const { columns } = folderTables[name];
+    const sheet = await this.sheet(name, { columns });
+    return typeof sheet === 'string' ? null : rowsAsRead(sheet.header, sheet.rows, columns, false);
+  }
+
+  async settings(): Promise<Readonly<Record<string, unknown>>> {
+    const file = sheetFile(this.workbook, 'settings');
+    const sheet = await this.sheet('settings', settingsSheet);
+    if (sheet === 'none') return {};
+    const [fieldAt, valueAt] =
+      sheet === 'lost' ? [-1, -1] : (['field', 'value'].map((name) => sheet.header.indexOf(name)) as [number, number]);
+    if (sheet === 'lost' || fieldAt < 0 || valueAt < 0) {
+      this.told.push(tableProblem('carried.settings_left', { file }, { value: file, expected: 'field, value' }));
+      return settingsLost(file);
+    }
+    const rows = sheet.rows.map(({ cells }) => ({
+      field: cells[fieldAt]!.trim(),
+      value: readGuarded(cells[valueAt]!.trim()),
+    }));
+    const filled = rows.filter(({ field, value }) => field !== '' && value !== '');
+    // A field that stands twice says two things, and nobody can tell which is meant.
+    const isTwice = filled.some(({ field, value }) => filled.some((row) => row.field === field && row.value !== value));
+    if (!isTwice) return settingsOfRows(filled);
+    this.told.push(tableProblem('carried.settings_left', { file }, { value: file, expected: 'each field once' }));
+    return settingsLost(file);
+  }
+
+  private add(gaugeId: string, rows: readonly RainRow[]): void {
+    const before = this.rain.get(gaugeId);
+    if (before === undefined) this.rain.set(gaugeId, [...rows]);
+    else for (const row of rows) before.push(row);
+  }
+
+  async rainOfAll(): Promise<void> {
+    const sheet = await this.sheet('rain', rainSheet);
+    if (typeof sheet === 'string') return;
+    const file = sheetFile(this.workbook, 'rain');
+    const at = sheet.header.indexOf('gaugeId');
+    const groups = new Map<string, RawRow[]>();
+    for (const raw of sheet.rows) {
+      const id = at < 0 ? '' : raw.cells[at]!.trim();
+      groups.set(id, groups.get(id) ?? []);
+      groups.get(id)!.push(raw);
+    }
+    let left = 0;
+    for (const [gaugeId, rows] of groups) {
+      if (!idForm.test(gaugeId)) left += rows.length;
+      else this.add(gaugeId, rainRows(sheet.header, rows, false));
+    }
+    if (left === 0) return;
+    this.told.push(tableProblem('carried.rows_left', { file }, { value: file, count: left, expected: 'gaugeId' }));
+  }
+
+  async rainOfOne(name: string, gaugeId: string): Promise<void> {
+    const sheet = await this.sheet(name, rain);
+    if (typeof sheet === 'string') return;
+    const file = sheetFile(this.workbook, name);
+    const other = sheetFile(this.workbook, 'rain');
+    if (this.rain.has(gaugeId))
+      this.told.push(tableProblem('rainFile.two_files', { file, gaugeId }, { value: other, other: file }));
+    this.add(gaugeId, rainRows(sheet.header, sheet.rows, false));
+  }
+
+  others(): void {
+    const ours = [...folderTableNames, 'settings', 'rain'];
+    for (const { name } of this.workbook.sheets) {
+      if (ours.includes(name) || rainSheetOf(name) !== null) continue;
+      const likely = nearest(name, ours) ?? '';
+      const facts = { value: name, likely, expected: ours };
+      const code = likely === '' ? 'sheet.unknown' : 'sheet.misnamed';
+      this.told.push(tableProblem(code, { file: sheetFile(this.workbook, name) }, facts));
+    }
+  }
+
+  async all(): Promise<ProgrammeTables> {
+    const tables: Partial<Record<(typeof folderTableNames)[number], ReturnType<typeof rowsAsRead>>> = {};
+    for (const name of folderTableNames) {
+      const rows = await this.table(name);
+      if (rows !== null) tables[name] = rows;
+    }
+    await this.rainOfAll();
+    for (const { name } of this.workbook.sheets) {
+      const gaugeId = rainSheetOf(name);
+      if (gaugeId !== null) await this.rainOfOne(name, gaugeId);
+    }
+    this.others();
+    const settings = { ...(await this.settings()) };
+    return { settings, tables, rain: [...this.rain].map(([gaugeId, rows]) => ({ gaugeId, rows })) };
+  }
+}
+
+function rainSheetOf(name: string): string | null {
+  const gaugeId = /^rain (.+)$/.exec(name)?.[1];
+  return gaugeId !== undefined && idForm.test(gaugeId) ? gaugeId : null;
+}
+
+/**
+ * Every row of a workbook as it stands, to be written anew in another form.
+ *
+ * @param path - the workbook [text]
+ * @returns the tables as they were read, and what could not be carried over or only otherwise
+ * @definition ours: docs/decisions/0073-converting.md
+ */
+export async function workbookAsRead(path: string): Promise<TablesAsRead> {
+  const workbook = await openWorkbook(path);
+  if (isProblem(workbook)) return { programme: { settings: {}, tables: {}, rain: [] }, told: [workbook] };
+  const gatherer = new WorkbookGatherer(workbook);
+  const programme = await gatherer.all();
+  return { programme, told: gatherer.told };
+}
