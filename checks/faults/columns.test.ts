@@ -199,7 +199,7 @@ describe('columns.json', () => {
     expect(read.problems).toEqual([]);
     expect(columnsToSave(read.matchings)).toEqual(given);
     await inFolder(good, async (folder) => {
-      await saveColumns(folder, read.matchings);
+      await saveColumns(folder, read);
       expect((await readColumnsFile(folder)).matchings).toEqual(read.matchings);
       expect(JSON.parse(await readFile(join(folder, 'columns.json'), 'utf8'))).toEqual(given);
     });

@@ -6,25 +6,18 @@ import {
   folderTables,
   type Matchings,
   matchingOf,
-  type Proposal,
   proposeColumns,
   rain,
   type Table,
 } from '@eavewell/tables';
+import type { ColumnsOfFolder } from './columnsSaved.ts';
 import { chunk_bytes, fileChunks } from './fileChunks.ts';
+import type { ProgrammeProposals, TableProposals } from './proposals.ts';
 import { type CsvFile, readCsvFile } from './readCsvFile.ts';
 import { fileSize, readFileBytes } from './readFileBytes.ts';
 import { isStationCsv } from './stationCsv.ts';
-
-/** What is thought of the headers of one file, or of all rain files where they are alike. */
-export interface TableProposals {
-  /** The file, or `rain/*.csv` [text]. */
-  readonly file: string;
-  readonly table: Table;
-  /** The headers that stand there [text]. */
-  readonly headers: readonly string[];
-  readonly proposals: readonly Proposal[];
-}
+import { isWorkbook } from './workbook/isWorkbook.ts';
+import { workbookProposals } from './workbook/workbookProposals.ts';
 
 const newLine = 0x0a;
 
@@ -71,14 +64,16 @@ async function rainNames(folder: string): Promise<readonly string[]> {
 }
 
 /**
- * Which headers of a folder's tables are not understood, and which columns are they likely to be? Writes nothing.
+ * Which headers of a programme's tables are not understood, and which columns are they likely to be? Writes nothing.
  *
- * @param folder - the programme folder [text]
- * @param matchings - what was accepted before
- * @returns each file with its headers and what is proposed; rain files that are all alike stand as `rain/*.csv`
+ * @param folder - the programme folder, or a workbook [text]
+ * @param saved - what was accepted before
+ * @returns each file or sheet with its headers and what is proposed; rain files that are all alike stand as `rain/*.csv`
  * @definition ours: docs/decisions/0080-columns-saved.md
  */
-export async function foldersProposals(folder: string, matchings: Matchings): Promise<readonly TableProposals[]> {
+export async function foldersProposals(folder: string, saved: ColumnsOfFolder): Promise<ProgrammeProposals> {
+  if (await isWorkbook(folder)) return workbookProposals(folder, saved);
+  const { matchings } = saved;
   const found: TableProposals[] = [];
   for (const name of folderTableNames)
     found.push(...(await proposalsOf(folder, folderTables[name].file, folderTables[name], matchings)));
@@ -86,5 +81,6 @@ export async function foldersProposals(folder: string, matchings: Matchings): Pr
   for (const name of await rainNames(folder))
     ofRain.push(...(await proposalsOf(folder, `rain/${name}`, rain, matchings)));
   const isAlike = ofRain.length > 1 && ofRain.every((one) => keyOf(one) === keyOf(ofRain[0]!));
-  return [...found, ...(isAlike ? [{ ...ofRain[0]!, file: everyRainFile }] : ofRain)];
+  const tables = [...found, ...(isAlike ? [{ ...ofRain[0]!, file: everyRainFile }] : ofRain)];
+  return { tables, sheets: [], others: [] };
 }

@@ -1,11 +1,12 @@
-export { type ColumnsOfFolder, readColumnsFile, saveColumns } from './columnsSaved.ts';
-export { foldersProposals, type TableProposals } from './foldersProposals.ts';
+export { type ColumnsOfFolder, columnsPlace, readColumnsFile, saveColumns } from './columnsSaved.ts';
+export { foldersProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
 export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
 export { makeFolder } from './makeFolder.ts';
 export { olderFiles } from './olderFiles.ts';
 export type { FileUse, ProgrammeRead } from './programmeRead.ts';
 export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
+export type { ProgrammeProposals, SheetProposal, TableProposals } from './proposals.ts';
 export type { MapKind, MapRead } from './readMap.ts';
 export { readMapFile } from './readMapFile.ts';
 export { type PositionsOfFolder, readPositions } from './readPositions.ts';

@@ -23,7 +23,9 @@ import { readSettingsFile } from './readSettingsFile.ts';
 import { readTables } from './readTables.ts';
 import { readWayLines } from './wayLines.ts';
 import { isWorkbook } from './workbook/isWorkbook.ts';
+import { openWorkbook } from './workbook/openWorkbook.ts';
 import { readWorkbookProgramme } from './workbook/readWorkbook.ts';
+import { isProblem } from './workbook/sheets.ts';
 import { notUsedFile } from './writeNotUsed.ts';
 
 /** What is asked of the reader. */
@@ -37,14 +39,18 @@ export interface ReadOptions {
 }
 
 /**
- * Why can this folder not be read at all?
+ * Why can this folder or workbook not be read at all?
  *
- * @param folder - the programme folder [text]
- * @returns the problem; null where it is a folder that can be read
+ * @param folder - the programme folder, or a workbook [text]
+ * @returns the problem; null where it can be read
  * @problem folder.missing - no such folder; folder.not_a_folder, folder.unreadable
  * @definition ours
  */
 export async function folderProblem(folder: string): Promise<Problem | null> {
+  if (await isWorkbook(folder)) {
+    const opened = await openWorkbook(folder);
+    return isProblem(opened) ? opened : null;
+  }
   const entries = await entriesOf(folder);
   return 'length' in entries ? null : entries;
 }

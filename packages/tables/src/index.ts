@@ -41,6 +41,8 @@ export { bare, hiddenIn } from './reading/hiddenCharacters.ts';
 export { KeptReadings, mostKept } from './reading/keptReadings.ts';
 export { nearest } from './reading/nearest.ts';
 export { type CellHabit, readCell, shown } from './reading/readCell.ts';
+export type { DateOrder } from './reading/readDate.ts';
+export { readHeader } from './reading/readHeader.ts';
 export { isDecimalComma } from './reading/readNumber.ts';
 export { type RainRead, RainRows, readRain } from './reading/readRain.ts';
 export { type RawRow, type RowsOptions, readRows, type TableRead } from './reading/readRows.ts';

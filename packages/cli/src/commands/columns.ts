@@ -1,9 +1,18 @@
 import { type Problem, unitsWritten } from '@eavewell/engine';
-import { folderProblem, foldersProposals, readColumnsFile, saveColumns, type TableProposals } from '@eavewell/formats';
+import {
+  type ColumnsOfFolder,
+  columnsPlace,
+  folderProblem,
+  foldersProposals,
+  type ProgrammeProposals,
+  readColumnsFile,
+  type SheetProposal,
+  saveColumns,
+  type TableProposals,
+} from '@eavewell/formats';
 import {
   bare,
   type ColumnMatch,
-  columnsFile,
   type FileMatching,
   type Matchings,
   matchingOf,
@@ -11,7 +20,10 @@ import {
   nearest,
   type Proposal,
   readColumns,
+  sheetNames,
+  sheetsEntry,
   tableOfFile,
+  tableOfSheet,
 } from '@eavewell/tables';
 import { english, problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
@@ -36,21 +48,37 @@ export async function columnsCommand(folder: string, options: ColumnsOptions, co
   if (bad !== undefined && isWriting) {
     throw new WrongUse(`${sentenceOf(bad)} ${words.nothingWritten}`);
   }
-  const found = await foldersProposals(folder, saved.matchings);
-  const asked = (options.set ?? []).map((text) => setOf(text, found));
-  const accepted = options.accept === true ? found.flatMap(acceptable) : [];
+  const first = await foldersProposals(folder, saved);
+  const place = await columnsPlace(folder);
+  const typedSheets = (options.set ?? []).map((text) => (place.isWorkbook ? sheetOf(text, first) : null));
+  const given = typedSheets.filter((one) => one !== null);
+  const sheets = sheetsChosen(saved, given, options.accept === true ? first.sheets : []);
+  // What a sheet is decides which columns its headers may stand for.
+  const proposed = given.length > 0 ? await foldersProposals(folder, { ...saved, sheets }) : first;
+  const found = proposed.tables;
+  const where = { ...place, sheets };
+  const typed = (options.set ?? []).filter((_, i) => typedSheets[i] === null);
+  const asked = typed.map((text) => setOf(text, found, where));
+  const isOpen = (file: string) => proposed.sheets.some((one) => one.sheet === file && !sheets.has(file));
+  const accepted = options.accept === true ? found.filter(({ file }) => !isOpen(file)).flatMap(acceptable) : [];
   const chosen = [...accepted.filter((one) => !asked.some((other) => isSame(one, other))), ...asked];
   context.progress.done();
   const sheet = new Sheet(context.look);
-  if (chosen.length > 0) {
-    await saveColumns(folder, withChosen(saved.matchings, chosen));
+  const newSheets = [...sheets].filter(([name, ours]) => saved.sheets.get(name) !== ours);
+  if (chosen.length + newSheets.length > 0) {
+    const path = await saveColumns(folder, { matchings: withChosen(saved.matchings, chosen), sheets });
     sheet.heading(words.kept);
+    for (const [name, ours] of newSheets) sheet.line(words.sheetIs(name, ours), 2, 2);
     for (const { file, header, match } of chosen) sheet.line(`${file}: ${matchShown(header, match)}`, 2, 2);
-    sheet.line(design.written(`${folder}/${columnsFile}`), 0, 2);
+    sheet.line(design.written(path), 0, 2);
   }
   if (bad !== undefined) sheet.line(sentenceOf(bad));
   const left = found.map((one) => ({ ...one, proposals: one.proposals.filter((two) => !isChosen(one, two, chosen)) }));
-  proposalsShown(sheet, left, saved.matchings, folder);
+  const sheetsLeft = proposed.sheets.filter((one) => !sheets.has(one.sheet));
+  for (const [name, ours] of saved.sheets) sheet.line(words.sheetIs(name, ours), 2, 2);
+  for (const one of sheetsLeft) sheetShown(sheet, one);
+  if (proposed.others.length > 0) sheet.line(words.otherSheets(proposed.others), 0, 2);
+  proposalsShown(sheet, left, saved.matchings, folder, sheetsLeft);
   await write(context.around.stdout, sheet.text());
   return exitCodes.done;
 }
@@ -82,16 +110,61 @@ function acceptable({ file, proposals }: TableProposals): readonly Chosen[] {
   );
 }
 
+/** A sheet that was typed: `Rain data=rain`; null where what was typed is about a header. */
+function sheetOf(
+  text: string,
+  { tables, sheets, others }: ProgrammeProposals,
+): readonly [string, string | null] | null {
+  const [, name = '', wanted = ''] = /^([^:=]+)=([^:=]*)$/.exec(text) ?? [];
+  if (name === '') return null;
+  const names = [...sheets.map((one) => one.sheet), ...others, ...tables.map(({ file }) => file)];
+  if (!names.includes(name)) throw new WrongUse(words.unknownSheet(name, nearest(name, names) ?? ''));
+  const ours = wanted === '' || wanted === '-' ? null : wanted;
+  if (ours !== null && tableOfSheet(ours) === null)
+    throw new WrongUse(words.unknownFile(ours, nearest(ours, sheetNames) ?? ''));
+  return [name, ours];
+}
+
+/** The sheets with what was accepted now; a sheet of ours that another was accepted for before is that of the new one. */
+function sheetsChosen(
+  saved: ColumnsOfFolder,
+  given: readonly (readonly [string, string | null])[],
+  proposed: readonly SheetProposal[],
+): ReadonlyMap<string, string | null> {
+  const typed = given.map(([name]) => name);
+  const accepted = proposed.flatMap(({ sheet, likely }) =>
+    likely === null || typed.includes(sheet) ? [] : [[sheet, likely] as const],
+  );
+  const sheets = new Map(saved.sheets);
+  for (const [name, ours] of [...accepted, ...given]) {
+    for (const [other, theirs] of sheets) if (ours !== null && theirs === ours) sheets.delete(other);
+    sheets.set(name, ours);
+  }
+  return sheets;
+}
+
+function sheetShown(sheet: Sheet, { sheet: name, likely, why, open, gauges }: SheetProposal): void {
+  sheet.heading(words.sheetUnknown(name));
+  sheet.line(likely === null ? words.sheetOfGauge : words.sheetIs(name, likely), 2, 2);
+  sheet.line(why.map((one) => words.sheetWhy[one]).join('; '), 4, 2);
+  if (open === 'gauge') sheet.line(words.whichGauge(name, gauges), 4, 2);
+}
+
+/** Where the matchings are kept, and what sheets were accepted for. */
+type Where = Awaited<ReturnType<typeof columnsPlace>> & { readonly sheets: ReadonlyMap<string, string | null> };
+
 /** What was typed: `roofs.csv:Roof length=length_m:ft`. */
-function setOf(text: string, found: readonly TableProposals[]): Chosen {
+function setOf(text: string, found: readonly TableProposals[], where: Where): Chosen {
   const [, file = '', header = '', wanted = ''] = /^([^:]+):(.+)=([^=]*)$/s.exec(text) ?? [];
-  const table = tableOfFile(file);
+  const one = found.find((other) => other.file === file);
+  const table = where.isWorkbook ? (one?.table ?? null) : tableOfFile(file);
   if (header === '') throw new WrongUse(words.setForm(text));
   const files = found.map((one) => one.file);
   if (table === null) throw new WrongUse(words.unknownFile(file, nearest(file, files) ?? ''));
   const [column = '', how] = wanted.split(':');
   const entry = column === '' || column === '-' ? null : { column, ...(how === undefined ? {} : hows(how)) };
-  const read = readColumns({ [file]: { [header]: entry } });
+  const sheets = where.isWorkbook ? { [sheetsEntry]: { ...Object.fromEntries(where.sheets), ...sheetTried(one) } } : {};
+  const read = readColumns({ ...sheets, [file]: { [header]: entry } }, where);
   const [problem] = read.problems;
   if (problem) throw new WrongUse(`${sentenceOf(problem)} ${words.nothingWritten}`);
   const headers = found
@@ -100,6 +173,13 @@ function setOf(text: string, found: readonly TableProposals[]): Chosen {
   if (!headers.includes(bare(header)))
     throw new WrongUse(words.unknownHeader(header, file, nearest(header, headers) ?? ''));
   return { file, header: bare(header), match: read.matchings.get(file)!.columns.get(bare(header)) ?? null };
+}
+
+/** The sheet whose table is only proposed, as that table. */
+function sheetTried(found: TableProposals | undefined): Readonly<Record<string, string>> {
+  if (found === undefined || tableOfSheet(found.file) !== null) return {};
+  const { name, columns } = found.table;
+  return { [found.file]: name === 'rain' && !Object.hasOwn(columns, 'gaugeId') ? 'rain gauge' : name };
 }
 
 /** Is the header of a rain file told under the name of them all, or the other way round? */
@@ -122,7 +202,13 @@ function withChosen(before: Matchings, chosen: readonly Chosen[]): Matchings {
   return files;
 }
 
-function proposalsShown(sheet: Sheet, found: readonly TableProposals[], saved: Matchings, folder: string): void {
+function proposalsShown(
+  sheet: Sheet,
+  found: readonly TableProposals[],
+  saved: Matchings,
+  folder: string,
+  sheets: readonly SheetProposal[],
+): void {
   for (const [file, { columns }] of saved) {
     sheet.heading(words.saved(file));
     for (const [header, match] of columns) sheet.line(matchShown(header, match), 2, 2);
@@ -133,8 +219,11 @@ function proposalsShown(sheet: Sheet, found: readonly TableProposals[], saved: M
     for (const proposal of proposals) proposalShown(sheet, proposal, file, (column) => table.columns[column]!.unit);
   }
   sheet.blank();
-  if (withHeaders.length === 0) sheet.line(words.allUnderstood);
-  else if (found.flatMap(acceptable).length > 0) sheet.line(words.toAccept(folder));
+  const open = sheets.flatMap((one) => (one.likely === null ? [one.sheet] : []));
+  const ofOthers = found.filter(({ file }) => !open.includes(file));
+  const canAccept = ofOthers.flatMap(acceptable).length > 0 || sheets.length > open.length;
+  if (withHeaders.length + sheets.length === 0) sheet.line(words.allUnderstood);
+  else if (canAccept) sheet.line(words.toAccept(folder));
 }
 
 function proposalShown(sheet: Sheet, proposal: Proposal, file: string, unitOf: (column: string) => string): void {

@@ -1,5 +1,5 @@
 import type { Place, Problem } from '@eavewell/engine';
-import { type CellRefusal, tableProblem } from '@eavewell/tables';
+import { type CellRefusal, type DateOrder as SaidOrder, tableProblem } from '@eavewell/tables';
 import { isDateCell, storedIn } from './cellTexts.ts';
 import { type DateOrder, dateOrder, dayInOrder, type OrderShown } from './dateOrder.ts';
 import type { SheetCell } from './sheetCells.ts';
@@ -20,6 +20,8 @@ export interface ColumnOfDates {
   readonly cells: readonly (SheetCell | undefined)[];
   readonly rows: readonly RowMade[];
   readonly days: DaySystem;
+  /** In which order they were said to stand; null where nothing was said. */
+  readonly order: SaidOrder | null;
 }
 
 const orders: readonly DateOrder[] = ['dayFirst', 'monthFirst'];
@@ -90,6 +92,8 @@ export function settleDates(column: ColumnOfDates, placeOf: (row: number) => Pla
     const facts = { value, other, readings: [other, swapped(other)], expected: 'dates of one kind' };
     return [tableProblem('column.dates_swapped', place, facts)];
   }
+  // Where the order was said, the reader of cells takes it.
+  if (column.order !== null) return [];
   const shownOrder = dateOrder(texts);
   if (shownOrder.is === 'proved')
     return [tableProblem('column.date_order_taken', place, takeOrder(column, shownOrder, value))];

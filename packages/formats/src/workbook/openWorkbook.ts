@@ -18,6 +18,8 @@ export interface Workbook {
   readonly days: DaySystem;
   /** What is to be said of the workbook as a whole. */
   readonly problems: readonly Problem[];
+  /** How a sheet of ours is called in the workbook. */
+  titleOf(sheet: string): string;
   /** The cells of a sheet, or why they cannot be read. */
   cellsOf(sheet: SheetListed): Promise<SheetCells | Problem>;
 }
@@ -89,6 +91,7 @@ async function opened(zip: Package, name: string): Promise<Workbook> {
     sheets: parts.sheets,
     days: parts.days,
     problems: toldOf(zip, parts, name),
+    titleOf: (sheet) => sheet,
     async cellsOf({ name: sheet, part }) {
       try {
         if (part === null) throw new Unreadable('it is not a sheet of cells of this file');

@@ -7,10 +7,11 @@ import {
   type RawRow,
   rain,
   rainSheet,
+  readHeader,
   readRain,
   tableProblem,
 } from '@eavewell/tables';
-import type { Workbook } from './openWorkbook.ts';
+import type { MatchedWorkbook } from './matchedWorkbook.ts';
 import { readSheetTable, type SheetTable } from './readSheetTable.ts';
 import { findSheet, isProblem, sheetFile } from './sheets.ts';
 
@@ -30,7 +31,7 @@ const columnsOfAll = Object.keys(rainSheet.columns);
 /** Faults of the header are the sheet's, and said once; its column of gauges is none of a gauge's record. */
 function ofSheet(problems: readonly Problem[], isFirst: boolean): readonly Problem[] {
   return problems.flatMap((problem) => {
-    if (!problem.code.startsWith('header.')) return problem;
+    if (!/^(?:header|columns)\./.test(problem.code)) return problem;
     const { gaugeId: _, ...place } = problem.place;
     return isFirst && place.column !== 'gaugeId' ? { ...problem, place } : [];
   });
@@ -47,10 +48,10 @@ class RainGatherer {
   readonly told = new Set<string>();
   /** Gauges whose rain stands in two places. */
   private readonly refused = new Set<string>();
-  private readonly workbook: Workbook;
+  private readonly workbook: MatchedWorkbook;
   private readonly gaugeIds: ReadonlySet<string>;
 
-  constructor(workbook: Workbook, gaugeIds: readonly string[]) {
+  constructor(workbook: MatchedWorkbook, gaugeIds: readonly string[]) {
     this.workbook = workbook;
     this.gaugeIds = new Set(gaugeIds);
   }
@@ -71,6 +72,7 @@ class RainGatherer {
       needed: true,
       namesEmptyRows: false,
       oneHand: 'gaugeId',
+      matching: this.workbook.matchingOf(name),
       ...of,
     });
     if (isProblem(sheet)) {
@@ -89,7 +91,8 @@ class RainGatherer {
     const file = sheetFile(this.workbook, name);
     const sheet = await this.sheet(name, gaugeId);
     if (sheet === null) return;
-    const options = { file, decimalComma: false, headerRow: sheet.headerRow };
+    const matching = this.workbook.matchingOf(name);
+    const options = { file, decimalComma: false, headerRow: sheet.headerRow, matching };
     const read = readRain(gaugeId, sheet.header, sheet.rows, options);
     this.keep(gaugeId, file, read);
     this.files.push({ file, rows: read.count });
@@ -111,25 +114,22 @@ class RainGatherer {
     const file = sheetFile(this.workbook, ofAll);
     const filled = sheet.rows.filter(({ cells }) => cells.some((text) => text.trim() !== ''));
     this.files.push({ file, rows: filled.length });
-    const missing = columnsOfAll.filter((name) => sheet.header.filter((one) => one === name).length !== 1);
-    if (missing.length > 0) this.noHeader(file, sheet, filled, missing);
-    else this.byGaugeId(file, sheet, filled);
+    const header = this.headerOfAll(file, sheet);
+    if (header.usable) this.byGaugeId(file, sheet, filled, header.at.get('gaugeId')!);
+    else {
+      this.problems.push(...header.problems.filter(({ severity }) => severity === 'blocker'));
+      for (const raw of filled) this.lose(file, raw, 'header.column_missing', raw.cells.join(','));
+    }
   }
 
-  private noHeader(file: string, sheet: SheetTable, rows: readonly RawRow[], missing: readonly string[]): void {
-    for (const column of missing) {
-      const count = sheet.header.filter((name) => name === column).length;
-      const facts = { value: count > 1 ? column : '', expected: column, found: sheet.header, count };
-      const likely = nearest(column, sheet.header) ?? '';
-      const code = count > 1 ? 'header.column_twice' : 'header.column_missing';
-      this.problems.push(tableProblem(code, { file, row: sheet.headerRow, column }, { ...facts, likely }));
-    }
-    for (const raw of rows) this.lose(file, raw, 'header.column_missing', raw.cells.join(','));
+  private headerOfAll(file: string, { header, headerRow }: SheetTable) {
+    const matching = this.workbook.matchingOf(ofAll);
+    return readHeader(rainSheet, header, file, { needed: columnsOfAll, matching, row: headerRow });
   }
 
   /** Parts the rows by their gauge and reads each gauge's as its own record. */
-  private byGaugeId(file: string, sheet: SheetTable, filled: readonly RawRow[]): void {
-    const at = sheet.header.indexOf('gaugeId');
+  private byGaugeId(file: string, sheet: SheetTable, filled: readonly RawRow[], at: number): void {
+    const matching = this.workbook.matchingOf(ofAll);
     const groups = new Map<string, RawRow[]>();
     for (const raw of filled) {
       const id = (raw.cells[at] ?? '').trim();
@@ -143,7 +143,7 @@ class RainGatherer {
       if (!this.gaugeIds.has(gaugeId)) this.strange(file, gaugeId, rows);
       else if (this.workbook.sheets.some(({ name }) => name === own)) this.both(file, gaugeId, rows);
       else {
-        const options = { file, decimalComma: false, headerRow: sheet.headerRow };
+        const options = { file, decimalComma: false, headerRow: sheet.headerRow, matching };
         const read = readRain(gaugeId, sheet.header, rows, options);
         this.keep(gaugeId, file, { ...read, problems: ofSheet(read.problems, isFirst) });
         isFirst = false;
@@ -195,7 +195,7 @@ class RainGatherer {
  * @problem rainFile.missing - a gauge has neither
  * @definition ours: docs/decisions/0070-workbooks.md
  */
-export async function readRainSheets(workbook: Workbook, gaugeIds: readonly string[]): Promise<RainOfWorkbook> {
+export async function readRainSheets(workbook: MatchedWorkbook, gaugeIds: readonly string[]): Promise<RainOfWorkbook> {
   const gatherer = new RainGatherer(workbook, gaugeIds);
   await gatherer.all();
   for (const gaugeId of gaugeIds) await gatherer.gauge(gaugeId);

@@ -1,6 +1,6 @@
 import { type DesignSettings, defaultSettings, type Place, type Problem } from '@eavewell/engine';
 import { type NotUsed, readRows, readSettings, settingColumn, settingsSheet } from '@eavewell/tables';
-import type { Workbook } from './openWorkbook.ts';
+import type { MatchedWorkbook } from './matchedWorkbook.ts';
 import { readSheetTable, type SheetTable } from './readSheetTable.ts';
 import { bearsOnAll, findSheet, isProblem, sheetFile } from './sheets.ts';
 
@@ -51,7 +51,7 @@ function placed(problem: Problem, sheet: SheetTable, rowOf: ReadonlyMap<string, 
  * @returns settings, problems, rows not used, and places of the blockers that bear on a verdict
  * @definition ours: docs/decisions/0070-workbooks.md
  */
-export async function readSettingsSheet(workbook: Workbook): Promise<SettingsOfWorkbook> {
+export async function readSettingsSheet(workbook: MatchedWorkbook): Promise<SettingsOfWorkbook> {
   const file = sheetFile(workbook, 'settings');
   const found = await findSheet(workbook, 'settings', false);
   const none = {
@@ -63,13 +63,15 @@ export async function readSettingsSheet(workbook: Workbook): Promise<SettingsOfW
     doubtsOfAll: bearsOnAll(found.problems),
   };
   if (found.cells === null) return none;
-  const asked = { file, table: settingsSheet, days: workbook.days, needed: false, namesEmptyRows: true };
+  const matching = workbook.matchingOf('settings');
+  const asked = { file, table: settingsSheet, days: workbook.days, needed: false, namesEmptyRows: true, matching };
   const sheet = readSheetTable(found.cells, asked);
   if (isProblem(sheet)) return { ...none, problems: [...found.problems, sheet] };
   const rows = readRows(settingsSheet, sheet.header, sheet.rows, {
     file,
     decimalComma: false,
     headerRow: sheet.headerRow,
+    matching,
   });
   const filled = rows.rows.flatMap(({ row, values: { field, value } }) =>
     field === null || value === null ? [] : [{ row, field, value }],

@@ -1,5 +1,15 @@
 import type { Place, Problem } from '@eavewell/engine';
-import { type CellRefusal, idForm, type NotUsed, type RawRow, shown, type Table, tableProblem } from '@eavewell/tables';
+import {
+  type CellRefusal,
+  type DateOrder,
+  type FileMatching,
+  idForm,
+  type NotUsed,
+  type RawRow,
+  shown,
+  type Table,
+  tableProblem,
+} from '@eavewell/tables';
 import { type CellTaking, cellText, storedIn } from './cellTexts.ts';
 import { type RowMade, settleDates } from './columnDates.ts';
 import { type CellRange, columnLetters, type SheetCell, type SheetCells, type SheetRow } from './sheetCells.ts';
@@ -29,6 +39,10 @@ export interface SheetAsked {
   /** Are rows left empty between others to be named? Not in rain, where a day may be left out. */
   readonly namesEmptyRows: boolean;
   readonly gaugeId?: string;
+  /** Are texts of days to be left as they stand, whatever their column shows of their order? */
+  readonly leavesDates?: boolean;
+  /** What was accepted for its headers; left out or null where nothing was. */
+  readonly matching?: FileMatching | null;
   /** The column by which rows of several hands are told apart: the dates of one say nothing of those of another. */
   readonly oneHand?: string;
 }
@@ -78,7 +92,7 @@ class SheetTableReader {
     this.sheet = sheet;
     this.region = region;
     this.placeOf = new Map(region.columns.map((column, at) => [column, at]));
-    this.named = new Map(columnsOf(region, asked.table.columns).map((one) => [one.at, one]));
+    this.named = new Map(columnsOf(region, asked.table.columns, asked.matching ?? null).map((one) => [one.at, one]));
   }
 
   place(row: number, column?: number): Place {
@@ -146,7 +160,7 @@ class SheetTableReader {
   /** Rows whose site stands in a merged cell above are likely of that site, which must not be judged without them. */
   private mergedIds({ text, fromRow, toRow, fromColumn }: CellRange, rows: readonly SheetRow[]): void {
     const at = this.placeOf.get(fromColumn) ?? -1;
-    if (this.region.header[at] !== 'siteId') return;
+    if (this.named.get(at)?.name !== 'siteId') return;
     const begin = firstAfter(rows, fromRow - 1);
     const first = rows[begin];
     const cell = first?.row === fromRow ? first.cells[first.columns.indexOf(fromColumn)] : undefined;
@@ -195,18 +209,27 @@ class SheetTableReader {
       for (const [at, column] of dates) column.push(found.get(at));
       rows.push({ row: sheetRow.row, cells, ...(refused.size > 0 ? { refused } : {}) });
     }
+    if (this.asked.leavesDates === true) return rows;
     const groups = this.groups(rows);
     for (const [at, column] of dates)
       for (const group of groups) {
-        const of = { at, cells: group.map((i) => column[i]), rows: group.map((i) => rows[i]!), days: this.asked.days };
+        const order = this.orderSaid(at);
+        const found = { at, order, cells: group.map((i) => column[i]), rows: group.map((i) => rows[i]!) };
+        const of = { ...found, days: this.asked.days };
         this.problems.push(...settleDates(of, (row) => this.place(row, this.region.columns[at]!)));
       }
     return rows;
   }
 
+  /** In which order the days of a column were said to stand; null where nothing was said. */
+  private orderSaid(at: number): DateOrder | null {
+    return this.asked.matching?.columns.get(this.region.header[at]!)?.dateOrder ?? null;
+  }
+
   /** Rows that were likely written by one hand: all of a table; those of one gauge where a sheet holds several. */
   private groups(rows: readonly RawRow[]): readonly (readonly number[])[] {
-    const at = this.asked.oneHand === undefined ? -1 : this.region.header.indexOf(this.asked.oneHand);
+    const hand = [...this.named.values()].find(({ name }) => name === this.asked.oneHand);
+    const at = hand?.at ?? -1;
     const groups = new Map<string, number[]>();
     rows.forEach(({ cells }, i) => {
       const key = at < 0 ? '' : cells[at]!.trim();
@@ -268,9 +291,13 @@ class SheetTableReader {
   }
 }
 
-function regionOf(sheet: SheetCells, { table }: SheetAsked, place: Place): TableRegion | Problem | null {
+function regionOf(
+  sheet: SheetCells,
+  { table, matching = null }: SheetAsked,
+  place: Place,
+): TableRegion | Problem | null {
   try {
-    return tableRegion(sheet, table.columns);
+    return tableRegion(sheet, table.columns, matching);
   } catch (error) {
     return stopped(error, place, '');
   }
@@ -301,6 +328,9 @@ export function readSheetTable(sheet: SheetCells, asked: SheetAsked): SheetTable
     reader.problems.push(tableProblem(code, place, { value: file, expected: 'rows under the header' }));
   }
   const letters = new Map(region.header.map((name, at) => [name, columnLetters(region.columns[at]!)]));
+  // What is said of a column names ours.
+  for (const { name, at } of columnsOf(region, asked.table.columns, asked.matching ?? null))
+    letters.set(name, columnLetters(region.columns[at]!));
   const { header, headerRow } = region;
   return { header, headerRow, rows, letters, problems: reader.problems, notUsed: reader.notUsed };
 }

@@ -5,16 +5,20 @@ import {
   type FolderTableName,
   folderTableNames,
   folderTables,
+  gaugeOfSheet,
   type NotUsed,
   nearest,
   readRows,
+  sheetNames,
   type Table,
   type TableRead,
   type TablesRead,
   tableProblem,
 } from '@eavewell/tables';
+import { readColumnsFile } from '../columnsSaved.ts';
 import { nothingRead, type ProgrammeRead, usedRows } from '../programmeRead.ts';
 import { bearOnSites } from '../readTables.ts';
+import { type MatchedWorkbook, matchedWorkbook } from './matchedWorkbook.ts';
 import { openWorkbook, type Workbook } from './openWorkbook.ts';
 import { readRainSheets } from './readRainSheets.ts';
 import { readSettingsSheet } from './readSettingsSheet.ts';
@@ -29,7 +33,7 @@ interface TablesOfWorkbook {
   readonly letters: ReadonlyMap<string, ReadonlyMap<string, string>>;
 }
 
-async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
+async function readTables(workbook: MatchedWorkbook): Promise<TablesOfWorkbook> {
   const tables: Partial<Record<FolderTableName, TableRead>> = {};
   const problems: Problem[] = [];
   const notUsed: NotUsed[] = [];
@@ -38,8 +42,10 @@ async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
   for (const name of folderTableNames) {
     const table: Table = folderTables[name];
     const file = sheetFile(workbook, name);
-    const asked: SheetAsked = { file, table, days: workbook.days, needed: !table.optional, namesEmptyRows: true };
-    const found = await findSheet(workbook, name, !table.optional);
+    const matching = workbook.matchingOf(name);
+    const needed = !table.optional;
+    const asked: SheetAsked = { file, table, days: workbook.days, needed, namesEmptyRows: true, matching };
+    const found = await findSheet(workbook, name, needed);
     problems.push(...found.problems);
     if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll(found.problems));
     if (found.cells === null) continue;
@@ -49,7 +55,7 @@ async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
       if (bearOnSites.includes(name)) doubtsOfAll.push(...bearsOnAll([sheet]));
       continue;
     }
-    const options = { file, decimalComma: false, headerRow: sheet.headerRow };
+    const options = { file, decimalComma: false, headerRow: sheet.headerRow, matching };
     const read = readRows(table, sheet.header, sheet.rows, options);
     // Faults of the sheet that name a site put it in doubt, as those of its rows do.
     tables[name] = { ...read, problems: [...sheet.problems, ...read.problems] };
@@ -64,18 +70,18 @@ async function readTables(workbook: Workbook): Promise<TablesOfWorkbook> {
 
 /** Sheets that are none of ours: named, with ours that was likely meant. */
 function otherSheets(workbook: Workbook, gaugeIds: readonly string[] | null): readonly Problem[] {
-  const ours = [...folderTableNames, 'settings', 'rain', ...(gaugeIds ?? []).map((id) => `rain ${id}`)];
+  const ours = [...sheetNames, ...(gaugeIds ?? []).map((id) => `rain ${id}`)];
   const problems: Problem[] = [];
   for (const { name } of workbook.sheets) {
     if (ours.includes(name)) continue;
     const place = { file: sheetFile(workbook, name) };
-    const gaugeId = /^rain ([A-Za-z0-9_-]+)$/.exec(name)?.[1];
+    const gaugeId = gaugeOfSheet(name);
     const likely = nearest(name, ours) ?? '';
     const facts = { value: name, likely, expected: ours };
-    if (gaugeId !== undefined && gaugeIds !== null) {
+    if (gaugeId !== null && gaugeIds !== null) {
       const near = nearest(gaugeId, gaugeIds) ?? '';
       problems.push(tableProblem('rainFile.without_gauge', { ...place, gaugeId }, { ...facts, likely: near }));
-    } else if (gaugeId === undefined)
+    } else if (gaugeId === null)
       problems.push(tableProblem(likely === '' ? 'sheet.unknown' : 'sheet.misnamed', place, facts));
   }
   return problems;
@@ -107,13 +113,14 @@ function locator(letters: ReadonlyMap<string, ReadonlyMap<string, string>>): (pl
  * @definition ours: docs/decisions/0070-workbooks.md
  */
 export async function readWorkbookProgramme(path: string): Promise<ProgrammeRead> {
-  const workbook = await openWorkbook(path);
-  if (isProblem(workbook)) return nothingRead(workbook);
+  const opened = await openWorkbook(path);
+  if (isProblem(opened)) return nothingRead(opened);
+  const workbook = matchedWorkbook(opened, await readColumnsFile(path));
   const settings = await readSettingsSheet(workbook);
   const found = await readTables(workbook);
   const gaugeIds = (found.tables.gauges?.rows ?? []).map(({ values }) => values.gaugeId!);
   const rain = await readRainSheets(workbook, gaugeIds);
-  const doubtsOfAll = [...settings.doubtsOfAll, ...found.doubtsOfAll];
+  const doubtsOfAll = [...workbook.doubtsOfAll, ...settings.doubtsOfAll, ...found.doubtsOfAll];
   const joined = assembleProgramme({
     settings: settings.settings,
     tables: found.tables,

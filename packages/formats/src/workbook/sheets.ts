@@ -1,5 +1,5 @@
 import type { Place, Problem } from '@eavewell/engine';
-import { nearest, tableProblem } from '@eavewell/tables';
+import { nearest, tableOfSheet, tableProblem } from '@eavewell/tables';
 import type { Workbook } from './openWorkbook.ts';
 import type { SheetCells } from './sheetCells.ts';
 
@@ -12,8 +12,8 @@ export interface SheetFound {
 }
 
 /** The file of a place within a workbook: its name and the sheet's. */
-export function sheetFile({ name }: Pick<Workbook, 'name'>, sheet: string): string {
-  return `${name}/${sheet}`;
+export function sheetFile({ name, titleOf }: Pick<Workbook, 'name' | 'titleOf'>, sheet: string): string {
+  return `${name}/${titleOf(sheet)}`;
 }
 
 /** Is this a problem, and not what was to be read? */
@@ -43,7 +43,9 @@ export async function findSheet(workbook: Workbook, name: string, needed: boolea
   const [sheet] = found;
   if (sheet === undefined) {
     const names = workbook.sheets.map((other) => other.name);
-    const facts = { value: name, expected: name, likely: nearest(name, names) ?? '' };
+    const { columns = {} } = tableOfSheet(name) ?? {};
+    const required = Object.keys(columns).filter((column) => columns[column]!.required);
+    const facts = { value: name, expected: name, columns: required, likely: nearest(name, names) ?? '' };
     return { cells: null, problems: needed ? [tableProblem('sheet.missing', place, facts)] : [], isThere: false };
   }
   if (found.length > 1) {
@@ -53,7 +55,7 @@ export async function findSheet(workbook: Workbook, name: string, needed: boolea
   const hidden = sheet.isHidden
     ? [tableProblem('sheet.hidden', place, { value: name, expected: 'a sheet that is shown' })]
     : [];
-  const cells = await workbook.cellsOf(sheet);
+  const cells = await workbook.cellsOf({ ...sheet, name: workbook.titleOf(name) });
   if (isProblem(cells)) return { cells: null, problems: [...hidden, cells], isThere: true };
   return { cells, problems: hidden, isThere: true };
 }

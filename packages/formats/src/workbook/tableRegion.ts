@@ -1,4 +1,4 @@
-import type { Column, Table } from '@eavewell/tables';
+import { type Column, type FileMatching, mayStandFor, type Table } from '@eavewell/tables';
 import type { CellRange, SheetCell, SheetCells, SheetRow } from './sheetCells.ts';
 import { overLimit, workbookLimits } from './workbookLimits.ts';
 
@@ -17,6 +17,8 @@ export interface TableRegion {
 
 /** How many filled rows are looked through for the header. Ours. */
 const lookedThrough = 50;
+/** A longer text is no header to be matched [character]. Ours. */
+const longestHeader = 60;
 
 function textOf(cell: SheetCell | undefined): string {
   if (cell === undefined) return '';
@@ -36,7 +38,7 @@ function likeness(row: SheetRow, known: ReadonlySet<string>, nearly: ReadonlySet
   return score;
 }
 
-function headerIndex(rows: readonly SheetRow[], names: readonly string[]): number {
+function headerIndex(rows: readonly SheetRow[], names: readonly string[], columns: Table['columns']): number {
   const [known, nearly] = [new Set(names), new Set(names.map(folded))];
   let best = 0;
   let most = 0;
@@ -44,7 +46,18 @@ function headerIndex(rows: readonly SheetRow[], names: readonly string[]): numbe
     const score = likeness(row, known, nearly);
     if (score > most) [best, most] = [i, score];
   });
+  if (most > 0) return best;
+  // No name of ours: the row with most names that may stand for one.
+  rows.slice(0, lookedThrough).forEach(({ cells }, i) => {
+    const score = cells.filter((cell) => isHeader(cell, columns)).length;
+    if (score > most) [best, most] = [i, score];
+  });
   return best;
+}
+
+function isHeader(cell: SheetCell, columns: Table['columns']): boolean {
+  const text = typeof cell === 'string' ? cell.trim() : '';
+  return text.length > 0 && text.length <= longestHeader && mayStandFor(text, { columns });
 }
 
 /** The table ends with its last known name, and with those that follow it without a gap. */
@@ -63,12 +76,17 @@ function lastNamed(header: SheetRow, names: ReadonlySet<string>): number {
  *
  * @param cells - the filled rows of the sheet
  * @param table - the table the sheet is to hold
+ * @param matching - what was accepted for its headers; null where nothing was
  * @returns header, columns and rows under it; null where the sheet is empty
  * @definition ours: docs/decisions/0070-workbooks.md
  */
-export function tableRegion({ rows }: SheetCells, columns: Table['columns']): TableRegion | null {
-  const known = Object.keys(columns);
-  const index = headerIndex(rows, known);
+export function tableRegion(
+  { rows }: SheetCells,
+  columns: Table['columns'],
+  matching: FileMatching | null = null,
+): TableRegion | null {
+  const known = [...Object.keys(columns), ...(matching?.columns.keys() ?? [])];
+  const index = headerIndex(rows, known, columns);
   const headerCells = rows[index];
   if (headerCells === undefined) return null;
   const lastColumn = lastNamed(headerCells, new Set(known));
@@ -90,12 +108,15 @@ export function tableRegion({ rows }: SheetCells, columns: Table['columns']): Ta
   };
 }
 
-/** The columns of the table's own names, each with where it stands. A name that stands twice is not used. */
+/** The columns of the table under their own names or those accepted, each with where it stands. A name that stands twice is not used. */
 export function columnsOf(
   region: TableRegion,
   columns: Table['columns'],
+  matching: FileMatching | null,
 ): readonly { readonly name: string; readonly column: Column<unknown>; readonly at: number }[] {
-  return region.header.flatMap((name, at) => {
+  return region.header.flatMap((header, at) => {
+    const match = matching?.columns.get(header);
+    const name = match === undefined ? header : (match?.column ?? '');
     const column = Object.hasOwn(columns, name) ? columns[name] : undefined;
     return column === undefined ? [] : [{ name, column, at }];
   });

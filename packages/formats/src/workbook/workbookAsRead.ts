@@ -2,6 +2,7 @@ import type { Problem } from '@eavewell/engine';
 import {
   folderTableNames,
   folderTables,
+  gaugeOfSheet,
   idForm,
   nearest,
   type RawRow,
@@ -9,13 +10,16 @@ import {
   rainSheet,
   readGuarded,
   settingsSheet,
+  sheetNames,
   type Table,
   tableProblem,
 } from '@eavewell/tables';
+import { readColumnsFile } from '../columnsSaved.ts';
 import type { ProgrammeTables, RainRow } from '../programmeTables.ts';
 import { rainRows, rowsAsRead, type TablesAsRead } from '../rowsAsRead.ts';
 import { settingsLost } from '../settingsLost.ts';
-import { openWorkbook, type Workbook } from './openWorkbook.ts';
+import { type MatchedWorkbook, matchedWorkbook, underOurHeaders } from './matchedWorkbook.ts';
+import { openWorkbook } from './openWorkbook.ts';
 import { settingsOfRows } from './readSettingsSheet.ts';
 import { readSheetTable, type SheetTable } from './readSheetTable.ts';
 import { findSheet, isProblem, sheetFile } from './sheets.ts';
@@ -33,10 +37,10 @@ function unswapped(raw: RawRow): RawRow {
 /** Gathers a workbook sheet by sheet. */
 class WorkbookGatherer {
   readonly told: Problem[] = [];
-  private readonly workbook: Workbook;
+  private readonly workbook: MatchedWorkbook;
   private readonly rain = new Map<string, RainRow[]>();
 
-  constructor(workbook: Workbook) {
+  constructor(workbook: MatchedWorkbook) {
     this.workbook = workbook;
     this.told.push(...workbook.problems);
   }
@@ -47,6 +51,7 @@ class WorkbookGatherer {
     if (found.cells === null) return found.isThere ? 'lost' : 'none';
     const file = sheetFile(this.workbook, name);
     const { days } = this.workbook;
+    const matching = this.workbook.matchingOf(name);
     const sheet = readSheetTable(found.cells, {
       file,
       table,
@@ -54,13 +59,14 @@ class WorkbookGatherer {
       needed: false,
       namesEmptyRows: false,
       oneHand: 'gaugeId',
+      matching,
     });
     if (isProblem(sheet)) {
       this.told.push(sheet);
       return 'none';
     }
     this.told.push(...sheet.problems);
-    return { ...sheet, rows: sheet.rows.map(unswapped) };
+    return underOurHeaders({ ...sheet, rows: sheet.rows.map(unswapped) }, table, matching);
   }
 
   async table(name: (typeof folderTableNames)[number]) {
@@ -128,9 +134,9 @@ class WorkbookGatherer {
   }
 
   others(): void {
-    const ours = [...folderTableNames, 'settings', 'rain'];
+    const ours = sheetNames;
     for (const { name } of this.workbook.sheets) {
-      if (ours.includes(name) || rainSheetOf(name) !== null) continue;
+      if (ours.includes(name) || gaugeOfSheet(name) !== null) continue;
       const likely = nearest(name, ours) ?? '';
       const facts = { value: name, likely, expected: ours };
       const code = likely === '' ? 'sheet.unknown' : 'sheet.misnamed';
@@ -146,18 +152,13 @@ class WorkbookGatherer {
     }
     await this.rainOfAll();
     for (const { name } of this.workbook.sheets) {
-      const gaugeId = rainSheetOf(name);
+      const gaugeId = gaugeOfSheet(name);
       if (gaugeId !== null) await this.rainOfOne(name, gaugeId);
     }
     this.others();
     const settings = { ...(await this.settings()) };
     return { settings, tables, rain: [...this.rain].map(([gaugeId, rows]) => ({ gaugeId, rows })) };
   }
-}
-
-function rainSheetOf(name: string): string | null {
-  const gaugeId = /^rain (.+)$/.exec(name)?.[1];
-  return gaugeId !== undefined && idForm.test(gaugeId) ? gaugeId : null;
 }
 
 /**
@@ -168,8 +169,9 @@ function rainSheetOf(name: string): string | null {
  * @definition ours: docs/decisions/0073-converting.md
  */
 export async function workbookAsRead(path: string): Promise<TablesAsRead> {
-  const workbook = await openWorkbook(path);
-  if (isProblem(workbook)) return { programme: { settings: {}, tables: {}, rain: [] }, told: [workbook] };
+  const opened = await openWorkbook(path);
+  if (isProblem(opened)) return { programme: { settings: {}, tables: {}, rain: [] }, told: [opened] };
+  const workbook = matchedWorkbook(opened, await readColumnsFile(path));
   const gatherer = new WorkbookGatherer(workbook);
   const programme = await gatherer.all();
   return { programme, told: gatherer.told };

@@ -9,6 +9,8 @@ export type WrittenCell =
 
 const plainNumber = /^-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
 const dayFormat = 'yyyy-mm-dd';
+/** Kinds of columns in which a spreadsheet would make a date or a number of what is typed: MAR-1, 03-01, 11-2. */
+const stayText: readonly Column<unknown>['kind'][] = ['id', 'monthDay', 'months'];
 /** The format of cells that are text whatever is typed into them later. */
 const textFormat = '@';
 /** Letters that XML cannot hold, or that its readers change; and the mark by which a workbook writes a letter by its number. */
@@ -75,5 +77,5 @@ export function sheetCell(value: CellValue, column: Column<unknown> | null): Wri
   }
   const number = isNumber ? numberOf(value.trim()) : null;
   if (number !== null) return { type: Number, value: number };
-  return kind === 'id' ? { ...textCell(value), format: textFormat } : textCell(value);
+  return kind !== null && stayText.includes(kind) ? { ...textCell(value), format: textFormat } : textCell(value);
 }

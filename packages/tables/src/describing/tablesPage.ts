@@ -80,6 +80,7 @@ One workbook (.xlsx) may stand in place of the folder: its sheets are called as 
 - **Numbers and days** are best as the spreadsheet keeps them; texts follow the rules for files. A column of days may also be text with the year last where its own values prove that day or month comes first; else none is used. A number without a date format in a column of days is read from the workbook's count, with a warning.
 - **Formulas** count by the value last stored. Without one, and where a cell shows an error such as \`#N/A\`, it is not used. A merged range has the value of its first cell.
 - **Hidden** sheets, rows and columns are read, and named. Other sheets are left. Macros and links to other workbooks are never followed.
+- **Sheets and headers of other names** are matched by \`eavewell columns BOOK.xlsx\`; what is accepted is kept in \`BOOK.columns.json\` beside the workbook, in the form of columns.json by the names of its sheets. A sheet of another name is given to one of ours, or to \`rain <gaugeId>\`, under \`sheets\`: \`{ "sheets": { "Rain data": "rain G1", "Budget": null }, "Rain data": { "Precip (in)": { "column": "rain_mm", "unit": "in" } } }\`; \`null\` leaves a sheet alone. Rename or move the two together.
 - **Limits**: docs/decisions/0071-limits-of-workbooks.md. Old workbooks (.xls), .xlsb, .ods and those with a password are to be saved as .xlsx first.
 `;
 

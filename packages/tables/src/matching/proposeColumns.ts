@@ -58,6 +58,18 @@ function candidateOf(header: string, column: string): Candidate | null {
   return isPart ? { column, score: 1 + both / (a.size + b.size), why: ['someWords', ...unit] } : null;
 }
 
+/**
+ * May a header stand for a column of this table, by its words or its spelling?
+ *
+ * @param header - the header [text]
+ * @param table - the table
+ * @returns true or false
+ * @definition ours: docs/decisions/0080-columns-saved.md
+ */
+export function mayStandFor(header: string, table: Pick<Table, 'columns'>): boolean {
+  return Object.keys(table.columns).some((column) => candidateOf(header, column) !== null);
+}
+
 interface Fit {
   readonly fits: number;
   readonly looked: number;

@@ -6,6 +6,7 @@ import { nearest } from '../reading/nearest.ts';
 import { shown } from '../reading/readCell.ts';
 import { type DateOrder, dateOrders } from '../reading/readDate.ts';
 import { type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
+import { sheetNames, tableOfSheet } from './tableOfSheet.ts';
 
 /** The name under which accepted matchings are kept in a folder. */
 export const columnsFile = 'columns.json';
@@ -30,9 +31,21 @@ export interface FileMatching {
 /** All that was accepted, by file. */
 export type Matchings = ReadonlyMap<string, FileMatching>;
 
+/** The name in the saved matchings of a workbook under which sheets are given to tables. */
+export const sheetsEntry = 'sheets';
+
+/** Which saved matchings are read: those of a folder, or those that stand beside a workbook. */
+export interface SavedWhere {
+  /** The name of the file they are kept in [text]. */
+  readonly file: string;
+  readonly isWorkbook: boolean;
+}
+
 /** What columns.json came to. */
 export interface ColumnsRead {
   readonly matchings: Matchings;
+  /** Of a workbook: the sheet of ours that a sheet of another name stands for; null for one that is left alone. */
+  readonly sheets: ReadonlyMap<string, string | null>;
   readonly problems: readonly Problem[];
 }
 
@@ -77,11 +90,48 @@ function written(value: unknown): string {
   }
 }
 
+const ofFolder: SavedWhere = { file: columnsFile, isWorkbook: false };
+
 class ColumnsReader {
   readonly problems: Problem[] = [];
+  readonly sheets = new Map<string, string | null>();
+  private readonly where: SavedWhere;
+
+  constructor(where: SavedWhere) {
+    this.where = where;
+  }
 
   add(code: TableProblemCode, facts: Facts): void {
-    this.problems.push(tableProblem(code, { file: columnsFile }, facts));
+    this.problems.push(tableProblem(code, { file: this.where.file }, facts));
+  }
+
+  /** Sheets that stand for ours under other names. */
+  readSheets(entries: unknown): void {
+    const expected = [...sheetNames, 'rain <gaugeId>'];
+    const wrong = (header: string, value: unknown) =>
+      this.add('columns.wrong_entry', { file: sheetsEntry, header: shown(header), value: written(value), expected });
+    if (!isObject(entries)) {
+      wrong('', entries);
+      return;
+    }
+    for (const [sheet, value] of Object.entries(entries)) {
+      const isSheet = value === null || (typeof value === 'string' && tableOfSheet(value) !== null);
+      if (isSheet) this.sheets.set(sheet, value as string | null);
+      else wrong(sheet, value);
+    }
+  }
+
+  /** The table of a file of the folder, or of a sheet of the workbook. */
+  tableOf(file: string): Table | null {
+    if (!this.where.isWorkbook) return tableOfFile(file);
+    const sheet = this.sheets.get(file);
+    return sheet === null ? null : tableOfSheet(sheet ?? file);
+  }
+
+  /** The names there may be, for one that is none of them. */
+  names(): readonly string[] {
+    if (this.where.isWorkbook) return [...this.sheets.keys(), ...sheetNames];
+    return allTables.map((one) => (one.name === 'rain' ? everyRainFile : one.file));
   }
 
   /** One entry; undefined where it cannot be used. */
@@ -127,7 +177,8 @@ class ColumnsReader {
  * Which matchings of headers to columns were accepted for a folder?
  *
  * @param given - what columns.json holds, already parsed
- * @returns the matchings by file, and what is wrong in it
+ * @param where - the folder's own columns.json, where nothing else is said; or that beside a workbook, by sheet and with `sheets`
+ * @returns the matchings by file or sheet, and what is wrong in it
  * @problem columns.wrong_entry - not of the form of an entry
  * @problem columns.unknown_file - a file that is none of the tables; a warning
  * @problem columns.unknown_column - a column the table does not have
@@ -135,18 +186,20 @@ class ColumnsReader {
  * @law an entry that cannot be used is a problem and matches nothing
  * @definition ours: docs/decisions/0080-columns-saved.md
  */
-export function readColumns(given: unknown): ColumnsRead {
-  const reader = new ColumnsReader();
+export function readColumns(given: unknown, where: SavedWhere = ofFolder): ColumnsRead {
+  const reader = new ColumnsReader(where);
   const matchings = new Map<string, FileMatching>();
   const expected = '{ "file": { "header": "our column" } }';
   if (!isObject(given)) {
     reader.add('columns.wrong_entry', { file: '', header: '', value: written(given), expected });
-    return { matchings, problems: reader.problems };
+    return { matchings, sheets: reader.sheets, problems: reader.problems };
   }
+  if (where.isWorkbook && Object.hasOwn(given, sheetsEntry)) reader.readSheets(given[sheetsEntry]);
   for (const [file, entries] of Object.entries(given)) {
-    const table = tableOfFile(file);
+    if (where.isWorkbook && file === sheetsEntry) continue;
+    const table = reader.tableOf(file);
     if (table === null) {
-      const files = allTables.map((one) => (one.name === 'rain' ? everyRainFile : one.file));
+      const files = reader.names();
       const likely = nearest(file, files) ?? '';
       reader.add('columns.unknown_file', { value: shown(file), expected: files, likely });
       continue;
@@ -162,18 +215,22 @@ export function readColumns(given: unknown): ColumnsRead {
     }
     matchings.set(file, { columns, isShared: file === everyRainFile });
   }
-  return { matchings, problems: reader.problems };
+  return { matchings, sheets: reader.sheets, problems: reader.problems };
 }
 
 /**
  * How are accepted matchings kept in columns.json?
  *
- * @param matchings - by file, by header
+ * @param matchings - by file or sheet, by header
+ * @param sheets - sheets of other names, and the sheet of ours each stands for
  * @returns what is to be written as JSON
  * @law readColumns gives back what it was given
  * @definition ours: docs/decisions/0080-columns-saved.md
  */
-export function columnsToSave(matchings: Matchings): Readonly<Record<string, Readonly<Record<string, unknown>>>> {
+export function columnsToSave(
+  matchings: Matchings,
+  sheets: ReadonlyMap<string, string | null> = new Map(),
+): Readonly<Record<string, Readonly<Record<string, unknown>>>> {
   const entry = (match: ColumnMatch | null) => {
     if (match === null) return null;
     const { column, unit, dateOrder } = match;
@@ -184,7 +241,9 @@ export function columnsToSave(matchings: Matchings): Readonly<Record<string, Rea
     const own = [...columns].map(([header, match]) => [header, entry(match)] as const);
     return [file, Object.fromEntries(own)] as const;
   });
-  return Object.fromEntries(entries.filter(([, columns]) => Object.keys(columns).length > 0));
+  const filled = entries.filter(([, columns]) => Object.keys(columns).length > 0);
+  const named = sheets.size === 0 ? [] : [[sheetsEntry, Object.fromEntries(sheets)] as const];
+  return Object.fromEntries([...named, ...filled]);
 }
 
 /** A matching as it is told: `Roof length → length_m (ft)`. */

@@ -21,9 +21,11 @@ export const workbookProblems = {
   'carried.settings_left': 'blocker', // the settings could not be read
   'carried.older_file': 'warning', // a file that stood there before and would be read with the new ones
   // A sheet. value: its name.
-  'sheet.missing': 'blocker', // expected: the sheet; likely: a sheet of nearly that name, or ''
+  'sheet.missing': 'blocker', // expected: the sheet; columns: those it needs; likely: a sheet of nearly that name, or ''
   'sheet.unknown': 'note', // expected: the names of ours
   'sheet.misnamed': 'warning', // likely: the name of ours that was meant
+  'sheet.matched': 'note', // expected: the sheet of ours it was accepted for
+  'sheet.not_there': 'warning', // a sheet that was accepted and is no longer there; likely
   'sheet.twice': 'blocker', // count
   'sheet.unreadable': 'blocker', // reason
   'sheet.hidden': 'warning',

@@ -101,22 +101,22 @@ export const columnSentences = {
     notJson(t, 'columns.json', 'No saved matching was used.', ', or delete the file and run "eavewell columns" again'),
   'columns.wrong_entry': (t) =>
     say(
-      `columns.json says${entryOf(t)}: ${t.text('value')}, which cannot be used.`,
+      `The saved matching says${entryOf(t)}: ${t.text('value')}, which cannot be used.`,
       `Write ${t.text('expected')}, or run "eavewell columns" again.`,
     ),
   'columns.unknown_file': (t) =>
     say(
-      `columns.json names the file "${t.text('value')}", which is none of the tables.`,
+      `The saved matching names "${t.text('value')}", which is none of the tables.`,
       meant(t, 'Correct the name, or take it out.'),
     ),
   'columns.unknown_column': (t) =>
     say(
-      `columns.json gives "${t.text('header')}" of ${t.text('file')} to the column "${t.text('value')}", which there is not.`,
+      `The saved matching gives "${t.text('header')}" of ${t.text('file')} to the column "${t.text('value')}", which there is not.`,
       meant(t, 'Name a column of docs/tables.md.'),
     ),
   'columns.unknown_unit': (t) =>
     say(
-      `columns.json says that "${t.text('header')}" of ${t.text('file')} is in ${t.text('value')}; ${t.text('column')} cannot be converted from that.`,
+      `The saved matching says that "${t.text('header')}" of ${t.text('file')} is in ${t.text('value')}; ${t.text('column')} cannot be converted from that.`,
       t.list('units').length > 0
         ? `Use one of: ${t.list('units').join(', ')}. Gallons are usgal or impgal.`
         : `Its values must stand in ${t.has('unit') ? t.text('unit') : 'its own unit'}.`,
@@ -124,17 +124,17 @@ export const columnSentences = {
   'columns.two_for_one': (t) =>
     say(
       `Two headers stand for the column ${t.text('value')}: ${t.list('headers').join(' and ')}; neither was used.`,
-      'Keep one: rename the other in the file, or take it out of columns.json.',
+      'Keep one: rename the other in the file, or take it out of the saved matching.',
     ),
   'columns.header_absent': (t) =>
     say(
-      `columns.json matches the header "${t.text('value')}", which is no longer in the file.`,
+      `The saved matching has the header "${t.text('value')}", which is no longer in the file.`,
       meant(t, 'Run "eavewell columns" again, or take it out of columns.json.'),
     ),
   'columns.used': (t) =>
     say(
       `A saved matching of headers was used: ${t.list('value').join('; ')}.`,
-      'Nothing to do, if it is right; it stands in columns.json.',
+      'Nothing to do, if it is right; "eavewell columns" shows it.',
     ),
   'column.hidden_ends': (t) =>
     say(

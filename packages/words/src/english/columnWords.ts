@@ -1,6 +1,9 @@
 import { many } from './counted.ts';
 import { numbers } from './numbers.ts';
 
+/** A path as it is typed: in quotes where it has spaces or other letters that a terminal takes otherwise. */
+export const typed = (path: string): string => (/^[\w./\\:~+-]+$/.test(path) ? path : `"${path}"`);
+
 const setting = (file: string, header: string, column: string, how: string): string =>
   `--set '${file}:${header}=${column}${how}'`;
 
@@ -12,9 +15,22 @@ export const columns = {
   notUnderstood: (file: string, count: number) => `${file}: ${many(count, 'header', 'headers')} not understood`,
   allUnderstood: 'Every other header is understood.',
   toAccept: (folder: string) =>
-    `Look at each. Nothing is used until it is accepted: eavewell columns ${folder} --accept`,
+    `Look at each. Nothing is used until it is accepted: eavewell columns ${typed(folder)} --accept`,
   noMatch: (header: string) => `${header}: like none of the columns; its values are left alone`,
   notSure: (header: string, candidates: readonly string[]) => `${header}: perhaps ${candidates.slice(0, 3).join(', ')}`,
+  sheetIs: (sheet: string, ours: string | null) =>
+    ours === null ? `sheet "${sheet}": left alone` : `sheet "${sheet}" → ${ours}`,
+  sheetUnknown: (sheet: string) => `Sheet "${sheet}" is not called as a table`,
+  sheetOfGauge: 'the readings of one gauge',
+  sheetWhy: { name: 'its name says so', headers: 'its headers are like those of the table' },
+  whichGauge: (sheet: string, gauges: readonly string[]) =>
+    gauges.length === 0
+      ? `Of which gauge? Add a sheet gauges (gaugeId, name) with it first, then: --set '${sheet}=rain ID', with its gaugeId`
+      : `Of which gauge (${gauges.slice(0, 5).join(', ')})? --set '${sheet}=rain ${gauges[0]}'`,
+  otherSheets: (names: readonly string[]) =>
+    `Like none of the tables, left alone: ${names.join(', ')}. If one is: --set '${names[0]}=TABLE'`,
+  unknownSheet: (sheet: string, near: string) =>
+    `There is no sheet "${sheet}".${near === '' ? '' : ` Did you mean "${near}"?`} Nothing was written.`,
   why: {
     sameWords: 'the same words',
     someWords: 'some of the same words',
@@ -39,7 +55,7 @@ export const columns = {
       `Its unit cannot be converted to ${unit === '' ? 'the column' : unit}. If it is in ${unit}: ${setting(file, header, column, '')}`,
   },
   setForm: (text: string) =>
-    `--set needs FILE:HEADER=COLUMN, as 'roofs.csv:Roof length=length_m'; it was given: ${text}`,
+    `--set needs FILE:HEADER=COLUMN, as 'roofs.csv:Roof length=length_m', or SHEET=TABLE; it was given: ${text}`,
   unknownFile: (file: string, near: string) =>
     `${file} is none of the tables.${near === '' ? '' : ` Did you mean ${near}?`} Nothing was written.`,
   unknownHeader: (header: string, file: string, near: string) =>

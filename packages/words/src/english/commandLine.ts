@@ -1,5 +1,5 @@
 import type { DayOrder, Range, Ration, Verdict } from '@eavewell/engine';
-import { columns } from './columnWords.ts';
+import { columns, typed } from './columnWords.ts';
 import { many, sites } from './counted.ts';
 import { maps } from './maps.ts';
 import { numbers } from './numbers.ts';
@@ -92,6 +92,8 @@ Examples:
   $ eavewell columns islands --accept    keep what is proposed in columns.json
   $ eavewell columns islands --set 'roofs.csv:Roof length=length_m:ft'
   $ eavewell columns islands --set 'rain/*.csv:Day=date:dmy'
+  $ eavewell columns i.xlsx --set 'Rain data=rain'
+  $ eavewell columns i.xlsx --set 'Rain data:Precip=rain_mm:in'
 
 Units: ft, in, cm, mm for m; ft2 for m2; in, cm, tenths for mm; m3, usgal,
 impgal for L; percent for fraction. Dates: dmy, mdy, ymd.`,
@@ -194,18 +196,18 @@ const design = {
   litres: (value: number) =>
     `Drinking and cooking: ${numbers.quantity(value, 'L_per_person_per_day')} unless demand.csv says otherwise`,
   matchingUsed: (count: number) =>
-    `A saved matching of headers is used for ${many(count, 'file', 'files')} (columns.json); "eavewell columns" shows it`,
+    `A saved matching of headers is used for ${many(count, 'file', 'files')}; "eavewell columns" shows it`,
   who: (name: string, id: string, people: string) => `${name} (${id}), ${people}`,
   peopleNotKnown: 'people not known',
   inDesignYear: (people: number) => `, ${numbers.quantity(people, 'number')} in the design year`,
   dryDays: (days: number, range: Range) => `${numbers.dryDaysAYear(days)}, ${numbers.likely(range)}`,
   longestRun: (days: number, from: string) => `longest dry run ${numbers.days(days)} from ${from}`,
-  seeOne: (folder: string, id: string) => `See one: eavewell design ${folder} --site ${id}`,
+  seeOne: (folder: string, id: string) => `See one: eavewell design ${typed(folder)} --site ${id}`,
   allHold: 'Every site holds.',
   moreSites: (count: number) =>
     `And ${numbers.quantity(count, 'number')} more; the most people-days without water came first. --out DIR writes them all into verdicts.csv.`,
   noSites: 'There is no site to judge.',
-  seeProblems: (folder: string) => `What is wrong in the tables: eavewell check ${folder}`,
+  seeProblems: (folder: string) => `What is wrong in the tables: eavewell check ${typed(folder)}`,
   notJudgedYet: 'Roof, gutter, treatment unit and tap are not judged yet.',
   range: (fraction: number) =>
     `"likely": ${numbers.percent(fraction)} of records drawn again from these years; the truth lies outside more often, most of all with few years`,

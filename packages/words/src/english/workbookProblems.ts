@@ -53,6 +53,12 @@ const meant = (t: Told, otherwise: string): string => {
   return likely === '(empty)' ? otherwise : `Did you mean ${likely}? ${otherwise}`;
 };
 
+/** The columns a sheet cannot do without. */
+const columnsAtLeast = (t: Told): string => {
+  const columns = t.list('columns');
+  return columns.length === 0 ? '' : `, with the columns ${columns.join(', ')} at least`;
+};
+
 const book = {
   'workbook.not_a_workbook': (t) =>
     say(
@@ -113,13 +119,23 @@ const sheet = {
   'sheet.missing': (t) =>
     say(
       `The workbook has no sheet ${t.text('expected')}.`,
-      meant(t, 'Add it, or call it so, letter for letter; its columns are in docs/tables.md.'),
+      meant(t, `Add it${columnsAtLeast(t)} (docs/tables.md), or let "eavewell columns" match one you have.`),
     ),
   'sheet.unknown': (t) => say(`The sheet ${name(t)} is not one of the tables.`, 'It was left alone; it may stay.'),
   'sheet.misnamed': (t) =>
     say(
       `The sheet ${name(t)} is not used: it is nearly called as the table ${t.text('likely')}.`,
-      `If it is that table, call it ${t.text('likely')}, letter for letter.`,
+      `If it is that table, call it ${t.text('likely')}, letter for letter, or let "eavewell columns" match it.`,
+    ),
+  'sheet.matched': (t) =>
+    say(
+      `The sheet ${name(t)} was read as ${t.text('expected')}, as it was accepted.`,
+      'Nothing to do, if it is right; "eavewell columns" shows it.',
+    ),
+  'sheet.not_there': (t) =>
+    say(
+      `The saved matching names the sheet ${name(t)}, which is not in the workbook.`,
+      meant(t, 'Run "eavewell columns" again, or take it out.'),
     ),
   'sheet.twice': (t) =>
     say(
@@ -187,7 +203,7 @@ const column = {
   'column.date_order_unknown': (t) =>
     say(
       `Nothing in the column shows whether the day or the month comes first: ${name(t)} is ${t.list('readings').join(' or ')}.`,
-      'Write the days year-month-day, or give the column a date format. None of them was used.',
+      'Say it with "eavewell columns", write the days year-month-day, or give the column a date format. None was used.',
     ),
   'column.dates_swapped': (t) =>
     say(
