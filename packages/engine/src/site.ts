@@ -144,6 +144,8 @@ export interface SiteSizes {
   readonly hasTank: boolean;
   /** What tanks of these sizes would do here, smallest first. */
   verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
+  /** Days of a judged year on which water comes from the second source, with a tank of so many litres. */
+  sourceDays_per_year(tankVolume_L: number): number;
 }
 
 /**
@@ -188,6 +190,7 @@ function groupSizes(
     get hasTank() {
       return reader.hasTank();
     },
+    sourceDays_per_year: (volume_L) => fromSecondSource(balance, volume_L, rain.years, rules).days / rain.judgedYears,
     verdictsAt: (sizes) => {
       const found = reader.verdictsAt(sizes);
       if (alone === null) return found;
