@@ -14,7 +14,7 @@ import { type Body, everyWay, type Way } from './everyWay.ts';
 import { madeProgramme, twoTanks } from './madeSites.ts';
 
 const isSoak = process.env['EAVEWELL_SOAK'] !== undefined;
-const programmes = 160;
+const programmes = isSoak ? 160 : 110;
 const upTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 /** A dozen as they come, and some that two changes mend, one to each tank. */
 const programmesOfTwo = isSoak ? upTo(160) : [...upTo(12), 31, 36, 49, 50, 79, 82, 110];
@@ -65,12 +65,13 @@ function told(judged: readonly Judged[]): readonly Judged[] {
     }
     return found;
   };
-  const singles = kept(judged.filter((one) => one.kinds.length === 1)).sort((a, b) => before(a, b));
   const holdingAll = judged.filter((one) => one.cut === 0 && one.design.verdict === 'holds');
-  const keeping = [...singles, ...kept(judged.filter((one) => one.kinds.length === 2))].some(
-    (one) => one.cut === 0 && one.design.verdict === 'holds',
-  );
+  // Nobody is sent away where something makes it hold for all; nothing is cut by a pair where something keeps what was promised.
   const staying = holdingAll.some((one) => one.others === 0);
+  const keeping = holdingAll.length > 0;
+  const singles = kept(judged.filter((one) => one.kinds.length === 1 && !(staying && one.others > 0))).sort((a, b) =>
+    before(a, b),
+  );
   const pairs = kept(
     judged.filter((one) => one.kinds.length === 2 && !(keeping && one.cut > 0) && !(staying && one.others > 0)),
   );
@@ -107,14 +108,17 @@ describe('remedies against judging every change and every pair the long way roun
       return { letter, volume_L: storage.tankVolume_L };
     });
     const isDone = new Set<string>();
+    let isKept = false;
     const judged = everyWay(facts, bodies)
+      .sort((a, b) => Number(a.others > 0) - Number(b.others > 0))
       .flatMap((way): Judged[] => {
         const isOfWhole = way.others > 0 || way.source > 0;
         if (isOfWhole && now.verdict !== 'short') return [];
-        // Fewer people never make a site worse: once so few hold, fewer still ask for more.
-        if (way.others > 0 && isDone.has(way.series)) return [];
+        // Nobody is sent away where something makes it hold for all. Once so few people hold, fewer still ask for more.
+        if (way.others > 0 && (isKept || isDone.has(way.series))) return [];
         const design = designOf(way.site, ready);
         if (way.others > 0 && design.verdict === 'holds') isDone.add(way.series);
+        if (way.others === 0 && way.cut === 0 && design.verdict === 'holds') isKept = true;
         return [{ ...way, design }];
       })
       .filter(({ design }) => design.verdict === 'holds' || (design.verdict === 'tight' && now.verdict === 'short'));

@@ -1,11 +1,11 @@
-import { type DesignSettings, type GaugeFinding, type SiteFacts, type Verdict, worstVerdict } from '../kernel/index.ts';
+import type { DesignSettings, GaugeFinding, SiteFacts } from '../kernel/index.ts';
 import { type Programme, type SiteSizes, siteSizes } from '../site.ts';
 import { compareStorages, type SizeVerdict } from '../water/storage/index.ts';
 import { changedSite } from './changedSite.ts';
 import { changeKinds, type RemedyChange, type RoofChange, type SiteChange, type TankChange } from './changes.ts';
 import { remedyCost } from './cost.ts';
 import type { Market } from './market.ts';
-import type { Remedy } from './remedy.ts';
+import { compareRemedies, type Remedy } from './remedy.ts';
 
 /** Everything a site's remedies are looked for with. */
 export interface RemedyCase {
@@ -32,6 +32,9 @@ export interface Plan {
 
 /** No change. */
 export const asItIs: Plan = { placed: [], ofSite: null, cut_count: 0 };
+
+/** What stands for the judgement of a plan that is only compared. */
+const unjudged = { verdict: 'holds', dryDays_per_year: 0, goodYears: 0, sourceDays_per_year: null } as const;
 
 /** One body of water under changes to its roofs and the whole site, and the verdicts read off its curve so far, by volume [L]. */
 interface Chain {
@@ -82,11 +85,20 @@ export class Chains {
     });
   }
 
-  /** What the whole site becomes; null where a change has nothing to change. */
-  verdictOf(plan: Plan): Verdict | null {
-    const groups = this.groups.map(({ tankIds }) => tankIds[0]!);
-    const [asked] = this.#ask([plan], groups);
-    return asked ? worstVerdict(asked.map((one) => found(one).verdict)) : null;
+  /** Does the whole site get this verdict with these changes, or a better one? Asked of many plans once, so nothing of it is kept. */
+  isAtLeast(verdict: 'holds' | 'tight', plan: Plan): boolean {
+    const { site, gauge, programme } = this.#given;
+    const changed = changedSite(site, changesOf(plan), programme.settings);
+    if (changed === null) return false;
+    return siteSizes(changed.site, gauge, programme).every(({ tankVolume_L, verdictAt, meetsAt }) =>
+      verdict === 'holds' ? verdictAt(tankVolume_L) === 'holds' : meetsAt(tankVolume_L),
+    );
+  }
+
+  /** Could a plan come before this remedy, which holds, were it to hold itself? Nothing is run for that. */
+  couldPrecede(plan: Plan, first: Remedy): boolean {
+    const asked = this.#asAsked(plan);
+    return asked !== null && compareRemedies({ ...asked, ...unjudged }, first) < 0;
   }
 
   /** Would one body of water hold with any of these plans, whatever becomes of the others? */
@@ -116,7 +128,7 @@ export class Chains {
   }
 
   /** The plan as a remedy, by its worst body of water; null where the site would still be short. */
-  #remedy({ placed, ofSite, cut_count }: Plan, asked: readonly Asked[]): Remedy | null {
+  #remedy(plan: Plan, asked: readonly Asked[]): Remedy | null {
     const [worst] = asked
       .map((one) => {
         const { point, verdict } = found(one);
@@ -124,19 +136,29 @@ export class Chains {
       })
       .sort(compareStorages);
     if (worst === undefined || (worst.verdict !== 'holds' && worst.verdict !== 'tight')) return null;
-    const changes: RemedyChange[] = inOrder(placed.map(({ change }) => change));
-    if (ofSite !== null) changes.push(ofSite);
-    const { site, programme, market } = this.#given;
-    const changed = changedSite(site, changes, programme.settings);
     return {
-      changes,
+      ...this.#asAsked(plan)!,
       verdict: worst.verdict,
-      promiseCut_count: cut_count,
-      tankVolume_L: asked.reduce((sum, { volume_L }) => sum + volume_L, 0),
       dryDays_per_year: worst.dryDays_per_year,
       goodYears: worst.goodYears,
-      sourceDays_per_year: ofSite?.kind === 'secondSource' ? mostSourceDays(asked) : null,
-      cost: remedyCost(changed!.toBuy, market),
+      sourceDays_per_year: plan.ofSite?.kind === 'secondSource' ? mostSourceDays(asked) : null,
+    };
+  }
+
+  /** What a plan asks for, whatever becomes of the site; null where a change has nothing to change. */
+  #asAsked(plan: Plan): Pick<Remedy, 'changes' | 'promiseCut_count' | 'tankVolume_L' | 'cost'> | null {
+    const changes = changesOf(plan);
+    const { site, programme, market } = this.#given;
+    const changed = changedSite(site, changes, programme.settings);
+    if (changed === null) return null;
+    return {
+      changes,
+      promiseCut_count: plan.cut_count,
+      tankVolume_L: this.groups.reduce(
+        (sum, { tankIds, tankVolume_L }) => sum + volumeWith(tanksOf(tankIds[0]!, plan), tankVolume_L),
+        0,
+      ),
+      cost: remedyCost(changed.toBuy, market),
     };
   }
 
@@ -173,6 +195,11 @@ function isOfRoof(change: RoofChange | TankChange): change is RoofChange {
 
 function tanksOf(group: string, { placed }: Plan): readonly TankChange[] {
   return placed.flatMap((one) => (one.group === group && !isOfRoof(one.change) ? [one.change] : []));
+}
+
+function changesOf({ placed, ofSite }: Plan): readonly RemedyChange[] {
+  const changes: RemedyChange[] = inOrder(placed.map(({ change }) => change));
+  return ofSite === null ? changes : [...changes, ofSite];
 }
 
 /** The way of the water down; changes of one kind stay in their order. */

@@ -25,32 +25,46 @@ export function tooFewToStay(all_people: number): number {
   return Math.ceil(all_people * stayingLeast_fraction) - 1;
 }
 
+/** What number of people is looked for. */
+interface Sought {
+  readonly verdict: PeopleCarried['verdict'];
+  /** Those of the design year. */
+  readonly all_people: number;
+  /** Of no use are those who are not more than these. */
+  readonly over_people: number;
+  /** Known to be too many; at most all of them. */
+  readonly tooMany_people: number;
+}
+
 /**
  * How many of its people does a site carry with these changes? The greatest number with which it has the verdict, or a better one. The
  * others need water from a site of their own.
  *
  * @param chains - the site
  * @param placed - changes to it, none or one
- * @param verdict - holds or tight
- * @param all_people - those of the design year [person], whole
- * @param over_people - fewer than one more than these are of no use [person], whole
- * @returns people carried [person], whole; null where they are not more than over_people, or everybody is
+ * @param sought - the verdict, and between which numbers of people it is looked for [person], whole
+ * @returns people carried [person], whole; null where they are not more than over_people
  * @law with one person more the site does not have the verdict; fewer people never make a site worse
- * @definition ours: docs/decisions/0099-people-split-and-second-source.md; found by halving, since demand rises with people
+ * @definition ours: docs/decisions/0099-people-split-and-second-source.md; found from the top in growing steps, then by halving, since
+ *   demand rises with people
  */
 export function mostCarried(
   chains: Chains,
   placed: readonly Placed[],
-  verdict: PeopleCarried['verdict'],
-  all_people: number,
-  over_people: number,
+  { verdict, all_people, over_people, tooMany_people }: Sought,
 ): number | null {
-  const isCarried = (people: number) => {
-    const found = chains.verdictOf(splitPlan(placed, people, all_people));
-    return found === 'holds' || found === verdict;
-  };
-  let [carried, tooMany] = [over_people + 1, all_people];
-  if (carried >= tooMany || !isCarried(carried)) return null;
+  const isCarried = (people: number) => chains.isAtLeast(verdict, splitPlan(placed, people, all_people));
+  let tooMany = tooMany_people;
+  let carried = over_people;
+  for (let step = Math.ceil(tooMany / firstStep_count); tooMany - over_people > 1; step *= 2) {
+    const fewer = Math.max(over_people + 1, tooMany - step);
+    if (isCarried(fewer)) {
+      carried = fewer;
+      break;
+    }
+    tooMany = fewer;
+  }
+  if (carried === over_people) return null;
   while (tooMany - carried > 1) {
     const middle = Math.floor((carried + tooMany) / 2);
     if (isCarried(middle)) carried = middle;
@@ -58,3 +72,6 @@ export function mostCarried(
   }
   return carried;
 }
+
+/** The first step down is this part of the people. */
+const firstStep_count = 16;

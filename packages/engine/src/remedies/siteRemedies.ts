@@ -14,15 +14,16 @@ import { gutterSteps_fraction } from './constants.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
 import type { PeopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
-import { compareRemedies, kindsOf, othersOf, type Remedy } from './remedy.ts';
+import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 import {
   carriedAsItStands,
   type Ladder,
   openToWholeSite,
   sourcePairs,
+  sourcePlans,
   splitPairs,
+  splitPlans,
   type WholeSite,
-  wholeSitePlans,
 } from './wholeSite.ts';
 
 /** Why no change, and no two, make a site hold. */
@@ -43,13 +44,15 @@ export interface SiteRemedies {
   /** Null where one of them makes it hold. */
   readonly notMended: NotMendedReason | null;
   readonly leaveIt: LeaveIt | null;
-  /** Told where more than half would have to go, so that it is no remedy; else null, as where the site is not short or carries nobody. */
+  /**
+   * Told of a site that is short and that nothing makes hold for everybody, where more than half would have to go, so that it is no
+   * remedy; else null, as where it carries nobody.
+   */
   readonly peopleCarried: PeopleCarried | null;
 }
 
 /** What may be done to the whole site. */
 interface ForAll extends WholeSite {
-  readonly plans: readonly Plan[];
   /** Cuts of the litres, the mildest first. */
   readonly litres: readonly Plan[];
 }
@@ -90,9 +93,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
     (change, index): Plan => ({ placed: [], ofSite: change, cut_count: index + 1 }),
   );
   const whole = openToWholeSite(design, given.site);
-  const carried = carriedAsItStands(chains, whole);
-  const forAll = { ...whole, plans: wholeSitePlans(whole, carried), litres };
-  const remedies = ranked(chains, open, forAll, isBetter);
+  const { remedies, carried } = ranked(chains, open, { ...whole, litres }, isBetter);
   const isSplitTold = remedies.some(({ changes }) => changes[0]!.kind === 'people');
   // A second source is no such cap: a site that leans on one holds once it holds without it.
   const cap = wanting.find(({ cappedBy }) => cappedBy !== null && cappedBy !== 'site.second_source')?.cappedBy ?? null;
@@ -148,41 +149,50 @@ function openChanges(
   });
 }
 
-function ranked(
-  chains: Chains,
-  open: readonly Open[],
-  forAll: ForAll,
-  isBetter: (remedy: Remedy) => boolean,
-): readonly Remedy[] {
-  const best = (found: readonly Remedy[]) => bestOfEachKind(found.filter(isBetter));
-  const cuts = (placed: readonly Placed[]) =>
-    best(
-      upToHolds(forAll.litres, (step) =>
-        chains.judged(placed.length === 0 ? [step] : placed.map((one) => ({ ...step, placed: [one] }))),
-      ),
-    );
-  const ofKind = (kind: keyof Open) => open.flatMap((group) => group[kind]);
-  const single = kindsAtTank.flatMap(ofKind).map((one): Plan => ({ ...asItIs, placed: [one] }));
-  const singles = [...best(chains.judged([...single, ...forAll.plans])), ...cuts([])].sort(compareRemedies);
-  const pairs = [...best(chains.judged(pairsOf(open)))];
-  const isHeld = (isMeant: (one: Remedy) => boolean) =>
-    [...singles, ...pairs].some((one) => one.verdict === 'holds' && one.promiseCut_count === 0 && isMeant(one));
-  const isKept = isHeld((one) => othersOf(one) === 0);
-  pairs.push(...best(chains.judged(sourcePairs(kindsAtTank.flatMap(ofKind), forAll, singles[0]))));
-  if (!isKept) pairs.push(...best(chains.judged(splitPairs(chains, open.flatMap(laddersOf), forAll, singles[0]))));
-  if (!isHeld(() => true))
-    pairs.push(
-      ...kindsAtTank.flatMap((kind) => {
-        const placed = ofKind(kind);
-        return placed.length === 0 ? [] : cuts(placed);
-      }),
-    );
-  return [...singles, ...pairsToTell(singles, pairs)].sort(compareRemedies);
+/** What was found for a site. */
+interface Found {
+  readonly remedies: readonly Remedy[];
+  /** How many people it carries as it stands, `holds` first; none where that is not asked. */
+  readonly carried: readonly PeopleCarried[];
 }
 
-/** Tanks of one kind, the largest last; every other change by itself. */
+function ranked(chains: Chains, open: readonly Open[], forAll: ForAll, isBetter: (remedy: Remedy) => boolean): Found {
+  const best = (plans: readonly Plan[]) => bestOfEachKind(chains.judged(plans).filter(isBetter));
+  const cuts = (placed: readonly Placed[]) => {
+    const plansOf = (step: Plan) => (placed.length === 0 ? [step] : placed.map((one) => ({ ...step, placed: [one] })));
+    return bestOfEachKind(upToHolds(forAll.litres, (step) => chains.judged(plansOf(step))).filter(isBetter));
+  };
+  const ofKind = (kind: keyof Open) => open.flatMap((group) => group[kind]);
+  const placed = kindsAtTank.flatMap(ofKind);
+  const single = placed.map((one): Plan => ({ ...asItIs, placed: [one] }));
+  const singles = [...best([...single, ...sourcePlans(forAll)]), ...cuts([])].sort(compareRemedies);
+  const pairs = [...best(pairsWorthJudging(chains, open, singles[0]))];
+  const isKept = () => [...singles, ...pairs].some((one) => one.verdict === 'holds' && one.promiseCut_count === 0);
+  const isHeldByAll = isKept();
+  const carried = isHeldByAll ? [] : carriedAsItStands(chains, forAll);
+  singles.push(...best(splitPlans(forAll, carried)));
+  singles.sort(compareRemedies);
+  pairs.push(...best(sourcePairs(placed, forAll, singles[0])));
+  if (!isHeldByAll) pairs.push(...best(splitPairs(chains, open.flatMap(laddersOf), forAll, singles[0])));
+  if (!isKept())
+    pairs.push(
+      ...kindsAtTank.flatMap((kind) => {
+        const some = ofKind(kind);
+        return some.length === 0 ? [] : cuts(some);
+      }),
+    );
+  return { remedies: [...singles, ...pairsToTell(singles, pairs)].sort(compareRemedies), carried };
+}
+
+/** Where a single change holds, a pair is told only before it: most pairs cost more, and need no run. */
+function pairsWorthJudging(chains: Chains, open: readonly Open[], first: Remedy | undefined): readonly Plan[] {
+  const pairs = pairsOf(open);
+  return first?.verdict === 'holds' ? pairs.filter((pair) => chains.couldPrecede(pair, first)) : pairs;
+}
+
+/** Changes of one kind, the one that does most last. */
 function laddersOf({ secondTank, largerTank, gutter, firstFlush }: Open): readonly Ladder[] {
-  return [secondTank, largerTank, ...[...gutter, ...firstFlush].map((one) => [one])];
+  return [secondTank, largerTank, gutter, firstFlush];
 }
 
 /** Two changes to one body of water, or one to each of two. */

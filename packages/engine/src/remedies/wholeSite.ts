@@ -40,20 +40,50 @@ export function openToWholeSite({ verdict, design_people }: SiteDesign, site: Si
  */
 export function carriedAsItStands(chains: Chains, { all_people }: WholeSite): readonly PeopleCarried[] {
   if (all_people === null) return [];
+  return carriedBy(chains, [], all_people, { holds: 0, tight: 0 });
+}
+
+/** Numbers of people that are of no use, and any fewer, for each verdict; null: any number. */
+type OfNoUse = Readonly<Record<PeopleCarried['verdict'], number | null>>;
+
+/** The most people with which it holds, and with which it is tight where that is more; each only where it is of use. */
+function carriedBy(
+  chains: Chains,
+  placed: readonly Placed[],
+  all_people: number,
+  noUse: OfNoUse,
+): readonly PeopleCarried[] {
+  const sought = { all_people, tooMany_people: all_people };
+  const least = Math.min(noUse.holds ?? all_people, noUse.tight ?? all_people);
+  // What is tight is known without drawing the years again, and no more than that can hold.
+  const tight = mostCarried(chains, placed, { ...sought, verdict: 'tight', over_people: least });
+  if (tight === null) return [];
+  const among = {
+    ...sought,
+    tooMany_people: tight + 1,
+    verdict: 'holds',
+    over_people: noUse.holds ?? all_people,
+  } as const;
+  const holds = mostCarried(chains, placed, among);
   const found: PeopleCarried[] = [];
-  for (const verdict of ['holds', 'tight'] as const) {
-    const carried_people = mostCarried(chains, [], verdict, all_people, found[0]?.carried_people ?? 0);
-    if (carried_people !== null) found.push({ verdict, carried_people, others_people: all_people - carried_people });
-  }
+  const tell = (verdict: PeopleCarried['verdict'], carried_people: number) => {
+    found.push({ verdict, carried_people, others_people: all_people - carried_people });
+  };
+  if (holds !== null) tell('holds', holds);
+  if (tight > Math.max(noUse.tight ?? all_people, holds ?? 0)) tell('tight', tight);
   return found;
 }
 
-/** The single changes to the whole site: those who are too many go, where at least half may stay; and the second source. */
-export function wholeSitePlans({ source, all_people }: WholeSite, carried: readonly PeopleCarried[]): readonly Plan[] {
-  const splits = carried
+/** Those who are too many go, where at least half may stay. */
+export function splitPlans({ all_people }: WholeSite, carried: readonly PeopleCarried[]): readonly Plan[] {
+  return carried
     .filter(({ carried_people }) => carried_people > tooFewToStay(all_people!))
     .map(({ carried_people }) => splitPlan([], carried_people, all_people!));
-  return source === null ? splits : [...splits, { ...asItIs, ofSite: source }];
+}
+
+/** The second source, by itself. */
+export function sourcePlans({ source }: WholeSite): readonly Plan[] {
+  return source === null ? [] : [{ ...asItIs, ofSite: source }];
 }
 
 /**
@@ -65,7 +95,7 @@ export function wholeSitePlans({ source, all_people }: WholeSite, carried: reado
  * @param whole - people of the design year [person]
  * @param first - the single change that is told first, if there is any
  * @returns pairs of a change and a split
- * @law a larger tank never carries fewer people
+ * @law a larger tank, or more gutter, never carries fewer people
  * @definition ours
  */
 export function splitPairs(
@@ -75,19 +105,14 @@ export function splitPairs(
   first: Remedy | undefined,
 ): readonly Plan[] {
   if (all_people === null) return [];
+  const noUse = { holds: mostOfNoUse('holds', all_people, first), tight: mostOfNoUse('tight', all_people, first) };
+  if (noUse.holds === null && noUse.tight === null) return [];
   return ladders.flatMap((ladder) => {
     const last = ladder.at(-1);
     if (last === undefined) return [];
-    const plans: Plan[] = [];
-    let carried = 0;
-    for (const verdict of ['holds', 'tight'] as const) {
-      const over = mostOfNoUse(verdict, all_people, first);
-      const found = over === null ? null : mostCarried(chains, [last], verdict, all_people, Math.max(over, carried));
-      if (found === null) continue;
-      carried = found;
-      plans.push(...ladder.map((rung) => splitPlan([rung], found, all_people)));
-    }
-    return plans;
+    return carriedBy(chains, [last], all_people, noUse).flatMap(({ carried_people }) =>
+      ladder.map((rung) => splitPlan([rung], carried_people, all_people)),
+    );
   });
 }
 
