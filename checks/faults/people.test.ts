@@ -286,10 +286,10 @@ describe('growth and households', () => {
 const fallingBack: Readonly<Record<string, string>> = {
   ...good,
   'sites.csv': [
-    'siteId,name,people,gaugeId,secondSourceId',
-    'S001,Upper Tarn,120,G-east,',
-    'S002,Lower Tarn,85,G-east,ford',
-    'S003,Ferry Stones,240,G-west,',
+    'siteId,name,people,gaugeId,secondSourceId,nearSecondSource',
+    'S001,Upper Tarn,120,G-east,,ford',
+    'S002,Lower Tarn,85,G-east,ford,',
+    'S003,Ferry Stones,240,G-west,,',
     '',
   ].join('\n'),
   'secondSources.csv': [
@@ -311,15 +311,30 @@ describe('second sources', () => {
       turbidity_NTU: 40,
     };
     expect(read.facts.sites.map(({ secondSource }) => secondSource)).toEqual([null, ford, null]);
+    expect(read.facts.sites.map(({ nearSecondSource }) => nearSecondSource)).toEqual([ford, null, null]);
   });
 
   const faults: readonly Fault[] = [
     {
       fault: 'a source that is not there',
-      files: () => changedIn(fallingBack, 'sites.csv', ',ford', ',fjord'),
+      files: () => changedIn(fallingBack, 'sites.csv', '85,G-east,ford', '85,G-east,fjord'),
       problems: ['link.unknown_second_source blocker @ sites.csv 3 secondSourceId = "fjord"'],
       notUsed: ['sites.csv 3 secondSourceId link.unknown_second_source'],
       inDoubt: ['S002'],
+    },
+    {
+      fault: 'a source near by that is not there: the site is judged without it',
+      files: () => changedIn(fallingBack, 'sites.csv', ',,ford', ',,fjord'),
+      problems: ['link.unknown_near_source warning @ sites.csv 2 nearSecondSource = "fjord"'],
+      notUsed: ['sites.csv 2 nearSecondSource link.unknown_near_source'],
+      inDoubt: [],
+    },
+    {
+      fault: 'a source that is near by and in use',
+      files: () => changedIn(fallingBack, 'sites.csv', ',ford,', ',ford,ford'),
+      problems: ['link.near_source_in_use note @ sites.csv 3 nearSecondSource = "ford"'],
+      notUsed: [],
+      inDoubt: [],
     },
     {
       fault: 'a kind of source nobody knows',

@@ -7,6 +7,12 @@ export interface Way {
   /** [currency, amount] of what is bought; null where something has no price. */
   readonly cost: { readonly amount: number; readonly currency: string } | null;
   readonly cut: number;
+  /** People sent to a site of their own, 0 where everybody stays. */
+  readonly others: number;
+  /** 1 where the source near by is declared. */
+  readonly source: number;
+  /** Ways that differ only in how many people go share one. */
+  readonly series: string;
   readonly gutter: number;
   readonly names: string;
   /** To which body of water each change is made. */
@@ -109,7 +115,7 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
   for (const dones of together(bodies, tanks))
     for (const [cut, litres] of demands.entries()) {
       const count = dones.reduce((sum, done) => sum + done.count, Number(cut > 0));
-      if (count < 1 || count > 2) continue;
+      if (count > 2) continue;
       let { roofs, tanks: stand } = site;
       const bought: (readonly [number | null, string])[] = [];
       const metres: (number | null)[] = [];
@@ -182,18 +188,39 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
         ...set.map(([kind, { partId }]) => ({ kind, partId, at: body.letter })),
       ]);
       named.sort((a, b) => kinds.indexOf(a.kind) - kinds.indexOf(b.kind));
-      ways.push({
+      const one = {
         kinds: [...named.map(({ kind }) => kind), ...(cut > 0 ? ['litres'] : [])],
         site: { ...site, roofs, tanks: stand, demand },
         cost: money(bought),
         cut,
+        others: 0,
+        source: 0,
+        series: JSON.stringify([dones, cut]),
         gutter: dones.reduce((sum, { gutter }) => sum + (gutter ?? 0), 0),
         names: named.map(({ partId }) => partId).join(' '),
         places: named.map(({ at }) => at).join(' '),
-      });
+      };
+      if (count > 0) ways.push(one);
+      if (count < 2 && cut === 0) ways.push(...wholeSiteWays(facts, one, bought));
     }
   return ways;
 }
 
 /** The way of the water down. */
-const kinds = ['gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres'];
+const kinds = ['gutter', 'firstFlush', 'secondTank', 'largerTank', 'secondSource', 'people', 'litres'];
+
+/** One way with the source near by declared, and with one, two, … people sent elsewhere, up to half of them. */
+function wholeSiteWays(facts: ProgrammeFacts, way: Way, bought: Bought): Way[] {
+  const { site } = way;
+  const near = site.secondSource === null ? site.nearSecondSource : null;
+  const kit = facts.parts.find((part) => part.kind === 'site');
+  const price = facts.prices.find((one) => one.partId === kit?.partId);
+  const cost = money([...bought, [price?.amount ?? null, price?.currency ?? '']]);
+  const splits = Array.from({ length: Math.floor(site.people! / 2) }, (_, index): Way => {
+    const others = index + 1;
+    return { ...way, kinds: [...way.kinds, 'people'], site: { ...site, people: site.people! - others }, others, cost };
+  });
+  if (near === null) return splits;
+  const withSource = { ...site, secondSource: near };
+  return [...splits, { ...way, kinds: [...way.kinds, 'secondSource'], site: withSource, source: 1, cost: null }];
+}

@@ -92,7 +92,8 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     siteClass: null,
     target: null,
     presence: null,
-    secondSource: null,
+    secondSource: seed % 16 === 6 ? pond(seed) : null,
+    nearSecondSource: seed % 2 === 0 ? pond(seed + 1) : null,
     latitude_deg: null,
     longitude_deg: null,
     people,
@@ -109,6 +110,16 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     demand: one([], [drinking], [drinking, cooking, washing], [drinking, washing]),
     doubts: [],
   };
+}
+
+/** A source that gives water in some months: half the year, three, or all of it. */
+function pond(seed: number) {
+  const months = [
+    [6, 7, 8],
+    [1, 2, 3, 4, 5, 6],
+    [1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12],
+  ][seed % 3]!;
+  return { secondSourceId: `pond${seed}`, name: 'Pond', kind: 'pond', months, turbidity_NTU: null } as const;
 }
 
 /**
@@ -172,6 +183,7 @@ function madeCatalogue(seed: number, people: number): Pick<ProgrammeFacts, 'part
       part('gutter-a', 'gutter', null, 4),
       part('gutter-b', 'gutter', null, 3),
       part('flush', 'diverter', null, 2),
+      ...(seed % 4 < 2 ? [part('kit', 'site', null, null)] : []),
     ],
     prices: [
       price('small', 150),
@@ -180,6 +192,7 @@ function madeCatalogue(seed: number, people: number): Pick<ProgrammeFacts, 'part
       price('gutter-a', 25),
       price('gutter-b', 17),
       ...(seed % 3 === 0 ? [] : [price('flush', 60)]),
+      ...(seed % 4 === 0 ? [price('kit', 2400)] : []),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import {
   designSites,
+  othersOf,
   type ProgrammeFacts,
   type ReadyProgramme,
   readyProgramme,
@@ -13,7 +14,7 @@ import { type Body, everyWay, type Way } from './everyWay.ts';
 import { madeProgramme, twoTanks } from './madeSites.ts';
 
 const isSoak = process.env['EAVEWELL_SOAK'] !== undefined;
-const programmes = 160;
+const programmes = isSoak ? 160 : 110;
 const upTo = (count: number) => Array.from({ length: count }, (_, index) => index + 1);
 /** A dozen as they come, and some that two changes mend, one to each tank. */
 const programmesOfTwo = isSoak ? upTo(160) : [...upTo(12), 31, 36, 49, 50, 79, 82, 110];
@@ -34,6 +35,8 @@ function before(a: Judged, b: Judged, withVerdict = true): number {
   const steps = [
     withVerdict ? holds(a) - holds(b) : 0,
     a.cut - b.cut,
+    a.source - b.source,
+    a.others - b.others,
     known(a) - known(b),
     a.cost && b.cost && a.cost.amount > 0 && b.cost.amount > 0
       ? Number(a.cost.currency > b.cost.currency) - Number(a.cost.currency < b.cost.currency)
@@ -62,9 +65,16 @@ function told(judged: readonly Judged[]): readonly Judged[] {
     }
     return found;
   };
-  const singles = kept(judged.filter((one) => one.kinds.length === 1)).sort((a, b) => before(a, b));
-  const keeping = judged.some((one) => one.cut === 0 && one.design.verdict === 'holds');
-  const pairs = kept(judged.filter((one) => one.kinds.length === 2 && !(keeping && one.cut > 0)));
+  const holdingAll = judged.filter((one) => one.cut === 0 && one.design.verdict === 'holds');
+  // Nobody is sent away where something makes it hold for all; nothing is cut by a pair where something keeps what was promised.
+  const staying = holdingAll.some((one) => one.others === 0);
+  const keeping = holdingAll.length > 0;
+  const singles = kept(judged.filter((one) => one.kinds.length === 1 && !(staying && one.others > 0))).sort((a, b) =>
+    before(a, b),
+  );
+  const pairs = kept(
+    judged.filter((one) => one.kinds.length === 2 && !(keeping && one.cut > 0) && !(staying && one.others > 0)),
+  );
   const early = pairs.filter((pair) => singles.every((single) => before(pair, single) < 0));
   const holding = [...singles, ...early].filter((one) => one.design.verdict === 'holds');
   const useful = early.filter(
@@ -97,14 +107,28 @@ describe('remedies against judging every change and every pair the long way roun
       const storage = now.storages.find(({ tankIds }) => tankIds[0]!.startsWith(letter))!;
       return { letter, volume_L: storage.tankVolume_L };
     });
+    const isDone = new Set<string>();
+    let isKept = false;
     const judged = everyWay(facts, bodies)
-      .map((way): Judged => ({ ...way, design: designOf(way.site, ready) }))
+      .sort((a, b) => Number(a.others > 0) - Number(b.others > 0))
+      .flatMap((way): Judged[] => {
+        const isOfWhole = way.others > 0 || way.source > 0;
+        if (isOfWhole && now.verdict !== 'short') return [];
+        // Nobody is sent away where something makes it hold for all. Once so few people hold, fewer still ask for more.
+        if (way.others > 0 && (isKept || isDone.has(way.series))) return [];
+        const design = designOf(way.site, ready);
+        if (way.others > 0 && design.verdict === 'holds') isDone.add(way.series);
+        if (way.others === 0 && way.cut === 0 && design.verdict === 'holds') isKept = true;
+        return [{ ...way, design }];
+      })
       .filter(({ design }) => design.verdict === 'holds' || (design.verdict === 'tight' && now.verdict === 'short'));
     const wanted = told(judged).map((one) => ({
       kinds: one.kinds,
       names: one.names.trim(),
       places: one.places.trim(),
       cut: one.cut,
+      others: one.others,
+      days: one.source > 0 ? Math.max(...one.design.storages.map((found) => found.secondSource!.days_per_year)) : null,
       verdict: one.design.verdict,
       tankVolume_L: volumeOf(one),
       dryDays_per_year: one.design.storages[0]!.dryDays_per_year,
@@ -122,6 +146,8 @@ describe('remedies against judging every change and every pair the long way roun
         .join(' ')
         .trim(),
       cut: one.promiseCut_count,
+      others: othersOf(one),
+      days: one.sourceDays_per_year,
       verdict: one.verdict,
       tankVolume_L: one.tankVolume_L,
       dryDays_per_year: one.dryDays_per_year,
@@ -145,6 +171,7 @@ describe('remedies against judging every change and every pair the long way roun
     for (const kind of [
       ...['short', 'tight', 'holds', 'gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres', 'no cost'],
       ...['secondTank+secondTank', 'gutter+secondTank', 'secondTank+litres', 'gutter+litres'],
+      ...['secondSource', 'people', 'gutter+people', 'secondTank+people', 'largerTank+people'],
     ])
       expect(seen[kind], kind).toBeGreaterThan(1);
   });

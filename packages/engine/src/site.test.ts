@@ -53,6 +53,7 @@ function factsOf(
     target: null,
     presence: null,
     secondSource: null,
+    nearSecondSource: null,
     latitude_deg: null,
     longitude_deg: null,
     people: 30,

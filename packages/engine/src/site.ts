@@ -144,6 +144,12 @@ export interface SiteSizes {
   readonly hasTank: boolean;
   /** What tanks of these sizes would do here, smallest first. */
   verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
+  /** Would a tank of so many litres meet the target, whatever the doubt? Quicker than `verdictsAt` for one size. */
+  meetsAt(tankVolume_L: number): boolean;
+  /** The verdict of a tank of so many litres. Quicker than `verdictsAt` for one size. */
+  verdictAt(tankVolume_L: number): Verdict;
+  /** Days of a judged year on which water comes from the second source, with a tank of so many litres. */
+  sourceDays_per_year(tankVolume_L: number): number;
 }
 
 /**
@@ -188,6 +194,9 @@ function groupSizes(
     get hasTank() {
       return reader.hasTank();
     },
+    meetsAt: (volume_L) => reader.meetsAt(volume_L),
+    verdictAt: (volume_L) => (alone?.verdictAt(volume_L) === 'holds' ? 'holds' : reader.verdictAt(volume_L)),
+    sourceDays_per_year: (volume_L) => fromSecondSource(balance, volume_L, rain.years, rules).days / rain.judgedYears,
     verdictsAt: (sizes) => {
       const found = reader.verdictsAt(sizes);
       if (alone === null) return found;

@@ -61,6 +61,7 @@ const site = (change: Partial<SiteFacts> = {}): SiteFacts => ({
   designYear: null,
   presence: null,
   secondSource: null,
+  nearSecondSource: null,
   ration: null,
   gaugeId: 'G1',
   rainFactor: 1,

@@ -23,6 +23,8 @@ export interface RemedyWords {
   whyNoCost(reason: NoCostReason): string;
   notMended(reason: NotMendedReason): string;
   leaveIt(year: LeaveIt): string;
+  /** How often people would drink from a second source, and that it must be treated. */
+  sourceUse(days_per_year: number): string;
   /** How many people it carries as it stands. */
   peopleCarried(carried: PeopleCarried): string;
   /** The kinds of change of a remedy. */
@@ -42,5 +44,5 @@ export interface RemedyWords {
   noneMends(reason: NotMendedReason, siteIds: readonly string[]): string;
   prices(day: DayIndex | null): string;
   /** What has to be known before a kind of change is made. */
-  readonly cautions: Readonly<Record<'litres' | 'firstFlush' | 'secondTank', string>>;
+  readonly cautions: Readonly<Record<'litres' | 'firstFlush' | 'secondTank' | 'people', string>>;
 }

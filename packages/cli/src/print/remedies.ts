@@ -16,6 +16,9 @@ export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Ma
   const kinds = new Set(found.remedies.flatMap((remedy) => remedy.changes.map((change) => change.kind)));
   if (kinds.has('litres')) sheet.line(words.cautions.litres, 2, 2);
   if (kinds.has('firstFlush')) sheet.line(words.cautions.firstFlush, 2, 2);
+  const sourceDays = found.remedies.flatMap(({ sourceDays_per_year: days }) => (days === null ? [] : [days]));
+  if (sourceDays.length > 0) sheet.line(words.sourceUse(Math.max(...sourceDays)), 2, 2);
+  if (kinds.has('people')) sheet.line(words.cautions.people, 2, 2);
   if (kinds.has('secondTank')) sheet.line(words.cautions.secondTank, 2, 2);
   if (found.remedies.length > 0) sheet.line(words.prices(day), 2, 2);
   const unknown = new Set(found.remedies.flatMap(({ cost }) => (cost.reason === null ? [] : [cost.reason])));

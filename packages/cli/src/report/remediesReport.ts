@@ -38,6 +38,7 @@ function remedyReport(remedy: Remedy): RemedyReport {
     tankVolume_L: remedy.tankVolume_L,
     dryDays_per_year: remedy.dryDays_per_year,
     goodYears: remedy.goodYears,
+    sourceDays_per_year: remedy.sourceDays_per_year,
     cost: {
       amount,
       currency,

@@ -138,6 +138,8 @@ export interface SiteFacts {
   readonly presence: PresenceCalendar | null;
   /** What people fall back on when the tank is empty; null: nothing. */
   readonly secondSource: SecondSourceFacts | null;
+  /** Other water near by that they could fall back on and do not yet; null: none is known. */
+  readonly nearSecondSource: SecondSourceFacts | null;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
 }

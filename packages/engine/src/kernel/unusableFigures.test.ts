@@ -16,6 +16,7 @@ const site: SiteFacts = {
   designYear: null,
   presence: null,
   secondSource: null,
+  nearSecondSource: null,
   gaugeId: 'G',
   rainFactor: 1,
   handOverDay: 20_000,

@@ -2,10 +2,10 @@ import type { DesignSettings, GaugeFinding, SiteFacts } from '../kernel/index.ts
 import { type Programme, type SiteSizes, siteSizes } from '../site.ts';
 import { compareStorages, type SizeVerdict } from '../water/storage/index.ts';
 import { changedSite } from './changedSite.ts';
-import { changeKinds, type FewerLitres, type RemedyChange, type RoofChange, type TankChange } from './changes.ts';
+import { changeKinds, type RemedyChange, type RoofChange, type SiteChange, type TankChange } from './changes.ts';
 import { remedyCost } from './cost.ts';
 import type { Market } from './market.ts';
-import type { Remedy } from './remedy.ts';
+import { compareRemedies, type Remedy } from './remedy.ts';
 
 /** Everything a site's remedies are looked for with. */
 export interface RemedyCase {
@@ -25,14 +25,18 @@ export interface Placed {
 /** Changes made together. `cut_count` is the step down of the litres, 0 where there is none. */
 export interface Plan {
   readonly placed: readonly Placed[];
-  readonly litres: FewerLitres | null;
+  /** A change to the whole site. */
+  readonly ofSite: SiteChange | null;
   readonly cut_count: number;
 }
 
 /** No change. */
-export const asItIs: Plan = { placed: [], litres: null, cut_count: 0 };
+export const asItIs: Plan = { placed: [], ofSite: null, cut_count: 0 };
 
-/** One body of water under changes to its roofs and litres, and the verdicts read off its curve so far, by volume [L]. */
+/** What stands for the judgement of a plan that is only compared. */
+const unjudged = { verdict: 'holds', dryDays_per_year: 0, goodYears: 0, sourceDays_per_year: null } as const;
+
+/** One body of water under changes to its roofs and the whole site, and the verdicts read off its curve so far, by volume [L]. */
 interface Chain {
   readonly sizes: SiteSizes;
   readonly known: Map<number, SizeVerdict>;
@@ -81,6 +85,22 @@ export class Chains {
     });
   }
 
+  /** Does the whole site get this verdict with these changes, or a better one? Asked of many plans once, so nothing of it is kept. */
+  isAtLeast(verdict: 'holds' | 'tight', plan: Plan): boolean {
+    const { site, gauge, programme } = this.#given;
+    const changed = changedSite(site, changesOf(plan), programme.settings);
+    if (changed === null) return false;
+    return siteSizes(changed.site, gauge, programme).every(({ tankVolume_L, verdictAt, meetsAt }) =>
+      verdict === 'holds' ? verdictAt(tankVolume_L) === 'holds' : meetsAt(tankVolume_L),
+    );
+  }
+
+  /** Could a plan come before this remedy, which holds, were it to hold itself? Nothing is run for that. */
+  couldPrecede(plan: Plan, first: Remedy): boolean {
+    const asked = this.#asAsked(plan);
+    return asked !== null && compareRemedies({ ...asked, ...unjudged }, first) < 0;
+  }
+
   /** Would one body of water hold with any of these plans, whatever becomes of the others? */
   holdsAlone(group: string, plans: readonly Plan[]): boolean {
     return this.#ask(plans, [group]).some((one) => one !== null && found(one[0]!).verdict === 'holds');
@@ -108,7 +128,7 @@ export class Chains {
   }
 
   /** The plan as a remedy, by its worst body of water; null where the site would still be short. */
-  #remedy({ placed, litres, cut_count }: Plan, asked: readonly Asked[]): Remedy | null {
+  #remedy(plan: Plan, asked: readonly Asked[]): Remedy | null {
     const [worst] = asked
       .map((one) => {
         const { point, verdict } = found(one);
@@ -116,28 +136,39 @@ export class Chains {
       })
       .sort(compareStorages);
     if (worst === undefined || (worst.verdict !== 'holds' && worst.verdict !== 'tight')) return null;
-    const changes: RemedyChange[] = inOrder(placed.map(({ change }) => change));
-    if (litres !== null) changes.push(litres);
-    const { site, programme, market } = this.#given;
-    const changed = changedSite(site, changes, programme.settings);
     return {
-      changes,
+      ...this.#asAsked(plan)!,
       verdict: worst.verdict,
-      promiseCut_count: cut_count,
-      tankVolume_L: asked.reduce((sum, { volume_L }) => sum + volume_L, 0),
       dryDays_per_year: worst.dryDays_per_year,
       goodYears: worst.goodYears,
-      cost: remedyCost(changed!.toBuy, market),
+      sourceDays_per_year: plan.ofSite?.kind === 'secondSource' ? mostSourceDays(asked) : null,
     };
   }
 
-  #chain(group: string, { placed, litres }: Plan): Chain | null {
+  /** What a plan asks for, whatever becomes of the site; null where a change has nothing to change. */
+  #asAsked(plan: Plan): Pick<Remedy, 'changes' | 'promiseCut_count' | 'tankVolume_L' | 'cost'> | null {
+    const changes = changesOf(plan);
+    const { site, programme, market } = this.#given;
+    const changed = changedSite(site, changes, programme.settings);
+    if (changed === null) return null;
+    return {
+      changes,
+      promiseCut_count: plan.cut_count,
+      tankVolume_L: this.groups.reduce(
+        (sum, { tankIds, tankVolume_L }) => sum + volumeWith(tanksOf(tankIds[0]!, plan), tankVolume_L),
+        0,
+      ),
+      cost: remedyCost(changed.toBuy, market),
+    };
+  }
+
+  #chain(group: string, { placed, ofSite }: Plan): Chain | null {
     const roof = placed.flatMap((one) => (one.group === group && isOfRoof(one.change) ? [one.change] : []));
-    const key = keyOf(group, roof, litres);
+    const key = keyOf(group, roof, ofSite);
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     const { site, gauge, programme } = this.#given;
-    const changed = changedSite(site, litres === null ? roof : [...roof, litres], programme.settings);
+    const changed = changedSite(site, ofSite === null ? roof : [...roof, ofSite], programme.settings);
     const sizes = changed && siteSizes(changed.site, gauge, programme).find(({ tankIds }) => tankIds[0] === group);
     const chain = sizes ? { sizes, known: new Map<number, SizeVerdict>() } : null;
     this.#known.set(key, chain);
@@ -145,12 +176,17 @@ export class Chains {
   }
 }
 
-function keyOf(group: string, roof: readonly RoofChange[], litres: FewerLitres | null): string {
-  return JSON.stringify([group, roof, litres]);
+function keyOf(group: string, roof: readonly RoofChange[], ofSite: SiteChange | null): string {
+  return JSON.stringify([group, roof, ofSite]);
 }
 
 function found({ chain, volume_L }: Asked): SizeVerdict {
   return chain.known.get(volume_L)!;
+}
+
+/** Days a year from the second source, of the body of water that leans on it most. */
+function mostSourceDays(asked: readonly Asked[]): number {
+  return Math.max(...asked.map(({ chain, volume_L }) => chain.sizes.sourceDays_per_year(volume_L)));
 }
 
 function isOfRoof(change: RoofChange | TankChange): change is RoofChange {
@@ -159,6 +195,11 @@ function isOfRoof(change: RoofChange | TankChange): change is RoofChange {
 
 function tanksOf(group: string, { placed }: Plan): readonly TankChange[] {
   return placed.flatMap((one) => (one.group === group && !isOfRoof(one.change) ? [one.change] : []));
+}
+
+function changesOf({ placed, ofSite }: Plan): readonly RemedyChange[] {
+  const changes: RemedyChange[] = inOrder(placed.map(({ change }) => change));
+  return ofSite === null ? changes : [...changes, ofSite];
 }
 
 /** The way of the water down; changes of one kind stay in their order. */

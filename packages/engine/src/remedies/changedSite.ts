@@ -1,8 +1,8 @@
 import type { DesignSettings, RoofFacts, SiteFacts, TankFacts } from '../kernel/index.ts';
-import { purposesOf } from '../water/people/index.ts';
+import { headcount, purposesOf } from '../water/people/index.ts';
 import { tankGroups } from '../water/storage/index.ts';
 import type { RemedyChange, TankChange, Where } from './changes.ts';
-import type { ToBuy } from './cost.ts';
+import { nothingToBuy, type ToBuy } from './cost.ts';
 import { flushRoofs } from './flushRoofs.ts';
 import { gutterRoofs } from './gutterRoofs.ts';
 import { promisedLess } from './promisedLitres.ts';
@@ -20,7 +20,7 @@ export interface ChangedSite {
  * @param site - the site's facts
  * @param changes - in the order they are made: gutter before first flush, since the depth of a chamber hangs on what drains to it
  * @param settings - the programme's settings
- * @returns the changed facts and what to buy: metres of gutter [m], diverters [count]; null where a change has nothing to change
+ * @returns the changed facts and what to buy: metres of gutter [m], diverters and whole sites [count]; null where a change has nothing to change
  * @definition ours: docs/methods/remedies.md, changes
  */
 export function changedSite(
@@ -29,7 +29,7 @@ export function changedSite(
   settings: DesignSettings,
 ): ChangedSite | null {
   let changed = site;
-  let toBuy: ToBuy = { partIds: [], gutter_m: [], diverters_count: 0 };
+  let toBuy = nothingToBuy;
   for (const change of changes) {
     switch (change.kind) {
       case 'secondTank':
@@ -55,9 +55,24 @@ export function changedSite(
       case 'litres':
         changed = { ...changed, demand: promisedLess(purposesOf(changed, settings), change) };
         break;
+      case 'secondSource':
+        changed = { ...changed, secondSource: site.nearSecondSource };
+        toBuy = { ...toBuy, isSourceUsed: true };
+        break;
+      case 'people':
+        changed = withPeople(changed, change.carried_people, settings);
+        toBuy = { ...toBuy, otherSites_count: toBuy.otherSites_count + 1 };
+        break;
     }
   }
   return { site: changed, toBuy };
+}
+
+/** The site with so many people of the design year. Growth that could not be reckoned with stays, so that it is still told of. */
+function withPeople(site: SiteFacts, people: number, settings: DesignSettings): SiteFacts {
+  const { counted_people, design_people } = headcount(site, settings);
+  const isGrown = counted_people !== design_people;
+  return { ...site, people, growthFraction_per_year: isGrown ? 0 : site.growthFraction_per_year };
 }
 
 /** The tanks a change is made to. */

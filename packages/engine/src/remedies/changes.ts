@@ -1,3 +1,5 @@
+import type { SecondSourceKind } from '../kernel/index.ts';
+
 /** Where a change is made. */
 export interface Where {
   /** The first tank, by its letters, of the body of water it is made to; null where all the site's tanks are one. */
@@ -39,10 +41,35 @@ export interface FewerLitres {
   readonly isJudgedCut: boolean;
 }
 
+/** The second source near by is declared as what people fall back on, at the whole site. */
+export interface DeclaredSource {
+  readonly kind: 'secondSource';
+  readonly secondSourceId: string;
+  readonly name: string;
+  readonly sourceKind: SecondSourceKind;
+}
+
+/** Some of the people of the design year drink at a site of their own; the others stay. */
+export interface PeopleSplit {
+  readonly kind: 'people';
+  readonly carried_people: number;
+  readonly others_people: number;
+}
+
 export type TankChange = SecondTank | LargerTank;
 export type RoofChange = MoreGutter | LessFirstFlush;
-export type RemedyChange = TankChange | RoofChange | FewerLitres;
+/** A change to the whole site, whatever its bodies of water. */
+export type SiteChange = FewerLitres | DeclaredSource | PeopleSplit;
+export type RemedyChange = TankChange | RoofChange | SiteChange;
 
 /** Every kind of change, the way of the water down: also the order in which changes are told. */
-export const changeKinds = ['gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres'] as const;
+export const changeKinds = [
+  'gutter',
+  'firstFlush',
+  'secondTank',
+  'largerTank',
+  'secondSource',
+  'people',
+  'litres',
+] as const;
 export type ChangeKind = (typeof changeKinds)[number];

@@ -13,3 +13,6 @@ export const eaves_count = 2;
  * which nothing is promised, is the low end of sphere-2018 for drinking and food, and is taken from the people room.
  */
 export const promisedSteps_L_per_person_per_day = [20, 15, 10, 7.5, 6, 5, 4, 3] as const;
+
+/** Share of the people who must stay, where others go to a site of their own [fraction]. Ours: else it is the other site that is wanted. */
+export const stayingLeast_fraction = 0.5;

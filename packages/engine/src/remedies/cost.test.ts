@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { compareCosts, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
+import { compareCosts, nothingToBuy, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
 import { marketOn } from './market.ts';
 
 const part = (partId: string, kind: string, length_m: number | null = null) => ({
@@ -22,7 +22,7 @@ const parts = [
   part('short', 'gutter', 3),
   part('flush', 'diverter'),
 ];
-const nothing: ToBuy = { partIds: [], gutter_m: [], diverters_count: 0 };
+const nothing = nothingToBuy;
 
 it('takes whole pieces of gutter, roof by roof, of the part that comes cheapest', () => {
   const market = marketOn(parts, [price('long', 20), price('short', 16)], null);
@@ -62,6 +62,23 @@ it('has no amount where a price is missing, and says why', () => {
   expect(reasonOf({ partIds: ['none of ours'] })).toBe('noPart');
   const mixed = marketOn(parts, [price('tank', 400), price('flush', 9, 'XXX')], 25);
   expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, mixed).reason).toBe('currenciesDiffer');
+});
+
+it('has the price of another site where the catalogue has a kit, and never one of water fetched and treated', () => {
+  const market = marketOn(parts, [price('tank', 400)], 25);
+  expect(remedyCost({ ...nothing, partIds: ['tank'], otherSites_count: 1 }, market)).toMatchObject({
+    amount: null,
+    reason: 'otherSite',
+    bought: [{ partId: 'tank', pieces_count: 1 }],
+  });
+  const kits = ['dear', 'cheap', 'bare kit'].map((partId) => ({ ...parts[0]!, partId, kind: 'site' }));
+  const withKits = marketOn([...parts, ...kits], [price('tank', 400), price('dear', 9000), price('cheap', 7000)], 25);
+  expect(remedyCost({ ...nothing, partIds: ['tank'], otherSites_count: 1 }, withKits)).toMatchObject({ amount: 7400 });
+  expect(remedyCost({ ...nothing, otherSites_count: 1 }, marketOn(kits, [], 25)).reason).toBe('noPrice');
+  expect(remedyCost({ ...nothing, isSourceUsed: true }, withKits)).toMatchObject({
+    amount: null,
+    reason: 'secondSource',
+  });
 });
 
 it('costs 0 where nothing is bought, and puts costs that are not known last', () => {

@@ -12,7 +12,14 @@ export interface BoughtPart {
 }
 
 /** Why a cost is not known. */
-export type NoCostReason = 'noPart' | 'noPrice' | 'onlyLaterPrices' | 'roofLengthUnknown' | 'currenciesDiffer';
+export type NoCostReason =
+  | 'noPart'
+  | 'noPrice'
+  | 'onlyLaterPrices'
+  | 'roofLengthUnknown'
+  | 'currenciesDiffer'
+  | 'otherSite'
+  | 'secondSource';
 
 /** What a remedy costs to buy. The amount is null where a price is missing, with the reason, and 0 only where nothing is bought. */
 export interface RemedyCost {
@@ -31,13 +38,27 @@ export interface ToBuy {
   /** Metres of gutter by roof; null where the roof's length is not known [m]. */
   readonly gutter_m: readonly (number | null)[];
   readonly diverters_count: number;
+  /** Whole sites for people who cannot be carried here. */
+  readonly otherSites_count: number;
+  /** Is water of a second source to be fetched and treated? No part is priced for that. */
+  readonly isSourceUsed: boolean;
 }
+
+/** Nothing. */
+export const nothingToBuy: ToBuy = {
+  partIds: [],
+  gutter_m: [],
+  diverters_count: 0,
+  otherSites_count: 0,
+  isSourceUsed: false,
+};
 
 /**
  * What does it cost to buy these parts? Tanks by their own price; gutter in whole pieces a roof, of the part that comes
- * cheapest; diverters of the cheapest part. Carrying, fixing, downpipes and stands are not in it.
+ * cheapest; diverters, and kits of a whole site, of the cheapest part. Downpipes, brackets, stands, carrying and work are not in it;
+ * fetching and treating water of a second source is never priced.
  *
- * @param wanted - tanks, metres of gutter by roof [m], diverters [count]
+ * @param wanted - tanks, metres of gutter by roof [m], diverters and whole sites [count]
  * @param market - parts and prices on a day
  * @returns amount [currency]; null with the reason where any price is missing
  * @law a missing price never counts as 0
@@ -53,6 +74,8 @@ export function remedyCost(wanted: ToBuy, market: Market): RemedyCost {
   for (const partId of wanted.partIds) buy(priced(partId, 1, market));
   if (wanted.gutter_m.length > 0) buy(gutter(wanted.gutter_m, market));
   if (wanted.diverters_count > 0) buy(cheapest('diverter', () => wanted.diverters_count, market));
+  if (wanted.otherSites_count > 0) buy(otherSites(wanted.otherSites_count, market));
+  if (wanted.isSourceUsed) buy('secondSource');
   const [first] = bought;
   if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'currenciesDiffer';
   if (reason !== null) return { amount: null, currency: null, reason, bought };
@@ -91,6 +114,12 @@ function gutter(metres: readonly (number | null)[], market: Market): BoughtPart 
     return metres.reduce<number>((sum, one_m) => sum + Math.ceil(one_m! / length_m - 1e-9), 0);
   };
   return cheapest('gutter', pieces, market);
+}
+
+/** Whole sites, where the catalogue has a kit for one. */
+function otherSites(count: number, market: Market): BoughtPart | NoCostReason {
+  const found = cheapest('site', () => count, market);
+  return found === 'noPart' ? 'otherSite' : found;
 }
 
 /** The cheapest part of a kind for the pieces it takes; where none has a price, why. */

@@ -2,13 +2,16 @@ export { type ChangedSite, changedSite } from './changedSite.ts';
 export {
   type ChangeKind,
   changeKinds,
+  type DeclaredSource,
   type FewerLitres,
   type LargerTank,
   type LessFirstFlush,
   type MoreGutter,
+  type PeopleSplit,
   type RemedyChange,
   type RoofChange,
   type SecondTank,
+  type SiteChange,
   type TankChange,
   type Where,
 } from './changes.ts';
@@ -17,7 +20,7 @@ export { type FlushedRoofs, flushRoofs } from './flushRoofs.ts';
 export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 export { type LeaveIt, worstYear } from './leaveIt.ts';
 export { type Market, marketOn } from './market.ts';
-export { type PeopleCarried, peopleCarried } from './peopleCarried.ts';
+export { mostCarried, type PeopleCarried } from './peopleCarried.ts';
 export { litreSteps, promisedLess } from './promisedLitres.ts';
 export {
   type RemediesTogether,
@@ -27,5 +30,5 @@ export {
   type SmallestRemedy,
   type Sum,
 } from './remediesTogether.ts';
-export { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
+export { compareRemedies, kindsOf, othersOf, type Remedy } from './remedy.ts';
 export { type NotMendedReason, type SiteRemedies, siteRemedies } from './siteRemedies.ts';

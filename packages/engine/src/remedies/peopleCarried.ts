@@ -1,7 +1,6 @@
-import type { SiteDesign, Verdict } from '../kernel/index.ts';
-import { worstVerdict } from '../kernel/index.ts';
-import { siteSizes } from '../site.ts';
-import type { RemedyCase } from './chains.ts';
+import type { Verdict } from '../kernel/index.ts';
+import type { Chains, Placed, Plan } from './chains.ts';
+import { stayingLeast_fraction } from './constants.ts';
 
 /** How many people a site carries as it stands, and how many need water from another one. */
 export interface PeopleCarried {
@@ -12,31 +11,60 @@ export interface PeopleCarried {
   readonly others_people: number;
 }
 
-/**
- * How many people does this site, which is short, carry as it stands? The greatest number with which it holds; where it holds with none, the
- * greatest with which it is tight. The others need water from a site of their own.
- *
- * @param design - the site's design, people of the design year [person]
- * @param given - the site, its gauge, the programme and the market [L], [currency]
- * @returns people carried and the others [person], whole; null where the site is not short, or carries not one
- * @law with one person more the site does not have the verdict; fewer people never make a site worse
- * @definition ours: docs/decisions/0098-people-a-site-carries.md; found by halving, since demand rises with people
- */
-export function peopleCarried(design: SiteDesign, given: RemedyCase): PeopleCarried | null {
-  const { design_people } = design;
-  if (design_people === null || design.verdict !== 'short') return null;
-  for (const verdict of ['holds', 'tight'] as const) {
-    const enough = verdict === 'holds' ? ['holds'] : ['holds', 'tight'];
-    const carried_people = most(design_people, (people) => enough.includes(verdictWith(people, given)));
-    if (carried_people > 0 && carried_people < design_people)
-      return { verdict, carried_people, others_people: design_people - carried_people };
-  }
-  return null;
+/** The site with these changes and so many of its people. */
+export function splitPlan(placed: readonly Placed[], carried_people: number, all_people: number): Plan {
+  return {
+    placed,
+    ofSite: { kind: 'people', carried_people, others_people: all_people - carried_people },
+    cut_count: 0,
+  };
 }
 
-/** The greatest whole number under `all` that is carried; 0 where not even 1 is. */
-function most(all: number, isCarried: (people: number) => boolean): number {
-  let [carried, tooMany] = [0, all];
+/** The most that may stay and yet be too few: with so many and no more, the site would be no remedy for its people. */
+export function tooFewToStay(all_people: number): number {
+  return Math.ceil(all_people * stayingLeast_fraction) - 1;
+}
+
+/** What number of people is looked for. */
+interface Sought {
+  readonly verdict: PeopleCarried['verdict'];
+  /** Those of the design year. */
+  readonly all_people: number;
+  /** Of no use are those who are not more than these. */
+  readonly over_people: number;
+  /** Known to be too many; at most all of them. */
+  readonly tooMany_people: number;
+}
+
+/**
+ * How many of its people does a site carry with these changes? The greatest number with which it has the verdict, or a better one. The
+ * others need water from a site of their own.
+ *
+ * @param chains - the site
+ * @param placed - changes to it, none or one
+ * @param sought - the verdict, and between which numbers of people it is looked for [person], whole
+ * @returns people carried [person], whole; null where they are not more than over_people
+ * @law with one person more the site does not have the verdict; fewer people never make a site worse
+ * @definition ours: docs/decisions/0099-people-split-and-second-source.md; found from the top in growing steps, then by halving, since
+ *   demand rises with people
+ */
+export function mostCarried(
+  chains: Chains,
+  placed: readonly Placed[],
+  { verdict, all_people, over_people, tooMany_people }: Sought,
+): number | null {
+  const isCarried = (people: number) => chains.isAtLeast(verdict, splitPlan(placed, people, all_people));
+  let tooMany = tooMany_people;
+  let carried = over_people;
+  for (let step = Math.ceil(tooMany / firstStep_count); tooMany - over_people > 1; step *= 2) {
+    const fewer = Math.max(over_people + 1, tooMany - step);
+    if (isCarried(fewer)) {
+      carried = fewer;
+      break;
+    }
+    tooMany = fewer;
+  }
+  if (carried === over_people) return null;
   while (tooMany - carried > 1) {
     const middle = Math.floor((carried + tooMany) / 2);
     if (isCarried(middle)) carried = middle;
@@ -45,12 +73,5 @@ function most(all: number, isCarried: (people: number) => boolean): number {
   return carried;
 }
 
-/** The verdict of the site with so many people of the design year. */
-function verdictWith(people: number, { site, gauge, programme }: RemedyCase): Verdict {
-  const fewer = { ...site, people, growthFraction_per_year: 0 };
-  return worstVerdict(
-    siteSizes(fewer, gauge, programme).map(
-      (one) => one.verdictsAt([{ partId: null, tankVolume_L: one.tankVolume_L }])[0]!.verdict,
-    ),
-  );
-}
+/** The first step down is this part of the people. */
+const firstStep_count = 16;

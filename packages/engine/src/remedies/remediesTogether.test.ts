@@ -12,6 +12,7 @@ const remedy = (changes: Remedy['changes'], amount: number | null, currency: str
   tankVolume_L: 1800,
   dryDays_per_year: 1,
   goodYears: 30,
+  sourceDays_per_year: null,
   cost: { amount, currency: amount === null ? null : currency, reason: null, bought: [] } as RemedyCost,
 });
 const site = (siteId: string, people: number | null, smallest: Remedy | null) => ({

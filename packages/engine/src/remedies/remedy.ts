@@ -14,12 +14,15 @@ export interface Remedy {
   /** Of the tank that is then worst off. */
   readonly dryDays_per_year: number;
   readonly goodYears: number;
+  /** Days a year on which people drink from the second source this declares, where they lean on it most; null where none is declared. */
+  readonly sourceDays_per_year: number | null;
   readonly cost: RemedyCost;
 }
 
 /**
  * Which of two remedies is told first? The better verdict; then the one that keeps more of what was promised, because litres
- * not promised are paid for by those who drink them; then the lower cost, costs that are not known last; then fewer changes,
+ * not promised are paid for by those who drink them; then one that needs no other water than the roof's; then the one that sends
+ * fewer people to another site; then the lower cost, costs that are not known last; then fewer changes,
  * a smaller tank, less gutter, and at last their names, so that no two are equal.
  *
  * @param a - a remedy
@@ -32,6 +35,8 @@ export function compareRemedies(a: Remedy, b: Remedy): number {
   return (
     Number(a.verdict !== 'holds') - Number(b.verdict !== 'holds') ||
     a.promiseCut_count - b.promiseCut_count ||
+    sourcesIn(a) - sourcesIn(b) ||
+    othersOf(a) - othersOf(b) ||
     compareCosts(a.cost, b.cost) ||
     a.changes.length - b.changes.length ||
     a.tankVolume_L - b.tankVolume_L ||
@@ -52,6 +57,23 @@ export function compareRemedies(a: Remedy, b: Remedy): number {
 export function kindsOf(remedy: Pick<Remedy, 'changes'>): string {
   const kinds = remedy.changes.map((change) => change.kind);
   return kinds.sort((a, b) => changeKinds.indexOf(a) - changeKinds.indexOf(b)).join('+');
+}
+
+/**
+ * How many people does a remedy send to a site of their own?
+ *
+ * @param remedy - a remedy
+ * @returns people [person], 0 where everybody stays
+ * @definition ours
+ * @example
+ * othersOf({ changes: [{ kind: 'people', carried_people: 40, others_people: 3 }] }) // → 3
+ */
+export function othersOf({ changes }: Pick<Remedy, 'changes'>): number {
+  return changes.reduce((sum, change) => (change.kind === 'people' ? sum + change.others_people : sum), 0);
+}
+
+function sourcesIn({ changes }: Remedy): number {
+  return changes.filter(({ kind }) => kind === 'secondSource').length;
 }
 
 function gutterOf({ changes }: Remedy): number {

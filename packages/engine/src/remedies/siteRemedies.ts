@@ -12,9 +12,19 @@ import { purposesOf } from '../water/people/index.ts';
 import { asItIs, Chains, type Placed, type Plan, type RemedyCase } from './chains.ts';
 import { gutterSteps_fraction } from './constants.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
-import { type PeopleCarried, peopleCarried } from './peopleCarried.ts';
+import type { PeopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
+import {
+  carriedAsItStands,
+  type Ladder,
+  openToWholeSite,
+  sourcePairs,
+  sourcePlans,
+  splitPairs,
+  splitPlans,
+  type WholeSite,
+} from './wholeSite.ts';
 
 /** Why no change, and no two, make a site hold. */
 export type NotMendedReason = 'assumed' | 'growth' | 'madeRain' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
@@ -34,8 +44,17 @@ export interface SiteRemedies {
   /** Null where one of them makes it hold. */
   readonly notMended: NotMendedReason | null;
   readonly leaveIt: LeaveIt | null;
-  /** Null where the site is not short, or carries not one person. */
+  /**
+   * Told of a site that is short and that nothing makes hold for everybody, where more than half would have to go, so that it is no
+   * remedy; else null, as where it carries nobody.
+   */
   readonly peopleCarried: PeopleCarried | null;
+}
+
+/** What may be done to the whole site. */
+interface ForAll extends WholeSite {
+  /** Cuts of the litres, the mildest first. */
+  readonly litres: readonly Plan[];
 }
 
 /** The single changes open to one body of water, each list the mildest first. */
@@ -52,8 +71,8 @@ const kindsAtTank = ['secondTank', 'largerTank', 'gutter', 'firstFlush'] as cons
  * What is the smallest change that would mend this site? Every single change, and pairs of them, judged as the site itself
  * was; of each kind of change the first that makes it hold, and the first that makes it tight where that asks for less. A pair
  * is told only where it comes before every single change (one that ends tight only where it asks for less than the first that
- * holds), and one that cuts what was promised only where nothing that keeps it
- * makes the site hold. Where the site has several bodies of water, a change is made to one of them, a pair may be made to two, and the
+ * holds); one that sends people away only where nothing that keeps everybody makes the site hold, and one that cuts what was promised
+ * only where nothing that keeps it does. Where the site has several bodies of water, a change is made to one of them, a pair may be made to two, and the
  * litres are those of all.
  *
  * @param design - the site's design
@@ -71,9 +90,11 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
   const open = openChanges(chains, given, wanting);
   const isBetter = (remedy: Remedy) => remedy.verdict === 'holds' || design.verdict === 'short';
   const litres = litreSteps(purposesOf(given.site, given.programme.settings)).map(
-    (change, index): Plan => ({ placed: [], litres: change, cut_count: index + 1 }),
+    (change, index): Plan => ({ placed: [], ofSite: change, cut_count: index + 1 }),
   );
-  const remedies = ranked(chains, open, litres, isBetter);
+  const whole = openToWholeSite(design, given.site);
+  const { remedies, carried } = ranked(chains, open, { ...whole, litres }, isBetter);
+  const isSplitTold = remedies.some(({ changes }) => changes[0]!.kind === 'people');
   // A second source is no such cap: a site that leans on one holds once it holds without it.
   const cap = wanting.find(({ cappedBy }) => cappedBy !== null && cappedBy !== 'site.second_source')?.cappedBy ?? null;
   return {
@@ -87,7 +108,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
           ? whyNot(chains, open, given, worst.judgedYears, design.target)
           : (cappedReasons[cap] ?? 'assumed'),
     leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
-    peopleCarried: peopleCarried(design, given),
+    peopleCarried: isSplitTold ? null : (carried[0] ?? null),
   };
 }
 
@@ -128,31 +149,50 @@ function openChanges(
   });
 }
 
-function ranked(
-  chains: Chains,
-  open: readonly Open[],
-  litres: readonly Plan[],
-  isBetter: (remedy: Remedy) => boolean,
-): readonly Remedy[] {
-  const best = (found: readonly Remedy[]) => bestOfEachKind(found.filter(isBetter));
-  const cuts = (placed: readonly Placed[]) =>
-    best(
-      upToHolds(litres, (step) =>
-        chains.judged(placed.length === 0 ? [step] : placed.map((one) => ({ ...step, placed: [one] }))),
-      ),
-    );
+/** What was found for a site. */
+interface Found {
+  readonly remedies: readonly Remedy[];
+  /** How many people it carries as it stands, `holds` first; none where that is not asked. */
+  readonly carried: readonly PeopleCarried[];
+}
+
+function ranked(chains: Chains, open: readonly Open[], forAll: ForAll, isBetter: (remedy: Remedy) => boolean): Found {
+  const best = (plans: readonly Plan[]) => bestOfEachKind(chains.judged(plans).filter(isBetter));
+  const cuts = (placed: readonly Placed[]) => {
+    const plansOf = (step: Plan) => (placed.length === 0 ? [step] : placed.map((one) => ({ ...step, placed: [one] })));
+    return bestOfEachKind(upToHolds(forAll.litres, (step) => chains.judged(plansOf(step))).filter(isBetter));
+  };
   const ofKind = (kind: keyof Open) => open.flatMap((group) => group[kind]);
-  const single = kindsAtTank.flatMap(ofKind).map((one): Plan => ({ ...asItIs, placed: [one] }));
-  const singles = [...best(chains.judged(single)), ...cuts([])].sort(compareRemedies);
-  const pairs = [...best(chains.judged(pairsOf(open)))];
-  if (![...singles, ...pairs].some((one) => one.verdict === 'holds' && one.promiseCut_count === 0))
+  const placed = kindsAtTank.flatMap(ofKind);
+  const single = placed.map((one): Plan => ({ ...asItIs, placed: [one] }));
+  const singles = [...best([...single, ...sourcePlans(forAll)]), ...cuts([])].sort(compareRemedies);
+  const pairs = [...best(pairsWorthJudging(chains, open, singles[0]))];
+  const isKept = () => [...singles, ...pairs].some((one) => one.verdict === 'holds' && one.promiseCut_count === 0);
+  const isHeldByAll = isKept();
+  const carried = isHeldByAll ? [] : carriedAsItStands(chains, forAll);
+  singles.push(...best(splitPlans(forAll, carried)));
+  singles.sort(compareRemedies);
+  pairs.push(...best(sourcePairs(placed, forAll, singles[0])));
+  if (!isHeldByAll) pairs.push(...best(splitPairs(chains, open.flatMap(laddersOf), forAll, singles[0])));
+  if (!isKept())
     pairs.push(
       ...kindsAtTank.flatMap((kind) => {
-        const placed = ofKind(kind);
-        return placed.length === 0 ? [] : cuts(placed);
+        const some = ofKind(kind);
+        return some.length === 0 ? [] : cuts(some);
       }),
     );
-  return [...singles, ...pairsToTell(singles, pairs)].sort(compareRemedies);
+  return { remedies: [...singles, ...pairsToTell(singles, pairs)].sort(compareRemedies), carried };
+}
+
+/** Where a single change holds, a pair is told only before it: most pairs cost more, and need no run. */
+function pairsWorthJudging(chains: Chains, open: readonly Open[], first: Remedy | undefined): readonly Plan[] {
+  const pairs = pairsOf(open);
+  return first?.verdict === 'holds' ? pairs.filter((pair) => chains.couldPrecede(pair, first)) : pairs;
+}
+
+/** Changes of one kind, the one that does most last. */
+function laddersOf({ secondTank, largerTank, gutter, firstFlush }: Open): readonly Ladder[] {
+  return [secondTank, largerTank, gutter, firstFlush];
 }
 
 /** Two changes to one body of water, or one to each of two. */

@@ -13,8 +13,8 @@ export const parts = defineTable({
     partId: required(id('The id of the part.')),
     kind: required(
       choice(
-        ['tank', 'gutter', 'downpipe', 'diverter', 'treatmentUnit', 'cartridge', 'other'],
-        'What sort of part it is.',
+        ['tank', 'gutter', 'downpipe', 'diverter', 'treatmentUnit', 'cartridge', 'site', 'other'],
+        'What sort of part it is; `site` is the kit of a whole site.',
       ),
     ),
     name: required(text('What the part is called.')),

@@ -48,6 +48,12 @@ class LinkChecker {
     this.notUsed.push(wholeRow ? listed : { ...listed, column });
   }
 
+  /** Told, with nothing left out. */
+  remark({ file, row, column, id, siteId, code }: Link): void {
+    const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
+    this.problems.push(tableProblem(code, place, { value: id, column }));
+  }
+
   /** The table linked to could not be read: its rows cannot be told from unknown ones, so one problem stands for all. */
   unchecked(file: string, expected: string, column: string, rows: readonly number[]): void {
     if (rows.length === 0) return;
@@ -246,10 +252,15 @@ function checkSources(checker: LinkChecker, tables: TablesRead): void {
   const known = idsOf(tables.secondSources, 'secondSourceId');
   for (const row of tables.sites?.rows ?? []) {
     const { siteId, secondSourceId: id } = row.values;
-    if (id === null || known.has(id)) continue;
-    const at = { table: 'sites', file: tables.sites!.file, row, column: 'secondSourceId', id, siteId };
-    const code = 'link.unknown_second_source';
-    checker.refuse({ ...at, code, wholeRow: false }, known, 'a secondSourceId of secondSources.csv');
+    const near = row.values.nearSecondSource;
+    const expected = 'a secondSourceId of secondSources.csv';
+    const at = { table: 'sites', file: tables.sites!.file, row, siteId, wholeRow: false } as const;
+    if (id !== null && !known.has(id))
+      checker.refuse({ ...at, column: 'secondSourceId', id, code: 'link.unknown_second_source' }, known, expected);
+    if (near === null) continue;
+    const ofNear = { ...at, column: 'nearSecondSource', id: near };
+    if (near === id) checker.remark({ ...ofNear, code: 'link.near_source_in_use' });
+    else if (!known.has(near)) checker.refuse({ ...ofNear, code: 'link.unknown_near_source' }, known, expected);
   }
 }
 

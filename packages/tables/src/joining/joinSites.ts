@@ -36,6 +36,7 @@ interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'
   readonly isByDistance: boolean;
   readonly calendarId: string | null;
   readonly secondSourceId: string | null;
+  readonly nearSecondSource: string | null;
 }
 
 /** The second sources, by id. */
@@ -210,6 +211,7 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
   const { siteId, siteClass } = named;
   return {
     secondSource: joiner.sourceOf(named.secondSourceId),
+    nearSecondSource: joiner.sourceOf(named.nearSecondSource),
     presence: joiner.presenceOf(named.calendarId),
     siteClass,
     target: joiner.targetOf(siteClass),
@@ -227,6 +229,7 @@ const nothingNamed = {
   siteClass: null,
   calendarId: null,
   secondSourceId: null,
+  nearSecondSource: null,
 } as const;
 
 /** Of a site whose row could not be used, all that a row would say. */
@@ -287,6 +290,7 @@ export function joinSites(
         siteClass: values.siteClass,
         calendarId: values.presenceCalendar,
         secondSourceId: values.secondSourceId,
+        nearSecondSource: values.nearSecondSource,
       }),
     },
   }));

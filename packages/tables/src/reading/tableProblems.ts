@@ -99,6 +99,8 @@ export const tableProblems = {
   'link.joined_to_itself': 'blocker',
   'link.unknown_calendar': 'blocker',
   'link.unknown_second_source': 'blocker',
+  'link.unknown_near_source': 'warning',
+  'link.near_source_in_use': 'note', // value: a source that the site names as in use too
   'link.periods_overlap': 'blocker', // value: the calendar; other: the row of the period it overlaps with
   'link.class_unused': 'note', // value: a class that no site has
   'link.not_checked': 'warning', // value: the table; expected: the table that could not be read; count of rows

@@ -1,3 +1,4 @@
+import { changeKinds, secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, verdict } from './parts.ts';
 
@@ -15,6 +16,17 @@ const change = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('gutter'), ...where, gutteredFraction: z.number() }),
   z.strictObject({ kind: z.literal('firstFlush'), ...where, firstFlush_mm: z.number() }),
   z.strictObject({
+    kind: z.literal('secondSource'),
+    secondSourceId: z.string(),
+    name: z.string(),
+    sourceKind: z.enum(secondSourceKinds),
+  }),
+  z.strictObject({
+    kind: z.literal('people'),
+    carried_people: z.int().describe('Those of the design year who stay.'),
+    others_people: z.int().describe('Those who drink at a site of their own.'),
+  }),
+  z.strictObject({
     kind: z.literal('litres'),
     judged_L_per_person_per_day: z.number().describe('What is left of the judged purposes.'),
     isJudgedCut: z.boolean().describe('False: only the other purposes are dropped.'),
@@ -25,7 +37,17 @@ const cost = z
   .strictObject({
     amount: z.number().nullable().describe('Null where a price is missing; 0 where nothing is bought.'),
     currency: z.string().nullable(),
-    reason: z.enum(['noPart', 'noPrice', 'onlyLaterPrices', 'roofLengthUnknown', 'currenciesDiffer']).nullable(),
+    reason: z
+      .enum([
+        'noPart',
+        'noPrice',
+        'onlyLaterPrices',
+        'roofLengthUnknown',
+        'currenciesDiffer',
+        'otherSite',
+        'secondSource',
+      ])
+      .nullable(),
     bought: z.array(
       z.strictObject({
         partId: z.string(),
@@ -36,7 +58,7 @@ const cost = z
       }),
     ),
   })
-  .describe('Of the parts alone.');
+  .describe('Of the parts alone: downpipes, brackets, stands, carrying and work are not in it.');
 
 const remedy = z
   .strictObject({
@@ -47,6 +69,10 @@ const remedy = z
     tankVolume_L: z.number().describe('Of all tanks together.'),
     dryDays_per_year: z.number().describe('Of the tank that is then worst off.'),
     goodYears: z.int(),
+    sourceDays_per_year: z
+      .number()
+      .nullable()
+      .describe('Days of water from the second source it declares; null where it declares none.'),
     cost,
   })
   .meta({ id: 'remedy' });
@@ -59,7 +85,9 @@ const peopleCarried = z
     carried_people: z.int(),
     others_people: z.int(),
   })
-  .describe('The most people of the design year it carries as it stands; the others need water from another site.');
+  .describe(
+    'The most people of the design year it carries as it stands, where more than half would have to go; else null.',
+  );
 
 /** What would mend one site. */
 export const siteRemedies = z.strictObject({
@@ -94,7 +122,7 @@ export const programmeRemedies = z
     mended: z.strictObject(together).describe('Those that would hold.'),
     groups: z.array(
       z.strictObject({
-        kinds: z.array(z.enum(['gutter', 'firstFlush', 'secondTank', 'largerTank', 'litres'])),
+        kinds: z.array(z.enum(changeKinds)),
         verdict,
         isPromiseCut: z.boolean(),
         ...together,

@@ -18,6 +18,16 @@ export const calendarSentences = {
     say(`There is no calendar ${quoted(t)}.`, meant(t, 'Correct the id, or add its periods to presence.csv.')),
   'link.unknown_second_source': (t) =>
     say(`There is no second source ${quoted(t)}.`, meant(t, 'Correct the id, or add it to secondSources.csv.')),
+  'link.unknown_near_source': (t) =>
+    say(
+      `There is no second source ${quoted(t)} near by.`,
+      meant(t, 'Correct the id, or add it to secondSources.csv. Until then it is not looked at among the remedies.'),
+    ),
+  'link.near_source_in_use': (t) =>
+    say(
+      `The source ${quoted(t)} is named as near by and as in use.`,
+      'Leave nearSecondSource empty where people drink from it already. It is taken as in use.',
+    ),
   'link.periods_overlap': (t) =>
     say(
       `The period overlaps with that of row ${t.text('other')} in the calendar ${quoted(t)}.`,

@@ -11,6 +11,7 @@ const remedy: Remedy = {
   tankVolume_L: 40_000,
   dryDays_per_year: 5.4,
   goodYears: 29,
+  sourceDays_per_year: null,
   cost: priced,
 };
 

@@ -32,6 +32,10 @@ function change(one: RemedyChange): string {
       return `gutter ${numbers.percent(one.gutteredFraction)} of the roof${at(' to', one)}`;
     case 'firstFlush':
       return `first flush of ${numbers.quantity(one.firstFlush_mm, 'mm')}${at(' to', one)}`;
+    case 'secondSource':
+      return `fall back on the ${one.sourceKind} (${one.name})`;
+    case 'people':
+      return `another site for ${numbers.people(one.others_people)}`;
     case 'litres':
       return one.isJudgedCut
         ? `promise ${numbers.quantity(one.judged_L_per_person_per_day, 'L')} a person`
@@ -49,6 +53,8 @@ const noCost: Readonly<Record<NoCostReason, string>> = {
   onlyLaterPrices: 'only later prices',
   roofLengthUnknown: 'length of a roof not known',
   currenciesDiffer: 'prices in several currencies',
+  otherSite: 'another site is not priced',
+  secondSource: 'fetching water and treating it is not priced',
 };
 
 function cost(one: RemedyCost): string {
@@ -61,10 +67,17 @@ function costOrWhy(one: RemedyCost): string {
   return one.currency === null ? 'nothing to buy' : cost(one);
 }
 
+/** How often people would drink water that is no roof's, and what it takes. */
+function sourceUse(days_per_year: number): string {
+  const days = numbers.daysAYear(days_per_year);
+  return `Water of the second source on ${days}: it must be treated before anyone drinks it; ask the health authority.`;
+}
+
 function smallest(one: Remedy): string {
   const start = one.verdict === 'holds' ? 'Would hold' : 'Would be tight, not more';
   const cut = one.promiseCut_count > 0 ? ', which promises less' : '';
-  return `${start}: ${remedy(one)}${cut}; ${costOrWhy(one.cost)}.`;
+  const treated = one.sourceDays_per_year === null ? '' : ` ${sourceUse(one.sourceDays_per_year)}`;
+  return `${start}: ${remedy(one)}${cut}; ${costOrWhy(one.cost)}.${treated}`;
 }
 
 const reasons: Readonly<Record<NotMendedReason, string>> = {
@@ -99,6 +112,8 @@ const kinds: Readonly<Record<ChangeKind, string>> = {
   firstFlush: 'smaller first flush',
   secondTank: 'one more tank',
   largerTank: 'a larger tank',
+  secondSource: 'a second source',
+  people: 'another site for some',
   litres: 'fewer litres promised',
 };
 
@@ -121,6 +136,7 @@ export const remedies: RemedyWords = {
   whyNoCost: (reason) => `Cost not known: ${noCost[reason]}.`,
   notMended,
   leaveIt,
+  sourceUse,
   peopleCarried,
   kindsTogether,
   costs,
@@ -142,11 +158,13 @@ export const remedies: RemedyWords = {
   prices: (day) =>
     day === null
       ? 'There are no prices.'
-      : `Prices: the latest up to ${numbers.date(day)}, of the parts alone: no carrying, fixing, downpipes or stands.`,
+      : `Prices: the latest up to ${numbers.date(day)}, of the parts alone. Not in it: downpipes, brackets, stand, carrying, work.`,
   cautions: {
     litres:
       '* cuts what was promised; where litres a person are cut, the other purposes are dropped too. Under 7.5 L a person a day the basic survival range is missed; 2.5 L is for drinking and food alone (Sphere 2018). Agree it with the people and the health authority first.',
     firstFlush: 'A smaller first flush lets more dirt into the tank: ask the health authority first.',
+    people:
+      'Another site needs a roof, a tank and a survey of its own; no one is sent away before it stands and holds.',
     secondTank: 'Tanks joined at the foot share one level: outlets at one height, overflows at one height.',
   },
 };

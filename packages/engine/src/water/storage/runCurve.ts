@@ -2,7 +2,7 @@ import type { JudgedRain, Target } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
 import { askedDaysOf, goodYearsNeeded, yearNeeds } from './curve.ts';
 import { type Balance, dayByDay, type RunRules, type TankSeries } from './dayByDay.ts';
-import type { SizeCurve } from './sizeCurve.ts';
+import type { DryDays, SizeCurve } from './sizeCurve.ts';
 
 /**
  * What does one tank do under rules that look at how full it is? A curve that is right at this one size: a dry day is one that
@@ -24,21 +24,53 @@ export function runCurve(
   tankVolume_L: number,
   rules: RunRules,
 ): SizeCurve {
-  const { years, judgedYears } = rain;
   const { dry, series } = dayByDay(balance, tankVolume_L, rules, true);
-  const critical_L = Float64Array.from(dry, (isDry) => (isDry === 1 ? Infinity : 0));
+  return {
+    ...dryDaysOf(dry, balance, rain, target),
+    ...shortOf(balance, rain.years, series!),
+    tankForDays_L: null,
+    tankForRuns_L: null,
+    tankForTarget_L: null,
+  };
+}
+
+/**
+ * Which days are dry in one tank? As `runCurve`, without what falls short, in one quick run.
+ *
+ * @param balance - inflow and demands by day [L]
+ * @param rain - the rain's water years
+ * @param target - what "enough" means
+ * @param tankVolume_L - the tank [L], 0 or more
+ * @param rules - order of the day and ration [fraction]
+ * @returns critical volumes and needs of 0 or Infinity [L], and counts
+ * @definition ours: docs/methods/storage.md, sizes run one by one
+ */
+export function runDryDays(
+  balance: Balance,
+  rain: Pick<JudgedRain, 'years' | 'judgedYears'>,
+  target: Target,
+  tankVolume_L: number,
+  rules: RunRules,
+): DryDays {
+  return dryDaysOf(dayByDay(balance, tankVolume_L, rules).dry, balance, rain, target);
+}
+
+function dryDaysOf(
+  dry: Uint8Array,
+  { asked_L, judged_L }: Balance,
+  { years, judgedYears }: Pick<JudgedRain, 'years' | 'judgedYears'>,
+  target: Target,
+): DryDays {
+  const critical_L = new Float64Array(dry.length);
+  for (let day = 0; day < dry.length; day++) if (dry[day] === 1) critical_L[day] = Infinity;
   return {
     target,
-    ...shortOf(balance, years, series!),
     critical_L,
     needs_L: yearNeeds(critical_L, years, target.longestDryRun_days),
     years,
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
-    askedDays: askedDaysOf(balance.asked_L ?? balance.judged_L, years),
-    tankForDays_L: null,
-    tankForRuns_L: null,
-    tankForTarget_L: null,
+    askedDays: askedDaysOf(asked_L ?? judged_L, years),
   };
 }
 

@@ -10,12 +10,9 @@ export interface TankSize {
   readonly tankVolume_L: number;
 }
 
-/** What every tank size does for one balance, ready to be read at any size. */
-export interface SizeCurve {
+/** Which days are dry at any size of tank, ready to be read. */
+export interface DryDays {
   readonly target: Target;
-  /** What the chosen tank falls short of in the judged years [L], [day]. */
-  readonly shortfall_L: number;
-  readonly otherShortDays: number;
   readonly critical_L: Float64Array;
   /** Volume from which each judged year is good. */
   readonly needs_L: Float64Array;
@@ -24,6 +21,13 @@ export interface SizeCurve {
   readonly goodYearsNeeded: number;
   /** Days of the judged years on which judged litres are asked. */
   readonly askedDays: number;
+}
+
+/** What every tank size does for one balance, ready to be read at any size. */
+export interface SizeCurve extends DryDays {
+  /** What the chosen tank falls short of in the judged years [L], [day]. */
+  readonly shortfall_L: number;
+  readonly otherShortDays: number;
   /** Smallest tank for each half of the target and for both; null where no tank would do. */
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;
@@ -79,7 +83,7 @@ export function sizeCurve(
  * @law never worse for a larger tank; the order of sizes changes nothing
  * @definition ours: docs/methods/storage.md, target
  */
-export function sizePoints(curve: SizeCurve, sizes: readonly TankSize[]): SizePoint[] {
+export function sizePoints(curve: DryDays, sizes: readonly TankSize[]): SizePoint[] {
   const ordered = [...sizes].sort(
     (a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1),
   );

@@ -13,7 +13,7 @@ import { looksAtContent } from './dayRules.ts';
 import { type DrawnYears, drawPool } from './drawYears.ts';
 import { rerunRecords } from './rerun.ts';
 import { drawnRecords } from './resample.ts';
-import { isShareMet, type SizeCurve } from './sizeCurve.ts';
+import { type DryDays, isShareMet, type SizeCurve } from './sizeCurve.ts';
 
 /** What the doubt about a tank is worked out from. */
 export interface DoubtCase {
@@ -64,7 +64,7 @@ export function daysMet_fraction(
  * @law a larger tank, or more roof, never makes the worse end of a range worse
  * @definition ours: docs/methods/storage.md, how sure
  */
-export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: number, goodYears: number): SizeDoubt {
+export function sizeDoubt(curve: DryDays, given: DoubtCase, tankVolume_L: number, goodYears: number): SizeDoubt {
   const { judgedYears } = curve;
   const point = dryDaysAt(curve.critical_L, curve.years, [tankVolume_L])[0]! / judgedYears;
   const ranges = rangesAt(curve, given, tankVolume_L, goodYears, point);
@@ -82,7 +82,7 @@ export function sizeDoubt(curve: SizeCurve, given: DoubtCase, tankVolume_L: numb
 type Ranges = Pick<SizeDoubt, 'goodYears_fraction' | 'dryDays_per_year'>;
 
 function rangesAt(
-  curve: SizeCurve,
+  curve: DryDays,
   { balance, rain, settings, drawn, rules }: DoubtCase,
   tankVolume_L: number,
   goodYears: number,
@@ -118,7 +118,7 @@ function withIn(range: Range, low: number, high: number): Range {
 }
 
 /** By what share of what the target allows do the worse ends miss it? 0 or less where they meet it. */
-function targetExcess(curve: SizeCurve, { target }: DesignSettings, ranges: Ranges): number {
+function targetExcess(curve: DryDays, { target }: DesignSettings, ranges: Ranges): number {
   const daysMet = daysMet_fraction(curve, ranges.dryDays_per_year.high);
   const good = ranges.goodYears_fraction.low;
   const missed = (worst: number, wanted: number) => (wanted - worst) / Math.max(1 - wanted, roundingSlack_count);

@@ -1,10 +1,10 @@
-import type { EngineProblemCode, SizePoint } from '../../kernel/index.ts';
+import type { EngineProblemCode, SizePoint, Verdict } from '../../kernel/index.ts';
 import { type Balance, judgedRules } from './dayByDay.ts';
 import { looksAtContent } from './dayRules.ts';
-import { runCurve } from './runCurve.ts';
-import { type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
+import { runCurve, runDryDays } from './runCurve.ts';
+import { type DryDays, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
-import { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
+import { areYearsSure, type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 
 /** What tanks of any size do for one balance, by the rules of its site. */
 export interface SizeReader {
@@ -14,6 +14,10 @@ export interface SizeReader {
   curveAt(tankVolume_L: number): SizeCurve;
   pointsAt(sizes: readonly TankSize[]): readonly SizePoint[];
   verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
+  /** Does this size [L] meet the target, whatever the doubt? Runs it on its own where no curve is known yet, which is quicker. */
+  meetsAt(tankVolume_L: number): boolean;
+  /** The verdict of this one size [L], worked out as `meetsAt` does. */
+  verdictAt(tankVolume_L: number): Verdict;
   /** Would some tank meet the target, however large, were nothing rationed? */
   hasTank(): boolean;
 }
@@ -38,31 +42,49 @@ export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: Eng
     whole ??= sizeCurve(balance, rain, target, tankVolume_L);
     return whole;
   };
+  const run = new Map<number, SizeCurve>();
+  const curveAt = (volume_L: number) => {
+    const found = run.get(volume_L) ?? runCurve(balance, rain, target, volume_L, rules);
+    run.set(volume_L, found);
+    return found;
+  };
+  const known = new Map<number, DryDays>();
+  // What `balanceUnder` gives is drawn from first, unless the rules look at the content.
+  const ownRules = looksAtContent(rules) ? rules : ({ ...judgedRules, order: 'drawFirst' } as const);
+  const dryDaysAt = (volume_L: number): DryDays => {
+    const found =
+      whole ?? run.get(volume_L) ?? known.get(volume_L) ?? runDryDays(balance, rain, target, volume_L, ownRules);
+    known.set(volume_L, found);
+    return found;
+  };
+  const pointAt = (size: TankSize) => sizePoints(dryDaysAt(size.tankVolume_L), [size])[0]!;
+  const verdictAt = (size: TankSize): SizeVerdict => {
+    const point = pointAt(size);
+    if (!point.meetsTarget) return { point, verdict: 'short' };
+    const { tankVolume_L: volume_L } = size;
+    const isSure =
+      cappedBy === null &&
+      areYearsSure(given, point) &&
+      sizeDoubt(dryDaysAt(volume_L), given, volume_L, point.goodYears).meetsTarget;
+    return { point, verdict: isSure ? 'holds' : 'tight' };
+  };
+  const one = {
+    meetsAt: (volume_L: number) => pointAt({ partId: null, tankVolume_L: volume_L }).meetsTarget,
+    verdictAt: (volume_L: number) => verdictAt({ partId: null, tankVolume_L: volume_L }).verdict,
+  };
   if (!looksAtContent(rules))
     return {
+      ...one,
       isExact: true,
       curveAt: curve,
       pointsAt: (sizes) => sizePoints(curve(), sizes),
       verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy),
       hasTank: () => curve().tankForTarget_L !== null,
     };
-  const run = new Map<number, SizeCurve>();
-  const curveAt = (volume_L: number) => {
-    const known = run.get(volume_L) ?? runCurve(balance, rain, target, volume_L, rules);
-    run.set(volume_L, known);
-    return known;
-  };
-  const pointAt = (size: TankSize) => sizePoints(curveAt(size.tankVolume_L), [size])[0]!;
-  const verdictAt = (size: TankSize): SizeVerdict => {
-    const point = pointAt(size);
-    if (!point.meetsTarget) return { point, verdict: 'short' };
-    const isSure =
-      cappedBy === null && sizeDoubt(curveAt(size.tankVolume_L), given, size.tankVolume_L, point.goodYears).meetsTarget;
-    return { point, verdict: isSure ? 'holds' : 'tight' };
-  };
   const inOrder = (sizes: readonly TankSize[]) =>
     [...sizes].sort((a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1));
   return {
+    ...one,
     isExact: false,
     curveAt,
     pointsAt: (sizes) => inOrder(sizes).map(pointAt),
@@ -75,7 +97,7 @@ export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: Eng
 function meetsUnlimited({ balance, rain, settings, rules }: DoubtCase): boolean {
   const tankVolume_L = everyLitre(balance);
   const plain = { ...(rules ?? judgedRules), ration: null };
-  const curve = runCurve(balance, rain, settings.target, tankVolume_L, plain);
+  const curve = runDryDays(balance, rain, settings.target, tankVolume_L, plain);
   return sizePoints(curve, [{ partId: null, tankVolume_L }])[0]!.meetsTarget;
 }
 

@@ -43,8 +43,8 @@ export function verdictsBySize(
   });
 }
 
-/** Does the unfavourable end of the good years meet the target, whatever the days? */
-function areYearsSure({ rain, settings }: DoubtCase, { goodYears }: SizePoint): boolean {
+/** Does the unfavourable end of the good years meet the target, whatever the days? Where not, no drawing of years mends it. */
+export function areYearsSure({ rain, settings }: DoubtCase, { goodYears }: SizePoint): boolean {
   const { share_fraction } = countedYears(goodYears, rain.judgedYears, settings.range_fraction);
   return isShareMet(share_fraction.low, 1, settings.target.goodYears_fraction);
 }
