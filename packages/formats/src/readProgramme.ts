@@ -120,6 +120,10 @@ function withoutMissingFile(read: RainFileRead): RainFileRead {
   return { ...read, problems: read.problems.filter(({ code }) => code !== 'rainFile.missing') };
 }
 
+function isThere({ problems }: RainFileRead): boolean {
+  return !problems.some(({ code }) => code === 'rainFile.missing');
+}
+
 /** Counts rows of a file that were left out whole. */
 function usedRows(file: string, rows: number, notUsed: readonly NotUsed[]): number {
   const left = new Set<number>();
@@ -178,7 +182,7 @@ export async function readProgramme(folder: string, options: ReadOptions = {}): 
   ].flat();
   const files = [
     ...found.files.map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, tableNotUsed) })),
-    ...rainReads.map(({ file, rows, notUsed, unlistedRows }) => {
+    ...[...rain.values()].filter(isThere).map(({ file, rows, notUsed, unlistedRows }) => {
       return { file, rows, used: usedRows(file, rows, notUsed) - unlistedRows };
     }),
   ];
