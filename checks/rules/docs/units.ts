@@ -68,6 +68,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   state: 'a code of how a day is known',
   dry: '1 on a dry day',
   covered: '1 on a day a second source covers',
+  rationed: '1 on a day on which the tank was below its mark',
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
   shape: 'a plain number: the form of a distribution',

@@ -41,7 +41,17 @@ beforeAll(async () => {
     line.startsWith('S001,T1,') ? [line.replace(/,,,$/, ',,,0.6'), 'S001,T2,,7000,0.1,2.89,1.4,,,0.4'] : [line],
   );
   await change('roofs.csv', (line) => [line.replace(/^(S001,R(\d),.*,)$/, '$1T$2')]);
-  await change('sites.csv', (line) => [line.replace(/^(S002,.*),,,$/, '$1,0.3,,0')]);
+  const sites = join(folder, 'sites.csv');
+  const [head, ...rows] = (await readFile(sites, 'utf8')).split('\n');
+  const columns = head!.split(',');
+  const rationed = rows.map((row) => {
+    if (!row.startsWith('S002,')) return row;
+    const cells = row.split(',');
+    cells[columns.indexOf('rationBelow_fraction')] = '0.3';
+    cells[columns.indexOf('rationedOther_fraction')] = '0';
+    return cells.join(',');
+  });
+  await writeFile(sites, [head, ...rationed].join('\n'));
 });
 afterAll(() => rm(room, { recursive: true, force: true }));
 

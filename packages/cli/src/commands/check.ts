@@ -29,7 +29,7 @@ export async function checkCommand(folder: string, options: CheckOptions, contex
   const sheet = new Sheet(context.look);
   sheet.heading(read.facts.settings.programme);
   filesSection(sheet, read);
-  gaugeLines(sheet, ready);
+  gaugeLines(sheet, read.facts, ready);
   problemsSection(sheet, problems, options.all === true);
   notUsedSection(sheet, read.notUsed, options.out !== undefined);
   const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);

@@ -220,6 +220,15 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
   };
 }
 
+/** What the row of a site would name that could not be used. */
+const nothingNamed = {
+  gaugeId: null,
+  isByDistance: false,
+  siteClass: null,
+  calendarId: null,
+  secondSourceId: null,
+} as const;
+
 /** Of a site whose row could not be used, all that a row would say. */
 const unknown = {
   people: null,
@@ -286,15 +295,7 @@ export function joinSites(
     const siteId = keys['siteId'];
     if (siteId === undefined || ids.has(siteId)) return [];
     ids.add(siteId);
-    const nothingNamed = {
-      siteId,
-      gaugeId: null,
-      isByDistance: false,
-      siteClass: null,
-      calendarId: null,
-      secondSourceId: null,
-    };
-    return [{ row, site: { siteId, name: siteId, ...unknown, ...around(nothingNamed) } }];
+    return [{ row, site: { siteId, name: siteId, ...unknown, ...around({ siteId, ...nothingNamed }) } }];
   });
   return [...known, ...lost].sort((a, b) => a.row - b.row).map(({ site }) => site);
 }

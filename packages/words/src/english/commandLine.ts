@@ -153,7 +153,10 @@ const check = {
     `${many(blockers, 'blocker', 'blockers')}, ${many(warnings, 'warning', 'warnings')}, ${many(notes, 'note', 'notes')}`,
   rowsUsed: (used: number, rows: number) => `${numbers.quantity(used, 'number')} of ${many(rows, 'row', 'rows')} used`,
   gauges: 'Gauges',
-  gaugeColumns: ['', 'rain', 'years judged', 'mean year', 'wettest day', 'not read'],
+  gaugeColumns: ['', 'sites', 'rain', 'years', 'a year', 'wettest', 'on', 'not read'],
+  gaugeKey:
+    'years judged of years read; mean rain of a judged year and wettest day in mm; not read: share of the days from first to last',
+  ofYears: (judged: number, all: number) => `${judged} of ${all}`,
   measured: 'measured',
   madeRain: 'made up',
   noRain: 'none',
