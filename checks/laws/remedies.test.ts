@@ -14,12 +14,17 @@ import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 
 let folder: string;
+/** What people are multiplied by [ratio]. */
+const crowded = 1.2;
 let facts: ProgrammeFacts;
 
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'eavewell-laws-'));
   await writeProgramme(folder, demoProgramme({ sites: 60, seed: 3, clean: true }), { overwrite: true });
-  facts = (await readProgramme(folder)).facts;
+  const read = (await readProgramme(folder)).facts;
+  // More people than the demo has, all of the design year, so that many sites are short.
+  const sites = read.sites.filter(({ people, growthFraction_per_year }) => people !== null && !growthFraction_per_year);
+  facts = { ...read, sites: sites.map((site) => ({ ...site, people: Math.ceil(site.people! * crowded) })) };
 });
 afterAll(() => rm(folder, { recursive: true }));
 

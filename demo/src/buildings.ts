@@ -1,6 +1,7 @@
 import { type CatalogueTank, catalogueTanks, outletHeight_m } from './catalogue.ts';
 import { type Chance, chanceFor } from './chance.ts';
 import type { Row } from './draft.ts';
+import type { Particular } from './particulars.ts';
 import { type Lot, type MadeSite, wantedOf } from './sites.ts';
 
 /** A site's roofs, diverters and tanks, as rows with every needed cell filled. */
@@ -19,7 +20,7 @@ interface Measure {
 }
 
 const measures: Readonly<Record<Lot, Measure>> = {
-  ample: { roof: [0.52, 0.68], cover_days: [62, 84] },
+  ample: { roof: [0.56, 0.7], cover_days: [74, 94] },
   edge: { roof: [0.43, 0.52], cover_days: [42, 56] },
   littleTank: { roof: [0.42, 0.55], cover_days: [16, 28] },
   littleRoof: { roof: [0.17, 0.22], cover_days: [60, 80] },
@@ -35,19 +36,34 @@ const coverings = [
 /** First flush the diverters are made for, as depth on the plan roof [mm]; the same as the programme's default. */
 const firstFlush_mm = 0.5;
 
+/** Of two houses with a tank each: their shares of the roof and of the people [fraction]. */
+const houses = [0.6, 0.4] as const;
+
+/** What is built larger where people are known to become more, and, in tank alone, where a clinic is promised more [ratio]. Ours. */
+const [forGrowth, forClinic] = [1.2, 1.8] as const;
+
+/** Height of a settling tank's draw-off [m]. */
+const drawOffHeight_m = 0.25;
+
 /** Makes the roofs, diverters and tanks of a site. */
-export function buildingOf(seed: number, site: MadeSite): Building {
+export function buildingOf(seed: number, site: MadeSite, particular?: Particular): Building {
   const chance = chanceFor(seed, `building ${site.siteId}`);
-  const wanted_L_per_day = site.people * wantedOf(site.kind);
+  const wanted_L_per_day = site.people * wantedOf(site.kind) * (particular === 'growing' ? forGrowth : 1);
   const measure = measures[site.lot];
   const guttered_m2 = wanted_L_per_day * chance.between(...measure.roof);
-  const { roofs, diverters } = roofsOf(chance, site.siteId, guttered_m2);
-  const tanks = tanksOf(site.siteId, wanted_L_per_day * chance.between(...measure.cover_days));
-  return { roofs, diverters, tanks };
+  const apart = particular === 'tanksApart';
+  const { roofs, diverters } = roofsOf(chance, site.siteId, guttered_m2, apart);
+  const wanted_L = wanted_L_per_day * chance.between(...measure.cover_days) * (site.kind === 'clinic' ? forClinic : 1);
+  if (apart) {
+    const led = roofs.map((roof, i) => ({ ...roof, tankId: `T${i + 1}` }));
+    return { roofs: led, diverters, tanks: tanksApart(site.siteId, wanted_L) };
+  }
+  const tanks = tanksOf(site.siteId, wanted_L);
+  return { roofs, diverters, tanks: particular === 'settles' ? [...tanks, settlingTank(tanks)] : tanks };
 }
 
-function roofsOf(chance: Chance, siteId: string, guttered_m2: number) {
-  const shares = guttered_m2 < 220 ? [1] : [0.6, 0.4];
+function roofsOf(chance: Chance, siteId: string, guttered_m2: number, apart: boolean) {
+  const shares = guttered_m2 < 220 && !apart ? [1] : houses;
   const made = shares.map((share, i) => roofOf(chance, { siteId, roofId: `R${i + 1}` }, guttered_m2 * share));
   return { roofs: made.map(({ roof }) => roof), diverters: made.map(({ diverter }) => diverter) };
 }
@@ -78,25 +94,46 @@ function roofOf(chance: Chance, key: { siteId: string; roofId: string }, guttere
 function tanksOf(siteId: string, wanted_L: number): Row[] {
   const { part, count } = bestFit(wanted_L);
   return Array.from({ length: count }, (_, i) => ({
+    ...tankRow(siteId, i + 1, part),
+    joinedTo: i === 0 ? null : 'T1',
+  }));
+}
+
+/** A tank for each of two houses, each with the people of its house. */
+function tanksApart(siteId: string, wanted_L: number): Row[] {
+  return houses.map((share, i) => ({
+    ...tankRow(siteId, i + 1, bestFit(share * wanted_L, 1).part),
+    joinedTo: null,
+    peopleFraction: share,
+  }));
+}
+
+/** A first tank in which dirt settles, as high as the others; the volume written on it is not what it gives. */
+function settlingTank(stored: readonly Row[]): Row {
+  const own = { tankId: `T${stored.length + 1}`, nominal_L: null, outletHeight_m: drawOffHeight_m };
+  return { ...stored[0]!, ...own, joinedTo: 'T1', role: 'settling' };
+}
+
+function tankRow(siteId: string, number: number, part: CatalogueTank): Row {
+  return {
     siteId,
-    tankId: `T${i + 1}`,
+    tankId: `T${number}`,
     partId: part.partId,
     nominal_L: part.volume_L,
     outletHeight_m,
     overflowHeight_m: part.overflowHeight_m,
     diameter_m: part.diameter_m,
-    joinedTo: i === 0 ? null : 'T1',
-  }));
+  };
 }
 
-function bestFit(wanted_L: number): { part: CatalogueTank; count: number } {
+function bestFit(wanted_L: number, most = 4): { part: CatalogueTank; count: number } {
   let best = {
     part: catalogueTanks.at(-1)!,
     count: Math.max(1, Math.round(wanted_L / catalogueTanks.at(-1)!.volume_L)),
   };
   let least = Infinity;
   for (const part of catalogueTanks) {
-    for (let count = 1; count <= 4; count++) {
+    for (let count = 1; count <= most; count++) {
       const misfit = Math.abs((part.volume_L * count) / wanted_L - 1) + 0.03 * (count - 1);
       if (misfit < least) [best, least] = [{ part, count }, misfit];
     }

@@ -1,12 +1,17 @@
 import type { ProgrammeTables } from '@eavewell/formats';
 import { type Building, buildingOf } from './buildings.ts';
 import { partRows, priceRows } from './catalogue.ts';
-import type { DraftProgramme, PlantedFault, Row } from './draft.ts';
+import type { DraftProgramme, LaterTable, PlantedFault, Row } from './draft.ts';
 import { plantFaults } from './faults.ts';
 import { gappedReadings, wholeReadings } from './gaps.ts';
 import { gaugesFor, islandPlaces, nearest, type Place, roundedPlace } from './islands.ts';
+import { normalRows } from './normals.ts';
+import { type Particular, particularsOf, withIsland } from './particulars.ts';
+import { people_per_household, peopleCells, presenceRows, targetRows } from './people.ts';
 import { type DemoRain, demoRain } from './rain.ts';
+import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
+import { madeWays } from './ways.ts';
 import { wear } from './wear.ts';
 
 /** What the demo is to be. */
@@ -22,11 +27,13 @@ export interface DemoOptions {
 /** A made programme, with the faults planted in it. */
 export interface DemoProgramme extends ProgrammeTables {
   readonly planted: readonly PlantedFault[];
+  /** Gauges that stand in it, read or not; not those that are a planted fault. */
+  readonly gauges_count: number;
 }
 
 /**
  * Makes an invented programme: an island chain of our own, its sites, their roofs and tanks, three gauges or more with 32
- * years of made daily rain, and planted faults. The same options give the same programme, byte for byte. Nothing in it is
+ * years of made daily rain and one that is not read yet, ways on one island, and planted faults. The same options give the same programme, byte for byte. Nothing in it is
  * a real place, person, gauge or price.
  */
 export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
@@ -35,28 +42,80 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
     throw new RangeError(`a demo programme has 1 site or more, a whole number; ${count} was asked for`);
   if (!Number.isSafeInteger(seed)) throw new RangeError(`the seed is a whole number; ${seed} was given`);
   const gaugeIds = Array.from({ length: gaugesFor(count) }, (_, i) => `G${i + 1}`);
-  const islands = islandPlaces(seed, gaugeIds.length * 2);
+  const islands = islandPlaces(seed, gaugeIds.length * 2 + 1);
+  const unread = { gaugeId: `G${gaugeIds.length + 1}`, place: islands.pop()! };
   const names = demoNames(seed, islands.length, count);
-  const gauges = gaugeIds.map((gaugeId, i) => gaugeRow(gaugeId, names.islands[i * 2]!, islands[i * 2]!));
-  const made = madeSites(seed, count, names.places, islands);
-  const buildings = made.map((site) => buildingOf(seed, site));
+  const read = gaugeIds.map((gaugeId, i) => gaugeRow(gaugeId, names.islands[i * 2]!, islands[i * 2]!));
+  const planned = madeSites(seed, count, names.places, islands);
+  const particulars = particularsOf(planned, read);
+  const made = withIsland(seed, planned, particulars, unread.place);
+  const hasMore = particulars.size > 0;
+  const sites = made.map((site) => {
+    const particular = particulars.get(site.siteId);
+    return siteRow(seed, site, gaugeOf(site, particular, read, unread.gaugeId), particular);
+  });
   const rain = demoRain(seed, gaugeIds);
+  const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;
   const draft: DraftProgramme = {
-    settings: { programme: `${names.chain} Islands`, seed },
+    settings: { programme: `${names.chain} Islands`, seed, ...(hasMore ? { people_per_household } : {}) },
     tables: {
-      sites: made.map((site) => siteRow(site, gauges)),
-      ...rowsOf(buildings),
+      sites,
+      ...rowsOf(made.map((site) => buildingOf(seed, site, particulars.get(site.siteId)))),
       demand: demandRows(made),
-      gauges: [...gauges],
+      gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
       parts: partRows(),
       prices: priceRows(),
+      ...withRows({ targets: targetRows(made), presence: presenceRows(sites) }),
+      ...(hasMore
+        ? {
+            normals: normalRows(seed, unread.gaugeId),
+            secondSources: secondSourceRows(names.river, names.spring),
+          }
+        : {}),
+      ...(ways ? { places: ways.places, ways: ways.ways } : {}),
     },
     rain: gaugeIds.map((gaugeId, i) => ({ gaugeId, rows: readings(seed, rain, i, clean) })),
-    rawFiles: [],
+    rawFiles: ways ? [ways.lines] : [],
   };
-  if (clean) return { ...draft, planted: [] };
+  const gauges_count = draft.tables.gauges.length;
+  if (clean) return { ...draft, gauges_count, planted: [] };
   wear(seed, draft);
-  return { ...draft, planted: plantFaults(seed, draft) };
+  return { ...draft, gauges_count, planted: plantFaults(seed, draft, new Set(particulars.keys())) };
+}
+
+/** The tables that have rows. */
+function withRows(tables: Partial<Record<LaterTable, readonly Row[]>>): Partial<Record<LaterTable, readonly Row[]>> {
+  return Object.fromEntries(Object.entries(tables).filter(([, rows]) => rows.length > 0));
+}
+
+/** Ways to sites of the first island. */
+function waysOf(
+  seed: number,
+  name: string,
+  islands: readonly Place[],
+  made: readonly MadeSite[],
+  particulars: ReadonlyMap<string, Particular>,
+) {
+  const near = made.filter(
+    ({ siteId, place }) => nearest(place, islands) === 0 && particulars.get(siteId) !== 'unreadIsland',
+  );
+  return madeWays(seed, { name, place: islands[0]! }, near);
+}
+
+/** The gauge a site is given; none where it stands between two. */
+function gaugeOf(
+  { place }: MadeSite,
+  particular: Particular | undefined,
+  read: readonly (Place & { gaugeId: string })[],
+  unreadId: string,
+): string | null {
+  if (particular === 'betweenGauges') return null;
+  return particular === 'unreadIsland' ? unreadId : read[nearest(place, read)]!.gaugeId;
+}
+
+/** A gauge that stands and is not read yet. */
+function unreadGauge(gaugeId: string, island: string, place: Place) {
+  return { ...gaugeRow(gaugeId, island, place), readingTime: null };
 }
 
 function readings(seed: number, rain: DemoRain, gauge: number, clean: boolean) {
@@ -67,15 +126,18 @@ function gaugeRow(gaugeId: string, island: string, place: Place) {
   return { gaugeId, name: `${island} landing`, ...roundedPlace(place), readingTime: '09:00' };
 }
 
-function siteRow(site: MadeSite, gauges: readonly (Place & { gaugeId: string })[]): Row {
+function siteRow(seed: number, site: MadeSite, gaugeId: string | null, particular: Particular | undefined): Row {
   return {
     siteId: site.siteId,
     name: site.name,
     ...roundedPlace(site.place),
     people: site.people,
-    gaugeId: gauges[nearest(site.place, gauges)]!.gaugeId,
+    gaugeId,
     rainFactor: site.rainFactor,
     handOverDay: site.handOverDay,
+    ...(particular === 'rations' ? { rationBelow_fraction: 0.35, rationedOther_fraction: 0 } : {}),
+    secondSourceId: secondSourceOf(particular),
+    ...peopleCells(seed, site, particular),
   };
 }
 

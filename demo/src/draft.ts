@@ -7,13 +7,16 @@ export interface MadeReading {
   readonly rain_mm: number | null | string;
 }
 
-/** The tables the demo makes. */
+/** The tables every demo has. */
 export type DemoTable = 'sites' | 'roofs' | 'diverters' | 'tanks' | 'demand' | 'gauges' | 'parts' | 'prices';
+
+/** The tables a demo has where a site makes use of them. */
+export type LaterTable = 'normals' | 'targets' | 'presence' | 'secondSources' | 'places' | 'ways';
 
 /** A programme while it is being made. */
 export interface DraftProgramme {
   settings: Record<string, unknown>;
-  tables: Record<DemoTable, readonly Row[]>;
+  tables: Record<DemoTable, readonly Row[]> & Partial<Record<LaterTable, readonly Row[]>>;
   rain: { gaugeId: string; rows: MadeReading[] }[];
   rawFiles: { path: string; text: string }[];
 }

@@ -28,14 +28,41 @@ const siteFaults: readonly SiteFault[] = [
 /** At most this share of the sites is left in doubt [fraction]. */
 const doubted_fraction = 0.2;
 
-/** Plants the faults in the draft and lists them. A small programme gets fewer, so that most of its sites stay sound. */
-export function plantFaults(seed: number, draft: DraftProgramme): PlantedFault[] {
+/**
+ * Plants the faults in the draft and lists them. A small programme gets fewer, so that most of its sites stay sound. Sites that
+ * show something of their own get only the faults that belong to it.
+ */
+export function plantFaults(seed: number, draft: DraftProgramme, spared: ReadonlySet<string>): PlantedFault[] {
   const chance = chanceFor(seed, 'faults');
-  const ids = draft.tables.sites.map(({ siteId }) => String(siteId));
-  const planted = siteFaults
-    .slice(0, Math.floor(ids.length * doubted_fraction))
-    .map((fault) => fault(draft, takeOne(chance, ids)));
-  return [...planted, unknownSite(draft), unsafeId(draft), ...plantRainFaults(draft)];
+  const most = Math.floor(draft.tables.sites.length * doubted_fraction);
+  // A fault that writes a file as text comes last, as it freezes its table: those of particular sites come before.
+  const own = most < siteFaults.length + 2 ? [] : [...sharesOff(draft), ...periodsOverlap(draft)];
+  const ids = draft.tables.sites.map(({ siteId }) => String(siteId)).filter((siteId) => !spared.has(siteId));
+  const planted = siteFaults.slice(0, most).map((fault) => fault(draft, takeOne(chance, ids)));
+  return [...planted, ...own, unknownSite(draft), unsafeId(draft), ...plantRainFaults(draft)];
+}
+
+/** At the last site with two tanks apart, 0.4 becomes 0.04. */
+function sharesOff(draft: DraftProgramme): PlantedFault[] {
+  const index = draft.tables.tanks.findLastIndex(({ peopleFraction }) => typeof peopleFraction === 'number');
+  if (index < 0) return [];
+  const tank = draft.tables.tanks[index]!;
+  draft.tables.tanks = draft.tables.tanks.with(index, changed(tank, { peopleFraction: 0.04 }));
+  const about = 'a nought too many in a share of the people';
+  const code = 'site.tank_shares_sum';
+  return [{ file: 'tanks.csv', row: index + 2, column: 'peopleFraction', code, about, siteId: String(tank['siteId']) }];
+}
+
+/** A second line for days the calendar has already, with another share. */
+function periodsOverlap(draft: DraftProgramme): PlantedFault[] {
+  const site = draft.tables.sites.find(({ presenceCalendar }) => presenceCalendar === 'harvest');
+  const presence = draft.tables.presence ?? [];
+  const first = presence.find(({ calendarId }) => calendarId === 'harvest');
+  if (!site || !first) return [];
+  const again = changed(first, { from: '05-15', to: '06-10', presentFraction: 0.85, reason: 'second root harvest' });
+  draft.tables.presence = [...presence, again];
+  const at = { file: 'presence.csv', row: presence.length + 2, column: 'from', code: 'link.periods_overlap' };
+  return [{ ...at, about: 'two periods of a calendar that share days', siteId: String(site['siteId']) }];
 }
 
 function takeOne(chance: Chance, ids: string[]): string {

@@ -12,7 +12,7 @@ export function gaugesFor(sites: number): number {
 }
 
 /** The islands of the chain, two to a gauge, laid out in open ocean where no land is. */
-export function islandPlaces(seed: number, count: number): readonly Place[] {
+export function islandPlaces(seed: number, count: number): Place[] {
   const chance = chanceFor(seed, 'islands');
   return Array.from({ length: count }, (_, i) => ({
     latitude_deg: -9 - 0.32 * (i % 32) + chance.between(-0.06, 0.06),

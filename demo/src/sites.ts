@@ -47,8 +47,8 @@ const kindNames: Readonly<Record<Kind, string>> = { hall: 'village hall', school
 
 /** Of every twenty sites; the order is drawn anew for each twenty. */
 const lots: readonly Lot[] = [
-  ...Array<Lot>(15).fill('ample'),
-  ...Array<Lot>(2).fill('edge'),
+  ...Array<Lot>(16).fill('ample'),
+  'edge',
   'littleTank',
   ...Array<Lot>(2).fill('littleRoof'),
 ];
@@ -83,10 +83,13 @@ export function placesFor(sites: number): number {
   return sites - Math.floor(sites / 5);
 }
 
-/** Names for the chain, for its islands and for the places the sites stand in. */
+/** Names for the chain, for its islands, for the places the sites stand in, and for what a larger programme has besides. */
 export function demoNames(seed: number, islands: number, sites: number) {
-  const names = placeNames(seed, 1 + islands + placesFor(sites));
-  return { chain: names[0]!, islands: names.slice(1, 1 + islands), places: names.slice(1 + islands) };
+  const upTo = 1 + islands + placesFor(sites);
+  const names = placeNames(seed, upTo + 3);
+  const [unreadIsland, river, spring] = names.slice(upTo) as [string, string, string];
+  const places = names.slice(1 + islands, upTo);
+  return { chain: names[0]!, islands: names.slice(1, 1 + islands), places, unreadIsland, river, spring };
 }
 
 function near(chance: Chance, { latitude_deg, longitude_deg }: Place): Place {

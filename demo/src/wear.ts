@@ -23,7 +23,9 @@ export function wear(seed: number, draft: DraftProgramme): void {
     tables.sites.filter(() => chance.share() < wearing.heightsUnknown_fraction).map(({ siteId }) => siteId),
   );
   const noHeights = { outletHeight_m: null, overflowHeight_m: null, diameter_m: null };
-  tables.tanks = tables.tanks.map((tank) => (unmeasured.has(tank['siteId']!) ? changed(tank, noHeights) : tank));
+  // A settling tank without heights would count nothing.
+  const lost = (tank: Row) => unmeasured.has(tank['siteId']!) && tank['role'] !== 'settling';
+  tables.tanks = tables.tanks.map((tank) => (lost(tank) ? changed(tank, noHeights) : tank));
 }
 
 function roofWear(runoff: number, gutters: number, covering: number): Row {

@@ -71,8 +71,10 @@ function asItStood(text: string): string {
   return guardText(meant) === text ? meant : text;
 }
 
-function written(column: Column<unknown>, value: unknown): CellValue {
+function written(column: Column<unknown>, value: unknown, text: string): CellValue {
   if (column.kind === 'date') return isoDay(value as number);
+  // Months and days of the year are written in several ways that mean the same; they stay as they stood.
+  if (column.kind === 'months' || column.kind === 'monthDay') return bare(text);
   return value as CellValue;
 }
 
@@ -107,10 +109,10 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExa
         const { value, fault } = readCell(known, text, { decimalComma: csv.decimalComma, commaSeen, unit, dateOrder });
         const isOtherwise = csv.decimalComma || unit !== null || dateOrder !== null;
         isLost ||= value === null && (unit !== null || dateOrder !== null || (csv.decimalComma && text.includes(',')));
-        const isSame = value !== null && String(written(known, value)) === bare(text);
+        const isSame = value !== null && String(written(known, value, text)) === bare(text);
         row[name] =
           value !== null && ((fault === null && !isExact) || isOtherwise || isSame)
-            ? written(known, value)
+            ? written(known, value, text)
             : asItStood(bare(text));
       }
     });

@@ -105,6 +105,10 @@ function withoutMissingFile(read: RainFileRead): RainFileRead {
   return { ...read, problems: read.problems.filter(({ code }) => code !== 'rainFile.missing') };
 }
 
+function isThere({ problems }: RainFileRead): boolean {
+  return !problems.some(({ code }) => code === 'rainFile.missing');
+}
+
 async function readRainFiles(folder: string, gaugeIds: Iterable<string>, asked: RainAsked) {
   const rain = new Map<string, RainFileRead>();
   for (const gaugeId of gaugeIds) rain.set(gaugeId, await readRainFile(folder, gaugeId, asked));
@@ -157,7 +161,7 @@ export async function readProgramme(folder: string, options: ReadOptions = {}): 
   ].flat();
   const files = [
     ...found.files.map(({ file, rows }) => ({ file, rows, used: usedRows(file, rows, tableNotUsed) })),
-    ...rainReads.map(({ file, rows, notUsed, unlistedRows }) => {
+    ...[...rain.values()].filter(isThere).map(({ file, rows, notUsed, unlistedRows }) => {
       return { file, rows, used: usedRows(file, rows, notUsed) - unlistedRows };
     }),
   ];

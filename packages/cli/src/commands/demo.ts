@@ -31,7 +31,7 @@ export async function demoCommand(folder: string, options: DemoOptions, context:
   }
   context.progress.done();
   const sheet = new Sheet(context.look);
-  sheet.line(demo.made(options.sites ?? defaultSites, programme.rain.length, folder));
+  sheet.line(demo.made(options.sites ?? defaultSites, programme.gauges_count, folder));
   sheet.line(demo.faults(programme.planted.length));
   sheet.line(demo.next);
   sheet.line(`eavewell check ${folder}`, 2);
