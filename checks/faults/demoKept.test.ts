@@ -25,6 +25,8 @@ it('the demo with its planted faults, a column nobody knows and a row too long c
     // Word for word, but for the numbers, which are written as numbers are.
     const head = (folder: string) => readFile(join(folder, 'sites.csv'), 'utf8').then((text) => text.split('\n')[0]);
     expect(await head(to)).toBe(await head(from));
+    for (const file of ['presence.csv', 'secondSources.csv', 'ways.geojson'])
+      expect(await readFile(join(to, file), 'utf8')).toBe(await readFile(join(from, file), 'utf8'));
     const rainText = (folder: string) => readFile(join(folder, 'rain', `${rain[0]!.gaugeId}.csv`), 'utf8');
     expect((await rainText(to)).split('\n')[0]).toBe('date,rain_mm,sheet');
     expect(await rainText(to)).toBe(await rainText(from));

@@ -57,6 +57,7 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       ),
     }),
   ),
+  nearSecondSource: fc.constant(null),
   secondSource: fc.oneof(
     { weight: 4, arbitrary: fc.constant(null) },
     fc.record({

@@ -59,6 +59,16 @@ const wishes: readonly Wish[] = [
   ...Array<Wish>(7).fill({ what: 'growing', suits: (site) => isHall(site) && site.handOverDay !== null }),
 ];
 
+/**
+ * How many rounds some are granted in. One site alone has the calendar that a fault is planted in. A site that rations takes as long as
+ * dozens of others, and an island is only so large.
+ */
+const mostRounds: ReadonlyMap<Particular, number> = new Map([
+  ['harvest', 1],
+  ['rations', 1],
+  ['unreadIsland', 5],
+]);
+
 /** Which sites have which particular? None in a small programme; of a wish that suits no site nothing is made. */
 export function particularsOf(made: readonly MadeSite[], gauges: readonly Place[]): ReadonlyMap<string, Particular> {
   const granted = new Map<string, Particular>();
@@ -66,8 +76,7 @@ export function particularsOf(made: readonly MadeSite[], gauges: readonly Place[
   for (let start = 0; start < made.length; start += round_sites) {
     const round = made.slice(start, start + round_sites);
     for (const { what, suits } of wishes) {
-      // One site alone has this calendar, so that what is wrong with it leaves one site in doubt.
-      if (what === 'harvest' && start > 0) continue;
+      if (start >= (mostRounds.get(what) ?? Infinity) * round_sites) continue;
       const found = round.find((site, i) => !granted.has(site.siteId) && suits(site, start + i, gauges));
       if (found) granted.set(found.siteId, what);
     }

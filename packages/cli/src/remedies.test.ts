@@ -48,7 +48,7 @@ describe('design with remedies', () => {
   });
 
   it('shows all of one site in order, within 80 columns, with what a dry year brings', async () => {
-    const { out } = await eavewell('design', folder, '--site', 'S038');
+    const { out } = await eavewell('design', folder, '--site', 'S057');
     const section = /\nWhat would mend it\n([\s\S]*?)\n\n/.exec(out)![1]!;
     expect(section).toMatch(/change +becomes +dry days a year +good years +cost/);
     expect(section.indexOf(' holds ')).toBeLessThan(section.indexOf(' tight '));
@@ -68,11 +68,16 @@ describe('design with remedies', () => {
     expect(lines[0]).toMatch(
       /,smallestRemedy,smallestRemedyVerdict,smallestRemedyCost_amount,smallestRemedyCost_currency,siteClass,/,
     );
-    const target = ',,programme,0.95,7,0.8';
+    const targets = new Map([
+      [null, ',,programme,0.95,7,0.8'],
+      ['school', ',school,class,0.95,10,0.8'],
+      ['clinic', ',clinic,class,0.98,5,0.9'],
+    ]);
     let [looked, mended, amount] = [0, 0, 0];
     for (const [index, site] of report.sites.entries()) {
       expect(site.remedies === null).toBe(site.verdict === 'holds' || site.verdict === 'unknown');
       if (site.remedies !== null) looked++;
+      const target = targets.get(site.siteClass)!;
       const first = site.remedies?.ranked[0];
       if (first === undefined) {
         expect(lines[index + 1]!.endsWith(`,,,,${target}`)).toBe(true);

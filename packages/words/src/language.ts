@@ -65,5 +65,5 @@ export interface Language {
 }
 
 /** The cautions, where someone can be hurt. */
-export const cautionNames = ['drinking', 'height', 'stand', 'plans'] as const;
+export const cautionNames = ['drinking', 'otherWater', 'height', 'stand', 'plans'] as const;
 export type CautionName = (typeof cautionNames)[number];

@@ -32,7 +32,7 @@ import { programmeHead } from '../print/programmeHead.ts';
 import { programmeRemedySection } from '../print/remedies.ts';
 import { ScenarioCounts, siteUnderSection } from '../print/scenario.ts';
 import { Sheet } from '../print/sheet.ts';
-import { sitePage } from '../print/sitePage.ts';
+import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
 import { programmeRemediesReport } from '../report/remediesReport.ts';
@@ -261,7 +261,9 @@ function printed(
     if (problems.length > 0)
       sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(folder)}`, 0, 2);
     sheet.heading(headings.cautions);
-    for (const caution of [english.cautions.drinking, english.cautions.plans]) sheet.line(caution, 2);
+    const { drinking, otherWater, plans } = english.cautions;
+    for (const caution of hasOtherWater(problems) ? [drinking, otherWater, plans] : [drinking, plans])
+      sheet.line(caution, 2);
   }
   if (written.length > 0) sheet.blank();
   for (const path of written) sheet.line(design.written(path), 0, 2);

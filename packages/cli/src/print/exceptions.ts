@@ -97,9 +97,9 @@ export class Exceptions {
   }
 }
 
-/** What a site is judged by, where that is not the programme's target. */
-export function ownTarget({ siteClass, target, targetFrom }: SiteDesign): string | null {
-  if (siteClass === null || targetFrom === 'programme') return null;
+/** What a site was judged by, where that is not the programme's target; of a site without a verdict nothing was. */
+export function ownTarget({ siteClass, target, targetFrom, verdict }: SiteDesign): string | null {
+  if (siteClass === null || targetFrom === 'programme' || verdict === 'unknown') return null;
   return `${english.findings.classTarget(siteClass, target)}.`;
 }
 

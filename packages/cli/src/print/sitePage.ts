@@ -2,6 +2,7 @@ import {
   type DesignSettings,
   type Market,
   meanYear_days,
+  type Problem,
   type SiteDesign,
   type SiteRemedies,
   type StorageFinding,
@@ -47,7 +48,13 @@ export function sitePage(
   workingSection(sheet, site);
   problemsSection(sheet, site);
   sheet.heading(headings.cautions);
-  for (const caution of Object.values(english.cautions)) sheet.line(caution, 2);
+  for (const [name, caution] of Object.entries(english.cautions))
+    if (name !== 'otherWater' || hasOtherWater(site.problems)) sheet.line(caution, 2);
+}
+
+/** Do people fall back on other water, so that its caution is due? */
+export function hasOtherWater(problems: readonly Problem[]): boolean {
+  return problems.some(({ code }) => code === 'site.second_source');
 }
 
 function storageSections(

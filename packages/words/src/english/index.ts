@@ -31,6 +31,8 @@ export const english: Language = {
   cautions: {
     drinking:
       'Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.',
+    otherWater:
+      'Other water, from a river or a spring, is worse than roof water: it must be treated before anyone drinks it. Ask the health authority.',
     height: 'Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.',
     stand:
       'A full tank weighs a tonne for every 1,000 L: stand and ground are for somebody licensed to judge, by the local code.',
