@@ -72,6 +72,8 @@ function tankToHold(f: StorageFinding): string {
 /** How often water is rationed, and what that does. */
 function rationed(f: StorageFinding): string {
   if (f.ration === null || f.rationedDays_per_year === null) return '';
+  // A ration that holds nothing back is none.
+  if (f.ration.judged_fraction === 1 && f.ration.other_fraction === 1) return '';
   return ` Rationed on ${numbers.daysAYear(f.rationedDays_per_year)}.`;
 }
 
@@ -85,8 +87,7 @@ function fromSource({ secondSource, judgedYears }: StorageFinding): string {
 
 function tight(f: StorageFinding): string {
   if (f.cappedBy === 'site.second_source') {
-    const tank =
-      f.tankToHold_L === null ? '' : ` A tank of ${numbers.tankLitres(f.tankToHold_L)} would hold without it.`;
+    const tank = tankToHold(f).replace(/ would hold\.$/, ' would hold without it.');
     return `Meets the target, but not from the roof alone: ${goodYears(f)}.${tank}`;
   }
   if (f.cappedBy === 'rain.made_up')

@@ -11,8 +11,8 @@ export interface Balance {
   readonly other_L: Float64Array;
   /** 1 on a day on which a second source gives what judged litres are missing: it is never dry. Left out: there is none. */
   readonly covered?: Uint8Array | undefined;
-  /** Judged litres asked in all, where part of them is met before `judged_L` [L]. Left out: `judged_L` is all. */
-  readonly asked_L?: Float64Array;
+  /** The balance as it is, where this one is the net of it. Left out: this is the whole. */
+  readonly whole?: Balance;
 }
 
 /** How a record is run through a tank. */

@@ -43,12 +43,16 @@ export function looksAtContent(rules: RunRules): boolean {
  */
 export function balanceUnder(balance: Balance, rules: RunRules): Balance {
   if (rules.order !== 'ybs' || looksAtContent(rules)) return balance;
+  return { ...netOf(balance), whole: balance };
+}
+
+/** What is left of each day's rain and of its demand once the one has served the other. */
+export function netOf(balance: Balance): Balance {
   const { inflow_L, judged_L, other_L } = balance;
   const direct = (day: number) => Math.min(judged_L[day]!, inflow_L[day]!);
   const directOther = (day: number) => Math.min(other_L[day]!, inflow_L[day]! - direct(day));
   return {
     ...balance,
-    asked_L: judged_L,
     inflow_L: inflow_L.map((inflow, day) => inflow - direct(day) - directOther(day)),
     judged_L: judged_L.map((judged, day) => judged - direct(day)),
     other_L: other_L.map((other, day) => other - directOther(day)),

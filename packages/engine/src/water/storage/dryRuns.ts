@@ -2,7 +2,7 @@ import type { DayIndex, DryRun, WaterYear } from '../../kernel/index.ts';
 
 /** The dry runs of a record, and how long each year's longest got. */
 export interface DryRuns {
-  /** Runs whose last day is in a judged year, longest first, then earliest. */
+  /** Runs with a day in a judged year, longest first, then earliest. */
   readonly runs: readonly DryRun[];
   /** By year, judged or not: the longest run reached within it, days before it included [day]. */
   readonly longestByYear_days: readonly number[];
@@ -33,7 +33,7 @@ export function dryRuns(dry: Uint8Array, years: readonly WaterYear[], firstDay: 
       length = Math.min(length + 1, days);
       if (length > longest[index]!) longest[index] = length;
       const ends = dry[day + 1 === days ? 0 : day + 1] === 0 || (length === days && day === days - 1);
-      if (!ends || !year.judged) continue;
+      if (!ends || !isAnyJudged(years, day - length + 1, day, days)) continue;
       const to = firstDay + day;
       const from = day - length + 1 < 0 ? to - length + 1 + days : to - length + 1;
       runs.push({ from, to, days: length, waterYear: year.label });
@@ -41,4 +41,9 @@ export function dryRuns(dry: Uint8Array, years: readonly WaterYear[], firstDay: 
   }
   runs.sort((a, b) => b.days - a.days || a.to - b.to);
   return { runs, longestByYear_days: longest };
+}
+
+/** Does a run from one day to another, before the record's first where it crosses the seam, touch a judged year? */
+function isAnyJudged(years: readonly WaterYear[], from: number, to: number, days: number): boolean {
+  return years.some((year) => year.judged && ((year.from <= to && year.to > from) || year.to > from + days));
 }

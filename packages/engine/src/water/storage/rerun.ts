@@ -1,5 +1,6 @@
-import { type Balance, dayByDay, daysOf, type RunRules } from './dayByDay.ts';
+import { type Balance, dayByDay, type RunRules } from './dayByDay.ts';
 import type { DrawnYears, PoolYear } from './drawYears.ts';
+import { poolDays } from './poolDays.ts';
 import type { DrawnRecords } from './resample.ts';
 
 /** What a year does to one content at its start. Runs of dry days are counted in days. */
@@ -71,12 +72,6 @@ function badYears(years: readonly YearRun[], longestDryRun_days: number): number
     }
   }
   return bad;
-}
-
-/** A year's days, its inflow multiplied. */
-function poolDays(balance: Balance, { year, inflowFactor }: PoolYear): Balance {
-  const days = daysOf(balance, year.from, year.to);
-  return inflowFactor === 1 ? days : { ...days, inflow_L: days.inflow_L.map((inflow) => inflow * inflowFactor) };
 }
 
 /** Runs one year from any content, each content once. */

@@ -57,7 +57,7 @@ export function runDryDays(
 
 function dryDaysOf(
   dry: Uint8Array,
-  { asked_L, judged_L }: Balance,
+  balance: Balance,
   { years, judgedYears }: Pick<JudgedRain, 'years' | 'judgedYears'>,
   target: Target,
 ): DryDays {
@@ -70,7 +70,7 @@ function dryDaysOf(
     years,
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
-    askedDays: askedDaysOf(asked_L ?? judged_L, years),
+    askedDays: askedDaysOf((balance.whole ?? balance).judged_L, years),
   };
 }
 

@@ -55,7 +55,7 @@ export function sizeCurve(
   const rules = { ...judgedRules, order: 'drawFirst' } as const;
   const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L, years);
   const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
-  const askedDays = askedDaysOf(balance.asked_L ?? balance.judged_L, years);
+  const askedDays = askedDaysOf((balance.whole ?? balance).judged_L, years);
   const tankForDays_L = tankForDays(critical_L, years, askedDays, target.daysMet_fraction);
   const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);
   return {

@@ -72,7 +72,11 @@ export function sizeDoubt(curve: DryDays, given: DoubtCase, tankVolume_L: number
   const { comingGood_years } = countedYears(goodYears, judgedYears, given.settings.range_fraction);
   return {
     ...ranges,
-    comingGood_years: withIn(comingGood_years, Math.floor(good.low * judgedYears), Math.ceil(good.high * judgedYears)),
+    comingGood_years: withIn(
+      comingGood_years,
+      Math.floor(good.low * judgedYears + roundingSlack_count),
+      Math.ceil(good.high * judgedYears - roundingSlack_count),
+    ),
     daysMet_fraction: { low: daysMet_fraction(curve, dry.high), high: daysMet_fraction(curve, dry.low) },
     meetsTarget: judgedYears >= given.settings.leastYears && targetExcess(curve, given.settings, ranges) <= 0,
   };

@@ -73,10 +73,11 @@ export function storageFinding(given: StorageCase): {
   const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
   const doubt = sizeDoubt(curve, doubted, tankVolume_L, point.goodYears);
   const alone = given.secondSource === null ? null : withoutSource(given);
-  // A second source never makes a verdict worse: with it a site is tight at best, without it it may hold.
+  // A second source never makes a verdict worse, and never makes one that is sure: without it the site may hold.
   const holdsAlone = alone?.verdict === 'holds';
-  const cappedBy = holdsAlone ? null : (given.cappedBy ?? (alone === null ? null : 'site.second_source'));
-  const verdict = holdsAlone ? 'holds' : verdictOf(point.meetsTarget, doubt.meetsTarget && cappedBy === null);
+  const cappedBy = given.cappedBy ?? (alone?.verdict === 'short' ? 'site.second_source' : null);
+  const isSure = alone === null ? doubt.meetsTarget && cappedBy === null : holdsAlone;
+  const verdict = verdictOf(point.meetsTarget, isSure);
   const source = given.secondSource === null ? null : sourceUse(given, given.secondSource, alone!, rules);
   const unrationed = ration === null ? null : pointOf(given, given.balance, null);
   const chosenFound = chosenTank(given.balance, rain, curve, tankVolume_L, given.handOverDay, rules);

@@ -1,6 +1,7 @@
 import { metSlack_fraction } from './constants.ts';
 import type { Balance } from './dayByDay.ts';
 import type { PoolYear } from './drawYears.ts';
+import { poolDays } from './poolDays.ts';
 
 /**
  * Years at one tank: what each does to the content, how many of its days are dry and whether it is good for a content at
@@ -69,8 +70,8 @@ export function yearsAtVolume(
   const stretch = new DryStretch(rows);
   let end = 0;
   for (let index = 0; index < count; index++) {
-    stretch.begin(index, pool[index]!.year.from);
-    end = fillYear(balance, pool[index]!, tankVolume_L, rows, index, stretch, found_L, end);
+    stretch.begin(index);
+    end = fillYear(poolDays(balance, pool[index]!), tankVolume_L, rows, index, stretch, found_L, end);
     foundEnds[index] = end;
   }
   return { ...rows, ...thresholdsThatMatter(rows, found_L, foundEnds) };
@@ -79,8 +80,7 @@ export function yearsAtVolume(
 /** Fills one year's row and adds its thresholds from `end` on; gives where they end. */
 // long: a hot loop and its short cut
 function fillYear(
-  balance: Balance,
-  { year, inflowFactor }: PoolYear,
+  { inflow_L, judged_L, other_L, covered }: Balance,
   tankVolume_L: number,
   rows: Rows,
   index: number,
@@ -88,11 +88,11 @@ function fillYear(
   thresholds_L: Float64Array,
   end: number,
 ): number {
-  const { inflow_L, judged_L, other_L, covered } = balance;
+  const days = inflow_L.length;
   const isMet = 1 - metSlack_fraction;
   let [shift, low, high, dry] = [0, 0, tankVolume_L, 0];
-  let day = year.from;
-  for (; day < year.to && low < high; day++) {
+  let day = 0;
+  for (; day < days && low < high; day++) {
     const wanted = judged_L[day]!;
     // A day that a second source covers is never dry.
     const met = covered?.[day] === 1 ? 0 : wanted * isMet;
@@ -104,19 +104,19 @@ function fillYear(
       stretch.add(met - shift, day);
     } else if (stretch.length > 0) stretch.close(false);
     const out = wanted + other_L[day]!;
-    const inflow = inflow_L[day]! * inflowFactor;
+    const inflow = inflow_L[day]!;
     shift += inflow - out;
     low = afterDay(low, out, inflow, tankVolume_L);
     high = afterDay(high, out, inflow, tankVolume_L);
   }
   // From the day on which the content no longer hangs on the beginning, there is one content only.
-  for (; day < year.to; day++) {
+  for (; day < days; day++) {
     const wanted = judged_L[day]!;
     if (wanted * isMet > low && covered?.[day] !== 1) {
       dry++;
       stretch.add(Infinity, day);
     } else if (stretch.length > 0) stretch.close(false);
-    low = high = afterDay(low, wanted + other_L[day]!, inflow_L[day]! * inflowFactor, tankVolume_L);
+    low = high = afterDay(low, wanted + other_L[day]!, inflow_L[day]!, tankVolume_L);
   }
   if (stretch.length > 0) stretch.close(true);
   rows.shift_L[index] = shift;
@@ -137,16 +137,14 @@ class DryStretch {
   private readonly rows: Rows;
   private thresholds_L = new Float64Array(512);
   private row = 0;
-  private firstDay = 0;
   private from = 0;
 
   constructor(rows: Rows) {
     this.rows = rows;
   }
 
-  begin(row: number, firstDay: number): void {
+  begin(row: number): void {
     this.row = row;
-    this.firstDay = firstDay;
     this.length = 0;
   }
 
@@ -162,7 +160,7 @@ class DryStretch {
 
   close(isLast: boolean): void {
     const { need_L, tooLong_days, first_L, last_L } = this.rows;
-    if (this.from === this.firstDay) this.fillLeast(first_L, 0, 1);
+    if (this.from === 0) this.fillLeast(first_L, 0, 1);
     if (isLast) this.fillLeast(last_L, this.length - 1, -1);
     if (this.length >= tooLong_days) need_L[this.row] = this.needFrom(need_L[this.row]!);
     this.length = 0;
