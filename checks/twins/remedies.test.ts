@@ -197,8 +197,7 @@ describe('remedies against judging every change and every pair the long way roun
       compare({ ...made, parts, site }, [''], `programme ${seed} of one person`);
     }
     console.log(seen);
-    for (const kind of ['short', 'secondSource', 'secondTank+secondSource'])
-      expect(seen[kind], kind).toBeGreaterThan(0);
+    for (const kind of ['short', 'secondSource']) expect(seen[kind], kind).toBeGreaterThan(0);
   });
 
   it('the same at sites with two tanks that are not joined, changes made to one of them or to both', () => {

@@ -1,6 +1,6 @@
 import type { Verdict } from '../kernel/index.ts';
 import type { Chains, Placed, Plan } from './chains.ts';
-import { stayingLeast_fraction } from './constants.ts';
+import { firstStep_count, stayingLeast_fraction } from './constants.ts';
 
 /** How many people a site carries as it stands, and how many need water from another one. */
 export interface PeopleCarried {
@@ -72,6 +72,3 @@ export function mostCarried(
   }
   return carried;
 }
-
-/** The first step down is this part of the people. */
-const firstStep_count = 16;

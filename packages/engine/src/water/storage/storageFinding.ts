@@ -57,6 +57,7 @@ export interface StorageCase {
  * @law the order of the catalogue changes nothing
  * @definition ours: docs/methods/storage.md, target, range and verdict
  */
+// long: one finding, field by field
 export function storageFinding(given: StorageCase): {
   readonly finding: StorageFinding;
   readonly working: readonly WorkingLine[];
