@@ -51,8 +51,9 @@ interface Sought {
 export function mostCarried(
   chains: Chains,
   placed: readonly Placed[],
-  { verdict, all_people, over_people, tooMany_people }: Sought,
+  sought: Sought,
 ): number | null {
+  const { verdict, all_people, over_people, tooMany_people } = sought;
   const isCarried = (people: number) => chains.isAtLeast(verdict, splitPlan(placed, people, all_people));
   let tooMany = tooMany_people;
   let carried = over_people;
