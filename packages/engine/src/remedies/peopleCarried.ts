@@ -48,11 +48,7 @@ interface Sought {
  * @definition ours: docs/decisions/0099-people-split-and-second-source.md; found from the top in growing steps, then by halving, since
  *   demand rises with people
  */
-export function mostCarried(
-  chains: Chains,
-  placed: readonly Placed[],
-  sought: Sought,
-): number | null {
+export function mostCarried(chains: Chains, placed: readonly Placed[], sought: Sought): number | null {
   const { verdict, all_people, over_people, tooMany_people } = sought;
   const isCarried = (people: number) => chains.isAtLeast(verdict, splitPlan(placed, people, all_people));
   let tooMany = tooMany_people;
