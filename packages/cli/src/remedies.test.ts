@@ -43,8 +43,36 @@ describe('design with remedies', () => {
     expect(short.length).toBeGreaterThan(3);
     expect(out.match(/^ {13}(Would hold|Would be tight|No change)/gm)).toHaveLength(short.length);
     expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 40,000 L;\s+3,972 USD\./);
-    expect(out).toMatch(/^ {2}together +holds +\d+ +[\d,]+ +[\d,]+ USD$/m);
+    expect(out).toMatch(/^ {2}together +holds +\d+ +[\d,]+ +[\d,]+ USD \+ 3 not known$/m);
+    // What no cost has in it is said once under the list.
+    expect(out.match(/Not in it:\s+downpipes, brackets, stand, carrying, work\./g)).toHaveLength(1);
     for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80);
+  });
+
+  it('tells another site and a second source near by with what they ask for', async () => {
+    const near = join(room, 'near');
+    await eavewell('demo', near);
+    const before = designReport.parse(JSON.parse((await eavewell('design', near, '--json')).out));
+    const split = before.sites.find((site) => site.remedies?.ranked[0]?.changes.some(({ kind }) => kind === 'people'))!;
+    const sites = (await readFile(join(near, 'sites.csv'), 'utf8')).split(/\r?\n/);
+    // nearSecondSource is the last column.
+    const withNear = sites.map((row) => (row.startsWith(`${split.siteId},`) ? `${row}ford` : row));
+    await writeFile(join(near, 'sites.csv'), withNear.join('\n'));
+    await writeFile(join(near, 'secondSources.csv'), 'secondSourceId,name,kind,months\nford,Grey Ford,river,1 to 12\n');
+    const { out } = await eavewell('design', near, '--site', split.siteId);
+    expect(out).toMatch(/another site for \d+ people/);
+    expect(out).toMatch(/use the river \(Grey Ford\) +tight/);
+    expect(out).toMatch(
+      /Water of the second source on [\d.]+ days a year: it must\s+be\s+treated\s+before\s+anyone\s+drinks\s+it;\s+ask/,
+    );
+    expect(out).toMatch(/no\s+one\s+is\s+sent\s+away\s+before/);
+    expect(out).toMatch(/Cost not known: another site is not priced\./);
+    expect(out).toMatch(/Cost not known: fetching water and treating it is not priced\./);
+    const after = designReport.parse(JSON.parse((await eavewell('design', near, '--json')).out));
+    const ranked = after.sites.find(({ siteId }) => siteId === split.siteId)!.remedies!.ranked;
+    const source = ranked.findIndex(({ changes }) => changes[0]!.kind === 'secondSource');
+    expect(ranked[source]).toMatchObject({ verdict: 'tight', cost: { amount: null, reason: 'secondSource' } });
+    expect(ranked[source]!.sourceDays_per_year).toBeGreaterThan(0);
   });
 
   it('shows all of one site in order, within 80 columns, with what a dry year brings', async () => {
@@ -86,7 +114,9 @@ describe('design with remedies', () => {
       mended++;
       const about = first.about.includes(',') ? `"${first.about}"` : first.about;
       const { amount: own, currency } = first.cost;
-      expect(lines[index + 1]!.endsWith(`,${about},${first.verdict},${own},${currency ?? ''}${target}`)).toBe(true);
+      expect(lines[index + 1]!.endsWith(`,${about},${first.verdict},${own ?? ''},${currency ?? ''}${target}`)).toBe(
+        true,
+      );
       amount += own ?? 0;
     }
     expect(mended).toBeGreaterThan(5);

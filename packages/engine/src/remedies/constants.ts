@@ -16,3 +16,6 @@ export const promisedSteps_L_per_person_per_day = [20, 15, 10, 7.5, 6, 5, 4, 3] 
 
 /** Share of the people who must stay, where others go to a site of their own [fraction]. Ours: else it is the other site that is wanted. */
 export const stayingLeast_fraction = 0.5;
+
+/** Of how many parts of the people the first step down is one, where the most who are carried are looked for [count]. Ours. */
+export const firstStep_count = 16;

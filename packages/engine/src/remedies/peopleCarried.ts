@@ -1,6 +1,6 @@
 import type { Verdict } from '../kernel/index.ts';
 import type { Chains, Placed, Plan } from './chains.ts';
-import { stayingLeast_fraction } from './constants.ts';
+import { firstStep_count, stayingLeast_fraction } from './constants.ts';
 
 /** How many people a site carries as it stands, and how many need water from another one. */
 export interface PeopleCarried {
@@ -48,11 +48,8 @@ interface Sought {
  * @definition ours: docs/decisions/0099-people-split-and-second-source.md; found from the top in growing steps, then by halving, since
  *   demand rises with people
  */
-export function mostCarried(
-  chains: Chains,
-  placed: readonly Placed[],
-  { verdict, all_people, over_people, tooMany_people }: Sought,
-): number | null {
+export function mostCarried(chains: Chains, placed: readonly Placed[], sought: Sought): number | null {
+  const { verdict, all_people, over_people, tooMany_people } = sought;
   const isCarried = (people: number) => chains.isAtLeast(verdict, splitPlan(placed, people, all_people));
   let tooMany = tooMany_people;
   let carried = over_people;
@@ -72,6 +69,3 @@ export function mostCarried(
   }
   return carried;
 }
-
-/** The first step down is this part of the people. */
-const firstStep_count = 16;

@@ -68,8 +68,8 @@ export function kindsOf(remedy: Pick<Remedy, 'changes'>): string {
  * @example
  * othersOf({ changes: [{ kind: 'people', carried_people: 40, others_people: 3 }] }) // → 3
  */
-export function othersOf({ changes }: Pick<Remedy, 'changes'>): number {
-  return changes.reduce((sum, change) => (change.kind === 'people' ? sum + change.others_people : sum), 0);
+export function othersOf(remedy: Pick<Remedy, 'changes'>): number {
+  return remedy.changes.reduce((sum, change) => (change.kind === 'people' ? sum + change.others_people : sum), 0);
 }
 
 function sourcesIn({ changes }: Remedy): number {

@@ -259,6 +259,7 @@ const unknown = {
  * @law a site in the table is in the facts
  * @definition ours
  */
+// long: one site, column by column
 export function joinSites(
   tables: TablesRead,
   unlinked: ReadonlySet<string>,

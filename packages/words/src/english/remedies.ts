@@ -33,7 +33,7 @@ function change(one: RemedyChange): string {
     case 'firstFlush':
       return `first flush of ${numbers.quantity(one.firstFlush_mm, 'mm')}${at(' to', one)}`;
     case 'secondSource':
-      return `fall back on the ${one.sourceKind} (${one.name})`;
+      return `use the ${one.sourceKind} (${one.name})`;
     case 'people':
       return `another site for ${numbers.people(one.others_people)}`;
     case 'litres':
@@ -113,7 +113,7 @@ const kinds: Readonly<Record<ChangeKind, string>> = {
   secondTank: 'one more tank',
   largerTank: 'a larger tank',
   secondSource: 'a second source',
-  people: 'another site for some',
+  people: 'another site',
   litres: 'fewer litres promised',
 };
 

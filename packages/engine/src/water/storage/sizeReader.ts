@@ -33,6 +33,7 @@ export interface SizeReader {
  * @law the verdict at a size is that of `storageFinding` for a tank of that size
  * @definition ours: docs/methods/storage.md, every size at once; sizes run one by one
  */
+// long: what is kept of the sizes asked for is shared by all answers
 export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: EngineProblemCode | null): SizeReader {
   const { balance, rain, settings } = given;
   const rules = given.rules ?? judgedRules;
