@@ -59,7 +59,7 @@ function ownBook(gauge: boolean): Uint8Array {
   for (const id of ['V1', 'V2']) tanks.push([id, 'A', 20000]);
   const rain = days.map(({ iso, rain_mm }): Cell[] => [monthFirst(iso), inches(rain_mm)]);
   const sheets: SheetMade[] = [
-    { name: 'Sites', rows: sites },
+    { name: 'Village list', rows: sites },
     { name: 'Roof list', rows: roofs },
     { name: 'Tanks', rows: tanks },
     { name: 'Rain data', rows: [['Read by the teacher'], ['Date', 'Precip (in)'], ...rain] },
@@ -105,7 +105,7 @@ describe('a workbook of somebody who never saw the tables', () => {
 
     const proposed = await eavewell('columns', book);
     for (const told of [
-      'sheet "Sites" → sites',
+      'sheet "Village list" → sites',
       'sheet "Roof list" → roofs',
       'sheet "Tanks" → tanks',
       'Length (ft) → length_m (ft)',

@@ -17,6 +17,9 @@ import { readSheetTable, type SheetTable } from './readSheetTable.ts';
 import type { SheetCells } from './sheetCells.ts';
 import { isProblem } from './sheets.ts';
 
+/** As which word a village, a community or a place is taken. */
+const [villageWord = ''] = headerWords('village').words;
+
 /** What a sheet would be as one of our tables. */
 interface Try {
   readonly sheet: string;
@@ -33,9 +36,10 @@ function neededOf({ columns }: Table): readonly string[] {
   return Object.keys(columns).filter((name) => columns[name]!.required);
 }
 
-/** Do all words of the table's name stand in the sheet's? */
+/** Do all words of the table's name stand in the sheet's? A village is a site, where nothing shows that it is only a place. */
 function isNamedAs(title: string, sheet: string): boolean {
   const words = headerWords(title).words;
+  if (sheet === 'sites' && words.includes(villageWord)) return true;
   return headerWords(sheet).words.every((word) => words.includes(word));
 }
 
