@@ -220,7 +220,10 @@ function wholeSiteWays(facts: ProgrammeFacts, way: Way, bought: Bought): Way[] {
     const others = index + 1;
     return { ...way, kinds: [...way.kinds, 'people'], site: { ...site, people: site.people! - others }, others, cost };
   });
-  if (near === null) return splits;
+  // A larger tank with people sent away is never told: the same part beside what stands does no less, for no more.
+  const isLarger = way.kinds.includes('largerTank');
+  const told = isLarger ? [] : splits;
+  if (near === null) return told;
   const withSource = { ...site, secondSource: near };
-  return [...splits, { ...way, kinds: [...way.kinds, 'secondSource'], site: withSource, source: 1, cost: null }];
+  return [...told, { ...way, kinds: [...way.kinds, 'secondSource'], site: withSource, source: 1, cost: null }];
 }

@@ -190,9 +190,12 @@ function pairsWorthJudging(chains: Chains, open: readonly Open[], first: Remedy 
   return first?.verdict === 'holds' ? pairs.filter((pair) => chains.couldPrecede(pair, first)) : pairs;
 }
 
-/** Changes of one kind, the one that does most last. */
-function laddersOf({ secondTank, largerTank, gutter, firstFlush }: Open): readonly Ladder[] {
-  return [secondTank, largerTank, gutter, firstFlush];
+/**
+ * Changes of one kind, the one that does most last. No larger tank: the same part set beside what stands gives no less water and
+ * costs no more, so it sends nobody more away.
+ */
+function laddersOf({ secondTank, gutter, firstFlush }: Open): readonly Ladder[] {
+  return [secondTank, gutter, firstFlush];
 }
 
 /** Two changes to one body of water, or one to each of two. */
