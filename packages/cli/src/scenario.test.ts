@@ -189,7 +189,7 @@ describe('sites on made-up rain and on gauges within reach', () => {
     expect(code).toBe(0);
     expect(out).toMatch(/No gauge is given/);
     expect(under(out, 'Gauges')).toMatch(
-      /G1 +made up +30 +[\d,]+ mm +- +-\n +G2 +measured +31 +[\d,]+ mm +\d+ mm +0 %/,
+      /G2 +\d+ +measured +31 of 31 +[\d,]+ +\d+ +\d+ \w+ \d{4} +0 %\n +G1 +\d+ +made up +30 of 30 +[\d,]+ +- +- +-/,
     );
   });
 
