@@ -13,8 +13,9 @@ const mayImport = {
   engine: [],
   tables: ['engine'],
   formats: ['engine', 'tables'],
-  words: ['engine', 'tables'],
-  records: [],
+  records: ['engine'],
+  database: ['engine', 'records'],
+  words: ['engine', 'records', 'tables'],
   demo: ['engine', 'formats', 'tables'],
   cli: ['demo', 'engine', 'formats', 'tables', 'words'],
 };

@@ -1,7 +1,7 @@
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-const packages = ['engine', 'tables', 'formats', 'records', 'words', 'cli'].map((name) => ({
+const packages = ['engine', 'tables', 'formats', 'records', 'database', 'words', 'cli'].map((name) => ({
   name,
   folder: `packages/${name}`,
 }));
@@ -24,6 +24,7 @@ export const soundTree: Readonly<Record<string, string>> = {
   'packages/tables/src/index.ts': "export { day } from '@eavewell/engine';\n",
   'packages/formats/src/index.ts': "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;\n",
   'packages/records/src/index.ts': 'export const record = 1;\n',
+  'packages/database/src/index.ts': "export * from '@eavewell/records';\n",
   'packages/words/src/index.ts': "export { day } from '@eavewell/tables';\n",
   'packages/cli/src/index.ts': "export * from '@eavewell/words';\nexport * from '@eavewell/demo';\n",
   'demo/src/index.ts': "export * from '@eavewell/formats';\n",
