@@ -3,9 +3,9 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { openDatabase } from '@eavewell/database';
+import { seededDice } from '@eavewell/engine';
 import { afterAll, expect, it } from 'vitest';
 import { repository } from '../rules/repository.ts';
-import { seededChance } from './seededChance.ts';
 
 /** How often the writer is killed; `npm run soak` asks for more. */
 const kills = process.env['EAVEWELL_SOAK'] === '1' ? 50 : 6;
@@ -38,7 +38,7 @@ function killed(answers: number, later_ms: number): Promise<number> {
 }
 
 it(`keeps what was answered for when the program is killed ${kills} times in the middle of writing`, async () => {
-  const { below } = seededChance(7);
+  const below = seededDice(7).next;
   let last = 0;
   for (let kill = 0; kill < kills; kill++) {
     const answered = await killed(1 + below(20), below(20));

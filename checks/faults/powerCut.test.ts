@@ -2,9 +2,9 @@ import { copyFileSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileS
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { databaseFile, openDatabase } from '@eavewell/database';
+import { seededDice } from '@eavewell/engine';
 import { type ChangeRecord, foldRecords, recordName } from '@eavewell/records';
 import { afterAll, expect, it } from 'vitest';
-import { seededChance } from './seededChance.ts';
 
 /** How often the power is cut; `npm run soak` asks for more. */
 const cuts = process.env['EAVEWELL_SOAK'] === '1' ? 2000 : 150;
@@ -50,7 +50,7 @@ function torn(before: Buffer, after: Buffer, below: (n: number) => number, inOrd
 }
 
 it(`keeps every record that was answered for, and no half of one, over ${cuts} cuts of the power`, async () => {
-  const { below } = seededChance(20261126);
+  const below = seededDice(20261126).next;
   const folder = folderMade();
   const file = join(folder, databaseFile);
   const found = await openDatabase(folder);
