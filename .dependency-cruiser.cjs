@@ -12,12 +12,15 @@ const test = '\\.test\\.ts$';
 const mayImport = {
   engine: [],
   tables: ['engine'],
-  formats: ['engine', 'tables'],
+  formats: ['engine', 'records', 'tables'],
   records: ['engine'],
   database: ['engine', 'records'],
   words: ['engine', 'records', 'tables'],
   demo: ['engine', 'formats', 'tables'],
-  cli: ['demo', 'engine', 'formats', 'tables', 'words'],
+  report: ['engine', 'tables', 'words'],
+  work: [],
+  server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
+  cli: ['database', 'demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
 };
 
 const folderOf = (/** @type {string} */ name) => (name === 'demo' ? 'demo/' : `packages/${name}/`);

@@ -3,7 +3,9 @@ export { foldersProposals, type TableProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
 export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
 export { makeFolder } from './makeFolder.ts';
+export { programmeOfRows, type RowsByTable, type RowsRead, rowsOfProgramme } from './programmeRows.ts';
 export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
+export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limitedZip.ts';
 export type { MapKind, MapRead } from './readMap.ts';
 export { readMapFile } from './readMapFile.ts';
 export { type PositionsOfFolder, readPositions } from './readPositions.ts';
@@ -11,5 +13,5 @@ export { type FileUse, folderProblem, type ProgrammeRead, type ReadOptions, read
 export { tablesAsRead } from './tablesAsRead.ts';
 export { writeFileWhole } from './writeFileWhole.ts';
 export { notUsedFile, writeNotUsed } from './writeNotUsed.ts';
-export { WriteRefused, writeProgramme } from './writeProgramme.ts';
+export { filesOfProgramme, WriteRefused, writeProgramme } from './writeProgramme.ts';
 export { writtenMap } from './writtenMap.ts';

@@ -33,6 +33,7 @@ it('finds cells that differ, rows that are new, and rows that go where they may'
     ['A', { siteId: 'A', name: 'Ford' }],
   ]);
   const changed = [
+    { kind: 'added', table: 'sites', key: 'C', after: { siteId: 'C' } },
     {
       kind: 'edited',
       table: 'sites',
@@ -40,7 +41,6 @@ it('finds cells that differ, rows that are new, and rows that go where they may'
       before: { people: '50', name: null },
       after: { people: null, name: 'Ford' },
     },
-    { kind: 'added', table: 'sites', key: 'C', after: { siteId: 'C' } },
   ];
   expect(changesBetween(facts, 'sites', wanted, 'stay')).toEqual(changed);
   expect(changesBetween(facts, 'sites', wanted, 'go')).toEqual([

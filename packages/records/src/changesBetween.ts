@@ -15,14 +15,13 @@ export type Absent = 'stay' | 'go';
  * @param table - the table [text]
  * @param wanted - its rows by key, as they are to stand
  * @param absent - whether rows that are not wanted stay or go
- * @returns the changes, by key; none where it stands like this already
+ * @returns the changes, in the order of the rows wanted; none where it stands like this already
  * @law once the changes are made, the rows wanted stand as they are wanted
  * @definition ours: docs/decisions/0100-change-records.md
  */
 export function changesBetween(facts: Facts, table: string, wanted: WantedRows, absent: Absent): readonly RowChange[] {
   const changes: RowChange[] = [];
-  for (const key of [...wanted.keys()].sort()) {
-    const after = wanted.get(key)!;
+  for (const [key, after] of wanted) {
     const present = facts.row(table, key);
     if (!present) changes.push({ kind: 'added', table, key, after });
     else changes.push(...editOf(table, key, present, after));

@@ -72,6 +72,11 @@ export class Facts {
     }
   }
 
+  /** The same rows in the order in which they were first entered: that of the file they came from. */
+  *rowsAsEntered(table: string): Generator<readonly [string, Cells], void> {
+    for (const [key, row] of this.tables.get(table) ?? []) if (row.stands) yield [key, cellsOf(row)];
+  }
+
   tableNames(): readonly string[] {
     return [...this.tables.keys()].filter((table) => !this.rows(table).next().done).sort();
   }

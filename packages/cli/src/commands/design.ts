@@ -35,7 +35,7 @@ import { Sheet } from '../print/sheet.ts';
 import { sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
-import { programmeRemediesReport } from '../report/remediesReport.ts';
+import { programmeRemediesReport } from '@eavewell/report';
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';

@@ -9,7 +9,7 @@ import {
   type Target,
 } from '@eavewell/engine';
 import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
-import { findingOf } from '../report/siteReport.ts';
+import { findingOf } from '@eavewell/report';
 import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';

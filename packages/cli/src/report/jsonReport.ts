@@ -7,12 +7,10 @@ import {
   type SiteRemedies,
   type StorageSeries,
 } from '@eavewell/engine';
+import { gaugeReport, problemReport, siteReport } from '@eavewell/report';
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
-import { gaugeReport } from './gaugeReport.ts';
-import { problemReport } from './problemReport.ts';
 import { siteUnderReport } from './scenarioReport.ts';
 import { seriesJson } from './seriesText.ts';
-import { siteReport } from './siteReport.ts';
 
 /** Where the text of a report goes, piece by piece. */
 export type Sink = (text: string) => Promise<void>;

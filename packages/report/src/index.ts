@@ -1,0 +1,4 @@
+export { gaugeReport } from './gaugeReport.ts';
+export { problemReport } from './problemReport.ts';
+export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
+export { findingOf, siteReport } from './siteReport.ts';
