@@ -41,17 +41,28 @@ async function inRoom<T>(work: (room: string) => Promise<T>): Promise<T> {
   }
 }
 
-const textCell = fc.option(fc.oneof(fc.constantFrom('7,5', ' ', "'x", '=1', 'Ferry', '12', '-3.25', 'a/b'), fc.string()), {
-  nil: null,
-});
+const textCell = fc.option(
+  fc.oneof(fc.constantFrom('7,5', ' ', "'x", '=1', 'Ferry', '12', '-3.25', 'a/b'), fc.string()),
+  {
+    nil: null,
+  },
+);
 const day = fc.integer({ min: 0, max: 90 }).map((i) => new Date(Date.UTC(2001, 0, 20 + i)).toISOString().slice(0, 10));
 const reading: fc.Arbitrary<RainRow> = fc.record({
-  date: fc.oneof({ weight: 8, arbitrary: day }, { weight: 1, arbitrary: fc.constantFrom('', '30/1/2001', '2001-02-30') }),
-  rain_mm: fc.oneof(fc.constantFrom(0, 12.5, null, 'T', '_', ';', '1;2', '-9999'), fc.double({ min: 0, max: 300, noNaN: true })),
+  date: fc.oneof(
+    { weight: 8, arbitrary: day },
+    { weight: 1, arbitrary: fc.constantFrom('', '30/1/2001', '2001-02-30') },
+  ),
+  rain_mm: fc.oneof(
+    fc.constantFrom(0, 12.5, null, 'T', '_', ';', '1;2', '-9999'),
+    fc.double({ min: 0, max: 300, noNaN: true }),
+  ),
 });
 const rainRows = fc.oneof(
   fc.array(reading, { maxLength: 60 }),
-  fc.uniqueArray(reading, { maxLength: 90, selector: ({ date }) => date }).map((rows) => rows.sort((a, b) => (a.date < b.date ? -1 : 1))),
+  fc
+    .uniqueArray(reading, { maxLength: 90, selector: ({ date }) => date })
+    .map((rows) => rows.sort((a, b) => (a.date < b.date ? -1 : 1))),
 );
 /** Any rows, and what a file of them holds: numbers and texts are the same there. */
 const asWritten = (value: unknown) => (value === null || value === '' ? null : String(value));
@@ -110,7 +121,13 @@ it('one reading more is one edit of one row', () => {
   const facts = throughRecords(programme(rows));
   const { changes } = record(rowsOfProgramme(programme([...rows, { date: '2001-03-05', rain_mm: 8 }])), facts);
   expect(changes).toEqual([
-    { kind: 'edited', table: 'rain', key: 'G1/2001-03', before: { readings: '1;2;3' }, after: { readings: '1;2;3;_;8' } },
+    {
+      kind: 'edited',
+      table: 'rain',
+      key: 'G1/2001-03',
+      before: { readings: '1;2;3' },
+      after: { readings: '1;2;3;_;8' },
+    },
   ]);
 });
 
@@ -118,7 +135,13 @@ it('lines of ways are a row each, and come back as they were', () => {
   const line = (wayId: string) => ({
     type: 'Feature',
     properties: { wayId },
-    geometry: { type: 'LineString', coordinates: [[125.5, -8.5], [125.75, -8.25]] },
+    geometry: {
+      type: 'LineString',
+      coordinates: [
+        [125.5, -8.5],
+        [125.75, -8.25],
+      ],
+    },
   });
   const text = JSON.stringify({ type: 'FeatureCollection', features: [line('W2'), line('W1')] }, null, 2);
   const programme = { settings: {}, tables: {}, rain: [], rawFiles: [{ path: 'ways.geojson', text }] };

@@ -8,10 +8,11 @@ import { type DesignOptions, designCommand } from './commands/design.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
 import { rainCommand } from './commands/rain.ts';
+import { type ServeOptions, serveCommand } from './commands/serve.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords, maps } = english.commandLine;
+const { help, demo: demoWords, maps, serve } = english.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -123,6 +124,13 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
   mapCommands(root, context, ended);
+  root
+    .command('serve')
+    .description(serve.help.serve)
+    .option('--data <dir>', serve.help.data)
+    .option('--port <n>', serve.help.port, (text) => wholeNumber(text, 0, 65_535, serve.portForm))
+    .addHelpText('after', serve.help.examples)
+    .action(async (options: ServeOptions) => ended(await serveCommand(options, context)));
   return root;
 }
 

@@ -2,10 +2,11 @@ export { type ColumnsOfFolder, readColumnsFile, saveColumns } from './columnsSav
 export { foldersProposals, type TableProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
 export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
+export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limitedZip.ts';
 export { makeFolder } from './makeFolder.ts';
+export { type CellPlace, mendCell } from './mendCell.ts';
 export { programmeOfRows, type RowsByTable, type RowsRead, rowsOfProgramme } from './programmeRows.ts';
 export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
-export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limitedZip.ts';
 export type { MapKind, MapRead } from './readMap.ts';
 export { readMapFile } from './readMapFile.ts';
 export { type PositionsOfFolder, readPositions } from './readPositions.ts';

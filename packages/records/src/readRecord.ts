@@ -8,7 +8,8 @@ const key = z.string().max(1000);
 const cells = z.record(z.string().min(1), z.string().min(1));
 const changed = z.record(z.string().min(1), z.string().min(1).nullable());
 
-const rowChange = z.discriminatedUnion('kind', [
+/** A change of one row, as it may come from outside. */
+export const rowChange = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('added'), table: name, key, after: cells }),
   z
     .strictObject({ kind: z.literal('edited'), table: name, key, before: changed, after: changed })
@@ -16,19 +17,22 @@ const rowChange = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('removed'), table: name, key, before: cells }),
 ]);
 
-const schema: z.ZodType<ChangeRecord> = z
-  .strictObject({
-    device: name,
-    number: z.int().min(1),
-    clock: z.int().min(1),
-    at: z.iso.datetime(),
-    offset_min: z.int().min(-1440).max(1440),
-    by: z.string().min(1).max(500),
-    source: z.strictObject({ kind: z.enum(recordSources), name: z.string().max(500).nullable() }),
-    takesBack: z.string().max(200).nullable(),
-    changes: z.array(rowChange),
-  })
-  .refine(({ changes }) => new Set(changes.map((one) => `${one.table}/${one.key}`)).size === changes.length);
+/** The fields of a record, as it may come from outside. */
+export const recordFields = z.strictObject({
+  device: name,
+  number: z.int().min(1),
+  clock: z.int().min(1),
+  at: z.iso.datetime(),
+  offset_min: z.int().min(-1440).max(1440),
+  by: z.string().min(1).max(500),
+  source: z.strictObject({ kind: z.enum(recordSources), name: z.string().max(500).nullable() }),
+  takesBack: z.string().max(200).nullable(),
+  changes: z.array(rowChange),
+});
+
+const schema: z.ZodType<ChangeRecord> = recordFields.refine(
+  ({ changes }) => new Set(changes.map((one) => `${one.table}/${one.key}`)).size === changes.length,
+);
 
 /**
  * Is this a record? Nothing is mended: what is not wholly a record is none.

@@ -1,6 +1,6 @@
 import { type SiteDesign, type SiteRemedies, type Verdict, verdictOrder } from '@eavewell/engine';
-import { english } from '@eavewell/words';
 import { findingOf } from '@eavewell/report';
+import { english } from '@eavewell/words';
 import type { Sheet } from './sheet.ts';
 
 const { design } = english.commandLine;

@@ -8,8 +8,8 @@ import {
   stations,
   type Target,
 } from '@eavewell/engine';
-import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { findingOf } from '@eavewell/report';
+import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';

@@ -1,11 +1,13 @@
 import type { RecordProblemCode } from '@eavewell/records';
 import type { ProblemSentence } from '../language.ts';
 import type { Told } from '../problems.ts';
+import { serverProblemSentences } from './serverProblems.ts';
 
 const say = (what: string, todo: string): ProblemSentence => ({ what, todo });
 
-/** What is said of records and of where they are kept. */
+/** What is said of records, of where they are kept, and of what is asked of the server. */
 export const recordProblemSentences: Readonly<Record<RecordProblemCode, (told: Told) => ProblemSentence>> = {
+  ...serverProblemSentences,
   'record.unreadable': (t) =>
     say(
       `What stands there is no record: "${t.text('value')}".`,

@@ -1,0 +1,131 @@
+import { rm } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { RowsByTable } from '@eavewell/formats';
+import type { Facts } from '@eavewell/records';
+import type { DesignReport } from '@eavewell/tables';
+import { type Job, Stopped, type Work } from '@eavewell/work';
+import type { OpenProgramme } from './openProgramme.ts';
+import type { Programmes } from './programmes.ts';
+import type { DesignAsked } from './tasks.ts';
+
+/** How far the design of a programme is. */
+export interface DesignState {
+  /** The version of the facts it is of; null where there is none yet. */
+  readonly version: number | null;
+  readonly report: DesignReport | null;
+  /** How far the design of the present facts is; 1 where `report` is it. */
+  readonly done_fraction: number;
+  /** It could not be made: our own fault, told on the screen of the program. */
+  readonly isFailed: boolean;
+}
+
+interface Running {
+  readonly version: number;
+  readonly job: Job<DesignReport>;
+  done_fraction: number;
+}
+
+interface Kept {
+  version: number | null;
+  report: DesignReport | null;
+  failedVersion: number | null;
+  running: Running | null;
+}
+
+/** All rows of all tables, in the order of their files. */
+export function rowsOfFacts(facts: Facts): RowsByTable {
+  return new Map(facts.tableNames().map((table) => [table, new Map(facts.rowsAsEntered(table))]));
+}
+
+/** The designs of programmes, worked out beside the requests and kept for one version of the facts: the last. */
+export class Designs {
+  /** Called as a design gets on, and when it is done. */
+  onProgress: (programmeId: string, version: number, done_fraction: number) => void = () => undefined;
+  onFault: (error: unknown) => void = () => undefined;
+  private readonly programmes: Programmes;
+  private readonly work: Work;
+  private readonly programVersion: string;
+  private readonly kept = new Map<string, Kept>();
+
+  constructor(programmes: Programmes, work: Work, programVersion: string) {
+    this.programmes = programmes;
+    this.work = work;
+    this.programVersion = programVersion;
+  }
+
+  /** The design as far as it is. Where it is not of the present facts, it is begun; the last one is given meanwhile. */
+  state(programme: OpenProgramme): DesignState {
+    const kept = this.keptOf(programme);
+    const { version } = programme;
+    const isFailed = kept.failedVersion === version;
+    if (kept.version !== version && kept.running?.version !== version && !isFailed) this.begin(programme, kept);
+    const done_fraction = kept.version === version ? 1 : (kept.running?.done_fraction ?? 0);
+    return { version: kept.version, report: kept.report, done_fraction, isFailed };
+  }
+
+  /** Calls the running design off; asking again begins it anew. */
+  cancel(programme: OpenProgramme): void {
+    this.keptOf(programme).running?.job.cancel();
+  }
+
+  private keptOf({ entry }: OpenProgramme): Kept {
+    const kept = this.kept.get(entry.programmeId) ?? {
+      version: null,
+      report: null,
+      failedVersion: null,
+      running: null,
+    };
+    this.kept.set(entry.programmeId, kept);
+    return kept;
+  }
+
+  private begin(programme: OpenProgramme, kept: Kept): void {
+    kept.running?.job.cancel();
+    const { version, facts } = programme;
+    const { programmeId } = programme.entry;
+    const rows = rowsOfFacts(facts);
+    let folder: string | null = null;
+    let job: Job<DesignReport> | null = null;
+    let isCancelled = false;
+    const running: Running = {
+      version,
+      done_fraction: 0,
+      job: {
+        result: this.programmes.passingFolder().then((made) => {
+          folder = made;
+          const input: DesignAsked = { rows, folder: join(made, 'programme'), version: this.programVersion };
+          if (isCancelled) throw new Stopped();
+          job = this.work.start<DesignReport>('design', input, {
+            onReport: (done_fraction) => {
+              running.done_fraction = done_fraction;
+              this.onProgress(programmeId, version, done_fraction);
+            },
+          });
+          return job.result;
+        }),
+        cancel: () => {
+          isCancelled = true;
+          job?.cancel();
+        },
+      },
+    };
+    kept.running = running;
+    void running.job.result
+      .then(
+        (report) => {
+          [kept.version, kept.report] = [version, report];
+          this.onProgress(programmeId, version, 1);
+        },
+        (error: unknown) => {
+          if (error instanceof Stopped) return;
+          kept.failedVersion = version;
+          this.onFault(error);
+        },
+      )
+      .then(async () => {
+        if (kept.running === running) kept.running = null;
+        if (folder !== null) await rm(folder, { recursive: true, force: true });
+      })
+      .catch(this.onFault);
+  }
+}

@@ -1,0 +1,2 @@
+export { openApiText } from './openApi.ts';
+export { type ServeAsked, type Served, serve } from './serve.ts';
