@@ -84,11 +84,15 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
   root
     .command('check')
     .description(help.check)
-    .argument('<folder>', help.folder)
+    .argument('[folder]', help.folder)
+    .option('--data <dir>', serve.help.checkData)
+    .option('--programme <id>', serve.help.programme)
     .option('--out <dir>', help.out)
     .option('--all', help.all)
     .addHelpText('after', help.examples.check)
-    .action(async (folder: string, options: CheckOptions) => ended(await checkCommand(folder, options, context)));
+    .action(async (folder: string | undefined, options: CheckOptions) =>
+      ended(await checkCommand(folder, options, context)),
+    );
   root
     .command('design')
     .description(help.design)

@@ -19,6 +19,9 @@ export interface DesignState {
   readonly isFailed: boolean;
 }
 
+/** Told until the result is there: only then is it done. */
+const nearlyDone = 0.99;
+
 interface Running {
   readonly version: number;
   readonly job: Job<DesignReport>;
@@ -46,6 +49,7 @@ export class Designs {
   private readonly work: Work;
   private readonly programVersion: string;
   private readonly kept = new Map<string, Kept>();
+  private readonly ending = new Set<Promise<void>>();
 
   constructor(programmes: Programmes, work: Work, programVersion: string) {
     this.programmes = programmes;
@@ -66,6 +70,12 @@ export class Designs {
   /** Calls the running design off; asking again begins it anew. */
   cancel(programme: OpenProgramme): void {
     this.keptOf(programme).running?.job.cancel();
+  }
+
+  /** Calls off what runs, and is done when nothing of it is left. */
+  async close(): Promise<void> {
+    for (const { running } of this.kept.values()) running?.job.cancel();
+    await Promise.all(this.ending);
   }
 
   private keptOf({ entry }: OpenProgramme): Kept {
@@ -91,14 +101,14 @@ export class Designs {
       version,
       done_fraction: 0,
       job: {
-        result: this.programmes.passingFolder().then((made) => {
+        result: this.programmes.passingFolder('designs').then((made) => {
           folder = made;
           const input: DesignAsked = { rows, folder: join(made, 'programme'), version: this.programVersion };
           if (isCancelled) throw new Stopped();
           job = this.work.start<DesignReport>('design', input, {
             onReport: (done_fraction) => {
-              running.done_fraction = done_fraction;
-              this.onProgress(programmeId, version, done_fraction);
+              running.done_fraction = Math.min(done_fraction, nearlyDone);
+              this.onProgress(programmeId, version, running.done_fraction);
             },
           });
           return job.result;
@@ -110,7 +120,7 @@ export class Designs {
       },
     };
     kept.running = running;
-    void running.job.result
+    const ended = running.job.result
       .then(
         (report) => {
           [kept.version, kept.report] = [version, report];
@@ -126,6 +136,8 @@ export class Designs {
         if (kept.running === running) kept.running = null;
         if (folder !== null) await rm(folder, { recursive: true, force: true });
       })
-      .catch(this.onFault);
+      .catch(this.onFault)
+      .then(() => void this.ending.delete(ended));
+    this.ending.add(ended);
   }
 }

@@ -112,8 +112,8 @@ export class Programmes {
   }
 
   /** A new place for files that pass through; who takes it takes it away. */
-  async passingFolder(): Promise<string> {
-    const path = join(this.folder, passing, random(8));
+  async passingFolder(kind: 'imports' | 'designs'): Promise<string> {
+    const path = join(this.folder, passing, kind, random(8));
     await makeFolder(path);
     return path;
   }

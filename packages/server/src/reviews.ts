@@ -85,7 +85,7 @@ export class Reviews {
     if (!unpacked.ok) return unpacked;
     const history = await this.historyOf(programme, unpacked.value, upload.name);
     if (!history.ok) return history;
-    const folder = await this.programmes.passingFolder();
+    const folder = await this.programmes.passingFolder('imports');
     const waiting: Waiting = {
       importId: randomBytes(8).toString('hex'),
       programme,
@@ -153,10 +153,11 @@ export class Reviews {
     if (!found.ok) return found;
     const waiting = found.value;
     if (waiting.read === null) return refused(recordProblem('import.reading', {}, { value: importId }));
+    // What the person saw last, before it is compared anew.
+    const wanted = JSON.stringify(waiting.review?.changes ?? null);
     const seen = this.reviewOf(waiting);
     if (!seen.mayBeAccepted)
       return { ok: false, problems: seen.problems.filter(({ code }) => code.startsWith('import.')) };
-    const wanted = JSON.stringify(waiting.review!.changes);
     if (waiting.records.length > 0) {
       const taken = await programme.take(waiting.records);
       if (!taken.ok) return taken;

@@ -88,6 +88,7 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const address = `http://127.0.0.1:${port}/open?key=${keys.address}`;
   const end = async () => {
     await app.close();
+    await designs.close();
     await close();
   };
   return { ok: true, value: { address, port, programmes: made.value, close: end }, problems: opened.problems };

@@ -11,6 +11,7 @@ import { type Job, type JobAround, Stopped, type Tasks, type Work, type WorkOpti
 export function workHere(tasks: Tasks): Work {
   let isClosed = false;
   const running = new Set<() => void>();
+  const results = new Set<Promise<unknown>>();
   return {
     start<T>(name: string, input: unknown, options: WorkOptions = {}): Job<T> {
       let isStopped = isClosed;
@@ -33,11 +34,16 @@ export function workHere(tasks: Tasks): Work {
         if (isStopped) throw new Stopped();
         return result as T;
       };
-      return { result: run(), cancel };
+      const result = run();
+      const settled = result.catch(() => undefined);
+      results.add(settled);
+      void settled.then(() => results.delete(settled));
+      return { result, cancel };
     },
     async close() {
       isClosed = true;
       for (const cancel of running) cancel();
+      await Promise.all(results);
     },
   };
 }

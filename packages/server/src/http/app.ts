@@ -11,7 +11,7 @@ import {
   validatorCompiler,
 } from 'fastify-type-provider-zod';
 import { Listeners } from './events.ts';
-import { cookieName, hostsAt, isSameKey, type Keys, refusal } from './guard.ts';
+import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
 import { addRoutes, type Behind } from './routes.ts';
 
@@ -104,7 +104,7 @@ const safety = {
 function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
   app.addHook('onRequest', async (request, reply) => {
     reply.header('cache-control', 'no-store');
-    const problem = refusal(request, hostsAt(port()), keys, request.url.startsWith('/open?'));
+    const problem = refusal(request, port(), keys, request.url.startsWith('/open?'));
     if (problem) return sendProblems(reply, [problem]);
     return undefined;
   });
@@ -112,7 +112,7 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
     const { key } = request.query;
     if (!isSameKey(typeof key === 'string' ? key : undefined, keys.address))
       return sendProblems(reply, [recordProblem('request.refused', {}, { reason: 'token' })]);
-    reply.setCookie(cookieName, keys.cookie, { path: '/', httpOnly: true, sameSite: 'strict' });
+    reply.setCookie(cookieAt(port()), keys.cookie, { path: '/', httpOnly: true, sameSite: 'strict' });
     return reply.redirect('/', 303);
   });
 }

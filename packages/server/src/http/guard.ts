@@ -3,8 +3,8 @@ import type { Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import type { FastifyRequest } from 'fastify';
 
-/** The cookie a page carries once it was opened with the key. */
-export const cookieName = 'eavewell';
+/** The cookie a page carries once it was opened with the key. Ports share cookies, so each program has its own. */
+export const cookieAt = (port: number): string => `eavewell-${port}`;
 
 /** What lets somebody in: the key in the opened address, and what the cookie then holds. Both are made at each start. */
 export interface Keys {
@@ -25,7 +25,7 @@ export function isSameKey(given: string | undefined, key: string): boolean {
 }
 
 /** The names this program answers to at a port: only those of this computer itself. */
-export function hostsAt(port: number): readonly string[] {
+function hostsAt(port: number): readonly string[] {
   return ['127.0.0.1', 'localhost', '[::1]'].map((name) => `${name}:${port}`);
 }
 
@@ -34,7 +34,7 @@ export function hostsAt(port: number): readonly string[] {
  * and neither has the key.
  *
  * @param request - host, origin and cookie of the request
- * @param hosts - the names this program answers to
+ * @param port - where this program listens
  * @param keys - what lets somebody in
  * @returns the problem; null where it is let in
  * @problem request.refused - reason: host, origin or token
@@ -42,14 +42,14 @@ export function hostsAt(port: number): readonly string[] {
  */
 export function refusal(
   { headers, cookies }: Pick<FastifyRequest, 'headers' | 'cookies'>,
-  hosts: readonly string[],
+  port: number,
   keys: Keys,
   isOpening: boolean,
 ): Problem | null {
   const refused = (reason: string) => recordProblem('request.refused', {}, { reason });
   const { host, origin } = headers;
-  if (host === undefined || !hosts.includes(host.toLowerCase())) return refused('host');
+  if (host === undefined || !hostsAt(port).includes(host.toLowerCase())) return refused('host');
   if (origin !== undefined && origin.toLowerCase() !== `http://${host.toLowerCase()}`) return refused('origin');
   if (isOpening) return null;
-  return isSameKey(cookies[cookieName], keys.cookie) ? null : refused('token');
+  return isSameKey(cookies[cookieAt(port)], keys.cookie) ? null : refused('token');
 }
