@@ -20,7 +20,7 @@ const mayImport = {
   report: ['engine', 'tables', 'words'],
   work: [],
   server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
-  cli: ['database', 'demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
+  cli: ['demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
 };
 
 const folderOf = (/** @type {string} */ name) => (name === 'demo' ? 'demo/' : `packages/${name}/`);

@@ -1,10 +1,8 @@
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-const packages = ['engine', 'tables', 'formats', 'records', 'database', 'words', 'cli'].map((name) => ({
-  name,
-  folder: `packages/${name}`,
-}));
+const names = ['engine', 'tables', 'formats', 'records', 'database', 'words', 'report', 'work', 'server', 'cli'];
+const packages = names.map((name) => ({ name, folder: `packages/${name}` }));
 const workspaces = [...packages, { name: 'demo', folder: 'demo' }];
 
 /** Files of a small tree that keeps every rule of flow. */
@@ -26,6 +24,9 @@ export const soundTree: Readonly<Record<string, string>> = {
   'packages/records/src/index.ts': 'export const record = 1;\n',
   'packages/database/src/index.ts': "export * from '@eavewell/records';\n",
   'packages/words/src/index.ts': "export { day } from '@eavewell/tables';\n",
+  'packages/report/src/index.ts': "export * from '@eavewell/words';\n",
+  'packages/work/src/index.ts': 'export const work = 1;\n',
+  'packages/server/src/index.ts': "export * from '@eavewell/work';\nexport * from '@eavewell/report';\n",
   'packages/cli/src/index.ts': "export * from '@eavewell/words';\nexport * from '@eavewell/demo';\n",
   'demo/src/index.ts': "export * from '@eavewell/formats';\n",
   'checks/laws/a.ts': "export * from '@eavewell/engine';\n",

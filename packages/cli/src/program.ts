@@ -81,18 +81,7 @@ function rootCommand({ around, look, version }: Context): Command {
 /** The commands, their options and their help. `ended` is told how the chosen command ended. */
 export function program(context: Context, ended: (code: ExitCode) => void): Command {
   const root = rootCommand(context);
-  root
-    .command('check')
-    .description(help.check)
-    .argument('[folder]', help.folder)
-    .option('--data <dir>', serve.help.checkData)
-    .option('--programme <id>', serve.help.programme)
-    .option('--out <dir>', help.out)
-    .option('--all', help.all)
-    .addHelpText('after', help.examples.check)
-    .action(async (folder: string | undefined, options: CheckOptions) =>
-      ended(await checkCommand(folder, options, context)),
-    );
+  addCheck(root, context, ended);
   root
     .command('design')
     .description(help.design)
@@ -128,13 +117,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
   mapCommands(root, context, ended);
-  root
-    .command('serve')
-    .description(serve.help.serve)
-    .option('--data <dir>', serve.help.data)
-    .option('--port <n>', serve.help.port, (text) => wholeNumber(text, 0, 65_535, serve.portForm))
-    .addHelpText('after', serve.help.examples)
-    .action(async (options: ServeOptions) => ended(await serveCommand(options, context)));
+  addServe(root, context, ended);
   return root;
 }
 
@@ -147,4 +130,29 @@ function addColumns(root: Command, context: Context, ended: (code: ExitCode) => 
     .option('--set <match>', help.set, (text: string, before: readonly string[] = []) => [...before, text])
     .addHelpText('after', help.examples.columns)
     .action(async (folder: string, options: ColumnsOptions) => ended(await columnsCommand(folder, options, context)));
+}
+
+function addServe(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('serve')
+    .description(serve.help.serve)
+    .option('--data <dir>', serve.help.data)
+    .option('--port <n>', serve.help.port, (text) => wholeNumber(text, 0, 65_535, serve.portForm))
+    .addHelpText('after', serve.help.examples)
+    .action(async (options: ServeOptions) => ended(await serveCommand(options, context)));
+}
+
+function addCheck(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('check')
+    .description(help.check)
+    .argument('[folder]', help.folder)
+    .option('--data <dir>', serve.help.checkData)
+    .option('--programme <id>', serve.help.programme)
+    .option('--out <dir>', help.out)
+    .option('--all', help.all)
+    .addHelpText('after', help.examples.check)
+    .action(async (folder: string | undefined, options: CheckOptions) =>
+      ended(await checkCommand(folder, options, context)),
+    );
 }

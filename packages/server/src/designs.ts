@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import type { RowsByTable } from '@eavewell/formats';
 import type { Facts } from '@eavewell/records';
 import type { DesignReport } from '@eavewell/tables';
-import { type Job, Stopped, type Work } from '@eavewell/work';
+import { Stopped, type Work } from '@eavewell/work';
 import type { OpenProgramme } from './openProgramme.ts';
 import type { Programmes } from './programmes.ts';
 import type { DesignAsked } from './tasks.ts';
@@ -24,8 +24,9 @@ const nearlyDone = 0.99;
 
 interface Running {
   readonly version: number;
-  readonly job: Job<DesignReport>;
   done_fraction: number;
+  isCancelled: boolean;
+  cancel: () => void;
 }
 
 interface Kept {
@@ -69,12 +70,12 @@ export class Designs {
 
   /** Calls the running design off; asking again begins it anew. */
   cancel(programme: OpenProgramme): void {
-    this.keptOf(programme).running?.job.cancel();
+    this.keptOf(programme).running?.cancel();
   }
 
   /** Calls off what runs, and is done when nothing of it is left. */
   async close(): Promise<void> {
-    for (const { running } of this.kept.values()) running?.job.cancel();
+    for (const { running } of this.kept.values()) running?.cancel();
     await Promise.all(this.ending);
   }
 
@@ -90,54 +91,45 @@ export class Designs {
   }
 
   private begin(programme: OpenProgramme, kept: Kept): void {
-    kept.running?.job.cancel();
-    const { version, facts } = programme;
-    const { programmeId } = programme.entry;
-    const rows = rowsOfFacts(facts);
-    let folder: string | null = null;
-    let job: Job<DesignReport> | null = null;
-    let isCancelled = false;
+    kept.running?.cancel();
     const running: Running = {
-      version,
+      version: programme.version,
       done_fraction: 0,
-      job: {
-        result: this.programmes.passingFolder('designs').then((made) => {
-          folder = made;
-          const input: DesignAsked = { rows, folder: join(made, 'programme'), version: this.programVersion };
-          if (isCancelled) throw new Stopped();
-          job = this.work.start<DesignReport>('design', input, {
-            onReport: (done_fraction) => {
-              running.done_fraction = Math.min(done_fraction, nearlyDone);
-              this.onProgress(programmeId, version, running.done_fraction);
-            },
-          });
-          return job.result;
-        }),
-        cancel: () => {
-          isCancelled = true;
-          job?.cancel();
-        },
-      },
+      isCancelled: false,
+      cancel: () => undefined,
+    };
+    running.cancel = () => {
+      running.isCancelled = true;
     };
     kept.running = running;
-    const ended = running.job.result
-      .then(
-        (report) => {
-          [kept.version, kept.report] = [version, report];
-          this.onProgress(programmeId, version, 1);
-        },
-        (error: unknown) => {
-          if (error instanceof Stopped) return;
-          kept.failedVersion = version;
-          this.onFault(error);
-        },
-      )
-      .then(async () => {
-        if (kept.running === running) kept.running = null;
-        if (folder !== null) await rm(folder, { recursive: true, force: true });
-      })
-      .catch(this.onFault)
-      .then(() => void this.ending.delete(ended));
+    const ended = this.run(programme, kept, running).catch(this.onFault);
     this.ending.add(ended);
+    void ended.then(() => this.ending.delete(ended));
+  }
+
+  private async run(programme: OpenProgramme, kept: Kept, running: Running): Promise<void> {
+    const { programmeId } = programme.entry;
+    const { version } = running;
+    const rows = rowsOfFacts(programme.facts);
+    const folder = await this.programmes.passingFolder('designs');
+    try {
+      if (running.isCancelled) return;
+      const input: DesignAsked = { rows, folder: join(folder, 'programme'), version: this.programVersion };
+      const onReport = (done_fraction: number) => {
+        running.done_fraction = Math.min(done_fraction, nearlyDone);
+        this.onProgress(programmeId, version, running.done_fraction);
+      };
+      const job = this.work.start<DesignReport>('design', input, { onReport });
+      running.cancel = job.cancel;
+      [kept.report, kept.version] = [await job.result, version];
+      this.onProgress(programmeId, version, 1);
+    } catch (error) {
+      if (error instanceof Stopped) return;
+      kept.failedVersion = version;
+      this.onFault(error);
+    } finally {
+      if (kept.running === running) kept.running = null;
+      await rm(folder, { recursive: true, force: true });
+    }
   }
 }

@@ -1,4 +1,4 @@
 export { openApiText } from './openApi.ts';
 export { readKept, type SeveralThere } from './readKept.ts';
-export { type Served, type ServeAsked, serve } from './serve.ts';
+export { type ServeAsked, type Served, serve } from './serve.ts';
 export { tasks } from './tasks.ts';
