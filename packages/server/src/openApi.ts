@@ -4,7 +4,7 @@ import { buildApp } from './http/app.ts';
  * What can be asked of the server, as docs/openapi.json holds it.
  *
  * @returns the description of the API, OpenAPI 3.1 [text]
- * @source OpenAPI Specification 3.1.0
+ * @source openapi-3.1, the form of a description
  */
 export async function openApiText(): Promise<string> {
   // Nothing is asked of what stands behind: only the routes are described.
@@ -13,6 +13,7 @@ export async function openApiText(): Promise<string> {
     ...{ programmes: behind, designs: behind, reviews: behind },
     keys: { address: '', cookie: '' },
     version: '0.1.0',
+    dataFolder: '',
     port: () => 0,
     onFault: () => undefined,
   });

@@ -75,7 +75,8 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const { onFault, version } = asked;
   const designs = new Designs(programmes, work, version);
   const reviews = new Reviews(programmes, work);
-  const app = await buildApp({ programmes, designs, reviews, keys, version, onFault, port: () => port });
+  const dataFolder = asked.folder;
+  const app = await buildApp({ programmes, designs, reviews, keys, version, dataFolder, onFault, port: () => port });
   try {
     await app.listen({ host: '127.0.0.1', port });
   } catch (error) {

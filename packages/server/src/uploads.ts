@@ -6,7 +6,7 @@ import { folderTableNames, folderTables, idForm, tableProblem } from '@eavewell/
 
 /** Largest file that may be sent, and what a zip may become [byte]. Ours. */
 export const largestUpload_bytes = 100e6;
-const zipLimits = { most_entries: 5000, largestEntry_bytes: 500e6, largest_bytes: 1e9, most_ratio: 200 };
+const zipLimits = { most_entries: 5000, largestEntry_bytes: 200e6, largest_bytes: 300e6, most_ratio: 200 };
 
 /** Records of an export stand in this file. */
 export const recordsFile = 'records.jsonl';

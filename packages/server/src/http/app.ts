@@ -22,6 +22,8 @@ const largestBody_bytes = 5e6;
 export interface AppAsked extends Omit<Behind, 'listeners'> {
   readonly keys: Keys;
   readonly version: string;
+  /** Where programmes are kept, as a person is told. */
+  readonly dataFolder: string;
   /** The port it listens on, once it does. */
   port(): number;
   /** Told what is our own fault; the page only hears that it is. */
@@ -53,7 +55,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   app.setSerializerCompiler(serializerCompiler);
   app.setErrorHandler((error: FastifyError | Refused, _, reply) => {
     if (error instanceof Refused) return sendProblems(reply, error.problems);
-    const problem = problemOfError(error);
+    const problem = problemOfError(error, asked.dataFolder);
     if (problem.code === 'request.our_fault') asked.onFault(error);
     return sendProblems(reply, [problem]);
   });

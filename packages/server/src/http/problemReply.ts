@@ -26,7 +26,7 @@ function statusOf(problems: readonly Problem[]): number {
  * @param reply - the answer
  * @param problems - what is wrong, at least one
  * @returns the answer, sent
- * @source RFC 9457, sections 3.1 and 3.2
+ * @source rfc9457, sections 3.1 and 3.2
  */
 export function sendProblems(reply: FastifyReply, problems: readonly Problem[]): FastifyReply {
   const reports = problems.map(problemReport);
@@ -58,9 +58,20 @@ export function orRefuse<T>(checked: Checked<T>): T {
   return checked.value;
 }
 
+/** What the machine may refuse while files pass through. */
+const machineRefusals = [
+  [/^(ENOSPC|EDQUOT)$/, 'database.disk_full'],
+  [/^(EACCES|EPERM|EROFS)$/, 'database.no_permission'],
+] as const;
+
 /** What the server itself made of a request, as a problem. What is our own fault says nothing of its inside. */
-export function problemOfError(error: FastifyError): Problem {
+export function problemOfError(
+  error: Pick<FastifyError, 'code' | 'message' | 'statusCode' | 'validation'>,
+  dataFolder: string,
+): Problem {
   if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return recordProblem('request.too_large', {}, {});
+  const refusal = machineRefusals.find(([form]) => form.test(error.code));
+  if (refusal) return recordProblem(refusal[1], {}, { value: dataFolder, reason: error.code });
   const status = error.statusCode ?? 500;
   if (status >= 500) return recordProblem('request.our_fault', {}, {});
   const at = error.validation?.map(({ instancePath, message }) => `${instancePath} ${message ?? ''}`.trim()).join('; ');
