@@ -56,9 +56,9 @@ it('serves a data folder until it is ended; then check reads the programme from 
 
 it('keeps a person’s own programmes where each system keeps such things', () => {
   const of = (platform: string, env: Record<string, string>) => dataFolderOf({ platform, env });
-  expect(of('linux', { HOME: '/home/nadi' })).toBe('/home/nadi/.local/share/eavewell');
-  expect(of('linux', { HOME: '/home/nadi', XDG_DATA_HOME: '/data' })).toBe('/data/eavewell');
-  expect(of('darwin', { HOME: '/Users/nadi' })).toBe('/Users/nadi/Library/Application Support/Eavewell');
+  expect(of('linux', { HOME: '/own/nadi' })).toBe('/own/nadi/.local/share/eavewell');
+  expect(of('linux', { HOME: '/own/nadi', XDG_DATA_HOME: '/data' })).toBe('/data/eavewell');
+  expect(of('darwin', { HOME: '/own/nadi' })).toBe('/own/nadi/Library/Application Support/Eavewell');
   expect(of('win32', { LOCALAPPDATA: '/local' })).toBe('/local/Eavewell');
   expect(of('win32', { EAVEWELL_DATA: '/water' })).toBe('/water');
 });

@@ -4,7 +4,7 @@ import { buildApp } from './http/app.ts';
  * What can be asked of the server, as docs/openapi.json holds it.
  *
  * @returns the description of the API, OpenAPI 3.1 [text]
- * @source openapi-3.1, the form of a description
+ * @source openapi-spec, the form of a description
  */
 export async function openApiText(): Promise<string> {
   // Nothing is asked of what stands behind: only the routes are described.

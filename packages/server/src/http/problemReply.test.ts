@@ -9,7 +9,7 @@ it.each([
   ['ERR_SOMETHING', undefined, 'request.our_fault'],
   ['SQLITE_ERROR', 500, 'request.our_fault'],
 ])('%s with status %s is %s, and says nothing of the inside', (code, statusCode, expected) => {
-  const error = { code, message: '/home/nadi/secret.js:12', ...(statusCode === undefined ? {} : { statusCode }) };
+  const error = { code, message: 'secret.js:12', ...(statusCode === undefined ? {} : { statusCode }) };
   const problem = problemOfError(error, 'water');
   expect(problem.code).toBe(expected);
   if (expected === 'request.our_fault') expect(JSON.stringify(problem)).not.toContain('secret');
