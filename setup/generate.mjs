@@ -13,7 +13,14 @@ import { root } from './run.mjs';
 export const pages = [
   { file: 'docs/tables.md', from: 'packages/tables/src/index.ts', maker: 'tablesPage' },
   { file: 'docs/design.schema.json', from: 'packages/tables/src/index.ts', maker: 'designSchemaText' },
+  { file: 'docs/openapi.json', from: 'packages/server/src/index.ts', maker: 'openApiText' },
   { file: 'docs/methods/published.md', from: 'checks/published/table.ts', maker: 'publishedPage' },
+];
+
+/** Libraries that are loaded as they are. */
+const outside = [
+  ...['zod', 'papaparse', 'pure-rand', 'fflate', 'better-sqlite3', '@xmldom/xmldom', '@tmcw/togeojson', 'fastify'],
+  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/swagger'],
 ];
 
 /**
@@ -30,7 +37,7 @@ export async function makePage(page, folder = root) {
     root: folder,
     configFile: false,
     logLevel: 'warn',
-    resolve: { conditions, external: ['zod', 'papaparse', 'pure-rand'] },
+    resolve: { conditions, external: outside },
     ssr: { resolve: { conditions } },
   });
   const make = /** @type {Record<string, unknown>} */ (module)[page.maker];

@@ -4,6 +4,6 @@ import { build, install } from './setUp.mjs';
 install();
 build();
 
-// Laws and twins with many more random cases than on every test.
+// Laws, twins and faults with many more random cases than on every test.
 process.env['EAVEWELL_SOAK'] = '1';
-process.exitCode = runTool('vitest', ['run', '--project', 'twins', '--project', 'laws']);
+process.exitCode = runTool('vitest', ['run', '--project', 'twins', '--project', 'laws', '--project', 'faults']);

@@ -1,7 +1,8 @@
 import { mkdirSync, symlinkSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 
-const packages = ['engine', 'tables', 'formats', 'words', 'cli'].map((name) => ({ name, folder: `packages/${name}` }));
+const names = ['engine', 'tables', 'formats', 'records', 'database', 'words', 'report', 'work', 'server', 'cli'];
+const packages = names.map((name) => ({ name, folder: `packages/${name}` }));
 const workspaces = [...packages, { name: 'demo', folder: 'demo' }];
 
 /** Files of a small tree that keeps every rule of flow. */
@@ -20,7 +21,12 @@ export const soundTree: Readonly<Record<string, string>> = {
   'packages/engine/src/water/people/index.ts': 'export const people = 1;\n',
   'packages/tables/src/index.ts': "export { day } from '@eavewell/engine';\n",
   'packages/formats/src/index.ts': "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;\n",
+  'packages/records/src/index.ts': 'export const record = 1;\n',
+  'packages/database/src/index.ts': "export * from '@eavewell/records';\n",
   'packages/words/src/index.ts': "export { day } from '@eavewell/tables';\n",
+  'packages/report/src/index.ts': "export * from '@eavewell/words';\n",
+  'packages/work/src/index.ts': 'export const work = 1;\n',
+  'packages/server/src/index.ts': "export * from '@eavewell/work';\nexport * from '@eavewell/report';\n",
   'packages/cli/src/index.ts': "export * from '@eavewell/words';\nexport * from '@eavewell/demo';\n",
   'demo/src/index.ts': "export * from '@eavewell/formats';\n",
   'checks/laws/a.ts': "export * from '@eavewell/engine';\n",

@@ -9,5 +9,12 @@ export async function main(): Promise<void> {
   const { stdout, stderr, env, platform, argv } = process;
   // A reader that goes away, as `head` does, is told of by the next write; nothing is to be said of it here.
   stdout.on('error', () => undefined);
-  process.exitCode = await run(argv.slice(2), { stdout, stderr, env, platform });
+  process.exitCode = await run(argv.slice(2), { stdout, stderr, env, platform, untilStopped });
+}
+
+/** Ctrl+C, or the system's word to end. */
+function untilStopped(): Promise<void> {
+  return new Promise((stopped) => {
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) process.once(signal, () => stopped());
+  });
 }

@@ -9,10 +9,11 @@ import { type DesignOptions, designCommand } from './commands/design.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
 import { rainCommand } from './commands/rain.ts';
+import { type ServeOptions, serveCommand } from './commands/serve.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords, maps } = english.commandLine;
+const { help, demo: demoWords, maps, serve } = english.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -81,14 +82,7 @@ function rootCommand({ around, look, version }: Context): Command {
 /** The commands, their options and their help. `ended` is told how the chosen command ended. */
 export function program(context: Context, ended: (code: ExitCode) => void): Command {
   const root = rootCommand(context);
-  root
-    .command('check')
-    .description(help.check)
-    .argument('<folder>', help.folder)
-    .option('--out <dir>', help.out)
-    .option('--all', help.all)
-    .addHelpText('after', help.examples.check)
-    .action(async (folder: string, options: CheckOptions) => ended(await checkCommand(folder, options, context)));
+  addCheck(root, context, ended);
   root
     .command('design')
     .description(help.design)
@@ -125,6 +119,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
   mapCommands(root, context, ended);
   addConvert(root, context, ended);
+  addServe(root, context, ended);
   return root;
 }
 
@@ -149,5 +144,30 @@ function addConvert(root: Command, context: Context, ended: (code: ExitCode) => 
     .addHelpText('after', help.examples.convert)
     .action(async (from: string, to: string, options: ConvertOptions) =>
       ended(await convertCommand(from, to, options, context)),
+    );
+}
+
+function addServe(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('serve')
+    .description(serve.help.serve)
+    .option('--data <dir>', serve.help.data)
+    .option('--port <n>', serve.help.port, (text) => wholeNumber(text, 0, 65_535, serve.portForm))
+    .addHelpText('after', serve.help.examples)
+    .action(async (options: ServeOptions) => ended(await serveCommand(options, context)));
+}
+
+function addCheck(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('check')
+    .description(help.check)
+    .argument('[folder]', help.folder)
+    .option('--data <dir>', serve.help.checkData)
+    .option('--programme <id>', serve.help.programme)
+    .option('--out <dir>', help.out)
+    .option('--all', help.all)
+    .addHelpText('after', help.examples.check)
+    .action(async (folder: string | undefined, options: CheckOptions) =>
+      ended(await checkCommand(folder, options, context)),
     );
 }

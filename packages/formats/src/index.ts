@@ -2,9 +2,12 @@ export { type ColumnsOfFolder, columnsPlace, readColumnsFile, saveColumns } from
 export { foldersProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
 export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
+export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limitedZip.ts';
 export { makeFolder } from './makeFolder.ts';
+export { type CellPlace, mendCell } from './mendCell.ts';
 export { olderFiles } from './olderFiles.ts';
 export type { FileUse, ProgrammeRead } from './programmeRead.ts';
+export { programmeOfRows, type RowsByTable, type RowsRead, rowsOfProgramme } from './programmeRows.ts';
 export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
 export type { ProgrammeProposals, SheetProposal, TableProposals } from './proposals.ts';
 export type { MapKind, MapRead } from './readMap.ts';
@@ -18,6 +21,6 @@ export { type WorkbookLimit, workbookLimits } from './workbook/workbookLimits.ts
 export { writeWorkbook } from './workbook/writeWorkbook.ts';
 export { writeFileWhole } from './writeFileWhole.ts';
 export { notUsedFile, writeNotUsed } from './writeNotUsed.ts';
-export { writeProgramme } from './writeProgramme.ts';
+export { filesOfProgramme, writeProgramme } from './writeProgramme.ts';
 export { WriteRefused } from './writeRefused.ts';
 export { writtenMap } from './writtenMap.ts';

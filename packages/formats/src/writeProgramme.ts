@@ -25,8 +25,14 @@ function safePath(path: string): string {
   return path;
 }
 
-/** The text of every file, by its path within the folder, datapackage.json last. */
-function filesOf(programme: ProgrammeTables): ReadonlyMap<string, string | Uint8Array> {
+/**
+ * Which files does a programme come to?
+ *
+ * @param programme - settings, tables of values and rain, written as given
+ * @returns the text or bytes of every file, by its path within the folder, datapackage.json after the tables
+ * @source Data Package standard v2.0; RFC 4180
+ */
+export function filesOfProgramme(programme: ProgrammeTables): ReadonlyMap<string, string | Uint8Array> {
   const files = new Map<string, string | Uint8Array>();
   const tables = folderTableNames.filter((name) => programme.tables[name] !== undefined);
   for (const name of tables) {
@@ -79,7 +85,7 @@ export async function writeProgramme(
   programme: ProgrammeTables,
   options: { readonly overwrite?: boolean } = {},
 ): Promise<{ files: string[] }> {
-  const files = filesOf(programme);
+  const files = filesOfProgramme(programme);
   const entries = await entriesOf(folder);
   if (entries.length > 0 && options.overwrite !== true)
     throw new WriteRefused(

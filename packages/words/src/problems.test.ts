@@ -1,9 +1,10 @@
 import { engineProblems, type Problem } from '@eavewell/engine';
+import { recordProblems } from '@eavewell/records';
 import { tableProblems } from '@eavewell/tables';
 import { describe, expect, it } from 'vitest';
 import { english, problemSentence } from './index.ts';
 
-const catalogue = { ...engineProblems, ...tableProblems };
+const catalogue = { ...engineProblems, ...recordProblems, ...tableProblems };
 const codes = Object.keys(catalogue) as (keyof typeof catalogue)[];
 
 /** Every fact any problem carries. */

@@ -1,8 +1,9 @@
 import type { EngineProblemCode, Facts, Place, Problem } from '@eavewell/engine';
+import type { RecordProblemCode } from '@eavewell/records';
 import type { TableProblemCode } from '@eavewell/tables';
 
 /** Every problem the product can name. */
-export type ProblemCode = EngineProblemCode | TableProblemCode;
+export type ProblemCode = EngineProblemCode | RecordProblemCode | TableProblemCode;
 
 /** What a problem's sentence may ask of the problem. */
 export interface Told {

@@ -9,20 +9,25 @@ import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import { type FromData, readFolderOrData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
-import { readFolder } from './readFolder.ts';
 
 const { check, design, headings } = english.commandLine;
 
-export interface CheckOptions {
+export interface CheckOptions extends FromData {
   readonly out?: string;
   readonly all?: boolean;
 }
 
-/** Reads a folder and says what is wrong in it, where, and what to do. */
-export async function checkCommand(folder: string, options: CheckOptions, context: Context): Promise<ExitCode> {
+/** Reads a programme and says what is wrong in it, where, and what to do. */
+export async function checkCommand(
+  folder: string | undefined,
+  options: CheckOptions,
+  context: Context,
+): Promise<ExitCode> {
   if (options.out !== undefined) await makeOutFolder(options.out);
-  const read = await readFolder(folder, context);
+  const read = await readFolderOrData(folder, options, context);
+  if (read === null) return exitCodes.blocker;
   const ready = readyProgramme(read.facts);
   const problems = problemsOfFolder(read, ready);
   context.progress.done();

@@ -21,6 +21,7 @@ import {
   seriesOf,
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
+import { programmeRemediesReport } from '@eavewell/report';
 import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
@@ -35,7 +36,6 @@ import { Sheet } from '../print/sheet.ts';
 import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
-import { programmeRemediesReport } from '../report/remediesReport.ts';
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';

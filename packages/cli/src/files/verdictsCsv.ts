@@ -1,6 +1,6 @@
 import { isoDay, type SiteDesign, type SiteRemedies } from '@eavewell/engine';
+import { findingOf } from '@eavewell/report';
 import { english } from '@eavewell/words';
-import { findingOf } from '../report/siteReport.ts';
 import { csvLine } from './csvLine.ts';
 
 const columns = [

@@ -1,6 +1,6 @@
 import { type SiteDesign, type SiteRemedies, type Verdict, verdictOrder } from '@eavewell/engine';
+import { findingOf } from '@eavewell/report';
 import { english } from '@eavewell/words';
-import { findingOf } from '../report/siteReport.ts';
 import type { Sheet } from './sheet.ts';
 
 const { design } = english.commandLine;

@@ -1,6 +1,6 @@
 import type { GaugeFinding, ProgrammeFacts, Target } from '@eavewell/engine';
+import { peopleOf } from '@eavewell/report';
 import { english } from '@eavewell/words';
-import { peopleOf } from '../report/jsonReport.ts';
 import type { Sheet } from './sheet.ts';
 
 const { design } = english.commandLine;

@@ -9,8 +9,8 @@ import {
   stations,
   type Target,
 } from '@eavewell/engine';
+import { findingOf } from '@eavewell/report';
 import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
-import { findingOf } from '../report/siteReport.ts';
 import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';

@@ -7,6 +7,8 @@ export interface Surroundings {
   readonly stderr: Writable & { readonly isTTY?: boolean };
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly platform: string;
+  /** Ends when the person ends the program: for a command that runs until then. */
+  untilStopped?(): Promise<void>;
 }
 
 export type Paint = ReturnType<typeof picocolors.createColors>;

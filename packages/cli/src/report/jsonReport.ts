@@ -1,18 +1,8 @@
-import {
-  countedPeople,
-  type GaugeFinding,
-  type Problem,
-  type ProgrammeFacts,
-  type SiteDesign,
-  type SiteRemedies,
-  type StorageSeries,
-} from '@eavewell/engine';
+import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteRemedies, StorageSeries } from '@eavewell/engine';
+import { gaugeReport, peopleOf, problemReport, siteReport } from '@eavewell/report';
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
-import { gaugeReport } from './gaugeReport.ts';
-import { problemReport } from './problemReport.ts';
 import { siteUnderReport } from './scenarioReport.ts';
 import { seriesJson } from './seriesText.ts';
-import { siteReport } from './siteReport.ts';
 
 /** Where the text of a report goes, piece by piece. */
 export type Sink = (text: string) => Promise<void>;
@@ -34,18 +24,6 @@ function onlyNumbers(_key: string, value: unknown): unknown {
 
 function json(value: unknown): string {
   return JSON.stringify(value, onlyNumbers);
-}
-
-/** The people of a programme: those known, and of how many sites they are not. */
-export function peopleOf(facts: ProgrammeFacts): { readonly people: number; readonly unknown: number } {
-  let people = 0;
-  let unknown = 0;
-  for (const site of facts.sites) {
-    const counted = countedPeople(site, facts.settings);
-    if (counted === null) unknown++;
-    else people += counted;
-  }
-  return { people, unknown };
 }
 
 /** Writes a report site by site, so that the whole of it never stands in memory. */

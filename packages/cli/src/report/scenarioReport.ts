@@ -1,7 +1,7 @@
 import type { Scenario, SiteDesign } from '@eavewell/engine';
+import { findingOf } from '@eavewell/report';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
 import type { ScenarioCounts } from '../print/scenario.ts';
-import { findingOf } from './siteReport.ts';
 
 /** A site under the scenario, as the report has it. */
 export function siteUnderReport(under: SiteDesign): NonNullable<SiteReport['scenario']> {

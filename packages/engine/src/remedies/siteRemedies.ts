@@ -85,6 +85,12 @@ const kindsAtTank = ['secondTank', 'largerTank', 'gutter', 'firstFlush'] as cons
 export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedies | null {
   const [worst] = design.storages;
   if (!worst || (design.verdict !== 'short' && design.verdict !== 'tight')) return null;
+  const { siteId } = design;
+  const { judgedYears } = worst;
+  const leaveIt = leftAsItIs(worst, given, design.storages.length > 1);
+  // On made-up rain nothing holds, so there is nothing to look for at a site that is tight already.
+  if (design.verdict === 'tight' && worst.cappedBy === 'rain.made_up')
+    return { siteId, remedies: [], judgedYears, notMended: 'madeRain', leaveIt, peopleCarried: null };
   const chains = new Chains(given);
   const wanting = design.storages.filter(({ verdict }) => verdict !== 'holds');
   const open = openChanges(chains, given, wanting);
@@ -98,16 +104,16 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
   // A second source is no such cap: a site that leans on one holds once it holds without it.
   const cap = wanting.find(({ cappedBy }) => cappedBy !== null && cappedBy !== 'site.second_source')?.cappedBy ?? null;
   return {
-    siteId: design.siteId,
+    siteId,
     remedies,
-    judgedYears: worst.judgedYears,
+    judgedYears,
     notMended:
       remedies[0]?.verdict === 'holds'
         ? null
         : cap === null
-          ? whyNot(chains, open, given, worst.judgedYears, design.target)
+          ? whyNot(chains, open, given, judgedYears, design.target)
           : (cappedReasons[cap] ?? 'assumed'),
-    leaveIt: leftAsItIs(worst, given, design.storages.length > 1),
+    leaveIt,
     peopleCarried: isSplitTold ? null : (carried[0] ?? null),
   };
 }

@@ -4,6 +4,7 @@ import { many, sites } from './counted.ts';
 import { maps } from './maps.ts';
 import { numbers } from './numbers.ts';
 import { rain, scenario } from './rainPages.ts';
+import { serve } from './serve.ts';
 
 const verdictGroups: Readonly<Record<Verdict, (count: number) => string>> = {
   short: (count) => `${sites(count)} short`,
@@ -305,6 +306,7 @@ export const commandLine = {
   convert,
   demo,
   maps,
+  serve,
   trouble,
   progress,
 };

@@ -4,6 +4,7 @@ import { engineProblemSentences } from './engineProblems.ts';
 import { findings } from './findings.ts';
 import { numbers } from './numbers.ts';
 import { place } from './place.ts';
+import { recordProblemSentences } from './recordProblems.ts';
 import { remedies } from './remedies.ts';
 import { tableProblemSentences } from './tableProblems.ts';
 import { input, source, values, working } from './working.ts';
@@ -20,7 +21,7 @@ export const english: Language = {
     warning: ['warning', 'warnings'],
     note: ['note', 'notes'],
   },
-  problems: { ...engineProblemSentences, ...tableProblemSentences },
+  problems: { ...engineProblemSentences, ...recordProblemSentences, ...tableProblemSentences },
   place,
   findings,
   remedies,

@@ -1,0 +1,96 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { type Served, serve, tasks } from '@eavewell/server';
+import { workHere } from '@eavewell/work';
+import { strToU8, zipSync } from 'fflate';
+import type { Files } from './folder.ts';
+
+/** An answer: its status and what it holds. */
+export interface Answer {
+  readonly status: number;
+  readonly headers: Headers;
+  // biome-ignore lint/suspicious/noExplicitAny: an answer is looked into by tests, each of which knows its form
+  readonly body: any;
+}
+
+/** Asks a server as its own page does. */
+export class Page {
+  readonly served: Served;
+  readonly origin: string;
+  readonly cookie: string;
+
+  private constructor(served: Served, cookie: string) {
+    this.served = served;
+    this.origin = `http://127.0.0.1:${served.port}`;
+    this.cookie = cookie;
+  }
+
+  static async open(served: Served): Promise<Page> {
+    const opened = await fetch(served.address, { redirect: 'manual' });
+    return new Page(served, opened.headers.get('set-cookie')!.split(';')[0]!);
+  }
+
+  async ask(method: string, path: string, body?: unknown): Promise<Answer> {
+    const isBytes = body instanceof Uint8Array;
+    const type = isBytes ? 'application/octet-stream' : 'application/json';
+    const headers = {
+      cookie: this.cookie,
+      origin: this.origin,
+      ...(body === undefined ? {} : { 'content-type': type }),
+    };
+    const sent = body === undefined ? {} : { body: isBytes ? new Uint8Array(body) : JSON.stringify(body) };
+    const answer = await fetch(`${this.origin}${path}`, { method, headers, ...sent });
+    const isJson = /json/.test(answer.headers.get('content-type') ?? '');
+    const bytes = new Uint8Array(await answer.arrayBuffer());
+    const read = isJson ? JSON.parse(new TextDecoder().decode(bytes)) : bytes;
+    return { status: answer.status, headers: answer.headers, body: read };
+  }
+
+  /** A new programme without anything in it. */
+  async empty(name = 'Tarn water'): Promise<string> {
+    const made = await this.ask('POST', '/api/programmes', { name, from: 'empty', by: 'Nadi' });
+    return `/api/programmes/${made.body.programmeId}`;
+  }
+
+  /** Sends a file to be looked at. */
+  send(programme: string, name: string, bytes: Uint8Array, more = ''): Promise<Answer> {
+    return this.ask('POST', `${programme}/imports?name=${encodeURIComponent(name)}${more}`, bytes);
+  }
+
+  /** Sends a file and takes it in. */
+  async takeIn(programme: string, name: string, bytes: Uint8Array, more = ''): Promise<Answer> {
+    const review = await this.send(programme, name, bytes, more);
+    if (review.status !== 201) return review;
+    return this.ask('POST', `${programme}/imports/${review.body.importId}/accept`, { by: 'Nadi' });
+  }
+}
+
+/** Files packed as a zip. */
+export function zipOf(files: Files): Uint8Array {
+  return zipSync(
+    Object.fromEntries(
+      Object.entries(files).map(([path, content]) => [path, typeof content === 'string' ? strToU8(content) : content]),
+    ),
+  );
+}
+
+/** Runs the work with a server on an empty data folder, and takes both away. */
+export async function withServer<T>(work: (page: Page, folder: string) => Promise<T>): Promise<T> {
+  const room = await mkdtemp(join(tmpdir(), 'eavewell-server-'));
+  const faults: unknown[] = [];
+  try {
+    const folder = join(room, 'data');
+    const started = await serve({
+      ...{ folder, port: 0, version: '0.1.0', demoName: null, by: 'Eavewell' },
+      work: workHere(tasks),
+      onFault: (error) => faults.push(error),
+    });
+    if (!started.ok) throw new Error(started.problems.map(({ code }) => code).join());
+    const result = await work(await Page.open(started.value), folder).finally(() => started.value.close());
+    if (faults.length > 0) throw faults[0];
+    return result;
+  } finally {
+    await rm(room, { recursive: true, force: true });
+  }
+}

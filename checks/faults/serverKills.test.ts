@@ -1,0 +1,134 @@
+import { type ChildProcess, spawn } from 'node:child_process';
+import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { seededDice } from '@eavewell/engine';
+import { describe, expect, it } from 'vitest';
+import { repository } from '../rules/repository.ts';
+import { good } from './folder.ts';
+import { Page, zipOf } from './served.ts';
+
+const program = join(repository, 'packages/cli/bin/eavewell.js');
+const kills = process.env['EAVEWELL_SOAK'] === '1' ? 50 : 3;
+
+interface Started {
+  readonly process: ChildProcess;
+  readonly address: string | null;
+  readonly ended: Promise<number | null>;
+  text(): string;
+}
+
+/** Starts the program, and waits for its address or its end. */
+async function start(folder: string, more: readonly string[] = []): Promise<Started> {
+  const started = spawn(process.execPath, [program, 'serve', '--data', folder, ...more]);
+  let text = '';
+  const ended = new Promise<number | null>((done) => started.on('close', done));
+  const address = await new Promise<string | null>((found) => {
+    const hear = (piece: Buffer) => {
+      text += piece.toString();
+      const address = /^http\S+$/m.exec(text);
+      if (address) found(address[0]);
+    };
+    started.stdout.on('data', hear);
+    started.stderr.on('data', hear);
+    void ended.then(() => found(null));
+  });
+  return { process: started, address, ended, text: () => text };
+}
+
+const pageOf = ({ address }: Started) =>
+  Page.open({ address: address!, port: Number(new URL(address!).port), programmes: 1, close: async () => undefined });
+
+async function inRoom(work: (room: string) => Promise<void>): Promise<void> {
+  const room = await mkdtemp(join(tmpdir(), 'eavewell-serve-'));
+  try {
+    await work(room);
+  } finally {
+    await rm(room, { recursive: true, force: true });
+  }
+}
+
+describe('the program that serves', () => {
+  it('makes the demo in an empty folder, designs it in a thread, and ends when it is told to', async () => {
+    await inRoom(async (room) => {
+      const first = await start(join(room, 'data'));
+      const page = await pageOf(first);
+      const { body } = await page.ask('GET', '/api/programmes');
+      expect(body.programmes).toHaveLength(1);
+      const at = `/api/programmes/${body.programmes[0].programmeId}`;
+      const events = await fetch(`${page.origin}/api/events`, { headers: { cookie: page.cookie } });
+      let state = (await page.ask('GET', `${at}/design`)).body;
+      while (state.done_fraction < 1) {
+        // The page is answered while the design runs beside it.
+        const asked = performance.now();
+        state = (await page.ask('GET', `${at}/design`)).body;
+        expect(performance.now() - asked).toBeLessThan(2000);
+        expect(state.isFailed).toBe(false);
+        await new Promise((later) => setTimeout(later, 50));
+      }
+      expect(state.report.sites).toHaveLength(60);
+      const { value } = await events.body!.getReader().read();
+      expect(new TextDecoder().decode(value)).toMatch(/^: here/);
+      const second = await start(join(room, 'data'));
+      expect([second.address, await second.ended]).toEqual([null, 1]);
+      expect(second.text()).toMatch(/Another program has the data folder .* open\. Close the other one/);
+      const taken = await start(join(room, 'other'), ['--port', String(new URL(first.address!).port)]);
+      expect([taken.address, await taken.ended]).toEqual([null, 1]);
+      expect(taken.text()).toMatch(/Another program uses port \d+\. Name another one with --port/);
+      first.process.kill('SIGTERM');
+      expect(await first.ended).toBe(0);
+      expect(await readdir(join(room, 'data'))).toEqual(['device.txt', 'eavewell.sqlite', 'in-use.sqlite']);
+    });
+  });
+
+  it('says what is wrong with a data folder, and touches nothing', async () => {
+    await inRoom(async (room) => {
+      await writeFile(join(room, 'file'), 'x');
+      await writeFile(
+        join(room, 'eavewell.sqlite'),
+        'no database at all, and long enough to be looked at as one'.repeat(40),
+      );
+      for (const [folder, said] of [
+        [join(room, 'file'), /A file stands where the data folder .* should be/],
+        [room, /The data file does not hold together/],
+      ] as const) {
+        const started = await start(folder);
+        expect([started.address, await started.ended]).toEqual([null, 1]);
+        expect(started.text()).toMatch(said);
+        expect(started.text()).not.toMatch(/ at .*\.js:/);
+      }
+    });
+  });
+
+  it(`killed ${kills} times in an import: all of it is there, or nothing`, async () => {
+    await inRoom(async (room) => {
+      const folder = join(room, 'data');
+      const wanted = zipOf(good);
+      const below = seededDice(7).next;
+      for (let i = 0; i < kills; i++) {
+        const running = await start(folder);
+        const page = await pageOf(running);
+        const programme = await page.empty(`Tarn ${i}`);
+        const { body: review } = await page.send(programme, 'tarn.zip', wanted);
+        const at = `${programme}/imports/${review.importId}`;
+        const answer = page.ask('POST', `${at}/accept`, { by: 'Nadi' }).catch(() => null);
+        await new Promise((later) => setTimeout(later, below(30)));
+        running.process.kill('SIGKILL');
+        const accepted = await answer;
+        await running.ended;
+        const again = await start(folder);
+        const after = await pageOf(again);
+        const { body: state } = await after.ask('GET', programme);
+        // What was answered is there; what was not answered is whole or not there.
+        if (accepted?.status === 200) expect(state.version).toBe(1);
+        expect([0, 1]).toContain(state.version);
+        const { body: compared } = await after.send(programme, 'tarn.zip', wanted);
+        if (state.version === 1) expect(compared.changes).toEqual([]);
+        else expect(compared.changes.map((one: { table: string }) => one.table)).toContain('sites');
+        expect(await readdir(join(folder, 'passing', 'imports'))).toHaveLength(1);
+        again.process.kill('SIGINT');
+        expect(await again.ended).toBe(0);
+      }
+    });
+  });
+});

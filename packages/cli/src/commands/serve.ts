@@ -1,0 +1,52 @@
+import type { Problem } from '@eavewell/engine';
+import { serve } from '@eavewell/server';
+import { english, problemSentence } from '@eavewell/words';
+import { type ExitCode, exitCodes } from '../exitCodes.ts';
+import { write } from '../print/terminal.ts';
+import { printable } from '../print/text.ts';
+import type { Context } from './context.ts';
+import { dataFolderOf } from './dataFolder.ts';
+
+const { commandLine } = english;
+const words = commandLine.serve;
+
+export interface ServeOptions {
+  readonly data?: string;
+  readonly port?: number;
+}
+
+/** What is wrong with a data folder, in words, on the screen of the program. */
+export function tellProblems(problems: readonly Problem[], { stderr }: Context['around']): void {
+  for (const problem of problems) {
+    const { what, todo } = problemSentence(problem);
+    stderr.write(`${printable(what)} ${printable(todo)}\n`);
+  }
+}
+
+/** Answers a browser on this computer until the person ends it. */
+export async function serveCommand(options: ServeOptions, { around, version }: Context): Promise<ExitCode> {
+  const folder = options.data ?? dataFolderOf(around);
+  const started = await serve({
+    folder,
+    port: options.port ?? 0,
+    version,
+    demoName: words.demoName,
+    by: words.madeBy,
+    onFault: (error) => {
+      around.stderr.write(`${commandLine.trouble.ourFault(error instanceof Error ? error.message : String(error))}\n`);
+    },
+  });
+  if (!started.ok) {
+    tellProblems(started.problems, around);
+    return exitCodes.blocker;
+  }
+  const { address, programmes, close } = started.value;
+  try {
+    await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
+    await around.untilStopped?.();
+  } finally {
+    await close();
+  }
+  await write(around.stdout, `${words.ended}\n`);
+  return exitCodes.done;
+}

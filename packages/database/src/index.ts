@@ -1,0 +1,2 @@
+export { migrate, migrations, newestVersion } from './migrations.ts';
+export { type Database, databaseFile, openDatabase, type ProgrammeEntry } from './openDatabase.ts';

@@ -1,0 +1,200 @@
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Checked, Problem } from '@eavewell/engine';
+import { type ChangeRecord, readRecord, recordName, recordProblem, recordText } from '@eavewell/records';
+import type { Database as Connection } from 'better-sqlite3';
+import { connect } from './connect.ts';
+import { databaseProblem } from './databaseFaults.ts';
+import { type FolderLock, lockFolder } from './folderLock.ts';
+import { migrate, newestVersion, versionOf } from './migrations.ts';
+
+/** The file within a data folder. */
+export const databaseFile = 'eavewell.sqlite';
+
+/** A programme kept in a data folder. */
+export interface ProgrammeEntry {
+  readonly programmeId: string;
+  readonly name: string;
+  /** The instant it was made, ISO 8601 in UTC. */
+  readonly madeAt: string;
+}
+
+/** The one door to what is kept: programmes and their records. Several programmes stand side by side in one folder. */
+export interface Database {
+  programmes(): Promise<readonly ProgrammeEntry[]>;
+  /** @problem database.programme_twice - there is one of that id */
+  makeProgramme(entry: ProgrammeEntry): Promise<Checked<ProgrammeEntry>>;
+  /**
+   * Writes records down, all or none; once it answers they are on the disk. Those that are there already are passed over.
+   *
+   * @problem record.name_taken - another record has that name; none is written
+   * @problem database.programme_unknown - there is no such programme
+   */
+  append(programmeId: string, records: readonly ChangeRecord[]): Promise<Checked<{ readonly written: number }>>;
+  /** @problem record.unreadable - what stands there is no record: the file was changed by another hand */
+  records(programmeId: string): Promise<Checked<readonly ChangeRecord[]>>;
+  /** Writes a whole copy of everything into a file that is not there yet. */
+  copyTo(file: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+/**
+ * Opens the database of a data folder, made where there is none, brought up to date where it is older.
+ *
+ * @param folder - the data folder [text]
+ * @returns the database, this program's alone until it is closed
+ * @problem database.in_use - another program has the folder open
+ * @problem database.newer - written by a newer version of this program; nothing is touched
+ * @problem database.damaged - the file does not hold together
+ * @problem database.no_permission - the folder may not be written
+ * @problem database.disk_full - the disk is full
+ * @definition ours: docs/decisions/0101-database.md
+ */
+export async function openDatabase(folder: string): Promise<Checked<Database>> {
+  let lock: FolderLock | null = null;
+  try {
+    await mkdir(folder, { recursive: true });
+    lock = lockFolder(folder);
+    if (!lock) return refused(recordProblem('database.in_use', { file: folder }, { value: folder }));
+    const opened = openFile(folder);
+    if ('code' in opened) {
+      lock.release();
+      return refused(opened);
+    }
+    return { ok: true, value: new SqliteDatabase(opened, folder, lock), problems: [] };
+  } catch (error) {
+    lock?.release();
+    return refused(databaseProblem(error, folder));
+  }
+}
+
+const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
+
+function openFile(folder: string): Connection | Problem {
+  const connection = connect(join(folder, databaseFile));
+  try {
+    const version = versionOf(connection);
+    const place = { file: join(folder, databaseFile) };
+    if (version > newestVersion) {
+      connection.close();
+      return recordProblem('database.newer', place, { value: String(version), expected: String(newestVersion) });
+    }
+    const sound = connection.pragma('quick_check(1)', { simple: true });
+    if (sound !== 'ok') {
+      connection.close();
+      return recordProblem('database.damaged', place, { value: databaseFile, reason: String(sound) });
+    }
+    migrate(connection);
+    return connection;
+  } catch (error) {
+    connection.close();
+    throw error;
+  }
+}
+
+class SqliteDatabase implements Database {
+  private readonly connection: Connection;
+  private readonly folder: string;
+  private readonly lock: FolderLock;
+
+  constructor(connection: Connection, folder: string, lock: FolderLock) {
+    this.connection = connection;
+    this.folder = folder;
+    this.lock = lock;
+  }
+
+  async programmes(): Promise<readonly ProgrammeEntry[]> {
+    return this.connection
+      .prepare<[], ProgrammeEntry>('SELECT programmeId, name, madeAt FROM programmes ORDER BY programmeId')
+      .all();
+  }
+
+  async makeProgramme(entry: ProgrammeEntry): Promise<Checked<ProgrammeEntry>> {
+    const { programmeId, name, madeAt } = entry;
+    if (this.knows(programmeId)) {
+      return refused(recordProblem('database.programme_twice', { file: this.folder }, { value: programmeId }));
+    }
+    return this.writing(() => {
+      this.connection.prepare('INSERT INTO programmes VALUES (?, ?, ?)').run(programmeId, name, madeAt);
+      return entry;
+    });
+  }
+
+  async append(programmeId: string, records: readonly ChangeRecord[]): Promise<Checked<{ readonly written: number }>> {
+    if (!this.knows(programmeId)) return this.unknown(programmeId);
+    const there = this.connection
+      .prepare<[string, string, number], string>(
+        'SELECT record FROM records WHERE programmeId = ? AND device = ? AND number = ?',
+      )
+      .pluck();
+    const insert = this.connection.prepare(
+      'INSERT INTO records (programmeId, device, number, record) VALUES (?, ?, ?, ?)',
+    );
+    const fresh = new Map<string, readonly [record: ChangeRecord, text: string]>();
+    for (const record of records) {
+      const text = recordText(record);
+      const name = recordName(record);
+      const kept = fresh.get(name)?.[1] ?? there.get(programmeId, record.device, record.number);
+      if (kept !== undefined && kept !== text) {
+        return refused(recordProblem('record.name_taken', { file: this.folder }, { value: name }));
+      }
+      if (kept === undefined) fresh.set(name, [record, text]);
+    }
+    return this.writing(() => {
+      for (const [record, text] of fresh.values()) insert.run(programmeId, record.device, record.number, text);
+      return { written: fresh.size };
+    });
+  }
+
+  async records(programmeId: string): Promise<Checked<readonly ChangeRecord[]>> {
+    if (!this.knows(programmeId)) return this.unknown(programmeId);
+    const rows = this.connection
+      .prepare<[string], { position: number; record: string }>(
+        'SELECT position, record FROM records WHERE programmeId = ? ORDER BY position',
+      )
+      .iterate(programmeId);
+    const found: ChangeRecord[] = [];
+    const problems: Problem[] = [];
+    for (const { position, record: text } of rows) {
+      const record = readRecord(parsed(text));
+      const place = { file: databaseFile, row: position };
+      if (record) found.push(record);
+      else problems.push(recordProblem('record.unreadable', place, { value: text.slice(0, 80) }));
+    }
+    return problems.length > 0 ? { ok: false, problems } : { ok: true, value: found, problems };
+  }
+
+  async copyTo(file: string): Promise<void> {
+    await this.connection.backup(file);
+  }
+
+  async close(): Promise<void> {
+    this.connection.close();
+    this.lock.release();
+  }
+
+  private knows(programmeId: string): boolean {
+    return this.connection.prepare('SELECT 1 FROM programmes WHERE programmeId = ?').get(programmeId) !== undefined;
+  }
+
+  private unknown(programmeId: string) {
+    return refused(recordProblem('database.programme_unknown', { file: this.folder }, { value: programmeId }));
+  }
+
+  /** One transaction; what the disk refuses is a problem, and nothing of it is written. */
+  private writing<T>(work: () => T): Checked<T> {
+    try {
+      return { ok: true, value: this.connection.transaction(work).immediate(), problems: [] };
+    } catch (error) {
+      return refused(databaseProblem(error, this.folder));
+    }
+  }
+}
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    return null;
+  }
+}

@@ -1,0 +1,49 @@
+import { problemMaker } from '@eavewell/engine';
+
+/** What can be wrong with records and with where they are kept. The words package holds one sentence for each. */
+export const recordProblems = {
+  'record.unreadable': 'blocker', // value: what stands there; row: its line
+  'record.name_taken': 'blocker', // value: the record's name; another record has it
+  'database.newer': 'blocker', // value: the version found; expected: the newest this program knows
+  'database.damaged': 'blocker', // value: the file; reason
+  'database.in_use': 'blocker', // value: the folder
+  'database.not_a_folder': 'blocker', // value: the folder
+  'database.no_permission': 'blocker', // value: the folder; reason
+  'database.disk_full': 'blocker', // value: the folder
+  'database.programme_unknown': 'blocker', // value: the id asked for
+  'database.programme_twice': 'blocker', // value: the id
+  // Changes that somebody asks for. value: table and key of the row.
+  'change.table_unknown': 'blocker', // value: the table
+  'change.row_there': 'blocker', // a row to be added is there already
+  'change.row_gone': 'blocker', // a row to be changed or removed is not there
+  'change.key_differs': 'blocker', // expected: the key its cells make
+  'change.unsound': 'blocker', // no record can be made of it
+  'change.nothing_to_undo': 'blocker',
+  'change.nothing_to_redo': 'blocker',
+  'change.changed_since': 'warning', // count of cells that stay because they were changed since
+  // Files that come in. value: the file's name.
+  'import.too_large': 'blocker', // largest_MB
+  'import.kind_unknown': 'blocker',
+  'import.zip_unreadable': 'blocker', // reason: a zip code; entry
+  'import.nothing_known': 'blocker', // a zip with no table of ours
+  'import.table_unknown': 'blocker', // a table by itself whose name is none of ours
+  'import.not_a_table': 'blocker', // a file that cannot be read as a table, where rows of it stand already
+  'import.gone': 'blocker', // value: the import; it was taken in, cancelled, or waited too long
+  'import.reading': 'blocker', // value: the import; it is still being read
+  'import.changed_since': 'blocker', // the programme changed since; the review was made anew
+  'import.records_of_another': 'warning', // the records in it belong to another programme; its tables are read alone
+  'import.programme_there': 'blocker', // other: the programme here that has these records already
+  'import.record_unreadable': 'blocker', // row; value: what stands there
+  // What is asked of the server.
+  'request.wrong': 'blocker', // value: what is wrong with it
+  'request.not_found': 'blocker', // value: the path
+  'request.refused': 'blocker', // reason: host, origin or token
+  'request.too_large': 'blocker',
+  'request.our_fault': 'blocker',
+  'server.port_taken': 'blocker', // value: the port
+} as const;
+
+export type RecordProblemCode = keyof typeof recordProblems;
+
+/** Makes one of these problems. */
+export const recordProblem = problemMaker(recordProblems);

@@ -1,0 +1,5 @@
+export { gaugeReport } from './gaugeReport.ts';
+export { peopleOf } from './peopleOf.ts';
+export { problemReport } from './problemReport.ts';
+export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
+export { findingOf, siteReport } from './siteReport.ts';

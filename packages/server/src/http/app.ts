@@ -1,0 +1,131 @@
+import { recordProblem } from '@eavewell/records';
+import { english } from '@eavewell/words';
+import cookie from '@fastify/cookie';
+import helmet from '@fastify/helmet';
+import swagger from '@fastify/swagger';
+import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
+import {
+  jsonSchemaTransform,
+  jsonSchemaTransformObject,
+  serializerCompiler,
+  validatorCompiler,
+} from 'fastify-type-provider-zod';
+import { Listeners } from './events.ts';
+import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
+import { problemOfError, Refused, sendProblems } from './problemReply.ts';
+import { addRoutes, type Behind } from './routes.ts';
+
+/** Largest body but for a file that is sent [byte]: some thousand changed rows. Ours. */
+const largestBody_bytes = 5e6;
+
+/** What the server is built of. */
+export interface AppAsked extends Omit<Behind, 'listeners'> {
+  readonly keys: Keys;
+  readonly version: string;
+  /** Where programmes are kept, as a person is told. */
+  readonly dataFolder: string;
+  /** The port it listens on, once it does. */
+  port(): number;
+  /** Told what is our own fault; the page only hears that it is. */
+  onFault(error: unknown): void;
+}
+
+const { page } = english.commandLine.serve;
+
+/** A page without script: what runs here. The pages for people come with the app. */
+const startPage = `<!doctype html>
+<html lang="${english.code}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<title>${page.title}</title><main><h1>${page.title}</h1><p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p></main></html>
+`;
+
+/**
+ * Builds the server, not listening yet.
+ *
+ * @param asked - what it answers from, its keys, its port
+ * @returns the server
+ * @definition ours: docs/decisions/0102-server-libraries.md
+ */
+export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
+  const app = fastify({
+    bodyLimit: largestBody_bytes,
+    forceCloseConnections: true,
+    routerOptions: { maxParamLength: 200 },
+  });
+  app.setValidatorCompiler(validatorCompiler);
+  app.setSerializerCompiler(serializerCompiler);
+  app.setErrorHandler((error: FastifyError | Refused, _, reply) => {
+    if (error instanceof Refused) return sendProblems(reply, error.problems);
+    const problem = problemOfError(error, asked.dataFolder);
+    if (problem.code === 'request.our_fault') asked.onFault(error);
+    return sendProblems(reply, [problem]);
+  });
+  app.setNotFoundHandler((request, reply) =>
+    sendProblems(reply, [recordProblem('request.not_found', {}, { value: request.url.split('?')[0]! })]),
+  );
+  // Files are taken as they are, whatever the page calls them; JSON keeps its own reader.
+  const file = ['application/octet-stream', 'application/zip', 'text/csv', 'application/geo+json'];
+  app.addContentTypeParser(file, { parseAs: 'buffer' }, (_, body, done) => done(null, body));
+  await app.register(cookie);
+  await app.register(helmet, safety);
+  await app.register(swagger, {
+    openapi: {
+      openapi: '3.1.0',
+      info: { title: 'Eavewell', version: asked.version, description: page.api },
+      servers: [{ url: 'http://127.0.0.1' }],
+    },
+    transform: jsonSchemaTransform,
+    transformObject: jsonSchemaTransformObject,
+  });
+  guard(app, asked);
+  const listeners = new Listeners();
+  listen(asked, listeners);
+  app.addHook('preClose', async () => listeners.close());
+  addRoutes(app, { ...asked, listeners });
+  app.get('/', { schema: { hide: true } }, (_, reply) => reply.type('text/html; charset=utf-8').send(startPage));
+  return app;
+}
+
+const safety = {
+  contentSecurityPolicy: {
+    useDefaults: false,
+    directives: {
+      defaultSrc: ["'self'"],
+      baseUri: ["'none'"],
+      formAction: ["'self'"],
+      frameAncestors: ["'none'"],
+      objectSrc: ["'none'"],
+    },
+  },
+  // There is no https on this computer's own address.
+  hsts: false,
+  frameguard: { action: 'deny' as const },
+  referrerPolicy: { policy: 'no-referrer' as const },
+};
+
+/** Lets in only this program's own pages. The address that is opened first gives the key once and gets a cookie for it. */
+function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
+  app.addHook('onRequest', async (request, reply) => {
+    reply.header('cache-control', 'no-store');
+    const problem = refusal(request, port(), keys, request.url.startsWith('/open?'));
+    if (problem) return sendProblems(reply, [problem]);
+    return undefined;
+  });
+  app.get<{ Querystring: { key?: unknown } }>('/open', { schema: { hide: true } }, (request, reply) => {
+    const { key } = request.query;
+    if (!isSameKey(typeof key === 'string' ? key : undefined, keys.address))
+      return sendProblems(reply, [recordProblem('request.refused', {}, { reason: 'token' })]);
+    reply.setCookie(cookieAt(port()), keys.cookie, { path: '/', httpOnly: true, sameSite: 'strict' });
+    return reply.redirect('/', 303);
+  });
+}
+
+/** Passes on what happens to the pages that listen. */
+function listen({ programmes, designs, onFault }: AppAsked, listeners: Listeners): void {
+  programmes.onChange = async (programmeId) => {
+    const found = await programmes.programme(programmeId);
+    if (found.ok) listeners.tell({ kind: 'changed', programmeId, version: found.value.version });
+  };
+  designs.onProgress = (programmeId, version, done_fraction) =>
+    listeners.tell({ kind: 'design', programmeId, version, done_fraction });
+  designs.onFault = onFault;
+}

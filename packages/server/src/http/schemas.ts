@@ -1,0 +1,172 @@
+import { recordFields, rowChange } from '@eavewell/records';
+import { designReport, folderTableNames } from '@eavewell/tables';
+import { z } from 'zod';
+
+/** A problem, as the report has it. */
+export const problem = designReport.shape.problems.element;
+const siteReport = designReport.shape.sites.element;
+const notUsed = designReport.shape.notUsed.element;
+
+const by = z.string().trim().min(1).max(200).describe('Who makes the change.');
+const version = z.int().describe('Grows with every change.');
+const cells = z
+  .record(z.string(), z.string())
+  .describe('The cells of a row by column, as text; an empty cell is not there.');
+
+/** The body of an answer that is a problem: RFC 9457, with the problems as data and in words. */
+export const problemBody = z
+  .strictObject({
+    type: z.string(),
+    title: z.string(),
+    status: z.int(),
+    detail: z.string(),
+    problems: z.array(problem),
+  })
+  .meta({ id: 'problems' });
+
+export const programmeId = z.strictObject({ programmeId: z.string().regex(/^[A-Za-z0-9_-]{1,64}$/) });
+export const siteAsked = programmeId.extend({ siteId: z.string().min(1).max(64) });
+export const tableAsked = programmeId.extend({
+  table: z.enum(['rain', 'settings', 'wayLines', 'headers', 'files', ...folderTableNames]),
+});
+export const importAsked = programmeId.extend({ importId: z.string().regex(/^[0-9a-f]{16}$/) });
+
+export const programmeEntry = z
+  .strictObject({ programmeId: z.string(), name: z.string(), madeAt: z.string() })
+  .meta({ id: 'programme' });
+export const programmes = z.strictObject({ programmes: z.array(programmeEntry) });
+export const newProgramme = z.strictObject({
+  name: z.string().trim().min(1).max(200),
+  from: z.enum(['empty', 'demo']).default('empty'),
+  by,
+});
+
+const designProgress = {
+  designVersion: version.nullable().describe('The version the design is of; null where there is none yet.'),
+  done_fraction: z.number().describe('How far the design of the present facts is; 1 where it is this one.'),
+  isFailed: z.boolean(),
+};
+
+export const programmeState = programmeEntry.extend({
+  version,
+  ...designProgress,
+  undo: z.string().nullable().describe('The record that undo would take back.'),
+  redo: z.string().nullable(),
+  conflicts: z.int(),
+});
+
+export const tableRows = z.strictObject({
+  version,
+  rows: z.array(z.strictObject({ key: z.string(), cells })),
+});
+
+export const siteList = z.strictObject({
+  version,
+  ...designProgress,
+  sites: z.array(
+    z.strictObject({
+      key: z.string(),
+      cells,
+      design: siteReport
+        .pick({ verdict: true, stations: true, finding: true, people: true })
+        .extend({ remedy: z.string().nullable().describe('The first change that would mend it, in words.') })
+        .nullable()
+        .describe('Null where it is not worked out yet, or the row cannot be used.'),
+    }),
+  ),
+});
+
+export const siteInFull = z.strictObject({
+  version,
+  ...designProgress,
+  rows: z.array(z.strictObject({ table: z.string(), key: z.string(), cells })),
+  design: siteReport.nullable(),
+  problems: z.array(problem).describe('What was found in the tables about it.'),
+});
+
+export const design = z.strictObject({ version, ...designProgress, report: designReport.nullable() });
+
+export const changesAsked = z.strictObject({ by, changes: z.array(rowChange).min(1).max(5000) });
+export const byWhom = z.strictObject({ by });
+export const changed = z.strictObject({
+  version,
+  record: z.string().nullable().describe('The name of the record that was made; null where nothing changed.'),
+  problems: z.array(problem),
+});
+
+export const recordsAsked = z.strictObject({
+  before: z.coerce.number().int().min(1).optional().describe('Only records before this place, counted from 1.'),
+  most: z.coerce.number().int().min(1).max(500).default(100),
+});
+const recordHead = recordFields.omit({ changes: true });
+export const records = z.strictObject({
+  version,
+  records: z.array(
+    recordHead.extend({ place: z.int(), changes: z.array(rowChange).describe('The first 200.'), changeCount: z.int() }),
+  ),
+});
+
+export const historyAsked = z.strictObject({
+  table: z.string().max(64),
+  key: z.string().max(1000),
+  column: z.string().max(500),
+});
+export const history = z.strictObject({
+  entries: z.array(z.strictObject({ record: recordHead, before: z.string().nullable(), after: z.string().nullable() })),
+});
+
+const conflictPlace = { table: z.string(), key: z.string() };
+const conflict = z.discriminatedUnion('kind', [
+  z
+    .strictObject({
+      kind: z.literal('cell'),
+      ...conflictPlace,
+      column: z.string(),
+      stands: z.string().nullable(),
+      standsBy: z.string(),
+      over: z.string().nullable(),
+      overBy: z.string(),
+    })
+    .describe('Two people changed a cell unseen. The later entry stands until somebody changes the cell again.'),
+  z
+    .strictObject({ kind: z.literal('row'), ...conflictPlace, removedBy: z.string(), changedBy: z.string() })
+    .describe('One removed a row while another changed it: it stays.'),
+]);
+export const conflicts = z.strictObject({ version, conflicts: z.array(conflict) });
+
+export const uploadAsked = z.strictObject({
+  name: z.string().min(1).max(200).describe('The name of the file that is sent.'),
+  absent: z.enum(['stay', 'go']).default('stay').describe('What becomes of rows that are not in their file.'),
+  table: z.enum(['rain', ...folderTableNames]).optional(),
+  gaugeId: z.string().max(64).optional(),
+});
+export const mended = z.strictObject({
+  file: z.string().max(200),
+  row: z.int().min(2),
+  column: z.string().max(500),
+  value: z.string().max(10_000),
+});
+
+export const review = z
+  .strictObject({
+    importId: z.string(),
+    programmeId: z.string(),
+    file: z.string(),
+    absent: z.enum(['stay', 'go']),
+    isReading: z.boolean(),
+    mayBeAccepted: z.boolean(),
+    files: z.array(z.strictObject({ file: z.string(), rows: z.int(), used: z.int() })),
+    problems: z.array(problem),
+    notUsed: z.array(notUsed),
+    freshRecords: z.int().describe('Records of an export that are not here yet.'),
+    changes: z.array(
+      z.strictObject({
+        table: z.string(),
+        added: z.int(),
+        edited: z.int(),
+        removed: z.int(),
+        rows: z.array(rowChange).describe('The first 500.'),
+      }),
+    ),
+  })
+  .meta({ id: 'review' });

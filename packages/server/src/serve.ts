@@ -1,0 +1,110 @@
+import type { AddressInfo } from 'node:net';
+import { demoProgramme } from '@eavewell/demo';
+import type { Checked, Problem } from '@eavewell/engine';
+import { recordProblem } from '@eavewell/records';
+import { threadWork, type Work } from '@eavewell/work';
+import { Designs } from './designs.ts';
+import { buildApp } from './http/app.ts';
+import { freshKeys } from './http/guard.ts';
+import { demoSites } from './http/routes.ts';
+import type { Now } from './openProgramme.ts';
+import { Programmes } from './programmes.ts';
+import { Reviews } from './reviews.ts';
+
+/** How a server is to be started. */
+export interface ServeAsked {
+  /** The data folder; made where there is none. */
+  readonly folder: string;
+  /** 0: any that is free. */
+  readonly port: number;
+  readonly version: string;
+  /** What the demo programme is called, where the folder has none; null: none is made. */
+  readonly demoName: string | null;
+  /** Who made it. */
+  readonly by: string;
+  onFault(error: unknown): void;
+  /** Where long work runs; threads where it is not given. */
+  readonly work?: Work;
+}
+
+/** A server that runs. */
+export interface Served {
+  /** The address to open, with its key. */
+  readonly address: string;
+  readonly port: number;
+  readonly programmes: number;
+  close(): Promise<void>;
+}
+
+const computerClock: Now = {
+  at: () => new Date().toISOString(),
+  offset_min: () => -new Date().getTimezoneOffset(),
+};
+
+/** The built file a thread is started with, from the sources as from what is built. */
+const threadFile = () =>
+  new URL(import.meta.url.endsWith('.ts') ? '../dist/thread.js' : './thread.js', import.meta.url);
+
+const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
+
+/**
+ * Opens a data folder and answers on this computer alone. An empty folder gets the demo programme, whole or not at all.
+ *
+ * @param asked - folder, port, version
+ * @returns the address with its key, and how to end it
+ * @problem database.in_use - another program has the folder open; and the other codes of openDatabase
+ * @problem server.port_taken - another program listens there
+ * @definition ours: docs/decisions/0106-data-folder.md
+ */
+export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
+  const opened = await Programmes.open(asked.folder, computerClock);
+  if (!opened.ok) return opened;
+  const programmes = opened.value;
+  const work = asked.work ?? threadWork(threadFile());
+  const close = async () => {
+    await work.close();
+    await programmes.close();
+  };
+  const made = await demoWhereEmpty(programmes, asked);
+  if (!made.ok) {
+    await close();
+    return made;
+  }
+  const keys = freshKeys();
+  let port = asked.port;
+  const { onFault, version } = asked;
+  const designs = new Designs(programmes, work, version);
+  const reviews = new Reviews(programmes, work);
+  const dataFolder = asked.folder;
+  const app = await buildApp({ programmes, designs, reviews, keys, version, dataFolder, onFault, port: () => port });
+  try {
+    await app.listen({ host: '127.0.0.1', port });
+  } catch (error) {
+    await app.close();
+    await close();
+    if ((error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
+    return refused(recordProblem('server.port_taken', {}, { value: String(port) }));
+  }
+  port = (app.server.address() as AddressInfo).port;
+  const address = `http://127.0.0.1:${port}/open?key=${keys.address}`;
+  const end = async () => {
+    await app.close();
+    await designs.close();
+    await close();
+  };
+  return { ok: true, value: { address, port, programmes: made.value, close: end }, problems: opened.problems };
+}
+
+/** How many programmes there are, once the demo stands where there was none; one that was cut short is filled. */
+async function demoWhereEmpty(programmes: Programmes, { demoName, by }: ServeAsked): Promise<Checked<number>> {
+  const list = await programmes.list();
+  const [first] = list;
+  const found = list.length === 1 && first!.name === demoName ? await programmes.programme(first!.programmeId) : null;
+  const isCutShort = found?.ok === true && found.value.records.length === 0;
+  if (demoName === null || (list.length > 0 && !isCutShort)) return { ok: true, value: list.length, problems: [] };
+  const tables = demoProgramme({ sites: demoSites });
+  const made = isCutShort
+    ? await programmes.fill(found.value, by, tables, 'demo')
+    : await programmes.make(demoName, by, tables, 'demo');
+  return made.ok ? { ok: true, value: 1, problems: [] } : made;
+}

@@ -1,0 +1,4 @@
+export { threadWork } from './threadWork.ts';
+export { type Job, type JobAround, Stopped, type Tasks, type Work, type WorkOptions } from './work.ts';
+export { answerWork } from './workerSide.ts';
+export { workHere } from './workHere.ts';
