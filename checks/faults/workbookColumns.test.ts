@@ -185,7 +185,7 @@ describe('a workbook of somebody who never saw the tables', () => {
     expect((await eavewell('columns', book, ...set.flatMap((one) => ['--set', one]))).code).toBe(0);
     expect(await saved()).toEqual({
       sheets: { 'Rain data': 'rain G1', Budget: null },
-      'Rain data': { 'Precip (in)': 'rain_mm', Date: { column: 'date', dateOrder: 'mdy' } },
+      'Rain data': { 'Precip (in)': { column: 'rain_mm', unit: 'mm' }, Date: { column: 'date', dateOrder: 'mdy' } },
     });
     // Given to another sheet, rain G1 is no longer that of the first.
     await eavewell('columns', book, '--set', 'Tanks=rain G1');
