@@ -299,3 +299,40 @@ describe('faults of a matching beside a workbook', () => {
     );
   });
 });
+
+describe('a workbook in other units, written as a folder', () => {
+  it('keeps a trace as it stands, and marks only numbers that could not be read with their unit', async () => {
+    const rain: Cell[][] = [
+      ['Date', 'Rain (in)'],
+      ['2001-03-01', 'T'],
+      ['2001-03-02', 1],
+      ['2001-03-03', 'no reading'],
+      ['2001-03-04', '1,500'],
+    ];
+    const book = join(room, 'trace.xlsx');
+    const gauges: Cell[][] = [
+      ['gaugeId', 'name'],
+      ['G1', 'At the school'],
+    ];
+    await writeFile(
+      book,
+      bookBytes({
+        sheets: [
+          { name: 'gauges', rows: gauges },
+          { name: 'rain G1', rows: rain },
+        ],
+      }),
+    );
+    const saved = { 'rain G1': { Date: 'date', 'Rain (in)': { column: 'rain_mm', unit: 'in' } } };
+    await writeFile(join(room, 'trace.columns.json'), JSON.stringify(saved));
+    await eavewell('convert', book, join(room, 'traced'));
+    // One inch is 25.4 mm.
+    const text = await readFile(join(room, 'traced', 'rain', 'G1.csv'), 'utf8');
+    expect(text.trimEnd().split('\n').slice(1)).toEqual([
+      '2001-03-01,T',
+      '2001-03-02,25.4',
+      '2001-03-03,no reading',
+      '2001-03-04,"1,500 in"',
+    ]);
+  });
+});
