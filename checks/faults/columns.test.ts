@@ -77,6 +77,17 @@ const planted: readonly Planted[] = [
     inDoubt: all,
   },
   {
+    fault: 'a header that names feet, matched without a unit',
+    files: () =>
+      withColumns(changed('roofs.csv', 'length_m', 'Length (ft)'), { 'roofs.csv': { 'Length (ft)': 'length_m' } }),
+    problems: [
+      'columns.unit_in_header blocker @ columns.json - - = "length_m"',
+      'header.column_misspelt blocker @ roofs.csv 1 Length (ft) = "Length (ft)"',
+    ],
+    notUsed: [],
+    inDoubt: all,
+  },
+  {
     fault: 'an entry that is none',
     files: () => withColumns(good, { 'roofs.csv': { length_m: 7 } }),
     problems: ['columns.wrong_entry blocker @ columns.json - - = "7"'],
@@ -203,6 +214,14 @@ describe('columns.json', () => {
       expect((await readColumnsFile(folder)).matchings).toEqual(read.matchings);
       expect(JSON.parse(await readFile(join(folder, 'columns.json'), 'utf8'))).toEqual(given);
     });
+  });
+
+  it('never tells to write our name over a header that names another unit', async () => {
+    const { problems } = await readFiles(changed('roofs.csv', 'length_m', 'Length (ft)'));
+    const [problem] = problems.filter(({ code }) => code === 'header.column_misspelt');
+    const { todo } = problemSentence(problem!);
+    expect(todo).toContain('It names another unit (ft) than length_m');
+    expect(todo).not.toContain('Write length_m');
   });
 
   it('has a sentence for each fault that names the file and what to do', async () => {

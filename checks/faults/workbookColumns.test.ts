@@ -185,7 +185,7 @@ describe('a workbook of somebody who never saw the tables', () => {
     expect((await eavewell('columns', book, ...set.flatMap((one) => ['--set', one]))).code).toBe(0);
     expect(await saved()).toEqual({
       sheets: { 'Rain data': 'rain G1', Budget: null },
-      'Rain data': { 'Precip (in)': 'rain_mm', Date: { column: 'date', dateOrder: 'mdy' } },
+      'Rain data': { 'Precip (in)': { column: 'rain_mm', unit: 'mm' }, Date: { column: 'date', dateOrder: 'mdy' } },
     });
     // Given to another sheet, rain G1 is no longer that of the first.
     await eavewell('columns', book, '--set', 'Tanks=rain G1');
@@ -297,5 +297,42 @@ describe('faults of a matching beside a workbook', () => {
         expect(doubted(after)).toEqual(doubted(before));
       }),
     );
+  });
+});
+
+describe('a workbook in other units, written as a folder', () => {
+  it('keeps a trace as it stands, and marks only numbers that could not be read with their unit', async () => {
+    const rain: Cell[][] = [
+      ['Date', 'Rain (in)'],
+      ['2001-03-01', 'T'],
+      ['2001-03-02', 1],
+      ['2001-03-03', 'no reading'],
+      ['2001-03-04', '1,500'],
+    ];
+    const book = join(room, 'trace.xlsx');
+    const gauges: Cell[][] = [
+      ['gaugeId', 'name'],
+      ['G1', 'At the school'],
+    ];
+    await writeFile(
+      book,
+      bookBytes({
+        sheets: [
+          { name: 'gauges', rows: gauges },
+          { name: 'rain G1', rows: rain },
+        ],
+      }),
+    );
+    const saved = { 'rain G1': { Date: 'date', 'Rain (in)': { column: 'rain_mm', unit: 'in' } } };
+    await writeFile(join(room, 'trace.columns.json'), JSON.stringify(saved));
+    await eavewell('convert', book, join(room, 'traced'));
+    // One inch is 25.4 mm.
+    const text = await readFile(join(room, 'traced', 'rain', 'G1.csv'), 'utf8');
+    expect(text.trimEnd().split('\n').slice(1)).toEqual([
+      '2001-03-01,T',
+      '2001-03-02,25.4',
+      '2001-03-03,no reading',
+      '2001-03-04,"1,500 in"',
+    ]);
   });
 });

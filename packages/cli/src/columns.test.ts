@@ -53,6 +53,12 @@ async function anew(): Promise<string> {
   return folder;
 }
 
+async function anewWith(roofs: string): Promise<string> {
+  const folder = await anew();
+  await writeFile(join(folder, 'roofs.csv'), roofs);
+  return folder;
+}
+
 async function saved(folder: string): Promise<unknown> {
   return JSON.parse(await readFile(join(folder, 'columns.json'), 'utf8'));
 }
@@ -130,6 +136,37 @@ describe('columns', () => {
     expect(code).toBe(2);
     expect(err).toMatch(said);
     expect(await readdir(folder)).not.toContain('columns.json');
+  });
+
+  it('carries the unit that a header names into every --set it proposes, and takes none without it', async () => {
+    const folder = await anew();
+    const roofs = 'siteId,roofId,Roof length (ft),Width (ft),Plan width (ft)\nS001,a,eighty,30,31\nS001,b,80,30,31\n';
+    await writeFile(join(folder, 'roofs.csv'), roofs);
+    const flat = (await eavewell('columns', folder)).out.replace(/\s+/g, ' ');
+    expect(flat).toContain("Too few of its values fit. Mend them, or: --set 'roofs.csv:Roof length (ft)=length_m:ft'");
+    expect(flat).toContain("It could be more than one. Choose: --set 'roofs.csv:Plan width (ft)=width_m:ft'");
+    // Every --set that is printed names a unit where its header does, and is taken as it stands.
+    const sets = [...flat.matchAll(/--set '([^']+)'/g)].map(([, set]) => set!);
+    const withUnit = sets.filter((set) => /\((?:ft|gal|in)\)/.test(set));
+    expect(withUnit.length).toBe(3);
+    for (const set of withUnit) {
+      expect(set).toMatch(/:(?:ft|in|m|ft2|usgal)$/);
+      expect((await eavewell('columns', await anewWith(roofs), '--set', set)).code, set).toBe(0);
+    }
+    for (const set of ['roofs.csv:Roof length (ft)=length_m', 'tanks.csv:Capacity (gal)=nominal_L']) {
+      const { code, err } = await eavewell('columns', folder, '--set', set);
+      expect(code).toBe(2);
+      expect(err.replace(/\s+/g, ' ')).toContain(set.includes('gal') ? ':usgal' : ':ft');
+    }
+    expect(await readdir(folder)).not.toContain('columns.json');
+  });
+
+  it('takes a header that names another unit for values in our own where that is said, and keeps it said', async () => {
+    const folder = await anew();
+    const set = 'roofs.csv:Roof length (ft)=length_m:m';
+    expect((await eavewell('columns', folder, '--set', set)).code).toBe(0);
+    expect(await saved(folder)).toEqual({ 'roofs.csv': { 'Roof length (ft)': { column: 'length_m', unit: 'm' } } });
+    expect((await eavewell('columns', folder)).out).not.toContain('names another unit');
   });
 
   it('says that a folder is not there', async () => {

@@ -71,6 +71,17 @@ describe('convert', () => {
     for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80 + room.length);
   });
 
+  it.each(['demo.xls', 'demo.ods', 'demo.xlsm', 'demo.CSV'])(
+    'writes no %s, and makes nothing of that name',
+    async (name) => {
+      const to = join(room, name);
+      const { code, out, err } = await eavewell('convert', clean, to);
+      expect({ code, out }).toEqual({ code: 2, out: '' });
+      expect(flowing(err)).toContain('only a folder or a workbook .xlsx');
+      expect(await readdir(room)).not.toContain(name);
+    },
+  );
+
   it.each([
     ['the same place twice', () => [clean, clean], 'same'],
     ['nothing that is there', () => [join(room, 'none.xlsx'), join(room, 'x')], 'no folder or workbook'],

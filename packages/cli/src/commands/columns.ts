@@ -227,17 +227,27 @@ function proposalsShown(
 }
 
 function proposalShown(sheet: Sheet, proposal: Proposal, file: string, unitOf: (column: string) => string): void {
-  const { header, match, why, fits, looked, open, candidates } = proposal;
-  if (match === null) {
+  const { header, match, why, fits, looked, open, choices } = proposal;
+  const [likely, ...others] = choices;
+  if (match === null || likely === undefined) {
     sheet.line(words.noMatch(header), 2, 2);
     return;
   }
-  sheet.line(open === null ? matchShown(header, match) : words.notSure(header, candidates), 2, 2);
+  sheet.line(
+    open === null
+      ? matchShown(header, match)
+      : words.notSure(
+          header,
+          choices.map(({ column }) => column),
+        ),
+    2,
+    2,
+  );
   const reasons = why.map((one) => words.why[one]);
   const values = looked > 0 ? [words.fits(fits, looked)] : [words.noValues];
   sheet.line([...reasons, ...values].join('; '), 4, 2);
   const unit = unitOf(match.column);
-  if (open !== null) sheet.line(words.open[open](file, header, match.column, unit), 4, 2);
+  if (open !== null) sheet.line(words.open[open](file, header, [likely, ...others], unit), 4, 2);
   else if (match.unit === null && unitsWritten(unit).length > 0 && !why.includes('unit'))
     sheet.line(words.unitNotSaid(unit), 4, 2);
 }

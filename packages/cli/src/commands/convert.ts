@@ -15,6 +15,10 @@ export interface ConvertOptions {
   readonly overwrite?: boolean;
 }
 
+/** Names of files that are no folder and no workbook we write: somebody who types one wants such a file. Ours. */
+const otherFiles =
+  /\.(?:xls|xlsm|xlsb|xltx|xlt|ods|fods|numbers|csv|tsv|txt|json|geojson|kml|kmz|dly|zip|gz|pdf|docx?|html?)[/\\]?$/i;
+
 function refuse(problem: Problem): never {
   const { what, todo } = problemSentence(problem);
   throw new WrongUse(`${what} ${todo}`);
@@ -28,6 +32,8 @@ function isWholly({ code, severity }: Problem): boolean {
 async function checkPaths(from: string, to: string): Promise<void> {
   if (from === '' || to === '') throw new WrongUse(trouble.folderUnnamed);
   if (resolve(from) === resolve(to)) throw new WrongUse(convert.onItself);
+  const isFolder = (await stat(to).catch(() => null))?.isDirectory() === true;
+  if (!isFolder && otherFiles.test(to)) throw new WrongUse(convert.onlyTo(to));
   const found = await stat(from).catch(() => null);
   if (found === null) throw new WrongUse(convert.notThere(from));
   if (found.isFile() && !(await isWorkbook(from))) throw new WrongUse(convert.notThere(from));

@@ -58,9 +58,14 @@ export function matchedWorkbook(workbook: Workbook, saved: ColumnsOfFolder): Mat
   };
 }
 
+/** Digits and marks alone, which could be read as a number or a day once nothing is said of their unit or order. */
+function isDigitsOnly(text: string): boolean {
+  return /\d/.test(text) && !/\p{L}/u.test(text.replace(/(\d)e([+-]?\d)/i, '$1$2'));
+}
+
 /**
- * A sheet under our own headers and in our units, to be written anew: what was accepted is then no longer to be said. A cell that could
- * not be read so gets its unit or order behind it, so that nobody reads it otherwise.
+ * A sheet under our own headers and in our units, to be written anew: what was accepted is then no longer to be said. A number or day that
+ * could not be read so gets its unit or order behind it, so that nobody reads it otherwise; a word, as the T of a trace, has none.
  *
  * @param sheet - the sheet as it stands
  * @param table - the table it holds
@@ -83,7 +88,7 @@ export function underOurHeaders(
       if (match === null || how === null || text.trim() === '') return text;
       const column = columns[match.column]!;
       const { value } = readCell(column, text, { decimalComma: false, unit: match.unit, dateOrder: match.dateOrder });
-      if (value === null) return `${text} ${how}`;
+      if (value === null) return isDigitsOnly(text) ? `${text} ${how}` : text;
       return column.kind === 'date' ? isoDay(value as number) : String(value);
     }),
   }));

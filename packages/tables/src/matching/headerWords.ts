@@ -1,3 +1,5 @@
+import type { Column } from '../contract/table.ts';
+
 /** A header taken apart: its words, and the unit it names. */
 export interface HeaderWords {
   readonly words: readonly string[];
@@ -102,4 +104,18 @@ export function headerWords(header: string): HeaderWords {
   const ours = words.map((word) => aliases.get(one(word)) ?? aliases.get(word) ?? one(word));
   const place = ours.includes('id') ? 'site' : 'name';
   return { words: ours.map((word) => (placeWords.includes(word) ? place : word)), unit };
+}
+
+/**
+ * Does a header name another unit than that of the column it stands for? Then the unit of its values must be said.
+ *
+ * @param header - the header [text]
+ * @param column - the column
+ * @returns true or false; false where the column is no number or has no unit
+ * @definition ours: docs/decisions/0080-columns-saved.md
+ */
+export function isOtherUnit(header: string, { kind, unit }: Pick<Column<unknown>, 'kind' | 'unit'>): boolean {
+  const named = headerWords(header).unit;
+  const isNumber = kind === 'quantity' || kind === 'whole' || kind === 'fraction';
+  return isNumber && unit !== '' && named !== null && named !== unit;
 }

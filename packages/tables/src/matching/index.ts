@@ -1,4 +1,4 @@
 export { type HeaderWords, headerWords } from './headerWords.ts';
-export { mayStandFor, type Open, type Proposal, proposeColumns, type Why } from './proposeColumns.ts';
+export { type Choice, mayStandFor, type Open, type Proposal, proposeColumns, type Why } from './proposeColumns.ts';
 export * from './readColumns.ts';
 export * from './tableOfSheet.ts';

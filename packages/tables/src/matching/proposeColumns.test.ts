@@ -74,6 +74,25 @@ describe('proposeColumns', () => {
     expect(columns).toEqual(['width_m']);
   });
 
+  it('never takes a measure for an id, and names every column it could be, the best first', () => {
+    const [volume] = propose(tanks, ['siteId', 'Tank volume (m3)'], ['S1', '5']);
+    expect(volume).toMatchObject({ match: { column: 'nominal_L', unit: 'm3' } });
+    expect(volume!.choices.map(({ column }) => column)).not.toContain('tankId');
+    const [height] = propose(tanks, ['siteId', 'tankId', 'Height (cm)'], ['S1', 'A', '150']);
+    expect(height).toMatchObject({ open: 'several' });
+    expect(height!.choices).toEqual([
+      { column: 'outletHeight_m', hows: ['cm'] },
+      { column: 'overflowHeight_m', hows: ['cm'] },
+    ]);
+  });
+
+  it('proposes a column of the same word though many of its values are bad', () => {
+    const rows = ['2027-03-01', 'soon', 'soon'].map((day, i) => [`S${i}`, 'A', day]);
+    expect(propose(sites, ['siteId', 'name', 'Handover'], ...rows)).toMatchObject([
+      { match: { column: 'handOverDay' }, open: 'values', fits: 1, looked: 3 },
+    ]);
+  });
+
   it('names a unit that cannot be converted', () => {
     expect(propose(roofs, ['siteId', 'roofId', 'Length (kg)'], ['S1', 'a', '5'])).toMatchObject([{ open: 'unit' }]);
   });

@@ -7,7 +7,7 @@ import { type DateOrder, dateOrders } from '../reading/readDate.ts';
 import { readHeader } from '../reading/readHeader.ts';
 import type { RawRow } from '../reading/readRows.ts';
 import { tableProblems } from '../reading/tableProblems.ts';
-import { headerWords } from './headerWords.ts';
+import { headerWords, isOtherUnit } from './headerWords.ts';
 import type { ColumnMatch, FileMatching } from './readColumns.ts';
 
 /** Why a header is thought to stand for a column. */
@@ -27,13 +27,22 @@ export interface Proposal {
   readonly looked: number;
   /** Why it cannot be accepted as it is; null where it can. */
   readonly open: Open | null;
-  /** The columns it could be, likeliest first [text]. */
-  readonly candidates: readonly string[];
+  /** The columns it could be, likeliest first. */
+  readonly choices: readonly Choice[];
+}
+
+/** A column that a header may stand for. */
+export interface Choice {
+  readonly column: string;
+  /** What must be said with it: the unit or the order of days, or one of several; none where nothing must [text]. */
+  readonly hows: readonly string[];
 }
 
 /** So many filled cells of a column are looked at, and so large a share must fit [cell, fraction]. Ours. */
 const mostLooked = 200;
 const leastFits_fraction = 0.8;
+/** From this score on the words alone say which column it is, whatever stands under the header. Ours. */
+const leastSure = 2.5;
 /** Most headers for which a match is sought. Ours. */
 const mostHeaders = 200;
 
@@ -43,13 +52,21 @@ interface Candidate {
   readonly why: readonly Why[];
 }
 
-function candidateOf(header: string, column: string): Candidate | null {
+/** Words as one, without those that the kind of a column says already: "Handover" is the handOverDay. */
+const withoutKind = (words: readonly string[]) => words.filter((word) => word !== 'date').join('');
+
+function candidateOf(header: string, column: string, kind: Column<unknown>['kind']): Candidate | null {
   const [theirs, ours] = [headerWords(header), headerWords(column)];
   if (theirs.words.length === 0) return null;
+  // What is measured in feet or litres is no id.
+  if (kind === 'id' && theirs.unit !== null) return null;
   const unit: readonly Why[] = theirs.unit !== null ? ['unit'] : [];
   const [a, b] = [new Set(theirs.words), new Set(ours.words)];
   const both = [...a].filter((word) => b.has(word)).length;
   if (both === a.size && both === b.size) return { column, score: 3, why: ['sameWords', ...unit] };
+  const asOne = withoutKind(ours.words);
+  if (kind === 'date' && asOne !== '' && withoutKind(theirs.words) === asOne)
+    return { column, score: leastSure, why: ['someWords', ...unit] };
   const near = nearest(theirs.words.join(''), [ours.words.join('')]);
   if (near !== null) return { column, score: 2, why: ['spelling', ...unit] };
   // "Rain gauge" may stand for gaugeId: that it is an id goes without saying.
@@ -67,7 +84,7 @@ function candidateOf(header: string, column: string): Candidate | null {
  * @definition ours: docs/decisions/0080-columns-saved.md
  */
 export function mayStandFor(header: string, table: Pick<Table, 'columns'>): boolean {
-  return Object.keys(table.columns).some((column) => candidateOf(header, column) !== null);
+  return Object.entries(table.columns).some(([name, { kind }]) => candidateOf(header, name, kind) !== null);
 }
 
 interface Fit {
@@ -89,10 +106,11 @@ const isEnough = ({ fits, looked }: Fit) => fits >= leastFits_fraction * looked;
 
 /** The orders of day and month that would read these cells, the best first; none where they are read already. */
 function ordersOf(cells: readonly string[], column: Column<unknown>, match: ColumnMatch): readonly DateOrder[] {
-  if (isEnough(fitOf(cells, column, match))) return [];
+  const asTheyStand = fitOf(cells, column, match);
+  if (isEnough(asTheyStand)) return [];
   const fits = dateOrders.map((dateOrder) => ({ dateOrder, ...fitOf(cells, column, { ...match, dateOrder }) }));
   const best = Math.max(...fits.map((one) => one.fits));
-  return best === 0 ? [] : fits.filter((one) => one.fits === best).map((one) => one.dateOrder);
+  return best <= asTheyStand.fits ? [] : fits.filter((one) => one.fits === best).map((one) => one.dateOrder);
 }
 
 /** A match with what its header and its cells say of unit and order; and what they leave open. */
@@ -101,17 +119,18 @@ function asWritten(
   columnName: string,
   column: Column<unknown>,
   cells: readonly string[],
-): { readonly match: ColumnMatch; readonly open: Open | null } {
+): { readonly match: ColumnMatch; readonly open: Open | null; readonly hows: readonly string[] } {
   const match: ColumnMatch = { column: columnName, unit: null, dateOrder: null };
   if (column.kind === 'date') {
     const orders = ordersOf(cells, column, match);
-    return { match: { ...match, dateOrder: orders[0] ?? null }, open: orders.length > 1 ? 'dateOrder' : null };
+    const open = orders.length > 1 ? 'dateOrder' : null;
+    return { match: { ...match, dateOrder: orders[0] ?? null }, open, hows: orders };
   }
   const { unit } = headerWords(header);
-  if (unit === null || unit === column.unit) return { match, open: null };
-  if (unit === 'gal' && column.unit === 'L') return { match, open: 'gallon' };
-  if (unitsWritten(column.unit).includes(unit)) return { match: { ...match, unit }, open: null };
-  return { match, open: column.unit === '' ? null : 'unit' };
+  if (unit === null || !isOtherUnit(header, column)) return { match, open: null, hows: [] };
+  if (unit === 'gal' && column.unit === 'L') return { match, open: 'gallon', hows: ['usgal', 'impgal'] };
+  if (unitsWritten(column.unit).includes(unit)) return { match: { ...match, unit }, open: null, hows: [unit] };
+  return { match, open: 'unit', hows: [column.unit] };
 }
 
 interface Sought {
@@ -120,14 +139,20 @@ interface Sought {
   readonly candidates: readonly Candidate[];
 }
 
-/** The best candidate whose values fit; the best of all where none do. */
-function likeliest(table: Table, { name, cells, candidates }: Sought) {
+/** The candidates, the best first: one whose words are the same before all, then one whose values fit. */
+function likeliestFirst(table: Table, { name, cells, candidates }: Sought) {
   const tried = candidates.map((candidate) => {
     const column = table.columns[candidate.column]!;
     const written = asWritten(name, candidate.column, column, cells);
     return { candidate, ...written, fit: fitOf(cells, column, written.match) };
   });
-  return tried.find(({ fit }) => isEnough(fit)) ?? tried[0] ?? null;
+  const isGood = ({ candidate, fit }: (typeof tried)[number]) => Number(candidate.score >= leastSure || isEnough(fit));
+  return tried.toSorted(
+    (a, b) =>
+      isGood(b) - isGood(a) ||
+      b.candidate.score - a.candidate.score ||
+      Number(isEnough(b.fit)) - Number(isEnough(a.fit)),
+  );
 }
 
 function sampleOf(rows: readonly RawRow[], at: number): readonly string[] {
@@ -165,13 +190,14 @@ export function proposeColumns(
   const unknown = [...new Set(names)].filter(isUnknown).slice(0, mostHeaders);
   const absent = Object.keys(table.columns).filter((column) => !at.has(column) && !names.includes(column));
   const found = unknown.map((name): Sought => {
-    const candidates = absent.flatMap((column) => candidateOf(name, column) ?? []).sort((a, b) => b.score - a.score);
+    const candidates = absent.flatMap((column) => candidateOf(name, column, table.columns[column]!.kind) ?? []);
     return { name, cells: sampleOf(rows, names.indexOf(name)), candidates };
   });
   const proposals = found.map((one): Proposal => {
-    const likely = likeliest(table, one);
-    if (likely === null)
-      return { header: one.name, match: null, why: [], fits: 0, looked: 0, open: null, candidates: [] };
+    const tried = likeliestFirst(table, one);
+    const likely = tried[0];
+    if (likely === undefined)
+      return { header: one.name, match: null, why: [], fits: 0, looked: 0, open: null, choices: [] };
     const { column, score } = likely.candidate;
     const isWanted = found.some(
       (other) => other !== one && other.candidates.some((theirs) => theirs.column === column && theirs.score >= score),
@@ -179,14 +205,14 @@ export function proposeColumns(
     const isSame = one.candidates.some((other) => other.column !== column && other.score === score);
     const doubt = likely.open ?? (isEnough(likely.fit) ? null : 'values');
     const { match, fit, candidate } = likely;
-    const candidates = one.candidates.map((other) => other.column);
+    const choices = tried.map((other) => ({ column: other.candidate.column, hows: other.hows }));
     return {
       header: one.name,
       match,
       why: candidate.why,
       ...fit,
       open: isWanted || isSame ? 'several' : doubt,
-      candidates,
+      choices,
     };
   });
   return [...proposals, ...datesNotRead(table, names, rows, matching)];
@@ -202,8 +228,9 @@ function datesNotRead(
   return Object.entries(table.columns).flatMap(([name, column]): readonly Proposal[] => {
     if (column.kind !== 'date' || !names.includes(name) || matching?.columns.has(name)) return [];
     const cells = sampleOf(rows, names.indexOf(name));
-    const { match, open } = asWritten(name, name, column, cells);
+    const { match, open, hows } = asWritten(name, name, column, cells);
     if (match.dateOrder === null) return [];
-    return [{ header: name, match, why: ['ownName'], ...fitOf(cells, column, match), open, candidates: [name] }];
+    const choices = [{ column: name, hows }];
+    return [{ header: name, match, why: ['ownName'], ...fitOf(cells, column, match), open, choices }];
   });
 }

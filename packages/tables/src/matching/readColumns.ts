@@ -6,6 +6,7 @@ import { nearest } from '../reading/nearest.ts';
 import { shown } from '../reading/readCell.ts';
 import { type DateOrder, dateOrders } from '../reading/readDate.ts';
 import { type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
+import { headerWords, isOtherUnit } from './headerWords.ts';
 import { sheetNames, tableOfSheet } from './tableOfSheet.ts';
 
 /** The name under which accepted matchings are kept in a folder. */
@@ -48,6 +49,9 @@ export interface ColumnsRead {
   readonly sheets: ReadonlyMap<string, string | null>;
   readonly problems: readonly Problem[];
 }
+
+/** Where a header names a gallon without its country, one of these must be said. */
+const gallons = ['usgal', 'impgal'] as const;
 
 /** The form of an entry, as it is told. */
 const entryForm = '"our column", or { "column": "…", "unit": "…" }, or { "column": "…", "dateOrder": "dmy" }';
@@ -163,6 +167,13 @@ class ColumnsReader {
       this.add('columns.unknown_unit', { ...about, ...facts, expected: [column.unit, ...units] });
       return undefined;
     }
+    if (unit === null && isOtherUnit(header, column)) {
+      const named = headerWords(header).unit!;
+      const ways = units.includes(named) ? [named] : [...(named === 'gal' ? gallons : []), column.unit];
+      const facts = { value: name as string, found: named, unit: column.unit, units: ways, expected: ways };
+      this.add('columns.unit_in_header', { ...about, ...facts });
+      return undefined;
+    }
     const isOrder = column.kind === 'date' && (dateOrders as readonly unknown[]).includes(dateOrder);
     if (dateOrder !== null && !isOrder) {
       wrong();
@@ -183,6 +194,7 @@ class ColumnsReader {
  * @problem columns.unknown_file - a file that is none of the tables; a warning
  * @problem columns.unknown_column - a column the table does not have
  * @problem columns.unknown_unit - a unit there is no conversion from
+ * @problem columns.unit_in_header - the header names another unit than the column's, and none is said
  * @law an entry that cannot be used is a problem and matches nothing
  * @definition ours: docs/decisions/0080-columns-saved.md
  */
@@ -218,6 +230,12 @@ export function readColumns(given: unknown, where: SavedWhere = ofFolder): Colum
   return { matchings, sheets: reader.sheets, problems: reader.problems };
 }
 
+/** The unit of a column where its header names another; null where it does not. Columns of one name have one unit in all tables. */
+function unitToSay(header: string, name: string): string | null {
+  const column = allTables.map(({ columns }) => (columns as Table['columns'])[name]).find((one) => one !== undefined);
+  return column !== undefined && isOtherUnit(header, column) ? column.unit : null;
+}
+
 /**
  * How are accepted matchings kept in columns.json?
  *
@@ -231,14 +249,16 @@ export function columnsToSave(
   matchings: Matchings,
   sheets: ReadonlyMap<string, string | null> = new Map(),
 ): Readonly<Record<string, Readonly<Record<string, unknown>>>> {
-  const entry = (match: ColumnMatch | null) => {
+  const entry = (header: string, match: ColumnMatch | null) => {
     if (match === null) return null;
-    const { column, unit, dateOrder } = match;
+    const { column, dateOrder } = match;
+    // A header that names another unit than the values are in: that they are in the column's own must be said.
+    const unit = match.unit ?? unitToSay(header, column);
     if (unit === null && dateOrder === null) return column;
     return { column, ...(unit === null ? {} : { unit }), ...(dateOrder === null ? {} : { dateOrder }) };
   };
   const entries = [...matchings].map(([file, { columns }]) => {
-    const own = [...columns].map(([header, match]) => [header, entry(match)] as const);
+    const own = [...columns].map(([header, match]) => [header, entry(header, match)] as const);
     return [file, Object.fromEntries(own)] as const;
   });
   const filled = entries.filter(([, columns]) => Object.keys(columns).length > 0);

@@ -1,5 +1,6 @@
 import type { Place, Problem } from '@eavewell/engine';
 import type { Table } from '../contract/table.ts';
+import { headerWords, isOtherUnit } from '../matching/headerWords.ts';
 import { type FileMatching, matchShown } from '../matching/readColumns.ts';
 import { bare, hiddenIn } from './hiddenCharacters.ts';
 import { folded, nearest } from './nearest.ts';
@@ -43,13 +44,15 @@ class HeaderReader {
   readonly written = new Map<string, Pick<CellHabit, 'unit' | 'dateOrder'>>();
   private readonly names: readonly string[];
   private readonly known: readonly string[];
+  private readonly columns: Table['columns'];
   private readonly place: Place;
   private readonly matching: FileMatching | null;
   private readonly places = new Map<string, number[]>();
 
-  constructor(names: readonly string[], known: readonly string[], place: Place, matching: FileMatching | null) {
+  constructor(names: readonly string[], columns: Table['columns'], place: Place, matching: FileMatching | null) {
     this.names = names;
-    this.known = known;
+    this.columns = columns;
+    this.known = Object.keys(columns);
     this.place = place;
     this.matching = matching;
     names.forEach((name, i) => {
@@ -89,6 +92,11 @@ class HeaderReader {
     return name !== '' && !this.known.includes(name) && !this.matching?.columns.has(name);
   }
 
+  /** The unit a header names where it is another than the column's: written under our name its values would be taken for ours. */
+  private named(header: string, column: string): { readonly named?: string } {
+    return isOtherUnit(header, this.columns[column]!) ? { named: headerWords(header).unit! } : {};
+  }
+
   /** Columns that are not there, each with the header that is likely meant. */
   absentColumns(needed: readonly string[]): void {
     const unknown = [...this.places.keys()].filter((name) => this.isUnknown(name));
@@ -100,7 +108,14 @@ class HeaderReader {
       if (this.headersOf(column).length > 0) continue;
       const likely = byFold.get(folded(column)) ?? nearest(column, sought) ?? '';
       if (likely !== '' && !meant.has(likely)) meant.set(likely, column);
-      const facts = { value: '', expected: column, likely: shown(likely), found, hidden: hiddenIn(likely) };
+      const facts = {
+        value: '',
+        expected: column,
+        likely: shown(likely),
+        found,
+        hidden: hiddenIn(likely),
+        ...this.named(likely, column),
+      };
       const place = { ...this.place, column };
       if (needed.includes(column)) this.problems.push(tableProblem('header.column_missing', place, facts));
     }
@@ -121,7 +136,7 @@ class HeaderReader {
         const facts = { value: shown(name), expected: this.known };
         this.problems.push(tableProblem('header.column_unknown', place, facts));
       } else if (!needed.includes(expected)) {
-        const facts = { value: shown(name), expected, hidden: hiddenIn(name) };
+        const facts = { value: shown(name), expected, hidden: hiddenIn(name), ...this.named(name, expected) };
         this.problems.push(tableProblem('header.column_misspelt', place, facts));
       }
     }
@@ -193,7 +208,7 @@ export function readHeader(
   const names = withoutEmptyEnd(header);
   const needed = options.needed ?? neededColumns(table);
   const place = { file, row: options.row ?? 1 };
-  const reader = new HeaderReader(names, Object.keys(table.columns), place, options.matching ?? null);
+  const reader = new HeaderReader(names, table.columns, place, options.matching ?? null);
   reader.findColumns();
   reader.absentColumns(needed);
   reader.hiddenEnds(header);

@@ -30,8 +30,8 @@ export const tableProblems = {
   'file.outside': 'blocker',
   'file.unknown': 'note',
   // The first line. value: the column as written.
-  'header.column_missing': 'blocker', // expected: the column; found: all columns there; likely: the column meant, or ''
-  'header.column_misspelt': 'blocker', // expected: the column meant
+  'header.column_missing': 'blocker', // expected: the column; found: all columns there; likely: the column meant, or ''; named: its unit, where another
+  'header.column_misspelt': 'blocker', // expected: the column meant; named: the unit in the header, where another
   'header.column_twice': 'blocker', // count
   'header.column_unknown': 'note',
   'header.column_unnamed': 'warning', // number of the column, counted from 1
@@ -43,6 +43,7 @@ export const tableProblems = {
   'columns.unknown_file': 'warning', // likely
   'columns.unknown_column': 'blocker', // header; likely
   'columns.unknown_unit': 'blocker', // header, column, unit; units: those there are
+  'columns.unit_in_header': 'blocker', // value: the column; header, found: the unit it names, unit; units: those it may be in
   'columns.two_for_one': 'blocker', // value: the column; headers
   'columns.header_absent': 'warning', // value: the header; likely
   'columns.used': 'note', // value: header → column (unit); count

@@ -74,12 +74,16 @@ export const columnSentences = {
   'header.column_missing': (t) =>
     say(
       `The column ${t.text('expected')} is missing; there are: ${t.text('found')}.`,
-      `${meant(t, 'Add the column, correct its name, or let "eavewell columns" match it.')}${hidden(t)}`,
+      t.has('named')
+        ? `"${t.text('likely')}" names another unit (${t.text('named')}): let "eavewell columns" match it, and its values are converted.`
+        : `${meant(t, 'Add the column, correct its name, or let "eavewell columns" match it.')}${hidden(t)}`,
     ),
   'header.column_misspelt': (t) =>
     say(
       `The column ${quoted(t)} is not written as it should be.`,
-      `Write ${t.text('expected')}, letter for letter, or let "eavewell columns" match it. It was not used.${hidden(t)}`,
+      t.has('named')
+        ? `It names another unit (${t.text('named')}) than ${t.text('expected')}: let "eavewell columns" match it, and its values are converted. It was not used.`
+        : `Write ${t.text('expected')}, letter for letter, or let "eavewell columns" match it. It was not used.${hidden(t)}`,
     ),
   'header.column_twice': (t) =>
     say(`The column ${quoted(t)} stands more than once.`, 'Keep one of them; none was used.'),
@@ -121,6 +125,14 @@ export const columnSentences = {
         ? `Use one of: ${t.list('units').join(', ')}. Gallons are usgal or impgal.`
         : `Its values must stand in ${t.has('unit') ? t.text('unit') : 'its own unit'}.`,
     ),
+  'columns.unit_in_header': (t) => {
+    const [first = '', ...others] = t.list('units');
+    const either = others.map((unit) => ` or :${unit}`).join('');
+    return say(
+      `The header "${t.text('header')}" of ${t.text('file')} names another unit (${t.text('found')}) than ${t.text('value')} has (${t.text('unit')}), and nothing tells in which its values are.`,
+      `Say the unit: --set '${t.text('file')}:${t.text('header')}=${t.text('value')}:${first}'${either}; in the file { "column": "${t.text('value')}", "unit": "${first}" }.`,
+    );
+  },
   'columns.two_for_one': (t) =>
     say(
       `Two headers stand for the column ${t.text('value')}: ${t.list('headers').join(' and ')}; neither was used.`,

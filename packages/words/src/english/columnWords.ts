@@ -4,8 +4,18 @@ import { numbers } from './numbers.ts';
 /** A path as it is typed: in quotes where it has spaces or other letters that a terminal takes otherwise. */
 export const typed = (path: string): string => (/^[\w./\\:~+-]+$/.test(path) ? path : `"${path}"`);
 
-const setting = (file: string, header: string, column: string, how: string): string =>
-  `--set '${file}:${header}=${column}${how}'`;
+/** A column a header may stand for, and the units or orders one of which must be said with it. */
+export interface Choice {
+  readonly column: string;
+  readonly hows: readonly string[];
+}
+
+export type Choices = readonly [Choice, ...Choice[]];
+
+const setting = (file: string, header: string, { column, hows }: Choice): string => {
+  const [first, ...others] = hows.map((how) => `:${how}`);
+  return [`--set '${file}:${header}=${column}${first ?? ''}'`, ...others].join(' or ');
+};
 
 /** What the command says that matches headers to columns. */
 export const columns = {
@@ -17,7 +27,7 @@ export const columns = {
   toAccept: (folder: string) =>
     `Look at each. Nothing is used until it is accepted: eavewell columns ${typed(folder)} --accept`,
   noMatch: (header: string) => `${header}: like none of the columns; its values are left alone`,
-  notSure: (header: string, candidates: readonly string[]) => `${header}: perhaps ${candidates.slice(0, 3).join(', ')}`,
+  notSure: (header: string, candidates: readonly string[]) => `${header}: perhaps ${candidates.join(', ')}`,
   sheetIs: (sheet: string, ours: string | null) =>
     ours === null ? `sheet "${sheet}": left alone` : `sheet "${sheet}" → ${ours}`,
   sheetUnknown: (sheet: string) => `Sheet "${sheet}" is not called as a table`,
@@ -43,16 +53,15 @@ export const columns = {
   noValues: 'no values to look at',
   unitNotSaid: (unit: string) => `the header names no unit: it would be read in ${unit}`,
   open: {
-    gallon: (file: string, header: string, column: string) =>
-      `Which gallon? ${setting(file, header, column, ':usgal')} or :impgal`,
-    dateOrder: (file: string, header: string, column: string) =>
-      `Day or month first? ${setting(file, header, column, ':dmy')} or :mdy`,
-    several: (file: string, header: string, column: string) =>
-      `It could be more than one. Choose: ${setting(file, header, column, '')}`,
-    values: (file: string, header: string, column: string) =>
-      `Too few of its values fit. Mend them, or: ${setting(file, header, column, '')}`,
-    unit: (file: string, header: string, column: string, unit: string) =>
-      `Its unit cannot be converted to ${unit === '' ? 'the column' : unit}. If it is in ${unit}: ${setting(file, header, column, '')}`,
+    gallon: (file: string, header: string, [likely]: Choices) => `Which gallon? ${setting(file, header, likely)}`,
+    dateOrder: (file: string, header: string, [likely]: Choices) =>
+      `Day or month first? ${setting(file, header, likely)}`,
+    several: (file: string, header: string, choices: Choices) =>
+      `It could be more than one. Choose: ${choices.map((choice) => setting(file, header, choice)).join(', or ')}`,
+    values: (file: string, header: string, [likely]: Choices) =>
+      `Too few of its values fit. Mend them, or: ${setting(file, header, likely)}`,
+    unit: (file: string, header: string, [likely]: Choices, unit: string) =>
+      `Its unit cannot be converted to ${unit === '' ? 'the column' : unit}. If it is in ${unit}: ${setting(file, header, likely)}`,
   },
   setForm: (text: string) =>
     `--set needs FILE:HEADER=COLUMN, as 'roofs.csv:Roof length=length_m', or SHEET=TABLE; it was given: ${text}`,

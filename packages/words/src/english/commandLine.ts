@@ -243,6 +243,7 @@ const convert = {
   folder: (path: string, files: number, rows: number, days: number) =>
     `Wrote ${path}: ${many(files, 'file', 'files')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
   told: 'Left, or carried over otherwise',
+  onlyTo: (path: string) => `${path} cannot be written: TO is only a folder or a workbook .xlsx. Name one of these.`,
   onItself: 'FROM and TO are the same. Name another place to write to.',
   notThere: (path: string) => `There is no folder or workbook ${path}. Check the path.`,
 };
