@@ -112,13 +112,13 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
     [
       figures.goodYears,
       numbers.ofYears(f.goodYears, f.judgedYears),
-      numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears),
+      numbers.rangeOfYears(f.comingGood_years_range, f.judgedYears),
       figures.atLeast(numbers.years(f.goodYearsNeeded)),
     ],
     [
       figures.dryDays,
       numbers.daysAYear(f.dryDays_per_year),
-      numbers.likely(f.dryDays_per_year_range),
+      numbers.range(f.dryDays_per_year_range),
       figures.atMost(numbers.days((1 - target.daysMet_fraction) * f.askedDays_per_year)),
     ],
     [
