@@ -89,7 +89,11 @@ describe('design with remedies', () => {
     expect(section.indexOf(' holds ')).toBeLessThan(section.indexOf(' tight '));
     expect(section).toMatch(/promise 6 L a person \* +holds .* nothing$/m);
     expect(section).toMatch(/\* cuts what was promised;/);
-    expect(section).toMatch(/Leave it, and tell the community: a year like \d{4} brings \d+ days/);
+    expect(out).toMatch(/Good years +\d+ of \d+ years +\d+( to \d+)? of \d+ +at least/);
+    expect(out).not.toContain('…');
+    expect(section).toMatch(
+      /Leave it, and tell the community: a\s+year\s+as\s+the\s+worst\s+on\s+record,\s+as\s+from\s+\d+\s+[A-Z][a-z]+\s+\d{4},\s+brings\s+\d+\s+days/,
+    );
     for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80);
     const held = (await reportOf()).sites.find((site) => site.verdict === 'holds')!;
     expect((await eavewell('design', folder, '--site', held.siteId)).out).not.toContain('What would mend it');

@@ -206,11 +206,23 @@ describe('a site from roof to tank', () => {
     expect(found.secondSource!.given_L_per_year).toBeCloseTo(without.shortfall_L_per_year, 6);
     // What would hold is what would hold without the river.
     expect(found.tankToHold_L).toBe(without.tankToHold_L);
+    for (const size of ['tankForDays_L', 'tankForRuns_L', 'tankForTarget_L', 'catalogueForTarget_L', 'sizes'] as const)
+      expect(found[size], size).toEqual(without[size]);
+    expect(found.tankForTarget_L).toBeGreaterThan(4000);
+    expect(found.sizes.find((size) => size.tankVolume_L === 4000)?.meetsTarget).toBe(false);
+  });
+
+  it('asks for the tank that would do without it where the river covers every day of the year', () => {
+    const without = designOf({}, 4000).design.storages[0]!;
+    const found = designOf(river([1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12]), 4000).design.storages[0]!;
+    expect(found).toMatchObject({ verdict: 'tight', dryDays_per_year: 0, lacks: null });
+    expect(found.tankForTarget_L).toBe(without.tankForTarget_L);
+    expect(found.tankForTarget_L).toBeGreaterThan(0);
   });
 
   it('covers the days of its months only', () => {
     const { design } = designOf(river([12]), 4000);
-    expect(design.storages[0]).toMatchObject({ verdict: 'short', secondSource: { days_per_year: 0 } });
+    expect(design.storages[0]).toMatchObject({ verdict: 'short', lacks: 'tank', secondSource: { days_per_year: 0 } });
   });
 
   it('still holds where it would hold without its second source', () => {

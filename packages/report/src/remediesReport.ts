@@ -1,4 +1,11 @@
-import { type DayIndex, isoDay, type RemediesTogether, type Remedy, type SiteRemedies } from '@eavewell/engine';
+import {
+  type DayIndex,
+  isoDay,
+  type LeaveIt,
+  type RemediesTogether,
+  type Remedy,
+  type SiteRemedies,
+} from '@eavewell/engine';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
 import { english } from '@eavewell/words';
 
@@ -10,8 +17,15 @@ export function siteRemediesReport(found: SiteRemedies): NonNullable<SiteReport[
     ranked: found.remedies.map(remedyReport),
     notMended: found.notMended,
     peopleCarried: found.peopleCarried && { ...found.peopleCarried },
-    leaveIt: found.leaveIt && { ...found.leaveIt, tankIds: found.leaveIt.tankIds && [...found.leaveIt.tankIds] },
+    leaveIt: found.leaveIt && leaveItReport(found.leaveIt),
   };
+}
+
+function leaveItReport(found: LeaveIt): NonNullable<SiteReport['remedies']>['leaveIt'] {
+  const { tankIds, longestRunFrom, ofMadeYears } = found;
+  // A day of made-up rain is none of the calendar.
+  const from = longestRunFrom === null || ofMadeYears !== null ? null : isoDay(longestRunFrom);
+  return { ...found, tankIds: tankIds && [...tankIds], longestRunFrom: from };
 }
 
 /** What would mend the programme, as the report has it. */

@@ -18,6 +18,10 @@ export interface NumberWords {
   percent(value_fraction: number): string;
   /** "likely 13 to 21", without a unit of its own: the figure beside it carries it. */
   likely(range: Range): string;
+  /** "13 to 21", below a header that says likely. */
+  range(range: Range): string;
+  /** "25 to 30 of 31", below such a header. */
+  rangeOfYears(range: Range, coming: number): string;
   /** "likely 25 to 30 of the next 31": so many of the coming years. */
   likelyNextYears(range: Range, coming: number): string;
   date(day: DayIndex | string): string;

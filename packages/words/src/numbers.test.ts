@@ -45,6 +45,9 @@ describe('numbers as people read them', () => {
     expect(numbers.likely({ low: 12.6, high: 21.4 })).toBe('likely 13 to 21');
     expect(numbers.likely({ low: 0.31, high: 2.28 })).toBe('likely 0.3 to 2.3');
     expect(numbers.likely({ low: 30, high: 30 })).toBe('likely 30');
+    expect(numbers.range({ low: 12.6, high: 21.4 })).toBe('13 to 21');
+    expect(numbers.rangeOfYears({ low: 18, high: 28 }, 30)).toBe('18 to 28 of 30');
+    expect(numbers.rangeOfYears({ low: 30, high: 30 }, 30)).toBe('30 of 30');
     expect(numbers.likelyNextYears({ low: 23, high: 30 }, 31)).toBe('likely 23 to 30 of the next 31');
     expect(numbers.likelyNextYears({ low: 1, high: 1 }, 1)).toBe('likely 1 of the next year');
     expect(numbers.quantity({ low: 0.8, high: 0.953 }, 'fraction')).toBe('80 % to 95.3 %');

@@ -1,7 +1,7 @@
 import type { StationVerdict, Verdict } from '@eavewell/engine';
 import { english, verdictMarks, verdictText } from '@eavewell/words';
 import type { Look } from './terminal.ts';
-import { clipped, columnsOf, filled, plainText, printable, wrapped } from './text.ts';
+import { columnsOf, filled, plainText, printable, wrapped } from './text.ts';
 
 /** Width of a verdict's mark and word, and the space behind them. */
 const verdictColumns = 13;
@@ -63,7 +63,7 @@ export class Sheet {
     }
   }
 
-  /** A small table. The widest column gives way where the lines would grow too long. */
+  /** A small table. The widest column gives way where the lines would grow too long; its texts then take several lines. */
   table(columns: readonly ColumnOfTable[], rows: readonly (readonly string[])[], indent = 2): void {
     const heads = columns.map((column) => column.head);
     const cells = [...(heads.some((head) => head !== '') ? [heads] : []), ...rows].map((row) =>
@@ -76,11 +76,13 @@ export class Sheet {
       widths[widest] = widths[widest]! - 1;
     }
     for (const row of cells) {
-      const line = columns.map((column, index) => {
-        const cell = clipped(row[index] ?? '', widths[index]!);
-        return filled(this.#safe(cell), widths[index]!, column.align === 'right' ? 'left' : 'right');
-      });
-      this.#lines.push(`${' '.repeat(indent)}${line.join('  ')}`.trimEnd());
+      const pieces = columns.map((_, index) => wrapped(row[index] ?? '', widths[index]!));
+      for (let at = 0; at === 0 || pieces.some((some) => at < some.length); at++) {
+        const line = columns.map((column, index) =>
+          filled(pieces[index]![at] ?? '', widths[index]!, column.align === 'right' ? 'left' : 'right'),
+        );
+        this.#lines.push(`${' '.repeat(indent)}${line.join('  ')}`.trimEnd());
+      }
     }
   }
 

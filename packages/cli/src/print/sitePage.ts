@@ -80,7 +80,7 @@ function storageSections(
   if (f.dryRuns.length === 0) sheet.line(design.noDryRuns, 2);
   for (const run of f.dryRuns.slice(0, 5))
     sheet.line(design.run(run.days, numbers.date(run.from), numbers.date(run.to)), 2);
-  sheet.heading(headings.sizes);
+  sheet.heading(f.secondSource === null ? headings.sizes : headings.sizesAlone);
   sheet.table(
     figures.sizeColumns.map((head, index) => ({ head, align: index === 1 ? 'left' : 'right' }) as const),
     f.sizes.map((size) => [
@@ -112,13 +112,13 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
     [
       figures.goodYears,
       numbers.ofYears(f.goodYears, f.judgedYears),
-      numbers.likelyNextYears(f.comingGood_years_range, f.judgedYears),
+      numbers.rangeOfYears(f.comingGood_years_range, f.judgedYears),
       figures.atLeast(numbers.years(f.goodYearsNeeded)),
     ],
     [
       figures.dryDays,
       numbers.daysAYear(f.dryDays_per_year),
-      numbers.likely(f.dryDays_per_year_range),
+      numbers.range(f.dryDays_per_year_range),
       figures.atMost(numbers.days((1 - target.daysMet_fraction) * f.askedDays_per_year)),
     ],
     [
@@ -128,7 +128,7 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
       figures.atLeast(numbers.percent(target.daysMet_fraction)),
     ],
     [figures.longestRun, numbers.days(f.longestRun?.days ?? 0), '', figures.limitIn(target.longestDryRun_days)],
-    [figures.tank, numbers.litres(f.tankVolume_L), '', leastTank(f)],
+    ...tankRows(f),
     ...askedRows(f),
     ...otherRows(f),
     ...rationRows(f),
@@ -140,6 +140,16 @@ function figureRows(f: StorageFinding, target: Target): readonly (readonly strin
       numbers.ofYears(f.yieldBeforeSpill.goodYears, f.judgedYears),
       '',
     ],
+  ];
+}
+
+/** The tank there is and the least that would do; with a second source, the least that would do without it. */
+function tankRows(f: StorageFinding): readonly (readonly string[])[] {
+  const tank = [figures.tank, numbers.litres(f.tankVolume_L), ''];
+  if (f.secondSource === null) return [[...tank, leastTank(f)]];
+  return [
+    [...tank, ''],
+    [figures.tankAlone, '', '', leastTank(f)],
   ];
 }
 

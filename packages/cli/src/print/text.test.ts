@@ -1,5 +1,7 @@
+import picocolors from 'picocolors';
 import { describe, expect, it } from 'vitest';
-import { clipped, columnsOf, plainText, printable, wrapped } from './text.ts';
+import { Sheet } from './sheet.ts';
+import { columnsOf, plainText, printable, wrapped } from './text.ts';
 
 describe('wrapped', () => {
   it('fits the width, whatever comes', () => {
@@ -43,8 +45,21 @@ describe('texts for the terminal', () => {
     expect(plainText('Éloï: 12 m² × 3 ÷ 4 − 1 · 村')).toBe('Eloi: 12 m2 x 3 / 4 - 1 . ?');
   });
 
-  it('marks where a text was cut', () => {
-    expect(clipped('a very long name', 8)).toBe('a very …');
-    expect(clipped('short', 8)).toBe('short');
+  it('cuts off nothing in a table that is too wide: the cell takes several lines', () => {
+    const sheet = new Sheet({ width: 40, drawn: true, paint: picocolors.createColors(false) });
+    const label = 'one more tank, fewer litres promised *';
+    sheet.table(
+      [
+        { head: 'smallest change', align: 'left' },
+        { head: 'sites', align: 'right' },
+        { head: 'cost', align: 'right' },
+      ],
+      [[label, '1', '520 USD']],
+    );
+    const lines = sheet.text().trimEnd().split('\n');
+    for (const line of lines) expect(columnsOf(line), line).toBeLessThanOrEqual(40);
+    const cells = lines.map((line) => line.slice(2, 23).trim());
+    expect(cells.join(' ')).toBe(`smallest change ${label}`);
+    expect(lines[1]).toMatch(/ 1 {2}520 USD$/);
   });
 });

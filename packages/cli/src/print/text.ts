@@ -99,9 +99,3 @@ export function filled(text: string, columns: number, side: 'left' | 'right' = '
   const gap = ' '.repeat(Math.max(0, columns - columnsOf(text)));
   return side === 'right' ? text + gap : gap + text;
 }
-
-/** The text cut to so many columns, with a mark where it was cut. */
-export function clipped(text: string, columns: number): string {
-  if (columnsOf(text) <= columns) return text;
-  return `${piecesOf(text, columns - 1)[0]}…`;
-}

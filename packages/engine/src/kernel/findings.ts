@@ -88,14 +88,14 @@ export interface StorageFinding {
   readonly otherShortDays_per_year: number;
   /** Why the smallest tanks are not known to the litre: the rules look at how full the tank is. Null where they are. */
   readonly noExactSize: 'order' | 'ration' | null;
-  /** Smallest of `sizes` that meets the target and that holds, where no exact size is known; null where none does, or it is. */
+  /** Smallest of `sizes` that meets the target and that holds, where no exact size is known; null where none does, or it is. Without the second source. */
   readonly catalogueForTarget_L: number | null;
   readonly catalogueToHold_L: number | null;
-  /** Smallest tank for each half of the target and for both; null where no tank would do or `noExactSize` says why it is not known. */
+  /** Smallest tank for each half of the target and for both; null where no tank would do or `noExactSize` says why it is not known. Without the second source. */
   readonly tankForDays_L: number | null;
   readonly tankForRuns_L: number | null;
   readonly tankForTarget_L: number | null;
-  /** Smallest tank that would hold, to about a fiftieth; null where this one holds or none would. */
+  /** Smallest tank that would hold, to about a fiftieth; null where this one holds or none would. Without the second source. */
   readonly tankToHold_L: number | null;
   /** This tank with nothing asked but the judged litres; null where nothing else is asked or the target is met. */
   readonly judgedAlone: SizePoint | null;
@@ -103,13 +103,13 @@ export interface StorageFinding {
   readonly secondSource: SecondSourceUse | null;
   /** The assumption that keeps it from holding, whatever the figures say: the code of its problem; null where there is none. */
   readonly cappedBy: EngineProblemCode | null;
-  /** What keeps it short: too small a tank, too little water for any tank, or the ration itself. Null where it meets the target. */
+  /** What keeps it short, the second source left out: too small a tank, too little water for any tank, or the ration itself. Null where it meets the target. */
   readonly lacks: 'tank' | 'water' | 'ration' | null;
   readonly longestRun: DryRun | null;
   /** Longest dry runs first, at most ten. */
   readonly dryRuns: readonly DryRun[];
   readonly years: readonly YearAtTank[];
-  /** The catalogue's tanks and the chosen one, by size. */
+  /** The catalogue's tanks and the chosen one, by size, without the second source. */
   readonly sizes: readonly SizePoint[];
   /** The generous end: rain is let in before people draw. */
   readonly yieldBeforeSpill: { readonly dryDays_per_year: number; readonly goodYears: number };

@@ -100,6 +100,11 @@ export const siteRemedies = z.strictObject({
       waterYear: z.int(),
       dryDays: z.int(),
       longestRun_days: z.int(),
+      longestRunFrom: day.nullable().describe('Its first day; null: no day is dry, or the rain is made up.'),
+      ofMadeYears: z
+        .int()
+        .nullable()
+        .describe('The worst of so many judged years of made-up rain; null: measured rain.'),
       shortfall_L: z.number(),
     })
     .nullable()

@@ -71,11 +71,11 @@ export const storage = z
     catalogueForTarget_L: z
       .number()
       .nullable()
-      .describe('Smallest of sizes that meets the target, where no exact size is known.'),
+      .describe('Smallest of sizes that meets the target, where no exact size is known; without the second source.'),
     catalogueToHold_L: z
       .number()
       .nullable()
-      .describe('Smallest of the catalogue that holds, where no exact size is known.'),
+      .describe('Smallest of the catalogue that holds, where no exact size is known; without the second source.'),
     tankVolume_L: z.number(),
     judgedDemand_L_per_day: z.number().describe('Mean over the days of the year.'),
     judgedDemandHighest_L_per_day: z.number().describe('Of the day that asks for most.'),
@@ -96,24 +96,32 @@ export const storage = z
     tankForDays_L: z
       .number()
       .nullable()
-      .describe('Smallest tank for the share of days; null: no tank would do, or noExactSize.'),
+      .describe(
+        'Smallest tank for the share of days, without the second source; null: no tank would do, or noExactSize.',
+      ),
     tankForRuns_L: z
       .number()
       .nullable()
-      .describe('Smallest tank for the dry runs; null: no tank would do, or noExactSize.'),
-    tankForTarget_L: z.number().nullable().describe('Smallest tank for both; null: no tank would do, or noExactSize.'),
-    tankToHold_L: z.number().nullable().describe('Smallest tank that would hold; null: this one does, or none would.'),
+      .describe('Smallest tank for the dry runs, without the second source; null: no tank would do, or noExactSize.'),
+    tankForTarget_L: z
+      .number()
+      .nullable()
+      .describe('Smallest tank for both, without the second source; null: no tank would do, or noExactSize.'),
+    tankToHold_L: z
+      .number()
+      .nullable()
+      .describe('Smallest tank that would hold, without the second source; null: this one does, or none would.'),
     judgedAlone: size.nullable().describe('This tank with nothing asked but the judged litres, where it is short.'),
     secondSource: secondSource.nullable(),
     cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
     lacks: z
       .enum(['tank', 'water', 'ration'])
       .nullable()
-      .describe('What keeps it short; null where it meets the target.'),
+      .describe('What keeps it short, the second source left out; null where it meets the target.'),
     longestRun: dryRun.nullable(),
     dryRuns: z.array(dryRun).describe('Longest first, at most ten.'),
     years: z.array(waterYear),
-    sizes: z.array(size).describe("The catalogue's tanks and this one, by size."),
+    sizes: z.array(size).describe("The catalogue's tanks and this one, by size, without the second source."),
     yieldBeforeSpill: z
       .strictObject({ dryDays_per_year: z.number(), goodYears: z.int() })
       .describe('The generous end: rain is let in before people draw.'),

@@ -43,6 +43,10 @@ function forDrinkingAlone(f: StorageFinding): string {
 
 /** The smallest tanks that would do: for the target, and to hold. */
 function tanksThatWouldDo(f: StorageFinding): string {
+  return withoutSource(f, smallestTanks(f));
+}
+
+function smallestTanks(f: StorageFinding): string {
   if (f.noExactSize !== null) return catalogueTanks(f);
   if (f.tankForTarget_L === null) return '';
   const tight = numbers.tankLitres(f.tankForTarget_L);
@@ -51,6 +55,12 @@ function tanksThatWouldDo(f: StorageFinding): string {
   return hold === tight
     ? ` A tank of ${hold} would hold.`
     : ` A tank of ${tight} would be tight, one of ${hold} would hold.`;
+}
+
+/** Sizes are asked for without the second source: so it is said where there is one. */
+function withoutSource({ secondSource }: StorageFinding, text: string): string {
+  if (secondSource === null || text === '') return text;
+  return ` Without the second source, ${text.slice(1, 2).toLowerCase()}${text.slice(2)}`;
 }
 
 /** The same where sizes are run one by one: of the catalogue, and no size between. */
@@ -93,7 +103,7 @@ function tight(f: StorageFinding): string {
   if (f.cappedBy === 'rain.made_up')
     return `Meets the target, but on made-up rain, whose years are more alike than real ones: ${goodYears(f)}.`;
   if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
-  return `Meets the target, but not surely: ${goodYears(f)}.${tankToHold(f)}`;
+  return `Meets the target, but not surely: ${goodYears(f)}.${withoutSource(f, tankToHold(f))}`;
 }
 
 function storage(f: StorageFinding): string {

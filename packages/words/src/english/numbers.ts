@@ -100,6 +100,10 @@ function ends(low: number, high: number): readonly [string, string] {
     : [figure(Math.round(low * 10) / 10), figure(Math.round(high * 10) / 10)];
 }
 
+function between([from, to]: readonly [string, string]): string {
+  return from === to ? from : `${from} to ${to}`;
+}
+
 export const numbers: NumberWords = {
   litres: (value) => withUnit(figure(value), 'L'),
   tankLitres: (value) => withUnit(figure(enoughLitres(value)), 'L'),
@@ -112,13 +116,12 @@ export const numbers: NumberWords = {
   ofYears: (good, all) => `${wholeFigure(good)} of ${withUnit(wholeFigure(all), 'year')}`,
   money: (amount, currency) => `${figure(amount)} ${currency}`,
   percent,
-  likely: ({ low, high }) => {
-    const [from, to] = ends(low, high);
-    return from === to ? `likely ${from}` : `likely ${from} to ${to}`;
-  },
+  likely: (range) => `likely ${between(ends(range.low, range.high))}`,
+  range: ({ low, high }) => between(ends(low, high)),
+  rangeOfYears: ({ low, high }, coming) =>
+    `${between([wholeFigure(low), wholeFigure(high)])} of ${wholeFigure(coming)}`,
   likelyNextYears: ({ low, high }, coming) => {
-    const [from, to] = [wholeFigure(low), wholeFigure(high)];
-    const range = from === to ? from : `${from} to ${to}`;
+    const range = between([wholeFigure(low), wholeFigure(high)]);
     return coming === 1 ? `likely ${range} of the next year` : `likely ${range} of the next ${wholeFigure(coming)}`;
   },
   date,

@@ -98,7 +98,12 @@ function notMended(reason: NotMendedReason): string {
 
 function leaveIt(year: LeaveIt): string {
   const where = year.tankIds === null ? '' : `, at ${findings.tanksNamed(year.tankIds)}`;
-  return `Leave it, and tell the community: a year like ${year.waterYear} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short${where}.`;
+  const from = year.longestRunFrom;
+  const when =
+    year.ofMadeYears === null
+      ? `a year as the worst on record${from === null ? '' : `, as from ${numbers.date(from)},`}`
+      : `about one year in ${numbers.quantity(year.ofMadeYears, 'number')} (made-up rain)`;
+  return `Leave it, and tell the community: ${when} brings ${numbers.days(year.dryDays)} without enough to drink and cook, up to ${numbers.days(year.longestRun_days)} in a row, ${numbers.litres(year.shortfall_L)} short${where}.`;
 }
 
 function peopleCarried({ verdict, carried_people, others_people }: PeopleCarried): string {

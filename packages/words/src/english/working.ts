@@ -155,6 +155,7 @@ const inputs: Readonly<Record<string, string>> = {
   goodYearsWorstEnd: 'good years, worse end',
   leastYears: 'least years to hold',
   tankForDays: 'tank for the days',
+  withoutSource: 'without the second source',
   tankForRuns: 'tank for the dry runs',
   handOverDay: 'hand-over',
   rationBelow: 'mark, share of the tank',

@@ -69,10 +69,12 @@ export function storageFinding(given: StorageCase): {
   const reader = sizeReader(doubted, tankVolume_L, given.cappedBy);
   const curve = reader.curveAt(tankVolume_L);
   const chosen = given.catalogue.some((size) => size.tankVolume_L === tankVolume_L);
-  const sizes = reader.pointsAt(chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
-  const point = sizes.find((size) => size.tankVolume_L === tankVolume_L)!;
+  const point = reader.pointsAt([{ partId: null, tankVolume_L }])[0]!;
   const doubt = sizeDoubt(curve, doubted, tankVolume_L, point.goodYears);
   const alone = given.secondSource === null ? null : withoutSource(given);
+  // What covers the dry days of this tank covers those of any, even of none: sizes are asked for without it.
+  const sized = alone ?? { reader, curve, doubted, doubt };
+  const sizes = sized.reader.pointsAt(chosen ? given.catalogue : [...given.catalogue, { partId: null, tankVolume_L }]);
   // A second source never makes a verdict worse, and never makes one that is sure: without it the site may hold.
   const holdsAlone = alone?.verdict === 'holds';
   const cappedBy = given.cappedBy ?? (alone?.verdict === 'short' ? 'site.second_source' : null);
@@ -104,11 +106,11 @@ export function storageFinding(given: StorageCase): {
     daysMet_fraction_range: doubt.daysMet_fraction,
     dryDays_per_year: point.dryDays_per_year,
     dryDays_per_year_range: doubt.dryDays_per_year,
-    ...smallestTanks(alone ?? { reader, curve, doubted, doubt }, given, curve, verdict, sizes),
+    ...smallestTanks(sized, given, verdict, sizes),
     judgedAlone: point.meetsTarget || given.otherDemand_L_per_day === 0 ? null : judgedAlone(given),
     secondSource: source,
     cappedBy,
-    lacks: point.meetsTarget ? null : unrationed?.meetsTarget ? 'ration' : reader.hasTank() ? 'tank' : 'water',
+    lacks: point.meetsTarget ? null : unrationed?.meetsTarget ? 'ration' : sized.reader.hasTank() ? 'tank' : 'water',
     sizes,
     ...chosenFound,
     shortfall_L_per_year: Math.max(0, chosenFound.shortfall_L_per_year - (source?.given_L_per_year ?? 0)),
@@ -170,19 +172,13 @@ function rationedDays(balance: Balance, { years }: JudgedRain, tankVolume_L: num
 }
 
 /**
- * The smallest tanks that would do: to the litre where every size is known, else of the catalogue. With a second source, the one
- * that would hold is the one that would hold without it.
+ * The smallest tanks that would do: to the litre where every size is known, else of the catalogue. With a second source, those
+ * that would do without it.
  */
-function smallestTanks(
-  holding: Judged,
-  given: StorageCase,
-  curve: SizeCurve,
-  verdict: Verdict,
-  sizes: readonly SizePoint[],
-) {
-  const { tankForDays_L, tankForRuns_L, tankForTarget_L } = curve;
+function smallestTanks(sized: Judged, given: StorageCase, verdict: Verdict, sizes: readonly SizePoint[]) {
+  const { tankForDays_L, tankForRuns_L, tankForTarget_L } = sized.curve;
   const { tankVolume_L, cappedBy, catalogue, ration } = given;
-  const { reader, doubted, doubt } = holding;
+  const { reader, doubted, doubt } = sized;
   const isSought = verdict !== 'holds' && cappedBy === null;
   const exact = { tankForDays_L, tankForRuns_L, tankForTarget_L, tankToHold_L: null };
   if (reader.isExact)
@@ -191,7 +187,7 @@ function smallestTanks(
       noExactSize: null,
       catalogueForTarget_L: null,
       catalogueToHold_L: null,
-      tankToHold_L: isSought ? tankToHold_L(holding.curve, doubted, { tankVolume_L, doubt }) : null,
+      tankToHold_L: isSought ? tankToHold_L(sized.curve, doubted, { tankVolume_L, doubt }) : null,
     };
   const first = isSought ? reader.verdictsAt(catalogue).find((one) => one.verdict === 'holds') : undefined;
   return {

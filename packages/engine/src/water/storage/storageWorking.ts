@@ -37,6 +37,8 @@ export function storageWorking(
   ) => explain(lines, { code, value, unit, inputs, source });
   const tank = workingInput('tankVolume', finding.tankVolume_L, 'L');
   const asked = workingInput('judgedDemand', finding.judgedDemand_L_per_day, 'L/day');
+  // Sizes are asked for without the second source.
+  const left = finding.secondSource ? [workingInput('withoutSource', finding.secondSource.name, 'text')] : [];
   const years = workingInput('judgedYears', finding.judgedYears, 'year');
   const run = workingInput('longestDryRun', target.longestDryRun_days, 'day');
   line('storage.order', finding.order, '', [
@@ -83,11 +85,13 @@ export function storageWorking(
     line('storage.tankForDays', finding.tankForDays_L, 'L', [
       asked,
       workingInput('daysMetTarget', target.daysMet_fraction, 'fraction'),
+      ...left,
     ]);
     line('storage.tankForRuns', finding.tankForRuns_L, 'L', [
       run,
       workingInput('goodYearsNeeded', finding.goodYearsNeeded, 'year'),
       years,
+      ...left,
     ]);
     line('storage.tankForTarget', finding.tankForTarget_L, 'L', [
       workingInput('tankForDays', finding.tankForDays_L ?? 'none', 'L'),
@@ -97,6 +101,7 @@ export function storageWorking(
     line('storage.catalogueTank', finding.catalogueForTarget_L, 'L', [
       asked,
       workingInput('order', finding.order, 'text'),
+      ...left,
     ]);
   if (finding.tankToHold_L !== null)
     line('storage.tankToHold', finding.tankToHold_L, 'L', [
