@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { readColumnsFile, saveColumns } from '@eavewell/formats';
+import { readColumnsFile, readProgramme, saveColumns, tablesAsRead, writeProgramme } from '@eavewell/formats';
 import { columnsToSave, readColumns } from '@eavewell/tables';
 import { problemSentence } from '@eavewell/words';
 import { describe, expect, it } from 'vitest';
@@ -86,6 +86,22 @@ const planted: readonly Planted[] = [
     ],
     notUsed: [],
     inDoubt: all,
+  },
+  {
+    fault: 'a share among percents: 0.5 may be 0.5 % or 50 %',
+    files: () => {
+      const text = good['roofs.csv']!.replace('gutteredFraction', 'Guttered (%)').replaceAll(/,1$/gm, ',100');
+      return withColumns(
+        { ...good, 'roofs.csv': text.replace('0.8,0.9', '0.8,90') },
+        { 'roofs.csv': { 'Guttered (%)': { column: 'gutteredFraction', unit: 'percent' } } },
+      );
+    },
+    problems: [
+      used('roofs.csv', ['Guttered (%) → gutteredFraction (percent)']),
+      'cell.percent_or_share blocker @ roofs.csv 3 gutteredFraction = "0.5"',
+    ],
+    notUsed: ['roofs.csv 3 gutteredFraction cell.percent_or_share'],
+    inDoubt: ['S001'],
   },
   {
     fault: 'an entry that is none',
@@ -222,6 +238,19 @@ describe('columns.json', () => {
     const { todo } = problemSentence(problem!);
     expect(todo).toContain('It names another unit (ft) than length_m');
     expect(todo).not.toContain('Write length_m');
+  });
+
+  it('keeps a share among percents in doubt where the folder is written anew', async () => {
+    const text = good['roofs.csv']!.replaceAll(/,1$/gm, ',100').replace('0.8,0.9', '0.8,90');
+    const matching = { 'roofs.csv': { gutteredFraction: { column: 'gutteredFraction', unit: 'percent' } } };
+    await inFolder(withColumns({ ...good, 'roofs.csv': text }, matching), async (folder) => {
+      const to = join(folder, 'written');
+      await writeProgramme(to, (await tablesAsRead(folder)).programme, { overwrite: false });
+      const { facts, problems } = await readProgramme(to);
+      const roofs = facts.sites.flatMap((site) => site.roofs);
+      expect(roofs.map(({ gutteredFraction }) => gutteredFraction)).toEqual([1, null, 0.9, 1]);
+      expect(problems.map(({ code }) => code)).toContain('cell.percent_or_share');
+    });
   });
 
   it('has a sentence for each fault that names the file and what to do', async () => {

@@ -11,6 +11,7 @@ import {
   guardText,
   idForm,
   isDecimalComma,
+  isPercentSeen,
   matchingOf,
   type RawRow,
   rain,
@@ -97,6 +98,11 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExa
   );
   const commaSeen =
     csv.decimalComma && csv.rows.some(({ cells }) => numbers.some((at) => isDecimalComma(bare(cells[at] ?? ''))));
+  const habits = columns.map(({ unit, dateOrder }, at) => {
+    const numbersAre = { decimalComma: csv.decimalComma, commaSeen };
+    const texts = csv.rows.map(({ cells }) => cells[at] ?? '');
+    return { ...numbersAre, unit, dateOrder, percentSeen: isPercentSeen(unit, texts, numbersAre) };
+  });
   // A cell that was not read as it was said to be written would be read otherwise once that is no longer said.
   let isLost = false;
   const rows = csv.rows.map(({ cells }) => {
@@ -106,7 +112,7 @@ function rowsOf(table: Table, csv: CsvFile, matching: FileMatching | null, isExa
       if (bare(text) === '') row[name] = null;
       else if (known === null) row[name] = asItStood(text);
       else {
-        const { value, fault } = readCell(known, text, { decimalComma: csv.decimalComma, commaSeen, unit, dateOrder });
+        const { value, fault } = readCell(known, text, habits[at]!);
         const isOtherwise = csv.decimalComma || unit !== null || dateOrder !== null;
         isLost ||= value === null && (unit !== null || dateOrder !== null || (csv.decimalComma && text.includes(',')));
         const isSame = value !== null && String(written(known, value, text)) === bare(text);

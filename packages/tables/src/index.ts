@@ -40,7 +40,7 @@ export { guardText, readGuarded } from './reading/apostrophe.ts';
 export { bare, hiddenIn } from './reading/hiddenCharacters.ts';
 export { KeptReadings, mostKept } from './reading/keptReadings.ts';
 export { nearest } from './reading/nearest.ts';
-export { type CellHabit, readCell, shown } from './reading/readCell.ts';
+export { type CellHabit, isPercentSeen, readCell, shown } from './reading/readCell.ts';
 export type { DateOrder } from './reading/readDate.ts';
 export { readHeader } from './reading/readHeader.ts';
 export { isDecimalComma } from './reading/readNumber.ts';

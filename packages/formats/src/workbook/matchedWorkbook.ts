@@ -1,6 +1,6 @@
 import type { Place, Problem } from '@eavewell/engine';
 import { isoDay } from '@eavewell/engine';
-import { type FileMatching, nearest, readCell, type Table, tableProblem } from '@eavewell/tables';
+import { type FileMatching, isPercentSeen, nearest, readCell, type Table, tableProblem } from '@eavewell/tables';
 import type { ColumnsOfFolder } from '../columnsSaved.ts';
 import type { Workbook } from './openWorkbook.ts';
 import type { SheetTable } from './readSheetTable.ts';
@@ -80,6 +80,10 @@ export function underOurHeaders(
 ): SheetTable {
   if (matching === null) return sheet;
   const matches = sheet.header.map((name) => matching.columns.get(name.trim()) ?? null);
+  const percentSeen = matches.map((match, at) => {
+    const texts = sheet.rows.map(({ cells }) => cells[at] ?? '');
+    return isPercentSeen(match?.unit ?? null, texts, { decimalComma: false });
+  });
   const rows = sheet.rows.map((raw) => ({
     ...raw,
     cells: raw.cells.map((text, at) => {
@@ -87,7 +91,9 @@ export function underOurHeaders(
       const how = match?.unit ?? match?.dateOrder ?? null;
       if (match === null || how === null || text.trim() === '') return text;
       const column = columns[match.column]!;
-      const { value } = readCell(column, text, { decimalComma: false, unit: match.unit, dateOrder: match.dateOrder });
+      const { unit, dateOrder } = match;
+      const habit = { decimalComma: false, unit, dateOrder, percentSeen: percentSeen[at] ?? false };
+      const { value } = readCell(column, text, habit);
       if (value === null) return isDigitsOnly(text) ? `${text} ${how}` : text;
       return column.kind === 'date' ? isoDay(value as number) : String(value);
     }),

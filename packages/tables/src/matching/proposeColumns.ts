@@ -2,7 +2,7 @@ import { unitsWritten } from '@eavewell/engine';
 import type { Column, Table } from '../contract/table.ts';
 import { bare } from '../reading/hiddenCharacters.ts';
 import { nearest } from '../reading/nearest.ts';
-import { readCell } from '../reading/readCell.ts';
+import { isPercentSeen, readCell } from '../reading/readCell.ts';
 import { type DateOrder, dateOrders } from '../reading/readDate.ts';
 import { readHeader } from '../reading/readHeader.ts';
 import type { RawRow } from '../reading/readRows.ts';
@@ -94,7 +94,9 @@ interface Fit {
 
 /** Of the cells, how many would be read as this column, written so? */
 function fitOf(cells: readonly string[], column: Column<unknown>, match: ColumnMatch): Fit {
-  const habit = { decimalComma: true, unit: match.unit, dateOrder: match.dateOrder };
+  const numbers = { decimalComma: true };
+  const percentSeen = isPercentSeen(match.unit, cells, numbers);
+  const habit = { ...numbers, unit: match.unit, dateOrder: match.dateOrder, percentSeen };
   const fits = cells.filter((text) => {
     const { value, fault } = readCell(column, text, habit);
     return value !== null && (fault === null || tableProblems[fault.code] !== 'blocker');

@@ -23,6 +23,8 @@ export interface CellReading<T> {
 export interface CellHabit extends NumberHabit {
   readonly unit?: string | null;
   readonly dateOrder?: DateOrder | null;
+  /** Other cells of a column in percent are above 1: one between 0 and 1 may be a share. */
+  readonly percentSeen?: boolean;
 }
 
 const longestShown = 80;
@@ -115,6 +117,10 @@ function readQuantity<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
   const reading = readNumber(cell.text, habit);
   if ('value' in reading) {
     const written = habit.unit ?? null;
+    if (habit.percentSeen === true && reading.value > 0 && reading.value < 1) {
+      const likely = [`${cell.text} %`, `${Number((reading.value * 100).toPrecision(shownDigits))} %`];
+      return cell.unused('cell.percent_or_share', { readings: likely });
+    }
     const value = written === null ? reading.value : convertedTo(unit, written, reading.value);
     return value === null ? cell.unused('cell.not_a_number') : cell.number(value, reading.comma, written);
   }
@@ -148,6 +154,7 @@ function readChoice<T>(cell: Cell<T>): CellReading<T> {
  * @param habit - may a comma be the decimal mark, and does the file use it?
  * @returns the value [unit of the column] or null, and the fault or null
  * @problem cell.other_unit - so small that another unit is meant
+ * @problem cell.percent_or_share - between 0 and 1 in a column in percent whose others are above 1
  * @problem cell.degrees_written - degrees with minutes, or with a letter for the side of the world
  * @problem cell.not_a_month_day - a spreadsheet may have made a date of it
  * @problem cell.not_months - not months by number
@@ -190,6 +197,24 @@ function readOther<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
     default:
       return readQuantity(cell, habit);
   }
+}
+
+/**
+ * Is a column written in percent, as its cells above 1 show? Then one between 0 and 1 may be a share: 0.8 for 80 %.
+ *
+ * @param unit - the unit the column is written in; null where nothing was said [text]
+ * @param texts - its cells as they stand [text]
+ * @param habit - how numbers stand in the file
+ * @returns true or false; false where it is in another unit
+ * @definition ours: docs/decisions/0080-columns-saved.md
+ */
+export function isPercentSeen(unit: string | null, texts: Iterable<string>, habit: NumberHabit): boolean {
+  if (unit !== 'percent') return false;
+  for (const text of texts) {
+    const reading = readNumber(bare(text), habit);
+    if ('value' in reading && reading.value > 1) return true;
+  }
+  return false;
 }
 
 /**

@@ -5,7 +5,7 @@ import type { FileMatching } from '../matching/readColumns.ts';
 import { readGuarded } from './apostrophe.ts';
 import { bare } from './hiddenCharacters.ts';
 import { HiddenTally } from './hiddenTally.ts';
-import { type CellHabit, readCell, refusedCell, shown } from './readCell.ts';
+import { type CellHabit, isPercentSeen, readCell, refusedCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit, readNumber } from './readNumber.ts';
 import { positionsSwapped, rowMixUps } from './rowMixUps.ts';
@@ -74,7 +74,20 @@ class RowsReader<C extends Columns> {
   private readonly habit: NumberHabit;
   private readonly hidden = new HiddenTally();
 
-  constructor(table: Table<C>, header: HeaderReading, file: string, habit: NumberHabit) {
+  /** Columns in percent, as their cells show. */
+  private readonly inPercent: ReadonlySet<string>;
+
+  constructor(
+    table: Table<C>,
+    header: HeaderReading,
+    { file, habit, rows }: { readonly file: string; readonly habit: NumberHabit; readonly rows: readonly RawRow[] },
+  ) {
+    const found = [...header.written].filter(([name, { unit }]) => {
+      const at = header.at.get(name);
+      const texts = at === undefined ? [] : rows.map(({ cells }) => cells[at] ?? '');
+      return isPercentSeen(unit ?? null, texts, habit);
+    });
+    this.inPercent = new Set(found.map(([name]) => name));
     this.table = table;
     this.header = header;
     this.file = file;
@@ -165,7 +178,8 @@ class RowsReader<C extends Columns> {
 
   private habitOf(name: string): CellHabit {
     const written = this.header.written.get(name);
-    return written === undefined ? this.habit : { ...this.habit, ...written };
+    if (written === undefined) return this.habit;
+    return { ...this.habit, ...written, percentSeen: this.inPercent.has(name) };
   }
 
   read(raw: RawRow): void {
@@ -280,7 +294,7 @@ export function readRows<C extends Columns>(
   const reading = readHeader(table, header, file, { matching: options.matching ?? null, row: headerRow });
   const filled = rows.filter((raw) => !isEmpty(raw));
   const habit = { decimalComma, commaSeen: decimalComma && commaSeen(table, reading, filled) };
-  const reader = new RowsReader(table, reading, file, habit);
+  const reader = new RowsReader(table, reading, { file, habit, rows: filled });
   if (reading.usable) for (const raw of filled) reader.read(raw);
   else {
     const cause = reading.problems.find(({ severity }) => severity === 'blocker')!.code as TableProblemCode;

@@ -65,6 +65,7 @@ export const tableProblems = {
   'cell.unit_in_number': 'blocker', // number, found: what stands behind it
   'cell.out_of_range': 'blocker', // low, high as text
   'cell.other_unit': 'blocker', // other: the unit likely meant; likely: the number in the column's unit
+  'cell.percent_or_share': 'blocker', // readings: as percent, and as a share
   'cell.degrees_written': 'blocker', // likely: decimal degrees
   'row.coordinates_swapped': 'blocker', // value: both as written; likely: both, the other way round
   'row.coordinates_far': 'warning', // value, likely as above: far from the others, near them the other way round

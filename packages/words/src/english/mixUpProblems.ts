@@ -13,6 +13,11 @@ export const mixUpSentences = {
       `"${t.text('value')}" looks like ${t.text('other')}; the column is in ${t.has('unit') ? t.text('unit') : 'another unit'}.`,
       `Write ${t.text('likely')}${unit(t)} if that is meant. It was not used.`,
     ),
+  'cell.percent_or_share': (t) =>
+    say(
+      `"${t.text('value')}" stands in a column in percent whose other values are above 1: it may be ${t.list('readings').join(' or ')}.`,
+      'Write it in percent as the others. It was not used.',
+    ),
   'cell.degrees_written': (t) =>
     say(
       `"${t.text('value')}" is written with degrees, minutes or a letter for the side of the world.`,
