@@ -75,7 +75,10 @@ describe('design, put to a question', () => {
     for (const line of out.split('\n')) expect(columnsOf(line), line).toBeLessThanOrEqual(80);
     expect(out).not.toMatch(/undefined|NaN|\[object|Infinity/);
     // All else stays as it was.
-    const head = out.slice(0, out.indexOf('\nIf it had rained otherwise'));
+    const told = /\nA question was asked of the rain; its answer stands under "If it had rained\n {2}otherwise"\./;
+    expect(out.slice(0, 1500)).toMatch(told);
+    expect(out).toMatch(/Made-up rain has no last years: at G1 all its years are used\./);
+    const head = out.replace(told, '').split('\nIf it had rained otherwise\n')[0]!;
     expect(plain.startsWith(head)).toBe(true);
     expect((await eavewell(['design', folder, ...drier], { LANG: 'C' })).out).toMatch(/^[\n -~]*$/);
   });

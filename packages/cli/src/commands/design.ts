@@ -36,6 +36,7 @@ import { Sheet } from '../print/sheet.ts';
 import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
+import { faultNamer } from '../report/namedFaults.ts';
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
@@ -79,7 +80,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   const ready = readyProgramme(facts, { pricesOn, ...(gauges && { gauges }) });
   const outputs = await openOutputs(options, context);
   try {
-    const judged = await judgeAll(facts, ready, scenario, outputs, options, context);
+    const judged = await judgeAll(facts, ready, faultNamer(read.problems), scenario, outputs, options, context);
     context.progress.done();
     const problems = allProblems(read, ready, judged.problems);
     const together = remediesTogether(judged.smallest);
@@ -172,6 +173,7 @@ interface Judged {
 async function judgeAll(
   facts: ProgrammeFacts,
   ready: ReadyProgramme,
+  named: (design: SiteDesign) => SiteDesign,
   scenario: Scenario | null,
   { report, verdicts }: Outputs,
   options: DesignOptions,
@@ -188,12 +190,13 @@ async function judgeAll(
   let oneUnder: SiteDesign | null = null;
   let remedies: SiteRemedies | null = null;
   let done = 0;
-  for (const site of designSites(facts.sites, ready)) {
+  for (const designed of designSites(facts.sites, ready)) {
+    const site = named(designed);
     remedies = remediesOf(facts.sites[done]!, ready, site);
     exceptions.add(site, remedies);
     if (remedies) smallest.push(smallestOf(site, remedies));
     problems.push(...problemsOf(facts.sites[done]!, ready));
-    const under = readyUnder && designOf(facts.sites[done]!, readyUnder);
+    const under = readyUnder && named(designOf(facts.sites[done]!, readyUnder));
     if (under) counts.add(site, under);
     if (options.site !== undefined) [one, oneUnder] = [site, under];
     await verdicts?.write(verdictsLine(site, remedies, under));
@@ -246,11 +249,12 @@ function printed(
 ): string {
   const sheet = new Sheet(look);
   programmeHead(sheet, facts, ready.gauges);
+  if (scenario) sheet.line(english.commandLine.scenario.standsBelow, 0, 2);
   const matched = problems.filter(({ code }) => code === 'columns.used').length;
   if (matched > 0) sheet.line(design.matchingUsed(matched), 0, 2);
   if (one) {
     sitePage(sheet, one, remedies, facts.settings, ready.market, () => {
-      if (scenario && oneUnder) siteUnderSection(sheet, one, oneUnder, scenario);
+      if (scenario && oneUnder) siteUnderSection(sheet, one, oneUnder, scenario, ready.gauges.values());
     });
   } else {
     exceptions.print(sheet, folder);

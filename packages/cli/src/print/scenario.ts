@@ -72,9 +72,16 @@ export class ScenarioCounts {
 }
 
 /** One site as it is and as it would be. */
-export function siteUnderSection(sheet: Sheet, site: SiteDesign, under: SiteDesign, scenario: Scenario): void {
+export function siteUnderSection(
+  sheet: Sheet,
+  site: SiteDesign,
+  under: SiteDesign,
+  scenario: Scenario,
+  gauges: Iterable<GaugeFinding>,
+): void {
   sheet.heading(words.heading);
-  askedLines(sheet, scenario, []);
+  const own = [...gauges].filter(({ gaugeId }) => gaugeId === site.gaugeId);
+  askedLines(sheet, scenario, own);
   sheet.table(
     words.siteColumns.map((head) => ({ head, align: 'left' }) as const),
     [
@@ -102,7 +109,12 @@ const tank = ({ storages: [storage] }: SiteDesign) =>
 function askedLines(sheet: Sheet, scenario: Scenario, gauges: Iterable<GaugeFinding>): void {
   sheet.line(words.asked(scenario), 2);
   const { lastYears } = scenario;
-  const shorter = [...gauges].filter(({ rain }) => rain && lastYears !== null && rain.years.length < lastYears);
+  const all = [...gauges];
+  const made = lastYears === null ? [] : all.filter(({ rain }) => rain && rain.madeDays > 0);
+  const shorter = all.filter(
+    (one) => one.rain && lastYears !== null && one.rain.years.length < lastYears && !made.includes(one),
+  );
+  if (made.length > 0) sheet.line(words.madeWhole(made.map(({ gaugeId }) => gaugeId)), 2);
   if (lastYears !== null && shorter.length > 0)
     sheet.line(
       words.shorter(

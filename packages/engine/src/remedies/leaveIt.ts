@@ -75,5 +75,5 @@ function runFrom(dry: Uint8Array, { from, to }: WaterYear): number | null {
     if (dry[day] === 0) start = day + 1;
     else if (longest === null || day + 1 - start > longest.days) longest = { from: start, days: day + 1 - start };
   }
-  return longest && longest.from;
+  return longest?.from ?? null;
 }

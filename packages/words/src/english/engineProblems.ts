@@ -145,6 +145,11 @@ const site = {
     const count = t.number('count') ?? 1;
     const rows = count === 1 ? 'A row about this site' : `${numbers.quantity(count, 'number')} rows about this site`;
     const where = at.file === undefined ? '' : `${count === 1 ? '' : ', the first'}: ${place(at)}`;
+    if (t.has('fault')) {
+      const todo = t.text('todo');
+      const until = todo.includes('verdict') ? '' : ' Until then it has no verdict.';
+      return say(`${rows} could not be used${where}: ${t.text('fault')}`, `${todo}${until}`);
+    }
     return say(`${rows} could not be used${where}.`, 'Mend what "eavewell check" names; until then it has no verdict.');
   },
   'site.figure_unusable': (t) =>

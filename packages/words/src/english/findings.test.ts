@@ -62,6 +62,11 @@ describe('findings in words', () => {
     expect(english.findings.storage(short)).toMatch(
       /^Short of tank, not of water: enough water in 17 of 30 years; .* A tank of 16,400 L would be tight; none would hold\.$/,
     );
+    const assumed = { ...held, verdict: 'tight', cappedBy: 'site.gutters_assumed' } as const;
+    expect(english.findings.storage(assumed)).toMatch(
+      /only if the whole roof has gutters \(not surveyed\), which may be/,
+    );
+    expect(english.findings.storage({ ...assumed, cappedBy: 'site.growth_not_used' })).toMatch(/growth is stated/);
     expect(english.findings.storage({ ...short, tankToHold_L: 21_020 })).toMatch(
       / A tank of 16,400 L would be tight, one of 21,100 L would hold\.$/,
     );

@@ -1,5 +1,6 @@
 import {
   calendarDay,
+  type EngineProblemCode,
   meanYear_days,
   type SiteDesign,
   type StorageFinding,
@@ -95,6 +96,12 @@ function fromSource({ secondSource, judgedYears }: StorageFinding): string {
   return ` ${from}; without it enough water in ${numbers.ofYears(aloneGoodYears, judgedYears)}.`;
 }
 
+/** The assumption that keeps a site from holding, named. */
+const tooKind: Readonly<Partial<Record<EngineProblemCode, string>>> = {
+  'site.gutters_assumed': 'only if the whole roof has gutters (not surveyed)',
+  'site.growth_not_used': 'only if nobody is added (growth is stated and could not be reckoned with)',
+};
+
 function tight(f: StorageFinding): string {
   if (f.cappedBy === 'site.second_source') {
     const tank = tankToHold(f).replace(/ would hold\.$/, ' would hold without it.');
@@ -102,7 +109,8 @@ function tight(f: StorageFinding): string {
   }
   if (f.cappedBy === 'rain.made_up')
     return `Meets the target, but on made-up rain, whose years are more alike than real ones: ${goodYears(f)}.`;
-  if (f.cappedBy !== null) return `Meets the target, but only on an assumption that may be too kind: ${goodYears(f)}.`;
+  if (f.cappedBy !== null)
+    return `Meets the target, but ${tooKind[f.cappedBy] ?? 'only on an assumption'}, which may be too kind: ${goodYears(f)}.`;
   return `Meets the target, but not surely: ${goodYears(f)}.${withoutSource(f, tankToHold(f))}`;
 }
 

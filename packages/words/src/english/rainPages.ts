@@ -5,6 +5,9 @@ import { numbers } from './numbers.ts';
 /** What is said of the verdicts if it had rained otherwise. */
 export const scenario = {
   heading: 'If it had rained otherwise',
+  standsBelow: 'A question was asked of the rain; its answer stands under "If it had rained otherwise".',
+  madeWhole: (gauges: readonly string[]) =>
+    `Made-up rain has no last years: at ${gauges.length > 3 ? `${numbers.quantity(gauges.length, 'number')} gauges` : gauges.join(', ')} all its years are used.`,
   asked: ({ wetDays_fraction, wetDayRain_fraction, lastYears }: Scenario) => {
     const asked = [
       ...(wetDays_fraction === 1 ? [] : [`wet days at ${numbers.percent(wetDays_fraction)} of what they were`]),

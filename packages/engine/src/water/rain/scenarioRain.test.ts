@@ -92,6 +92,12 @@ describe('scenarioRain', () => {
     expect(last(2)!.judgedYears).toBe(1);
   });
 
+  it('cuts no years off made-up rain: none of them is nearer to now', () => {
+    const made = { ...rainOf(), madeDays: days };
+    expect(scenarioRain(made, { wetDays_fraction: 1, wetDayRain_fraction: 1, lastYears: 2 }, 1)).toEqual(made);
+    expect(asked(1, 1, 2).years).toHaveLength(2);
+  });
+
   it('drops the same days whatever else is asked, others for another seed or gauge', () => {
     const dropped = ({ record }: JudgedRain, from = 0) =>
       Array.from(record.rain_mm.keys()).filter((at) => record.rain_mm[at] === 0 && rain_mm[at + from]! >= 1);

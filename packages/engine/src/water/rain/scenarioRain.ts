@@ -8,7 +8,7 @@ import { rainOfYears, slice } from './judgedRain.ts';
  * the same month. Wet: 1 mm or more, by what fell. The water year stays as it was.
  *
  * @param rain - rain ready for the balance [mm]
- * @param scenario - wet days and rain of a wet day as shares of what they were [fraction], 0 or more; last years [year] or null
+ * @param scenario - wet days and rain of a wet day as shares of what they were [fraction], 0 or more; last years [year] or null; made-up rain keeps all its years
  * @param seed - the programme's seed [number], whole
  * @returns the rain under the scenario [mm] by day, the states as they were; null where none of the last years is judged
  * @law with the same years, smaller shares never give any day more rain; shares of 1 change no day
@@ -30,9 +30,10 @@ export function scenarioRain(rain: JudgedRain, scenario: Scenario, seed: number)
   return rainOfYears({ ...record, rain_mm }, startMonth, years, cutDays);
 }
 
-/** The last so many water years; all of them where there are no more. */
+/** The last so many water years; all of them where there are no more, or where they are made up. */
 function lastYearsOf(rain: JudgedRain, lastYears: number | null): JudgedRain | null {
-  if (lastYears === null || lastYears >= rain.years.length) return rain;
+  // Years made up follow no calendar: the last of them are no nearer to now.
+  if (lastYears === null || rain.madeDays > 0 || lastYears >= rain.years.length) return rain;
   const kept = rain.years.slice(-lastYears);
   if (!kept.some((year) => year.judged)) return null;
   const from = kept[0]!.from;
