@@ -146,9 +146,10 @@ const site = {
     const rows = count === 1 ? 'A row about this site' : `${numbers.quantity(count, 'number')} rows about this site`;
     const where = at.file === undefined ? '' : `${count === 1 ? '' : ', the first'}: ${place(at)}`;
     if (t.has('fault')) {
-      const todo = t.text('todo');
+      // Sentences, whose own values were cut before: as they stand.
+      const [fault, todo] = [t.list('fault').join(' '), t.list('todo').join(' ')];
       const until = todo.includes('verdict') ? '' : ' Until then it has no verdict.';
-      return say(`${rows} could not be used${where}: ${t.text('fault')}`, `${todo}${until}`);
+      return say(`${rows} could not be used${where}: ${fault}`, `${todo}${until}`);
     }
     return say(`${rows} could not be used${where}.`, 'Mend what "eavewell check" names; until then it has no verdict.');
   },
