@@ -1,5 +1,6 @@
 import type { DayOrder, Range, Ration, Verdict } from '@eavewell/engine';
 import { columns, typed } from './columnWords.ts';
+import { convert, demo } from './copyWords.ts';
 import { many, sites } from './counted.ts';
 import { maps } from './maps.ts';
 import { numbers } from './numbers.ts';
@@ -237,30 +238,6 @@ const design = {
   unknownSite: (id: string, near: readonly string[]) =>
     `There is no site ${id}.${near.length > 0 ? ` Near it: ${near.join(', ')}.` : ''}`,
   sourceOf: (text: string) => `source: ${text}`,
-};
-
-const convert = {
-  book: (path: string, sheets: number, rows: number, days: number) =>
-    `Wrote ${path}: ${many(sheets, 'sheet', 'sheets')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
-  folder: (path: string, files: number, rows: number, days: number) =>
-    `Wrote ${path}: ${many(files, 'file', 'files')}, ${many(rows, 'row', 'rows')} and ${many(days, 'day', 'days')} of rain.`,
-  told: 'Left, or carried over otherwise',
-  onlyTo: (path: string) => `${path} cannot be written: TO is only a folder or a workbook .xlsx. Name one of these.`,
-  onItself: 'FROM and TO are the same. Name another place to write to.',
-  notThere: (path: string) => `There is no folder or workbook ${path}. Check the path.`,
-};
-
-const demo = {
-  made: (count: number, gauges: number, folder: string) =>
-    `Made ${sites(count)} and ${many(gauges, 'gauge', 'gauges')} in ${folder}. Every place and name is invented.`,
-  faults: (count: number) =>
-    count === 0 ? 'No faults are planted.' : `${many(count, 'fault is', 'faults are')} planted.`,
-  next: 'Next:',
-  notEmpty: (folder: string) =>
-    `The folder ${folder} is not empty. Name a new folder, or empty it yourself; nothing was written.`,
-  notAFolder: (folder: string) => `${folder} is a file. Name a new folder; nothing was written.`,
-  wholeSites: 'How many sites must be a whole number from 1 to 100000.',
-  wholeSeed: 'The seed must be a whole number.',
 };
 
 const trouble = {
