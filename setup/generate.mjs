@@ -14,13 +14,14 @@ export const pages = [
   { file: 'docs/tables.md', from: 'packages/tables/src/index.ts', maker: 'tablesPage' },
   { file: 'docs/design.schema.json', from: 'packages/tables/src/index.ts', maker: 'designSchemaText' },
   { file: 'docs/openapi.json', from: 'packages/server/src/index.ts', maker: 'openApiText' },
+  { file: 'packages/app/src/api/apiTypes.ts', from: 'setup/apiTypes.mjs', maker: 'apiTypesText' },
   { file: 'docs/methods/published.md', from: 'checks/published/table.ts', maker: 'publishedPage' },
 ];
 
 /** Libraries that are loaded as they are. */
 const outside = [
   ...['zod', 'papaparse', 'pure-rand', 'fflate', 'better-sqlite3', '@xmldom/xmldom', '@tmcw/togeojson', 'fastify'],
-  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/swagger'],
+  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/swagger', 'openapi-typescript'],
 ];
 
 /**

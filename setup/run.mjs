@@ -12,6 +12,7 @@ const tools = {
   biome: 'node_modules/@biomejs/biome/bin/biome',
   knip: 'node_modules/knip/bin/knip.js',
   depcruise: 'node_modules/dependency-cruiser/bin/dependency-cruise.mjs',
+  vite: 'node_modules/vite/bin/vite.js',
   vitest: 'node_modules/vitest/vitest.mjs',
   eavewell: 'packages/cli/bin/eavewell.js',
 };

@@ -153,6 +153,7 @@ function addServe(root: Command, context: Context, ended: (code: ExitCode) => vo
     .description(serve.help.serve)
     .option('--data <dir>', serve.help.data)
     .option('--port <n>', serve.help.port, (text) => wholeNumber(text, 0, 65_535, serve.portForm))
+    .option('--open', serve.help.open)
     .addHelpText('after', serve.help.examples)
     .action(async (options: ServeOptions) => ended(await serveCommand(options, context)));
 }

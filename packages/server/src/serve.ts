@@ -2,6 +2,7 @@ import type { AddressInfo } from 'node:net';
 import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
+import type { FastifyInstance } from 'fastify';
 import { threadWork, type Work } from '@eavewell/work';
 import { Designs } from './designs.ts';
 import { buildApp } from './http/app.ts';
@@ -15,17 +16,22 @@ import { Reviews } from './reviews.ts';
 export interface ServeAsked {
   /** The data folder; made where there is none. */
   readonly folder: string;
-  /** 0: any that is free. */
-  readonly port: number;
+  /** 0: any that is free; null: the usual one, or where that is taken any that is free. */
+  readonly port: number | null;
   readonly version: string;
   /** What the demo programme is called, where the folder has none; null: none is made. */
   readonly demoName: string | null;
   /** Who made it. */
   readonly by: string;
+  /** The folder the pages for people were built into; null: there are none. */
+  readonly pages?: string | null;
   onFault(error: unknown): void;
   /** Where long work runs; threads where it is not given. */
   readonly work?: Work;
 }
+
+/** Where it listens unless told otherwise, so that a browser finds what it kept of the pages. Ours. */
+const usualPort = 4783;
 
 /** A server that runs. */
 export interface Served {
@@ -71,14 +77,14 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     return made;
   }
   const keys = freshKeys();
-  let port = asked.port;
-  const { onFault, version } = asked;
+  let port = asked.port ?? usualPort;
+  const { onFault, version, pages = null } = asked;
   const designs = new Designs(programmes, work, version);
   const reviews = new Reviews(programmes, work);
   const dataFolder = asked.folder;
-  const app = await buildApp({ programmes, designs, reviews, keys, version, dataFolder, onFault, port: () => port });
+  const app = await buildApp({ programmes, designs, reviews, keys, version, pages, dataFolder, onFault, port: () => port });
   try {
-    await app.listen({ host: '127.0.0.1', port });
+    await listen(app, port, asked.port === null);
   } catch (error) {
     await app.close();
     await close();
@@ -93,6 +99,17 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     await close();
   };
   return { ok: true, value: { address, port, programmes: made.value, close: end }, problems: opened.problems };
+}
+
+/** Listens at a port; where another program has it and any will do, at one that is free. */
+async function listen(app: FastifyInstance, port: number, isAnyGood: boolean): Promise<void> {
+  const host = '127.0.0.1';
+  try {
+    await app.listen({ host, port });
+  } catch (error) {
+    if (!isAnyGood || (error as NodeJS.ErrnoException).code !== 'EADDRINUSE') throw error;
+    await app.listen({ host, port: 0 });
+  }
 }
 
 /** How many programmes there are, once the demo stands where there was none; one that was cut short is filled. */

@@ -6,6 +6,7 @@ import { write } from '../print/terminal.ts';
 import { printable } from '../print/text.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
+import { pagesFolder } from './pagesFolder.ts';
 
 const { commandLine } = english;
 const words = commandLine.serve;
@@ -13,6 +14,7 @@ const words = commandLine.serve;
 export interface ServeOptions {
   readonly data?: string;
   readonly port?: number;
+  readonly open?: boolean;
 }
 
 /** What is wrong with a data folder, in words, on the screen of the program. */
@@ -28,7 +30,8 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   const folder = options.data ?? dataFolderOf(around);
   const started = await serve({
     folder,
-    port: options.port ?? 0,
+    port: options.port ?? null,
+    pages: pagesFolder(),
     version,
     demoName: words.demoName,
     by: words.madeBy,
@@ -43,6 +46,7 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   const { address, programmes, close } = started.value;
   try {
     await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
+    if (options.open) around.openAddress?.(address);
     await around.untilStopped?.();
   } finally {
     await close();

@@ -12,6 +12,7 @@ import {
 } from 'fastify-type-provider-zod';
 import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
+import { addPages, isOpened, sendRefusedPage } from './pages.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
 import { addRoutes, type Behind } from './routes.ts';
 
@@ -22,6 +23,8 @@ const largestBody_bytes = 5e6;
 export interface AppAsked extends Omit<Behind, 'listeners'> {
   readonly keys: Keys;
   readonly version: string;
+  /** The folder the pages for people were built into; null: there are none. */
+  readonly pages: string | null;
   /** Where programmes are kept, as a person is told. */
   readonly dataFolder: string;
   /** The port it listens on, once it does. */
@@ -31,12 +34,6 @@ export interface AppAsked extends Omit<Behind, 'listeners'> {
 }
 
 const { page } = english.commandLine.serve;
-
-/** A page without script: what runs here. The pages for people come with the app. */
-const startPage = `<!doctype html>
-<html lang="${english.code}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>${page.title}</title><main><h1>${page.title}</h1><p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p></main></html>
-`;
 
 /**
  * Builds the server, not listening yet.
@@ -81,7 +78,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   listen(asked, listeners);
   app.addHook('preClose', async () => listeners.close());
   addRoutes(app, { ...asked, listeners });
-  app.get('/', { schema: { hide: true } }, (_, reply) => reply.type('text/html; charset=utf-8').send(startPage));
+  await addPages(app, asked.pages);
   return app;
 }
 
@@ -90,6 +87,10 @@ const safety = {
     useDefaults: false,
     directives: {
       defaultSrc: ["'self'"],
+      // Lists that are drawn in part set the places of their rows as styles.
+      styleSrc: ["'self'", "'unsafe-inline'"],
+      imgSrc: ["'self'", 'data:', 'blob:'],
+      workerSrc: ["'self'"],
       baseUri: ["'none'"],
       formAction: ["'self'"],
       frameAncestors: ["'none'"],
@@ -107,7 +108,7 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
   app.addHook('onRequest', async (request, reply) => {
     reply.header('cache-control', 'no-store');
     const problem = refusal(request, port(), keys, request.url.startsWith('/open?'));
-    if (problem) return sendProblems(reply, [problem]);
+    if (problem) return isOpened(request) ? sendRefusedPage(reply) : sendProblems(reply, [problem]);
     return undefined;
   });
   app.get<{ Querystring: { key?: unknown } }>('/open', { schema: { hide: true } }, (request, reply) => {

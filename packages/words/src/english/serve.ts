@@ -3,7 +3,8 @@ export const serve = {
   help: {
     serve: 'Open a data folder for a browser on this computer, and for nobody else.',
     data: 'the data folder (default: one of your own, see docs)',
-    port: 'the port to listen on (default: any that is free)',
+    port: 'the port to listen on (default: 4783, or any that is free)',
+    open: 'open the address in your browser',
     programme: 'with --data: the id of the programme, where there are several',
     checkData: 'check a programme of a data folder instead of a folder of tables',
     examples: `
@@ -29,6 +30,8 @@ at each start. Ctrl+C ends the program; nothing that was entered is lost.`,
   page: {
     title: 'Eavewell',
     runs: 'The program runs on this computer. Only this browser was let in.',
+    refused:
+      'Eavewell does not know this page: it was ended and started again since. Open the address it shows where it was started.',
     list: 'The programmes of this data folder',
     api: 'What a page on this computer can ask of Eavewell. Names carry their unit last; shares go from 0 to 1; null is "not known", never 0.',
   },

@@ -1,0 +1,51 @@
+import fastifyStatic from '@fastify/static';
+import { english } from '@eavewell/words';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+
+const { page } = english.commandLine.serve;
+
+/** A page without script. */
+const plainPage = (text: string) => `<!doctype html>
+<html lang="${english.code}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<title>${page.title}</title><main><h1>${page.title}</h1>${text}</main></html>
+`;
+
+/** What stands at the first address where no pages were built: what runs here. */
+const runsPage = plainPage(`<p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p>`);
+
+/** What a person sees who opens a page of an earlier start: where to find the address of this one. */
+const refusedPage = plainPage(`<p>${page.refused}</p>`);
+
+/** Is this a person who opens an address, rather than a page that asks? */
+export const isOpened = ({ method, headers }: FastifyRequest): boolean =>
+  method === 'GET' && headers['sec-fetch-dest'] !== 'empty' && (headers.accept ?? '').includes('text/html');
+
+/** Answers a person who is not let in, with a page that says why. */
+export const sendRefusedPage = (reply: FastifyReply): FastifyReply =>
+  reply.code(403).type('text/html; charset=utf-8').send(refusedPage);
+
+/**
+ * The pages for people, from the folder they were built into. Every address of theirs is the same page, which then shows
+ * what stands there; what has a hash in its name never changes and is kept by the browser.
+ *
+ * @param app - the server
+ * @param folder - where the built pages are; null: there are none
+ * @definition ours: docs/decisions/0121-pages.md
+ */
+export async function addPages(app: FastifyInstance, folder: string | null): Promise<void> {
+  if (folder === null) {
+    app.get('/', { schema: { hide: true } }, (_, reply) => reply.type('text/html; charset=utf-8').send(runsPage));
+    return;
+  }
+  await app.register(fastifyStatic, {
+    root: folder,
+    wildcard: false,
+    cacheControl: false,
+    setHeaders: (reply, path) => {
+      const isHashed = /[\\/]assets[\\/]/.test(path);
+      reply.setHeader('cache-control', isHashed ? 'private, max-age=31536000, immutable' : 'no-cache');
+    },
+  });
+  for (const path of ['/programmes', '/p/*'])
+    app.get(path, { schema: { hide: true } }, (_, reply) => reply.sendFile('index.html'));
+}
