@@ -1,6 +1,7 @@
 import { existsSync, mkdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { pathToFileURL } from 'node:url';
+import { languageModules, writeLanguages } from './languages.mjs';
 import { root } from './run.mjs';
 
 /**
@@ -53,14 +54,21 @@ export async function makePage(page, folder = root) {
  *
  * @param {readonly GeneratedPage[]} list
  * @param {string} folder
+ * @param {readonly { file: string, text: () => string }[]} modules - the messages of languages as modules
  * @returns {Promise<number>} 0 where all are fresh
  */
-export async function checkGenerated(list = pages, folder = root) {
+export async function checkGenerated(list = pages, folder = root, modules = list === pages ? languageModules() : []) {
   let stale = 0;
   for (const page of list) {
     const wrong = await whyStale(page, folder);
     console.log(`${page.file}: ${wrong ?? 'fresh'}`);
     if (wrong) stale++;
+  }
+  for (const { file, text } of modules) {
+    const path = join(folder, file);
+    const fresh = existsSync(path) && readFileSync(path, 'utf8') === text();
+    console.log(`${file}: ${fresh ? 'fresh' : 'is stale'}`);
+    if (!fresh) stale++;
   }
   if (stale > 0) console.log('Type:  npm run generate');
   return stale === 0 ? 0 : 1;
@@ -80,6 +88,7 @@ async function whyStale(page, folder) {
 
 /** Writes every page; one that cannot be made leaves the others written and ends with 1. */
 async function writeAll() {
+  writeLanguages();
   for (const page of pages) {
     try {
       const path = join(root, page.file);

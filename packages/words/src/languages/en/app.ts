@@ -1,0 +1,43 @@
+// long: made by "npm run generate" from packages/words/languages/en.json; change that file, not this one.
+export const language = {
+  "code": "en",
+  "name": "English",
+  "direction": "ltr",
+  "forms": "en-GB"
+} as const;
+export const missing = [] as const;
+export const app = {
+  "name": "Eavewell",
+  "skip": "Skip to the page"
+} as const;
+export const numbers = {
+  "between": "{from} to {to}",
+  "likely": "likely {range}",
+  "likelyNextYears": "{coming, plural, one {likely {range} of the next year} other {likely {range} of the next #}}",
+  "madeUpYear": "{day} of made-up year {year}",
+  "money": "{amount} {currency}",
+  "none": "none",
+  "notKnown": "not known",
+  "ofYears": "{good} of {all, plural, one {# year} other {# years}}",
+  "percent": "{amount} %",
+  "rangeOfYears": "{range} of {coming}",
+  "shareNotKnown": "a share not known",
+  "under": "under {amount}"
+} as const;
+export const units = {
+  "L": "{amount} L",
+  "L_per_day": "{amount} L a day",
+  "L_per_person_per_day": "{amount} L a person a day",
+  "L_per_year": "{amount} L a year",
+  "day": "{amount} {count, plural, one {day} other {days}}",
+  "day_per_year": "{amount} {count, plural, one {day a year} other {days a year}}",
+  "draw": "{amount} {count, plural, one {draw} other {draws}}",
+  "dryDay_per_year": "{amount} {count, plural, one {dry day a year} other {dry days a year}}",
+  "household": "{amount} {count, plural, one {household} other {households}}",
+  "m": "{amount} m",
+  "m2": "{amount} m²",
+  "mm": "{amount} mm",
+  "mm_per_year": "{amount} mm a year",
+  "person": "{amount} {count, plural, one {person} other {people}}",
+  "year": "{amount} {count, plural, one {year} other {years}}"
+} as const;

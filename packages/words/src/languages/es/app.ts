@@ -1,0 +1,44 @@
+// long: made by "npm run generate" from packages/words/languages/es.json; change that file, not this one.
+export const language = {
+  "code": "es",
+  "name": "español",
+  "direction": "ltr",
+  "forms": "es",
+  "groups": "space"
+} as const;
+export const missing = [] as const;
+export const app = {
+  "name": "Eavewell",
+  "skip": "Ir a la página"
+} as const;
+export const numbers = {
+  "between": "{from} a {to}",
+  "likely": "probable: {range}",
+  "likelyNextYears": "{coming, plural, one {probable: {range} del año próximo} other {probable: {range} de los próximos #}}",
+  "madeUpYear": "{day} del año inventado {year}",
+  "money": "{amount} {currency}",
+  "none": "ninguno",
+  "notKnown": "no se sabe",
+  "ofYears": "{good} de {all, plural, one {# año} other {# años}}",
+  "percent": "{amount} %",
+  "rangeOfYears": "{range} de {coming}",
+  "shareNotKnown": "una parte que no se sabe",
+  "under": "menos de {amount}"
+} as const;
+export const units = {
+  "L": "{amount} L",
+  "L_per_day": "{amount} L al día",
+  "L_per_person_per_day": "{amount} L por persona al día",
+  "L_per_year": "{amount} L al año",
+  "day": "{amount} {count, plural, one {día} other {días}}",
+  "day_per_year": "{amount} {count, plural, one {día al año} other {días al año}}",
+  "draw": "{amount} {count, plural, one {sorteo} other {sorteos}}",
+  "dryDay_per_year": "{amount} {count, plural, one {día seco al año} other {días secos al año}}",
+  "household": "{amount} {count, plural, one {hogar} other {hogares}}",
+  "m": "{amount} m",
+  "m2": "{amount} m²",
+  "mm": "{amount} mm",
+  "mm_per_year": "{amount} mm al año",
+  "person": "{amount} {count, plural, one {persona} other {personas}}",
+  "year": "{amount} {count, plural, one {año} other {años}}"
+} as const;

@@ -1,0 +1,109 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+
+/** What may be wrong with a message of a language, beside the English one. */
+export type MessageFault =
+  | { readonly kind: 'broken'; readonly reason: string }
+  | { readonly kind: 'placesLost'; readonly names: readonly string[] }
+  | { readonly kind: 'placesUnknown'; readonly names: readonly string[] }
+  | { readonly kind: 'formsMissing'; readonly name: string; readonly forms: readonly string[] }
+  | { readonly kind: 'formsUnknown'; readonly name: string; readonly forms: readonly string[] }
+  | { readonly kind: 'tooLong'; readonly length: number; readonly most: number };
+
+/** What a message asks for: the names of its places, the counts with their forms, and its choices with theirs. */
+export interface MessageParts {
+  readonly names: ReadonlySet<string>;
+  readonly plurals: readonly { readonly name: string; readonly forms: readonly string[]; readonly ordinal: boolean }[];
+  readonly choices: ReadonlyMap<string, ReadonlySet<string>>;
+}
+
+type Elements = ReturnType<IntlMessageFormat['getAst']>;
+
+/** Kinds of element of a parsed message, as the library numbers them. */
+const kinds = { literal: 0, select: 5, plural: 6, pound: 7, tag: 8 };
+
+/** The parts of a message. A message that is none throws what is wrong with it. */
+export function messageParts(message: string): MessageParts {
+  const names = new Set<string>();
+  const plurals: { name: string; forms: readonly string[]; ordinal: boolean }[] = [];
+  const choices = new Map<string, Set<string>>();
+  const visit = (elements: Elements): void => {
+    for (const element of elements) {
+      if (element.type === kinds.literal || element.type === kinds.pound) continue;
+      if ('value' in element) names.add(String(element.value));
+      if (!('options' in element) || element.options === null || element.options === undefined) continue;
+      const forms = Object.keys(element.options);
+      if (element.type === kinds.plural)
+        plurals.push({
+          name: String(element.value),
+          forms,
+          ordinal: 'pluralType' in element && element.pluralType === 'ordinal',
+        });
+      else choices.set(String(element.value), new Set([...(choices.get(String(element.value)) ?? []), ...forms]));
+      for (const option of Object.values(element.options)) visit(option.value);
+    }
+  };
+  visit(new IntlMessageFormat(message, 'en', undefined, { ignoreTag: true }).getAst());
+  return { names, plurals, choices };
+}
+
+/** Counts up to this one must each have the form that the language asks for; the forms of millions may be left out. */
+const countsTried = Array.from({ length: 201 }, (_, count) => count);
+
+function formsOf(
+  code: string,
+  ordinal: boolean,
+): { readonly needed: readonly string[]; readonly all: readonly string[] } {
+  const rules = new Intl.PluralRules(code, { type: ordinal ? 'ordinal' : 'cardinal' });
+  const needed = new Set(countsTried.map((count) => rules.select(count)));
+  return { needed: [...needed], all: [...new Set([...rules.resolvedOptions().pluralCategories, 'other'])] };
+}
+
+function formFaults(code: string, { name, forms, ordinal }: MessageParts['plurals'][number]): readonly MessageFault[] {
+  const { needed, all } = formsOf(code, ordinal);
+  const missing = needed.filter((form) => !forms.includes(form));
+  const unknown = forms.filter((form) => !form.startsWith('=') && !all.includes(form));
+  return [
+    ...(missing.length > 0 ? [{ kind: 'formsMissing', name, forms: missing } as const] : []),
+    ...(unknown.length > 0 ? [{ kind: 'formsUnknown', name, forms: unknown } as const] : []),
+  ];
+}
+
+/** How long a message may be before it is likely to break a page: what English takes, more than half as much again. */
+export const mostLength = (english: string): number => Math.floor(english.length * 1.6) + 10;
+
+/**
+ * Everything wrong with a message in a language: broken, places lost or made up, forms of a count that the language has
+ * or has not, choices that English does not offer, and a length that may not fit.
+ *
+ * @param message - the message
+ * @param english - the English one
+ * @param code - tag of the language
+ */
+export function messageFaults(message: string, english: string, code: string): readonly MessageFault[] {
+  let parts: MessageParts;
+  try {
+    parts = messageParts(message);
+  } catch (error) {
+    return [{ kind: 'broken', reason: error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error) }];
+  }
+  const wanted = messageParts(english);
+  const lost = [...wanted.names].filter((name) => !parts.names.has(name));
+  const unknown = [...parts.names].filter((name) => !wanted.names.has(name));
+  const choices = [...parts.choices].flatMap(([name, forms]) => {
+    const offered = wanted.choices.get(name) ?? new Set(['other']);
+    const made = [...forms].filter((form) => !offered.has(form));
+    const missing = [...offered].filter((form) => !forms.has(form));
+    return [
+      ...(made.length > 0 ? [{ kind: 'formsUnknown', name, forms: made } as const] : []),
+      ...(missing.length > 0 ? [{ kind: 'formsMissing', name, forms: missing } as const] : []),
+    ];
+  });
+  const most = mostLength(english);
+  return [
+    ...(lost.length > 0 ? [{ kind: 'placesLost', names: lost } as const] : []),
+    ...(unknown.length > 0 ? [{ kind: 'placesUnknown', names: unknown } as const] : []),
+    ...parts.plurals.flatMap((plural) => formFaults(code, plural)),
+    ...choices,
+    ...(message.length > most ? [{ kind: 'tooLong', length: message.length, most } as const] : []),
+  ];
+}

@@ -1,0 +1,83 @@
+import { IntlMessageFormat } from 'intl-messageformat';
+import { figuresIn } from './figures.ts';
+import { type NumberForm, numberForm } from './numberForm.ts';
+import type { LanguageTexts, MessageValues, Say, SayOf } from './texts.ts';
+
+/** Marks that keep a text of the other direction together, so that an id or a path is not torn apart (Unicode FSI and PDI). */
+const isolated = (text: string) => `\u2068${text}\u2069`;
+
+/** Only what holds a place to fill, or an apostrophe that may quote one, has to be formatted. */
+const isPlain = (message: string) => !/[{}']/.test(message);
+
+function messageOf(texts: LanguageTexts, key: string): string | undefined {
+  const dot = key.indexOf('.');
+  const section = texts.sections[key.slice(0, dot)];
+  const name = key.slice(dot + 1);
+  return section && Object.hasOwn(section, name) ? section[name] : undefined;
+}
+
+/** Fills messages of one language; null for a message it lacks or that cannot be filled. */
+function fillerOf(texts: LanguageTexts, form: NumberForm) {
+  const { code, direction } = texts.language;
+  const compiled = new Map<string, IntlMessageFormat>();
+  const notKnown = messageOf(texts, 'numbers.notKnown') ?? '?';
+  const { figure } = figuresIn(form, notKnown, (amount) => amount);
+  const formatters = {
+    // A number in a message reads as every other number of the program does; one with a style of its own reads as asked.
+    getNumberFormat: (_: string | string[] | undefined, options?: Intl.NumberFormatOptions) =>
+      options && Object.keys(options).length > 0
+        ? new Intl.NumberFormat(form.tag, options)
+        : ({ format: figure } as Intl.NumberFormat),
+    getDateTimeFormat: (...given: ConstructorParameters<typeof Intl.DateTimeFormat>) =>
+      new Intl.DateTimeFormat(form.tag, given[1]),
+    getPluralRules: (_?: string | string[], options?: Intl.PluralRulesOptions) => new Intl.PluralRules(code, options),
+  };
+  const values = (given: MessageValues): MessageValues =>
+    direction === 'ltr'
+      ? given
+      : Object.fromEntries(
+          Object.entries(given).map(([name, value]) => [name, typeof value === 'string' ? isolated(value) : value]),
+        );
+  return (key: string, given: MessageValues): string | null => {
+    const message = messageOf(texts, key);
+    if (message === undefined) return null;
+    if (isPlain(message)) return message;
+    try {
+      let one = compiled.get(key);
+      if (!one) {
+        one = new IntlMessageFormat(message, code, undefined, { ignoreTag: true, formatters: formatters as never });
+        compiled.set(key, one);
+      }
+      return String(one.format(values(given)));
+    } catch {
+      return null;
+    }
+  };
+}
+
+/**
+ * The messages of a language, ready to be filled. What it lacks, or what cannot be filled in it, is said in English: a
+ * sentence in another language is worth more than none. A key that English lacks as well is our own mistake and throws.
+ *
+ * @param texts - the language
+ * @param english - where to turn for what it lacks; left out for English itself
+ * @param region - tag of a region whose forms of numbers are wanted, such as `es-PE`
+ */
+export function sayIn(texts: LanguageTexts, english?: LanguageTexts, region?: string): Say {
+  return sayOf(texts, english, numberForm(texts.language, region));
+}
+
+/** The same for the messages of the app alone. */
+export function sayOf<Key extends string>(
+  texts: LanguageTexts,
+  english: LanguageTexts | undefined,
+  form: NumberForm,
+): SayOf<Key> {
+  const first = fillerOf(texts, form);
+  const second = english && fillerOf(english, form);
+  return (key, values = {}) => {
+    const text = first(key, values) ?? second?.(key, values);
+    if (text === undefined || text === null) throw new Error(`no message ${key} for ${Object.keys(values).join(', ')}`);
+    return text;
+  };
+}

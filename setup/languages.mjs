@@ -1,0 +1,110 @@
+import { mkdirSync, readdirSync, readFileSync, realpathSync, writeFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { root } from './run.mjs';
+
+/**
+ * One language as it stands in its file: a head, and sections of messages.
+ *
+ * @typedef {{ code: string, name: string, direction: 'ltr' | 'rtl', forms?: string, groups?: 'space' }} Head
+ * @typedef {Readonly<Record<string, string>>} Section
+ * @typedef {{ head: Head, sections: Readonly<Record<string, Section>> }} LanguageFile
+ */
+
+const folder = 'packages/words/languages';
+const into = 'packages/words/src/languages';
+
+/** Sections that the pages in a browser do not need; every other one is loaded by them. */
+const notForTheApp = [
+  'cautions',
+  'commandLine',
+  'findings',
+  'places',
+  'problems',
+  'remedies',
+  'severities',
+  'sources',
+  'working',
+];
+
+/** Codes of the languages that have a file, English first. */
+export const languageCodes = readdirSync(join(root, folder))
+  .filter((file) => file.endsWith('.json'))
+  .map((file) => basename(file, '.json'))
+  .sort((a, b) => Number(b === 'en') - Number(a === 'en') || a.localeCompare(b));
+
+/** @param {string} code @returns {LanguageFile} */
+function read(code) {
+  const { language, ...sections } = JSON.parse(readFileSync(join(root, folder, `${code}.json`), 'utf8'));
+  if (language?.code !== code) throw new Error(`${folder}/${code}.json does not name its own code`);
+  return { head: language, sections };
+}
+
+/** The messages of English that another language lacks, as `section.key`. @param {LanguageFile} language @param {string[]} names */
+function missingIn(language, names) {
+  return names.flatMap((section) =>
+    Object.keys(read('en').sections[section] ?? {})
+      .filter((key) => language.sections[section]?.[key] === undefined)
+      .map((key) => `${section}.${key}`),
+  );
+}
+
+/** @param {string} name @param {unknown} value */
+const constant = (name, value) => `export const ${name} = ${JSON.stringify(value, null, 2)} as const;\n`;
+
+/**
+ * Half of a language as a module: the sections of the app, or all the others.
+ *
+ * @param {string} code @param {'app' | 'rest'} half
+ */
+function moduleText(code, half) {
+  const language = read(code);
+  const names = Object.keys(read('en').sections).filter((name) => notForTheApp.includes(name) === (half === 'rest'));
+  const head = half === 'app' ? constant('language', language.head) : '';
+  const body = names.map((name) => constant(name, language.sections[name] ?? {})).join('');
+  const reason = `// long: made by "npm run generate" from ${folder}/${code}.json; change that file, not this one.\n`;
+  return `${reason}${head}${constant('missing', missingIn(language, names))}${body}`;
+}
+
+/**
+ * The list of languages: what each is called, and how one half of it is loaded when asked for. Each half has a list of its
+ * own, so that the app carries no chunk it never loads.
+ *
+ * @param {'app' | 'rest'} half
+ */
+function listText(half) {
+  const lines = languageCodes.map((code) => {
+    const { name, direction } = read(code).head;
+    const known = `name: ${JSON.stringify(name)}, direction: ${JSON.stringify(direction)}`;
+    return `  ${JSON.stringify(code)}: { ${known}, load: () => import('./${code}/${half}.ts') },\n`;
+  });
+  const what = half === 'app' ? 'the sections of the app' : 'the sections the app does not need';
+  const comment = `/** The languages there are: what each calls itself, which way it runs, and ${what}. */`;
+  return `// Made by "npm run generate" from ${folder}.\n${comment}\nexport const ${half}Languages = {\n${lines.join('')}} as const;\n`;
+}
+
+/** Every module made of the files of languages, with its text. @returns {readonly { file: string, text: () => string }[]} */
+export function languageModules() {
+  const halves = languageCodes.flatMap((code) =>
+    /** @type {const} */ (['app', 'rest']).map((half) => ({
+      file: `${into}/${code}/${half}.ts`,
+      text: () => moduleText(code, half),
+    })),
+  );
+  const lists = /** @type {const} */ (['app', 'rest']).map((half) => ({
+    file: `${into}/${half}.ts`,
+    text: () => listText(half),
+  }));
+  return [...halves, ...lists];
+}
+
+/** Writes the modules, so that the build after it knows every message. */
+export function writeLanguages() {
+  for (const { file, text } of languageModules()) {
+    mkdirSync(dirname(join(root, file)), { recursive: true });
+    writeFileSync(join(root, file), text());
+  }
+}
+
+const started = process.argv[1];
+if (started && pathToFileURL(realpathSync(started)).href === import.meta.url) writeLanguages();
