@@ -142,7 +142,7 @@ module.exports = {
     combinedDependencies: true,
     enhancedResolveOptions: {
       exportsFields: ['exports'],
-      conditionNames: ['source', 'import', 'node', 'default', 'types'],
+      conditionNames: ['eavewell-source', 'import', 'node', 'default', 'types'],
       extensions: ['.ts', '.mjs', '.js', '.json'],
     },
   },

@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
-/** Workspace packages are tested from their sources: the export condition `source` of their package.json comes first. */
-const conditions = ['source', 'module', 'node', 'development|production'];
+/** Workspace packages are tested from their sources: the export condition `eavewell-source` of their package.json comes first. */
+const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
 
 /** The suites of `checks/`, by what they prove. Each has its own folder of tests. */
 const suites = ['published', 'laws', 'twins', 'faults', 'rules'];

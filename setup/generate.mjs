@@ -34,7 +34,7 @@ const outside = [
  */
 export async function makePage(page, folder = root) {
   const { runnerImport } = await import('vite');
-  const conditions = ['source', 'module', 'node', 'development|production'];
+  const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
   const { module } = await runnerImport(join(folder, page.from), {
     root: folder,
     configFile: false,

@@ -37,7 +37,8 @@ export function install() {
 
 /** Builds every package, or stops with what to do. */
 export function build() {
-  if (compile() !== 0 || buildPages() !== 0) stop('The build failed; the errors stand above.', 'Mend them, then type:  npm run build');
+  if (compile() !== 0 || buildPages() !== 0)
+    stop('The build failed; the errors stand above.', 'Mend them, then type:  npm run build');
 }
 
 /**

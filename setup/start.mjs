@@ -6,7 +6,9 @@ const folder = 'demo-data';
 
 install();
 build();
-console.log('\nCtrl+C ends the program. What was entered is kept in the folder demo-data; delete it to begin afresh.\n');
+console.log(
+  '\nCtrl+C ends the program. What was entered is kept in the folder demo-data; delete it to begin afresh.\n',
+);
 // Ctrl+C goes to both; the program ends well by itself, and this waits for it.
 process.on('SIGINT', () => {});
 process.exit(runTool('eavewell', ['serve', '--data', folder, '--open', ...process.argv.slice(2)]));

@@ -3,7 +3,7 @@ import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
 
 /** Workspace packages are taken from their sources, so that the page is built without waiting for theirs. */
-const conditions = ['source', 'module', 'browser', 'development|production'];
+const conditions = ['eavewell-source', 'module', 'browser', 'development|production'];
 
 export default defineConfig({
   resolve: { conditions },

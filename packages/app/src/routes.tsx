@@ -1,7 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
-import { kept } from './kept.ts';
 import { queries } from './api/queries.ts';
+import { kept } from './kept.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Sites } from './sections/sites/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';

@@ -12,6 +12,7 @@ export async function openApiText(): Promise<string> {
   const app = await buildApp({
     ...{ programmes: behind, designs: behind, reviews: behind },
     keys: { address: '', cookie: '' },
+    pages: null,
     version: '0.1.0',
     dataFolder: '',
     port: () => 0,

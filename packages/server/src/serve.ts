@@ -2,8 +2,8 @@ import type { AddressInfo } from 'node:net';
 import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
-import type { FastifyInstance } from 'fastify';
 import { threadWork, type Work } from '@eavewell/work';
+import type { FastifyInstance } from 'fastify';
 import { Designs } from './designs.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
@@ -82,7 +82,17 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const designs = new Designs(programmes, work, version);
   const reviews = new Reviews(programmes, work);
   const dataFolder = asked.folder;
-  const app = await buildApp({ programmes, designs, reviews, keys, version, pages, dataFolder, onFault, port: () => port });
+  const app = await buildApp({
+    programmes,
+    designs,
+    reviews,
+    keys,
+    version,
+    pages,
+    dataFolder,
+    onFault,
+    port: () => port,
+  });
   try {
     await listen(app, port, asked.port === null);
   } catch (error) {

@@ -21,8 +21,8 @@ export class NotDone extends Error {
 /** The server on this computer. Paths, bodies and answers are typed from docs/openapi.json. */
 export const api = createClient<paths>({ baseUrl: '/', fetch: (request) => fetch(request) });
 
-interface Answered<T> {
-  readonly data?: T;
+interface Answered {
+  readonly data?: unknown;
   readonly error?: unknown;
   readonly response: Response;
 }
@@ -33,15 +33,15 @@ interface Answered<T> {
  * @param asked - what `api` gives
  * @returns the answer's body
  */
-export async function answerOf<T>(asked: Promise<Answered<T>>): Promise<T> {
-  let answered: Answered<T>;
+export async function answerOf<A extends Answered>(asked: Promise<A>): Promise<NonNullable<A['data']>> {
+  let answered: A;
   try {
     answered = await asked;
   } catch {
     throw new NotDone('unreachable');
   }
   const { data, error, response } = answered;
-  if (response.ok && data !== undefined) return data;
+  if (response.ok && data !== undefined && data !== null) return data as NonNullable<A['data']>;
   const body = isProblemBody(error) ? error : null;
   throw new NotDone(response.status === 403 ? 'refused' : 'problems', body);
 }

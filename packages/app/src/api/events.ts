@@ -7,14 +7,12 @@ export type Reach = 'here' | 'gone';
 export class Heard {
   private reach: Reach = 'here';
   private readonly listeners = new Set<() => void>();
-  private source: EventSource | null = null;
 
   constructor(private readonly client: QueryClient) {}
 
   /** Begins to listen; the answer ends it. */
   readonly open = (): (() => void) => {
     const source = new EventSource('/api/events');
-    this.source = source;
     source.addEventListener('open', () => {
       if (this.reach === 'gone') void this.client.invalidateQueries();
       this.say('here');
@@ -22,10 +20,7 @@ export class Heard {
     source.addEventListener('error', () => this.say('gone'));
     for (const kind of ['changed', 'design'])
       source.addEventListener(kind, (event) => this.pass(JSON.parse((event as MessageEvent<string>).data)));
-    return () => {
-      source.close();
-      this.source = null;
-    };
+    return () => source.close();
   };
 
   readonly subscribe = (listener: () => void): (() => void) => {

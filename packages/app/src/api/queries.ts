@@ -3,8 +3,7 @@ import { answerOf, api } from './client.ts';
 
 /** What the pages ask, by name. Everything of one programme is under its id, so that a change of it makes them all ask anew. */
 export const queries = {
-  programmes: () =>
-    queryOptions({ queryKey: ['programmes'], queryFn: () => answerOf(api.GET('/api/programmes')) }),
+  programmes: () => queryOptions({ queryKey: ['programmes'], queryFn: () => answerOf(api.GET('/api/programmes')) }),
 
   programme: (programmeId: string) =>
     queryOptions({

@@ -1,7 +1,7 @@
 import { type AppLanguage, loadAppLanguage } from '@eavewell/words/app';
 import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
 import { I18nProvider } from 'react-aria-components';
-import { kept, keep } from '../kept.ts';
+import { keep, kept } from '../kept.ts';
 
 interface Chosen extends AppLanguage {
   choose(code: string): void;

@@ -1,5 +1,5 @@
-import fastifyStatic from '@fastify/static';
 import { english } from '@eavewell/words';
+import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 
 const { page } = english.commandLine.serve;
