@@ -1,4 +1,4 @@
-import { type Ref, useEffect, useRef } from 'react';
+import { type Ref, useEffect, useEffectEvent, useRef } from 'react';
 import type { ChangeOutcome } from '../api/useChange.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { fieldId } from './Field.tsx';
@@ -19,9 +19,11 @@ export function FaultSummary(props: {
   const isRefused = outcome !== null && !outcome.isSaved;
   const count = faults.length + (needsName ? 1 : 0);
   const isShown = tries > 0 && (count > 0 || isRefused);
-  useEffect(() => {
-    if (tries > 0 && (count > 0 || isRefused)) ref.current?.focus();
-  }, [tries, isRefused]);
+  const goThere = useEffectEvent((_tries: number, _isRefused: boolean) => {
+    if (isShown) ref.current?.focus();
+  });
+  // It is gone to when saving was tried or refused, never while she types.
+  useEffect(() => goThere(tries, isRefused), [tries, isRefused]);
   return isShown ? <Summary {...props} count={count} box={ref} /> : null;
 }
 

@@ -43,6 +43,7 @@ export function Field(props: FieldProps) {
   const told = useTold(props, isFocused);
   const label = words.label(row.table, column);
   return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: it only notes whether one is in the field
     <div className="field" onFocus={() => setFocused(true)} onBlur={() => setFocused(false)}>
       <div className="field-head">
         <label htmlFor={id}>{label}</label>

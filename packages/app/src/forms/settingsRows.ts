@@ -8,7 +8,7 @@ interface SettingRow {
   readonly cells: Readonly<Record<string, string>>;
 }
 
-function valueOf(rows: readonly SettingRow[], key: string): unknown {
+function settingValue(rows: readonly SettingRow[], key: string): unknown {
   const text = rows.find((row) => row.key === key)?.cells['value'];
   if (text === undefined) return undefined;
   try {
@@ -26,10 +26,10 @@ const textOf = (value: unknown): string | null =>
 
 /** All settings as the cells of one row, so that they are asked for like the rows of a table. */
 export function settingsRow(rows: readonly SettingRow[]): RowNow {
-  const target = valueOf(rows, 'target');
+  const target = settingValue(rows, 'target');
   const cells = settingFields.flatMap((field) => {
     const [name, within] = field.split('.');
-    const value = within === undefined ? valueOf(rows, name!) : isObject(target) ? target[within] : undefined;
+    const value = within === undefined ? settingValue(rows, name!) : isObject(target) ? target[within] : undefined;
     const text = textOf(value);
     return text === null ? [] : [[field, text] as const];
   });
@@ -47,7 +47,7 @@ export function settingsChanges(
   rows: readonly SettingRow[],
 ): readonly RowChange[] {
   const wanted = new Map<string, unknown>();
-  const target = valueOf(rows, 'target');
+  const target = settingValue(rows, 'target');
   for (const [field, cell] of Object.entries(after)) {
     const [name, within] = field.split('.');
     const column = formTable('settings')!.columns[field]!;
