@@ -56,8 +56,8 @@ export function sizeCurve(
   const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L, years);
   const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
   const askedDays = askedDaysOf((balance.whole ?? balance).judged_L, years);
-  const tankForDays_L = tankForDays(critical_L, years, askedDays, target.daysMet_fraction);
-  const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);
+  const forDays_L = once(() => tankForDays(critical_L, years, askedDays, target.daysMet_fraction));
+  const forRuns_L = once(() => tankForRuns(needs_L, target.goodYears_fraction));
   return {
     target,
     shortfall_L,
@@ -68,9 +68,25 @@ export function sizeCurve(
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
     askedDays,
-    tankForDays_L,
-    tankForRuns_L,
-    tankForTarget_L: tankForDays_L === null || tankForRuns_L === null ? null : Math.max(tankForDays_L, tankForRuns_L),
+    get tankForDays_L() {
+      return forDays_L();
+    },
+    get tankForRuns_L() {
+      return forRuns_L();
+    },
+    get tankForTarget_L() {
+      const [days_L, runs_L] = [forDays_L(), forRuns_L()];
+      return days_L === null || runs_L === null ? null : Math.max(days_L, runs_L);
+    },
+  };
+}
+
+/** Worked out when first asked for: most curves are read at a few sizes, and never asked for the smallest. */
+function once<T>(work: () => T): () => T {
+  let found: { readonly value: T } | null = null;
+  return () => {
+    found ??= { value: work() };
+    return found.value;
   };
 }
 
