@@ -20,7 +20,7 @@ export const pages = [
 /** Libraries that are loaded as they are. */
 const outside = [
   ...['zod', 'papaparse', 'pure-rand', 'fflate', 'better-sqlite3', '@xmldom/xmldom', '@tmcw/togeojson', 'fastify'],
-  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/swagger'],
+  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/multipart', '@fastify/swagger'],
 ];
 
 /**

@@ -3,11 +3,13 @@ import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { threadWork, type Work } from '@eavewell/work';
-import { Designs } from './designs.ts';
+import { Designs } from './designs/designs.ts';
+import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
 import { demoSites } from './http/routes.ts';
 import type { Now } from './openProgramme.ts';
+import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
 import { Reviews } from './reviews.ts';
 
@@ -23,6 +25,8 @@ export interface ServeAsked {
   /** Who made it. */
   readonly by: string;
   onFault(error: unknown): void;
+  /** Told of each design that is done. */
+  onDesign?(done: DesignDone): void;
   /** Where long work runs; threads where it is not given. */
   readonly work?: Work;
 }
@@ -74,9 +78,21 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   let port = asked.port;
   const { onFault, version } = asked;
   const designs = new Designs(programmes, work, version);
+  designs.onDone = (done) => asked.onDesign?.(done);
   const reviews = new Reviews(programmes, work);
+  const overviews = new Overviews();
   const dataFolder = asked.folder;
-  const app = await buildApp({ programmes, designs, reviews, keys, version, dataFolder, onFault, port: () => port });
+  const app = await buildApp({
+    programmes,
+    designs,
+    reviews,
+    overviews,
+    keys,
+    version,
+    dataFolder,
+    onFault,
+    port: () => port,
+  });
   try {
     await app.listen({ host: '127.0.0.1', port });
   } catch (error) {
