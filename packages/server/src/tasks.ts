@@ -18,6 +18,7 @@ import {
 import { gaugeReport, peopleOf, problemReport, programmeRemediesReport, siteReport } from '@eavewell/report';
 import { type DesignReport, designSchemaVersion, type SiteReport } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
+import { keepExportTask } from './keptExports.ts';
 
 /** What a folder is asked for. */
 export interface ReadAsked {
@@ -94,4 +95,4 @@ export async function designTask({ rows, folder, version }: DesignAsked, around:
 }
 
 /** The long jobs of the server, by name. */
-export const tasks = { read: readTask, design: designTask };
+export const tasks = { read: readTask, design: designTask, keepExport: keepExportTask };
