@@ -82,12 +82,20 @@ export function isJournalDamaged(journal: Buffer, file: Buffer): boolean {
     return !isInFile(last < 0 ? frames : frames.slice(0, last), file);
   }
   const salts = journal.toString('hex', 16, 24);
-  let running = sums;
   const frames = framesOf(journal, journal.readUInt32BE(8));
-  const broken = frames.findIndex((frame) => {
-    running = summed(summed(running, frame.head, isBig), frame.content, isBig);
-    return frame.salts !== salts || !isSame(running, frame.sums);
-  });
+  // Each frame is added up behind the one before it, as that one says it came out.
+  const before = (at: number) => frames[at - 1]?.sums ?? sums;
+  const addsUp = (frame: Frame, at: number) =>
+    isSame(summed(summed(before(at), frame.head, isBig), frame.content, isBig), frame.sums);
+  const broken = frames.findIndex((frame, at) => frame.salts !== salts || !addsUp(frame, at));
   if (broken < 0) return false;
-  return frames.slice(broken).filter((frame) => frame.salts === salts && ends(frame)).length > 1;
+  // One that adds up behind another of this round is of it too, whatever became of its salts.
+  let isOfRound = true;
+  let ended = 0;
+  for (let at = broken; at < frames.length; at++) {
+    const frame = frames[at]!;
+    isOfRound = frame.salts === salts || (isOfRound && addsUp(frame, at));
+    if (isOfRound && ends(frame)) ended++;
+  }
+  return ended > 1;
 }
