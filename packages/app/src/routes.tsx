@@ -4,7 +4,7 @@ import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
 import { Changes } from './sections/changes/index.ts';
 import { NewSite } from './sections/facts/index.ts';
-import { TakeIn } from './sections/imports/index.ts';
+import { TakeIn, TakeInNew } from './sections/imports/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
 import { Sites } from './sections/sites/index.ts';
@@ -41,12 +41,21 @@ const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites'
 
 const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
 
+const importAsked = ({ importId }: Record<string, unknown>): { importId?: string } =>
+  typeof importId === 'string' ? { importId } : {};
+
+const takeInNew = createRoute({
+  getParentRoute: () => root,
+  path: '/take-in',
+  component: TakeInNew,
+  validateSearch: importAsked,
+});
+
 const takeIn = createRoute({
   getParentRoute: () => programmeRoute,
   path: '/take-in',
   component: TakeIn,
-  validateSearch: ({ importId }: Record<string, unknown>): { importId?: string } =>
-    typeof importId === 'string' ? { importId } : {},
+  validateSearch: importAsked,
 });
 
 const changes = createRoute({
@@ -68,7 +77,7 @@ const settingsTable = createRoute({
 });
 
 const ofProgramme = [sites, newSite, takeIn, changes, settings, settingsTable];
-const tree = root.addChildren([start, programmes, programmeRoute.addChildren(ofProgramme)]);
+const tree = root.addChildren([start, programmes, takeInNew, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {
