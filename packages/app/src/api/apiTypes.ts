@@ -1,3 +1,4 @@
+// long: made from the description of the API
 /** Made from docs/openapi.json by `npm run generate`. */
 export interface paths {
     "/api/events": {
