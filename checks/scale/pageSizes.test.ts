@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect } from 'vitest';
 import { builtPages, filesAskedFor, pageFiles, sizeLines } from '../../bench/pageSizes.mjs';
@@ -24,5 +25,9 @@ journey('the sites can be used after 350 kB; everything else is loaded when it i
   expect(needed.map(({ file }) => file)).toContain('index.html');
   expect(needed.filter(({ file }) => file.endsWith('.js')).length).toBeGreaterThan(1);
   expect(needed.filter(({ file }) => file.endsWith('.woff2')).length).toBeGreaterThan(0);
+  const scripts = needed.filter(({ file }) => file.endsWith('.js'));
+  const texts = scripts.map(({ file }) => readFileSync(join(repository, builtPages, file), 'utf8'));
+  // Libraries in the form for writing programs are larger and slower, and say so in their texts.
+  expect(texts.some((text) => text.includes('react.dev/link/react-devtools'))).toBe(false);
   expect(needed.reduce((sum, { gzip_bytes }) => sum + gzip_bytes, 0)).toBeLessThanOrEqual(mostForSites_bytes);
 });

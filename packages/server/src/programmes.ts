@@ -15,6 +15,9 @@ const deviceForm = /^[A-Za-z0-9_-]{1,64}$/;
 /** Where files pass through, within the data folder. Emptied at every start: nothing in it counts. */
 const passing = 'passing';
 
+/** What follows from the records, kept so that it need not be made again. Safe to delete. */
+const derived = 'derived';
+
 const random = (bytes: number) => randomBytes(bytes).toString('hex');
 
 /** The device's name, made once. */
@@ -35,7 +38,7 @@ export class Programmes {
   /** Called after each change of a programme. */
   onChange: (programmeId: string) => void = () => undefined;
   private readonly database: Database;
-  private readonly folder: string;
+  readonly folder: string;
   private readonly device: string;
   private readonly now: Now;
   private readonly open = new Map<string, Promise<Checked<OpenProgramme>>>();
@@ -116,6 +119,11 @@ export class Programmes {
     const path = join(this.folder, passing, kind, random(8));
     await makeFolder(path);
     return path;
+  }
+
+  /** Where things stand that follow from the records: they may be taken away at any time. */
+  derivedFolder(name: string): string {
+    return join(this.folder, derived, name);
   }
 
   async close(): Promise<void> {

@@ -4,11 +4,13 @@ import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { threadWork, type Work } from '@eavewell/work';
 import type { FastifyInstance } from 'fastify';
-import { Designs } from './designs.ts';
+import { Designs } from './designs/designs.ts';
+import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
 import { demoSites } from './http/routes.ts';
 import type { Now } from './openProgramme.ts';
+import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
 import { Reviews } from './reviews.ts';
 
@@ -26,6 +28,8 @@ export interface ServeAsked {
   /** The folder the pages for people were built into; null: there are none. */
   readonly pages?: string | null;
   onFault(error: unknown): void;
+  /** Told of each design that is done. */
+  onDesign?(done: DesignDone): void;
   /** Where long work runs; threads where it is not given. */
   readonly work?: Work;
 }
@@ -80,7 +84,9 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   let port = asked.port ?? usualPort;
   const { onFault, version, pages = null } = asked;
   const designs = new Designs(programmes, work, version);
+  designs.onDone = (done) => asked.onDesign?.(done);
   const reviews = new Reviews(programmes, work);
+  const overviews = new Overviews();
   const dataFolder = asked.folder;
   const app = await buildApp({
     programmes,
@@ -89,6 +95,7 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     keys,
     version,
     pages,
+    overviews,
     dataFolder,
     onFault,
     port: () => port,

@@ -60,11 +60,13 @@ export function threadWork(file: URL, most_threads = 2): Work {
     }
   };
   const stop = async (job: Waiting) => {
-    if (!job.isOver) job.failed(new Stopped());
+    if (job.isOver) return;
     job.isOver = true;
     const at = waiting.indexOf(job);
     if (at >= 0) waiting.splice(at, 1);
+    // Told only once nothing of it writes any more.
     await job.thread?.terminate();
+    job.failed(new Stopped());
   };
   return {
     start<T>(name: string, input: unknown, options: WorkOptions = {}): Job<T> {
