@@ -1,6 +1,7 @@
 import type { Problem } from '@eavewell/engine';
 import { type ProgrammeRead, type RowsByTable, readProgramme, rowsOfProgramme, tablesAsRead } from '@eavewell/formats';
 import { designTask } from './designs/designTask.ts';
+import { keepExportTask } from './keptExports.ts';
 
 /** What a folder is asked for. */
 export interface ReadAsked {
@@ -29,4 +30,4 @@ export async function readTask({ folder }: ReadAsked): Promise<FolderRows> {
 }
 
 /** The long jobs of the server, by name. */
-export const tasks = { read: readTask, design: designTask };
+export const tasks = { read: readTask, design: designTask, keepExport: keepExportTask };

@@ -14,7 +14,8 @@ interface Waiting {
 
 /** Runs one job in a thread of its own; `over` is called once, however it ends. */
 function run(file: URL, job: Waiting, over: () => void): void {
-  const thread = new Worker(file, { workerData: job.asked });
+  // The file is a built one: how this thread was started, from the sources say, is not for it.
+  const thread = new Worker(file, { workerData: job.asked, execArgv: [] });
   job.thread = thread;
   const fail = (error: Error) => {
     if (!job.isOver) job.failed(error);

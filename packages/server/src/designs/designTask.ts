@@ -43,7 +43,9 @@ const [told_ms, saved_ms] = [250, 5000] as const;
 
 /** Gives every site its verdict: what the command `design` reports. A site whose facts are as they were is not judged again. */
 export async function designTask(asked: DesignAsked, around: JobAround): Promise<DesignDone> {
-  const records = recordsBeside(asked.dataFolder, asked.programmeId, asked.version);
+  const found = await recordsBeside(asked.dataFolder, asked.programmeId, asked.version);
+  if (!found.ok) throw new Error(found.problems.map(({ code }) => code).join(', '));
+  const records = found.value;
   const facts = foldRecords(records);
   await writeProgramme(asked.folder, programmeOfRows(facts));
   const read = await readProgramme(asked.folder);
