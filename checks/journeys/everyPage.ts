@@ -1,7 +1,9 @@
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
 import { repository } from '../rules/repository.ts';
-import type { Demo } from './demo.ts';
+import { type Demo, designedDemo } from './demo.ts';
+import type { Opened } from './journey.ts';
 
 /** Where a page of the app is reached: its address, or null where the address only leads on to another. */
 type Reach = (demo: Demo, page: Page) => string | null | Promise<string>;
@@ -33,20 +35,28 @@ export async function routerPaths(): Promise<readonly string[]> {
   return Object.keys(makeRouter({}).routesByPath).sort();
 }
 
-/** Goes to every page in turn, and to what stands beside them, each settled before `look` is called. */
+/** What the console tells where a page could not be shown, which belongs to it. */
+const toldBeside = [/status of 404/, /console error: \S*(?:NotDone|Error|\w+): .*/];
+
+/** Opens the program and goes to every page in turn, then to what stands beside them, each settled before `look` is called. */
 export async function atEveryPage(
-  page: Page,
-  demo: Demo,
+  { page, watch }: Pick<Opened, 'page' | 'watch'>,
   look: (name: string) => Promise<void>,
-  reaches = { ...everyPage, ...besidePages },
 ): Promise<void> {
-  for (const [name, reach] of Object.entries(reaches)) {
-    const address = await reach(demo, page);
-    if (address === null) continue;
-    await page.goto(new URL(address, page.url()).href);
-    await settled(page);
-    await look(name);
-  }
+  const demo = await designedDemo(page);
+  const goTo = async (reaches: Readonly<Record<string, Reach>>) => {
+    for (const [name, reach] of Object.entries(reaches)) {
+      const address = await reach(demo, page);
+      if (address === null) continue;
+      await page.goto(new URL(address, page.url()).href);
+      await settled(page);
+      await look(name);
+    }
+  };
+  await goTo(everyPage);
+  expect(watch.unexpected).toEqual([]);
+  for (const told of toldBeside) watch.expect(told);
+  await goTo(besidePages);
 }
 
 /** Waits until a page stands: its heading is there, its typeface too, and nothing more is asked for. */

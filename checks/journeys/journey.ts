@@ -50,7 +50,7 @@ async function contextOf(browser: Browser, origin: string, looks: Looks): Promis
     hasTouch: looks.isPhone ?? false,
     timezoneId: 'UTC',
   });
-  context.setDefaultTimeout(20_000);
+  context.setDefaultTimeout(30_000);
   return { context, watch: new Watch(context, origin) };
 }
 

@@ -1,6 +1,5 @@
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { designedDemo } from './demo.ts';
 import { atEveryPage } from './everyPage.ts';
 import { journey } from './journey.ts';
 
@@ -52,11 +51,10 @@ const widths = [
 ];
 
 journey('no page scrolls sideways, and what is pressed is large enough, at every width and zoom', async ({ open }) => {
-  const { page, watch } = await open();
-  watch.expect(/status of 404/);
-  const demo = await designedDemo(page);
+  const opened = await open();
+  const { page } = opened;
   const found: string[] = [];
-  await atEveryPage(page, demo, async (name) => {
+  await atEveryPage(opened, async (name) => {
     for (const { name: at, width, height, least } of widths) {
       await page.setViewportSize({ width, height });
       await page.waitForTimeout(50);
