@@ -6,7 +6,20 @@ export const language = {
   "forms": "es",
   "groups": "space"
 } as const;
-export const missing = [] as const;
+export const missing = [
+  "numbers.unknownWay",
+  "stations.gutter",
+  "stations.roof",
+  "stations.storage",
+  "stations.tap",
+  "stations.unit",
+  "units.km",
+  "verdicts.holds",
+  "verdicts.notJudged",
+  "verdicts.short",
+  "verdicts.tight",
+  "verdicts.unknown"
+] as const;
 export const app = {
   "again": "Intentar de nuevo",
   "name": "Eavewell",
@@ -36,6 +49,7 @@ export const numbers = {
   "shareNotKnown": "una parte que no se sabe",
   "under": "menos de {amount}"
 } as const;
+export const stations = {} as const;
 export const programmes = {
   "title": "{count, plural, =0 {Todavía no hay programas} one {# programa en esta computadora} other {# programas en esta computadora}}"
 } as const;
@@ -59,3 +73,4 @@ export const units = {
   "person": "{amount} {count, plural, one {persona} other {personas}}",
   "year": "{amount} {count, plural, one {año} other {años}}"
 } as const;
+export const verdicts = {} as const;

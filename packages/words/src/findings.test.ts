@@ -1,6 +1,6 @@
 import { defaultSettings, type StorageFinding, workingCodes } from '@eavewell/engine';
 import { describe, expect, it } from 'vitest';
-import { english, verdictMarks, verdictText, workingText } from '../index.ts';
+import { english, verdictMarks, verdictText, workingText } from './index.ts';
 
 const held: StorageFinding = {
   tankIds: ['T1'],

@@ -1,6 +1,6 @@
 import type { Remedy, RemedyCost } from '@eavewell/engine';
 import { expect, it } from 'vitest';
-import { english } from '../index.ts';
+import { english } from './index.ts';
 
 const words = english.remedies;
 const priced: RemedyCost = { amount: 2600, currency: 'XTS', reason: null, bought: [] };
