@@ -21,7 +21,12 @@ const { address, port, close } = started.value;
 const opened = await fetch(address, { redirect: 'manual' });
 const cookie = /** @type {string} */ (opened.headers.get('set-cookie')).split(';')[0];
 
-/** @param {string} method @param {string} path @param {unknown} [body] */
+/**
+ * @param {string} method
+ * @param {string} path
+ * @param {unknown} [body]
+ * @returns {Promise<{ programmeId: string, importId: string, version: number }>}
+ */
 async function ask(method, path, body) {
   const isText = typeof body === 'string';
   const type = isText ? 'text/csv' : 'application/json';
@@ -31,7 +36,7 @@ async function ask(method, path, body) {
     ...(body === undefined ? {} : { body: isText ? body : JSON.stringify(body) }),
   });
   if (answer.status >= 300) throw new Error(`${method} ${path}: ${answer.status} ${await answer.text()}`);
-  return answer.json();
+  return /** @type {{ programmeId: string, importId: string, version: number }} */ (await answer.json());
 }
 
 const made = await ask('POST', '/api/programmes', { name: 'Tarn water', from: 'empty', by: 'Nadi' });

@@ -202,7 +202,7 @@ export class FailingDisk {
 
 /** A file with some of what waits: so many of the first wholly, the sectors of the others where they are there. */
 function after(file: File, isThere: () => boolean, whole: number): Buffer {
-  let bytes = Buffer.from(file.durable);
+  let bytes: Buffer = Buffer.from(file.durable);
   for (const [i, event] of file.waiting.entries()) {
     const isSure = i < whole;
     if (event.kind === 'opened') {

@@ -1,11 +1,11 @@
-export { databaseProblem } from './databaseFaults.ts';
+export { databaseProblem, machineProblem } from './databaseFaults.ts';
 export { copyOfVersion } from './keptCopy.ts';
 export { migrate, migrations, newestVersion } from './migrations.ts';
 export {
+  checkedRecordsBeside,
   type Database,
   openDatabase,
   type ProgrammeEntry,
   type ProgrammeWhole,
-  recordsBeside,
 } from './openDatabase.ts';
 export { databaseFile, deviceFile } from './openFile.ts';

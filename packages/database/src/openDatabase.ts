@@ -224,7 +224,10 @@ function recordsIn(connection: Connection, programmeId: string): Checked<readonl
  * @problem database.damaged - and the other codes of openDatabase
  * @definition ours: docs/decisions/0119-last-good-export.md
  */
-export async function recordsBeside(folder: string, programmeId: string): Promise<Checked<readonly ChangeRecord[]>> {
+export async function checkedRecordsBeside(
+  folder: string,
+  programmeId: string,
+): Promise<Checked<readonly ChangeRecord[]>> {
   let connection: Connection | null = null;
   try {
     connection = openBeside(folder);

@@ -66,6 +66,8 @@ export function openFile(folder: string): Connection | Problem {
   const before = problemBefore(folder);
   if (before) return before;
   const path = join(folder, databaseFile);
+  // Cut off while it was first made: what was begun is taken back, which only one that may write can do.
+  if (existsSync(`${path}-journal`)) connect(path).close();
   const within = sizeOf(path) > 0 ? problemWithin(folder) : null;
   if (within) return within;
   const connection = connect(path);

@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { machineProblem } from '@eavewell/database';
 import type { RowsByTable } from '@eavewell/formats';
 import type { Facts } from '@eavewell/records';
 import type { DesignReport } from '@eavewell/tables';
@@ -35,6 +36,9 @@ interface Kept {
   failedVersion: number | null;
   running: Running | null;
 }
+
+/** So long after the machine refused a design it is tried again where it is asked for [ms]. Ours. */
+const again_ms = 5000;
 
 /** All rows of all tables, in the order of their files. */
 export function rowsOfFacts(facts: Facts): RowsByTable {
@@ -90,6 +94,10 @@ export class Designs {
     return kept;
   }
 
+  private forget(kept: Kept, version: number): void {
+    if (kept.failedVersion === version) kept.failedVersion = null;
+  }
+
   private begin(programme: OpenProgramme, kept: Kept): void {
     kept.running?.cancel();
     const running: Running = {
@@ -126,6 +134,8 @@ export class Designs {
     } catch (error) {
       if (error instanceof Stopped) return;
       kept.failedVersion = version;
+      // What the machine refused, a full disk say, is tried again after a while: it may be mended meanwhile.
+      if (machineProblem(error, '') !== null) setTimeout(() => this.forget(kept, version), again_ms).unref();
       this.onFault(error);
     } finally {
       if (kept.running === running) kept.running = null;

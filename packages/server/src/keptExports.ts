@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { type Database, databaseProblem, type ProgrammeEntry, recordsBeside } from '@eavewell/database';
+import { checkedRecordsBeside, type Database, databaseProblem, type ProgrammeEntry } from '@eavewell/database';
 import type { Problem } from '@eavewell/engine';
 import { compareRecords, foldRecords, recordProblem } from '@eavewell/records';
 import { Stopped, type Work } from '@eavewell/work';
@@ -22,7 +22,7 @@ export type Kept = { readonly version: number } | { readonly reason: string };
 
 /** Keeps an export of what is on the disk: read from there, so that what is kept is what would be read again. */
 export async function keepExportTask({ folder, entry, at }: KeepAsked): Promise<Kept> {
-  const found = await recordsBeside(folder, entry.programmeId);
+  const found = await checkedRecordsBeside(folder, entry.programmeId);
   if (!found.ok) return { reason: found.problems[0]!.code };
   const records = [...found.value].sort(compareRecords);
   if (records.length === 0) return { version: 0 };
