@@ -101,7 +101,7 @@ export function isJournalDamaged(journal: Buffer, file: Buffer): boolean {
   let ended = 0;
   for (let at = broken; at < frames.length; at++) {
     const frame = frames[at]!;
-    const isSure = isOfRound && addsUp(frame, at);
+    const isSure: boolean = isOfRound && addsUp(frame, at);
     isOfRound = isSure || frame.salts === salts;
     if (ends(frame) && (isSure || (isOfRound && frame.isHeadWhole))) ended++;
   }
