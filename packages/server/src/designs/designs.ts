@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { machineProblem } from '@eavewell/database';
 import { recordName } from '@eavewell/records';
 import type { SiteReport, SiteShort } from '@eavewell/tables';
 import { Stopped, type Work } from '@eavewell/work';
@@ -56,6 +57,9 @@ interface Kept {
   /** Done when no design of it runs. */
   ended: Promise<void>;
 }
+
+/** So long after the machine refused a design it is tried again where it is asked for [ms]. Ours. */
+const again_ms = 5000;
 
 /** The designs of programmes, worked out beside the requests. The last whole one of each is kept in the data folder. */
 export class Designs {
@@ -155,6 +159,10 @@ export class Designs {
     }
   }
 
+  private tryAgain(kept: Kept, version: number): void {
+    if (kept.failedVersion === version) kept.failedVersion = null;
+  }
+
   private folderOf({ entry }: OpenProgramme): string {
     return this.programmes.derivedFolder(join('designs', entry.programmeId));
   }
@@ -227,6 +235,8 @@ export class Designs {
     } catch (error) {
       if (error instanceof Stopped) return;
       kept.failedVersion = version;
+      // What the machine refused, a full disk say, is tried again after a while: it may be mended meanwhile.
+      if (machineProblem(error, '') !== null) setTimeout(() => this.tryAgain(kept, version), again_ms).unref();
       this.onFault(error);
     } finally {
       if (kept.running === running) kept.running = null;
