@@ -9,11 +9,12 @@ import { databaseFile } from './openDatabase.ts';
  *
  * @param folder - the data folder [text]
  * @param programmeId - the programme [text]
- * @param most - how many are wanted; records are only ever added, so the first so many are always the same [count]
+ * @param most - how many are wanted; records are only ever added, so the first so many are always the same; all where it
+ *   is not given [count]
  * @returns the records in the order they were written
  * @definition ours: docs/decisions/0114-work-beside-the-page.md
  */
-export function recordsBeside(folder: string, programmeId: string, most: number): readonly ChangeRecord[] {
+export function recordsBeside(folder: string, programmeId: string, most = -1): readonly ChangeRecord[] {
   const connection = new Sqlite(join(folder, databaseFile), { readonly: true, fileMustExist: true });
   try {
     const rows = connection

@@ -5,8 +5,8 @@ import { type Database, openDatabase, type ProgrammeEntry } from '@eavewell/data
 import type { Checked, Problem } from '@eavewell/engine';
 import { makeFolder, type ProgrammeTables, rowsOfProgramme, writeFileWhole } from '@eavewell/formats';
 import { recordProblem } from '@eavewell/records';
+import { changesOfRows } from './imports/rowsCompared.ts';
 import { type Now, OpenProgramme } from './openProgramme.ts';
-import { changesOfRows } from './rowsCompared.ts';
 
 /** The file that says what this data folder is called among those that make records. */
 const deviceFile = 'device.txt';
@@ -115,7 +115,7 @@ export class Programmes {
   }
 
   /** A new place for files that pass through; who takes it takes it away. */
-  async passingFolder(kind: 'imports' | 'designs'): Promise<string> {
+  async passingFolder(kind: 'imports' | 'designs' | 'exports'): Promise<string> {
     const path = join(this.folder, passing, kind, random(8));
     await makeFolder(path);
     return path;

@@ -8,10 +8,11 @@ import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
 import { demoSites } from './http/routes.ts';
+import { Reviews } from './imports/reviews.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
-import { Reviews } from './reviews.ts';
+import { RunningTasks } from './runningTasks.ts';
 
 /** How a server is to be started. */
 export interface ServeAsked {
@@ -49,6 +50,9 @@ const computerClock: Now = {
 const threadFile = () =>
   new URL(import.meta.url.endsWith('.ts') ? '../dist/thread.js' : './thread.js', import.meta.url);
 
+/** Threads for imports and exports at a time. Ours. */
+const look_threads = 2;
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 /**
@@ -64,9 +68,12 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const opened = await Programmes.open(asked.folder, computerClock);
   if (!opened.ok) return opened;
   const programmes = opened.value;
-  const work = asked.work ?? threadWork(threadFile());
+  const work = asked.work ?? threadWork(threadFile(), look_threads);
+  // Designs have a thread of their own: one that takes minutes keeps no import waiting.
+  const designWork = asked.work ?? threadWork(threadFile(), 1);
   const close = async () => {
     await work.close();
+    await designWork.close();
     await programmes.close();
   };
   const made = await demoWhereEmpty(programmes, asked);
@@ -77,9 +84,15 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const keys = freshKeys();
   let port = asked.port;
   const { onFault, version } = asked;
-  const designs = new Designs(programmes, work, version);
+  const tasks = new RunningTasks(
+    programmes.derivedFolder('tasks'),
+    { others: work, design: designWork },
+    computerClock.at,
+  );
+  await tasks.open();
+  const designs = new Designs(programmes, tasks, version);
   designs.onDone = (done) => asked.onDesign?.(done);
-  const reviews = new Reviews(programmes, work);
+  const reviews = new Reviews(programmes, tasks);
   const overviews = new Overviews();
   const dataFolder = asked.folder;
   const app = await buildApp({
@@ -87,6 +100,7 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     designs,
     reviews,
     overviews,
+    tasks,
     keys,
     version,
     dataFolder,

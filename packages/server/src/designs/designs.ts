@@ -2,10 +2,11 @@ import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { recordName } from '@eavewell/records';
 import type { SiteReport, SiteShort } from '@eavewell/tables';
-import { Stopped, type Work } from '@eavewell/work';
+import { Stopped } from '@eavewell/work';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
 import type { Programmes } from '../programmes.ts';
+import type { RunningTasks } from '../runningTasks.ts';
 import {
   type DesignList,
   type DesignRest,
@@ -62,13 +63,13 @@ export class Designs {
   /** Called with what was carried over of a design that is done. */
   onDone: (done: DesignDone) => void = () => undefined;
   private readonly programmes: Programmes;
-  private readonly work: Work;
+  private readonly tasks: RunningTasks;
   private readonly programVersion: string;
   private readonly kept = new Map<string, Promise<Kept>>();
 
-  constructor(programmes: Programmes, work: Work, programVersion: string) {
+  constructor(programmes: Programmes, tasks: RunningTasks, programVersion: string) {
     this.programmes = programmes;
-    this.work = work;
+    this.tasks = tasks;
     this.programVersion = programVersion;
   }
 
@@ -194,9 +195,11 @@ export class Designs {
     const { version } = running;
     const folder = await this.programmes.passingFolder('designs');
     try {
-      const job = this.work.start<DesignDone>('design', await this.asked(programme, version, folder), {
-        onReport: (done_fraction, piece) => this.hear(kept, running, programmeId, done_fraction, piece as SiteShort[]),
-      });
+      const about = { kind: 'design', programmeId, name: null, importId: null } as const;
+      const asked = await this.asked(programme, version, folder);
+      const hear = (done_fraction: number, piece: unknown) =>
+        this.hear(kept, running, programmeId, done_fraction, piece as SiteShort[]);
+      const job = this.tasks.start<DesignDone>(about, 'design', asked, hear);
       running.cancel = job.cancel;
       if (running.isCancelled) job.cancel();
       const done = await job.result;

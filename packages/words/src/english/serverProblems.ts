@@ -20,6 +20,17 @@ const zipFaults: Readonly<Record<string, string>> = {
   'zip.unreadable': 'it is locked with a password, or packed in an unusual way',
 };
 
+/** What a file is that is no table, in short. */
+const fileKinds: Readonly<Record<string, string>> = {
+  photo: 'is a photograph',
+  film: 'is a film',
+  pdf: 'is a PDF',
+  packed: 'is packed in a way that is not read here',
+  map: 'is a map file',
+  webPage: 'is a web page',
+  other: 'is no table',
+};
+
 type Sentences = Readonly<Record<ServerProblemCode, (told: Told) => ProblemSentence>>;
 type ServerProblemCode = Extract<
   RecordProblemCode,
@@ -61,9 +72,19 @@ const imports = {
     ),
   'import.kind_unknown': (t) =>
     say(
-      `${t.text('value')} is neither a zip of a programme folder nor a CSV table; nothing was taken in.`,
-      'Save the table as CSV, or pack the folder as a zip.',
+      `${t.text('value')} ${fileKinds[t.text('found')] ?? 'is no table'}; nothing was taken in.`,
+      t.text('found') === 'map'
+        ? 'Positions come from it by the command eavewell positions.'
+        : 'Send a workbook (.xlsx), tables as CSV, or a zip of the folder.',
     ),
+  'import.too_many': (t) =>
+    say(`More than ${t.text('most')} files were sent at once; nothing was taken in.`, 'Send the folder as one zip.'),
+  'import.table_twice': (t) =>
+    say(
+      `${t.text('value')} was sent twice with different content: ${t.text('files')}. Nothing was taken in.`,
+      'Send the one that holds.',
+    ),
+  'import.nothing_to_undo': () => say('There is nothing to take back here.', 'Mend a cell first.'),
   'import.zip_unreadable': (t) =>
     say(
       `The zip ${t.text('value')} could not be read: ${zipFaults[t.text('reason')] ?? 'it does not hold together'}.`,
@@ -73,7 +94,7 @@ const imports = {
     say(`No table of a programme was found in ${t.text('value')}.`, 'Pack the folder that holds sites.csv.'),
   'import.table_unknown': (t) =>
     say(
-      `The name ${t.text('value')} does not say which table this is.`,
+      `The name ${t.text('value')} does not say which table this is${t.text('likely') === '' ? '' : `; by its headers it is likely ${t.text('likely')}`}.`,
       'Choose the table, and for readings the gauge.',
     ),
   'import.not_a_table': (t) =>
@@ -116,6 +137,7 @@ export const serverProblemSentences: Sentences = {
     ),
   'request.too_large': () =>
     say('More was sent than is taken at once; nothing was written.', 'Send it in smaller parts.'),
+  'request.called_off': () => say('This was called off; nothing was changed.', 'Ask for it again when you want it.'),
   'request.our_fault': () =>
     say(
       'Something went wrong in the program itself. Nothing that was entered is lost.',
