@@ -185,7 +185,7 @@ it('names what is wrong with a bad upload, and keeps nothing of it', async () =>
     expect(await versionOf(page, programme)).toBe(1);
     expect(
       (await readdir(folder)).filter(
-        (name) => !/^(eavewell|in-use)\.sqlite|^device\.txt$|^(passing|derived)$/.test(name),
+        (name) => !/^(eavewell|in-use)\.sqlite|^device\.txt$|^(passing|derived|exports)$/.test(name),
       ),
     ).toEqual([]);
   });

@@ -1,3 +1,11 @@
+export { databaseProblem, machineProblem } from './databaseFaults.ts';
+export { copyOfVersion } from './keptCopy.ts';
 export { migrate, migrations, newestVersion } from './migrations.ts';
-export { type Database, databaseFile, openDatabase, type ProgrammeEntry } from './openDatabase.ts';
-export { recordsBeside } from './recordsBeside.ts';
+export {
+  checkedRecordsBeside,
+  type Database,
+  openDatabase,
+  type ProgrammeEntry,
+  type ProgrammeWhole,
+} from './openDatabase.ts';
+export { databaseFile, deviceFile } from './openFile.ts';

@@ -13,6 +13,7 @@ const words = commandLine.serve;
 export interface ServeOptions {
   readonly data?: string;
   readonly port?: number;
+  readonly from?: string;
 }
 
 /** What is wrong with a data folder, in words, on the screen of the program. */
@@ -32,6 +33,8 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
     version,
     demoName: words.demoName,
     by: words.madeBy,
+    from: options.from ?? null,
+    onProblem: (problem) => tellProblems([problem], around),
     onFault: (error) => {
       around.stderr.write(`${commandLine.trouble.ourFault(error instanceof Error ? error.message : String(error))}\n`);
     },
@@ -42,6 +45,9 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   }
   const { address, programmes, close } = started.value;
   try {
+    tellProblems(started.problems, around);
+    if (options.from !== undefined)
+      await write(around.stdout, `${words.broughtIn(programmes, printable(options.from))}\n`);
     await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
     await around.untilStopped?.();
   } finally {

@@ -1,5 +1,6 @@
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { machineProblem } from '@eavewell/database';
 import { recordName } from '@eavewell/records';
 import type { SiteReport, SiteShort } from '@eavewell/tables';
 import { Stopped } from '@eavewell/work';
@@ -36,6 +37,9 @@ export interface DesignState {
 
 /** Told until the result is there: only then is it done. */
 const nearlyDone = 0.99;
+
+/** So long after the machine refused a design it is tried again where it is asked for [ms]. Ours. */
+const again_ms = 5000;
 
 interface Running {
   readonly version: number;
@@ -211,6 +215,8 @@ export class Designs {
     } catch (error) {
       if (error instanceof Stopped) return;
       kept.failedVersion = version;
+      // What the machine refused, a full disk say, is tried again after a while: it may be mended meanwhile.
+      if (machineProblem(error, '') !== null) setTimeout(() => tryAgain(kept, version), again_ms).unref();
       this.onFault(error);
     } finally {
       if (kept.running === running) kept.running = null;
@@ -242,6 +248,10 @@ export class Designs {
     running.done_fraction = Math.min(done_fraction, nearlyDone);
     this.onProgress(programmeId, running.version, running.done_fraction);
   }
+}
+
+function tryAgain(kept: Kept, version: number): void {
+  if (kept.failedVersion === version) kept.failedVersion = null;
 }
 
 const sitesOf = (list: DesignList | null): Map<string, SiteShort> =>

@@ -16,7 +16,7 @@ const formRoom_bytes = 1e6;
 /** The files of a request: those of a form one by one, or the body as one. */
 async function* filesOf(request: FastifyRequest, name: string | undefined): AsyncGenerator<ComingFile> {
   if (Number(request.headers['content-length'] ?? 0) > largestUpload_bytes + formRoom_bytes)
-    throw new Refused([recordProblem('request.too_large', {}, {})]);
+    throw new Refused([recordProblem('request.too_large', {}, { largest_MB: largestUpload_bytes / 1e6 })]);
   if (request.isMultipart()) {
     for await (const part of request.files()) yield { name: part.filename, bytes: part.file };
     return;

@@ -1,11 +1,12 @@
 import { createReadStream } from 'node:fs';
 import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Checked } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { Stopped } from '@eavewell/work';
 import { z } from 'zod';
 import type { ExportAsked } from '../exportTask.ts';
-import { Refused } from './problemReply.ts';
+import { orRefuse, Refused } from './problemReply.ts';
 import { type App, answering, asIs, type Behind, type Find, failing, one } from './routing.ts';
 import * as schemas from './schemas.ts';
 
@@ -21,14 +22,14 @@ export function taskRoutes(app: App, { tasks, programmes }: Behind, find: Find):
     const { programmeId } = entry;
     const asked: ExportAsked = { dataFolder: programmes.folder, programmeId, version, file };
     const about = { kind: 'export', programmeId, name: `${name}.zip`, importId: null } as const;
-    const job = tasks.start<number>(about, 'export', asked);
+    const job = tasks.start<Checked<number>>(about, 'export', asked);
     // A page that goes away wants nothing any more.
     reply.raw.on('close', () => {
       job.cancel();
       void rm(folder, { recursive: true, force: true });
     });
     try {
-      const size = await job.result;
+      const size = orRefuse(await job.result);
       reply.header('content-disposition', `attachment; filename="${name}.zip"`).header('content-length', size);
       return reply.type('application/zip').send(createReadStream(file));
     } catch (error) {

@@ -1,7 +1,6 @@
 import { createHash } from 'node:crypto';
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { recordsBeside } from '@eavewell/database';
 import type { Checked, Problem } from '@eavewell/engine';
 import {
   type CellPlace,
@@ -26,6 +25,7 @@ import {
 } from '@eavewell/records';
 import type { NotUsed } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
+import { recordsOf } from '../recordsOf.ts';
 import { type Accepted, type ColumnsFound, columnsFound, layColumns } from './matchedColumns.ts';
 import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
 import { changesOfFiles } from './rowsCompared.ts';
@@ -102,6 +102,8 @@ export const takenFile = 'taken.jsonl';
 /** How many changes of a table are told at once. Ours. */
 const mostRows = 500;
 
+const none = { ok: true, value: [], problems: [] } as const;
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 /** Facts whose readings are left out, but for a day of each gauge: they are many, and no other table is checked against them. */
@@ -129,11 +131,11 @@ async function lay(folder: string, files: ReadonlyMap<string, string | Uint8Arra
 }
 
 /** The records in an export, where they are this programme's, or it has none yet. */
-function historyOf(
+async function historyOf(
   asked: LookAsked,
   known: readonly ChangeRecord[],
   records: Unpacked['records'],
-): Checked<readonly ChangeRecord[]> {
+): Promise<Checked<readonly ChangeRecord[]>> {
   if (records === null || records.length === 0) return { ok: true, value: [], problems: [] };
   const texts = new Set(records.map(recordText));
   const shares = (ours: readonly ChangeRecord[]) => ours.some((record) => texts.has(recordText(record)));
@@ -143,9 +145,11 @@ function historyOf(
     const problem = recordProblem('import.records_of_another', { file }, { value: file });
     return { ok: true, value: [], problems: [problem] };
   }
-  for (const { programmeId, name } of asked.others)
-    if (shares(recordsBeside(asked.dataFolder, programmeId)))
+  for (const { programmeId, name } of asked.others) {
+    const other = await recordsOf({ ...asked, programmeId, version: -1 });
+    if (other.ok && shares(other.value))
       return refused(recordProblem('import.programme_there', { file }, { value: file, other: name }));
+  }
   return { ok: true, value: records, problems: [] };
 }
 
@@ -210,7 +214,10 @@ function counted(changes: readonly RowChange[]): readonly TableChanges[] {
  * @definition ours: docs/decisions/0105-imports.md, docs/decisions/0116-imports-of-several-files.md
  */
 export async function lookTask(asked: LookAsked, around: JobAround): Promise<Checked<Looked>> {
-  const known = asked.programmeId === null ? [] : recordsBeside(asked.dataFolder, asked.programmeId, asked.version);
+  const { programmeId } = asked;
+  const kept = programmeId === null ? none : await recordsOf({ ...asked, programmeId });
+  if (!kept.ok) return kept;
+  const known = kept.value;
   const facts = foldRecords(known);
   around.report(0.1);
   const gaugeIds = new Set([...facts.rowsAsEntered('gauges')].map(([key]) => key));
@@ -219,7 +226,7 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   const unpacked = await unpack(asked.sent, gaugeIds);
   if (!unpacked.ok) return unpacked;
   const { files, unplaced } = unpacked.value;
-  const history = historyOf(asked, known, unpacked.value.records);
+  const history = await historyOf(asked, known, unpacked.value.records);
   if (!history.ok) return history;
   around.report(0.25);
   const laid = join(asked.folder, 'programme');

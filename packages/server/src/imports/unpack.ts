@@ -61,7 +61,8 @@ function frontOf(names: readonly string[]): string {
 const pathOfTable = (table: string, gaugeId: string | null) =>
   table === 'rain' ? `rain/${gaugeId ?? ''}.csv` : `${table}.csv`;
 
-function readRecords(bytes: Uint8Array): Checked<readonly ChangeRecord[]> {
+/** The records in the file of an export, a line each. */
+export function readRecords(bytes: Uint8Array): Checked<readonly ChangeRecord[]> {
   const records: ChangeRecord[] = [];
   const lines = new TextDecoder().decode(bytes).split('\n');
   for (const [i, line] of lines.entries()) {
