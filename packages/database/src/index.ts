@@ -5,7 +5,9 @@ export {
   checkedRecordsBeside,
   type Database,
   openDatabase,
+  type ProgrammeChange,
   type ProgrammeEntry,
+  type ProgrammeListed,
   type ProgrammeWhole,
 } from './openDatabase.ts';
 export { databaseFile, deviceFile } from './openFile.ts';

@@ -39,7 +39,7 @@ const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as co
 
 /** A programme that is open: its records, folded once and kept up record by record. One change at a time is written. */
 export class OpenProgramme {
-  readonly entry: ProgrammeEntry;
+  entry: ProgrammeEntry;
   private readonly database: Database;
   private readonly device: string;
   private readonly now: Now;

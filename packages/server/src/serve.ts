@@ -8,7 +8,7 @@ import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
-import { demoSites } from './http/routes.ts';
+import { demoSites } from './http/programmeRoutes.ts';
 import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
 import type { Now } from './openProgramme.ts';

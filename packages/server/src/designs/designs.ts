@@ -13,6 +13,7 @@ import {
   type DesignRest,
   isWhole,
   LineReader,
+  readHead,
   readLines,
   readList,
   removeDesigns,
@@ -92,6 +93,13 @@ export class Designs {
       done_fraction: isPresent ? 1 : (kept.running?.done_fraction ?? 0),
       isFailed,
     };
+  }
+
+  /** How many sites and people the kept design of a programme has, where it is of all its records; it need not be open. */
+  async keptHead({ programmeId, version }: { readonly programmeId: string; readonly version: number }) {
+    const folder = this.programmes.derivedFolder(join('designs', programmeId));
+    const head = await readHead(folder, await programBuild());
+    return head?.version === version ? head.rest.programme : null;
   }
 
   /** The whole report of one site; null where it was not judged, or is not kept any more: then it is judged anew. */

@@ -131,6 +131,7 @@ function listen({ programmes, designs, tasks, onFault }: AppAsked, listeners: Li
     const found = await programmes.programme(programmeId);
     if (found.ok) listeners.tell({ kind: 'changed', programmeId, version: found.value.version });
   };
+  programmes.onList = () => listeners.tell({ kind: 'programmes' });
   designs.onProgress = (programmeId, version, done_fraction) =>
     listeners.tell({ kind: 'design', programmeId, version, done_fraction });
   designs.onFault = onFault;

@@ -5,7 +5,8 @@ import type { Task } from '../runningTasks.ts';
 export type Told =
   | { readonly kind: 'changed'; readonly programmeId: string; readonly version: number }
   | { readonly kind: 'design'; readonly programmeId: string; readonly version: number; readonly done_fraction: number }
-  | { readonly kind: 'task'; readonly task: Task };
+  | { readonly kind: 'task'; readonly task: Task }
+  | { readonly kind: 'programmes' };
 
 /** A sign of life, so that a page knows when the program has ended [ms]. Ours. */
 const alive_ms = 20_000;

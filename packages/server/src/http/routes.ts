@@ -1,16 +1,13 @@
 import { Readable } from 'node:stream';
-import { demoProgramme } from '@eavewell/demo';
 import { recordProblem } from '@eavewell/records';
 import type { FastifyInstance } from 'fastify';
 import * as answers from './answers.ts';
 import { importRoutes } from './importRoutes.ts';
 import { orRefuse, Refused } from './problemReply.ts';
-import { type App, answering, asIs, type Behind, changed, type Find, failing, one, typed } from './routing.ts';
+import { programmeRoutes } from './programmeRoutes.ts';
+import { type App, answering, asIs, type Behind, changed, type Find, one, typed } from './routing.ts';
 import * as schemas from './schemas.ts';
 import { taskRoutes } from './taskRoutes.ts';
-
-/** Sites of a demo programme. */
-export const demoSites = 60;
 
 /** All that can be asked of the server. */
 export function addRoutes(plain: FastifyInstance, behind: Behind): void {
@@ -25,35 +22,6 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   taskRoutes(app, behind, find);
   const events = { summary: 'Tells what changes, as it happens (server-sent events).' };
   app.get('/api/events', { schema: events }, (_, reply) => behind.listeners.add(reply));
-}
-
-function programmeRoutes(app: App, { programmes, designs }: Behind, find: Find): void {
-  app.get(
-    '/api/programmes',
-    { schema: answering('The programmes of this data folder.', schemas.programmes) },
-    async () => ({ programmes: (await programmes.list()).map((entry) => ({ ...entry })) }),
-  );
-  app.post(
-    '/api/programmes',
-    {
-      schema: {
-        summary: 'Makes a programme: empty, or invented to try things on.',
-        body: schemas.newProgramme,
-        response: { 201: schemas.programmeEntry, ...failing },
-      },
-    },
-    async (request, reply) => {
-      const { name, from, by } = request.body;
-      const tables = from === 'demo' ? demoProgramme({ sites: demoSites }) : null;
-      const made = orRefuse(await programmes.make(name, by, tables, from === 'demo' ? 'demo' : null));
-      return reply.code(201).send({ ...made.entry });
-    },
-  );
-  const state = answering('Where a programme stands.', schemas.programmeState);
-  app.get(one, { schema: { ...state, params: schemas.programmeId } }, async (request) => {
-    const programme = await find(request);
-    return answers.stateAnswer(programme, await designs.state(programme));
-  });
 }
 
 function factRoutes(app: App, { designs }: Behind, find: Find): void {

@@ -35,10 +35,25 @@ export const importAsked = importOf.extend({ importId: z.string().regex(/^[0-9a-
 export const programmeEntry = z
   .strictObject({ programmeId: z.string(), name: z.string(), madeAt: z.string() })
   .meta({ id: 'programme' });
-export const programmes = z.strictObject({ programmes: z.array(programmeEntry) });
+export const programmeListed = programmeEntry
+  .extend({
+    isSetAside: z.boolean().describe('Put away, kept whole; it can be brought back.'),
+    version,
+    sites: z.int().nullable().describe('Null where it is set aside and was not opened, or cannot be read.'),
+    people: z.int().nullable().describe('Of the sites whose people are known.'),
+    lastChange: z.strictObject({ at: z.string(), by: z.string() }).nullable(),
+    size_bytes: z.int().describe('What its history takes.'),
+  })
+  .meta({ id: 'programmeListed' });
+export const programmes = z.strictObject({ programmes: z.array(programmeListed) });
+export const programmeChanged = z.strictObject({
+  by,
+  name: z.string().trim().min(1).max(200).optional(),
+  isSetAside: z.boolean().optional(),
+});
 export const newProgramme = z.strictObject({
   name: z.string().trim().min(1).max(200),
-  from: z.enum(['empty', 'demo']).default('empty'),
+  from: z.enum(['empty', 'demo']).default('empty').describe('To make one of files, send them to /api/imports.'),
   by,
 });
 
