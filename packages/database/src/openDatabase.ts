@@ -51,7 +51,12 @@ export interface Database {
    * @problem record.name_taken - another record has that name; none is written
    * @problem database.programme_unknown - there is no such programme
    */
-  append(programmeId: string, records: readonly ChangeRecord[]): Promise<Checked<{ readonly written: number }>>;
+  append(
+    programmeId: string,
+    records: readonly ChangeRecord[],
+    /** Their texts, where they are written already. */
+    texts?: readonly string[],
+  ): Promise<Checked<{ readonly written: number }>>;
   /** @problem record.unreadable - what stands there is no record: the file was changed by another hand */
   records(programmeId: string): Promise<Checked<readonly ChangeRecord[]>>;
   /** The programmes, with what is known of them without reading their records. */
@@ -133,7 +138,11 @@ class SqliteDatabase implements Database {
     });
   }
 
-  async append(programmeId: string, records: readonly ChangeRecord[]): Promise<Checked<{ readonly written: number }>> {
+  async append(
+    programmeId: string,
+    records: readonly ChangeRecord[],
+    texts: readonly string[] = records.map(recordText),
+  ): Promise<Checked<{ readonly written: number }>> {
     if (!this.knows(programmeId)) return this.unknown(programmeId);
     const there = this.connection
       .prepare<[string, string, number], string>(
@@ -141,8 +150,8 @@ class SqliteDatabase implements Database {
       )
       .pluck();
     const fresh = new Map<string, readonly [record: ChangeRecord, text: string]>();
-    for (const record of records) {
-      const text = recordText(record);
+    for (const [i, record] of records.entries()) {
+      const text = texts[i]!;
       const name = recordName(record);
       const kept = fresh.get(name)?.[1] ?? there.get(programmeId, record.device, record.number);
       if (kept !== undefined && kept !== text) {

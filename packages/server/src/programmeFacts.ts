@@ -1,8 +1,7 @@
 import type { ProgrammeListed } from '@eavewell/database';
-import { folderTables, readCell } from '@eavewell/tables';
 import type { Designs } from './designs/designs.ts';
-import type { OpenProgramme } from './openProgramme.ts';
 import type { Programmes } from './programmes.ts';
+import { sitesAndPeople } from './readKept.ts';
 
 /** What a list tells of a programme beside its name; null where it is not known. */
 export interface ProgrammeFacts {
@@ -11,16 +10,6 @@ export interface ProgrammeFacts {
 }
 
 const unknown = { sites: null, people: null };
-
-function inRows({ facts }: OpenProgramme): ProgrammeFacts {
-  let [sites, people] = [0, 0];
-  for (const [key, cells] of facts.rowsAsEntered('sites')) {
-    if (key !== cells['siteId']) continue;
-    sites++;
-    people += readCell(folderTables.sites.columns.people, cells['people'] ?? '', { decimalComma: false }).value ?? 0;
-  }
-  return { sites, people };
-}
 
 /**
  * How many sites has a programme, and for how many people? As its kept design says, where that is of its present facts; else as its
@@ -42,5 +31,5 @@ export async function programmeFacts(
   const open = await programmes.openOne(entry.programmeId);
   if (open === null && entry.isSetAside) return unknown;
   const found = await programmes.programme(entry.programmeId);
-  return found.ok ? inRows(found.value) : unknown;
+  return found.ok ? sitesAndPeople(found.value.facts) : unknown;
 }

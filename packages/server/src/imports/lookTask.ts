@@ -16,6 +16,7 @@ import {
 import {
   type Absent,
   type ChangeRecord,
+  changesText,
   type Facts,
   foldRecords,
   type RowChange,
@@ -265,7 +266,8 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
     ...(compared.ok ? [] : compared.problems),
     ...found,
   ];
-  const text = `[${changes.map((change) => JSON.stringify(change)).join(',')}]`;
+  const text = changesText(changes);
+  if (text === null) return refused(recordProblem('change.unsound', {}, {}));
   await writeFile(join(asked.folder, changesFile), text);
   await writeFile(join(asked.folder, takenFile), history.value.map((record) => `${recordText(record)}\n`).join(''));
   const names = new Set(known.map(recordName));

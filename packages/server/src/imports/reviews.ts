@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Checked, Problem } from '@eavewell/engine';
-import { type Absent, type ChangeRecord, type RowChange, recordProblem } from '@eavewell/records';
+import { type Absent, type ChangeRecord, recordProblem } from '@eavewell/records';
 import { type Job, Stopped } from '@eavewell/work';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
 import type { Programmes } from '../programmes.ts';
@@ -273,18 +273,15 @@ export class Reviews {
 
   private async write(waiting: Waiting, target: OpenProgramme, by: string): Promise<Changed> {
     const looked = waiting.looked!;
-    const changes = JSON.parse(await readFile(join(waiting.folder, changesFile), 'utf8')) as readonly RowChange[];
+    const changes = await readFile(join(waiting.folder, changesFile), 'utf8');
     const name = waiting.decided.sent[0]?.name ?? null;
     if (looked.hasRecords) {
       const lines = (await readFile(join(waiting.folder, takenFile), 'utf8')).split('\n').slice(0, -1);
       const taken = await target.take(lines.map((line) => JSON.parse(line) as ChangeRecord));
       if (!taken.ok) return taken;
     }
-    const { version } = target;
-    return target.changeBy({ by, source: { kind: 'import', name } }, () => {
-      if (target.version === version) return { ok: true, value: changes, problems: [] };
-      return refused(recordProblem('import.changed_since', {}, { value: name ?? '' }));
-    });
+    const version = looked.hasRecords || waiting.programme === null ? target.version : looked.version;
+    return target.changeByText({ by, source: { kind: 'import', name } }, changes, version);
   }
 
   private async find(programme: OpenProgramme | null, importId: string): Promise<Checked<Waiting>> {

@@ -2,7 +2,8 @@ import { many } from './counted.ts';
 import { numbers } from './numbers.ts';
 
 /** A path as it is typed: in quotes where it has spaces or other letters that a terminal takes otherwise. */
-export const typed = (path: string): string => (/^[\w./\\:~+-]+$/.test(path) ? path : `"${path}"`);
+export const typed = (path: string): string =>
+  /^[\w./\\:~+-]+$/.test(path) || path.startsWith('--data ') ? path : `"${path}"`;
 
 /** A column a header may stand for, and the units or orders one of which must be said with it. */
 export interface Choice {
@@ -19,6 +20,9 @@ const setting = (file: string, header: string, { column, hows }: Choice): string
 
 /** What the command says that matches headers to columns. */
 export const columns = {
+  /** How a programme of a data folder is typed in place of a folder. */
+  dataTyped: (data: string, programme: string | null) =>
+    `--data ${typed(data)}${programme === null ? '' : ` --programme ${typed(programme)}`}`,
   nothingWritten: 'Nothing was written.',
   kept: 'Kept',
   saved: (file: string) => `${file}: matched before`,

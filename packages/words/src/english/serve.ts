@@ -6,7 +6,8 @@ export const serve = {
     from: 'start a new data folder from an export: a .zip, or the folder "exports" of a data folder',
     port: 'the port to listen on (default: any that is free)',
     programme: 'with --data: the id of the programme, where there are several',
-    checkData: 'check a programme of a data folder instead of a folder of tables',
+    fromData: 'a programme of this data folder instead of a folder of tables',
+    programmes: 'List the programmes of a data folder: their ids, names and what they hold.',
     examples: `
 Examples:
   $ eavewell serve                    your own data folder; the first time with
@@ -32,6 +33,14 @@ at each start. Ctrl+C ends the program; nothing that was entered is lost.`,
       ? 'There is no programme in this data folder yet: eavewell serve makes one.'
       : `Name the programme with --programme: ${ids.join(', ')}.`,
   folderOrData: 'Name either a folder of tables or --data DIR.',
+  notWithData: (option: string) =>
+    `${option} writes into a folder of tables and cannot be used with --data. Export the programme and use it there, or send the file to the program. Nothing was written.`,
+  argumentMissing: (name: string) => `error: missing required argument '${name}'`,
+  programmes: {
+    none: 'There is no programme in this data folder yet: eavewell serve makes one.',
+    setAside: (name: string) => `${name} (set aside)`,
+    columns: ['id', 'name', 'sites', 'people', 'changes', 'last change'],
+  },
   page: {
     title: 'Eavewell',
     runs: 'The program runs on this computer. Only this browser was let in.',
