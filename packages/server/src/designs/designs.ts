@@ -3,15 +3,17 @@ import { join } from 'node:path';
 import { machineProblem } from '@eavewell/database';
 import { recordName } from '@eavewell/records';
 import type { SiteReport, SiteShort } from '@eavewell/tables';
-import { Stopped, type Work } from '@eavewell/work';
+import { Stopped } from '@eavewell/work';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
 import type { Programmes } from '../programmes.ts';
+import type { RunningTasks } from '../runningTasks.ts';
 import {
   type DesignList,
   type DesignRest,
   isWhole,
   LineReader,
+  readHead,
   readLines,
   readList,
   removeDesigns,
@@ -69,13 +71,13 @@ export class Designs {
   /** Called with what was carried over of a design that is done. */
   onDone: (done: DesignDone) => void = () => undefined;
   private readonly programmes: Programmes;
-  private readonly work: Work;
+  private readonly tasks: RunningTasks;
   private readonly programVersion: string;
   private readonly kept = new Map<string, Promise<Kept>>();
 
-  constructor(programmes: Programmes, work: Work, programVersion: string) {
+  constructor(programmes: Programmes, tasks: RunningTasks, programVersion: string) {
     this.programmes = programmes;
-    this.work = work;
+    this.tasks = tasks;
     this.programVersion = programVersion;
   }
 
@@ -97,6 +99,13 @@ export class Designs {
       isFailed,
       isCalledOff,
     };
+  }
+
+  /** How many sites and people the kept design of a programme has, where it is of all its records; it need not be open. */
+  async keptHead({ programmeId, version }: { readonly programmeId: string; readonly version: number }) {
+    const folder = this.programmes.derivedFolder(join('designs', programmeId));
+    const head = await readHead(folder, await programBuild());
+    return head?.version === version ? head.rest.programme : null;
   }
 
   /** The whole report of one site; null where it was not judged, or is not kept any more: then it is judged anew. */
@@ -159,10 +168,6 @@ export class Designs {
     }
   }
 
-  private tryAgain(kept: Kept, version: number): void {
-    if (kept.failedVersion === version) kept.failedVersion = null;
-  }
-
   private folderOf({ entry }: OpenProgramme): string {
     return this.programmes.derivedFolder(join('designs', entry.programmeId));
   }
@@ -221,9 +226,11 @@ export class Designs {
     const { version } = running;
     const folder = await this.programmes.passingFolder('designs');
     try {
-      const job = this.work.start<DesignDone>('design', await this.asked(programme, version, folder), {
-        onReport: (done_fraction, piece) => this.hear(kept, running, programmeId, done_fraction, piece as SiteShort[]),
-      });
+      const about = { kind: 'design', programmeId, name: null, importId: null } as const;
+      const asked = await this.asked(programme, version, folder);
+      const hear = (done_fraction: number, piece: unknown) =>
+        this.hear(kept, running, programmeId, done_fraction, piece as SiteShort[]);
+      const job = this.tasks.start<DesignDone>(about, 'design', asked, hear);
       running.cancel = job.cancel;
       if (running.isCancelled) job.cancel();
       const done = await job.result;
@@ -236,7 +243,7 @@ export class Designs {
       if (error instanceof Stopped) return;
       kept.failedVersion = version;
       // What the machine refused, a full disk say, is tried again after a while: it may be mended meanwhile.
-      if (machineProblem(error, '') !== null) setTimeout(() => this.tryAgain(kept, version), again_ms).unref();
+      if (machineProblem(error, '') !== null) setTimeout(() => tryAgain(kept, version), again_ms).unref();
       this.onFault(error);
     } finally {
       if (kept.running === running) kept.running = null;
@@ -268,6 +275,10 @@ export class Designs {
     running.done_fraction = Math.min(done_fraction, nearlyDone);
     this.onProgress(programmeId, running.version, running.done_fraction);
   }
+}
+
+function tryAgain(kept: Kept, version: number): void {
+  if (kept.failedVersion === version) kept.failedVersion = null;
 }
 
 const sitesOf = (list: DesignList | null): Map<string, SiteShort> =>
