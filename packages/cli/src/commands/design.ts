@@ -40,6 +40,7 @@ import { JsonReport } from '../report/jsonReport.ts';
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
+import type { FolderFound, FromData } from './folderOrData.ts';
 import { nearestIds } from './nearestIds.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
@@ -47,7 +48,7 @@ import { type ScenarioOptions, scenarioAsked } from './scenarioAsked.ts';
 
 const { check, design, headings, progress: progressWords, trouble } = english.commandLine;
 
-export interface DesignOptions extends ScenarioOptions {
+export interface DesignOptions extends ScenarioOptions, FromData {
   readonly site?: string;
   readonly out?: string;
   readonly json?: boolean;
@@ -66,7 +67,11 @@ interface Outputs {
 }
 
 /** Gives every site its verdict, on the screen, as JSON, as files. */
-export async function designCommand(folder: string, options: DesignOptions, context: Context): Promise<ExitCode> {
+export async function designCommand(
+  { path: folder, shown }: FolderFound,
+  options: DesignOptions,
+  context: Context,
+): Promise<ExitCode> {
   if (options.series && !options.json && options.out === undefined) throw new WrongUse(trouble.seriesAlone);
   const pricesOn = options.pricesOn === undefined ? null : readIsoDay(options.pricesOn);
   if (options.pricesOn !== undefined && pricesOn === null) throw new WrongUse(trouble.pricesOnForm);
@@ -99,7 +104,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
     const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
     if (!options.json) {
       const paths = [...outputs.files.map((file) => file.path), ...written, ...judged.paths];
-      await write(context.around.stdout, printed(folder, facts, ready, scenario, judged, problems, paths, context));
+      await write(context.around.stdout, printed(shown, facts, ready, scenario, judged, problems, paths, context));
     }
     // With one site asked for, only what bears on it counts.
     const counted = judged.one?.problems ?? problems;

@@ -92,6 +92,20 @@ export function isWhole(folder: string, { sites }: DesignList): Promise<boolean>
   });
 }
 
+/** What the last whole design says beside its sites; null where there is none that can be read. */
+export async function readHead(folder: string, build: string): Promise<Omit<DesignList, 'sites'> | null> {
+  try {
+    const file = await open(join(folder, listFile), 'r');
+    for await (const line of file.readLines()) {
+      const head = JSON.parse(line) as Omit<DesignList, 'sites'>;
+      return head.build === build ? head : null;
+    }
+    return null;
+  } catch {
+    return null;
+  }
+}
+
 /** The last whole design, where this program's build wrote it; null where there is none that can be read. */
 export async function readList(folder: string, build: string): Promise<DesignList | null> {
   try {

@@ -1,5 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { recordsBeside } from '@eavewell/database';
 import { designSites, readyProgramme, remediesOf, remediesTogether, type SmallestRemedy } from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
@@ -15,15 +14,12 @@ import {
 } from '@eavewell/report';
 import { designSchemaVersion, type SiteShort } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
+import { type KeptAt, recordsOf } from '../recordsOf.ts';
 import { type DesignRest, DesignWriter } from './designFiles.ts';
 import { siteHasher } from './siteHash.ts';
 
 /** What a design is asked of. */
-export interface DesignAsked {
-  readonly dataFolder: string;
-  readonly programmeId: string;
-  /** The version of the facts: how many records count. */
-  readonly version: number;
+export interface DesignAsked extends KeptAt {
   /** A folder that is not there yet, to write the tables into; who asks takes it away. */
   readonly folder: string;
   /** Where designs of the programme are kept. */
@@ -43,7 +39,7 @@ const [told_ms, saved_ms] = [250, 5000] as const;
 
 /** Gives every site its verdict: what the command `design` reports. A site whose facts are as they were is not judged again. */
 export async function designTask(asked: DesignAsked, around: JobAround): Promise<DesignDone> {
-  const found = await recordsBeside(asked.dataFolder, asked.programmeId, asked.version);
+  const found = await recordsOf(asked);
   if (!found.ok) throw new Error(found.problems.map(({ code }) => code).join(', '));
   const records = found.value;
   const facts = foldRecords(records);
@@ -52,8 +48,7 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
   const writer = await DesignWriter.open(asked.kept, asked.build);
   try {
     const { rest, carried } = await judge(read, writer, asked, around);
-    // The facts end with the last record of their order, whatever the order in which they came.
-    const last = [...records].sort((a, b) => a.clock - b.clock || (a.device < b.device ? -1 : 1)).at(-1);
+    const last = records.at(-1);
     const siteIds = read.facts.sites.map(({ siteId }) => siteId);
     if (!around.stopped()) {
       const lastRecord = last === undefined ? null : recordName(last);

@@ -3,17 +3,19 @@ import { problemReport } from '@eavewell/report';
 import { folderTableNames, folderTables, type SiteReport } from '@eavewell/tables';
 import type { z } from 'zod';
 import type { DesignState } from '../designs/designs.ts';
+import type { Looked } from '../imports/lookTask.ts';
+import type { Review } from '../imports/reviews.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
-import type { Review } from '../reviews.ts';
 import type * as schemas from './schemas.ts';
 
-/** How many rows of a table, and changes of a record, are told at once. Ours. */
-const [mostRows, mostChanges] = [500, 200] as const;
+/** How many changes of a record are told at once. Ours. */
+const mostChanges = 200;
 
-const progressOf = ({ version, done_fraction, isFailed }: DesignState) => ({
+const progressOf = ({ version, done_fraction, isFailed, isCalledOff }: DesignState) => ({
   designVersion: version,
   done_fraction,
   isFailed,
+  isCalledOff,
 });
 
 export function stateAnswer(programme: OpenProgramme, design: DesignState): z.infer<typeof schemas.programmeState> {
@@ -110,19 +112,24 @@ export function conflictsAnswer({ version, facts }: OpenProgramme): z.infer<type
   return { version, conflicts: facts.conflicts().map((one) => ({ ...one })) };
 }
 
+const notLooked = {
+  ...{ programmeName: null, files: [], problems: [], elsewhere: [], notUsed: [], rowsShown: [], unplaced: [] },
+  ...{ columns: { headers: [], sheets: [] }, changes: [], freshRecords: 0, mayBeAccepted: false },
+};
+
 export function reviewAnswer(review: Review): z.infer<typeof schemas.review> {
-  const tables = [...new Set(review.changes.map(({ table }) => table))];
-  const changes = tables.map((table) => {
-    const own = review.changes.filter((change) => change.table === table);
-    const count = (kind: string) => own.filter((change) => change.kind === kind).length;
-    const rows = own.slice(0, mostRows) as z.infer<typeof schemas.changesAsked>['changes'];
-    return { table, added: count('added'), edited: count('edited'), removed: count('removed'), rows };
-  });
-  const { importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords } = review;
-  return {
-    ...{ importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords, changes },
-    files: review.files.map((one) => ({ ...one })),
-    problems: review.problems.map(problemReport),
-    notUsed: review.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
+  const { importId, programmeId, sent, absent, done_fraction, mends, undone } = review;
+  const looked: Omit<Looked, 'version' | 'changesName' | 'hasRecords'> = review.looked ?? notLooked;
+  const isReading = done_fraction < 1;
+  const answer = {
+    ...{ importId, programmeId, programmeName: looked.programmeName, file: sent[0] ?? '', sent, absent, isReading },
+    ...{ done_fraction, mayBeAccepted: looked.mayBeAccepted && !isReading },
+    files: looked.files,
+    problems: looked.problems.map(problemReport),
+    elsewhere: looked.elsewhere.map(problemReport),
+    notUsed: looked.notUsed.map((one) => ({ ...one, column: one.column ?? null })),
+    ...{ rowsShown: looked.rowsShown, unplaced: looked.unplaced, ...looked.columns, mends, undone },
+    ...{ freshRecords: looked.freshRecords, changes: looked.changes },
   };
+  return answer as unknown as z.infer<typeof schemas.review>;
 }
