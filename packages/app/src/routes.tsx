@@ -20,7 +20,8 @@ const start = createRoute({
   getParentRoute: () => root,
   path: '/',
   beforeLoad: async ({ context }) => {
-    const { programmes } = await context.client.ensureQueryData(queries.programmes());
+    const { programmes: all } = await context.client.ensureQueryData(queries.programmes());
+    const programmes = all.filter(({ isSetAside }) => !isSetAside);
     const last = programmes.find(({ programmeId }) => programmeId === kept('programme'));
     const only = last ?? (programmes.length === 1 ? programmes[0] : undefined);
     if (only === undefined) throw redirect({ to: '/programmes' });
@@ -42,11 +43,11 @@ const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites'
 const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
 
 const importAsked = ({ importId }: Record<string, unknown>): { importId?: string } =>
-  typeof importId === 'string' ? { importId } : {};
+  typeof importId === 'string' || typeof importId === 'number' ? { importId: String(importId) } : {};
 
 const takeInNew = createRoute({
   getParentRoute: () => root,
-  path: '/take-in',
+  path: '/programmes/take-in',
   component: TakeInNew,
   validateSearch: importAsked,
 });

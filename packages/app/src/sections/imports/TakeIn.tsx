@@ -2,6 +2,7 @@ import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { Head } from '../../sheet/Head.tsx';
+import { Main } from '../../sheet/Main.tsx';
 import { ShownMenu } from '../../sheet/ProgrammeMenu.tsx';
 import { reviewQuery } from './importsApi.ts';
 import { NotDoneWords } from './NotDoneWords.tsx';
@@ -25,17 +26,18 @@ export function TakeIn() {
 
 /** Makes a programme of files. */
 export function TakeInNew() {
-  const { importId } = useSearch({ from: '/take-in' });
+  const { importId } = useSearch({ from: '/programmes/take-in' });
   const navigate = useNavigate();
-  const open = (id: string | null) => void navigate({ to: '/take-in', search: id === null ? {} : { importId: id } });
+  const open = (id: string | null) =>
+    void navigate({ to: '/programmes/take-in', search: id === null ? {} : { importId: id } });
   return (
     <>
       <Head>
         <ShownMenu />
       </Head>
-      <main id="sheet" className="sheet" tabIndex={-1}>
+      <Main>
         <Files programmeId={null} importId={importId ?? null} onOpen={open} />
-      </main>
+      </Main>
     </>
   );
 }

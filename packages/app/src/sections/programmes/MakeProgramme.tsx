@@ -27,7 +27,7 @@ export function MakeProgramme() {
     if (isWanting || make.isPending) return;
     sayWho(who);
     if (isOfFiles) {
-      void navigate({ to: '/take-in', search: {} });
+      void navigate({ to: '/programmes/take-in', search: {} });
       return;
     }
     make.mutate({ name: name.trim(), by: who.trim(), from: from === 'demo' ? 'demo' : 'empty' });

@@ -2,6 +2,7 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { Head } from '../../sheet/Head.tsx';
+import { Main } from '../../sheet/Main.tsx';
 import { ShownMenu } from '../../sheet/ProgrammeMenu.tsx';
 import { MakeProgramme } from './MakeProgramme.tsx';
 import { OneProgramme } from './OneProgramme.tsx';
@@ -18,7 +19,7 @@ export function Programmes() {
       <Head>
         <ShownMenu />
       </Head>
-      <main id="sheet" className="sheet" tabIndex={-1}>
+      <Main>
         <h1>{say('programmes.title', { count: open.length })}</h1>
         <ul className="programmes">
           {open.map((programme) => (
@@ -36,7 +37,7 @@ export function Programmes() {
             </ul>
           </>
         )}
-      </main>
+      </Main>
     </>
   );
 }
