@@ -17,6 +17,7 @@ import {
 } from '@eavewell/formats';
 import { gaugeReport, peopleOf, problemReport, programmeRemediesReport, siteReport } from '@eavewell/report';
 import { type DesignReport, designSchemaVersion, type SiteReport } from '@eavewell/tables';
+import { english } from '@eavewell/words';
 import type { JobAround } from '@eavewell/work';
 
 /** What a folder is asked for. */
@@ -69,7 +70,7 @@ export async function designTask({ rows, folder, version }: DesignAsked, around:
   const smallest: SmallestRemedy[] = [];
   for (const design of designSites(facts.sites, ready)) {
     const remedies = remediesOf(facts.sites[sites.length]!, ready, design);
-    sites.push(siteReport(design, remedies));
+    sites.push(siteReport(design, remedies, english));
     const { siteId, people } = design;
     if (remedies) {
       smallest.push({ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended });
@@ -85,10 +86,10 @@ export async function designTask({ rows, folder, version }: DesignAsked, around:
     schema: designSchemaVersion,
     programme: { name: facts.settings.programme, sites: facts.sites.length, people, sitesWithoutPeople: unknown },
     settings: { ...facts.settings },
-    gauges: [...ready.gauges.values()].map(gaugeReport),
+    gauges: [...ready.gauges.values()].map((gauge) => gaugeReport(gauge, english)),
     sites,
     remedies: programmeRemediesReport(remediesTogether(smallest), ready.market.day),
-    problems: read.problems.map(problemReport),
+    problems: read.problems.map((problem) => problemReport(problem, english)),
     notUsed: read.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
   };
 }

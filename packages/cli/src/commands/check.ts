@@ -1,9 +1,9 @@
 import { type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
+import { spoken } from '../language.ts';
 import { gaugeLines } from '../print/gaugeLines.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
@@ -12,7 +12,7 @@ import type { Context } from './context.ts';
 import { type FromData, readFolderOrData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
 
-const { check, design, headings } = english.commandLine;
+const { check, design, headings } = spoken.commandLine;
 
 export interface CheckOptions extends FromData {
   readonly out?: string;

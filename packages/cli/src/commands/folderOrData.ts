@@ -3,13 +3,13 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { ProgrammeRead } from '@eavewell/formats';
 import { readKept } from '@eavewell/server';
-import { english } from '@eavewell/words';
 import { WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import type { Context } from './context.ts';
 import { readFolder } from './readFolder.ts';
 import { tellProblems } from './serve.ts';
 
-const { serve } = english.commandLine;
+const { serve } = spoken.commandLine;
 
 /** Where a command finds its programme: a folder of tables, or a data folder. */
 export interface FromData {

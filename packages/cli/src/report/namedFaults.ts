@@ -1,5 +1,6 @@
 import type { Place, Problem, SiteDesign } from '@eavewell/engine';
 import { problemSentence } from '@eavewell/words';
+import { spoken } from '../language.ts';
 
 /**
  * Says which fault keeps a site from a verdict, in the words of the fault itself.
@@ -17,7 +18,7 @@ export function faultNamer(problems: readonly Problem[]): (design: SiteDesign) =
   const named = (problem: Problem): Problem => {
     const fault = problem.code === 'site.facts_in_doubt' ? blockers.get(keyOf(problem.place)) : undefined;
     if (!fault) return problem;
-    const { what, todo } = problemSentence(fault);
+    const { what, todo } = problemSentence(fault, spoken);
     return { ...problem, facts: { ...problem.facts, fault: what, todo } };
   };
   return (design) => ({ ...design, problems: design.problems.map(named) });

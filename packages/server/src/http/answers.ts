@@ -1,6 +1,7 @@
 import { type ChangeRecord, recordName } from '@eavewell/records';
-import { problemReport } from '@eavewell/report';
-import { folderTableNames, folderTables } from '@eavewell/tables';
+import { designReportIn, findingIn, problemReport, remedyIn } from '@eavewell/report';
+import { type DesignReport, folderTableNames, folderTables, type SiteReport } from '@eavewell/tables';
+import { english, type Language } from '@eavewell/words';
 import type { z } from 'zod';
 import type { DesignState } from '../designs.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
@@ -9,6 +10,9 @@ import type * as schemas from './schemas.ts';
 
 /** How many rows of a table, and changes of a record, are told at once. Ours. */
 const [mostRows, mostChanges] = [500, 200] as const;
+
+/** In how many languages and regions a report is kept beside English. Ours. */
+const mostLanguages = 4;
 
 const progressOf = ({ version, done_fraction, isFailed }: DesignState) => ({
   designVersion: version,
@@ -26,18 +30,22 @@ export function rowsAnswer({ version, facts }: OpenProgramme, table: string): z.
   return { version, rows: [...facts.rowsAsEntered(table)].map(([key, cells]) => ({ key, cells })) };
 }
 
-export function sitesAnswer(programme: OpenProgramme, state: DesignState): z.infer<typeof schemas.siteList> {
+function siteInShort(site: SiteReport, language: Language) {
+  const { verdict, stations, people } = site;
+  return { verdict, stations, people, finding: findingIn(site, language), remedy: remedyIn(site, language) };
+}
+
+export function sitesAnswer(
+  programme: OpenProgramme,
+  state: DesignState,
+  language: Language,
+): z.infer<typeof schemas.siteList> {
   const { version, facts } = programme;
   const reports = new Map((state.report?.sites ?? []).map((site) => [site.siteId, site]));
   const sites = [...facts.rowsAsEntered('sites')].map(([key, cells]) => {
     // A second row of one id is not used, so it has no verdict of its own.
     const found = key === cells['siteId'] ? reports.get(key) : undefined;
-    const { verdict, stations, finding, people, remedies } = found ?? {};
-    const remedy = remedies?.ranked[0]?.about ?? null;
-    const design = found
-      ? { verdict: verdict!, stations: stations!, finding: finding!, people: people!, remedy }
-      : null;
-    return { key, cells, design: design && { ...design, people: found!.people } };
+    return { key, cells, design: found ? siteInShort(found, language) : null };
   });
   return { version, ...progressOf(state), sites };
 }
@@ -47,6 +55,7 @@ export function siteAnswer(
   programme: OpenProgramme,
   siteId: string,
   state: DesignState,
+  language: Language,
 ): z.infer<typeof schemas.siteInFull> | null {
   const { version, facts } = programme;
   const rows = folderTableNames
@@ -57,21 +66,44 @@ export function siteAnswer(
       ),
     );
   if (!rows.some(({ table }) => table === 'sites')) return null;
-  const design = state.report?.sites.find((one) => one.siteId === siteId) ?? null;
-  const problems = (state.report?.problems ?? []).filter(({ place }) => place.siteId === siteId);
+  const report = state.report && reportIn(state.report, language);
+  const design = report?.sites.find((one) => one.siteId === siteId) ?? null;
+  const problems = (report?.problems ?? []).filter(({ place }) => place.siteId === siteId);
   return { version, ...progressOf(state), rows, design, problems };
 }
 
-export function designAnswer({ version }: OpenProgramme, state: DesignState): z.infer<typeof schemas.design> {
-  return { version, ...progressOf(state), report: state.report };
+export function designAnswer(
+  { version }: OpenProgramme,
+  state: DesignState,
+  language: Language,
+): z.infer<typeof schemas.design> {
+  return { version, ...progressOf(state), report: state.report && reportIn(state.report, language) };
 }
 
 export function changedAnswer(
   { version }: OpenProgramme,
   made: Extract<Changed, { ok: true }>,
+  language: Language,
 ): z.infer<typeof schemas.changed> {
   const { record } = made.value;
-  return { version, record: record && recordName(record), problems: made.problems.map(problemReport) };
+  return {
+    version,
+    record: record && recordName(record),
+    problems: made.problems.map((problem) => problemReport(problem, language)),
+  };
+}
+
+/** Reports said again in other languages, for as long as they are kept themselves. */
+const said = new WeakMap<DesignReport, Map<string, DesignReport>>();
+
+/** A report in a language; it is made in English. */
+function reportIn(report: DesignReport, language: Language): DesignReport {
+  if (language === english) return report;
+  const kept = said.get(report) ?? new Map<string, DesignReport>();
+  said.set(report, kept);
+  const found = kept.get(language.code) ?? designReportIn(report, language);
+  if (kept.size < mostLanguages) kept.set(language.code, found);
+  return found;
 }
 
 function headOf({ changes: _, ...head }: ChangeRecord) {
@@ -105,7 +137,7 @@ export function conflictsAnswer({ version, facts }: OpenProgramme): z.infer<type
   return { version, conflicts: facts.conflicts().map((one) => ({ ...one })) };
 }
 
-export function reviewAnswer(review: Review): z.infer<typeof schemas.review> {
+export function reviewAnswer(review: Review, language: Language): z.infer<typeof schemas.review> {
   const tables = [...new Set(review.changes.map(({ table }) => table))];
   const changes = tables.map((table) => {
     const own = review.changes.filter((change) => change.table === table);
@@ -117,7 +149,7 @@ export function reviewAnswer(review: Review): z.infer<typeof schemas.review> {
   return {
     ...{ importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords, changes },
     files: review.files.map((one) => ({ ...one })),
-    problems: review.problems.map(problemReport),
+    problems: review.problems.map((problem) => problemReport(problem, language)),
     notUsed: review.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
   };
 }

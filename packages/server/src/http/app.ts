@@ -1,5 +1,5 @@
 import { recordProblem } from '@eavewell/records';
-import { english } from '@eavewell/words';
+import { english, type Language } from '@eavewell/words';
 import cookie from '@fastify/cookie';
 import helmet from '@fastify/helmet';
 import swagger from '@fastify/swagger';
@@ -14,6 +14,7 @@ import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
 import { addRoutes, type Behind } from './routes.ts';
+import { languageOf, speakAsAsked } from './spokenTo.ts';
 
 /** Largest body but for a file that is sent [byte]: some thousand changed rows. Ours. */
 const largestBody_bytes = 5e6;
@@ -30,13 +31,14 @@ export interface AppAsked extends Omit<Behind, 'listeners'> {
   onFault(error: unknown): void;
 }
 
-const { page } = english.commandLine.serve;
-
 /** A page without script: what runs here. The pages for people come with the app. */
-const startPage = `<!doctype html>
-<html lang="${english.code}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+function startPage({ code, direction, commandLine }: Language): string {
+  const { page } = commandLine.serve;
+  return `<!doctype html>
+<html lang="${code}" dir="${direction}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
 <title>${page.title}</title><main><h1>${page.title}</h1><p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p></main></html>
 `;
+}
 
 /**
  * Builds the server, not listening yet.
@@ -70,18 +72,21 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   await app.register(swagger, {
     openapi: {
       openapi: '3.1.0',
-      info: { title: 'Eavewell', version: asked.version, description: page.api },
+      info: { title: 'Eavewell', version: asked.version, description: english.commandLine.serve.page.api },
       servers: [{ url: 'http://127.0.0.1' }],
     },
     transform: jsonSchemaTransform,
     transformObject: jsonSchemaTransformObject,
   });
+  speakAsAsked(app);
   guard(app, asked);
   const listeners = new Listeners();
   listen(asked, listeners);
   app.addHook('preClose', async () => listeners.close());
   addRoutes(app, { ...asked, listeners });
-  app.get('/', { schema: { hide: true } }, (_, reply) => reply.type('text/html; charset=utf-8').send(startPage));
+  app.get('/', { schema: { hide: true } }, (request, reply) =>
+    reply.type('text/html; charset=utf-8').send(startPage(languageOf(request))),
+  );
   return app;
 }
 

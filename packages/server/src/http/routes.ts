@@ -1,6 +1,6 @@
 import { demoProgramme } from '@eavewell/demo';
 import { recordProblem } from '@eavewell/records';
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
 import type { Designs } from '../designs.ts';
@@ -13,6 +13,7 @@ import * as answers from './answers.ts';
 import type { Listeners } from './events.ts';
 import { orRefuse, Refused } from './problemReply.ts';
 import * as schemas from './schemas.ts';
+import { languageOf } from './spokenTo.ts';
 
 /** Sites of a demo programme. */
 export const demoSites = 60;
@@ -95,19 +96,19 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
   const sites = answering('Every site, with its verdict as far as it is known.', schemas.siteList);
   app.get(`${one}/sites`, { schema: { ...sites, params: schemas.programmeId } }, async (request) => {
     const programme = await find(request);
-    return answers.sitesAnswer(programme, designs.state(programme));
+    return answers.sitesAnswer(programme, designs.state(programme), languageOf(request));
   });
   const site = answering('One site in full.', schemas.siteInFull);
   app.get(`${one}/sites/:siteId`, { schema: { ...site, params: schemas.siteAsked } }, async (request) => {
     const programme = await find(request);
-    const found = answers.siteAnswer(programme, request.params.siteId, designs.state(programme));
+    const found = answers.siteAnswer(programme, request.params.siteId, designs.state(programme), languageOf(request));
     if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: request.params.siteId })]);
     return found;
   });
   const design = answering('The design, as far as it is; asking begins it where it is not made yet.', schemas.design);
   app.get(`${one}/design`, { schema: { ...design, params: schemas.programmeId } }, async (request) => {
     const programme = await find(request);
-    return answers.designAnswer(programme, designs.state(programme));
+    return answers.designAnswer(programme, designs.state(programme), languageOf(request));
   });
   const cancelled = answering('Calls the running design off.', schemas.programmeState);
   app.delete(`${one}/design`, { schema: { ...cancelled, params: schemas.programmeId } }, async (request) => {
@@ -119,8 +120,9 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
 }
 
 /** What a change came to. */
-function changed(programme: OpenProgramme, made: Changed) {
-  return answers.changedAnswer(programme, { ok: true, value: orRefuse(made), problems: made.problems });
+function changed(request: FastifyRequest, programme: OpenProgramme, made: Changed) {
+  const found = { ok: true, value: orRefuse(made), problems: made.problems } as const;
+  return answers.changedAnswer(programme, found, languageOf(request));
 }
 
 function changeRoutes(app: App, find: Find): void {
@@ -128,14 +130,14 @@ function changeRoutes(app: App, find: Find): void {
   const change = answering('Changes rows: one record of all that is asked, or nothing.', schemas.changed);
   app.post(`${one}/changes`, { schema: { ...change, params, body: schemas.changesAsked } }, async (request) => {
     const programme = await find(request);
-    return changed(programme, await programme.change(request.body.by, request.body.changes));
+    return changed(request, programme, await programme.change(request.body.by, request.body.changes));
   });
   for (const step of ['undo', 'redo'] as const) {
     const what = step === 'undo' ? 'Takes back the last change made on this computer.' : 'Takes back the last undo.';
     const schema = { ...answering(what, schemas.changed), params, body: schemas.byWhom };
     app.post(`${one}/${step}`, { schema }, async (request) => {
       const programme = await find(request);
-      return changed(programme, await programme[step](request.body.by));
+      return changed(request, programme, await programme[step](request.body.by));
     });
   }
 }
@@ -175,17 +177,23 @@ function importRoutes(app: App, { reviews }: Behind, find: Find): void {
     const body: unknown = request.body;
     const bytes = body instanceof Uint8Array ? body : new Uint8Array();
     const begun = orRefuse(await reviews.begin(programme, { name, bytes, table, gaugeId }, absent));
-    return reply.code(201).send(answers.reviewAnswer(begun));
+    return reply.code(201).send(answers.reviewAnswer(begun, languageOf(request)));
   });
   const look = answering('What a file brings, what is wrong in it, and what it would change.', schemas.review);
   app.get(oneImport, { schema: { ...look, params } }, async (request) => {
     const programme = await find(request);
-    return answers.reviewAnswer(orRefuse(await reviews.review(programme, request.params.importId)));
+    return answers.reviewAnswer(
+      orRefuse(await reviews.review(programme, request.params.importId)),
+      languageOf(request),
+    );
   });
   const mend = answering('Mends one cell of a file that waits.', schemas.review);
   app.patch(oneImport, { schema: { ...mend, params, body: schemas.mended } }, async (request) => {
     const programme = await find(request);
-    return answers.reviewAnswer(orRefuse(await reviews.mend(programme, request.params.importId, request.body)));
+    return answers.reviewAnswer(
+      orRefuse(await reviews.mend(programme, request.params.importId, request.body)),
+      languageOf(request),
+    );
   });
   const cancel = { summary: 'Lets a file go: nothing of it stays.', params, response: { 204: z.null(), ...failing } };
   app.delete(oneImport, { schema: cancel }, async (request, reply) => {
@@ -196,6 +204,6 @@ function importRoutes(app: App, { reviews }: Behind, find: Find): void {
   const accept = answering('Takes a file in, as one record.', schemas.changed);
   app.post(`${oneImport}/accept`, { schema: { ...accept, params, body: schemas.byWhom } }, async (request) => {
     const programme = await find(request);
-    return changed(programme, await reviews.accept(programme, request.params.importId, request.body.by));
+    return changed(request, programme, await reviews.accept(programme, request.params.importId, request.body.by));
   });
 }

@@ -19,7 +19,11 @@ export const peopleSentences = {
     }),
   'site.design_year_before_count': (t) =>
     says(t, 'site.design_year_before_count', { designYear: t.text('designYear'), countYear: t.text('countYear') }),
-  'site.second_source': (t) => says(t, 'site.second_source', { name: t.text('name'), kind: wordFor(t, 'sourceKind', t.text('kind')) ?? t.text('kind') }),
+  'site.second_source': (t) =>
+    says(t, 'site.second_source', {
+      name: t.text('name'),
+      kind: wordFor(t, 'sourceKind', t.text('kind')) ?? t.text('kind'),
+    }),
   'site.presence_gaps': (t) =>
     says(t, 'site.presence_gaps', { calendarId: t.text('calendarId'), days: amount(t, ['days'], 'day') }),
   'site.nobody_present': (t) => says(t, 'site.nobody_present'),
