@@ -2,6 +2,7 @@ import { appLanguages as languages } from './languages/app.ts';
 import { type LanguageCode, languageFor } from './messages/languageFor.ts';
 import { numberForm } from './messages/numberForm.ts';
 import { type ParsedNumber, parseNumber } from './messages/parseNumber.ts';
+import { isPseudo } from './messages/pseudoTags.ts';
 import { sayOf } from './messages/sayIn.ts';
 import type { AppMessageKey, LanguageHead, LanguageTexts, SayOf } from './messages/texts.ts';
 import type { NumberWords } from './numberWords.ts';
@@ -47,6 +48,10 @@ async function textsOf(code: LanguageCode): Promise<{ readonly texts: LanguageTe
 export async function loadAppLanguage(tag: string): Promise<AppLanguage> {
   const { code, region } = languageFor(tag) ?? { code: 'en', region: undefined };
   const { texts, isWhole } = await textsOf(code);
+  if (region !== undefined && isPseudo(region)) {
+    const { pseudoTexts } = await import('./messages/pseudo.ts');
+    return appLanguageOf(pseudoTexts(texts, region));
+  }
   const english = isWhole ? undefined : (await textsOf('en')).texts;
   return appLanguageOf(texts, english, region);
 }

@@ -3,6 +3,8 @@ import { englishTexts, loadTexts } from './catalogues.ts';
 import { cautionNames, type Language } from './language.ts';
 import { languageFor } from './messages/languageFor.ts';
 import { numberForm } from './messages/numberForm.ts';
+import { pseudoTexts } from './messages/pseudo.ts';
+import { isPseudo } from './messages/pseudoTags.ts';
 import { sayOf } from './messages/sayIn.ts';
 import type { LanguageTexts, MessageKey } from './messages/texts.ts';
 import { numberWordsOf } from './numberWordsOf.ts';
@@ -78,7 +80,9 @@ export async function loadLanguage(tag: string): Promise<Language> {
   const key = region ?? code;
   const kept = loaded.get(key);
   if (kept) return kept;
-  const made = loadTexts(code).then((texts) => languageOf(texts, region));
+  const made = isPseudo(key)
+    ? Promise.resolve(languageOf(pseudoTexts(englishTexts, key)))
+    : loadTexts(code).then((texts) => languageOf(texts, region));
   if (loaded.size < mostKept) loaded.set(key, made);
   return made;
 }

@@ -1,4 +1,5 @@
 import { appLanguages } from '../languages/app.ts';
+import { isPseudo } from './pseudoTags.ts';
 
 /** A language there is, by its code. */
 export type LanguageCode = keyof typeof appLanguages;
@@ -26,6 +27,7 @@ function canonicalTag(tag: string): string | null {
 export function languageFor(tag: string): LanguageFound | null {
   const canonical = canonicalTag(tag);
   if (canonical === null) return null;
+  if (isPseudo(canonical)) return { code: 'en', region: canonical };
   for (let part = canonical; part !== ''; part = part.slice(0, Math.max(0, part.lastIndexOf('-'))))
     if (isKnown(part)) return { code: part, region: part === canonical ? undefined : canonical };
   return null;
