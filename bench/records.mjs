@@ -5,20 +5,14 @@ import { openDatabase } from '@eavewell/database';
 import { demoProgramme } from '@eavewell/demo';
 import { filesOfProgramme, programmeOfRows, rowsOfProgramme } from '@eavewell/formats';
 import { foldRecords, readRecord, recordText } from '@eavewell/records';
+import { median, timed } from './plainRun.mjs';
 
 /** Rows of the record: an import of the demo programme with so many sites has about 30,000. */
 const sites = 3400;
 const times = 5;
 
-/** The middle of several times [ms]. @param {() => unknown} work */
-function median_ms(work) {
-  const found = Array.from({ length: times }, () => {
-    const start = performance.now();
-    work();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return /** @type {number} */ (found[Math.floor(times / 2)]);
-}
+/** @param {() => unknown} work */
+const median_ms = (work) => median(Array.from({ length: times }, () => timed(work)));
 
 /** One record of some 30,000 rows: read and checked, folded, as tables again, on the disk and back. */
 export async function recordsBench() {
