@@ -1,0 +1,4 @@
+/** One site. */
+export function SitePage() {
+  return null;
+}
