@@ -39,10 +39,11 @@ export class Heard {
   /** How far a design is, is told some times a second: only the end of it makes the pages ask anew. */
   private progress(told: { readonly programmeId: string; readonly done_fraction: number }): void {
     const { programmeId, done_fraction } = told;
-    if (done_fraction === 1) return this.pass(told);
-    this.client.setQueryData(['programme', programmeId, 'state'], (state: object | undefined) =>
-      state === undefined ? undefined : { ...state, done_fraction },
-    );
+    if (done_fraction === 1) this.pass(told);
+    else
+      this.client.setQueryData(['programme', programmeId, 'state'], (state: object | undefined) =>
+        state === undefined ? undefined : { ...state, done_fraction },
+      );
   }
 
   private say(reach: Reach): void {

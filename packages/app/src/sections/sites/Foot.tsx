@@ -17,11 +17,7 @@ export function Foot({
   if (holds === 0 || shown.includes('holds')) return null;
   return (
     <p className="foot">
-      <Link
-        from="/p/$programmeId/sites"
-        to="."
-        search={askedOf({ ...asked, verdict: writtenStandings(['holds']) })}
-      >
+      <Link from="/p/$programmeId/sites" to="." search={askedOf({ ...asked, verdict: writtenStandings(['holds']) })}>
         {say('sites.that_hold', { count: holds })}
       </Link>
     </p>

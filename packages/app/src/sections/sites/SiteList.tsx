@@ -29,7 +29,16 @@ export interface SiteListGiven {
 
 /** The rows on the screen, of as many as there are; keys go from row to row, and choose. */
 // long: wires the keyboard, the choosing and the part that is drawn together, a few lines each
-export function SiteList({ programmeId, collection, chosen, onChosen, isChoosing, isDone, wanted, onShown }: SiteListGiven) {
+export function SiteList({
+  programmeId,
+  collection,
+  chosen,
+  onChosen,
+  isChoosing,
+  isDone,
+  wanted,
+  onShown,
+}: SiteListGiven) {
   const { say } = useLanguage();
   const navigate = useNavigate();
   const ref = useRef<HTMLDivElement>(null);
@@ -66,11 +75,14 @@ export function SiteList({ programmeId, collection, chosen, onChosen, isChoosing
   useEffect(() => {
     if (isFocused && focusedRow >= 0) rows.scrollToIndex(focusedRow, { align: 'auto' });
   }, [isFocused, focusedRow, rows]);
+  // A press on the map counts once, whatever the list shows afterwards.
+  const bring = useRef({ collection, rows, selectionManager: state.selectionManager });
+  bring.current = { collection, rows, selectionManager: state.selectionManager };
   useEffect(() => {
-    const row = wanted === null ? -1 : collection.rowOfKey(wanted.key);
+    const row = wanted === null ? -1 : bring.current.collection.rowOfKey(wanted.key);
     if (row < 0) return;
-    state.selectionManager.setFocusedKey(wanted!.key);
-    rows.scrollToIndex(row, { align: 'center' });
+    bring.current.selectionManager.setFocusedKey(wanted!.key);
+    bring.current.rows.scrollToIndex(row, { align: 'center' });
   }, [wanted]);
   const drawn = rows.getVirtualItems();
   useShown(collection, rows.range, onShown);

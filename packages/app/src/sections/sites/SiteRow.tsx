@@ -74,6 +74,7 @@ function Tick({
     event.stopPropagation();
   };
   return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: it only keeps a press of the box from being one of the row; Space chooses the row
     <label className="tick" onPointerDown={note} onPointerUp={hold} onMouseDown={hold} onClick={hold}>
       <input
         type="checkbox"

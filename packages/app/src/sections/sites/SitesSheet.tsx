@@ -102,17 +102,19 @@ export function SitesSheet(given: Given) {
       <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} />
       <div className="sites-sheet on-screen">
         <div className="sites-left">
-          <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
-          <ListActs
-            count={collection.size}
-            isChoosing={isTicking}
-            onChoose={() => {
-              if (isTicking) setChosen(new Set());
-              setChoosing(!isTicking);
-            }}
-            onChooseAll={() => setChosen(new Set(collection.getKeys() as Iterable<string>))}
-            onPrint={() => print(false)}
-          />
+          <div className="tools-row on-screen">
+            <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
+            <ListActs
+              count={collection.size}
+              isChoosing={isTicking}
+              onChoose={() => {
+                if (isTicking) setChosen(new Set());
+                setChoosing(!isTicking);
+              }}
+              onChooseAll={() => setChosen(new Set(collection.getKeys() as Iterable<string>))}
+              onPrint={() => print(false)}
+            />
+          </div>
           {chosenOnes.length === 0 ? null : (
             <ChosenBar
               sites={chosenOnes}
@@ -144,7 +146,9 @@ export function SitesSheet(given: Given) {
           )}
           <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
         </div>
-        <aside className="sites-right">{head.remedies === null ? null : <MendingTable remedies={head.remedies} />}</aside>
+        <aside className="sites-right">
+          {head.remedies === null ? null : <MendingTable remedies={head.remedies} />}
+        </aside>
       </div>
       {isPrinting ? (
         <PrintList

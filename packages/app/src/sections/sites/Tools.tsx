@@ -24,7 +24,7 @@ export function Tools({
   const put = (more: Readonly<Record<string, string>>) =>
     void navigate({ to: '.', search: (before) => askedOf({ ...before, ...more }), resetScroll: false });
   return (
-    <form className="tools on-screen" role="search" onSubmit={(event) => event.preventDefault()}>
+    <search className="tools on-screen">
       <FindBox asked={asked} />
       {areas.length === 0 ? null : (
         <label>
@@ -53,7 +53,7 @@ export function Tools({
           {say('sites.show_all')}
         </Link>
       )}
-    </form>
+    </search>
   );
 }
 

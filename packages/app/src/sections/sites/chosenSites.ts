@@ -53,8 +53,8 @@ function cheapness({ remedy }: SiteEntry): readonly [number, string, number] {
   return [0, remedy.currency ?? '', remedy.amount];
 }
 
-function sorted(places: Uint32Array, valueOf: (at: number) => readonly [number, string, number]): Uint32Array {
-  const values = new Map(Array.from(places, (at) => [at, valueOf(at)] as const));
+function sorted(places: Uint32Array, rankOf: (at: number) => readonly [number, string, number]): Uint32Array {
+  const values = new Map(Array.from(places, (at) => [at, rankOf(at)] as const));
   return Uint32Array.from(
     [...places].sort((x, y) => {
       const [a, b] = [values.get(x)!, values.get(y)!];
@@ -102,6 +102,7 @@ export function togetherOf(sites: Iterable<SiteEntry>): Together {
     else people += site.people;
     if (standingOf(site) === 'holds') continue;
     const { amount, currency } = site.remedy ?? { amount: null, currency: null };
+    if (amount === 0) continue;
     if (amount === null || currency === null) withoutCost_count++;
     else sums.set(currency, (sums.get(currency) ?? 0) + amount);
   }

@@ -17,6 +17,5 @@ export const overviewQuery = (programmeId: string, language: string, isRunning: 
     queryFn: () => loadOverview(programmeId, language),
     // Ten thousand sites are not compared one by one with those of before.
     structuralSharing: false,
-    refetchInterval: ({ state }) =>
-      isRunning ? Math.max(least_ms, (state.data?.sites.length ?? 0) * each_ms) : false,
+    refetchInterval: ({ state }) => (isRunning ? Math.max(least_ms, (state.data?.sites.length ?? 0) * each_ms) : false),
   });

@@ -61,17 +61,24 @@ export interface MendWords {
   readonly isKnown: boolean;
 }
 
+/** A cost in words, also where nothing is to be bought; null where it is not known. */
+export function costWords(amount: number | null, currency: string | null, { say, numbers }: Words): string | null {
+  if (amount === 0) return say('sites.mend_free');
+  return amount === null || currency === null ? null : numbers.money(amount, currency);
+}
+
 /** The smallest change that mends a site, in words. */
 export function mendWords({ remedy, notMended, verdict }: SiteEntry, { say, numbers }: Words): MendWords {
   if (verdict === null) return { main: '', more: '', isKnown: false };
   if (verdict === 'holds') return { main: '', more: say('sites.mend_not_needed'), isKnown: false };
   if (remedy !== null) {
     const { amount, currency, about } = remedy;
-    const isKnown = amount !== null && currency !== null;
-    const main = isKnown ? numbers.money(amount, currency) : say('sites.mend_not_priced');
+    const isKnown = amount === 0 || (amount !== null && currency !== null);
+    const main = costWords(amount, currency, { say, numbers }) ?? say('sites.mend_not_priced');
     return { main, more: [about, ...remedyNotes(remedy, say)].join('; '), isKnown };
   }
-  if (verdict === 'unknown') return { main: say('sites.mend_facts'), more: say('sites.mend_facts_more'), isKnown: false };
+  if (verdict === 'unknown')
+    return { main: say('sites.mend_facts'), more: say('sites.mend_facts_more'), isKnown: false };
   return { main: say('sites.mend_none'), more: notMended ?? '', isKnown: false };
 }
 
