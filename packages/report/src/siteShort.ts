@@ -32,6 +32,7 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
     verdict,
     stations: { ...stations },
     finding: said.finding,
+    withheldBy: said.withheldBy,
     remedy: first
       ? {
           about: said.about ?? '',
