@@ -7,7 +7,8 @@ import { NewSite } from './sections/facts/index.ts';
 import { TakeIn, TakeInNew } from './sections/imports/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
-import { Sites } from './sections/sites/index.ts';
+import { SitePage } from './sections/site/index.ts';
+import { askedOf, Sites } from './sections/sites/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
 import { NoSuchSheet } from './sheet/NoSuchSheet.tsx';
 import { ProgrammeSheet } from './sheet/ProgrammeSheet.tsx';
@@ -38,7 +39,12 @@ export const programmeRoute = createRoute({
   component: ProgrammeSheet,
 });
 
-const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites', component: Sites });
+const sites = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/sites',
+  component: Sites,
+  validateSearch: askedOf,
+});
 
 const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
 
@@ -77,7 +83,9 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const ofProgramme = [sites, newSite, takeIn, changes, settings, settingsTable];
+const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
+const ofProgramme = [sites, site, newSite, takeIn, changes, settings, settingsTable];
 const tree = root.addChildren([start, programmes, takeInNew, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

@@ -1,4 +1,3 @@
-import { english } from '@eavewell/words';
 import { Command, InvalidArgumentError } from 'commander';
 import { type CheckOptions, checkCommand } from './commands/check.ts';
 import { type ColumnsOptions, columnsCommand } from './commands/columns.ts';
@@ -13,9 +12,10 @@ import { type ProgrammesOptions, programmesCommand } from './commands/programmes
 import { rainCommand } from './commands/rain.ts';
 import { type ServeOptions, serveCommand } from './commands/serve.ts';
 import type { ExitCode } from './exitCodes.ts';
+import { spoken } from './language.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords, maps, serve } = english.commandLine;
+const { help, demo: demoWords, maps, serve } = spoken.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -96,6 +96,7 @@ function rootCommand({ around, look, version }: Context): Command {
   return new Command('eavewell')
     .description(help.about)
     .version(version, '-v, --version', help.version)
+    .option('--language <tag>', help.language)
     .helpOption('-h, --help', help.help)
     .addHelpText('after', help.examples.main)
     .exitOverride()

@@ -1,9 +1,9 @@
 import { type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
+import { spoken } from '../language.ts';
 import { gaugeLines } from '../print/gaugeLines.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
@@ -13,7 +13,7 @@ import type { FromData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
 
-const { check, design, headings } = english.commandLine;
+const { check, design, headings } = spoken.commandLine;
 
 export interface CheckOptions extends FromData {
   readonly out?: string;

@@ -25,14 +25,15 @@ import {
   tableOfFile,
   tableOfSheet,
 } from '@eavewell/tables';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
 import { type FolderFound, type FromData, refuseWithData } from './folderOrData.ts';
 
-const { columns: words, design } = english.commandLine;
+const { columns: words, design } = spoken.commandLine;
 
 export interface ColumnsOptions extends FromData {
   readonly accept?: boolean;
@@ -90,7 +91,7 @@ export async function columnsCommand(
 }
 
 function sentenceOf(problem: Problem): string {
-  const { what, todo } = problemSentence(problem);
+  const { what, todo } = problemSentence(problem, spoken);
   return `${what} ${todo}`;
 }
 

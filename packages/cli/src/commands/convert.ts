@@ -2,15 +2,16 @@ import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import { isWorkbook, olderFiles, tablesAsRead, WriteRefused, writeProgramme, writeWorkbook } from '@eavewell/formats';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
 import type { FromData } from './folderOrData.ts';
 
-const { convert, progress: progressWords, trouble } = english.commandLine;
+const { convert, progress: progressWords, trouble } = spoken.commandLine;
 
 export interface ConvertOptions extends FromData {
   readonly overwrite?: boolean;
@@ -21,7 +22,7 @@ const otherFiles =
   /\.(?:xls|xlsm|xlsb|xltx|xlt|ods|fods|numbers|csv|tsv|txt|json|geojson|kml|kmz|dly|zip|gz|pdf|docx?|html?)[/\\]?$/i;
 
 function refuse(problem: Problem): never {
-  const { what, todo } = problemSentence(problem);
+  const { what, todo } = problemSentence(problem, spoken);
   throw new WrongUse(`${what} ${todo}`);
 }
 

@@ -22,11 +22,11 @@ import {
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import { faultFinder, faultNamer, programmeRemediesReport } from '@eavewell/report';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
 import { verdictsHead, verdictsLine } from '../files/verdictsCsv.ts';
 import { WholeFile, writeWhole } from '../files/wholeFile.ts';
+import { spoken } from '../language.ts';
 import { Exceptions } from '../print/exceptions.ts';
 import { countProblems } from '../print/problemList.ts';
 import { programmeHead } from '../print/programmeHead.ts';
@@ -36,7 +36,6 @@ import { Sheet } from '../print/sheet.ts';
 import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
-
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
@@ -46,7 +45,7 @@ import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
 import { type ScenarioOptions, scenarioAsked } from './scenarioAsked.ts';
 
-const { check, design, headings, progress: progressWords, trouble } = english.commandLine;
+const { check, design, headings, progress: progressWords, trouble } = spoken.commandLine;
 
 export interface DesignOptions extends ScenarioOptions, FromData {
   readonly site?: string;
@@ -88,7 +87,7 @@ export async function designCommand(
     const judged = await judgeAll(
       facts,
       ready,
-      faultNamer(faultFinder(read.problems)),
+      faultNamer(faultFinder(read.problems), spoken),
       scenario,
       outputs,
       options,
@@ -262,7 +261,7 @@ function printed(
 ): string {
   const sheet = new Sheet(look);
   programmeHead(sheet, facts, ready.gauges);
-  if (scenario) sheet.line(english.commandLine.scenario.standsBelow, 0, 2);
+  if (scenario) sheet.line(spoken.commandLine.scenario.standsBelow, 0, 2);
   const matched = problems.filter(({ code }) => code === 'columns.used').length;
   if (matched > 0) sheet.line(design.matchingUsed(matched), 0, 2);
   if (one) {
@@ -278,7 +277,7 @@ function printed(
     if (problems.length > 0)
       sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(folder)}`, 0, 2);
     sheet.heading(headings.cautions);
-    const { drinking, otherWater, plans } = english.cautions;
+    const { drinking, otherWater, plans } = spoken.cautions;
     for (const caution of hasOtherWater(problems) ? [drinking, otherWater, plans] : [drinking, plans])
       sheet.line(caution, 2);
   }

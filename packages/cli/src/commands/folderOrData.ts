@@ -2,12 +2,12 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { writeKept } from '@eavewell/server';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import type { Context } from './context.ts';
 import { tellProblems } from './serve.ts';
 
-const { columns, serve } = english.commandLine;
+const { columns, serve } = spoken.commandLine;
 
 /** Where a command finds its programme: a folder of tables, or a data folder. */
 export interface FromData {

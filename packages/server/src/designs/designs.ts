@@ -2,7 +2,7 @@ import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { machineProblem } from '@eavewell/database';
 import { recordName } from '@eavewell/records';
-import type { SiteReport, SiteShort } from '@eavewell/tables';
+import type { SiteReport } from '@eavewell/tables';
 import { Stopped } from '@eavewell/work';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
@@ -17,6 +17,7 @@ import {
   readLines,
   readList,
   removeDesigns,
+  type SiteTold,
 } from './designFiles.ts';
 import type { DesignAsked, DesignDone } from './designTask.ts';
 
@@ -27,7 +28,7 @@ export interface DesignState {
   /** What it says beside its sites; null where there is none yet. */
   readonly rest: DesignRest | null;
   /** What it says of each site, in short: the last whole design, and over it what is judged already of the present facts. */
-  readonly sites: ReadonlyMap<string, SiteShort>;
+  readonly sites: ReadonlyMap<string, SiteTold>;
   /** A name for what `sites` and `rest` hold: another where they are others. */
   readonly name: string;
   /** How far the design of the present facts is; 1 where it is there. */
@@ -50,7 +51,7 @@ interface Running {
 
 interface Kept {
   list: DesignList | null;
-  sites: Map<string, SiteShort>;
+  sites: Map<string, SiteTold>;
   /** How often `sites` has changed since the list was read [count]. */
   told_count: number;
   failedVersion: number | null;
@@ -229,7 +230,7 @@ export class Designs {
       const about = { kind: 'design', programmeId, name: null, importId: null } as const;
       const asked = await this.asked(programme, version, folder);
       const hear = (done_fraction: number, piece: unknown) =>
-        this.hear(kept, running, programmeId, done_fraction, piece as SiteShort[]);
+        this.hear(kept, running, programmeId, done_fraction, piece as SiteTold[]);
       const job = this.tasks.start<DesignDone>(about, 'design', asked, hear);
       running.cancel = job.cancel;
       if (running.isCancelled) job.cancel();
@@ -263,13 +264,7 @@ export class Designs {
     };
   }
 
-  private hear(
-    kept: Kept,
-    running: Running,
-    programmeId: string,
-    done_fraction: number,
-    fresh: SiteShort[] = [],
-  ): void {
+  private hear(kept: Kept, running: Running, programmeId: string, done_fraction: number, fresh: SiteTold[] = []): void {
     for (const short of fresh) kept.sites.set(short.siteId, short);
     if (fresh.length > 0) kept.told_count++;
     running.done_fraction = Math.min(done_fraction, nearlyDone);
@@ -281,5 +276,5 @@ function tryAgain(kept: Kept, version: number): void {
   if (kept.failedVersion === version) kept.failedVersion = null;
 }
 
-const sitesOf = (list: DesignList | null): Map<string, SiteShort> =>
+const sitesOf = (list: DesignList | null): Map<string, SiteTold> =>
   new Map((list?.sites ?? []).map(({ short }) => [short.siteId, short]));

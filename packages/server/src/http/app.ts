@@ -18,6 +18,7 @@ import { addPages, isOpened, sendRefusedPage } from './pages.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
 import { addRoutes } from './routes.ts';
 import type { Behind } from './routing.ts';
+import { speakAsAsked } from './spokenTo.ts';
 
 /** Largest body but for a file that is sent [byte]: some thousand changed rows. Ours. */
 const largestBody_bytes = 5e6;
@@ -79,6 +80,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
     transform: jsonSchemaTransform,
     transformObject: jsonSchemaTransformObject,
   });
+  speakAsAsked(app);
   guard(app, asked);
   const listeners = new Listeners();
   listen(asked, listeners);

@@ -9,6 +9,7 @@ import { reviewAnswer } from './answers.ts';
 import { orRefuse, Refused } from './problemReply.ts';
 import { type App, answering, type Behind, changed, type Find, failing, one } from './routing.ts';
 import * as schemas from './schemas.ts';
+import { languageOf } from './spokenTo.ts';
 
 /** A form holds a little beside its files [byte]. */
 const formRoom_bytes = 1e6;
@@ -58,11 +59,11 @@ function sending(app: App, { reviews }: Behind, at: string, into: Into): void {
     const { name, absent, table = null, gaugeId = null, wait } = request.query;
     const asked = { absent, table, gaugeId, isWaitedFor: wait === 'yes' };
     const begun = await reviews.begin(programme, filesOf(request as unknown as FastifyRequest, name), asked);
-    return reply.code(201).send(reviewAnswer(orRefuse(begun)));
+    return reply.code(201).send(reviewAnswer(orRefuse(begun), languageOf(request)));
   });
   const list = answering('The imports that wait, such as after the page was loaded again.', schemas.reviews);
   app.get(at, { schema: { ...list, params: schemas.importOf } }, async (request) => ({
-    imports: reviews.list(await into(request)).map(reviewAnswer),
+    imports: reviews.list(await into(request)).map((one) => reviewAnswer(one, languageOf(request))),
   }));
 }
 
@@ -72,7 +73,7 @@ function looking(app: App, { reviews }: Behind, at: string, into: Into): void {
   const look = answering('What files bring, what is wrong in them, and what they would change.', schemas.review);
   app.get(oneImport, { schema: { ...look, params } }, async (request) => {
     const programme = await into(request);
-    return reviewAnswer(orRefuse(await reviews.review(programme, request.params.importId)));
+    return reviewAnswer(orRefuse(await reviews.review(programme, request.params.importId)), languageOf(request));
   });
   const step = answering(
     'Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is.',
@@ -80,13 +81,19 @@ function looking(app: App, { reviews }: Behind, at: string, into: Into): void {
   );
   app.patch(oneImport, { schema: { ...step, params, body: schemas.importStep } }, async (request) => {
     const programme = await into(request);
-    return reviewAnswer(orRefuse(await reviews.step(programme, request.params.importId, stepOf(request.body))));
+    return reviewAnswer(
+      orRefuse(await reviews.step(programme, request.params.importId, stepOf(request.body))),
+      languageOf(request),
+    );
   });
   for (const kind of ['undo', 'redo'] as const) {
     const back = answering(kind === 'undo' ? 'Takes back the last mend.' : 'Makes it again.', schemas.review);
     app.post(`${oneImport}/${kind}`, { schema: { ...back, params } }, async (request) => {
       const programme = await into(request);
-      return reviewAnswer(orRefuse(await reviews.step(programme, request.params.importId, { kind })));
+      return reviewAnswer(
+        orRefuse(await reviews.step(programme, request.params.importId, { kind })),
+        languageOf(request),
+      );
     });
   }
 }
@@ -109,6 +116,9 @@ function ending(app: App, { reviews }: Behind, at: string, into: Into): void {
     const found = await reviews.accept(await into(request), request.params.importId, by, name);
     const value = orRefuse(found.made);
     const programme = found.programme!;
-    return { ...changed(programme, { ...found.made, ok: true, value }), programmeId: programme.entry.programmeId };
+    return {
+      ...changed(request, programme, { ...found.made, ok: true, value }),
+      programmeId: programme.entry.programmeId,
+    };
   });
 }

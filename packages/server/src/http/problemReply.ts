@@ -2,6 +2,7 @@ import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { problemReport } from '@eavewell/report';
 import type { FastifyError, FastifyReply } from 'fastify';
+import { languageOf } from './spokenTo.ts';
 
 /** The problems that are no fault of what was sent, by the status they have. */
 const statuses: readonly (readonly [RegExp, number])[] = [
@@ -32,7 +33,8 @@ function statusOf(problems: readonly Problem[]): number {
  * @source rfc9457, sections 3.1 and 3.2
  */
 export function sendProblems(reply: FastifyReply, problems: readonly Problem[]): FastifyReply {
-  const reports = problems.map(problemReport);
+  const language = languageOf(reply.request);
+  const reports = problems.map((problem) => problemReport(problem, language));
   const first = reports[problems.findIndex(({ severity }) => severity === 'blocker')] ?? reports[0]!;
   const status = statusOf(problems);
   const body = {

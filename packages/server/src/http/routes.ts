@@ -7,6 +7,7 @@ import { orRefuse, Refused } from './problemReply.ts';
 import { programmeRoutes } from './programmeRoutes.ts';
 import { type App, answering, asIs, type Behind, changed, type Find, one, typed } from './routing.ts';
 import * as schemas from './schemas.ts';
+import { languageOf } from './spokenTo.ts';
 import { taskRoutes } from './taskRoutes.ts';
 
 /** All that can be asked of the server. */
@@ -33,21 +34,27 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
   const sites = answering('Every site with its cells, and its verdict as far as it is known.', schemas.siteList);
   app.get(`${one}/sites`, { schema: { ...sites, params } }, async (request) => {
     const programme = await find(request);
-    return answers.sitesAnswer(programme, await designs.state(programme));
+    return answers.sitesAnswer(programme, await designs.state(programme), languageOf(request));
   });
   const site = answering('One site in full.', schemas.siteInFull);
   app.get(`${one}/sites/:siteId`, { schema: { ...site, params: schemas.siteAsked } }, async (request) => {
     const programme = await find(request);
     const { siteId } = request.params;
     const state = await designs.state(programme);
-    const found = answers.siteAnswer(programme, siteId, state, await designs.site(programme, siteId));
+    const found = answers.siteAnswer(
+      programme,
+      siteId,
+      state,
+      await designs.site(programme, siteId),
+      languageOf(request),
+    );
     if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
     return found;
   });
   const problems = answering('What is wrong in the tables of the programme.', schemas.problemsFound);
   app.get(`${one}/problems`, { schema: { ...problems, params } }, async (request) => {
     const programme = await find(request);
-    return answers.problemsAnswer(programme, await designs.state(programme));
+    return answers.problemsAnswer(programme, await designs.state(programme), languageOf(request));
   });
 }
 
@@ -61,10 +68,13 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
     const reply = asIs(typedReply);
     const programme = await find(request);
     const state = await designs.state(programme);
-    const etag = `"${overviews.nameOf(programme, state)}"`;
-    reply.header('cache-control', 'private, no-cache').header('vary', 'accept-encoding').header('etag', etag);
+    const etag = `"${overviews.nameOf(programme, state, languageOf(request))}"`;
+    reply
+      .header('cache-control', 'private, no-cache')
+      .header('vary', 'accept-encoding, accept-language')
+      .header('etag', etag);
     if (request.headers['if-none-match'] === etag) return reply.code(304).send();
-    const { text, packed } = await overviews.text(programme, state);
+    const { text, packed } = await overviews.text(programme, state, languageOf(request));
     reply.type('application/json; charset=utf-8');
     const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
     return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
@@ -101,14 +111,14 @@ function changeRoutes(app: App, find: Find): void {
   const change = answering('Changes rows: one record of all that is asked, or nothing.', schemas.changed);
   app.post(`${one}/changes`, { schema: { ...change, params, body: schemas.changesAsked } }, async (request) => {
     const programme = await find(request);
-    return changed(programme, await programme.change(request.body.by, request.body.changes));
+    return changed(request, programme, await programme.change(request.body.by, request.body.changes));
   });
   for (const step of ['undo', 'redo'] as const) {
     const what = step === 'undo' ? 'Takes back the last change made on this computer.' : 'Takes back the last undo.';
     const schema = { ...answering(what, schemas.changed), params, body: schemas.byWhom };
     app.post(`${one}/${step}`, { schema }, async (request) => {
       const programme = await find(request);
-      return changed(programme, await programme[step](request.body.by));
+      return changed(request, programme, await programme[step](request.body.by));
     });
   }
 }

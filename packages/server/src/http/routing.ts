@@ -11,6 +11,7 @@ import { changedAnswer } from './answers.ts';
 import type { Listeners } from './events.ts';
 import { orRefuse } from './problemReply.ts';
 import * as schemas from './schemas.ts';
+import { languageOf, type Spoken } from './spokenTo.ts';
 
 /** What the routes answer from. */
 export interface Behind {
@@ -39,6 +40,7 @@ export const asIs = (reply: unknown) => reply as FastifyReply;
 export type Find = (request: { readonly params: { readonly programmeId: string } }) => Promise<OpenProgramme>;
 
 /** What a change came to. */
-export function changed(programme: OpenProgramme, made: Changed) {
-  return changedAnswer(programme, { ok: true, value: orRefuse(made), problems: made.problems });
+export function changed(request: Spoken, programme: OpenProgramme, made: Changed) {
+  const done = { ok: true, value: orRefuse(made), problems: made.problems } as const;
+  return changedAnswer(programme, done, languageOf(request));
 }
