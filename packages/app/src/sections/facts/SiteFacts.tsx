@@ -49,6 +49,7 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
           sections={siteSections(siteId, [...data.rows, ...addedRows], false)}
           rows={data.rows}
           known={known}
+          level={3}
           draft={draft}
           dispatch={dispatch}
           onSaved={() => close(true)}
