@@ -2,6 +2,7 @@ import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
+import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Sites } from './sections/sites/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
@@ -35,7 +36,9 @@ export const programmeRoute = createRoute({
 
 const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites', component: Sites });
 
-const tree = root.addChildren([start, programmes, programmeRoute.addChildren([sites])]);
+const map = createRoute({ getParentRoute: () => programmeRoute, path: '/map', component: MapPage });
+
+const tree = root.addChildren([start, programmes, programmeRoute.addChildren([sites, map])]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {
