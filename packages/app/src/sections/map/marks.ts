@@ -30,7 +30,7 @@ const [apart, specksApart] = [0.75, 2] as const;
 const most = 400;
 
 const isException = ({ verdict }: SitePoint) => verdict === 'short' || verdict === 'tight' || verdict === 'unknown';
-const dot = (x: number, y: number) => `M${x.toFixed(1)} ${y.toFixed(1)}h0`;
+const dot = (x: number, y: number) => `M${Math.round(x * 2) / 2} ${Math.round(y * 2) / 2}h0`;
 
 /**
  * Which marks and specks does the picture show? The worst come first and take their place; a mark that would lie on one of them
@@ -40,11 +40,7 @@ const dot = (x: number, y: number) => `M${x.toFixed(1)} ${y.toFixed(1)}h0`;
  * @param listed - those the list shows: they are larger and come before all others
  */
 export function marksOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, size: Size): MarksDrawn {
-  const seen = sites.flatMap((site) => {
-    const [x, y] = onPicture(view, size, site.point);
-    return isWithin([x, y], size) ? [{ site, x, y, size: listed.has(site.key) ? large : small }] : [];
-  });
-  const exceptions = seen.filter(({ site }) => isException(site));
+  const { exceptions, specks } = seenOf(sites, listed, view, size);
   const first = [...exceptions.filter((one) => one.size === large), ...exceptions.filter((one) => one.size === small)];
   const marks: Mark[] = [];
   const under = { short: '', tight: '', unknown: '' };
@@ -58,20 +54,30 @@ export function marksOf(sites: readonly SitePoint[], listed: ReadonlySet<string>
     }
   }
   // Worst last, so that it lies on top.
-  return { marks: marks.reverse(), specks: specksOf(seen), under, underCount };
+  return { marks: marks.reverse(), specks, under, underCount };
 }
 
-function specksOf(seen: readonly Mark[]): string {
+/** What lies in the picture or close to it: exceptions, and all others as dots. Ten thousand sites pass here at each step nearer. */
+function seenOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, { wide, high }: Size) {
+  const exceptions: Mark[] = [];
   const spots = new Set<number>();
-  let path = '';
-  for (const { site, x, y } of seen) {
-    if (isException(site)) continue;
+  let specks = '';
+  const [left, top] = [wide / 2 - view.east_km * view.pixels_per_km, high / 2 - view.south_km * view.pixels_per_km];
+  for (const site of sites) {
+    const x = left + site.point[0] * view.pixels_per_km;
+    const y = top + site.point[1] * view.pixels_per_km;
+    // As much again on every side, so that marks come in while the map is dragged.
+    if (x < -wide / 2 || y < -high / 2 || x > 1.5 * wide || y > 1.5 * high) continue;
+    if (isException(site)) {
+      exceptions.push({ site, x, y, size: listed.has(site.key) ? large : small });
+      continue;
+    }
     const spot = Math.floor(x / specksApart) * 100_000 + Math.floor(y / specksApart);
     if (spots.has(spot)) continue;
     spots.add(spot);
-    path += dot(x, y);
+    specks += dot(x, y);
   }
-  return path;
+  return { exceptions, specks };
 }
 
 /** Places that are taken, in squares of the size of a large mark. */
@@ -89,10 +95,6 @@ class Taken {
     this.squares.set(square, [...(this.squares.get(square) ?? []), mark]);
     return true;
   }
-}
-
-function isWithin([x, y]: PlanePoint, { wide, high }: Size): boolean {
-  return x >= -large && y >= -large && x <= wide + large && y <= high + large;
 }
 
 /** The site nearest to a point of the picture, within so many pixels; of two as near, the one that needs her more. */

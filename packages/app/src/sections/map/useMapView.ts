@@ -9,6 +9,8 @@ export interface MapView {
   move(right: number, down: number): void;
   zoom(times: number, about?: PlanePoint): void;
   showAll(): void;
+  /** Where a point falls in the picture [px]. */
+  at(point: PlanePoint): PlanePoint;
   /** Brings a point into the picture, where it is not in it. */
   show(point: PlanePoint): void;
 }
@@ -37,6 +39,7 @@ export function useMapView(frame: Frame, places: readonly PlanePoint[], size: Si
     move: (right, down) => change((now) => moved(now, box, right, down)),
     zoom: (times, about) => change((now) => zoomed(now, seen, box, times, about)),
     showAll: () => setOwn(null),
+    at: (point) => onPicture(view, seen, point),
     show: (point) => {
       const [x, y] = onPicture(view, seen, point);
       const isSeen = x > 20 && y > 20 && x < seen.wide - 20 && y < seen.high - 20;

@@ -23,14 +23,16 @@ export function useSteps(sites: readonly SitePoint[], view: MapView, onSelect: (
     setTold(next.key);
     view.show(next.point);
   };
+  // About the site that was told, so that it stays in the picture.
+  const zoom = (times: number) => view.zoom(times, told ? view.at(told.point) : undefined);
   const does = new Map<string, () => void>([
     ['ArrowLeft', () => view.move(step, 0)],
     ['ArrowRight', () => view.move(-step, 0)],
     ['ArrowUp', () => view.move(0, step)],
     ['ArrowDown', () => view.move(0, -step)],
-    ['+', () => view.zoom(nearerByPress)],
-    ['=', () => view.zoom(nearerByPress)],
-    ['-', () => view.zoom(1 / nearerByPress)],
+    ['+', () => zoom(nearerByPress)],
+    ['=', () => zoom(nearerByPress)],
+    ['-', () => zoom(1 / nearerByPress)],
     ['0', view.showAll],
     ['PageDown', () => go(1)],
     ['PageUp', () => go(-1)],
