@@ -18,7 +18,7 @@ export default defineConfig({
     // A suite may be empty while it is being written; checks/rules fails when one of them is.
     passWithNoTests: true,
     projects: [
-      project('source', ['packages/*/src/**/*.test.ts', 'demo/src/**/*.test.ts'], 30_000),
+      project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000),
       ...suites.map((name) => project(name, [`checks/${name}/**/*.test.ts`], 120_000)),
     ],
   },

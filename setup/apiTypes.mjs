@@ -11,5 +11,5 @@ import { root } from './run.mjs';
 export async function apiTypesText() {
   const api = readFileSync(join(root, 'docs/openapi.json'), 'utf8');
   const types = astToString(await openapiTS(JSON.parse(api), { alphabetize: true }));
-  return `/** Made from docs/openapi.json by \`npm run generate\`. */\n${types}`;
+  return `// long: made from the description of the API\n/** Made from docs/openapi.json by \`npm run generate\`. */\n${types}`;
 }

@@ -184,7 +184,9 @@ it('names what is wrong with a bad upload, and keeps nothing of it', async () =>
     expect([refused.status, refused.body.problems[0].code]).toEqual([422, 'import.not_a_table']);
     expect(await versionOf(page, programme)).toBe(1);
     expect(
-      (await readdir(folder)).filter((name) => !/^(eavewell|in-use)\.sqlite|^device\.txt$|^passing$/.test(name)),
+      (await readdir(folder)).filter(
+        (name) => !/^(eavewell|in-use)\.sqlite|^device\.txt$|^passing$|^exports$/.test(name),
+      ),
     ).toEqual([]);
   });
 });

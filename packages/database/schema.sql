@@ -12,6 +12,6 @@ CREATE TABLE records (
   programmeId TEXT NOT NULL REFERENCES programmes (programmeId),
   device TEXT NOT NULL,
   number INTEGER NOT NULL,
-  record TEXT NOT NULL,
+  record TEXT NOT NULL, digest TEXT NOT NULL DEFAULT '',
   UNIQUE (programmeId, device, number)
 ) STRICT;

@@ -152,6 +152,7 @@ function addServe(root: Command, context: Context, ended: (code: ExitCode) => vo
     .command('serve')
     .description(serve.help.serve)
     .option('--data <dir>', serve.help.data)
+    .option('--from <path>', serve.help.from)
     .option('--port <n>', serve.help.port, (text) => wholeNumber(text, 0, 65_535, serve.portForm))
     .option('--open', serve.help.open)
     .addHelpText('after', serve.help.examples)

@@ -48,7 +48,7 @@ it('serves a data folder until it is ended; then check reads the programme from 
         err: expect.stringMatching(/either a folder of tables or --data/),
       });
     expect((await eavewell(['serve', '--port', '70000'])).code).toBe(2);
-    expect((await readdir(data)).sort()).toEqual(['device.txt', 'eavewell.sqlite', 'in-use.sqlite']);
+    expect((await readdir(data)).sort()).toEqual(['device.txt', 'eavewell.sqlite', 'exports', 'in-use.sqlite']);
   } finally {
     await rm(room, { recursive: true, force: true });
   }

@@ -1,2 +1,11 @@
+export { databaseProblem } from './databaseFaults.ts';
+export { copyOfVersion } from './keptCopy.ts';
 export { migrate, migrations, newestVersion } from './migrations.ts';
-export { type Database, databaseFile, openDatabase, type ProgrammeEntry } from './openDatabase.ts';
+export {
+  type Database,
+  openDatabase,
+  type ProgrammeEntry,
+  type ProgrammeWhole,
+  recordsBeside,
+} from './openDatabase.ts';
+export { databaseFile, deviceFile } from './openFile.ts';

@@ -5,7 +5,11 @@ export const recordProblems = {
   'record.unreadable': 'blocker', // value: what stands there; row: its line
   'record.name_taken': 'blocker', // value: the record's name; another record has it
   'database.newer': 'blocker', // value: the version found; expected: the newest this program knows
-  'database.damaged': 'blocker', // value: the file; reason
+  // folder: the data folder; programmes, exports, exportsAt: the last good export of each; command: what opens them in a new folder
+  'database.damaged': 'blocker', // value: the file; reason: journal, record, or what SQLite says
+  'database.missing': 'blocker', // value: the file, which is gone or empty
+  'database.behind': 'blocker', // value: a programme; count: its records; expected: how many were exported
+  'database.disk_failing': 'blocker', // value: the folder; reason
   'database.in_use': 'blocker', // value: the folder
   'database.not_a_folder': 'blocker', // value: the folder
   'database.no_permission': 'blocker', // value: the folder; reason
@@ -38,9 +42,14 @@ export const recordProblems = {
   'request.wrong': 'blocker', // value: what is wrong with it
   'request.not_found': 'blocker', // value: the path
   'request.refused': 'blocker', // reason: host, origin or token
-  'request.too_large': 'blocker',
+  'request.too_large': 'blocker', // largest_MB
   'request.our_fault': 'blocker',
   'server.port_taken': 'blocker', // value: the port
+  // Exports the program keeps by itself, and starting from one. value: the export.
+  'export.not_kept': 'warning', // reason: the code of the problem that stopped it
+  'export.unreadable': 'blocker', // reason: a zip code, or no_records
+  'export.tables_differ': 'warning', // its tables are not what its history says
+  'export.folder_used': 'blocker', // value: the data folder, which has programmes already
 } as const;
 
 export type RecordProblemCode = keyof typeof recordProblems;

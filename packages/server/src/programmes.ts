@@ -1,19 +1,22 @@
 import { randomBytes } from 'node:crypto';
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type Database, openDatabase, type ProgrammeEntry } from '@eavewell/database';
+import { type Database, deviceFile, openDatabase, type ProgrammeEntry } from '@eavewell/database';
 import type { Checked, Problem } from '@eavewell/engine';
 import { makeFolder, type ProgrammeTables, rowsOfProgramme, writeFileWhole } from '@eavewell/formats';
 import { recordProblem } from '@eavewell/records';
+import { bringIn } from './bringIn.ts';
+import { behindExports, withLastExports } from './folderProblems.ts';
 import { type Now, OpenProgramme } from './openProgramme.ts';
 import { changesOfRows } from './rowsCompared.ts';
 
-/** The file that says what this data folder is called among those that make records. */
-const deviceFile = 'device.txt';
 const deviceForm = /^[A-Za-z0-9_-]{1,64}$/;
 
 /** Where files pass through, within the data folder. Emptied at every start: nothing in it counts. */
 const passing = 'passing';
+
+/** What follows from the records, kept so that it need not be made again. Safe to delete. */
+const derived = 'derived';
 
 const random = (bytes: number) => randomBytes(bytes).toString('hex');
 
@@ -34,8 +37,10 @@ async function deviceOf(folder: string): Promise<string> {
 export class Programmes {
   /** Called after each change of a programme. */
   onChange: (programmeId: string) => void = () => undefined;
-  private readonly database: Database;
-  private readonly folder: string;
+  /** Called after each change with the programme: what is kept beside it follows. */
+  onKept: (programme: OpenProgramme) => void = () => undefined;
+  readonly database: Database;
+  readonly folder: string;
   private readonly device: string;
   private readonly now: Now;
   private readonly open = new Map<string, Promise<Checked<OpenProgramme>>>();
@@ -51,10 +56,16 @@ export class Programmes {
    * Opens a data folder, made where there is none. What passed through when the program last ended is taken away.
    *
    * @problem database.in_use - and the other codes of openDatabase
+   * @problem database.behind - it holds less than was exported from it
    */
   static async open(folder: string, now: Now): Promise<Checked<Programmes>> {
     const opened = await openDatabase(folder);
-    if (!opened.ok) return opened;
+    if (!opened.ok) return { ok: false, problems: await withLastExports(folder, opened.problems) };
+    const behind = await behindExports(opened.value, folder);
+    if (behind.length > 0) {
+      await opened.value.close();
+      return { ok: false, problems: await withLastExports(folder, behind) };
+    }
     await rm(join(folder, passing), { recursive: true, force: true });
     const value = new Programmes(opened.value, folder, await deviceOf(folder), now);
     return { ok: true, value, problems: opened.problems };
@@ -62,6 +73,11 @@ export class Programmes {
 
   list(): Promise<readonly ProgrammeEntry[]> {
     return this.database.programmes();
+  }
+
+  /** Brings in programmes with their history, where there is none yet; see bringIn. */
+  bringIn(from: string): Promise<Checked<{ readonly programmes: number }>> {
+    return bringIn(this.database, this.folder, from, this.now.at());
   }
 
   /**
@@ -118,6 +134,11 @@ export class Programmes {
     return path;
   }
 
+  /** Where things stand that follow from the records: they may be taken away at any time. */
+  derivedFolder(name: string): string {
+    return join(this.folder, derived, name);
+  }
+
   async close(): Promise<void> {
     await rm(join(this.folder, passing), { recursive: true, force: true });
     await this.database.close();
@@ -129,7 +150,10 @@ export class Programmes {
     const records = await this.database.records(programmeId);
     if (!records.ok) return records;
     const value = new OpenProgramme(entry, this.database, this.device, this.now, records.value);
-    value.onChange = () => this.onChange(programmeId);
+    value.onChange = () => {
+      this.onChange(programmeId);
+      this.onKept(value);
+    };
     return { ok: true, value, problems: records.problems };
   }
 }

@@ -4,11 +4,14 @@ import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { threadWork, type Work } from '@eavewell/work';
 import type { FastifyInstance } from 'fastify';
-import { Designs } from './designs.ts';
+import { Designs } from './designs/designs.ts';
+import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
 import { demoSites } from './http/routes.ts';
+import { KeptExports } from './keptExports.ts';
 import type { Now } from './openProgramme.ts';
+import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
 import { Reviews } from './reviews.ts';
 
@@ -26,6 +29,12 @@ export interface ServeAsked {
   /** The folder the pages for people were built into; null: there are none. */
   readonly pages?: string | null;
   onFault(error: unknown): void;
+  /** Told of each design that is done. */
+  onDesign?(done: DesignDone): void;
+  /** Told what went wrong beside the requests, and the person can mend. */
+  onProblem?(problem: Problem): void;
+  /** An export, or a folder of exports, that a new data folder starts from; null or not given: none. */
+  readonly from?: string | null;
   /** Where long work runs; threads where it is not given. */
   readonly work?: Work;
 }
@@ -58,7 +67,8 @@ const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as co
  *
  * @param asked - folder, port, version
  * @returns the address with its key, and how to end it
- * @problem database.in_use - another program has the folder open; and the other codes of openDatabase
+ * @problem database.in_use - another program has the folder open; and the other codes of Programmes.open
+ * @problem export.folder_used - and the other codes of bringIn, where it is to start from an export
  * @problem server.port_taken - another program listens there
  * @definition ours: docs/decisions/0106-data-folder.md
  */
@@ -71,7 +81,9 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     await work.close();
     await programmes.close();
   };
-  const made = await demoWhereEmpty(programmes, asked);
+  const kept = keptBeside(programmes, work, asked);
+  const brought = asked.from ? await programmes.bringIn(asked.from) : null;
+  const made = brought ?? (await demoWhereEmpty(programmes, asked));
   if (!made.ok) {
     await close();
     return made;
@@ -80,7 +92,9 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   let port = asked.port ?? usualPort;
   const { onFault, version, pages = null } = asked;
   const designs = new Designs(programmes, work, version);
+  designs.onDone = (done) => asked.onDesign?.(done);
   const reviews = new Reviews(programmes, work);
+  const overviews = new Overviews();
   const dataFolder = asked.folder;
   const app = await buildApp({
     programmes,
@@ -89,6 +103,7 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     keys,
     version,
     pages,
+    overviews,
     dataFolder,
     onFault,
     port: () => port,
@@ -106,9 +121,22 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const end = async () => {
     await app.close();
     await designs.close();
+    await kept.close();
     await close();
   };
-  return { ok: true, value: { address, port, programmes: made.value, close: end }, problems: opened.problems };
+  void kept.begin();
+  const problems = [...opened.problems, ...made.problems];
+  return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
+}
+
+/** The exports that are kept by themselves beside the programmes. */
+function keptBeside(programmes: Programmes, work: Work, asked: ServeAsked): KeptExports {
+  const { database } = programmes;
+  const { folder, onFault } = asked;
+  const onProblem = (problem: Problem) => asked.onProblem?.(problem);
+  const kept = new KeptExports({ database, work, folder, now: computerClock, onProblem, onFault });
+  programmes.onKept = (programme) => kept.changed(programme);
+  return kept;
 }
 
 /** Listens at a port; where another program has it and any will do, at one that is free. */
@@ -123,15 +151,19 @@ async function listen(app: FastifyInstance, port: number, isAnyGood: boolean): P
 }
 
 /** How many programmes there are, once the demo stands where there was none; one that was cut short is filled. */
-async function demoWhereEmpty(programmes: Programmes, { demoName, by }: ServeAsked): Promise<Checked<number>> {
+async function demoWhereEmpty(
+  programmes: Programmes,
+  { demoName, by }: ServeAsked,
+): Promise<Checked<{ readonly programmes: number }>> {
   const list = await programmes.list();
   const [first] = list;
   const found = list.length === 1 && first!.name === demoName ? await programmes.programme(first!.programmeId) : null;
   const isCutShort = found?.ok === true && found.value.records.length === 0;
-  if (demoName === null || (list.length > 0 && !isCutShort)) return { ok: true, value: list.length, problems: [] };
+  if (demoName === null || (list.length > 0 && !isCutShort))
+    return { ok: true, value: { programmes: list.length }, problems: [] };
   const tables = demoProgramme({ sites: demoSites });
   const made = isCutShort
     ? await programmes.fill(found.value, by, tables, 'demo')
     : await programmes.make(demoName, by, tables, 'demo');
-  return made.ok ? { ok: true, value: 1, problems: [] } : made;
+  return made.ok ? { ok: true, value: { programmes: 1 }, problems: [] } : made;
 }

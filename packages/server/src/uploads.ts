@@ -47,7 +47,8 @@ function frontOf(names: readonly string[]): string {
   return first === undefined ? '' : first.slice(0, first.lastIndexOf('/') + 1);
 }
 
-function readRecords(bytes: Uint8Array): Checked<readonly ChangeRecord[]> {
+/** The records in the file of an export, a line each. */
+export function readRecords(bytes: Uint8Array): Checked<readonly ChangeRecord[]> {
   const records: ChangeRecord[] = [];
   const lines = new TextDecoder().decode(bytes).split('\n');
   for (const [i, line] of lines.entries()) {

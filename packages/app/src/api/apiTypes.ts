@@ -1,3 +1,4 @@
+// long: made from the description of the API
 /** Made from docs/openapi.json by `npm run generate`. */
 export interface paths {
     "/api/events": {
@@ -948,6 +949,106 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/overview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["overview"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/problems": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is wrong in the tables of the programme. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            designVersion: number | null;
+                            notUsed: components["schemas"]["notUsed"][];
+                            problems: components["schemas"]["problem"][];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/redo": {
         parameters: {
             query?: never;
@@ -1015,7 +1116,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Every site, with its verdict as far as it is known. */
+        /** Every site with its cells, and its verdict as far as it is known. */
         get: {
             parameters: {
                 query?: never;
@@ -1379,6 +1480,406 @@ export interface components {
             row: number;
             /** @description As it was written. */
             value: string;
+        };
+        overview: {
+            /** @description The version the verdicts are of, but for those told while a newer design runs. */
+            designVersion: number | null;
+            name: string;
+            problemCounts: {
+                blocker: number;
+                note: number;
+                warning: number;
+            } | null;
+            /** @description What would mend them together; null before the first design. */
+            remedies: {
+                groups: {
+                    /** @description The kinds of change in words. */
+                    about: string;
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    isPromiseCut: boolean;
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /**
+                     * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight" | "short" | "unknown";
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                }[];
+                /** @description Sites that are short or tight. */
+                looked: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                /** @description Those that would hold. */
+                mended: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                notMended: {
+                    /** @enum {string} */
+                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    sentence: string;
+                    siteIds: string[];
+                }[];
+                /** @description Prices are the latest on or before this day; null where there are none. */
+                pricesOn: string | null;
+            } | null;
+            /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
+            sites: {
+                area: string | null;
+                /** @description In the design year: those it is judged for. */
+                design_people: number | null;
+                /** @description Null where the site has no verdict. */
+                figures: {
+                    /** @description Good years among as many coming years as were judged. */
+                    comingGood_years_range: {
+                        high: number;
+                        low: number;
+                    };
+                    /** @description To a tenth. */
+                    dryDays_per_year: number;
+                    /** @description To a tenth. */
+                    dryDays_per_year_range: {
+                        high: number;
+                        low: number;
+                    };
+                    goodYears: number;
+                    goodYearsNeeded: number;
+                    judgedYears: number;
+                    longestRun_days: number | null;
+                    /** @description Bodies of water; the figures are of the one that is worst off. */
+                    storages_count: number;
+                    tankVolume_L: number;
+                } | null;
+                finding: string | null;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                latitude_deg: number | null;
+                longitude_deg: number | null;
+                name: string;
+                /** @description Why no change mends it, in words. */
+                notMended: string | null;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                /** @description The smallest change that mends it; null where none does or none is needed. */
+                remedy: {
+                    /** @description The changes in words. */
+                    about: string;
+                    /** @description Of the parts alone; null where it is not known: noCost says why. */
+                    amount: number | null;
+                    currency: string | null;
+                    noCost: string | null;
+                    /** @description 0: what was promised is kept. */
+                    promiseCut_count: number;
+                    /** @description The changes, what it is then, and the cost, in a sentence. */
+                    sentence: string;
+                    /**
+                     * @description What it is then.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight";
+                } | null;
+                siteClass: string | null;
+                siteId: string;
+                stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                } | null;
+                /** @description Place in targets, from 0. */
+                target: number | null;
+                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+            }[];
+            /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
+            tally: {
+                holds: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                notYet: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                short: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                tight: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                unknown: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+            };
+            /** @description What sites are judged by: each site names its place here. */
+            targets: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        overviewInput: {
+            /** @description The version the verdicts are of, but for those told while a newer design runs. */
+            designVersion: number | null;
+            name: string;
+            problemCounts: {
+                blocker: number;
+                note: number;
+                warning: number;
+            } | null;
+            /** @description What would mend them together; null before the first design. */
+            remedies: {
+                groups: {
+                    /** @description The kinds of change in words. */
+                    about: string;
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    isPromiseCut: boolean;
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /**
+                     * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight" | "short" | "unknown";
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                }[];
+                /** @description Sites that are short or tight. */
+                looked: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                /** @description Those that would hold. */
+                mended: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                notMended: {
+                    /** @enum {string} */
+                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    sentence: string;
+                    siteIds: string[];
+                }[];
+                /** @description Prices are the latest on or before this day; null where there are none. */
+                pricesOn: string | null;
+            } | null;
+            /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
+            sites: {
+                area: string | null;
+                /** @description In the design year: those it is judged for. */
+                design_people: number | null;
+                /** @description Null where the site has no verdict. */
+                figures: {
+                    /** @description Good years among as many coming years as were judged. */
+                    comingGood_years_range: {
+                        high: number;
+                        low: number;
+                    };
+                    /** @description To a tenth. */
+                    dryDays_per_year: number;
+                    /** @description To a tenth. */
+                    dryDays_per_year_range: {
+                        high: number;
+                        low: number;
+                    };
+                    goodYears: number;
+                    goodYearsNeeded: number;
+                    judgedYears: number;
+                    longestRun_days: number | null;
+                    /** @description Bodies of water; the figures are of the one that is worst off. */
+                    storages_count: number;
+                    tankVolume_L: number;
+                } | null;
+                finding: string | null;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                latitude_deg: number | null;
+                longitude_deg: number | null;
+                name: string;
+                /** @description Why no change mends it, in words. */
+                notMended: string | null;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                /** @description The smallest change that mends it; null where none does or none is needed. */
+                remedy: {
+                    /** @description The changes in words. */
+                    about: string;
+                    /** @description Of the parts alone; null where it is not known: noCost says why. */
+                    amount: number | null;
+                    currency: string | null;
+                    noCost: string | null;
+                    /** @description 0: what was promised is kept. */
+                    promiseCut_count: number;
+                    /** @description The changes, what it is then, and the cost, in a sentence. */
+                    sentence: string;
+                    /**
+                     * @description What it is then.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight";
+                } | null;
+                siteClass: string | null;
+                siteId: string;
+                stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                } | null;
+                /** @description Place in targets, from 0. */
+                target: number | null;
+                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+            }[];
+            /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
+            tally: {
+                holds: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                notYet: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                short: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                tight: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                unknown: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+            };
+            /** @description What sites are judged by: each site names its place here. */
+            targets: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
         };
         problem: {
             code: string;
@@ -2113,6 +2614,194 @@ export interface components {
              */
             verdict: "holds" | "tight" | "short" | "unknown";
             working: components["schemas"]["workingLineInput"][];
+        };
+        siteShort: {
+            /** @description In the design year: those it is judged for. */
+            design_people: number | null;
+            /** @description Null where the site has no verdict. */
+            figures: {
+                /** @description Good years among as many coming years as were judged. */
+                comingGood_years_range: {
+                    high: number;
+                    low: number;
+                };
+                /** @description To a tenth. */
+                dryDays_per_year: number;
+                /** @description To a tenth. */
+                dryDays_per_year_range: {
+                    high: number;
+                    low: number;
+                };
+                goodYears: number;
+                goodYearsNeeded: number;
+                judgedYears: number;
+                longestRun_days: number | null;
+                /** @description Bodies of water; the figures are of the one that is worst off. */
+                storages_count: number;
+                tankVolume_L: number;
+            } | null;
+            /** @description The finding in a sentence or two. */
+            finding: string;
+            latitude_deg: number | null;
+            longitude_deg: number | null;
+            name: string;
+            /** @description Why no change mends it, in words. */
+            notMended: string | null;
+            /** @description As counted, or made from the households. */
+            people: number | null;
+            /** @description The smallest change that mends it; null where none does or none is needed. */
+            remedy: {
+                /** @description The changes in words. */
+                about: string;
+                /** @description Of the parts alone; null where it is not known: noCost says why. */
+                amount: number | null;
+                currency: string | null;
+                noCost: string | null;
+                /** @description 0: what was promised is kept. */
+                promiseCut_count: number;
+                /** @description The changes, what it is then, and the cost, in a sentence. */
+                sentence: string;
+                /**
+                 * @description What it is then.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight";
+            } | null;
+            siteClass: string | null;
+            siteId: string;
+            stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+            };
+            target: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            };
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description People times dry days a year: the order within a verdict. */
+            weight: number;
+        };
+        siteShortInput: {
+            /** @description In the design year: those it is judged for. */
+            design_people: number | null;
+            /** @description Null where the site has no verdict. */
+            figures: {
+                /** @description Good years among as many coming years as were judged. */
+                comingGood_years_range: {
+                    high: number;
+                    low: number;
+                };
+                /** @description To a tenth. */
+                dryDays_per_year: number;
+                /** @description To a tenth. */
+                dryDays_per_year_range: {
+                    high: number;
+                    low: number;
+                };
+                goodYears: number;
+                goodYearsNeeded: number;
+                judgedYears: number;
+                longestRun_days: number | null;
+                /** @description Bodies of water; the figures are of the one that is worst off. */
+                storages_count: number;
+                tankVolume_L: number;
+            } | null;
+            /** @description The finding in a sentence or two. */
+            finding: string;
+            latitude_deg: number | null;
+            longitude_deg: number | null;
+            name: string;
+            /** @description Why no change mends it, in words. */
+            notMended: string | null;
+            /** @description As counted, or made from the households. */
+            people: number | null;
+            /** @description The smallest change that mends it; null where none does or none is needed. */
+            remedy: {
+                /** @description The changes in words. */
+                about: string;
+                /** @description Of the parts alone; null where it is not known: noCost says why. */
+                amount: number | null;
+                currency: string | null;
+                noCost: string | null;
+                /** @description 0: what was promised is kept. */
+                promiseCut_count: number;
+                /** @description The changes, what it is then, and the cost, in a sentence. */
+                sentence: string;
+                /**
+                 * @description What it is then.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight";
+            } | null;
+            siteClass: string | null;
+            siteId: string;
+            stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+            };
+            target: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            };
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description People times dry days a year: the order within a verdict. */
+            weight: number;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */

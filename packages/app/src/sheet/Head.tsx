@@ -4,6 +4,7 @@ import { useReach } from '../api/useReach.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { Emblem } from '../look/Emblem.tsx';
 import { LevelSign } from '../look/LevelSign.tsx';
+import { UndoSteps } from './UndoSteps.tsx';
 
 /** What stands over every page: where one is, and what is saved where. The line under it is the water's surface. */
 export function Head({ programmeId, children }: { readonly programmeId?: string; readonly children?: ReactNode }) {
@@ -28,6 +29,7 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
         </nav>
       )}
       <KeptWhere />
+      {programmeId === undefined ? null : <UndoSteps programmeId={programmeId} />}
     </header>
   );
 }

@@ -4,6 +4,7 @@ import { useEffect } from 'react';
 import { queries } from '../api/queries.ts';
 import { keep } from '../kept.ts';
 import { Head } from './Head.tsx';
+import { ProgrammeMenu } from './ProgrammeMenu.tsx';
 
 /** The pages of one programme, under its name. */
 export function ProgrammeSheet() {
@@ -13,7 +14,7 @@ export function ProgrammeSheet() {
   return (
     <>
       <Head programmeId={programmeId}>
-        <span className="programme-name">{programme.name}</span>
+        <ProgrammeMenu programmeId={programmeId} name={programme.name} />
       </Head>
       <main id="sheet" className="sheet" tabIndex={-1}>
         <Outlet />

@@ -21,7 +21,7 @@ import {
   seriesOf,
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
-import { programmeRemediesReport } from '@eavewell/report';
+import { faultFinder, faultNamer, programmeRemediesReport } from '@eavewell/report';
 import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
@@ -36,7 +36,7 @@ import { Sheet } from '../print/sheet.ts';
 import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
-import { faultNamer } from '../report/namedFaults.ts';
+
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
@@ -80,7 +80,15 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   const ready = readyProgramme(facts, { pricesOn, ...(gauges && { gauges }) });
   const outputs = await openOutputs(options, context);
   try {
-    const judged = await judgeAll(facts, ready, faultNamer(read.problems), scenario, outputs, options, context);
+    const judged = await judgeAll(
+      facts,
+      ready,
+      faultNamer(faultFinder(read.problems)),
+      scenario,
+      outputs,
+      options,
+      context,
+    );
     context.progress.done();
     const problems = allProblems(read, ready, judged.problems);
     const together = remediesTogether(judged.smallest);

@@ -15,6 +15,7 @@ export interface ServeOptions {
   readonly data?: string;
   readonly port?: number;
   readonly open?: boolean;
+  readonly from?: string;
 }
 
 /** What is wrong with a data folder, in words, on the screen of the program. */
@@ -35,6 +36,8 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
     version,
     demoName: words.demoName,
     by: words.madeBy,
+    from: options.from ?? null,
+    onProblem: (problem) => tellProblems([problem], around),
     onFault: (error) => {
       around.stderr.write(`${commandLine.trouble.ourFault(error instanceof Error ? error.message : String(error))}\n`);
     },
@@ -45,6 +48,9 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   }
   const { address, programmes, close } = started.value;
   try {
+    tellProblems(started.problems, around);
+    if (options.from !== undefined)
+      await write(around.stdout, `${words.broughtIn(programmes, printable(options.from))}\n`);
     await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
     if (options.open) around.openAddress?.(address);
     await around.untilStopped?.();

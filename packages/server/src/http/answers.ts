@@ -1,8 +1,8 @@
 import { type ChangeRecord, recordName } from '@eavewell/records';
 import { problemReport } from '@eavewell/report';
-import { folderTableNames, folderTables } from '@eavewell/tables';
+import { folderTableNames, folderTables, type SiteReport } from '@eavewell/tables';
 import type { z } from 'zod';
-import type { DesignState } from '../designs.ts';
+import type { DesignState } from '../designs/designs.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
 import type { Review } from '../reviews.ts';
 import type * as schemas from './schemas.ts';
@@ -28,16 +28,12 @@ export function rowsAnswer({ version, facts }: OpenProgramme, table: string): z.
 
 export function sitesAnswer(programme: OpenProgramme, state: DesignState): z.infer<typeof schemas.siteList> {
   const { version, facts } = programme;
-  const reports = new Map((state.report?.sites ?? []).map((site) => [site.siteId, site]));
   const sites = [...facts.rowsAsEntered('sites')].map(([key, cells]) => {
     // A second row of one id is not used, so it has no verdict of its own.
-    const found = key === cells['siteId'] ? reports.get(key) : undefined;
-    const { verdict, stations, finding, people, remedies } = found ?? {};
-    const remedy = remedies?.ranked[0]?.about ?? null;
-    const design = found
-      ? { verdict: verdict!, stations: stations!, finding: finding!, people: people!, remedy }
-      : null;
-    return { key, cells, design: design && { ...design, people: found!.people } };
+    const found = key === cells['siteId'] ? state.sites.get(key) : undefined;
+    if (!found) return { key, cells, design: null };
+    const { verdict, stations, finding, people, remedy } = found;
+    return { key, cells, design: { verdict, stations, finding, people, remedy: remedy?.about ?? null } };
   });
   return { version, ...progressOf(state), sites };
 }
@@ -47,6 +43,7 @@ export function siteAnswer(
   programme: OpenProgramme,
   siteId: string,
   state: DesignState,
+  design: SiteReport | null,
 ): z.infer<typeof schemas.siteInFull> | null {
   const { version, facts } = programme;
   const rows = folderTableNames
@@ -57,13 +54,21 @@ export function siteAnswer(
       ),
     );
   if (!rows.some(({ table }) => table === 'sites')) return null;
-  const design = state.report?.sites.find((one) => one.siteId === siteId) ?? null;
-  const problems = (state.report?.problems ?? []).filter(({ place }) => place.siteId === siteId);
+  const problems = (state.rest?.problems ?? []).filter(({ place }) => place.siteId === siteId);
   return { version, ...progressOf(state), rows, design, problems };
 }
 
-export function designAnswer({ version }: OpenProgramme, state: DesignState): z.infer<typeof schemas.design> {
-  return { version, ...progressOf(state), report: state.report };
+/** What a design is told with, up to its report. */
+export function designHead(
+  { version }: OpenProgramme,
+  state: DesignState,
+): Omit<z.infer<typeof schemas.design>, 'report'> {
+  return { version, ...progressOf(state) };
+}
+
+export function problemsAnswer({ version }: OpenProgramme, state: DesignState): z.infer<typeof schemas.problemsFound> {
+  const { problems = [], notUsed = [] } = state.rest ?? {};
+  return { version, designVersion: state.version, problems, notUsed };
 }
 
 export function changedAnswer(

@@ -50,9 +50,9 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   });
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
-  app.setErrorHandler((error: FastifyError | Refused, _, reply) => {
+  app.setErrorHandler((error: FastifyError | Refused, request, reply) => {
     if (error instanceof Refused) return sendProblems(reply, error.problems);
-    const problem = problemOfError(error, asked.dataFolder);
+    const problem = problemOfError(error, asked.dataFolder, request.routeOptions.bodyLimit ?? largestBody_bytes);
     if (problem.code === 'request.our_fault') asked.onFault(error);
     return sendProblems(reply, [problem]);
   });

@@ -60,7 +60,7 @@ export function orRefuse<T>(checked: Checked<T>): T {
 
 /** What the machine may refuse while files pass through. */
 const machineRefusals = [
-  [/^(ENOSPC|EDQUOT)$/, 'database.disk_full'],
+  [/^(ENOSPC|EDQUOT|EFBIG)$/, 'database.disk_full'],
   [/^(EACCES|EPERM|EROFS)$/, 'database.no_permission'],
 ] as const;
 
@@ -68,8 +68,10 @@ const machineRefusals = [
 export function problemOfError(
   error: Pick<FastifyError, 'code' | 'message' | 'statusCode' | 'validation'>,
   dataFolder: string,
+  largest_bytes: number,
 ): Problem {
-  if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return recordProblem('request.too_large', {}, {});
+  if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE')
+    return recordProblem('request.too_large', {}, { largest_MB: Math.floor(largest_bytes / 1e6) });
   const refusal = machineRefusals.find(([form]) => form.test(error.code));
   if (refusal) return recordProblem(refusal[1], {}, { value: dataFolder, reason: error.code });
   const status = error.statusCode ?? 500;

@@ -1,11 +1,13 @@
+import { Readable } from 'node:stream';
 import { demoProgramme } from '@eavewell/demo';
 import { recordProblem } from '@eavewell/records';
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyReply } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import { z } from 'zod';
-import type { Designs } from '../designs.ts';
+import type { Designs } from '../designs/designs.ts';
 import { exportZip } from '../exportZip.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
+import type { Overviews } from '../overview.ts';
 import type { Programmes } from '../programmes.ts';
 import type { Reviews } from '../reviews.ts';
 import { largestUpload_bytes } from '../uploads.ts';
@@ -21,6 +23,7 @@ export const demoSites = 60;
 export interface Behind {
   readonly programmes: Programmes;
   readonly designs: Designs;
+  readonly overviews: Overviews;
   readonly reviews: Reviews;
   readonly listeners: Listeners;
 }
@@ -35,6 +38,9 @@ const answering = <T extends z.ZodType>(summary: string, answer: T) => ({
   response: { 200: answer, ...failing },
 });
 
+/** An answer that is sent as it is, put together elsewhere. */
+const asIs = (reply: unknown) => reply as FastifyReply;
+
 /** The programme a request is about. */
 type Find = (request: { readonly params: { readonly programmeId: string } }) => Promise<OpenProgramme>;
 
@@ -44,6 +50,7 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   const find: Find = async ({ params }) => orRefuse(await behind.programmes.programme(params.programmeId));
   programmeRoutes(app, behind, find);
   factRoutes(app, behind, find);
+  designRoutes(app, behind, find);
   changeRoutes(app, find);
   historyRoutes(app, find);
   importRoutes(app, behind, find);
@@ -76,7 +83,7 @@ function programmeRoutes(app: App, { programmes, designs }: Behind, find: Find):
   const state = answering('Where a programme stands.', schemas.programmeState);
   app.get(one, { schema: { ...state, params: schemas.programmeId } }, async (request) => {
     const programme = await find(request);
-    return answers.stateAnswer(programme, designs.state(programme));
+    return answers.stateAnswer(programme, await designs.state(programme));
   });
   const zip = { summary: 'The whole programme as a zip: its tables and its records.', params: schemas.programmeId };
   app.get(`${one}/export.zip`, { schema: zip }, async (request, reply) => {
@@ -88,32 +95,68 @@ function programmeRoutes(app: App, { programmes, designs }: Behind, find: Find):
 }
 
 function factRoutes(app: App, { designs }: Behind, find: Find): void {
+  const { programmeId: params } = schemas;
   const rows = answering('The rows of one table.', schemas.tableRows);
   app.get(`${one}/tables/:table`, { schema: { ...rows, params: schemas.tableAsked } }, async (request) =>
     answers.rowsAnswer(await find(request), request.params.table),
   );
-  const sites = answering('Every site, with its verdict as far as it is known.', schemas.siteList);
-  app.get(`${one}/sites`, { schema: { ...sites, params: schemas.programmeId } }, async (request) => {
+  const sites = answering('Every site with its cells, and its verdict as far as it is known.', schemas.siteList);
+  app.get(`${one}/sites`, { schema: { ...sites, params } }, async (request) => {
     const programme = await find(request);
-    return answers.sitesAnswer(programme, designs.state(programme));
+    return answers.sitesAnswer(programme, await designs.state(programme));
   });
   const site = answering('One site in full.', schemas.siteInFull);
   app.get(`${one}/sites/:siteId`, { schema: { ...site, params: schemas.siteAsked } }, async (request) => {
     const programme = await find(request);
-    const found = answers.siteAnswer(programme, request.params.siteId, designs.state(programme));
-    if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: request.params.siteId })]);
+    const { siteId } = request.params;
+    const state = await designs.state(programme);
+    const found = answers.siteAnswer(programme, siteId, state, await designs.site(programme, siteId));
+    if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
     return found;
   });
-  const design = answering('The design, as far as it is; asking begins it where it is not made yet.', schemas.design);
-  app.get(`${one}/design`, { schema: { ...design, params: schemas.programmeId } }, async (request) => {
+  const problems = answering('What is wrong in the tables of the programme.', schemas.problemsFound);
+  app.get(`${one}/problems`, { schema: { ...problems, params } }, async (request) => {
     const programme = await find(request);
-    return answers.designAnswer(programme, designs.state(programme));
+    return answers.problemsAnswer(programme, await designs.state(programme));
+  });
+}
+
+function designRoutes(app: App, { designs, overviews }: Behind, find: Find): void {
+  const { programmeId: params } = schemas;
+  const list = answering(
+    'What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it.',
+    schemas.overview,
+  );
+  app.get(`${one}/overview`, { schema: { ...list, params } }, async (request, typedReply) => {
+    const reply = asIs(typedReply);
+    const programme = await find(request);
+    const state = await designs.state(programme);
+    const etag = `"${overviews.nameOf(programme, state)}"`;
+    reply.header('cache-control', 'private, no-cache').header('vary', 'accept-encoding').header('etag', etag);
+    if (request.headers['if-none-match'] === etag) return reply.code(304).send();
+    const { text, packed } = await overviews.text(programme, state);
+    reply.type('application/json; charset=utf-8');
+    const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
+    return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
+  });
+  const design = answering('The design, as far as it is; asking begins it where it is not made yet.', schemas.design);
+  app.get(`${one}/design`, { schema: { ...design, params } }, async (request, reply) => {
+    const programme = await find(request);
+    const head = JSON.stringify(answers.designHead(programme, await designs.state(programme)));
+    const text = async function* () {
+      yield `${head.slice(0, -1)},"report":`;
+      yield* designs.reportText(programme);
+      yield '}';
+    };
+    return asIs(reply)
+      .type('application/json; charset=utf-8')
+      .send(Readable.from(text(), { objectMode: false }));
   });
   const cancelled = answering('Calls the running design off.', schemas.programmeState);
-  app.delete(`${one}/design`, { schema: { ...cancelled, params: schemas.programmeId } }, async (request) => {
+  app.delete(`${one}/design`, { schema: { ...cancelled, params } }, async (request) => {
     const programme = await find(request);
-    const state = designs.state(programme);
-    designs.cancel(programme);
+    const state = await designs.state(programme);
+    await designs.cancel(programme);
     return answers.stateAnswer(programme, state);
   });
 }

@@ -1,5 +1,5 @@
 import { recordFields, rowChange } from '@eavewell/records';
-import { designReport, folderTableNames } from '@eavewell/tables';
+import { designReport, folderTableNames, remediesInWords, siteShort } from '@eavewell/tables';
 import { z } from 'zod';
 
 /** A problem, as the report has it. */
@@ -74,6 +74,61 @@ export const siteList = z.strictObject({
         .describe('Null where it is not worked out yet, or the row cannot be used.'),
     }),
   ),
+});
+
+const counted = z.strictObject({
+  sites: z.int(),
+  people: z.int().describe('Of the sites whose people are known.'),
+  withoutPeople_count: z.int(),
+});
+const { siteId, name, siteClass, people, latitude_deg, longitude_deg } = siteShort.shape;
+const judged = siteShort.omit({
+  ...{ siteId: true, name: true, siteClass: true, people: true, latitude_deg: true, longitude_deg: true },
+  ...{ weight: true, target: true },
+}).shape;
+
+/** What the page of sites needs, in one answer. It is sent once: If-None-Match is answered with 304 while nothing changed. */
+export const overview = z
+  .strictObject({
+    version,
+    designVersion: version
+      .nullable()
+      .describe('The version the verdicts are of, but for those told while a newer design runs.'),
+    name: z.string(),
+    tally: z
+      .strictObject({ short: counted, unknown: counted, tight: counted, holds: counted, notYet: counted })
+      .describe('Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used.'),
+    targets: z.array(siteShort.shape.target).describe('What sites are judged by: each site names its place here.'),
+    remedies: remediesInWords.nullable().describe('What would mend them together; null before the first design.'),
+    problemCounts: z.strictObject({ blocker: z.int(), warning: z.int(), note: z.int() }).nullable(),
+    sites: z
+      .array(
+        z.strictObject({
+          key: z.string().describe('The key of its row in the table of sites.'),
+          ...{ siteId, name },
+          area: z.string().nullable(),
+          ...{ latitude_deg, longitude_deg, siteClass, people },
+          design_people: judged.design_people,
+          verdict: judged.verdict
+            .nullable()
+            .describe('Null where it is not worked out yet, or the row cannot be used.'),
+          stations: judged.stations.nullable(),
+          finding: judged.finding.nullable(),
+          remedy: judged.remedy,
+          notMended: judged.notMended,
+          figures: judged.figures,
+          target: z.int().nullable().describe('Place in targets, from 0.'),
+        }),
+      )
+      .describe('Short first, then unknown, tight, holds; within each the most people for the most dry days.'),
+  })
+  .meta({ id: 'overview' });
+
+export const problemsFound = z.strictObject({
+  version,
+  designVersion: version.nullable(),
+  problems: z.array(problem),
+  notUsed: z.array(notUsed),
 });
 
 export const siteInFull = z.strictObject({

@@ -5,6 +5,7 @@ export const serve = {
     data: 'the data folder (default: one of your own, see docs)',
     port: 'the port to listen on (default: 4783, or any that is free)',
     open: 'open the address in your browser',
+    from: 'start a new data folder from an export: a .zip, or the folder "exports" of a data folder',
     programme: 'with --data: the id of the programme, where there are several',
     checkData: 'check a programme of a data folder instead of a folder of tables',
     examples: `
@@ -12,6 +13,9 @@ Examples:
   $ eavewell serve                    your own data folder; the first time with
                                       an invented programme in it
   $ eavewell serve --data water       the data folder water
+  $ eavewell serve --data water2 --from water/exports
+                                      what the program kept of water, in a new
+                                      folder
 
 The address that is shown lets in whoever opens it on this computer. It changes
 at each start. Ctrl+C ends the program; nothing that was entered is lost.`,
@@ -20,6 +24,8 @@ at each start. Ctrl+C ends the program; nothing that was entered is lost.`,
   madeBy: 'Eavewell',
   opened: (folder: string, count: number) =>
     `${folder}: ${count} ${count === 1 ? 'programme' : 'programmes'}. Open this address in a browser on this computer:`,
+  broughtIn: (count: number, from: string) =>
+    `Brought in from ${from}: ${count} ${count === 1 ? 'programme' : 'programmes'}.`,
   ended: 'Ended. Everything that was entered is kept.',
   portForm: '--port is a whole number from 0 to 65535.',
   programmesThere: (ids: readonly string[]) =>

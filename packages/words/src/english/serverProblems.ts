@@ -23,7 +23,7 @@ const zipFaults: Readonly<Record<string, string>> = {
 type Sentences = Readonly<Record<ServerProblemCode, (told: Told) => ProblemSentence>>;
 type ServerProblemCode = Extract<
   RecordProblemCode,
-  `change.${string}` | `import.${string}` | `request.${string}` | `server.${string}`
+  `change.${string}` | `export.${string}` | `import.${string}` | `request.${string}` | `server.${string}`
 >;
 
 const changes = {
@@ -102,10 +102,41 @@ const imports = {
     ),
 } satisfies Partial<Sentences>;
 
+/** Why no export was kept, or none can be read, in short. */
+const exportFaults: Readonly<Record<string, string>> = {
+  ...zipFaults,
+  no_records: 'it holds no history',
+  'database.disk_full': 'the disk is full',
+  'database.no_permission': 'the folder may not be written',
+};
+
+const exports = {
+  'export.not_kept': (t) =>
+    say(
+      `No export of the programme ${t.text('value')} could be kept beside it: ${exportFaults[t.text('reason')] ?? 'it could not be written'}. What was entered is kept.`,
+      'Make room on the disk, or export it from the page to another one.',
+    ),
+  'export.unreadable': (t) =>
+    say(
+      `No programme can be opened from ${t.text('value')}: ${exportFaults[t.text('reason')] ?? 'it does not hold together'}.`,
+      t.text('reason') === 'no_records'
+        ? 'Start with a new folder, and import it from the page.'
+        : 'Take an older export. Nothing was made.',
+    ),
+  'export.tables_differ': (t) =>
+    say(
+      `The tables in ${t.text('value')} are not what its history says; the history was taken.`,
+      'Where they were edited by hand, import the file from the page to see what they would change.',
+    ),
+  'export.folder_used': (t) =>
+    say(`The data folder ${t.text('value')} has programmes already; nothing was changed.`, 'Name a new folder.'),
+} satisfies Partial<Sentences>;
+
 /** What is said of changes, files that come in, and requests. */
 export const serverProblemSentences: Sentences = {
   ...changes,
   ...imports,
+  ...exports,
   'request.wrong': (t) =>
     say(`The request was not understood (${t.text('value')}).`, 'Load the page again. If it stays, tell us.'),
   'request.not_found': (t) => say(`There is nothing at ${t.text('value')}.`, 'Go back to the list of programmes.'),
@@ -114,8 +145,11 @@ export const serverProblemSentences: Sentences = {
       `The request was refused: ${refusals[t.text('reason')] ?? 'it may not come in'}.`,
       'Open the address that was shown when the program started.',
     ),
-  'request.too_large': () =>
-    say('More was sent than is taken at once; nothing was written.', 'Send it in smaller parts.'),
+  'request.too_large': (t) =>
+    say(
+      `More was sent than is taken at once (${t.text('largest_MB')} MB); nothing was written.`,
+      'Send it in smaller parts.',
+    ),
   'request.our_fault': () =>
     say(
       'Something went wrong in the program itself. Nothing that was entered is lost.',

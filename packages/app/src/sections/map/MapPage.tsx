@@ -4,32 +4,22 @@ import { useMemo, useState } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
-import type { MapSite } from './frame.ts';
 import { SitesMap } from './SitesMap.tsx';
-import { degreesOf } from './useMapRows.ts';
-
-/** What needs her comes first. */
-const order = ['short', 'unknown', 'tight', 'notJudged', 'holds'] as const;
 
 /** The map on a page of its own, with what is chosen said under its name. */
 export function MapPage() {
-  const { say, numbers } = useLanguage();
+  const { say } = useLanguage();
   const { programmeId } = useParams({ from: '/p/$programmeId/map' });
-  const { data } = useSuspenseQuery(queries.sites(programmeId));
+  const { data } = useSuspenseQuery(queries.overview(programmeId));
   const [selected, setSelected] = useState<string | null>(null);
   const sites = useMemo(
     () =>
-      data.sites
-        .map(({ key, cells, design }): MapSite & { readonly finding: string } => ({
-          key,
-          name: cells['name'] ?? key,
-          latitude_deg: degreesOf(cells['latitude_deg'] ?? '', numbers.parse),
-          longitude_deg: degreesOf(cells['longitude_deg'] ?? '', numbers.parse),
-          verdict: design?.verdict ?? 'notJudged',
-          finding: design?.finding ?? '',
-        }))
-        .sort((a, b) => order.indexOf(a.verdict) - order.indexOf(b.verdict)),
-    [data, numbers],
+      data.sites.map(({ key, siteId, name, latitude_deg, longitude_deg, verdict, finding }) => ({
+        ...{ key, latitude_deg, longitude_deg, finding },
+        name: name ?? siteId ?? key,
+        verdict: verdict ?? ('notJudged' as const),
+      })),
+    [data],
   );
   const chosen = sites.find(({ key }) => key === selected);
   return (

@@ -13,9 +13,9 @@ export function useMapRows(
   plane: Plane,
 ): { readonly ways: WaysDrawn; readonly places: readonly MapPlace[] } {
   const { numbers } = useLanguage();
-  const ways = useQuery(queries.rows(programmeId, 'ways')).data?.rows ?? none;
-  const lines = useQuery(queries.rows(programmeId, 'wayLines')).data?.rows ?? none;
-  const places = useQuery(queries.rows(programmeId, 'places')).data?.rows ?? none;
+  const ways = useQuery(queries.table(programmeId, 'ways')).data?.rows ?? none;
+  const lines = useQuery(queries.table(programmeId, 'wayLines')).data?.rows ?? none;
+  const places = useQuery(queries.table(programmeId, 'places')).data?.rows ?? none;
   return useMemo(
     () => ({
       ways: waysOf(ways, lines, plane),

@@ -2,20 +2,31 @@ import type { Place, Problem, SiteDesign } from '@eavewell/engine';
 import { problemSentence } from '@eavewell/words';
 
 /**
- * Says which fault keeps a site from a verdict, in the words of the fault itself.
+ * Which fault stands at a place?
  *
  * @param problems - what reading found
- * @returns a function that gives a site's design with the fault beside the doubt: facts `fault` and `todo` [text]
+ * @returns a function that gives the first blocker at a place; null where there is none
  * @definition ours
  */
-export function faultNamer(problems: readonly Problem[]): (design: SiteDesign) => SiteDesign {
+export function faultFinder(problems: readonly Problem[]): (place: Place) => Problem | null {
   const blockers = new Map<string, Problem>();
   for (const problem of problems) {
     const key = keyOf(problem.place);
     if (problem.severity === 'blocker' && !blockers.has(key)) blockers.set(key, problem);
   }
+  return (place) => blockers.get(keyOf(place)) ?? null;
+}
+
+/**
+ * Says which fault keeps a site from a verdict, in the words of the fault itself.
+ *
+ * @param faultAt - the fault at a place
+ * @returns a function that gives a site's design with the fault beside the doubt: facts `fault` and `todo` [text]
+ * @definition ours
+ */
+export function faultNamer(faultAt: (place: Place) => Problem | null): (design: SiteDesign) => SiteDesign {
   const named = (problem: Problem): Problem => {
-    const fault = problem.code === 'site.facts_in_doubt' ? blockers.get(keyOf(problem.place)) : undefined;
+    const fault = problem.code === 'site.facts_in_doubt' ? faultAt(problem.place) : null;
     if (!fault) return problem;
     const { what, todo } = problemSentence(fault);
     return { ...problem, facts: { ...problem.facts, fault: what, todo } };
