@@ -2,6 +2,7 @@ import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
+import { KeptPage } from './offline/KeptPage.tsx';
 import { Changes } from './sections/changes/index.ts';
 import { NewSite } from './sections/facts/index.ts';
 import { TakeIn } from './sections/imports/index.ts';
@@ -40,6 +41,9 @@ export const programmeRoute = createRoute({
 
 const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites', component: Sites });
 
+/** What this browser keeps, of all programmes. */
+const keptHere = createRoute({ getParentRoute: () => root, path: '/kept', component: KeptPage });
+
 const map = createRoute({ getParentRoute: () => programmeRoute, path: '/map', component: MapPage });
 
 const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
@@ -71,7 +75,7 @@ const settingsTable = createRoute({
 });
 
 const ofProgramme = [sites, map, newSite, takeIn, changes, settings, settingsTable];
-const tree = root.addChildren([start, programmes, programmeRoute.addChildren(ofProgramme)]);
+const tree = root.addChildren([start, programmes, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {

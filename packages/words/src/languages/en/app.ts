@@ -501,6 +501,31 @@ export const numbers = {
   "shareNotKnown": "a share not known",
   "under": "under {amount}"
 } as const;
+export const offline = {
+  "changes_about": "They were made while Eavewell on this computer did not answer. Leave this browser’s data as it is until they are saved.",
+  "changes_title": "{count, plural, =0 {No change waits} one {# change is not saved in its programme yet} other {# changes are not saved in their programmes yet}}",
+  "clash": "{count, plural, one {Somebody else changed the same cell meanwhile. Nothing was sent.} other {Somebody else changed the same cells meanwhile. Nothing was sent.}}",
+  "clash_cell": "{row}, {field}: it was {before}, is {stands} now, and would become {after}.",
+  "decide": "Some wait for your word",
+  "forget": "Forget what was read",
+  "forgotten": "Forgotten. What you look at from now on is kept again.",
+  "gone": "Eavewell on this computer does not answer.",
+  "kept": "{count, plural, one {# change kept in this browser, not yet saved in the programme.} other {# changes kept in this browser, not yet saved in the programme.}}",
+  "kept_line": "Kept in this browser, not yet saved in the programme. It is saved as soon as Eavewell on this computer answers.",
+  "kept_rows": "Some of this is kept in this browser alone and shown as it will be saved. It is not in the programme yet.",
+  "look": "See what is kept",
+  "newer": "A newer version of these pages is here.",
+  "read_about": "What you have looked at is kept in this browser, so that it opens without the program. If others use this browser, you may want it forgotten; nothing of the programme is lost by that.",
+  "read_at": "You see what was read on {at}.",
+  "read_title": "What was read",
+  "refused": "Eavewell could not make this change. Later ones of this programme wait behind it.",
+  "saved_at": "All saved on this computer, last on {at}",
+  "send_mine": "Send mine all the same",
+  "show_newer": "Show it (what is typed and not saved stays as a draft)",
+  "take_back": "Take it back",
+  "title": "What this browser keeps",
+  "waits": "Waits until Eavewell answers."
+} as const;
 export const programmeMenu = {
   "changes": "Changes",
   "export": "Export all as a zip",

@@ -502,6 +502,31 @@ export const numbers = {
   "shareNotKnown": "una parte que no se sabe",
   "under": "menos de {amount}"
 } as const;
+export const offline = {
+  "changes_about": "Se hicieron mientras Eavewell no respondía en este equipo. No borre los datos de este navegador hasta que estén guardados.",
+  "changes_title": "{count, plural, =0 {Ningún cambio espera} one {# cambio no está guardado todavía en su programa} other {# cambios no están guardados todavía en sus programas}}",
+  "clash": "{count, plural, one {Mientras tanto otra persona cambió la misma celda. No se envió nada.} other {Mientras tanto otra persona cambió las mismas celdas. No se envió nada.}}",
+  "clash_cell": "{row}, {field}: era {before}, ahora es {stands} y pasaría a ser {after}.",
+  "decide": "Algunos esperan su decisión",
+  "forget": "Borrar lo leído",
+  "forgotten": "Borrado. Lo que mire a partir de ahora se conserva de nuevo.",
+  "gone": "Eavewell no responde en este equipo.",
+  "kept": "{count, plural, one {# cambio conservado en este navegador, aún no guardado en el programa.} other {# cambios conservados en este navegador, aún no guardados en el programa.}}",
+  "kept_line": "Conservado en este navegador, aún no guardado en el programa. Se guardará en cuanto Eavewell responda en este equipo.",
+  "kept_rows": "Algo de esto se conserva solo en este navegador y se muestra como se guardará. Todavía no está en el programa.",
+  "look": "Ver lo conservado",
+  "newer": "Hay una versión más nueva de estas páginas.",
+  "read_about": "Lo que usted ha mirado se conserva en este navegador, para que se abra sin el programa. Si otras personas usan este navegador, quizá quiera borrarlo; con eso no se pierde nada del programa.",
+  "read_at": "Usted ve lo que se leyó el {at}.",
+  "read_title": "Lo que se leyó",
+  "refused": "Eavewell no pudo hacer este cambio. Los siguientes de este programa esperan detrás.",
+  "saved_at": "Todo guardado en este equipo, por última vez el {at}",
+  "send_mine": "Enviar el mío de todos modos",
+  "show_newer": "Mostrarla (lo escrito y no guardado queda como borrador)",
+  "take_back": "Retirarlo",
+  "title": "Lo que conserva este navegador",
+  "waits": "Espera hasta que Eavewell responda."
+} as const;
 export const programmeMenu = {
   "changes": "Cambios",
   "export": "Exportar todo como zip",
