@@ -6,6 +6,9 @@ const conditions = ['eavewell-source', 'module', 'node', 'development|production
 /** The suites of `checks/`, by what they prove. Each has its own folder of tests. */
 const suites = ['published', 'laws', 'twins', 'faults', 'rules'];
 
+/** Those that look at the built program in a real browser. */
+const inBrowser = ['journeys', 'scale'];
+
 const project = (name: string, include: readonly string[], testTimeout: number) => ({
   extends: true as const,
   test: { name, include: [...include], environment: 'node' as const, testTimeout, hookTimeout: testTimeout },
@@ -20,6 +23,10 @@ export default defineConfig({
     projects: [
       project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000),
       ...suites.map((name) => project(name, [`checks/${name}/**/*.test.ts`], 120_000)),
+      ...inBrowser.map((name) => {
+        const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 120_000);
+        return { extends: all, test: { ...test, globalSetup: ['checks/journeys/setUp.ts'] } };
+      }),
     ],
   },
 });

@@ -2,7 +2,7 @@ import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
-import { KeptPage } from './offline/KeptPage.tsx';
+import { KeptPage } from './offline/index.ts';
 import { Changes } from './sections/changes/index.ts';
 import { NewSite } from './sections/facts/index.ts';
 import { TakeIn } from './sections/imports/index.ts';

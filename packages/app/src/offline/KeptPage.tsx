@@ -6,6 +6,7 @@ import { useFieldWords } from '../forms/useFieldWords.ts';
 import { recordSentence, rowInWords } from '../history/recordSentence.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { Head } from '../sheet/Head.tsx';
+import { Main } from '../sheet/Main.tsx';
 import type { Clash, KeptChange } from './outbox.ts';
 import { useKeeping, useKeptChanges } from './useKept.ts';
 
@@ -18,7 +19,7 @@ export function KeptPage() {
   return (
     <>
       <Head />
-      <main id="sheet" className="sheet" tabIndex={-1}>
+      <Main>
         <h1>{say('offline.title')}</h1>
         <h2>{say('offline.changes_title', { count: kept.length })}</h2>
         {kept.length > 0 && <p>{say('offline.changes_about')}</p>}
@@ -28,7 +29,7 @@ export function KeptPage() {
           ))}
         </ol>
         <Read />
-      </main>
+      </Main>
     </>
   );
 }

@@ -4,6 +4,7 @@ import { useEffect } from 'react';
 import { queries } from '../api/queries.ts';
 import { keep } from '../kept.ts';
 import { Head } from './Head.tsx';
+import { Main } from './Main.tsx';
 import { ProgrammeMenu } from './ProgrammeMenu.tsx';
 
 /** The pages of one programme, under its name. */
@@ -16,9 +17,9 @@ export function ProgrammeSheet() {
       <Head programmeId={programmeId}>
         <ProgrammeMenu programmeId={programmeId} name={programme.name} />
       </Head>
-      <main id="sheet" className="sheet" tabIndex={-1}>
+      <Main>
         <Outlet />
-      </main>
+      </Main>
     </>
   );
 }

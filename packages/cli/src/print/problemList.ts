@@ -21,8 +21,7 @@ export function problemList(sheet: Sheet, problems: readonly Problem[], all: boo
   for (const severity of severities) {
     const ofSeverity = problems.filter((problem) => problem.severity === severity);
     if (ofSeverity.length === 0) continue;
-    const [one, more] = english.severities[severity];
-    sheet.heading(`${ofSeverity.length} ${ofSeverity.length === 1 ? one : more}`);
+    sheet.heading(english.severities[severity].counted(ofSeverity.length));
     const kinds = new Map<string, Problem[]>();
     for (const problem of ofSeverity) {
       const kind = kinds.get(problem.code);

@@ -209,7 +209,7 @@ function problemsSection(sheet: Sheet, site: SiteDesign): void {
   sheet.heading(headings.problems);
   for (const problem of site.problems) {
     const { what, todo } = problemSentence(problem);
-    const [severity] = english.severities[problem.severity];
+    const severity = english.severities[problem.severity].name;
     sheet.line(`${severity}, ${english.place(problem.place)}: ${what}`, 2, 2);
     sheet.line(todo, 4);
   }

@@ -52,14 +52,17 @@ const countsTried = Array.from({ length: 201 }, (_, count) => count);
 function formsOf(
   code: string,
   ordinal: boolean,
+  explicit: readonly string[],
 ): { readonly needed: readonly string[]; readonly all: readonly string[] } {
   const rules = new Intl.PluralRules(code, { type: ordinal ? 'ordinal' : 'cardinal' });
-  const needed = new Set(countsTried.map((count) => rules.select(count)));
+  const needed = new Set(
+    countsTried.filter((count) => !explicit.includes(`=${count}`)).map((count) => rules.select(count)),
+  );
   return { needed: [...needed], all: [...new Set([...rules.resolvedOptions().pluralCategories, 'other'])] };
 }
 
 function formFaults(code: string, { name, forms, ordinal }: MessageParts['plurals'][number]): readonly MessageFault[] {
-  const { needed, all } = formsOf(code, ordinal);
+  const { needed, all } = formsOf(code, ordinal, forms);
   const missing = needed.filter((form) => !forms.includes(form));
   const unknown = forms.filter((form) => !form.startsWith('=') && !all.includes(form));
   return [

@@ -499,7 +499,8 @@ export const numbers = {
   "percent": "{amount} %",
   "rangeOfYears": "{range} of {coming}",
   "shareNotKnown": "a share not known",
-  "under": "under {amount}"
+  "under": "under {amount}",
+  "unknownWay": "an unknown way"
 } as const;
 export const offline = {
   "changes_about": "They were made while Eavewell on this computer did not answer. Leave this browser’s data as it is until they are saved.",
@@ -564,6 +565,13 @@ export const settings = {
 } as const;
 export const sites = {
   "title": "{count, plural, =0 {No site yet} one {# site} other {# sites}}"
+} as const;
+export const stations = {
+  "gutter": "gutter",
+  "roof": "roof",
+  "storage": "tank",
+  "tap": "tap",
+  "unit": "treatment unit"
 } as const;
 export const tableNames = {
   "demand": "Water wanted here",
@@ -635,10 +643,18 @@ export const units = {
   "draw": "{amount} {count, plural, one {draw} other {draws}}",
   "dryDay_per_year": "{amount} {count, plural, one {dry day a year} other {dry days a year}}",
   "household": "{amount} {count, plural, one {household} other {households}}",
+  "km": "{amount} km",
   "m": "{amount} m",
   "m2": "{amount} m²",
   "mm": "{amount} mm",
   "mm_per_year": "{amount} mm a year",
   "person": "{amount} {count, plural, one {person} other {people}}",
   "year": "{amount} {count, plural, one {year} other {years}}"
+} as const;
+export const verdicts = {
+  "holds": "holds",
+  "notJudged": "not judged",
+  "short": "short",
+  "tight": "tight",
+  "unknown": "unknown"
 } as const;

@@ -6,7 +6,20 @@ export const language = {
   "forms": "es",
   "groups": "space"
 } as const;
-export const missing = [] as const;
+export const missing = [
+  "numbers.unknownWay",
+  "stations.gutter",
+  "stations.roof",
+  "stations.storage",
+  "stations.tap",
+  "stations.unit",
+  "units.km",
+  "verdicts.holds",
+  "verdicts.notJudged",
+  "verdicts.short",
+  "verdicts.tight",
+  "verdicts.unknown"
+] as const;
 export const app = {
   "again": "Intentar de nuevo",
   "name": "Eavewell",
@@ -566,6 +579,7 @@ export const settings = {
 export const sites = {
   "title": "{count, plural, =0 {Todavía no hay sitios} one {# sitio} other {# sitios}}"
 } as const;
+export const stations = {} as const;
 export const tableNames = {
   "demand": "Agua que se quiere aquí",
   "demandOfAll": "Agua que quieren todos",
@@ -643,3 +657,4 @@ export const units = {
   "person": "{amount} {count, plural, one {persona} other {personas}}",
   "year": "{amount} {count, plural, one {año} other {años}}"
 } as const;
+export const verdicts = {} as const;
