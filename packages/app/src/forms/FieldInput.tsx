@@ -81,7 +81,7 @@ function Select({ choices, ...props }: InputProps & { readonly choices: readonly
       aria-describedby={describedBy}
       onChange={(event) => onType(event.target.value)}
     >
-      <option value="">{say('forms.not_known')}</option>
+      <option value="">{say(column.emptyMeans === null ? 'forms.not_known' : 'forms.left_empty')}</option>
       {isKnown ? null : <option value={typed}>{say('forms.no_such_row', { value: typed })}</option>}
       {choices.map((choice) => (
         <option key={choice.id} value={choice.id}>

@@ -1,5 +1,5 @@
 import type { AppNumbers } from '@eavewell/words/app';
-import { figureOf, isNumber } from './cellEntry.ts';
+import { figureOf, isNumber, shownCell } from './cellEntry.ts';
 import { formTable } from './formTables.ts';
 import type { FieldWords } from './useFieldWords.ts';
 
@@ -26,5 +26,7 @@ export function cellText(
   if (contract.kind === 'date' && /^\d{4}-\d{2}-\d{2}$/.test(cell)) return numbers.date(cell);
   const isPlain = isNumber(contract) && /^-?\d+(?:\.\d+)?$/.test(cell);
   if (!isPlain || contract.unit === 'year' || contract.unit === 'number') return cell;
+  // A position keeps all its figures: rounded, it would be another place.
+  if (contract.unit === 'deg') return `${shownCell(contract, cell, numbers.decimalMark)}°`;
   return figureOf(contract, Number(cell), numbers);
 }

@@ -28,8 +28,10 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
           </ul>
         </nav>
       )}
-      <KeptWhere />
-      {programmeId === undefined ? null : <UndoSteps programmeId={programmeId} />}
+      <div className="head-end">
+        <KeptWhere />
+        {programmeId === undefined ? null : <UndoSteps programmeId={programmeId} />}
+      </div>
     </header>
   );
 }
