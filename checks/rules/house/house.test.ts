@@ -16,7 +16,7 @@ const code = files.filter((path) => /\.(?:tsx?|mjs|cjs|js)$/.test(path));
 const engineFolder = join(repository, 'packages/engine/src');
 
 test('every suite has tests', () => {
-  for (const suite of ['published', 'laws', 'twins', 'faults', 'scale', 'rules', 'journeys'])
+  for (const suite of ['published', 'laws', 'twins', 'faults', 'files', 'scale', 'rules', 'journeys'])
     expect(
       files.filter((path) => path.startsWith(`checks/${suite}/`) && path.endsWith('.test.ts')).length,
       suite,

@@ -1,4 +1,4 @@
-export { databaseProblem } from './databaseFaults.ts';
+export { databaseProblem, machineProblem } from './databaseFaults.ts';
 export { copyOfVersion } from './keptCopy.ts';
 export { migrate, migrations, newestVersion } from './migrations.ts';
 export {

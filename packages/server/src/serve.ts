@@ -1,4 +1,5 @@
 import type { AddressInfo } from 'node:net';
+import { machineProblem } from '@eavewell/database';
 import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
@@ -65,14 +66,15 @@ const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as co
 /**
  * Opens a data folder and answers on this computer alone. An empty folder gets the demo programme, whole or not at all.
  *
- * @param asked - folder, port, version
+ * @param given - folder, port, version
  * @returns the address with its key, and how to end it
  * @problem database.in_use - another program has the folder open; and the other codes of Programmes.open
  * @problem export.folder_used - and the other codes of bringIn, where it is to start from an export
  * @problem server.port_taken - another program listens there
  * @definition ours: docs/decisions/0106-data-folder.md
  */
-export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
+export async function serve(given: ServeAsked): Promise<Checked<Served>> {
+  const asked = { ...given, onFault: (error: unknown) => tellFault(given, error) };
   const opened = await Programmes.open(asked.folder, computerClock);
   if (!opened.ok) return opened;
   const programmes = opened.value;
@@ -127,6 +129,13 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   void kept.begin();
   const problems = [...opened.problems, ...made.problems];
   return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
+}
+
+/** What went wrong beside the requests: what the machine refused is told as such, all else is our own fault. */
+function tellFault({ folder, onProblem, onFault }: ServeAsked, error: unknown): void {
+  const problem = machineProblem(error, folder);
+  if (problem && onProblem) onProblem(problem);
+  else onFault(error);
 }
 
 /** The exports that are kept by themselves beside the programmes. */
