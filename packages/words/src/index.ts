@@ -18,6 +18,15 @@ export type { NumberWords } from './numberWords.ts';
 export type { ProblemCode, Speech, Told } from './problems.ts';
 export type { RemedyWords } from './remedyWords.ts';
 export type { CommandLineWords } from './sentences/commandLine.ts';
+export {
+  headFor,
+  languageFileText,
+  languageFromFile,
+  type SentText,
+  type TranslationFault,
+  translationRows,
+  withTranslations,
+} from './translating.ts';
 
 function isKnown(code: string): code is ProblemCode {
   return Object.hasOwn(problemSentences, code);
