@@ -58,11 +58,6 @@ export async function speakAsAsked(
   chosen = await loadLanguage(tag);
 }
 
-/** Speaks a language that is at hand. */
-export function speakIn(language: Language): void {
-  chosen = language;
-}
-
 /** What `part` is in the language that is spoken when it is asked, however early it was named. */
 function live<T extends object>(part: () => T): T {
   return new Proxy({} as T, {

@@ -10,15 +10,9 @@ import type {
   YearAtTank,
 } from '@eavewell/engine';
 import type { LanguageHead } from './messages/texts.ts';
-import type { ProblemCode, Speech } from './problems.ts';
+import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
-
-/** What is wrong, and what to do about it. */
-export interface ProblemSentence {
-  readonly what: string;
-  readonly todo: string;
-}
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {

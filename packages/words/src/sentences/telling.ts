@@ -1,7 +1,6 @@
 import { isMessage } from '../catalogues.ts';
-import type { ProblemSentence } from '../language.ts';
 import type { MessageKey, MessageValues } from '../messages/texts.ts';
-import type { Told } from '../problems.ts';
+import type { ProblemSentence, Told } from '../problems.ts';
 
 /** One sentence for each of some codes. */
 export type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
