@@ -20,7 +20,8 @@ const mayImport = {
   report: ['engine', 'tables', 'words'],
   work: [],
   server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
-  cli: ['demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
+  app: ['engine', 'tables', 'words'],
+  cli: ['app', 'demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
 };
 
 const folderOf = (/** @type {string} */ name) => (name === 'demo' ? 'demo/' : `packages/${name}/`);
@@ -141,7 +142,7 @@ module.exports = {
     combinedDependencies: true,
     enhancedResolveOptions: {
       exportsFields: ['exports'],
-      conditionNames: ['source', 'import', 'node', 'default', 'types'],
+      conditionNames: ['eavewell-source', 'import', 'node', 'default', 'types'],
       extensions: ['.ts', '.mjs', '.js', '.json'],
     },
   },

@@ -1,10 +1,13 @@
 import { defineConfig } from 'vitest/config';
 
-/** Workspace packages are tested from their sources: the export condition `source` of their package.json comes first. */
-const conditions = ['source', 'module', 'node', 'development|production'];
+/** Workspace packages are tested from their sources: the export condition `eavewell-source` of their package.json comes first. */
+const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
 
 /** The suites of `checks/`, by what they prove. Each has its own folder of tests. */
-const suites = ['published', 'laws', 'twins', 'faults', 'rules'];
+const suites = ['published', 'laws', 'twins', 'faults', 'files', 'rules'];
+
+/** Those that look at the built program in a real browser. */
+const inBrowser = ['journeys', 'scale'];
 
 const project = (name: string, include: readonly string[], testTimeout: number) => ({
   extends: true as const,
@@ -18,8 +21,12 @@ export default defineConfig({
     // A suite may be empty while it is being written; checks/rules fails when one of them is.
     passWithNoTests: true,
     projects: [
-      project('source', ['packages/*/src/**/*.test.ts', 'demo/src/**/*.test.ts'], 30_000),
+      project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000),
       ...suites.map((name) => project(name, [`checks/${name}/**/*.test.ts`], 120_000)),
+      ...inBrowser.map((name) => {
+        const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 120_000);
+        return { extends: all, test: { ...test, globalSetup: ['checks/journeys/setUp.ts'] } };
+      }),
     ],
   },
 });

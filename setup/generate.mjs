@@ -15,13 +15,15 @@ export const pages = [
   { file: 'docs/tables.md', from: 'packages/tables/src/index.ts', maker: 'tablesPage' },
   { file: 'docs/design.schema.json', from: 'packages/tables/src/index.ts', maker: 'designSchemaText' },
   { file: 'docs/openapi.json', from: 'packages/server/src/index.ts', maker: 'openApiText' },
+  { file: 'packages/app/src/api/apiTypes.ts', from: 'setup/apiTypes.mjs', maker: 'apiTypesText' },
   { file: 'docs/methods/published.md', from: 'checks/published/table.ts', maker: 'publishedPage' },
 ];
 
 /** Libraries that are loaded as they are. */
 const outside = [
   ...['zod', 'papaparse', 'pure-rand', 'fflate', 'better-sqlite3', '@xmldom/xmldom', '@tmcw/togeojson', 'fastify'],
-  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/swagger'],
+  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/multipart', '@fastify/swagger'],
+  ...['@fastify/static', 'openapi-typescript'],
 ];
 
 /**
@@ -33,7 +35,7 @@ const outside = [
  */
 export async function makePage(page, folder = root) {
   const { runnerImport } = await import('vite');
-  const conditions = ['source', 'module', 'node', 'development|production'];
+  const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
   const { module } = await runnerImport(join(folder, page.from), {
     root: folder,
     configFile: false,

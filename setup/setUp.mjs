@@ -3,7 +3,11 @@ import { existsSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { packageFolders, whyNotInstalled, writeStamp } from './installed.mjs';
 import { nodeIsSupported, nodeWanted } from './nodeVersion.mjs';
+import { buildPages } from './pages.mjs';
 import { root, runTool } from './run.mjs';
+
+/** The package of the pages: built by another tool (pages.mjs). */
+const pagesFolder = 'packages/app';
 
 const installCommand = 'npm ci --engine-strict';
 
@@ -33,7 +37,8 @@ export function install() {
 
 /** Builds every package, or stops with what to do. */
 export function build() {
-  if (compile() !== 0) stop('The build failed; the errors stand above.', 'Mend them, then type:  npm run build');
+  if (compile() !== 0 || buildPages() !== 0)
+    stop('The build failed; the errors stand above.', 'Mend them, then type:  npm run build');
 }
 
 /**
@@ -43,7 +48,9 @@ export function build() {
  * @returns {number} 0 where all were built
  */
 export function compile() {
-  const folders = packageFolders(root).map((folder) => join(root, folder));
+  const folders = packageFolders(root)
+    .filter((folder) => folder !== pagesFolder)
+    .map((folder) => join(root, folder));
   const whole = folders.every((folder) =>
     ['index.js', 'index.d.ts'].every((file) => existsSync(join(folder, 'dist', file))),
   );

@@ -1,4 +1,6 @@
+import { checkBrowser } from './browser.mjs';
 import { checkGenerated } from './generate.mjs';
+import { buildPages } from './pages.mjs';
 import { cruisedFolders, runTool } from './run.mjs';
 import { compile, install } from './setUp.mjs';
 
@@ -6,7 +8,10 @@ install();
 
 /** Everything that must be right, in order. A step is 0 where it is. @type {[string, () => number | Promise<number>][]} */
 const steps = [
+  ['browser of the journeys', () => checkBrowser()],
   ['build', () => compile()],
+  ['pages', () => buildPages()],
+  ['types of the pages', () => runTool('tsc', ['-p', 'packages/app'])],
   ['types of tests, checks, bench and setup', () => runTool('tsc', ['-p', 'tsconfig.checks.json'])],
   ['format and lint', () => runTool('biome', ['ci', '--error-on-warnings', '.'])],
   ['dependency rules', () => runTool('depcruise', ['--config', '.dependency-cruiser.cjs', ...cruisedFolders])],

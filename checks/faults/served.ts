@@ -1,6 +1,6 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { type Served, serve, tasks } from '@eavewell/server';
 import { workHere } from '@eavewell/work';
 import { strToU8, zipSync } from 'fflate';
@@ -75,22 +75,32 @@ export function zipOf(files: Files): Uint8Array {
   );
 }
 
-/** Runs the work with a server on an empty data folder, and takes both away. */
-export async function withServer<T>(work: (page: Page, folder: string) => Promise<T>): Promise<T> {
-  const room = await mkdtemp(join(tmpdir(), 'eavewell-server-'));
+/** What a server told while it ran. */
+export interface Told {
+  /** Each design that was done: its sites, and how many were carried over. */
+  readonly done: { readonly sites: number; readonly carried: number }[];
+}
+
+/** Runs the work with a server on an empty data folder, or on that given, and takes it away unless it is to be kept. */
+export async function withServer<T>(
+  work: (page: Page, folder: string, told: Told) => Promise<T>,
+  { folder: given, keep = false }: { readonly folder?: string; readonly keep?: boolean } = {},
+): Promise<T> {
+  const folder = given ?? join(await mkdtemp(join(tmpdir(), 'eavewell-server-')), 'data');
   const faults: unknown[] = [];
+  const told: Told = { done: [] };
   try {
-    const folder = join(room, 'data');
     const started = await serve({
       ...{ folder, port: 0, version: '0.1.0', demoName: null, by: 'Eavewell' },
       work: workHere(tasks),
       onFault: (error) => faults.push(error),
+      onDesign: (done) => told.done.push(done),
     });
     if (!started.ok) throw new Error(started.problems.map(({ code }) => code).join());
-    const result = await work(await Page.open(started.value), folder).finally(() => started.value.close());
+    const result = await work(await Page.open(started.value), folder, told).finally(() => started.value.close());
     if (faults.length > 0) throw faults[0];
     return result;
   } finally {
-    await rm(room, { recursive: true, force: true });
+    if (!keep) await rm(dirname(folder), { recursive: true, force: true });
   }
 }

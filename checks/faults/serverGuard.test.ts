@@ -81,7 +81,7 @@ it('says on every answer what a browser may do with it, and nothing of its insid
     for (const path of ['/', '/api/programmes', '/nowhere', '/api/programmes/none']) {
       const { headers, body } = await page.ask('GET', path);
       expect(headers.get('content-security-policy')).toBe(
-        "default-src 'self';base-uri 'none';form-action 'self';frame-ancestors 'none';object-src 'none'",
+        "default-src 'self';style-src 'self' 'unsafe-inline';img-src 'self' data: blob:;worker-src 'self';base-uri 'none';form-action 'self';frame-ancestors 'none';object-src 'none'",
       );
       expect(headers.get('x-content-type-options')).toBe('nosniff');
       expect(headers.get('x-frame-options')).toBe('DENY');

@@ -27,6 +27,7 @@ export const soundTree: Readonly<Record<string, string>> = {
   'packages/report/src/index.ts': "export * from '@eavewell/words';\n",
   'packages/work/src/index.ts': 'export const work = 1;\n',
   'packages/server/src/index.ts': "export * from '@eavewell/work';\nexport * from '@eavewell/report';\n",
+  'packages/app/src/index.ts': "export * from '@eavewell/words';\n",
   'packages/cli/src/index.ts': "export * from '@eavewell/words';\nexport * from '@eavewell/demo';\n",
   'demo/src/index.ts': "export * from '@eavewell/formats';\n",
   'checks/laws/a.ts': "export * from '@eavewell/engine';\n",
@@ -36,7 +37,7 @@ const manifest = (name: string) => ({
   name,
   version: '0.1.0',
   type: 'module',
-  exports: { '.': { source: './src/index.ts', default: './dist/index.js' } },
+  exports: { '.': { 'eavewell-source': './src/index.ts', default: './dist/index.js' } },
 });
 
 /** Writes a tree of workspaces with those files into an empty folder, with node_modules as npm would leave it. */

@@ -2,7 +2,7 @@ import { readdirSync, statSync } from 'node:fs';
 import { join, sep } from 'node:path';
 
 /** Folders that hold what is made or installed, and what a person's own runs leave behind. */
-const notOurs = new Set(['node_modules', 'dist', '.git', 'coverage', 'out', 'demo-programme']);
+const notOurs = new Set(['node_modules', 'dist', '.git', 'coverage', 'out', 'demo-programme', 'demo-data']);
 
 /** Every file of a tree that is written by hand or committed, from its folder, with forward slashes. */
 export function filesOf(folder: string): readonly string[] {

@@ -12,11 +12,11 @@ import { machinePaths, wordsNotUsed, wordsNotUsedInCode } from './words.ts';
 
 const files = filesOf(repository);
 const read = (path: string) => readFileSync(join(repository, path), 'utf8');
-const code = files.filter((path) => /\.(?:ts|mjs|cjs|js)$/.test(path));
+const code = files.filter((path) => /\.(?:tsx?|mjs|cjs|js)$/.test(path));
 const engineFolder = join(repository, 'packages/engine/src');
 
 test('every suite has tests', () => {
-  for (const suite of ['published', 'laws', 'twins', 'faults', 'rules'])
+  for (const suite of ['published', 'laws', 'twins', 'faults', 'files', 'scale', 'rules', 'journeys'])
     expect(
       files.filter((path) => path.startsWith(`checks/${suite}/`) && path.endsWith('.test.ts')).length,
       suite,
@@ -25,7 +25,8 @@ test('every suite has tests', () => {
 
 test('every test belongs to a suite that is run', () => {
   const tests = files.filter((path) => /\.test\.\w+$/.test(path));
-  const run = /^(?:packages\/[^/]+\/src|demo\/src|checks\/(?:published|laws|twins|faults|rules))\/.*\.test\.ts$/;
+  const run =
+    /^(?:packages\/[^/]+\/src|demo\/src|checks\/(?:published|laws|twins|faults|scale|rules|journeys))\/.*\.test\.tsx?$/;
   expect(tests.length).toBeGreaterThan(0);
   expect(tests.filter((path) => !run.test(path))).toEqual([]);
 });
@@ -36,7 +37,7 @@ test('no file or folder is named for nothing in particular', () => {
 });
 
 test('files and functions keep to their size, or say why not', () => {
-  const long: readonly Long[] = code.flatMap((path) => longIn(path, read(path), path.endsWith('.test.ts')));
+  const long: readonly Long[] = code.flatMap((path) => longIn(path, read(path), /\.test\.tsx?$/.test(path)));
   const excused = long.filter(({ reason }) => reason !== null);
   console.log(`${excused.length} long with a reason:`);
   for (const { place, lines, reason } of excused) console.log(`  ${place} ${lines} lines: ${reason}`);
@@ -50,7 +51,7 @@ test('every room has its README, its door and its numbers with their sources', (
 describe('words', () => {
   test('not used are not used in what a person reads', () => {
     const texts = code.filter(
-      (path) => /^packages\/(?:words|cli|tables)\/src\//.test(path) && !path.endsWith('.test.ts'),
+      (path) => /^packages\/(?:app|words|cli|tables)\/src\//.test(path) && !path.endsWith('.test.ts'),
     );
     expect(texts.some((path) => path.startsWith('packages/words/'))).toBe(true);
     expect(texts.flatMap((path) => wordsNotUsedInCode(read(path)).map((word) => `${path} ${word}`))).toEqual([]);

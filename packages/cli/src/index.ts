@@ -1,3 +1,4 @@
+import { openAddress } from './openAddress.ts';
 import { run } from './run.ts';
 
 export { type ExitCode, exitCodes } from './exitCodes.ts';
@@ -9,7 +10,7 @@ export async function main(): Promise<void> {
   const { stdout, stderr, env, platform, argv } = process;
   // A reader that goes away, as `head` does, is told of by the next write; nothing is to be said of it here.
   stdout.on('error', () => undefined);
-  process.exitCode = await run(argv.slice(2), { stdout, stderr, env, platform, untilStopped });
+  process.exitCode = await run(argv.slice(2), { stdout, stderr, env, platform, untilStopped, openAddress });
 }
 
 /** Ctrl+C, or the system's word to end. */

@@ -21,6 +21,7 @@ import {
   compareStorages,
   dayByDay,
   fromSecondSource,
+  type KnownToHold,
   rulesOf,
   type SizeVerdict,
   sizeReader,
@@ -113,24 +114,28 @@ export function siteSeries(
   gauge: GaugeFinding | undefined,
   programme: Programme,
 ): readonly StorageSeries[] {
-  const water = siteWater(site, gauge, programme, [], []);
-  if (!water) return [];
-  const { record } = water.rain;
-  return water.groups.map(({ tankIds, balance, tankVolume_L, ration }) => {
-    const rules = rulesOf(programme.settings.dayOrder, ration);
-    const run = dayByDay(balance, tankVolume_L, rules, true);
-    return {
-      tankIds,
-      firstDay: record.firstDay,
-      rain_mm: record.rain_mm.map((depth) => depth * site.rainFactor),
-      inflow_L: balance.inflow_L,
-      judgedAsked_L: balance.judged_L,
-      ...run.series!,
-      secondSource_L: fromSecondSource(balance, tankVolume_L, water.rain.years, rules).byDay_L,
-      dry: run.dry,
-      state: record.state,
-    };
-  });
+  return siteSizes(site, gauge, programme).map((sizes) => sizes.series());
+}
+
+function groupSeries(
+  { tankIds, balance, tankVolume_L, ration }: GroupWater,
+  { rain, settings }: SiteWater,
+  rainFactor: number,
+): StorageSeries {
+  const { record, years } = rain;
+  const rules = rulesOf(settings.dayOrder, ration);
+  const run = dayByDay(balance, tankVolume_L, rules, true);
+  return {
+    tankIds,
+    firstDay: record.firstDay,
+    rain_mm: record.rain_mm.map((depth) => depth * rainFactor),
+    inflow_L: balance.inflow_L,
+    judgedAsked_L: balance.judged_L,
+    ...run.series!,
+    secondSource_L: fromSecondSource(balance, tankVolume_L, years, rules).byDay_L,
+    dry: run.dry,
+    state: record.state,
+  };
 }
 
 /** One body of water with every size of tank answered at once. */
@@ -148,6 +153,15 @@ export interface SiteSizes {
   meetsAt(tankVolume_L: number): boolean;
   /** The verdict of a tank of so many litres. Quicker than `verdictsAt` for one size. */
   verdictAt(tankVolume_L: number): Verdict;
+  /** Could a tank of so many litres hold, were only the years drawn again to say so too? */
+  couldHoldAt(tankVolume_L: number): boolean;
+  /** Takes over what is known of sizes that hold without a second source [L]. */
+  learn(known: Readonly<KnownToHold>): void;
+  /** Has it, on every day, no less inflow and no more asked of it than this one? */
+  isNoWorseThan(other: SiteSizes): boolean;
+  readonly balance: Balance;
+  /** The tank there is, day by day [L], [mm]. */
+  series(): StorageSeries;
   /** Days of a judged year on which water comes from the second source, with a tank of so many litres. */
   sourceDays_per_year(tankVolume_L: number): number;
 }
@@ -169,14 +183,12 @@ export function siteSizes(
   programme: Programme,
 ): readonly SiteSizes[] {
   const water = siteWater(site, gauge, programme, [], []);
-  return water === null ? [] : water.groups.map((group) => groupSizes(group, water, programme));
+  return water === null ? [] : water.groups.map((group) => groupSizes(group, water, site.rainFactor, programme));
 }
 
-function groupSizes(
-  { tankIds, tankVolume_L, balance, cappedBy, ration }: GroupWater,
-  { rain, settings }: SiteWater,
-  programme: Programme,
-): SiteSizes {
+function groupSizes(group: GroupWater, water: SiteWater, rainFactor: number, programme: Programme): SiteSizes {
+  const { tankIds, tankVolume_L, balance, cappedBy, ration } = group;
+  const { rain, settings } = water;
   const rules = rulesOf(settings.dayOrder, ration);
   const drawn = drawnYears(programme, rain.judgedYears);
   const readerOf = (whole: Balance, cap: EngineProblemCode | null) =>
@@ -188,6 +200,11 @@ function groupSizes(
   return {
     tankIds,
     tankVolume_L,
+    balance,
+    couldHoldAt: (volume_L) => (alone ?? reader).couldHoldAt(volume_L),
+    learn: (known) => (alone ?? reader).learn(known),
+    isNoWorseThan: (other) => isNoWorse(balance, other.balance),
+    series: () => groupSeries(group, water, rainFactor),
     get tankForTarget_L() {
       return reader.curveAt(tankVolume_L).tankForTarget_L;
     },
@@ -204,6 +221,18 @@ function groupSizes(
       return found.map((one, index) => (held[index]!.verdict === 'holds' ? { ...one, verdict: 'holds' } : one));
     },
   };
+}
+
+/** Does the first bring no less, and ask no more, on every day? */
+function isNoWorse(one: Balance, other: Balance): boolean {
+  for (let day = 0; day < one.inflow_L.length; day++)
+    if (
+      one.inflow_L[day]! < other.inflow_L[day]! ||
+      one.judged_L[day]! > other.judged_L[day]! ||
+      one.other_L[day]! > other.other_L[day]!
+    )
+      return false;
+  return true;
 }
 
 /** Only storage is modelled so far; the other stations wait for their rooms. */

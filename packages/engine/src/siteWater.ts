@@ -1,4 +1,5 @@
 import {
+  type Checked,
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
@@ -124,11 +125,16 @@ function siteStops(
   working.push(...people.working);
   const peopled = { ...site, people: people.design_people };
   // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
-  const demand = dailyDemand(peopled, settings, []);
+  const ofDemand: WorkingLine[] = [];
+  const demand = dailyDemand(peopled, settings, ofDemand);
   const { ration, problems: ofRation } = rationOf(site);
   const found = siteGroups(site);
   const groups = found.groups.map((group) =>
-    groupStops(peopled, group, site.tanks.length > group.tanks.length, settings),
+    groupStops(peopled, group, site.tanks.length > group.tanks.length, (people, working) => {
+      if (people !== peopled.people) return dailyDemand({ ...peopled, people }, settings, working);
+      working.push(...ofDemand);
+      return demand;
+    }),
   );
   return {
     restated: told.filter((problem) => !isOfSite(problem)),
@@ -151,7 +157,12 @@ function siteStops(
 }
 
 /** Who draws from one body of water, what they ask, and how much it can give. */
-function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, settings: DesignSettings): GroupStops {
+function groupStops(
+  site: SiteFacts,
+  group: SiteGroup,
+  isOneOfMany: boolean,
+  demandOf: (people: number | null, working: WorkingLine[]) => Checked<DailyDemand>,
+): GroupStops {
   const working: WorkingLine[] = [];
   const { peopleFraction, tankIds, tanks, roofIds } = group;
   const people = site.people === null || peopleFraction === null ? null : site.people * peopleFraction;
@@ -167,7 +178,7 @@ function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, set
       ],
       source: 'survey',
     });
-  const demand = dailyDemand({ ...site, people }, settings, working);
+  const demand = demandOf(people, working);
   const tank = usableVolume(site.siteId, tanks);
   working.push(...tank.working);
   return {

@@ -21,7 +21,10 @@ export interface WorkingWords {
 }
 
 /** What a storage finding is said from: all of it but its days, which a report writes in another form. */
-export type StorageSaid = Omit<StorageFinding, 'longestRun' | 'dryRuns' | 'years' | 'firstService' | 'cappedBy'> & {
+export type StorageSaid = Omit<
+  StorageFinding,
+  'longestRun' | 'dryRuns' | 'years' | 'sizes' | 'firstService' | 'cappedBy'
+> & {
   readonly cappedBy: string | null;
 };
 

@@ -9,10 +9,11 @@ import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import type { FromData } from './folderOrData.ts';
 
 const { convert, progress: progressWords, trouble } = spoken.commandLine;
 
-export interface ConvertOptions {
+export interface ConvertOptions extends FromData {
   readonly overwrite?: boolean;
 }
 
@@ -48,7 +49,7 @@ export async function convertCommand(
   context: Context,
 ): Promise<ExitCode> {
   await checkPaths(from, to);
-  const timer = setInterval(() => context.progress.at(() => progressWords.reading(from)), 250);
+  const timer = setInterval(() => context.progress.at(() => progressWords.reading(context.shownAs ?? from)), 250);
   try {
     const { programme, told: found } = await tablesAsRead(from);
     const wrong = found.find(isWholly);

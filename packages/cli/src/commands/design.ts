@@ -21,7 +21,7 @@ import {
   seriesOf,
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
-import { programmeRemediesReport } from '@eavewell/report';
+import { faultFinder, faultNamer, programmeRemediesReport } from '@eavewell/report';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
 import { verdictsHead, verdictsLine } from '../files/verdictsCsv.ts';
@@ -36,10 +36,10 @@ import { Sheet } from '../print/sheet.ts';
 import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
-import { faultNamer } from '../report/namedFaults.ts';
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
+import type { FolderFound, FromData } from './folderOrData.ts';
 import { nearestIds } from './nearestIds.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
@@ -47,7 +47,7 @@ import { type ScenarioOptions, scenarioAsked } from './scenarioAsked.ts';
 
 const { check, design, headings, progress: progressWords, trouble } = spoken.commandLine;
 
-export interface DesignOptions extends ScenarioOptions {
+export interface DesignOptions extends ScenarioOptions, FromData {
   readonly site?: string;
   readonly out?: string;
   readonly json?: boolean;
@@ -66,7 +66,11 @@ interface Outputs {
 }
 
 /** Gives every site its verdict, on the screen, as JSON, as files. */
-export async function designCommand(folder: string, options: DesignOptions, context: Context): Promise<ExitCode> {
+export async function designCommand(
+  { path: folder, shown }: FolderFound,
+  options: DesignOptions,
+  context: Context,
+): Promise<ExitCode> {
   if (options.series && !options.json && options.out === undefined) throw new WrongUse(trouble.seriesAlone);
   const pricesOn = options.pricesOn === undefined ? null : readIsoDay(options.pricesOn);
   if (options.pricesOn !== undefined && pricesOn === null) throw new WrongUse(trouble.pricesOnForm);
@@ -80,7 +84,15 @@ export async function designCommand(folder: string, options: DesignOptions, cont
   const ready = readyProgramme(facts, { pricesOn, ...(gauges && { gauges }) });
   const outputs = await openOutputs(options, context);
   try {
-    const judged = await judgeAll(facts, ready, faultNamer(read.problems), scenario, outputs, options, context);
+    const judged = await judgeAll(
+      facts,
+      ready,
+      faultNamer(faultFinder(read.problems), spoken),
+      scenario,
+      outputs,
+      options,
+      context,
+    );
     context.progress.done();
     const problems = allProblems(read, ready, judged.problems);
     const together = remediesTogether(judged.smallest);
@@ -91,7 +103,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
     const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
     if (!options.json) {
       const paths = [...outputs.files.map((file) => file.path), ...written, ...judged.paths];
-      await write(context.around.stdout, printed(folder, facts, ready, scenario, judged, problems, paths, context));
+      await write(context.around.stdout, printed(shown, facts, ready, scenario, judged, problems, paths, context));
     }
     // With one site asked for, only what bears on it counts.
     const counted = judged.one?.problems ?? problems;

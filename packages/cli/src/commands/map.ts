@@ -7,6 +7,7 @@ import { spoken } from '../language.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import type { FromData } from './folderOrData.ts';
 import { readPlaces } from './positions.ts';
 
 const { maps: words } = spoken.commandLine;
@@ -14,7 +15,7 @@ const { maps: words } = spoken.commandLine;
 const kinds: readonly MapKind[] = ['geojson', 'kml', 'kmz', 'gpx'];
 const fewNames = 10;
 
-export interface MapOptions {
+export interface MapOptions extends FromData {
   readonly out?: string;
   readonly replace?: boolean;
 }

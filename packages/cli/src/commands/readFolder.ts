@@ -5,9 +5,9 @@ import { spoken } from '../language.ts';
 import type { Context } from './context.ts';
 
 /** Reads a folder or a workbook. One that is not there, or is none, is wrong use; all else comes back as problems. */
-export async function readFolder(folder: string, { progress }: Context): Promise<ProgrammeRead> {
+export async function readFolder(folder: string, { progress, shownAs = folder }: Context): Promise<ProgrammeRead> {
   const { reading } = spoken.commandLine.progress;
-  const timer = setInterval(() => progress.at(() => reading(folder)), 250);
+  const timer = setInterval(() => progress.at(() => reading(shownAs)), 250);
   try {
     const read = await readProgramme(folder);
     const wrong = read.problems.find(

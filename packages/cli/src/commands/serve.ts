@@ -7,6 +7,7 @@ import { write } from '../print/terminal.ts';
 import { printable } from '../print/text.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
+import { pagesFolder } from './pagesFolder.ts';
 
 const { commandLine } = spoken;
 const words = commandLine.serve;
@@ -14,6 +15,8 @@ const words = commandLine.serve;
 export interface ServeOptions {
   readonly data?: string;
   readonly port?: number;
+  readonly open?: boolean;
+  readonly from?: string;
 }
 
 /** What is wrong with a data folder, in words, on the screen of the program. */
@@ -29,10 +32,13 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   const folder = options.data ?? dataFolderOf(around);
   const started = await serve({
     folder,
-    port: options.port ?? 0,
+    port: options.port ?? null,
+    pages: pagesFolder(),
     version,
     demoName: words.demoName,
     by: words.madeBy,
+    from: options.from ?? null,
+    onProblem: (problem) => tellProblems([problem], around),
     onFault: (error) => {
       around.stderr.write(`${commandLine.trouble.ourFault(error instanceof Error ? error.message : String(error))}\n`);
     },
@@ -43,8 +49,14 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   }
   const { address, programmes, close } = started.value;
   try {
+    tellProblems(started.problems, around);
+    if (options.from !== undefined)
+      await write(around.stdout, `${words.broughtIn(programmes, printable(options.from))}\n`);
+    // Whoever ends the program as soon as it says its address is heard.
+    const stopped = around.untilStopped?.();
     await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
-    await around.untilStopped?.();
+    if (options.open) around.openAddress?.(address);
+    await stopped;
   } finally {
     await close();
   }

@@ -1,5 +1,5 @@
 import { type SiteDesign, type SiteRemedies, type Verdict, verdictOrder } from '@eavewell/engine';
-import { findingOf } from '@eavewell/report';
+import { exceptionsFirst, findingOf, peopleDays } from '@eavewell/report';
 import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -52,18 +52,13 @@ export class Exceptions {
       target: ownTarget(site),
       dry: dryText(site),
       remedy: site.verdict === 'short' && remedies ? remedyText(remedies) : null,
-      weight: weightOf(site),
+      weight: peopleDays(site),
     });
   }
 
   /** Short first, then unknown, then tight; within each the most people for the most dry days. */
   inOrder(): readonly Exception[] {
-    return [...this.#kept].sort(
-      (a, b) =>
-        verdictOrder.indexOf(a.verdict) - verdictOrder.indexOf(b.verdict) ||
-        b.weight - a.weight ||
-        (a.siteId < b.siteId ? -1 : 1),
-    );
+    return [...this.#kept].sort(exceptionsFirst);
   }
 
   print(sheet: Sheet, folder: string): void {
@@ -101,12 +96,6 @@ export class Exceptions {
 export function ownTarget({ siteClass, target, targetFrom, verdict }: SiteDesign): string | null {
   if (siteClass === null || targetFrom === 'programme' || verdict === 'unknown') return null;
   return `${spoken.findings.classTarget(siteClass, target)}.`;
-}
-
-/** People × dry days a year, tank by tank; people alone where the dry days are not known. */
-function weightOf({ people, storages }: SiteDesign): number {
-  if (storages.length === 0) return people ?? 0;
-  return storages.reduce((sum, one) => sum + one.people * one.dryDays_per_year, 0);
 }
 
 /** The smallest change that mends it, or why none does. */

@@ -9,6 +9,8 @@ export interface Surroundings {
   readonly platform: string;
   /** Ends when the person ends the program: for a command that runs until then. */
   untilStopped?(): Promise<void>;
+  /** Opens an address in the person's browser, where there is one. */
+  openAddress?(address: string): void;
 }
 
 export type Paint = ReturnType<typeof picocolors.createColors>;

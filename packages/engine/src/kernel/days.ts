@@ -9,6 +9,8 @@ export interface CalendarDay {
 }
 
 const monthStart = [0, 31, 59, 90, 120, 151, 181, 212, 243, 273, 304, 334];
+/** Which day of a leap year 29 February is. */
+const leapDay_dayOfYear = 60;
 const isoForm = /^(\d{4})-(\d{2})-(\d{2})$/;
 
 /**
@@ -128,14 +130,17 @@ export function monthOfPlainYear(dayOfYear: number): number {
  */
 export function daysOfPlainYear(firstDay: DayIndex, count: number): Uint16Array {
   const found = new Uint16Array(count);
-  let { year, month, day } = calendarDay(firstDay);
-  for (let i = 0; i < count; i++) {
-    found[i] = dayOfPlainYear(month, day);
-    if (++day <= daysInMonth(year, month)) continue;
-    day = 1;
-    if (++month <= 12) continue;
-    month = 1;
-    year++;
+  let { year } = calendarDay(firstDay);
+  // Year by year, since all but the leap day is counting on.
+  for (let start = dayIndexOf(year, 1, 1) - firstDay; start < count; year++) {
+    const days = isLeapYear(year) ? 366 : 365;
+    const plain_days = isLeapYear(year) ? leapDay_dayOfYear - 1 : days;
+    const end = Math.min(count, start + days);
+    for (let i = Math.max(0, start); i < end; i++) {
+      const dayOfYear = i - start + 1;
+      found[i] = dayOfYear > plain_days ? dayOfYear - 1 : dayOfYear;
+    }
+    start += days;
   }
   return found;
 }

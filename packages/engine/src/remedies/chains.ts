@@ -1,11 +1,11 @@
-import type { DesignSettings, GaugeFinding, SiteFacts } from '../kernel/index.ts';
+import type { DesignSettings, GaugeFinding, SiteFacts, SizePoint, StorageFinding } from '../kernel/index.ts';
 import { type Programme, type SiteSizes, siteSizes } from '../site.ts';
-import { compareStorages, type SizeVerdict } from '../water/storage/index.ts';
+import { compareStorages, holdPrecision_fraction, type SizeVerdict, type StorageRank } from '../water/storage/index.ts';
 import { changedSite } from './changedSite.ts';
 import { changeKinds, type RemedyChange, type RoofChange, type SiteChange, type TankChange } from './changes.ts';
 import { remedyCost } from './cost.ts';
 import type { Market } from './market.ts';
-import { compareRemedies, type Remedy } from './remedy.ts';
+import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
 
 /** Everything a site's remedies are looked for with. */
 export interface RemedyCase {
@@ -42,10 +42,16 @@ interface Chain {
   readonly known: Map<number, SizeVerdict>;
 }
 
-/** One body of water of a plan: its chain, and the volume asked about. */
-interface Asked {
-  readonly chain: Chain;
-  readonly volume_L: number;
+/** What a plan asks for, whatever becomes of the site. */
+type AsAsked = Pick<Remedy, 'changes' | 'promiseCut_count' | 'tankVolume_L' | 'cost'>;
+
+/** A whole site asked step by step, the quicker question first. */
+export interface Probe {
+  /** Is the target met, whatever the doubt? */
+  isMet(): boolean;
+  /** Could it hold, were only the years drawn again to say so too? */
+  couldHold(): boolean;
+  holds(): boolean;
 }
 
 /**
@@ -55,13 +61,24 @@ interface Asked {
 export class Chains {
   readonly #given: RemedyCase;
   readonly #known = new Map<string, Chain | null>();
+  /** By body of water: a tank known to hold as the site is [L]. */
+  readonly #holdsFrom_L = new Map<string, number>();
   /** The bodies of water as they are. */
   readonly groups: readonly SiteSizes[];
 
-  constructor(given: RemedyCase) {
+  constructor(given: RemedyCase, storages: readonly StorageFinding[]) {
     this.#given = given;
     this.groups = siteSizes(given.site, given.gauge, given.programme);
-    for (const sizes of this.groups) this.#known.set(keyOf(sizes.tankIds[0]!, [], null), { sizes, known: new Map() });
+    for (const sizes of this.groups) {
+      const group = sizes.tankIds[0]!;
+      const toHold_L = storages.find(({ tankIds }) => tankIds[0] === group)?.tankToHold_L ?? null;
+      if (toHold_L !== null) {
+        const from = { from_L: toHold_L, notUpTo_L: toHold_L * (1 - 1.01 * holdPrecision_fraction) };
+        sizes.learn(from);
+        this.#holdsFrom_L.set(group, toHold_L);
+      }
+      this.#known.set(keyOf(group, [], null), { sizes, known: new Map() });
+    }
   }
 
   get settings(): DesignSettings {
@@ -73,26 +90,44 @@ export class Chains {
     return this.#chain(group, plan)?.sizes ?? null;
   }
 
-  /** Of these plans, those with which the site holds or is tight. */
-  judged(plans: readonly Plan[]): readonly Remedy[] {
-    const asked = this.#ask(
-      plans,
-      this.groups.map(({ tankIds }) => tankIds[0]!),
-    );
-    return plans.flatMap((plan, index) => {
-      const groups = asked[index];
-      return groups ? (this.#remedy(plan, groups) ?? []) : [];
+  /**
+   * Of these plans, by kinds of change: the first with which the site holds; and the first with which it is tight, where it would come
+   * before that one had it held. They are judged in the order they would be told in, and no further.
+   */
+  firsts(plans: readonly Plan[], isBetter: (remedy: Remedy) => boolean): readonly Remedy[] {
+    const byKinds = new Map<string, { readonly plan: Plan; readonly asked: AsAsked }[]>();
+    for (const plan of plans) {
+      const asked = this.#asAsked(plan);
+      if (asked === null) continue;
+      const kinds = kindsOf(asked);
+      const known = byKinds.get(kinds);
+      if (known) known.push({ plan, asked });
+      else byKinds.set(kinds, [{ plan, asked }]);
+    }
+    return [...byKinds.values()].flatMap((some) => {
+      some.sort((a, b) => compareRemedies({ ...a.asked, ...unjudged }, { ...b.asked, ...unjudged }));
+      const found: Remedy[] = [];
+      for (const { plan, asked } of some) {
+        const remedy = this.#remedy(plan, asked);
+        if (remedy === null || !isBetter(remedy)) continue;
+        if (remedy.verdict === 'holds' || found.length === 0) found.push(remedy);
+        if (remedy.verdict === 'holds') break;
+      }
+      return found;
     });
   }
 
-  /** Does the whole site get this verdict with these changes, or a better one? Asked of many plans once, so nothing of it is kept. */
-  isAtLeast(verdict: 'holds' | 'tight', plan: Plan): boolean {
+  /** The whole site with these changes, asked of many plans once, so nothing of it is kept; null where one has nothing to change. */
+  probe(plan: Plan): Probe | null {
     const { site, gauge, programme } = this.#given;
     const changed = changedSite(site, changesOf(plan), programme.settings);
-    if (changed === null) return false;
-    return siteSizes(changed.site, gauge, programme).every(({ tankVolume_L, verdictAt, meetsAt }) =>
-      verdict === 'holds' ? verdictAt(tankVolume_L) === 'holds' : meetsAt(tankVolume_L),
-    );
+    if (changed === null) return null;
+    const all = siteSizes(changed.site, gauge, programme);
+    return {
+      isMet: () => all.every((sizes) => sizes.meetsAt(sizes.tankVolume_L)),
+      couldHold: () => all.every((sizes) => sizes.couldHoldAt(sizes.tankVolume_L)),
+      holds: () => all.every((sizes) => sizes.verdictAt(sizes.tankVolume_L) === 'holds'),
+    };
   }
 
   /** Could a plan come before this remedy, which holds, were it to hold itself? Nothing is run for that. */
@@ -103,50 +138,49 @@ export class Chains {
 
   /** Would one body of water hold with any of these plans, whatever becomes of the others? */
   holdsAlone(group: string, plans: readonly Plan[]): boolean {
-    return this.#ask(plans, [group]).some((one) => one !== null && found(one[0]!).verdict === 'holds');
+    return plans.some((plan) => this.#verdict(group, plan)?.verdict === 'holds');
   }
 
-  /** The wanted bodies of water of each plan, all volumes asked for at once; null where a change has nothing to change. */
-  #ask(plans: readonly Plan[], groups: readonly string[]): readonly (readonly Asked[] | null)[] {
-    const wanted = new Map<Chain, Set<number>>();
-    const asked = plans.map((plan) => {
-      const all: Asked[] = [];
-      for (const group of groups) {
-        const chain = this.#chain(group, plan);
-        if (chain === null) return null;
-        const volume_L = volumeWith(tanksOf(group, plan), chain.sizes.tankVolume_L);
-        if (!chain.known.has(volume_L)) wanted.set(chain, (wanted.get(chain) ?? new Set()).add(volume_L));
-        all.push({ chain, volume_L });
-      }
-      return all;
-    });
-    for (const [{ sizes, known }, volumes] of wanted) {
-      const tanks = [...volumes].map((tankVolume_L) => ({ partId: null, tankVolume_L }));
-      for (const one of sizes.verdictsAt(tanks)) known.set(one.point.tankVolume_L, one);
-    }
-    return asked;
+  /** One body of water of a plan, with its tanks; null where a change has nothing to change. */
+  #verdict(group: string, plan: Plan): SizeVerdict | null {
+    const chain = this.#chain(group, plan);
+    if (chain === null) return null;
+    const tankVolume_L = volumeWith(tanksOf(group, plan), chain.sizes.tankVolume_L);
+    const found = chain.known.get(tankVolume_L) ?? chain.sizes.verdictsAt([{ partId: null, tankVolume_L }])[0]!;
+    chain.known.set(tankVolume_L, found);
+    return found;
   }
 
   /** The plan as a remedy, by its worst body of water; null where the site would still be short. */
-  #remedy(plan: Plan, asked: readonly Asked[]): Remedy | null {
-    const [worst] = asked
-      .map((one) => {
-        const { point, verdict } = found(one);
-        return { ...point, verdict, tankIds: one.chain.sizes.tankIds };
-      })
-      .sort(compareStorages);
+  #remedy(plan: Plan, asked: AsAsked): Remedy | null {
+    const judged: (SizePoint & StorageRank)[] = [];
+    for (const { tankIds } of this.groups) {
+      const found = this.#verdict(tankIds[0]!, plan);
+      if (found === null || found.verdict === 'short') return null;
+      judged.push({ ...found.point, verdict: found.verdict, tankIds });
+    }
+    const [worst] = judged.sort(compareStorages);
     if (worst === undefined || (worst.verdict !== 'holds' && worst.verdict !== 'tight')) return null;
     return {
-      ...this.#asAsked(plan)!,
+      ...asked,
       verdict: worst.verdict,
       dryDays_per_year: worst.dryDays_per_year,
       goodYears: worst.goodYears,
-      sourceDays_per_year: plan.ofSite?.kind === 'secondSource' ? mostSourceDays(asked) : null,
+      sourceDays_per_year: plan.ofSite?.kind === 'secondSource' ? this.#mostSourceDays(plan) : null,
     };
   }
 
+  /** Days a year from the second source, of the body of water that leans on it most. */
+  #mostSourceDays(plan: Plan): number {
+    const days = this.groups.map(({ tankIds }) => {
+      const { sizes } = this.#chain(tankIds[0]!, plan)!;
+      return sizes.sourceDays_per_year(volumeWith(tanksOf(tankIds[0]!, plan), sizes.tankVolume_L));
+    });
+    return Math.max(...days);
+  }
+
   /** What a plan asks for, whatever becomes of the site; null where a change has nothing to change. */
-  #asAsked(plan: Plan): Pick<Remedy, 'changes' | 'promiseCut_count' | 'tankVolume_L' | 'cost'> | null {
+  #asAsked(plan: Plan): AsAsked | null {
     const changes = changesOf(plan);
     const { site, programme, market } = this.#given;
     const changed = changedSite(site, changes, programme.settings);
@@ -171,22 +205,21 @@ export class Chains {
     const changed = changedSite(site, ofSite === null ? roof : [...roof, ofSite], programme.settings);
     const sizes = changed && siteSizes(changed.site, gauge, programme).find(({ tankIds }) => tankIds[0] === group);
     const chain = sizes ? { sizes, known: new Map<number, SizeVerdict>() } : null;
+    if (sizes) this.#learnFromAsItIs(sizes, group);
     this.#known.set(key, chain);
     return chain;
+  }
+
+  /** A tank that holds as the site is holds too where nothing got worse. */
+  #learnFromAsItIs(sizes: SiteSizes, group: string): void {
+    const from_L = this.#holdsFrom_L.get(group);
+    const asIs = this.groups.find(({ tankIds }) => tankIds[0] === group);
+    if (from_L !== undefined && asIs && sizes.isNoWorseThan(asIs)) sizes.learn({ from_L, notUpTo_L: -Infinity });
   }
 }
 
 function keyOf(group: string, roof: readonly RoofChange[], ofSite: SiteChange | null): string {
   return JSON.stringify([group, roof, ofSite]);
-}
-
-function found({ chain, volume_L }: Asked): SizeVerdict {
-  return chain.known.get(volume_L)!;
-}
-
-/** Days a year from the second source, of the body of water that leans on it most. */
-function mostSourceDays(asked: readonly Asked[]): number {
-  return Math.max(...asked.map(({ chain, volume_L }) => chain.sizes.sourceDays_per_year(volume_L)));
 }
 
 function isOfRoof(change: RoofChange | TankChange): change is RoofChange {

@@ -1,6 +1,6 @@
 import type { Verdict } from '../kernel/index.ts';
-import type { Chains, Placed, Plan } from './chains.ts';
-import { firstStep_count, stayingLeast_fraction } from './constants.ts';
+import type { Placed, Plan } from './chains.ts';
+import { stayingLeast_fraction } from './constants.ts';
 
 /** How many people a site carries as it stands, and how many need water from another one. */
 export interface PeopleCarried {
@@ -27,33 +27,29 @@ export function tooFewToStay(all_people: number): number {
 
 /** What number of people is looked for. */
 interface Sought {
-  readonly verdict: PeopleCarried['verdict'];
-  /** Those of the design year. */
-  readonly all_people: number;
   /** Of no use are those who are not more than these. */
   readonly over_people: number;
   /** Known to be too many; at most all of them. */
   readonly tooMany_people: number;
+  /** The first step down from there; grows from step to step. */
+  readonly firstStep_people: number;
 }
 
 /**
- * How many of its people does a site carry with these changes? The greatest number with which it has the verdict, or a better one. The
- * others need water from a site of their own.
+ * How many people does a site carry? The greatest number with which it does, since fewer people never make a site worse.
  *
- * @param chains - the site
- * @param placed - changes to it, none or one
- * @param sought - the verdict, and between which numbers of people it is looked for [person], whole
+ * @param isCarried - does it carry so many?
+ * @param sought - between which numbers of people it is looked for, and the first step down [person], whole
  * @returns people carried [person], whole; null where they are not more than over_people
- * @law with one person more the site does not have the verdict; fewer people never make a site worse
+ * @law one person more is not carried
  * @definition ours: docs/decisions/0099-people-split-and-second-source.md; found from the top in growing steps, then by halving, since
  *   demand rises with people
  */
-export function mostCarried(chains: Chains, placed: readonly Placed[], sought: Sought): number | null {
-  const { verdict, all_people, over_people, tooMany_people } = sought;
-  const isCarried = (people: number) => chains.isAtLeast(verdict, splitPlan(placed, people, all_people));
+export function mostCarried(isCarried: (people: number) => boolean, sought: Sought): number | null {
+  const { over_people, tooMany_people, firstStep_people } = sought;
   let tooMany = tooMany_people;
   let carried = over_people;
-  for (let step = Math.ceil(tooMany / firstStep_count); tooMany - over_people > 1; step *= 2) {
+  for (let step = firstStep_people; tooMany - over_people > 1; step *= 2) {
     const fewer = Math.max(over_people + 1, tooMany - step);
     if (isCarried(fewer)) {
       carried = fewer;

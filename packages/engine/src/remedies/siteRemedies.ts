@@ -7,14 +7,13 @@ import {
   type Target,
 } from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
-import { siteSeries } from '../site.ts';
 import { purposesOf } from '../water/people/index.ts';
 import { asItIs, Chains, type Placed, type Plan, type RemedyCase } from './chains.ts';
 import { gutterSteps_fraction } from './constants.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
 import type { PeopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
-import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
+import { compareRemedies, type Remedy } from './remedy.ts';
 import {
   carriedAsItStands,
   type Ladder,
@@ -87,11 +86,11 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
   if (!worst || (design.verdict !== 'short' && design.verdict !== 'tight')) return null;
   const { siteId } = design;
   const { judgedYears } = worst;
-  const leaveIt = leftAsItIs(worst, given, design.storages.length > 1);
+  const chains = new Chains(given, design.storages);
+  const leaveIt = leftAsItIs(worst, given, chains, design.storages.length > 1);
   // On made-up rain nothing holds, so there is nothing to look for at a site that is tight already.
   if (design.verdict === 'tight' && worst.cappedBy === 'rain.made_up')
     return { siteId, remedies: [], judgedYears, notMended: 'madeRain', leaveIt, peopleCarried: null };
-  const chains = new Chains(given);
   const wanting = design.storages.filter(({ verdict }) => verdict !== 'holds');
   const open = openChanges(chains, given, wanting);
   const isBetter = (remedy: Remedy) => remedy.verdict === 'holds' || design.verdict === 'short';
@@ -121,10 +120,11 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
 /** What a dry year brings at the tank that is worst off. */
 function leftAsItIs(
   worst: StorageFinding,
-  { site, gauge, programme }: RemedyCase,
+  { gauge }: RemedyCase,
+  { groups }: Chains,
   isOneOfMany: boolean,
 ): LeaveIt | null {
-  const series = siteSeries(site, gauge, programme).find(({ tankIds }) => tankIds[0] === worst.tankIds[0]);
+  const series = groups.find(({ tankIds }) => tankIds[0] === worst.tankIds[0])?.series();
   if (!series || !gauge?.rain) return null;
   return worstYear(worst.years, series, gauge.rain, isOneOfMany ? worst.tankIds : null);
 }
@@ -163,10 +163,10 @@ interface Found {
 }
 
 function ranked(chains: Chains, open: readonly Open[], forAll: ForAll, isBetter: (remedy: Remedy) => boolean): Found {
-  const best = (plans: readonly Plan[]) => bestOfEachKind(chains.judged(plans).filter(isBetter));
+  const best = (plans: readonly Plan[]) => chains.firsts(plans, isBetter);
   const cuts = (placed: readonly Placed[]) => {
     const plansOf = (step: Plan) => (placed.length === 0 ? [step] : placed.map((one) => ({ ...step, placed: [one] })));
-    return bestOfEachKind(upToHolds(forAll.litres, (step) => chains.judged(plansOf(step))).filter(isBetter));
+    return best(forAll.litres.flatMap(plansOf));
   };
   const ofKind = (kind: keyof Open) => open.flatMap((group) => group[kind]);
   const placed = kindsAtTank.flatMap(ofKind);
@@ -225,17 +225,6 @@ function pairsOf(open: readonly Open[]): readonly Plan[] {
   return pairs;
 }
 
-function bestOfEachKind(found: readonly Remedy[]): readonly Remedy[] {
-  const byKinds = new Map<string, Remedy[]>();
-  for (const remedy of found) {
-    const kinds = kindsOf(remedy);
-    const known = byKinds.get(kinds);
-    if (known) known.push(remedy);
-    else byKinds.set(kinds, [remedy]);
-  }
-  return [...byKinds.values()].flatMap(firstOfEach);
-}
-
 /** Pairs that come before every single change; of those that end tight, the ones that ask for less than the first that holds. */
 function pairsToTell(singles: readonly Remedy[], pairs: readonly Remedy[]): readonly Remedy[] {
   const [first] = singles;
@@ -247,26 +236,6 @@ function pairsToTell(singles: readonly Remedy[], pairs: readonly Remedy[]): read
 /** Would it come before the other one, were their verdicts the same? */
 function asksForLess(remedy: Remedy, other: Remedy): boolean {
   return compareRemedies({ ...remedy, verdict: other.verdict }, other) < 0;
-}
-
-/** Fewer litres never make a site worse: once it holds, harder cuts come behind. */
-function upToHolds(steps: readonly Plan[], judge: (step: Plan) => readonly Remedy[]): readonly Remedy[] {
-  const found: Remedy[] = [];
-  for (const step of steps) {
-    const judged = judge(step);
-    found.push(...judged);
-    if (judged.some(({ verdict }) => verdict === 'holds')) break;
-  }
-  return found;
-}
-
-/** The first that holds; and the first that is tight, where it would come before that one had it held. */
-function firstOfEach(found: readonly Remedy[]): readonly Remedy[] {
-  const inOrder = [...found].sort(compareRemedies);
-  const holds = inOrder.find((one) => one.verdict === 'holds');
-  const tight = inOrder.find((one) => one.verdict === 'tight');
-  if (holds === undefined) return tight === undefined ? [] : [tight];
-  return tight !== undefined && asksForLess(tight, holds) ? [holds, tight] : [holds];
 }
 
 function whyNot(

@@ -1,6 +1,7 @@
 import type { SiteDesign, SiteFacts } from '../kernel/index.ts';
-import { asItIs, type Chains, type Placed, type Plan } from './chains.ts';
+import { asItIs, type Chains, type Placed, type Plan, type Probe } from './chains.ts';
 import type { DeclaredSource } from './changes.ts';
+import { firstStep_count } from './constants.ts';
 import { mostCarried, type PeopleCarried, splitPlan, tooFewToStay } from './peopleCarried.ts';
 import { othersOf, type Remedy } from './remedy.ts';
 
@@ -53,18 +54,25 @@ function carriedBy(
   all_people: number,
   noUse: OfNoUse,
 ): readonly PeopleCarried[] {
-  const sought = { all_people, tooMany_people: all_people };
+  const probes = new Map<number, Probe | null>();
+  const probe = (people: number) => {
+    const known = probes.get(people);
+    if (known !== undefined) return known;
+    const made = chains.probe(splitPlan(placed, people, all_people));
+    probes.set(people, made);
+    return made;
+  };
+  const most = (is: 'isMet' | 'couldHold' | 'holds', tooMany_people: number, over_people: number, step: number) =>
+    mostCarried((people) => probe(people)?.[is]() === true, { tooMany_people, over_people, firstStep_people: step });
+  const stepFrom = (people: number) => Math.ceil(people / firstStep_count);
   const least = Math.min(noUse.holds ?? all_people, noUse.tight ?? all_people);
-  // What is tight is known without drawing the years again, and no more than that can hold.
-  const tight = mostCarried(chains, placed, { ...sought, verdict: 'tight', over_people: least });
+  // The quicker questions first: no more can hold than are tight, nor than for whom the years counted are enough.
+  const tight = most('isMet', all_people, least, stepFrom(all_people));
   if (tight === null) return [];
-  const among = {
-    ...sought,
-    tooMany_people: tight + 1,
-    verdict: 'holds',
-    over_people: noUse.holds ?? all_people,
-  } as const;
-  const holds = mostCarried(chains, placed, among);
+  const over = noUse.holds ?? all_people;
+  const could = most('couldHold', tight + 1, over, stepFrom(tight + 1));
+  // For those the years drawn again are mostly enough too.
+  const holds = could === null ? null : most('holds', could + 1, over, 1);
   const found: PeopleCarried[] = [];
   const tell = (verdict: PeopleCarried['verdict'], carried_people: number) => {
     found.push({ verdict, carried_people, others_people: all_people - carried_people });

@@ -1,23 +1,23 @@
+import type { Problem } from '@eavewell/engine';
 import { type ChangeRecord, recordName } from '@eavewell/records';
-import { designReportIn, findingIn, problemReport, remedyIn } from '@eavewell/report';
-import { type DesignReport, folderTableNames, folderTables, type SiteReport } from '@eavewell/tables';
+import { problemIn, problemReport, reportedFaults, shortIn } from '@eavewell/report';
+import { folderTableNames, folderTables, type ProblemReport, type SiteReport } from '@eavewell/tables';
 import { english, type Language } from '@eavewell/words';
 import type { z } from 'zod';
-import type { DesignState } from '../designs.ts';
+import type { DesignState } from '../designs/designs.ts';
+import type { Looked } from '../imports/lookTask.ts';
+import type { Review } from '../imports/reviews.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
-import type { Review } from '../reviews.ts';
 import type * as schemas from './schemas.ts';
 
-/** How many rows of a table, and changes of a record, are told at once. Ours. */
-const [mostRows, mostChanges] = [500, 200] as const;
+/** How many changes of a record are told at once. Ours. */
+const mostChanges = 200;
 
-/** In how many languages and regions a report is kept beside English. Ours. */
-const mostLanguages = 4;
-
-const progressOf = ({ version, done_fraction, isFailed }: DesignState) => ({
+const progressOf = ({ version, done_fraction, isFailed, isCalledOff }: DesignState) => ({
   designVersion: version,
   done_fraction,
   isFailed,
+  isCalledOff,
 });
 
 export function stateAnswer(programme: OpenProgramme, design: DesignState): z.infer<typeof schemas.programmeState> {
@@ -30,22 +30,19 @@ export function rowsAnswer({ version, facts }: OpenProgramme, table: string): z.
   return { version, rows: [...facts.rowsAsEntered(table)].map(([key, cells]) => ({ key, cells })) };
 }
 
-function siteInShort(site: SiteReport, language: Language) {
-  const { verdict, stations, people } = site;
-  return { verdict, stations, people, finding: findingIn(site, language), remedy: remedyIn(site, language) };
-}
-
 export function sitesAnswer(
   programme: OpenProgramme,
   state: DesignState,
   language: Language,
 ): z.infer<typeof schemas.siteList> {
   const { version, facts } = programme;
-  const reports = new Map((state.report?.sites ?? []).map((site) => [site.siteId, site]));
   const sites = [...facts.rowsAsEntered('sites')].map(([key, cells]) => {
     // A second row of one id is not used, so it has no verdict of its own.
-    const found = key === cells['siteId'] ? reports.get(key) : undefined;
-    return { key, cells, design: found ? siteInShort(found, language) : null };
+    const found = key === cells['siteId'] ? state.sites.get(key) : undefined;
+    if (!found) return { key, cells, design: null };
+    const { verdict, stations, finding, people, remedy } =
+      language === english ? found.short : shortIn(found.short, found.said, language);
+    return { key, cells, design: { verdict, stations, finding, people, remedy: remedy?.about ?? null } };
   });
   return { version, ...progressOf(state), sites };
 }
@@ -55,6 +52,7 @@ export function siteAnswer(
   programme: OpenProgramme,
   siteId: string,
   state: DesignState,
+  design: SiteReport | null,
   language: Language,
 ): z.infer<typeof schemas.siteInFull> | null {
   const { version, facts } = programme;
@@ -66,18 +64,33 @@ export function siteAnswer(
       ),
     );
   if (!rows.some(({ table }) => table === 'sites')) return null;
-  const report = state.report && reportIn(state.report, language);
-  const design = report?.sites.find((one) => one.siteId === siteId) ?? null;
-  const problems = (report?.problems ?? []).filter(({ place }) => place.siteId === siteId);
+  const problems = problemsIn(state, language).filter(({ place }) => place.siteId === siteId);
   return { version, ...progressOf(state), rows, design, problems };
 }
 
-export function designAnswer(
+/** What is wrong in the tables, in a language. */
+function problemsIn({ rest }: DesignState, language: Language): readonly ProblemReport[] {
+  const problems = rest?.problems ?? [];
+  if (language === english) return problems;
+  const faultAt = reportedFaults(problems);
+  return problems.map((problem) => problemIn(problem, language, faultAt));
+}
+
+/** What a design is told with, up to its report. */
+export function designHead(
+  { version }: OpenProgramme,
+  state: DesignState,
+): Omit<z.infer<typeof schemas.design>, 'report'> {
+  return { version, ...progressOf(state) };
+}
+
+export function problemsAnswer(
   { version }: OpenProgramme,
   state: DesignState,
   language: Language,
-): z.infer<typeof schemas.design> {
-  return { version, ...progressOf(state), report: state.report && reportIn(state.report, language) };
+): z.infer<typeof schemas.problemsFound> {
+  const problems = [...problemsIn(state, language)];
+  return { version, designVersion: state.version, problems, notUsed: state.rest?.notUsed ?? [] };
 }
 
 export function changedAnswer(
@@ -91,19 +104,6 @@ export function changedAnswer(
     record: record && recordName(record),
     problems: made.problems.map((problem) => problemReport(problem, language)),
   };
-}
-
-/** Reports said again in other languages, for as long as they are kept themselves. */
-const said = new WeakMap<DesignReport, Map<string, DesignReport>>();
-
-/** A report in a language; it is made in English. */
-function reportIn(report: DesignReport, language: Language): DesignReport {
-  if (language === english) return report;
-  const kept = said.get(report) ?? new Map<string, DesignReport>();
-  said.set(report, kept);
-  const found = kept.get(language.code) ?? designReportIn(report, language);
-  if (kept.size < mostLanguages) kept.set(language.code, found);
-  return found;
 }
 
 function headOf({ changes: _, ...head }: ChangeRecord) {
@@ -137,19 +137,25 @@ export function conflictsAnswer({ version, facts }: OpenProgramme): z.infer<type
   return { version, conflicts: facts.conflicts().map((one) => ({ ...one })) };
 }
 
+const notLooked = {
+  ...{ programmeName: null, files: [], problems: [], elsewhere: [], notUsed: [], rowsShown: [], unplaced: [] },
+  ...{ columns: { headers: [], sheets: [] }, changes: [], freshRecords: 0, mayBeAccepted: false },
+};
+
 export function reviewAnswer(review: Review, language: Language): z.infer<typeof schemas.review> {
-  const tables = [...new Set(review.changes.map(({ table }) => table))];
-  const changes = tables.map((table) => {
-    const own = review.changes.filter((change) => change.table === table);
-    const count = (kind: string) => own.filter((change) => change.kind === kind).length;
-    const rows = own.slice(0, mostRows) as z.infer<typeof schemas.changesAsked>['changes'];
-    return { table, added: count('added'), edited: count('edited'), removed: count('removed'), rows };
-  });
-  const { importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords } = review;
-  return {
-    ...{ importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords, changes },
-    files: review.files.map((one) => ({ ...one })),
-    problems: review.problems.map((problem) => problemReport(problem, language)),
-    notUsed: review.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
+  const { importId, programmeId, sent, absent, done_fraction, mends, undone } = review;
+  const looked: Omit<Looked, 'version' | 'changesName' | 'hasRecords'> = review.looked ?? notLooked;
+  const isReading = done_fraction < 1;
+  const reported = (problem: Problem) => problemReport(problem, language);
+  const answer = {
+    ...{ importId, programmeId, programmeName: looked.programmeName, file: sent[0] ?? '', sent, absent, isReading },
+    ...{ done_fraction, mayBeAccepted: looked.mayBeAccepted && !isReading },
+    files: looked.files,
+    problems: looked.problems.map(reported),
+    elsewhere: looked.elsewhere.map(reported),
+    notUsed: looked.notUsed.map((one) => ({ ...one, column: one.column ?? null })),
+    ...{ rowsShown: looked.rowsShown, unplaced: looked.unplaced, ...looked.columns, mends, undone },
+    ...{ freshRecords: looked.freshRecords, changes: looked.changes },
   };
+  return answer as unknown as z.infer<typeof schemas.review>;
 }

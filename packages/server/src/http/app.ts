@@ -1,7 +1,8 @@
 import { recordProblem } from '@eavewell/records';
-import { english, type Language } from '@eavewell/words';
+import { english } from '@eavewell/words';
 import cookie from '@fastify/cookie';
 import helmet from '@fastify/helmet';
+import multipart from '@fastify/multipart';
 import swagger from '@fastify/swagger';
 import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
 import {
@@ -10,11 +11,14 @@ import {
   serializerCompiler,
   validatorCompiler,
 } from 'fastify-type-provider-zod';
+import { largestUpload_bytes, mostFiles } from '../imports/sentFiles.ts';
 import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
+import { addPages, isOpened, sendRefusedPage } from './pages.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
-import { addRoutes, type Behind } from './routes.ts';
-import { languageOf, speakAsAsked } from './spokenTo.ts';
+import { addRoutes } from './routes.ts';
+import type { Behind } from './routing.ts';
+import { speakAsAsked } from './spokenTo.ts';
 
 /** Largest body but for a file that is sent [byte]: some thousand changed rows. Ours. */
 const largestBody_bytes = 5e6;
@@ -23,21 +27,14 @@ const largestBody_bytes = 5e6;
 export interface AppAsked extends Omit<Behind, 'listeners'> {
   readonly keys: Keys;
   readonly version: string;
+  /** The folder the pages for people were built into; null: there are none. */
+  readonly pages: string | null;
   /** Where programmes are kept, as a person is told. */
   readonly dataFolder: string;
   /** The port it listens on, once it does. */
   port(): number;
   /** Told what is our own fault; the page only hears that it is. */
   onFault(error: unknown): void;
-}
-
-/** A page without script: what runs here. The pages for people come with the app. */
-function startPage({ code, direction, commandLine }: Language): string {
-  const { page } = commandLine.serve;
-  return `<!doctype html>
-<html lang="${code}" dir="${direction}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>${page.title}</title><main><h1>${page.title}</h1><p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p></main></html>
-`;
 }
 
 /**
@@ -55,9 +52,9 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   });
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);
-  app.setErrorHandler((error: FastifyError | Refused, _, reply) => {
+  app.setErrorHandler((error: FastifyError | Refused, request, reply) => {
     if (error instanceof Refused) return sendProblems(reply, error.problems);
-    const problem = problemOfError(error, asked.dataFolder);
+    const problem = problemOfError(error, asked.dataFolder, request.routeOptions.bodyLimit ?? largestBody_bytes);
     if (problem.code === 'request.our_fault') asked.onFault(error);
     return sendProblems(reply, [problem]);
   });
@@ -65,8 +62,11 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
     sendProblems(reply, [recordProblem('request.not_found', {}, { value: request.url.split('?')[0]! })]),
   );
   // Files are taken as they are, whatever the page calls them; JSON keeps its own reader.
-  const file = ['application/octet-stream', 'application/zip', 'text/csv', 'application/geo+json'];
-  app.addContentTypeParser(file, { parseAs: 'buffer' }, (_, body, done) => done(null, body));
+  app.addContentTypeParser('*', (_, body, done) => done(null, body));
+  await app.register(multipart, {
+    preservePath: true,
+    limits: { fileSize: largestUpload_bytes, files: mostFiles + 1, parts: mostFiles + 100 },
+  });
   await app.register(cookie);
   await app.register(helmet, safety);
   await app.register(swagger, {
@@ -84,9 +84,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   listen(asked, listeners);
   app.addHook('preClose', async () => listeners.close());
   addRoutes(app, { ...asked, listeners });
-  app.get('/', { schema: { hide: true } }, (request, reply) =>
-    reply.type('text/html; charset=utf-8').send(startPage(languageOf(request))),
-  );
+  await addPages(app, asked.pages);
   return app;
 }
 
@@ -95,6 +93,10 @@ const safety = {
     useDefaults: false,
     directives: {
       defaultSrc: ["'self'"],
+      // Lists that are drawn in part set the places of their rows as styles.
+      styleSrc: ["'self'", "'unsafe-inline'"],
+      imgSrc: ["'self'", 'data:', 'blob:'],
+      workerSrc: ["'self'"],
       baseUri: ["'none'"],
       formAction: ["'self'"],
       frameAncestors: ["'none'"],
@@ -112,7 +114,7 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
   app.addHook('onRequest', async (request, reply) => {
     reply.header('cache-control', 'no-store');
     const problem = refusal(request, port(), keys, request.url.startsWith('/open?'));
-    if (problem) return sendProblems(reply, [problem]);
+    if (problem) return isOpened(request) ? sendRefusedPage(request, reply) : sendProblems(reply, [problem]);
     return undefined;
   });
   app.get<{ Querystring: { key?: unknown } }>('/open', { schema: { hide: true } }, (request, reply) => {
@@ -125,12 +127,14 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
 }
 
 /** Passes on what happens to the pages that listen. */
-function listen({ programmes, designs, onFault }: AppAsked, listeners: Listeners): void {
+function listen({ programmes, designs, tasks, onFault }: AppAsked, listeners: Listeners): void {
   programmes.onChange = async (programmeId) => {
     const found = await programmes.programme(programmeId);
     if (found.ok) listeners.tell({ kind: 'changed', programmeId, version: found.value.version });
   };
+  programmes.onList = () => listeners.tell({ kind: 'programmes' });
   designs.onProgress = (programmeId, version, done_fraction) =>
     listeners.tell({ kind: 'design', programmeId, version, done_fraction });
   designs.onFault = onFault;
+  tasks.onTask = (task) => listeners.tell({ kind: 'task', task });
 }

@@ -1,5 +1,5 @@
 import { english, type Language, loadLanguage, tagAsked } from '@eavewell/words';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance } from 'fastify';
 
 declare module 'fastify' {
   interface FastifyRequest {
@@ -9,7 +9,7 @@ declare module 'fastify' {
 }
 
 /** The language a request is answered in. */
-export const languageOf = (request: FastifyRequest): Language => request.language ?? english;
+export const languageOf = (request: { readonly language?: Language | null }): Language => request.language ?? english;
 
 /**
  * Answers every request in the language it asks for, and says so: whoever keeps an answer must keep one for each language.

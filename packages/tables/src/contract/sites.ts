@@ -58,6 +58,7 @@ export const sites = defineTable({
     }),
     secondSourceId: id('The source people fall back on when the tank is empty.', 'none'),
     presenceCalendar: id('The calendar of who is there when.', 'everyone, all the year'),
+    area: text('The area it lies in, such as a district, an island or a valley: to find and choose sites by.'),
     nearSecondSource: id(
       'A source near by that people could fall back on and do not yet: looked at among the remedies.',
       'none',

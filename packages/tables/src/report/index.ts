@@ -7,3 +7,5 @@ export {
   type ProblemReport,
   type SiteReport,
 } from './designReport.ts';
+export { type RemediesInWords, remediesInWords } from './remedies.ts';
+export { type SiteShort, siteShort } from './siteShort.ts';

@@ -119,21 +119,33 @@ const together = {
   withoutCost_count: z.int().describe('Sites whose cost is not known; they are in no sum.'),
 };
 
+const looked = z.strictObject(together).describe('Sites that are short or tight.');
+const group = { kinds: z.array(z.enum(changeKinds)), verdict, isPromiseCut: z.boolean(), ...together };
+const pricesOn = day.nullable().describe('Prices are the latest on or before this day; null where there are none.');
+
 /** What would mend the programme. */
 export const programmeRemedies = z
   .strictObject({
-    pricesOn: day.nullable().describe('Prices are the latest on or before this day; null where there are none.'),
-    looked: z.strictObject(together).describe('Sites that are short or tight.'),
+    pricesOn,
+    looked,
     mended: z.strictObject(together).describe('Those that would hold.'),
-    groups: z.array(
-      z.strictObject({
-        kinds: z.array(z.enum(changeKinds)),
-        verdict,
-        isPromiseCut: z.boolean(),
-        ...together,
-      }),
-    ),
+    groups: z.array(z.strictObject(group)),
     notMended: z.array(z.strictObject({ reason, siteIds: z.array(z.string()) })),
   })
   .describe('Each site by its smallest remedy.')
   .meta({ id: 'remedies' });
+
+const costsInWords = z.string();
+
+/** The same as a table people read. */
+export const remediesInWords = z.strictObject({
+  pricesOn,
+  looked,
+  mended: z.strictObject({ ...together, costsInWords }).describe('Those that would hold.'),
+  groups: z.array(
+    z.strictObject({ ...group, about: z.string().describe('The kinds of change in words.'), costsInWords }),
+  ),
+  notMended: z.array(z.strictObject({ reason, sentence: z.string(), siteIds: z.array(z.string()) })),
+});
+
+export type RemediesInWords = z.infer<typeof remediesInWords>;

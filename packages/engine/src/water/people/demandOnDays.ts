@@ -14,8 +14,10 @@ import { type DayIndex, daysOfPlainYear } from '../../kernel/index.ts';
  * demandOnDays_L(new Float64Array(365).fill(5), 0, 2) // → Float64Array.of(5, 5)
  */
 export function demandOnDays_L(byDay_L: Float64Array, firstDay: DayIndex, count: number): Float64Array {
+  const asked_L = new Float64Array(count);
   const first = byDay_L[0]!;
-  if (byDay_L.every((litres) => litres === first)) return new Float64Array(count).fill(first);
+  if (byDay_L.every((litres) => litres === first)) return asked_L.fill(first);
   const days = daysOfPlainYear(firstDay, count);
-  return Float64Array.from(days, (day) => byDay_L[day - 1]!);
+  for (let i = 0; i < count; i++) asked_L[i] = byDay_L[days[i]! - 1]!;
+  return asked_L;
 }

@@ -47,6 +47,33 @@ export function dryDaysAt(
   return dry;
 }
 
+/** Critical volumes of the judged days that are dry in a tank of this volume, ascending [L]. */
+export function criticalAbove(
+  critical_L: Float64Array,
+  years: readonly WaterYear[],
+  tankVolume_L: number,
+): Float64Array {
+  const enough_L = tankVolume_L * (1 + metSlack_fraction);
+  const above: number[] = [];
+  for (const { from, to, judged } of years) {
+    if (!judged) continue;
+    for (let day = from; day < to; day++) if (critical_L[day]! > enough_L) above.push(critical_L[day]!);
+  }
+  return Float64Array.from(above).sort();
+}
+
+/** How many of these days are dry in a tank of this volume, as `dryDaysAt` counts them? */
+export function countAbove(ascending_L: Float64Array, tankVolume_L: number): number {
+  const enough_L = tankVolume_L * (1 + metSlack_fraction);
+  let [below, above] = [0, ascending_L.length];
+  while (below < above) {
+    const middle = (below + above) >> 1;
+    if (ascending_L[middle]! > enough_L) above = middle;
+    else below = middle + 1;
+  }
+  return ascending_L.length - below;
+}
+
 /**
  * On how many days of the judged years are judged litres asked? Nobody goes without on a day on which nobody asks, so such days
  * neither help nor hurt a share of days.

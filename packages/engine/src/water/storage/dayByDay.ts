@@ -57,6 +57,16 @@ export interface TankRun {
   readonly series: TankSeries | null;
 }
 
+/** Where a pass stood on a morning. */
+interface Reached {
+  readonly content: number;
+  /** Judged and other litres taken, litres spilled, days short of the other purposes and days rationed, so far. */
+  readonly totals: readonly number[];
+}
+
+/** On every how many days the second pass is held against the first [day]. Ours. */
+const reached_days = 128;
+
 /**
  * What does a tank of this volume hold, give and spill, day by day? One plain pass over the days; the slow twin of
  * `allSizes`, and the only way for `yas` and for rules that look at the content.
@@ -83,37 +93,60 @@ export function dayByDay(balance: Balance, tankVolume_L: number, rules: RunRules
   const mark_L = ration === null ? 0 : ration.below_fraction * tankVolume_L;
   let content = rules.startContent_L ?? (rules.start === 'full' ? tankVolume_L : 0);
   let startContent = content;
+  let endContent = content;
+  let ends: readonly number[] = [];
   let [judgedTotal, otherTotal, spillTotal, otherShortDays, rationedDays] = [0, 0, 0, 0, 0];
+  const before: Reached[] = [];
+  const step = series === null && passes === 2 ? reached_days : days;
   for (let pass = 1; pass <= passes; pass++) {
     startContent = content;
-    dry.fill(0);
     judgedTotal = otherTotal = spillTotal = otherShortDays = rationedDays = 0;
-    for (let day = 0; day < days; day++) {
-      const inflow = inflow_L[day]!;
-      const judged = judged_L[day]!;
-      const available = content + rainFirst * inflow;
-      const other = other_L[day]!;
-      const isRationed = content < mark_L;
-      const judgedGiven = isRationed ? judged * ration!.judged_fraction : judged;
-      const otherGiven = isRationed ? other * ration!.other_fraction : other;
-      const judgedTaken = Math.min(judgedGiven, available);
-      const otherTaken = Math.min(otherGiven, available - judgedTaken);
-      const taken = judgedTaken + otherTaken;
-      const offered = available - taken + (1 - rainFirst) * inflow;
-      content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
-      if (judgedTaken < judged * isMet && covered?.[day] !== 1) dry[day] = 1;
-      if (otherTaken < other * isMet) otherShortDays++;
-      if (isRationed) rationedDays++;
-      judgedTotal += judgedTaken;
-      otherTotal += otherTaken;
-      spillTotal += offered - content;
-      if (series) {
-        series.content_L[day] = content;
-        series.judgedTaken_L[day] = judgedTaken;
-        series.otherTaken_L[day] = otherTaken;
-        series.spill_L[day] = offered - content;
-        series.rationed[day] = isRationed ? 1 : 0;
+    for (let from = 0; from < days; from += step) {
+      if (step < days) {
+        const totals = [judgedTotal, otherTotal, spillTotal, otherShortDays, rationedDays];
+        if (pass === 1) before.push({ content, totals });
+        else if (content === before[from / step]!.content) {
+          // From the same content on, the rest of this pass is that of the first one.
+          const first = before[from / step]!.totals;
+          [judgedTotal, otherTotal, spillTotal, otherShortDays, rationedDays] = totals.map(
+            (total, which) => total + ends[which]! - first[which]!,
+          ) as [number, number, number, number, number];
+          content = endContent;
+          break;
+        }
       }
+      const to = Math.min(days, from + step);
+      for (let day = from; day < to; day++) {
+        const inflow = inflow_L[day]!;
+        const judged = judged_L[day]!;
+        const available = content + rainFirst * inflow;
+        const other = other_L[day]!;
+        const isRationed = content < mark_L;
+        const judgedGiven = isRationed ? judged * ration!.judged_fraction : judged;
+        const otherGiven = isRationed ? other * ration!.other_fraction : other;
+        const judgedTaken = Math.min(judgedGiven, available);
+        const otherTaken = Math.min(otherGiven, available - judgedTaken);
+        const taken = judgedTaken + otherTaken;
+        const offered = available - taken + (1 - rainFirst) * inflow;
+        content = Math.max(0, Math.min(offered, tankVolume_L - takenHoldsRoom * taken));
+        dry[day] = judgedTaken < judged * isMet && covered?.[day] !== 1 ? 1 : 0;
+        if (otherTaken < other * isMet) otherShortDays++;
+        if (isRationed) rationedDays++;
+        judgedTotal += judgedTaken;
+        otherTotal += otherTaken;
+        spillTotal += offered - content;
+        if (series) {
+          series.content_L[day] = content;
+          series.judgedTaken_L[day] = judgedTaken;
+          series.otherTaken_L[day] = otherTaken;
+          series.spill_L[day] = offered - content;
+          series.rationed[day] = isRationed ? 1 : 0;
+        }
+      }
+    }
+    if (pass === 1) {
+      ends = [judgedTotal, otherTotal, spillTotal, otherShortDays, rationedDays];
+      endContent = content;
     }
   }
   return {

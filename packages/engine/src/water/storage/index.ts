@@ -1,6 +1,7 @@
 export { type AllSizes, allSizes, criticalVolumes, type SizeRules, type SizesAndTank } from './allSizes.ts';
 export { type ChosenTank, chosenTank } from './chosenTank.ts';
 export { compareStorages, type StorageRank } from './compareStorages.ts';
+export { holdPrecision_fraction } from './constants.ts';
 export {
   askedDaysOf,
   dryDaysAt,
@@ -43,5 +44,5 @@ export { type SizeReader, sizeReader } from './sizeReader.ts';
 export { type StorageCase, storageFinding } from './storageFinding.ts';
 export { type TankGroup, tankGroups } from './tankGroups.ts';
 export { type SiteTank, usableVolume } from './usableVolume.ts';
-export { type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
+export { type KnownToHold, type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

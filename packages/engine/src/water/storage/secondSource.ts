@@ -18,9 +18,13 @@ import { type Balance, dayByDay, judgedRules, type RunRules } from './dayByDay.t
  * @definition ours: whole calendar months
  */
 export function coveredDays(source: Pick<SecondSourceFacts, 'months'>, firstDay: DayIndex, count: number): Uint8Array {
-  return Uint8Array.from(daysOfPlainYear(firstDay, count), (day) =>
-    source.months.includes(monthOfPlainYear(day)) ? 1 : 0,
+  const covers = Uint8Array.from({ length: 366 }, (_, day) =>
+    day > 0 && source.months.includes(monthOfPlainYear(day)) ? 1 : 0,
   );
+  const days = daysOfPlainYear(firstDay, count);
+  const covered = new Uint8Array(count);
+  for (let i = 0; i < count; i++) covered[i] = covers[days[i]!]!;
+  return covered;
 }
 
 /** What comes from a second source. */

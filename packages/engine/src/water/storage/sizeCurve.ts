@@ -1,7 +1,17 @@
 import type { JudgedRain, SizePoint, Target } from '../../kernel/index.ts';
 import { criticalVolumes } from './allSizes.ts';
 import { roundingSlack_count } from './constants.ts';
-import { askedDaysOf, dryDaysAt, goodYearsAt, goodYearsNeeded, tankForDays, tankForRuns, yearNeeds } from './curve.ts';
+import {
+  askedDaysOf,
+  countAbove,
+  criticalAbove,
+  dryDaysAt,
+  goodYearsAt,
+  goodYearsNeeded,
+  tankForDays,
+  tankForRuns,
+  yearNeeds,
+} from './curve.ts';
 import { type Balance, judgedRules } from './dayByDay.ts';
 
 /** A tank of the catalogue, or one of no part. */
@@ -21,6 +31,14 @@ export interface DryDays {
   readonly goodYearsNeeded: number;
   /** Days of the judged years on which judged litres are asked. */
   readonly askedDays: number;
+  /** The judged days that are dry in the smallest tank looked at, ready to be counted in larger ones. Left out: every day is looked at. */
+  readonly sorted?: () => SortedDays;
+}
+
+/** Critical volumes of the judged days that are dry in one tank, ascending. */
+interface SortedDays {
+  readonly least_L: number;
+  readonly critical_L: Float64Array;
 }
 
 /** What every tank size does for one balance, ready to be read at any size. */
@@ -56,10 +74,11 @@ export function sizeCurve(
   const { critical_L, shortfall_L, otherShortDays } = criticalVolumes(balance, rules, tankVolume_L, years);
   const needs_L = yearNeeds(critical_L, years, target.longestDryRun_days);
   const askedDays = askedDaysOf((balance.whole ?? balance).judged_L, years);
-  const tankForDays_L = tankForDays(critical_L, years, askedDays, target.daysMet_fraction);
-  const tankForRuns_L = tankForRuns(needs_L, target.goodYears_fraction);
+  const forDays_L = once(() => tankForDays(critical_L, years, askedDays, target.daysMet_fraction));
+  const forRuns_L = once(() => tankForRuns(needs_L, target.goodYears_fraction));
   return {
     target,
+    sorted: once(() => ({ least_L: tankVolume_L, critical_L: criticalAbove(critical_L, years, tankVolume_L) })),
     shortfall_L,
     otherShortDays,
     critical_L,
@@ -68,9 +87,25 @@ export function sizeCurve(
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),
     askedDays,
-    tankForDays_L,
-    tankForRuns_L,
-    tankForTarget_L: tankForDays_L === null || tankForRuns_L === null ? null : Math.max(tankForDays_L, tankForRuns_L),
+    get tankForDays_L() {
+      return forDays_L();
+    },
+    get tankForRuns_L() {
+      return forRuns_L();
+    },
+    get tankForTarget_L() {
+      const [days_L, runs_L] = [forDays_L(), forRuns_L()];
+      return days_L === null || runs_L === null ? null : Math.max(days_L, runs_L);
+    },
+  };
+}
+
+/** Worked out when first asked for: most curves are read at a few sizes, and never asked for the smallest. */
+function once<T>(work: () => T): () => T {
+  let found: { readonly value: T } | null = null;
+  return () => {
+    found ??= { value: work() };
+    return found.value;
   };
 }
 
@@ -88,7 +123,7 @@ export function sizePoints(curve: DryDays, sizes: readonly TankSize[]): SizePoin
     (a, b) => a.tankVolume_L - b.tankVolume_L || (String(a.partId) < String(b.partId) ? -1 : 1),
   );
   const volumes = ordered.map((size) => size.tankVolume_L);
-  const dryDays = dryDaysAt(curve.critical_L, curve.years, volumes);
+  const dryDays = dryDaysOf(curve, volumes);
   return ordered.map(({ tankVolume_L, partId }, index) => {
     const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
     const metDays = curve.askedDays - dryDays[index]!;
@@ -101,6 +136,14 @@ export function sizePoints(curve: DryDays, sizes: readonly TankSize[]): SizePoin
         goodYears >= curve.goodYearsNeeded && isShareMet(metDays, curve.askedDays, curve.target.daysMet_fraction),
     };
   });
+}
+
+/** Dry days of the judged years in tanks of these volumes, smallest first: counted off where they are sorted already. */
+export function dryDaysOf(curve: DryDays, volumes: readonly number[]): Float64Array {
+  const sorted = curve.sorted?.();
+  if (sorted === undefined || !(volumes[0]! >= sorted.least_L))
+    return dryDaysAt(curve.critical_L, curve.years, volumes);
+  return Float64Array.from(volumes, (volume_L) => countAbove(sorted.critical_L, volume_L));
 }
 
 /**

@@ -7,13 +7,13 @@ import {
 } from '../../kernel/index.ts';
 import { growth_count, holdPrecision_fraction, mostTimesLarger_count, roundingSlack_count } from './constants.ts';
 import { countedYears } from './countedYears.ts';
-import { dryDaysAt, goodYearsAt } from './curve.ts';
+import { goodYearsAt } from './curve.ts';
 import type { Balance, RunRules } from './dayByDay.ts';
 import { looksAtContent } from './dayRules.ts';
 import { type DrawnYears, drawPool } from './drawYears.ts';
 import { rerunRecords } from './rerun.ts';
 import { drawnRecords } from './resample.ts';
-import { type DryDays, isShareMet, type SizeCurve } from './sizeCurve.ts';
+import { type DryDays, dryDaysOf, isShareMet, type SizeCurve } from './sizeCurve.ts';
 
 /** What the doubt about a tank is worked out from. */
 export interface DoubtCase {
@@ -66,7 +66,7 @@ export function daysMet_fraction(
  */
 export function sizeDoubt(curve: DryDays, given: DoubtCase, tankVolume_L: number, goodYears: number): SizeDoubt {
   const { judgedYears } = curve;
-  const point = dryDaysAt(curve.critical_L, curve.years, [tankVolume_L])[0]! / judgedYears;
+  const point = dryDaysOf(curve, [tankVolume_L])[0]! / judgedYears;
   const ranges = rangesAt(curve, given, tankVolume_L, goodYears, point);
   const { dryDays_per_year: dry, goodYears_fraction: good } = ranges;
   const { comingGood_years } = countedYears(goodYears, judgedYears, given.settings.range_fraction);

@@ -4,7 +4,7 @@ import { looksAtContent } from './dayRules.ts';
 import { runCurve, runDryDays } from './runCurve.ts';
 import { type DryDays, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
-import { areYearsSure, type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
+import { areYearsSure, type KnownToHold, nothingKnown, type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 
 /** What tanks of any size do for one balance, by the rules of its site. */
 export interface SizeReader {
@@ -18,6 +18,10 @@ export interface SizeReader {
   meetsAt(tankVolume_L: number): boolean;
   /** The verdict of this one size [L], worked out as `meetsAt` does. */
   verdictAt(tankVolume_L: number): Verdict;
+  /** Could this one size [L] hold, were only the years drawn again to say so too? */
+  couldHoldAt(tankVolume_L: number): boolean;
+  /** Takes over what is known of sizes that hold [L], where every size is answered at once. */
+  learn(known: Readonly<KnownToHold>): void;
   /** Would some tank meet the target, however large, were nothing rationed? */
   hasTank(): boolean;
 }
@@ -59,27 +63,31 @@ export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: Eng
     return found;
   };
   const pointAt = (size: TankSize) => sizePoints(dryDaysAt(size.tankVolume_L), [size])[0]!;
+  const couldHold = (point: SizePoint) => point.meetsTarget && cappedBy === null && areYearsSure(given, point);
   const verdictAt = (size: TankSize): SizeVerdict => {
     const point = pointAt(size);
     if (!point.meetsTarget) return { point, verdict: 'short' };
     const { tankVolume_L: volume_L } = size;
-    const isSure =
-      cappedBy === null &&
-      areYearsSure(given, point) &&
-      sizeDoubt(dryDaysAt(volume_L), given, volume_L, point.goodYears).meetsTarget;
+    const isSure = couldHold(point) && sizeDoubt(dryDaysAt(volume_L), given, volume_L, point.goodYears).meetsTarget;
     return { point, verdict: isSure ? 'holds' : 'tight' };
   };
   const one = {
     meetsAt: (volume_L: number) => pointAt({ partId: null, tankVolume_L: volume_L }).meetsTarget,
+    couldHoldAt: (volume_L: number) => couldHold(pointAt({ partId: null, tankVolume_L: volume_L })),
     verdictAt: (volume_L: number) => verdictAt({ partId: null, tankVolume_L: volume_L }).verdict,
   };
+  const toHold = nothingKnown();
   if (!looksAtContent(rules))
     return {
       ...one,
       isExact: true,
       curveAt: curve,
       pointsAt: (sizes) => sizePoints(curve(), sizes),
-      verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy),
+      verdictsAt: (sizes) => verdictsBySize(curve(), given, sizes, cappedBy, toHold),
+      learn: ({ from_L, notUpTo_L }) => {
+        toHold.from_L = Math.min(toHold.from_L, from_L);
+        toHold.notUpTo_L = Math.max(toHold.notUpTo_L, notUpTo_L);
+      },
       hasTank: () => curve().tankForTarget_L !== null,
     };
   const inOrder = (sizes: readonly TankSize[]) =>
@@ -90,6 +98,7 @@ export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: Eng
     curveAt,
     pointsAt: (sizes) => inOrder(sizes).map(pointAt),
     verdictsAt: (sizes) => inOrder(sizes).map(verdictAt),
+    learn: () => {},
     hasTank: () => meetsUnlimited(given),
   };
 }

@@ -7,8 +7,19 @@ export const language = {
 } as const;
 export const missing = [] as const;
 export const app = {
+  "again": "Try again",
   "name": "Eavewell",
-  "skip": "Skip to the page"
+  "no_such_page": "There is no such page",
+  "not_reached": "Eavewell on this computer does not answer. What you see is as it was last read.",
+  "our_fault": "Something in the program went wrong, and it is our fault, not yours. Nothing that was saved is lost. ({message})",
+  "refused": "Eavewell was started again since this page was opened. Open the address it shows where it was started.",
+  "saved_here": "All saved on this computer",
+  "sections": "Sections",
+  "sites": "Sites",
+  "skip": "Skip to the page",
+  "to_start": "To the start",
+  "trouble": "This page could not be shown",
+  "unreachable": "Eavewell on this computer does not answer. Start it again, then press Try again."
 } as const;
 export const numbers = {
   "between": "{from} to {to}",
@@ -24,6 +35,12 @@ export const numbers = {
   "shareNotKnown": "a share not known",
   "under": "under {amount}",
   "unknownWay": "an unknown way"
+} as const;
+export const programmes = {
+  "title": "{count, plural, =0 {No programme yet} one {# programme on this computer} other {# programmes on this computer}}"
+} as const;
+export const sites = {
+  "title": "{count, plural, =0 {No site yet} one {# site} other {# sites}}"
 } as const;
 export const stations = {
   "gutter": "gutter",

@@ -8,8 +8,19 @@ export const language = {
 } as const;
 export const missing = [] as const;
 export const app = {
+  "again": "Intentar de nuevo",
   "name": "Eavewell",
-  "skip": "Ir a la página"
+  "no_such_page": "Esta página no existe",
+  "not_reached": "Eavewell no responde en esta computadora. Lo que ve es lo último que se leyó.",
+  "our_fault": "Algo falló en el programa y es culpa nuestra, no suya. No se perdió nada de lo guardado. ({message})",
+  "refused": "Eavewell se inició otra vez después de abrir esta página. Abra la dirección que muestra donde se inició.",
+  "saved_here": "Todo guardado en esta computadora",
+  "sections": "Secciones",
+  "sites": "Sitios",
+  "skip": "Ir a la página",
+  "to_start": "Al inicio",
+  "trouble": "No se pudo mostrar esta página",
+  "unreachable": "Eavewell no responde en esta computadora. Inícielo de nuevo y luego pulse Intentar de nuevo."
 } as const;
 export const numbers = {
   "between": "{from} a {to}",
@@ -25,6 +36,12 @@ export const numbers = {
   "shareNotKnown": "una parte que no se sabe",
   "under": "menos de {amount}",
   "unknownWay": "una distancia que no se sabe"
+} as const;
+export const programmes = {
+  "title": "{count, plural, =0 {Todavía no hay programas} one {# programa en esta computadora} other {# programas en esta computadora}}"
+} as const;
+export const sites = {
+  "title": "{count, plural, =0 {Todavía no hay sitios} one {# sitio} other {# sitios}}"
 } as const;
 export const stations = {
   "gutter": "canaleta",

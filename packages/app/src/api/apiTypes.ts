@@ -1,0 +1,4189 @@
+// long: made from the description of the API
+/** Made from docs/openapi.json by `npm run generate`. */
+export interface paths {
+    "/api/events": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Tells what changes, as it happens (server-sent events). */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The imports that wait, such as after the page was loaded again. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            imports: components["schemas"]["review"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written. */
+        post: {
+            parameters: {
+                query?: {
+                    /** @description What becomes of rows that are not in their file. */
+                    absent?: "stay" | "go";
+                    gaugeId?: string;
+                    /** @description The name of the file that is the body; left out where a form with files is sent. */
+                    name?: string;
+                    /** @description For a table alone whose name does not say which it is. */
+                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    /** @description no: answered before it is read; events and the review tell how far it is. */
+                    wait?: "yes" | "no";
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What files bring, what is wrong in them, and what they would change. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        /** Lets files go: nothing of them stays. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        /** Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description The header of the column, as it stands in the file. */
+                        column: string;
+                        file: string;
+                        row: number;
+                        value: string;
+                    } | {
+                        /** @default [] */
+                        columns?: {
+                            /** @description Null: the column is kept and not read. */
+                            column: string | null;
+                            /** @enum {string} */
+                            dateOrder?: "dmy" | "mdy" | "ymd";
+                            /** @description The table's file, or the sheet. */
+                            file: string;
+                            header: string;
+                            unit?: string;
+                            /**
+                             * @description The workbook it stands in, as it was sent; null: a table of its own.
+                             * @default null
+                             */
+                            workbook?: string | null;
+                        }[];
+                        /** @default [] */
+                        sheets?: {
+                            sheet: string;
+                            /** @description A table, or "rain " and a gauge; null: it is left alone. */
+                            table: string | null;
+                            workbook: string;
+                        }[];
+                    } | {
+                        place: {
+                            /** @default null */
+                            gaugeId?: string | null;
+                            name: string;
+                            /** @enum {string} */
+                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                        };
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        trace?: never;
+    };
+    "/api/imports/{importId}/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes files in, as one record. The name is for a programme that is made of them. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            programmeId: string;
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes it again. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last mend. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The programmes of this data folder, those set aside among them. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            programmes: components["schemas"]["programmeListed"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Makes a programme: empty, or invented to try things on. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        /**
+                         * @description To make one of files, send them to /api/imports.
+                         * @default empty
+                         * @enum {string}
+                         */
+                        from?: "empty" | "demo";
+                        name: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programme"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Where a programme stands. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            conflicts: number;
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            madeAt: string;
+                            name: string;
+                            programmeId: string;
+                            redo: string | null;
+                            /** @description The record that undo would take back. */
+                            undo: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        /** Gives a programme another name, sets it aside or brings it back. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        isSetAside?: boolean;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeListed"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/changes": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The records, newest first. */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description Only records before this place, counted from 1. */
+                    before?: number;
+                    most?: number;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            records: {
+                                /** Format: date-time */
+                                at: string;
+                                by: string;
+                                changeCount: number;
+                                /** @description The first 200. */
+                                changes: ({
+                                    after: {
+                                        [key: string]: string;
+                                    };
+                                    key: string;
+                                    /** @enum {string} */
+                                    kind: "added";
+                                    table: string;
+                                } | {
+                                    after: {
+                                        [key: string]: string | null;
+                                    };
+                                    before: {
+                                        [key: string]: string | null;
+                                    };
+                                    key: string;
+                                    /** @enum {string} */
+                                    kind: "edited";
+                                    table: string;
+                                } | {
+                                    before: {
+                                        [key: string]: string;
+                                    };
+                                    key: string;
+                                    /** @enum {string} */
+                                    kind: "removed";
+                                    table: string;
+                                })[];
+                                clock: number;
+                                device: string;
+                                number: number;
+                                offset_min: number;
+                                place: number;
+                                source: {
+                                    /** @enum {string} */
+                                    kind: "form" | "import" | "visit" | "undo" | "redo";
+                                    name: string | null;
+                                };
+                                takesBack: string | null;
+                            }[];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Changes rows: one record of all that is asked, or nothing. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        changes: ({
+                            after: {
+                                [key: string]: string;
+                            };
+                            key: string;
+                            /** @enum {string} */
+                            kind: "added";
+                            table: string;
+                        } | {
+                            after: {
+                                [key: string]: string | null;
+                            };
+                            before: {
+                                [key: string]: string | null;
+                            };
+                            key: string;
+                            /** @enum {string} */
+                            kind: "edited";
+                            table: string;
+                        } | {
+                            before: {
+                                [key: string]: string;
+                            };
+                            key: string;
+                            /** @enum {string} */
+                            kind: "removed";
+                            table: string;
+                        })[];
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/conflicts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What two people said that cannot both be so. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            conflicts: ({
+                                column: string;
+                                key: string;
+                                /** @enum {string} */
+                                kind: "cell";
+                                over: string | null;
+                                overBy: string;
+                                stands: string | null;
+                                standsBy: string;
+                                table: string;
+                            } | {
+                                changedBy: string;
+                                key: string;
+                                /** @enum {string} */
+                                kind: "row";
+                                removedBy: string;
+                                table: string;
+                            })[];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/design": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The design, as far as it is; asking begins it where it is not made yet. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            report: {
+                                /** @description Version of the program. */
+                                eavewell: string;
+                                gauges: components["schemas"]["gauge"][];
+                                notUsed: components["schemas"]["notUsed"][];
+                                /** @description What was found in the folder. */
+                                problems: components["schemas"]["problem"][];
+                                programme: {
+                                    name: string;
+                                    /** @description Of the sites whose people are known. */
+                                    people: number;
+                                    sites: number;
+                                    sitesWithoutPeople: number;
+                                };
+                                remedies: components["schemas"]["remedies"];
+                                /** @description Only where a scenario is asked for: a question put to the rain of the past, not a forecast. */
+                                scenario?: {
+                                    asked: {
+                                        lastYears: number | null;
+                                        wetDayRain_fraction: number;
+                                        wetDays_fraction: number;
+                                    };
+                                    changed: {
+                                        siteId: string;
+                                        /**
+                                         * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                                         * @enum {string}
+                                         */
+                                        under: "holds" | "tight" | "short" | "unknown";
+                                        /**
+                                         * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                                         * @enum {string}
+                                         */
+                                        verdict: "holds" | "tight" | "short" | "unknown";
+                                    }[];
+                                    /** @description Sites by verdict as they are. */
+                                    present: {
+                                        holds: number;
+                                        short: number;
+                                        tight: number;
+                                        unknown: number;
+                                    };
+                                    /** @description Sites by verdict under the scenario. */
+                                    under: {
+                                        holds: number;
+                                        short: number;
+                                        tight: number;
+                                        unknown: number;
+                                    };
+                                };
+                                /** @enum {number} */
+                                schema: 2;
+                                settings: {
+                                    /** @enum {string} */
+                                    dayOrder: "drawFirst" | "yas" | "ybs";
+                                    designAfterHandOver_years: number;
+                                    draws: number;
+                                    firstFlush_mm: number;
+                                    /** @enum {string} */
+                                    gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
+                                    gaugeReach_km: number;
+                                    growthFraction_per_year: number | null;
+                                    leastYears: number;
+                                    litres_per_person_per_day: number;
+                                    madeYears: number;
+                                    missingDays_fraction: number;
+                                    people_per_household: number | null;
+                                    programme: string;
+                                    range_fraction: number;
+                                    seed: number;
+                                    target: {
+                                        daysMet_fraction: number;
+                                        goodYears_fraction: number;
+                                        longestDryRun_days: number;
+                                    };
+                                    waterYearStartMonth: number | null;
+                                    /** @enum {string} */
+                                    wetDayAmounts: "gamma" | "mixedExponential";
+                                };
+                                sites: components["schemas"]["site"][];
+                            } | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Begins a design again that was called off or failed. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            conflicts: number;
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            madeAt: string;
+                            name: string;
+                            programmeId: string;
+                            redo: string | null;
+                            /** @description The record that undo would take back. */
+                            undo: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        /** Calls the running design off. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            conflicts: number;
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            madeAt: string;
+                            name: string;
+                            programmeId: string;
+                            redo: string | null;
+                            /** @description The record that undo would take back. */
+                            undo: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/export.zip": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The whole programme as a zip: its tables and its records. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/history": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What stood in one cell, since when, and who put it there. */
+        get: {
+            parameters: {
+                query: {
+                    column: string;
+                    key: string;
+                    table: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            entries: {
+                                after: string | null;
+                                before: string | null;
+                                record: {
+                                    /** Format: date-time */
+                                    at: string;
+                                    by: string;
+                                    clock: number;
+                                    device: string;
+                                    number: number;
+                                    offset_min: number;
+                                    source: {
+                                        /** @enum {string} */
+                                        kind: "form" | "import" | "visit" | "undo" | "redo";
+                                        name: string | null;
+                                    };
+                                    takesBack: string | null;
+                                };
+                            }[];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The imports that wait, such as after the page was loaded again. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            imports: components["schemas"]["review"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written. */
+        post: {
+            parameters: {
+                query?: {
+                    /** @description What becomes of rows that are not in their file. */
+                    absent?: "stay" | "go";
+                    gaugeId?: string;
+                    /** @description The name of the file that is the body; left out where a form with files is sent. */
+                    name?: string;
+                    /** @description For a table alone whose name does not say which it is. */
+                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    /** @description no: answered before it is read; events and the review tell how far it is. */
+                    wait?: "yes" | "no";
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What files bring, what is wrong in them, and what they would change. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        /** Lets files go: nothing of them stays. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        /** Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description The header of the column, as it stands in the file. */
+                        column: string;
+                        file: string;
+                        row: number;
+                        value: string;
+                    } | {
+                        /** @default [] */
+                        columns?: {
+                            /** @description Null: the column is kept and not read. */
+                            column: string | null;
+                            /** @enum {string} */
+                            dateOrder?: "dmy" | "mdy" | "ymd";
+                            /** @description The table's file, or the sheet. */
+                            file: string;
+                            header: string;
+                            unit?: string;
+                            /**
+                             * @description The workbook it stands in, as it was sent; null: a table of its own.
+                             * @default null
+                             */
+                            workbook?: string | null;
+                        }[];
+                        /** @default [] */
+                        sheets?: {
+                            sheet: string;
+                            /** @description A table, or "rain " and a gauge; null: it is left alone. */
+                            table: string | null;
+                            workbook: string;
+                        }[];
+                    } | {
+                        place: {
+                            /** @default null */
+                            gaugeId?: string | null;
+                            name: string;
+                            /** @enum {string} */
+                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                        };
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes files in, as one record. The name is for a programme that is made of them. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            programmeId: string;
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes it again. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last mend. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/overview": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["overview"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/problems": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What is wrong in the tables of the programme. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            designVersion: number | null;
+                            notUsed: components["schemas"]["notUsed"][];
+                            problems: components["schemas"]["problem"][];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last undo. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Every site with its cells, and its verdict as far as it is known. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            sites: {
+                                /** @description The cells of a row by column, as text; an empty cell is not there. */
+                                cells: {
+                                    [key: string]: string;
+                                };
+                                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                                design: {
+                                    /** @description The finding in a sentence or two. */
+                                    finding: string;
+                                    /** @description As counted, or made from the households. */
+                                    people: number | null;
+                                    /** @description The first change that would mend it, in words. */
+                                    remedy: string | null;
+                                    stations: {
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                    };
+                                    /**
+                                     * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                                     * @enum {string}
+                                     */
+                                    verdict: "holds" | "tight" | "short" | "unknown";
+                                } | null;
+                                key: string;
+                            }[];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites/{siteId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One site in full. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            design: components["schemas"]["site"] | null;
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            /** @description What was found in the tables about it. */
+                            problems: components["schemas"]["problem"][];
+                            rows: {
+                                /** @description The cells of a row by column, as text; an empty cell is not there. */
+                                cells: {
+                                    [key: string]: string;
+                                };
+                                key: string;
+                                table: string;
+                            }[];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/tables/{table}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The rows of one table. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            rows: {
+                                /** @description The cells of a row by column, as text; an empty cell is not there. */
+                                cells: {
+                                    [key: string]: string;
+                                };
+                                key: string;
+                            }[];
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last change made on this computer. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tasks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The long jobs that run, and those that were cut off when the program last ended. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            tasks: components["schemas"]["task"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tasks/{taskId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Calls a job off, or puts away the word of one that was cut off. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    taskId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+}
+export type webhooks = Record<string, never>;
+export interface components {
+    schemas: {
+        gauge: {
+            gaugeId: string;
+            name: string;
+            problems: components["schemas"]["problem"][];
+            /** @description Null where the record cannot carry a verdict. */
+            rain: {
+                /** @description Days at both ends that make no whole water year. */
+                cutDays: number;
+                filledDays: number;
+                /** @description A day, YYYY-MM-DD. */
+                firstDay: string;
+                judgedYears: number;
+                /** @description A day, YYYY-MM-DD. */
+                lastDay: string;
+                /** @description Longest run of days under 1 mm in the judged years. */
+                longestRainlessRun_days: number;
+                /** @description Days of made-up rain: all or none. Its years are counted from 1, not by the calendar. */
+                madeDays: number;
+                meanAnnualRain_mm: number;
+                /** @description Of the filled days, those filled from neighbouring gauges. */
+                neighbourDays: number;
+                waterYearStartMonth: number;
+                years: {
+                    judged: boolean;
+                    missing_days: number;
+                    waterYear: number;
+                }[];
+            } | null;
+        };
+        gaugeInput: {
+            gaugeId: string;
+            name: string;
+            problems: components["schemas"]["problemInput"][];
+            /** @description Null where the record cannot carry a verdict. */
+            rain: {
+                /** @description Days at both ends that make no whole water year. */
+                cutDays: number;
+                filledDays: number;
+                /** @description A day, YYYY-MM-DD. */
+                firstDay: string;
+                judgedYears: number;
+                /** @description A day, YYYY-MM-DD. */
+                lastDay: string;
+                /** @description Longest run of days under 1 mm in the judged years. */
+                longestRainlessRun_days: number;
+                /** @description Days of made-up rain: all or none. Its years are counted from 1, not by the calendar. */
+                madeDays: number;
+                meanAnnualRain_mm: number;
+                /** @description Of the filled days, those filled from neighbouring gauges. */
+                neighbourDays: number;
+                waterYearStartMonth: number;
+                years: {
+                    judged: boolean;
+                    missing_days: number;
+                    waterYear: number;
+                }[];
+            } | null;
+        };
+        notUsed: {
+            /** @description The whole row as it was written. */
+            cells: string[];
+            code: string;
+            /** @description Null where the whole row was not used. */
+            column: string | null;
+            file: string;
+            row: number;
+            /** @description As it was written. */
+            value: string;
+        };
+        notUsedInput: {
+            /** @description The whole row as it was written. */
+            cells: string[];
+            code: string;
+            /** @description Null where the whole row was not used. */
+            column: string | null;
+            file: string;
+            row: number;
+            /** @description As it was written. */
+            value: string;
+        };
+        overview: {
+            /** @description The version the verdicts are of, but for those told while a newer design runs. */
+            designVersion: number | null;
+            name: string;
+            problemCounts: {
+                blocker: number;
+                note: number;
+                warning: number;
+            } | null;
+            /** @description What would mend them together; null before the first design. */
+            remedies: {
+                groups: {
+                    /** @description The kinds of change in words. */
+                    about: string;
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    isPromiseCut: boolean;
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /**
+                     * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight" | "short" | "unknown";
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                }[];
+                /** @description Sites that are short or tight. */
+                looked: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                /** @description Those that would hold. */
+                mended: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                notMended: {
+                    /** @enum {string} */
+                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    sentence: string;
+                    siteIds: string[];
+                }[];
+                /** @description Prices are the latest on or before this day; null where there are none. */
+                pricesOn: string | null;
+            } | null;
+            /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
+            sites: {
+                area: string | null;
+                /** @description In the design year: those it is judged for. */
+                design_people: number | null;
+                /** @description Null where the site has no verdict. */
+                figures: {
+                    /** @description The assumption that keeps it from holding: the code of its problem. */
+                    cappedBy: string | null;
+                    /** @description Good years among as many coming years as were judged. */
+                    comingGood_years_range: {
+                        high: number;
+                        low: number;
+                    };
+                    /** @description To a tenth. */
+                    dryDays_per_year: number;
+                    /** @description To a tenth. */
+                    dryDays_per_year_range: {
+                        high: number;
+                        low: number;
+                    };
+                    /** @description What the share of days of the target comes to, to a tenth. */
+                    dryDaysAllowed_per_year: number;
+                    goodYears: number;
+                    goodYearsNeeded: number;
+                    /** @description Is the share of days of the target met? */
+                    isDaysMet: boolean;
+                    judgedYears: number;
+                    /** @description What keeps it short. */
+                    lacks: ("tank" | "water" | "ration") | null;
+                    longestRun_days: number | null;
+                    /** @description Bodies of water; the figures are of the one that is worst off. */
+                    storages_count: number;
+                    tankVolume_L: number;
+                } | null;
+                finding: string | null;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                latitude_deg: number | null;
+                longitude_deg: number | null;
+                name: string;
+                /** @description Why no change mends it, in words. */
+                notMended: string | null;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                /** @description The smallest change that mends it; null where none does or none is needed. */
+                remedy: {
+                    /** @description The changes in words. */
+                    about: string;
+                    /** @description Of the parts alone; null where it is not known: noCost says why. */
+                    amount: number | null;
+                    currency: string | null;
+                    noCost: string | null;
+                    /** @description 0: what was promised is kept. */
+                    promiseCut_count: number;
+                    /** @description The changes, what it is then, and the cost, in a sentence. */
+                    sentence: string;
+                    /**
+                     * @description What it is then.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight";
+                } | null;
+                siteClass: string | null;
+                siteId: string;
+                stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                } | null;
+                /** @description Place in targets, from 0. */
+                target: number | null;
+                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+            }[];
+            /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
+            tally: {
+                holds: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                notYet: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                short: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                tight: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                unknown: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+            };
+            /** @description What sites are judged by: each site names its place here. */
+            targets: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        overviewInput: {
+            /** @description The version the verdicts are of, but for those told while a newer design runs. */
+            designVersion: number | null;
+            name: string;
+            problemCounts: {
+                blocker: number;
+                note: number;
+                warning: number;
+            } | null;
+            /** @description What would mend them together; null before the first design. */
+            remedies: {
+                groups: {
+                    /** @description The kinds of change in words. */
+                    about: string;
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    isPromiseCut: boolean;
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /**
+                     * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight" | "short" | "unknown";
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                }[];
+                /** @description Sites that are short or tight. */
+                looked: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                /** @description Those that would hold. */
+                mended: {
+                    costs: {
+                        amount: number;
+                        currency: string;
+                    }[];
+                    costsInWords: string;
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    /** @description Sites whose cost is not known; they are in no sum. */
+                    withoutCost_count: number;
+                    withoutPeople_count: number;
+                };
+                notMended: {
+                    /** @enum {string} */
+                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    sentence: string;
+                    siteIds: string[];
+                }[];
+                /** @description Prices are the latest on or before this day; null where there are none. */
+                pricesOn: string | null;
+            } | null;
+            /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
+            sites: {
+                area: string | null;
+                /** @description In the design year: those it is judged for. */
+                design_people: number | null;
+                /** @description Null where the site has no verdict. */
+                figures: {
+                    /** @description The assumption that keeps it from holding: the code of its problem. */
+                    cappedBy: string | null;
+                    /** @description Good years among as many coming years as were judged. */
+                    comingGood_years_range: {
+                        high: number;
+                        low: number;
+                    };
+                    /** @description To a tenth. */
+                    dryDays_per_year: number;
+                    /** @description To a tenth. */
+                    dryDays_per_year_range: {
+                        high: number;
+                        low: number;
+                    };
+                    /** @description What the share of days of the target comes to, to a tenth. */
+                    dryDaysAllowed_per_year: number;
+                    goodYears: number;
+                    goodYearsNeeded: number;
+                    /** @description Is the share of days of the target met? */
+                    isDaysMet: boolean;
+                    judgedYears: number;
+                    /** @description What keeps it short. */
+                    lacks: ("tank" | "water" | "ration") | null;
+                    longestRun_days: number | null;
+                    /** @description Bodies of water; the figures are of the one that is worst off. */
+                    storages_count: number;
+                    tankVolume_L: number;
+                } | null;
+                finding: string | null;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                latitude_deg: number | null;
+                longitude_deg: number | null;
+                name: string;
+                /** @description Why no change mends it, in words. */
+                notMended: string | null;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                /** @description The smallest change that mends it; null where none does or none is needed. */
+                remedy: {
+                    /** @description The changes in words. */
+                    about: string;
+                    /** @description Of the parts alone; null where it is not known: noCost says why. */
+                    amount: number | null;
+                    currency: string | null;
+                    noCost: string | null;
+                    /** @description 0: what was promised is kept. */
+                    promiseCut_count: number;
+                    /** @description The changes, what it is then, and the cost, in a sentence. */
+                    sentence: string;
+                    /**
+                     * @description What it is then.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight";
+                } | null;
+                siteClass: string | null;
+                siteId: string;
+                stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                } | null;
+                /** @description Place in targets, from 0. */
+                target: number | null;
+                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+            }[];
+            /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
+            tally: {
+                holds: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                notYet: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                short: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                tight: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+                unknown: {
+                    /** @description Of the sites whose people are known. */
+                    people: number;
+                    sites: number;
+                    withoutPeople_count: number;
+                };
+            };
+            /** @description What sites are judged by: each site names its place here. */
+            targets: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        problem: {
+            code: string;
+            facts: {
+                [key: string]: string | number | string[];
+            };
+            /** @description Where it was found. */
+            place: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            };
+            /** @enum {string} */
+            severity: "blocker" | "warning" | "note";
+            /** @description What to do about it. */
+            todo: string;
+            /** @description What is wrong. */
+            what: string;
+        };
+        problemInput: {
+            code: string;
+            facts: {
+                [key: string]: string | number | string[];
+            };
+            /** @description Where it was found. */
+            place: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            };
+            /** @enum {string} */
+            severity: "blocker" | "warning" | "note";
+            /** @description What to do about it. */
+            todo: string;
+            /** @description What is wrong. */
+            what: string;
+        };
+        problems: {
+            detail: string;
+            problems: components["schemas"]["problem"][];
+            status: number;
+            title: string;
+            type: string;
+        };
+        problemsInput: {
+            detail: string;
+            problems: components["schemas"]["problemInput"][];
+            status: number;
+            title: string;
+            type: string;
+        };
+        programme: {
+            madeAt: string;
+            name: string;
+            programmeId: string;
+        };
+        programmeInput: {
+            madeAt: string;
+            name: string;
+            programmeId: string;
+        };
+        programmeListed: {
+            /** @description Put away, kept whole; it can be brought back. */
+            isSetAside: boolean;
+            lastChange: {
+                at: string;
+                by: string;
+            } | null;
+            madeAt: string;
+            name: string;
+            /** @description Of the sites whose people are known. */
+            people: number | null;
+            programmeId: string;
+            /** @description Null where it is set aside and was not opened, or cannot be read. */
+            sites: number | null;
+            /** @description What its history takes. */
+            size_bytes: number;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeListedInput: {
+            /** @description Put away, kept whole; it can be brought back. */
+            isSetAside: boolean;
+            lastChange: {
+                at: string;
+                by: string;
+            } | null;
+            madeAt: string;
+            name: string;
+            /** @description Of the sites whose people are known. */
+            people: number | null;
+            programmeId: string;
+            /** @description Null where it is set aside and was not opened, or cannot be read. */
+            sites: number | null;
+            /** @description What its history takes. */
+            size_bytes: number;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        /** @description Each site by its smallest remedy. */
+        remedies: {
+            groups: {
+                costs: {
+                    amount: number;
+                    currency: string;
+                }[];
+                isPromiseCut: boolean;
+                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                /** @description Of the sites whose people are known. */
+                people: number;
+                sites: number;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+                /** @description Sites whose cost is not known; they are in no sum. */
+                withoutCost_count: number;
+                withoutPeople_count: number;
+            }[];
+            /** @description Sites that are short or tight. */
+            looked: {
+                costs: {
+                    amount: number;
+                    currency: string;
+                }[];
+                /** @description Of the sites whose people are known. */
+                people: number;
+                sites: number;
+                /** @description Sites whose cost is not known; they are in no sum. */
+                withoutCost_count: number;
+                withoutPeople_count: number;
+            };
+            /** @description Those that would hold. */
+            mended: {
+                costs: {
+                    amount: number;
+                    currency: string;
+                }[];
+                /** @description Of the sites whose people are known. */
+                people: number;
+                sites: number;
+                /** @description Sites whose cost is not known; they are in no sum. */
+                withoutCost_count: number;
+                withoutPeople_count: number;
+            };
+            notMended: {
+                /** @enum {string} */
+                reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                siteIds: string[];
+            }[];
+            /** @description Prices are the latest on or before this day; null where there are none. */
+            pricesOn: string | null;
+        };
+        /** @description Each site by its smallest remedy. */
+        remediesInput: {
+            groups: {
+                costs: {
+                    amount: number;
+                    currency: string;
+                }[];
+                isPromiseCut: boolean;
+                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                /** @description Of the sites whose people are known. */
+                people: number;
+                sites: number;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+                /** @description Sites whose cost is not known; they are in no sum. */
+                withoutCost_count: number;
+                withoutPeople_count: number;
+            }[];
+            /** @description Sites that are short or tight. */
+            looked: {
+                costs: {
+                    amount: number;
+                    currency: string;
+                }[];
+                /** @description Of the sites whose people are known. */
+                people: number;
+                sites: number;
+                /** @description Sites whose cost is not known; they are in no sum. */
+                withoutCost_count: number;
+                withoutPeople_count: number;
+            };
+            /** @description Those that would hold. */
+            mended: {
+                costs: {
+                    amount: number;
+                    currency: string;
+                }[];
+                /** @description Of the sites whose people are known. */
+                people: number;
+                sites: number;
+                /** @description Sites whose cost is not known; they are in no sum. */
+                withoutCost_count: number;
+                withoutPeople_count: number;
+            };
+            notMended: {
+                /** @enum {string} */
+                reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                siteIds: string[];
+            }[];
+            /** @description Prices are the latest on or before this day; null where there are none. */
+            pricesOn: string | null;
+        };
+        remedy: {
+            /** @description The changes in words. */
+            about: string;
+            /** @description One, or two together. */
+            changes: ({
+                /** @constant */
+                kind: "secondTank";
+                partId: string;
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+                volume_L: number;
+            } | {
+                /** @constant */
+                kind: "largerTank";
+                partId: string;
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+                volume_L: number;
+            } | {
+                gutteredFraction: number;
+                /** @constant */
+                kind: "gutter";
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+            } | {
+                firstFlush_mm: number;
+                /** @constant */
+                kind: "firstFlush";
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+            } | {
+                /** @constant */
+                kind: "secondSource";
+                name: string;
+                secondSourceId: string;
+                /** @enum {string} */
+                sourceKind: "river" | "spring" | "well" | "pond" | "vendor";
+            } | {
+                /** @description Those of the design year who stay. */
+                carried_people: number;
+                /** @constant */
+                kind: "people";
+                /** @description Those who drink at a site of their own. */
+                others_people: number;
+            } | {
+                /** @description False: only the other purposes are dropped. */
+                isJudgedCut: boolean;
+                /** @description What is left of the judged purposes. */
+                judged_L_per_person_per_day: number;
+                /** @constant */
+                kind: "litres";
+            })[];
+            /** @description Of the parts alone: downpipes, brackets, stands, carrying and work are not in it. */
+            cost: {
+                /** @description Null where a price is missing; 0 where nothing is bought. */
+                amount: number | null;
+                bought: {
+                    /** @description Of one. */
+                    amount: number;
+                    currency: string;
+                    partId: string;
+                    pieces_count: number;
+                    /** @description A day, YYYY-MM-DD. */
+                    priceDate: string;
+                }[];
+                currency: string | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+            };
+            /** @description Of the tank that is then worst off. */
+            dryDays_per_year: number;
+            goodYears: number;
+            /** @description 0: what was promised is kept; else the step down, the mildest 1. */
+            promiseCut_count: number;
+            /** @description Days of water from the second source it declares; null where it declares none. */
+            sourceDays_per_year: number | null;
+            /** @description Of all tanks together. */
+            tankVolume_L: number;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        remedyInput: {
+            /** @description The changes in words. */
+            about: string;
+            /** @description One, or two together. */
+            changes: ({
+                /** @constant */
+                kind: "secondTank";
+                partId: string;
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+                volume_L: number;
+            } | {
+                /** @constant */
+                kind: "largerTank";
+                partId: string;
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+                volume_L: number;
+            } | {
+                gutteredFraction: number;
+                /** @constant */
+                kind: "gutter";
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+            } | {
+                firstFlush_mm: number;
+                /** @constant */
+                kind: "firstFlush";
+                /** @description The first tank of those it is made to; null where all tanks of the site are one. */
+                tankId: string | null;
+            } | {
+                /** @constant */
+                kind: "secondSource";
+                name: string;
+                secondSourceId: string;
+                /** @enum {string} */
+                sourceKind: "river" | "spring" | "well" | "pond" | "vendor";
+            } | {
+                /** @description Those of the design year who stay. */
+                carried_people: number;
+                /** @constant */
+                kind: "people";
+                /** @description Those who drink at a site of their own. */
+                others_people: number;
+            } | {
+                /** @description False: only the other purposes are dropped. */
+                isJudgedCut: boolean;
+                /** @description What is left of the judged purposes. */
+                judged_L_per_person_per_day: number;
+                /** @constant */
+                kind: "litres";
+            })[];
+            /** @description Of the parts alone: downpipes, brackets, stands, carrying and work are not in it. */
+            cost: {
+                /** @description Null where a price is missing; 0 where nothing is bought. */
+                amount: number | null;
+                bought: {
+                    /** @description Of one. */
+                    amount: number;
+                    currency: string;
+                    partId: string;
+                    pieces_count: number;
+                    /** @description A day, YYYY-MM-DD. */
+                    priceDate: string;
+                }[];
+                currency: string | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+            };
+            /** @description Of the tank that is then worst off. */
+            dryDays_per_year: number;
+            goodYears: number;
+            /** @description 0: what was promised is kept; else the step down, the mildest 1. */
+            promiseCut_count: number;
+            /** @description Days of water from the second source it declares; null where it declares none. */
+            sourceDays_per_year: number | null;
+            /** @description Of all tanks together. */
+            tankVolume_L: number;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        review: {
+            /** @enum {string} */
+            absent: "stay" | "go";
+            changes: {
+                added: number;
+                edited: number;
+                removed: number;
+                /** @description The first 500. */
+                rows: ({
+                    after: {
+                        [key: string]: string;
+                    };
+                    key: string;
+                    /** @constant */
+                    kind: "added";
+                    table: string;
+                } | {
+                    after: {
+                        [key: string]: string | null;
+                    };
+                    before: {
+                        [key: string]: string | null;
+                    };
+                    key: string;
+                    /** @constant */
+                    kind: "edited";
+                    table: string;
+                } | {
+                    before: {
+                        [key: string]: string;
+                    };
+                    key: string;
+                    /** @constant */
+                    kind: "removed";
+                    table: string;
+                })[];
+                table: string;
+            }[];
+            done_fraction: number;
+            /** @description What taking it in would break in tables that were not sent. */
+            elsewhere: components["schemas"]["problem"][];
+            /** @description The first of the files. */
+            file: string;
+            files: {
+                file: string;
+                /** @description The file it was sent in. */
+                from: string;
+                rows: number;
+                used: number;
+            }[];
+            /** @description Records of an export that are not here yet. */
+            freshRecords: number;
+            headers: {
+                choices: {
+                    column: string;
+                    hows: string[];
+                }[];
+                /** @description Null: the column is kept and not read. */
+                column: string | null;
+                dateOrder: string | null;
+                /** @description The table's file, or the sheet. */
+                file: string;
+                /** @description Of the cells looked at, those that would be read. */
+                fits: number;
+                header: string;
+                looked: number;
+                /** @description What must be said before it can be accepted; null where nothing must. */
+                open: string | null;
+                unit: string | null;
+                why: string[];
+                workbook: string | null;
+            }[];
+            importId: string;
+            isReading: boolean;
+            mayBeAccepted: boolean;
+            mends: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            notUsed: components["schemas"]["notUsed"][];
+            problems: components["schemas"]["problem"][];
+            /** @description Null: the files are to become a programme of their own. */
+            programmeId: string | null;
+            /** @description What the files call the programme. */
+            programmeName: string | null;
+            /** @description The rows of which something is said, whole; the first 1,000. */
+            rowsShown: {
+                columns: {
+                    column: string | null;
+                    header: string;
+                }[];
+                file: string;
+                rows: {
+                    cells: string[];
+                    row: number;
+                }[];
+            }[];
+            sent: string[];
+            sheets: {
+                gauges: string[];
+                headers: string[];
+                likely: string | null;
+                open: "gauge" | null;
+                sheet: string;
+                why: string[];
+                workbook: string;
+            }[];
+            /** @description Mends that were taken back and can be made again. */
+            undone: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            /** @description Files whose names do not say which table they are, and what they likely are. */
+            unplaced: {
+                gaugeId: string | null;
+                name: string;
+                table: string | null;
+            }[];
+        };
+        reviewInput: {
+            /** @enum {string} */
+            absent: "stay" | "go";
+            changes: {
+                added: number;
+                edited: number;
+                removed: number;
+                /** @description The first 500. */
+                rows: ({
+                    after: {
+                        [key: string]: string;
+                    };
+                    key: string;
+                    /** @constant */
+                    kind: "added";
+                    table: string;
+                } | {
+                    after: {
+                        [key: string]: string | null;
+                    };
+                    before: {
+                        [key: string]: string | null;
+                    };
+                    key: string;
+                    /** @constant */
+                    kind: "edited";
+                    table: string;
+                } | {
+                    before: {
+                        [key: string]: string;
+                    };
+                    key: string;
+                    /** @constant */
+                    kind: "removed";
+                    table: string;
+                })[];
+                table: string;
+            }[];
+            done_fraction: number;
+            /** @description What taking it in would break in tables that were not sent. */
+            elsewhere: components["schemas"]["problemInput"][];
+            /** @description The first of the files. */
+            file: string;
+            files: {
+                file: string;
+                /** @description The file it was sent in. */
+                from: string;
+                rows: number;
+                used: number;
+            }[];
+            /** @description Records of an export that are not here yet. */
+            freshRecords: number;
+            headers: {
+                choices: {
+                    column: string;
+                    hows: string[];
+                }[];
+                /** @description Null: the column is kept and not read. */
+                column: string | null;
+                dateOrder: string | null;
+                /** @description The table's file, or the sheet. */
+                file: string;
+                /** @description Of the cells looked at, those that would be read. */
+                fits: number;
+                header: string;
+                looked: number;
+                /** @description What must be said before it can be accepted; null where nothing must. */
+                open: string | null;
+                unit: string | null;
+                why: string[];
+                workbook: string | null;
+            }[];
+            importId: string;
+            isReading: boolean;
+            mayBeAccepted: boolean;
+            mends: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            notUsed: components["schemas"]["notUsedInput"][];
+            problems: components["schemas"]["problemInput"][];
+            /** @description Null: the files are to become a programme of their own. */
+            programmeId: string | null;
+            /** @description What the files call the programme. */
+            programmeName: string | null;
+            /** @description The rows of which something is said, whole; the first 1,000. */
+            rowsShown: {
+                columns: {
+                    column: string | null;
+                    header: string;
+                }[];
+                file: string;
+                rows: {
+                    cells: string[];
+                    row: number;
+                }[];
+            }[];
+            sent: string[];
+            sheets: {
+                gauges: string[];
+                headers: string[];
+                likely: string | null;
+                open: "gauge" | null;
+                sheet: string;
+                why: string[];
+                workbook: string;
+            }[];
+            /** @description Mends that were taken back and can be made again. */
+            undone: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            /** @description Files whose names do not say which table they are, and what they likely are. */
+            unplaced: {
+                gaugeId: string | null;
+                name: string;
+                table: string | null;
+            }[];
+        };
+        /** @description Only with --series. */
+        series: {
+            /** @description At the end of the day. */
+            content_L: number[];
+            dry: boolean[];
+            /** @description A day, YYYY-MM-DD. */
+            firstDay: string;
+            inflow_L: number[];
+            /** @description Asked for the judged purposes. */
+            judgedAsked_L: number[];
+            judgedTaken_L: number[];
+            /** @description filled: from other years. neighbours: filled from neighbouring gauges. made: made up from normals. */
+            known: ("measured" | "filled" | "neighbours" | "made" | "unknown")[];
+            otherTaken_L: number[];
+            /** @description At the site: the gauge's rain times the site's rain factor. */
+            rain_mm: number[];
+            /** @description Judged litres from the second source. */
+            secondSource_L: number[];
+            spill_L: number[];
+            /** @description A tank, or tanks joined at the foot. */
+            tankIds: string[];
+        };
+        /** @description Only with --series. */
+        seriesInput: {
+            /** @description At the end of the day. */
+            content_L: number[];
+            dry: boolean[];
+            /** @description A day, YYYY-MM-DD. */
+            firstDay: string;
+            inflow_L: number[];
+            /** @description Asked for the judged purposes. */
+            judgedAsked_L: number[];
+            judgedTaken_L: number[];
+            /** @description filled: from other years. neighbours: filled from neighbouring gauges. made: made up from normals. */
+            known: ("measured" | "filled" | "neighbours" | "made" | "unknown")[];
+            otherTaken_L: number[];
+            /** @description At the site: the gauge's rain times the site's rain factor. */
+            rain_mm: number[];
+            /** @description Judged litres from the second source. */
+            secondSource_L: number[];
+            spill_L: number[];
+            /** @description A tank, or tanks joined at the foot. */
+            tankIds: string[];
+        };
+        site: {
+            /** @description In the design year: those it is judged for. */
+            design_people: number | null;
+            /** @description The finding in a sentence or two. */
+            finding: string;
+            /** @description Of the tank that serves last; null where one never does. */
+            firstService: {
+                /** @description A day, YYYY-MM-DD. */
+                firstServiceDay: string;
+                /** @description A day, YYYY-MM-DD. */
+                handOverDay: string;
+                wait_days: number;
+                /** @description The middle eight years in ten. */
+                wait_days_range: {
+                    high: number;
+                    low: number;
+                };
+            } | null;
+            gaugeId: string | null;
+            name: string;
+            /** @description As counted, or made from the households. */
+            people: number | null;
+            problems: components["schemas"]["problem"][];
+            /** @description Null where the site is neither short nor tight. */
+            remedies: {
+                /** @description The worst judged year, if it is left as it is. */
+                leaveIt: {
+                    dryDays: number;
+                    longestRun_days: number;
+                    /** @description Its first day; null: no day is dry, or the rain is made up. */
+                    longestRunFrom: string | null;
+                    /** @description The worst of so many judged years of made-up rain; null: measured rain. */
+                    ofMadeYears: number | null;
+                    shortfall_L: number;
+                    /** @description Where it is told of some of the tanks; null: of all. */
+                    tankIds: string[] | null;
+                    waterYear: number;
+                } | null;
+                /** @description Why none makes it hold; null where one does. */
+                notMended: ("assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                peopleCarried: {
+                    carried_people: number;
+                    others_people: number;
+                    /**
+                     * @description What the site is with so many.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight";
+                } | null;
+                /** @description The first is the smallest change that mends it. */
+                ranked: components["schemas"]["remedy"][];
+            } | null;
+            /** @description Only where a scenario is asked for. Null: not known. */
+            scenario?: {
+                dryDays_per_year: number | null;
+                finding: string;
+                goodYears: number | null;
+                judgedYears: number | null;
+                longestRun_days: number | null;
+                tankForTarget_L: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            };
+            /** @description One for each body of water; none where facts are missing. */
+            series?: components["schemas"]["series"][];
+            siteClass: string | null;
+            siteId: string;
+            stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+            };
+            /** @description One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which. */
+            storages: components["schemas"]["storage"][];
+            /** @description What it was judged by. */
+            target: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            };
+            /**
+             * @description Whose target that is.
+             * @enum {string}
+             */
+            targetFrom: "programme" | "class";
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            working: components["schemas"]["workingLine"][];
+        };
+        siteInput: {
+            /** @description In the design year: those it is judged for. */
+            design_people: number | null;
+            /** @description The finding in a sentence or two. */
+            finding: string;
+            /** @description Of the tank that serves last; null where one never does. */
+            firstService: {
+                /** @description A day, YYYY-MM-DD. */
+                firstServiceDay: string;
+                /** @description A day, YYYY-MM-DD. */
+                handOverDay: string;
+                wait_days: number;
+                /** @description The middle eight years in ten. */
+                wait_days_range: {
+                    high: number;
+                    low: number;
+                };
+            } | null;
+            gaugeId: string | null;
+            name: string;
+            /** @description As counted, or made from the households. */
+            people: number | null;
+            problems: components["schemas"]["problemInput"][];
+            /** @description Null where the site is neither short nor tight. */
+            remedies: {
+                /** @description The worst judged year, if it is left as it is. */
+                leaveIt: {
+                    dryDays: number;
+                    longestRun_days: number;
+                    /** @description Its first day; null: no day is dry, or the rain is made up. */
+                    longestRunFrom: string | null;
+                    /** @description The worst of so many judged years of made-up rain; null: measured rain. */
+                    ofMadeYears: number | null;
+                    shortfall_L: number;
+                    /** @description Where it is told of some of the tanks; null: of all. */
+                    tankIds: string[] | null;
+                    waterYear: number;
+                } | null;
+                /** @description Why none makes it hold; null where one does. */
+                notMended: ("assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                peopleCarried: {
+                    carried_people: number;
+                    others_people: number;
+                    /**
+                     * @description What the site is with so many.
+                     * @enum {string}
+                     */
+                    verdict: "holds" | "tight";
+                } | null;
+                /** @description The first is the smallest change that mends it. */
+                ranked: components["schemas"]["remedyInput"][];
+            } | null;
+            /** @description Only where a scenario is asked for. Null: not known. */
+            scenario?: {
+                dryDays_per_year: number | null;
+                finding: string;
+                goodYears: number | null;
+                judgedYears: number | null;
+                longestRun_days: number | null;
+                tankForTarget_L: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            };
+            /** @description One for each body of water; none where facts are missing. */
+            series?: components["schemas"]["seriesInput"][];
+            siteClass: string | null;
+            siteId: string;
+            stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+            };
+            /** @description One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which. */
+            storages: components["schemas"]["storageInput"][];
+            /** @description What it was judged by. */
+            target: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            };
+            /**
+             * @description Whose target that is.
+             * @enum {string}
+             */
+            targetFrom: "programme" | "class";
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            working: components["schemas"]["workingLineInput"][];
+        };
+        siteShort: {
+            /** @description In the design year: those it is judged for. */
+            design_people: number | null;
+            /** @description Null where the site has no verdict. */
+            figures: {
+                /** @description The assumption that keeps it from holding: the code of its problem. */
+                cappedBy: string | null;
+                /** @description Good years among as many coming years as were judged. */
+                comingGood_years_range: {
+                    high: number;
+                    low: number;
+                };
+                /** @description To a tenth. */
+                dryDays_per_year: number;
+                /** @description To a tenth. */
+                dryDays_per_year_range: {
+                    high: number;
+                    low: number;
+                };
+                /** @description What the share of days of the target comes to, to a tenth. */
+                dryDaysAllowed_per_year: number;
+                goodYears: number;
+                goodYearsNeeded: number;
+                /** @description Is the share of days of the target met? */
+                isDaysMet: boolean;
+                judgedYears: number;
+                /** @description What keeps it short. */
+                lacks: ("tank" | "water" | "ration") | null;
+                longestRun_days: number | null;
+                /** @description Bodies of water; the figures are of the one that is worst off. */
+                storages_count: number;
+                tankVolume_L: number;
+            } | null;
+            /** @description The finding in a sentence or two. */
+            finding: string;
+            latitude_deg: number | null;
+            longitude_deg: number | null;
+            name: string;
+            /** @description Why no change mends it, in words. */
+            notMended: string | null;
+            /** @description As counted, or made from the households. */
+            people: number | null;
+            /** @description The smallest change that mends it; null where none does or none is needed. */
+            remedy: {
+                /** @description The changes in words. */
+                about: string;
+                /** @description Of the parts alone; null where it is not known: noCost says why. */
+                amount: number | null;
+                currency: string | null;
+                noCost: string | null;
+                /** @description 0: what was promised is kept. */
+                promiseCut_count: number;
+                /** @description The changes, what it is then, and the cost, in a sentence. */
+                sentence: string;
+                /**
+                 * @description What it is then.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight";
+            } | null;
+            siteClass: string | null;
+            siteId: string;
+            stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+            };
+            target: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            };
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description People times dry days a year: the order within a verdict. */
+            weight: number;
+        };
+        siteShortInput: {
+            /** @description In the design year: those it is judged for. */
+            design_people: number | null;
+            /** @description Null where the site has no verdict. */
+            figures: {
+                /** @description The assumption that keeps it from holding: the code of its problem. */
+                cappedBy: string | null;
+                /** @description Good years among as many coming years as were judged. */
+                comingGood_years_range: {
+                    high: number;
+                    low: number;
+                };
+                /** @description To a tenth. */
+                dryDays_per_year: number;
+                /** @description To a tenth. */
+                dryDays_per_year_range: {
+                    high: number;
+                    low: number;
+                };
+                /** @description What the share of days of the target comes to, to a tenth. */
+                dryDaysAllowed_per_year: number;
+                goodYears: number;
+                goodYearsNeeded: number;
+                /** @description Is the share of days of the target met? */
+                isDaysMet: boolean;
+                judgedYears: number;
+                /** @description What keeps it short. */
+                lacks: ("tank" | "water" | "ration") | null;
+                longestRun_days: number | null;
+                /** @description Bodies of water; the figures are of the one that is worst off. */
+                storages_count: number;
+                tankVolume_L: number;
+            } | null;
+            /** @description The finding in a sentence or two. */
+            finding: string;
+            latitude_deg: number | null;
+            longitude_deg: number | null;
+            name: string;
+            /** @description Why no change mends it, in words. */
+            notMended: string | null;
+            /** @description As counted, or made from the households. */
+            people: number | null;
+            /** @description The smallest change that mends it; null where none does or none is needed. */
+            remedy: {
+                /** @description The changes in words. */
+                about: string;
+                /** @description Of the parts alone; null where it is not known: noCost says why. */
+                amount: number | null;
+                currency: string | null;
+                noCost: string | null;
+                /** @description 0: what was promised is kept. */
+                promiseCut_count: number;
+                /** @description The changes, what it is then, and the cost, in a sentence. */
+                sentence: string;
+                /**
+                 * @description What it is then.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight";
+            } | null;
+            siteClass: string | null;
+            siteId: string;
+            stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                tap: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+            };
+            target: {
+                daysMet_fraction: number;
+                goodYears_fraction: number;
+                longestDryRun_days: number;
+            };
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description People times dry days a year: the order within a verdict. */
+            weight: number;
+        };
+        storage: {
+            /** @description Days on which judged litres are asked, in a mean judged year. */
+            askedDays_per_year: number;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Smallest of sizes that meets the target, where no exact size is known; without the second source. */
+            catalogueForTarget_L: number | null;
+            /** @description Smallest of the catalogue that holds, where no exact size is known; without the second source. */
+            catalogueToHold_L: number | null;
+            /** @description Good years among as many coming years as were judged. */
+            comingGood_years_range: {
+                high: number;
+                low: number;
+            };
+            daysMet_fraction: number;
+            /** @description The likely range, in the unit of the figure beside it; how much of the doubt it holds is settings.range_fraction. */
+            daysMet_fraction_range: {
+                high: number;
+                low: number;
+            };
+            dryDays_per_year: number;
+            /** @description The likely range, in the unit of the figure beside it; how much of the doubt it holds is settings.range_fraction. */
+            dryDays_per_year_range: {
+                high: number;
+                low: number;
+            };
+            /** @description Longest first, at most ten. */
+            dryRuns: {
+                days: number;
+                /** @description A day, YYYY-MM-DD. */
+                from: string;
+                /** @description A day, YYYY-MM-DD. */
+                to: string;
+                waterYear: number;
+            }[];
+            firstService: {
+                /** @description A day, YYYY-MM-DD. */
+                firstServiceDay: string;
+                /** @description A day, YYYY-MM-DD. */
+                handOverDay: string;
+                wait_days: number;
+                /** @description The middle eight years in ten. */
+                wait_days_range: {
+                    high: number;
+                    low: number;
+                };
+            } | null;
+            goodYears: number;
+            /** @description The likely range, in the unit of the figure beside it; how much of the doubt it holds is settings.range_fraction. */
+            goodYears_fraction_range: {
+                high: number;
+                low: number;
+            };
+            goodYearsNeeded: number;
+            inflow_L_per_year: number;
+            /** @description This tank with nothing asked but the judged litres, where it is short. */
+            judgedAlone: {
+                dryDays_per_year: number;
+                goodYears: number;
+                meetsTarget: boolean;
+                partId: string | null;
+                tankVolume_L: number;
+            } | null;
+            /** @description Mean over the days of the year. */
+            judgedDemand_L_per_day: number;
+            /** @description Of the day that asks for most. */
+            judgedDemandHighest_L_per_day: number;
+            judgedYears: number;
+            /** @description What keeps it short, the second source left out; null where it meets the target. */
+            lacks: ("tank" | "water" | "ration") | null;
+            longestRun: {
+                days: number;
+                /** @description A day, YYYY-MM-DD. */
+                from: string;
+                /** @description A day, YYYY-MM-DD. */
+                to: string;
+                waterYear: number;
+            } | null;
+            /** @description Why no exact smallest tank is known: each size was run on its own. Null where every size is known. */
+            noExactSize: ("order" | "ration") | null;
+            /**
+             * @description The order of each day.
+             * @enum {string}
+             */
+            order: "drawFirst" | "yas" | "ybs";
+            otherDemand_L_per_day: number;
+            /** @description Days on which other purposes were short, in a mean year. */
+            otherShortDays_per_year: number;
+            /** @description Who draw from it. */
+            people: number;
+            /** @description What is given while less than the mark is in the tank; null: all that is asked. */
+            ration: {
+                below_fraction: number;
+                judged_fraction: number;
+                other_fraction: number;
+            } | null;
+            /** @description Days on which the ration was in force; those that cut the judged litres are dry days too. */
+            rationedDays_per_year: number | null;
+            secondSource: {
+                aloneDryDays_per_year: number;
+                aloneGoodYears: number;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                aloneVerdict: "holds" | "tight" | "short" | "unknown";
+                /** @description Days on which judged litres come from it; they are not dry. */
+                days_per_year: number;
+                given_L_per_year: number;
+                /** @enum {string} */
+                kind: "river" | "spring" | "well" | "pond" | "vendor";
+                name: string;
+                secondSourceId: string;
+            } | null;
+            /** @description Judged litres short in a mean year. */
+            shortfall_L_per_year: number;
+            /** @description The catalogue's tanks and this one, by size, without the second source. */
+            sizes: {
+                dryDays_per_year: number;
+                goodYears: number;
+                meetsTarget: boolean;
+                partId: string | null;
+                tankVolume_L: number;
+            }[];
+            /** @description Smallest tank for the share of days, without the second source; null: no tank would do, or noExactSize. */
+            tankForDays_L: number | null;
+            /** @description Smallest tank for the dry runs, without the second source; null: no tank would do, or noExactSize. */
+            tankForRuns_L: number | null;
+            /** @description Smallest tank for both, without the second source; null: no tank would do, or noExactSize. */
+            tankForTarget_L: number | null;
+            /** @description A tank, or tanks joined at the foot. */
+            tankIds: string[];
+            /** @description Smallest tank that would hold, without the second source; null: this one does, or none would. */
+            tankToHold_L: number | null;
+            tankVolume_L: number;
+            /** @description This tank with nothing rationed; null where nothing is. */
+            unrationed: {
+                dryDays_per_year: number;
+                goodYears: number;
+                meetsTarget: boolean;
+                partId: string | null;
+                tankVolume_L: number;
+            } | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            years: {
+                dryDays: number;
+                /** @description Days that were not measured. */
+                filledDays: number;
+                /** @description A day, YYYY-MM-DD. */
+                firstDay: string;
+                judged: boolean;
+                longestRun_days: number;
+                /** @description The calendar year it ends in. */
+                waterYear: number;
+            }[];
+            /** @description The generous end: rain is let in before people draw. */
+            yieldBeforeSpill: {
+                dryDays_per_year: number;
+                goodYears: number;
+            };
+        };
+        storageInput: {
+            /** @description Days on which judged litres are asked, in a mean judged year. */
+            askedDays_per_year: number;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Smallest of sizes that meets the target, where no exact size is known; without the second source. */
+            catalogueForTarget_L: number | null;
+            /** @description Smallest of the catalogue that holds, where no exact size is known; without the second source. */
+            catalogueToHold_L: number | null;
+            /** @description Good years among as many coming years as were judged. */
+            comingGood_years_range: {
+                high: number;
+                low: number;
+            };
+            daysMet_fraction: number;
+            /** @description The likely range, in the unit of the figure beside it; how much of the doubt it holds is settings.range_fraction. */
+            daysMet_fraction_range: {
+                high: number;
+                low: number;
+            };
+            dryDays_per_year: number;
+            /** @description The likely range, in the unit of the figure beside it; how much of the doubt it holds is settings.range_fraction. */
+            dryDays_per_year_range: {
+                high: number;
+                low: number;
+            };
+            /** @description Longest first, at most ten. */
+            dryRuns: {
+                days: number;
+                /** @description A day, YYYY-MM-DD. */
+                from: string;
+                /** @description A day, YYYY-MM-DD. */
+                to: string;
+                waterYear: number;
+            }[];
+            firstService: {
+                /** @description A day, YYYY-MM-DD. */
+                firstServiceDay: string;
+                /** @description A day, YYYY-MM-DD. */
+                handOverDay: string;
+                wait_days: number;
+                /** @description The middle eight years in ten. */
+                wait_days_range: {
+                    high: number;
+                    low: number;
+                };
+            } | null;
+            goodYears: number;
+            /** @description The likely range, in the unit of the figure beside it; how much of the doubt it holds is settings.range_fraction. */
+            goodYears_fraction_range: {
+                high: number;
+                low: number;
+            };
+            goodYearsNeeded: number;
+            inflow_L_per_year: number;
+            /** @description This tank with nothing asked but the judged litres, where it is short. */
+            judgedAlone: {
+                dryDays_per_year: number;
+                goodYears: number;
+                meetsTarget: boolean;
+                partId: string | null;
+                tankVolume_L: number;
+            } | null;
+            /** @description Mean over the days of the year. */
+            judgedDemand_L_per_day: number;
+            /** @description Of the day that asks for most. */
+            judgedDemandHighest_L_per_day: number;
+            judgedYears: number;
+            /** @description What keeps it short, the second source left out; null where it meets the target. */
+            lacks: ("tank" | "water" | "ration") | null;
+            longestRun: {
+                days: number;
+                /** @description A day, YYYY-MM-DD. */
+                from: string;
+                /** @description A day, YYYY-MM-DD. */
+                to: string;
+                waterYear: number;
+            } | null;
+            /** @description Why no exact smallest tank is known: each size was run on its own. Null where every size is known. */
+            noExactSize: ("order" | "ration") | null;
+            /**
+             * @description The order of each day.
+             * @enum {string}
+             */
+            order: "drawFirst" | "yas" | "ybs";
+            otherDemand_L_per_day: number;
+            /** @description Days on which other purposes were short, in a mean year. */
+            otherShortDays_per_year: number;
+            /** @description Who draw from it. */
+            people: number;
+            /** @description What is given while less than the mark is in the tank; null: all that is asked. */
+            ration: {
+                below_fraction: number;
+                judged_fraction: number;
+                other_fraction: number;
+            } | null;
+            /** @description Days on which the ration was in force; those that cut the judged litres are dry days too. */
+            rationedDays_per_year: number | null;
+            secondSource: {
+                aloneDryDays_per_year: number;
+                aloneGoodYears: number;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                aloneVerdict: "holds" | "tight" | "short" | "unknown";
+                /** @description Days on which judged litres come from it; they are not dry. */
+                days_per_year: number;
+                given_L_per_year: number;
+                /** @enum {string} */
+                kind: "river" | "spring" | "well" | "pond" | "vendor";
+                name: string;
+                secondSourceId: string;
+            } | null;
+            /** @description Judged litres short in a mean year. */
+            shortfall_L_per_year: number;
+            /** @description The catalogue's tanks and this one, by size, without the second source. */
+            sizes: {
+                dryDays_per_year: number;
+                goodYears: number;
+                meetsTarget: boolean;
+                partId: string | null;
+                tankVolume_L: number;
+            }[];
+            /** @description Smallest tank for the share of days, without the second source; null: no tank would do, or noExactSize. */
+            tankForDays_L: number | null;
+            /** @description Smallest tank for the dry runs, without the second source; null: no tank would do, or noExactSize. */
+            tankForRuns_L: number | null;
+            /** @description Smallest tank for both, without the second source; null: no tank would do, or noExactSize. */
+            tankForTarget_L: number | null;
+            /** @description A tank, or tanks joined at the foot. */
+            tankIds: string[];
+            /** @description Smallest tank that would hold, without the second source; null: this one does, or none would. */
+            tankToHold_L: number | null;
+            tankVolume_L: number;
+            /** @description This tank with nothing rationed; null where nothing is. */
+            unrationed: {
+                dryDays_per_year: number;
+                goodYears: number;
+                meetsTarget: boolean;
+                partId: string | null;
+                tankVolume_L: number;
+            } | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            years: {
+                dryDays: number;
+                /** @description Days that were not measured. */
+                filledDays: number;
+                /** @description A day, YYYY-MM-DD. */
+                firstDay: string;
+                judged: boolean;
+                longestRun_days: number;
+                /** @description The calendar year it ends in. */
+                waterYear: number;
+            }[];
+            /** @description The generous end: rain is let in before people draw. */
+            yieldBeforeSpill: {
+                dryDays_per_year: number;
+                goodYears: number;
+            };
+        };
+        task: {
+            begunAt: string;
+            done_fraction: number;
+            importId: string | null;
+            /** @enum {string} */
+            kind: "import" | "export" | "design";
+            name: string | null;
+            programmeId: string | null;
+            /**
+             * @description cutOff: it ran when the program ended, and nothing of it counts.
+             * @enum {string}
+             */
+            state: "running" | "done" | "cancelled" | "failed" | "cutOff";
+            taskId: string;
+        };
+        taskInput: {
+            begunAt: string;
+            done_fraction: number;
+            importId: string | null;
+            /** @enum {string} */
+            kind: "import" | "export" | "design";
+            name: string | null;
+            programmeId: string | null;
+            /**
+             * @description cutOff: it ran when the program ended, and nothing of it counts.
+             * @enum {string}
+             */
+            state: "running" | "done" | "cancelled" | "failed" | "cutOff";
+            taskId: string;
+        };
+        workingLine: {
+            code: string;
+            /** @description In words. */
+            formula: string;
+            inputs: {
+                label: string;
+                name: string;
+                unit: string;
+                value: number | string;
+            }[];
+            label: string;
+            /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
+            source: string;
+            /** @description Empty where the value has none. */
+            unit: string;
+            /** @description Null where no such figure exists. */
+            value: number | string | {
+                high: number;
+                low: number;
+            } | null;
+        };
+        workingLineInput: {
+            code: string;
+            /** @description In words. */
+            formula: string;
+            inputs: {
+                label: string;
+                name: string;
+                unit: string;
+                value: number | string;
+            }[];
+            label: string;
+            /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
+            source: string;
+            /** @description Empty where the value has none. */
+            unit: string;
+            /** @description Null where no such figure exists. */
+            value: number | string | {
+                high: number;
+                low: number;
+            } | null;
+        };
+    };
+    responses: never;
+    parameters: never;
+    requestBodies: never;
+    headers: never;
+    pathItems: never;
+}
+export type $defs = Record<string, never>;
+export type operations = Record<string, never>;

@@ -1,0 +1,45 @@
+import { type AppLanguage, loadAppLanguage } from '@eavewell/words/app';
+import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
+import { I18nProvider } from 'react-aria-components';
+import { keep, kept } from '../kept.ts';
+
+interface Chosen extends AppLanguage {
+  choose(code: string): void;
+}
+
+const LanguageContext = createContext<Chosen | null>(null);
+
+/** Gives every page its texts in the language that was chosen, and tells the browser which it is and which way it runs. */
+export function LanguageProvider({ children }: { readonly children: ReactNode }) {
+  const [code, setCode] = useState(() => kept('language') ?? navigator.language.slice(0, 2));
+  const [language, setLanguage] = useState<AppLanguage | null>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void loadAppLanguage(code).then((loaded) => {
+      if (!isWanted) return;
+      document.documentElement.lang = loaded.code;
+      document.documentElement.dir = loaded.direction;
+      setLanguage(loaded);
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [code]);
+  if (language === null) return null;
+  const choose = (chosen: string) => {
+    keep('language', chosen);
+    setCode(chosen);
+  };
+  return (
+    <LanguageContext value={{ ...language, choose }}>
+      <I18nProvider locale={language.code}>{children}</I18nProvider>
+    </LanguageContext>
+  );
+}
+
+/** The language of the pages: `say` gives a text, `numbers` writes and reads figures. */
+export function useLanguage(): Chosen {
+  const language = useContext(LanguageContext);
+  if (language === null) throw new Error('useLanguage is used outside LanguageProvider');
+  return language;
+}

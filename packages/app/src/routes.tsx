@@ -1,0 +1,55 @@
+import type { QueryClient } from '@tanstack/react-query';
+import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
+import { queries } from './api/queries.ts';
+import { kept } from './kept.ts';
+import { Programmes } from './sections/programmes/index.ts';
+import { Sites } from './sections/sites/index.ts';
+import { ErrorSheet } from './sheet/ErrorSheet.tsx';
+import { NoSuchSheet } from './sheet/NoSuchSheet.tsx';
+import { ProgrammeSheet } from './sheet/ProgrammeSheet.tsx';
+import { Sheet } from './sheet/Sheet.tsx';
+
+const root = createRootRouteWithContext<{ client: QueryClient }>()({ component: Sheet });
+
+/** The address without a section: the programme one was at last, or the list of them. */
+const start = createRoute({
+  getParentRoute: () => root,
+  path: '/',
+  beforeLoad: async ({ context }) => {
+    const { programmes } = await context.client.ensureQueryData(queries.programmes());
+    const last = programmes.find(({ programmeId }) => programmeId === kept('programme'));
+    const only = last ?? (programmes.length === 1 ? programmes[0] : undefined);
+    if (only === undefined) throw redirect({ to: '/programmes' });
+    throw redirect({ to: '/p/$programmeId/sites', params: { programmeId: only.programmeId } });
+  },
+});
+
+const programmes = createRoute({ getParentRoute: () => root, path: '/programmes', component: Programmes });
+
+/** All of one programme stands under its name. */
+export const programmeRoute = createRoute({
+  getParentRoute: () => root,
+  path: '/p/$programmeId',
+  component: ProgrammeSheet,
+});
+
+const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites', component: Sites });
+
+const tree = root.addChildren([start, programmes, programmeRoute.addChildren([sites])]);
+
+/** The addresses of the pages, and what stands at each. */
+export function makeRouter(client: QueryClient) {
+  return createRouter({
+    routeTree: tree,
+    context: { client },
+    defaultErrorComponent: ErrorSheet,
+    defaultNotFoundComponent: NoSuchSheet,
+    scrollRestoration: true,
+  });
+}
+
+declare module '@tanstack/react-router' {
+  interface Register {
+    router: ReturnType<typeof makeRouter>;
+  }
+}

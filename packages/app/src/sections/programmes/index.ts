@@ -1,0 +1,1 @@
+export { Programmes } from './Programmes.tsx';

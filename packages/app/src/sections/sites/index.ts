@@ -1,0 +1,1 @@
+export { Sites } from './Sites.tsx';

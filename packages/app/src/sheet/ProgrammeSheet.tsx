@@ -1,0 +1,24 @@
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { Outlet, useParams } from '@tanstack/react-router';
+import { useEffect } from 'react';
+import { queries } from '../api/queries.ts';
+import { keep } from '../kept.ts';
+import { Head } from './Head.tsx';
+import { Main } from './Main.tsx';
+
+/** The pages of one programme, under its name. */
+export function ProgrammeSheet() {
+  const { programmeId } = useParams({ from: '/p/$programmeId' });
+  const { data: programme } = useSuspenseQuery(queries.programme(programmeId));
+  useEffect(() => keep('programme', programmeId), [programmeId]);
+  return (
+    <>
+      <Head programmeId={programmeId}>
+        <span className="programme-name">{programme.name}</span>
+      </Head>
+      <Main>
+        <Outlet />
+      </Main>
+    </>
+  );
+}

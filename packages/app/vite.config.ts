@@ -1,0 +1,32 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
+
+/** Workspace packages are taken from their sources, so that the page is built without waiting for theirs. */
+const conditions = ['eavewell-source', 'module', 'browser', 'development|production'];
+
+export default defineConfig({
+  resolve: { conditions },
+  plugins: [
+    react(),
+    VitePWA({
+      registerType: 'prompt',
+      injectRegister: false,
+      manifest: {
+        name: 'Eavewell',
+        short_name: 'Eavewell',
+        start_url: '/',
+        display: 'standalone',
+        background_color: '#fcfcfa',
+        theme_color: '#0a4a72',
+        icons: [{ src: '/emblem.svg', sizes: 'any', type: 'image/svg+xml' }],
+      },
+      workbox: {
+        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        navigateFallback: '/index.html',
+        navigateFallbackDenylist: [/^\/api\//, /^\/open/],
+      },
+    }),
+  ],
+  build: { target: 'es2022', sourcemap: false, modulePreload: { polyfill: false } },
+});

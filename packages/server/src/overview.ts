@@ -1,0 +1,181 @@
+import { promisify } from 'node:util';
+import { gzip } from 'node:zlib';
+import type { Cells } from '@eavewell/records';
+import { exceptionsFirst, remediesInWords, shortIn } from '@eavewell/report';
+import { folderTables, readCell, type SiteShort } from '@eavewell/tables';
+import { english, type Language } from '@eavewell/words';
+import type { z } from 'zod';
+import type { DesignState } from './designs/designs.ts';
+import type { overview } from './http/schemas.ts';
+import type { OpenProgramme } from './openProgramme.ts';
+
+/** What the list of sites is answered with: the same bytes for all that ask while nothing changes. */
+export interface OverviewText {
+  /** Names the content: another where it is another. */
+  readonly name: string;
+  readonly text: Buffer;
+  readonly packed: Buffer;
+}
+
+type Overview = z.infer<typeof overview>;
+type Entry = Overview['sites'][number];
+
+const pack = promisify(gzip);
+const turn = () => new Promise(setImmediate);
+
+/** Sites that are put together before others get their turn. */
+const turn_sites = 250;
+
+const { columns } = folderTables.sites;
+const plain = { decimalComma: false };
+
+function ofRow(key: string, cells: Cells) {
+  const number = (column: typeof columns.latitude_deg, name: string) =>
+    readCell(column, cells[name] ?? '', plain).value;
+  return {
+    key,
+    siteId: cells['siteId'] ?? '',
+    name: cells['name'] ?? '',
+    area: cells['area'] ?? null,
+    latitude_deg: number(columns.latitude_deg, 'latitude_deg'),
+    longitude_deg: number(columns.longitude_deg, 'longitude_deg'),
+    siteClass: cells['siteClass'] ?? null,
+    people: readCell(columns.people, cells['people'] ?? '', plain).value,
+  };
+}
+
+/** The targets of the sites, each told once. */
+class Targets {
+  readonly list: SiteShort['target'][] = [];
+  private readonly known = new Map<string, number>();
+
+  at(target: SiteShort['target']): number {
+    const text = JSON.stringify(target);
+    const at = this.known.get(text) ?? this.list.push(target) - 1;
+    this.known.set(text, at);
+    return at;
+  }
+}
+
+const notJudged = {
+  ...{ design_people: null, verdict: null, stations: null, finding: null, remedy: null, notMended: null },
+  ...{ figures: null, target: null },
+};
+
+/** A site with what its design says, where there is one. */
+function entryOf(
+  row: ReturnType<typeof ofRow>,
+  short: SiteShort | undefined,
+  targets: Targets,
+  isPresent: boolean,
+): Entry {
+  if (short === undefined) return { ...row, ...notJudged };
+  const { target, weight: _, name, latitude_deg, longitude_deg, siteClass, people, ...rest } = short;
+  const { key, siteId, area } = row;
+  // Only the design of these very facts knows better than the row what stands in it, such as people made from households.
+  const read = isPresent ? { name, latitude_deg, longitude_deg, siteClass, people } : {};
+  return { ...rest, ...row, ...read, key, siteId, area, target: targets.at(target) };
+}
+
+const none = () => ({ sites: 0, people: 0, withoutPeople_count: 0 });
+
+function tallyOf(entries: readonly Entry[]): Overview['tally'] {
+  const tally = { short: none(), unknown: none(), tight: none(), holds: none(), notYet: none() };
+  for (const { verdict, people } of entries) {
+    const one = tally[verdict ?? 'notYet'];
+    one.sites++;
+    one.people += people ?? 0;
+    if (people === null) one.withoutPeople_count++;
+  }
+  return tally;
+}
+
+function countsOf(
+  problems: readonly { readonly severity: 'blocker' | 'warning' | 'note' }[],
+): Overview['problemCounts'] {
+  const counts = { blocker: 0, warning: 0, note: 0 };
+  for (const { severity } of problems) counts[severity]++;
+  return counts;
+}
+
+/** The rows of the sites, each with what its design says, the exceptions first. */
+async function entriesOf(
+  { facts, version }: OpenProgramme,
+  state: DesignState,
+  targets: Targets,
+  language: Language,
+): Promise<Entry[]> {
+  const isPresent = state.version === version && state.done_fraction === 1;
+  const placed: { readonly entry: Entry; readonly short: SiteShort | undefined }[] = [];
+  for (const [key, cells] of facts.rowsAsEntered('sites')) {
+    const row = ofRow(key, cells);
+    // A second row of one id is not used, so it has no verdict of its own.
+    const told = key === row.siteId ? state.sites.get(key) : undefined;
+    const short = told && (language === english ? told.short : shortIn(told.short, told.said, language));
+    placed.push({ entry: entryOf(row, short, targets, isPresent), short });
+    if (placed.length % turn_sites === 0) await turn();
+  }
+  placed.sort((a, b) => {
+    if (a.short && b.short) return exceptionsFirst(a.short, b.short);
+    return Number(a.short === undefined) - Number(b.short === undefined);
+  });
+  return placed.map(({ entry }) => entry);
+}
+
+async function textOf(
+  name: string,
+  programme: OpenProgramme,
+  state: DesignState,
+  language: Language,
+): Promise<OverviewText> {
+  const { version } = programme;
+  const targets = new Targets();
+  const entries = await entriesOf(programme, state, targets, language);
+  const head: Omit<Overview, 'sites'> = {
+    version,
+    designVersion: state.version,
+    name: state.rest?.programme.name ?? programme.entry.name,
+    tally: tallyOf(entries),
+    targets: targets.list,
+    remedies: state.rest && remediesInWords(state.rest.remedies, language),
+    problemCounts: state.rest && countsOf(state.rest.problems),
+  };
+  const pieces: Buffer[] = [Buffer.from(`${JSON.stringify(head).slice(0, -1)},"sites":[`)];
+  for (let at = 0; at < entries.length; at += turn_sites) {
+    const piece = JSON.stringify(entries.slice(at, at + turn_sites)).slice(1, -1);
+    pieces.push(Buffer.from(`${at === 0 ? '' : ','}${piece}`));
+    await turn();
+  }
+  const text = Buffer.concat([...pieces, Buffer.from(']}')]);
+  return { name, text, packed: await pack(text) };
+}
+
+/** In how many languages a list is kept at once. Ours. */
+const mostLanguages = 4;
+
+/** The lists of sites, put together once for each state of facts and design, and each language. */
+export class Overviews {
+  private readonly kept = new Map<
+    string,
+    Map<string, { readonly name: string; readonly made: Promise<OverviewText> }>
+  >();
+
+  /** Names what the list would hold, before it is put together. */
+  nameOf({ version }: OpenProgramme, state: DesignState, language: Language): string {
+    return `${language.code}-${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
+  }
+
+  text(programme: OpenProgramme, state: DesignState, language: Language): Promise<OverviewText> {
+    const { programmeId } = programme.entry;
+    const name = this.nameOf(programme, state, language);
+    const kept = this.kept.get(programmeId) ?? new Map();
+    this.kept.set(programmeId, kept);
+    const known = kept.get(language.code);
+    if (known?.name === name) return known.made;
+    const made = textOf(name, programme, state, language);
+    if (kept.size >= mostLanguages) kept.clear();
+    kept.set(language.code, { name, made });
+    void made.catch(() => kept.delete(language.code));
+    return made;
+  }
+}
