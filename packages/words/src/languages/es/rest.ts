@@ -373,6 +373,7 @@ export const commandLine = {
   "serve.demoName": "Programa de prueba",
   "serve.ended": "Terminado. Se conserva todo lo que se escribió.",
   "serve.folderOrData": "Nombre una carpeta de tablas o --data DIR, no los dos.",
+  "serve.help.checkData": "revisar un programa de una carpeta de datos en vez de una carpeta de tablas",
   "serve.help.data": "la carpeta de datos (por defecto: una propia, vea docs)",
   "serve.help.examples": "\nEjemplos:\n  $ eavewell serve                    su propia carpeta de datos; la primera vez\n                                      con un programa inventado\n  $ eavewell serve --data water       la carpeta de datos water\n  $ eavewell serve --data water2 --from water/exports\n                                      lo que el programa guardó de water, en\n                                      una carpeta nueva\n\nLa dirección que se muestra deja entrar a quien la abra en esta computadora.\nCambia en cada inicio. Ctrl+C termina el programa; no se pierde nada de lo que\nse escribió.",
   "serve.help.from": "empezar una carpeta de datos nueva con una exportación: un .zip, o la carpeta \"exports\" de una carpeta de datos",
