@@ -4,7 +4,10 @@ import { defineConfig } from 'vitest/config';
 const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
 
 /** The suites of `checks/`, by what they prove. Each has its own folder of tests. */
-const suites = ['published', 'laws', 'twins', 'faults', 'rules'];
+const suites = ['published', 'laws', 'twins', 'faults', 'files', 'rules'];
+
+/** Those that look at the built program in a real browser. */
+const inBrowser = ['journeys', 'scale'];
 
 const project = (name: string, include: readonly string[], testTimeout: number) => ({
   extends: true as const,
@@ -20,6 +23,10 @@ export default defineConfig({
     projects: [
       project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000),
       ...suites.map((name) => project(name, [`checks/${name}/**/*.test.ts`], 120_000)),
+      ...inBrowser.map((name) => {
+        const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 120_000);
+        return { extends: all, test: { ...test, globalSetup: ['checks/journeys/setUp.ts'] } };
+      }),
     ],
   },
 });

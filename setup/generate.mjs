@@ -22,8 +22,8 @@ export const pages = [
 /** Libraries that are loaded as they are. */
 const outside = [
   ...['zod', 'papaparse', 'pure-rand', 'fflate', 'better-sqlite3', '@xmldom/xmldom', '@tmcw/togeojson', 'fastify'],
-  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/multipart', '@fastify/static'],
-  ...['@fastify/swagger', 'openapi-typescript'],
+  ...['fastify-type-provider-zod', '@fastify/cookie', '@fastify/helmet', '@fastify/multipart', '@fastify/swagger'],
+  ...['@fastify/static', 'openapi-typescript'],
 ];
 
 /**

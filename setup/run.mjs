@@ -26,15 +26,16 @@ export const cruisedFolders = ['packages/*/src', 'packages/*/bin', 'demo/src', '
  * @param {string} file - path from the repository's folder
  * @param {readonly string[]} args
  * @param {'inherit' | 'ignore'} stdio - whether its output is shown
+ * @param {Readonly<Record<string, string>>} more - what it finds in its environment beside ours
  * @returns {number} its exit code; 70 where it was stopped by a signal or could not start
  */
-export function runNode(file, args = [], stdio = 'inherit') {
+export function runNode(file, args = [], stdio = 'inherit', more = {}) {
   const path = join(root, file);
   if (!existsSync(path)) {
     console.error(`${file} is not there.`);
     return 70;
   }
-  const ended = spawnSync(process.execPath, [path, ...args], { cwd: root, stdio });
+  const ended = spawnSync(process.execPath, [path, ...args], { cwd: root, stdio, env: { ...process.env, ...more } });
   if (ended.error) console.error(ended.error.message);
   return ended.status ?? 70;
 }
@@ -45,8 +46,9 @@ export function runNode(file, args = [], stdio = 'inherit') {
  * @param {keyof typeof tools} name
  * @param {readonly string[]} args
  * @param {'inherit' | 'ignore'} stdio - whether its output is shown
+ * @param {Readonly<Record<string, string>>} more - what it finds in its environment beside ours
  * @returns {number} its exit code
  */
-export function runTool(name, args = [], stdio = 'inherit') {
-  return runNode(tools[name], args, stdio);
+export function runTool(name, args = [], stdio = 'inherit', more = {}) {
+  return runNode(tools[name], args, stdio, more);
 }

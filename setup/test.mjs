@@ -1,3 +1,4 @@
+import { checkBrowser } from './browser.mjs';
 import { checkGenerated } from './generate.mjs';
 import { buildPages } from './pages.mjs';
 import { cruisedFolders, runTool } from './run.mjs';
@@ -7,6 +8,7 @@ install();
 
 /** Everything that must be right, in order. A step is 0 where it is. @type {[string, () => number | Promise<number>][]} */
 const steps = [
+  ['browser of the journeys', () => checkBrowser()],
   ['build', () => compile()],
   ['pages', () => buildPages()],
   ['types of the pages', () => runTool('tsc', ['-p', 'packages/app'])],

@@ -1,52 +1,12 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { seededDice } from '@eavewell/engine';
 import { describe, expect, it } from 'vitest';
-import { repository } from '../rules/repository.ts';
 import { good } from './folder.ts';
-import { Page, zipOf } from './served.ts';
+import { zipOf } from './served.ts';
+import { inRoom, pageOf, start } from './started.ts';
 
-const program = join(repository, 'packages/cli/bin/eavewell.js');
 const kills = process.env['EAVEWELL_SOAK'] === '1' ? 50 : 3;
-
-interface Started {
-  readonly process: ChildProcess;
-  readonly address: string | null;
-  readonly ended: Promise<number | null>;
-  text(): string;
-}
-
-/** Starts the program, and waits for its address or its end. */
-async function start(folder: string, more: readonly string[] = []): Promise<Started> {
-  const started = spawn(process.execPath, [program, 'serve', '--data', folder, ...more]);
-  let text = '';
-  const ended = new Promise<number | null>((done) => started.on('close', done));
-  const address = await new Promise<string | null>((found) => {
-    const hear = (piece: Buffer) => {
-      text += piece.toString();
-      const address = /^http\S+$/m.exec(text);
-      if (address) found(address[0]);
-    };
-    started.stdout.on('data', hear);
-    started.stderr.on('data', hear);
-    void ended.then(() => found(null));
-  });
-  return { process: started, address, ended, text: () => text };
-}
-
-const pageOf = ({ address }: Started) =>
-  Page.open({ address: address!, port: Number(new URL(address!).port), programmes: 1, close: async () => undefined });
-
-async function inRoom(work: (room: string) => Promise<void>): Promise<void> {
-  const room = await mkdtemp(join(tmpdir(), 'eavewell-serve-'));
-  try {
-    await work(room);
-  } finally {
-    await rm(room, { recursive: true, force: true });
-  }
-}
 
 describe('the program that serves', () => {
   it('makes the demo in an empty folder, designs it in a thread, and ends when it is told to', async () => {
@@ -77,7 +37,13 @@ describe('the program that serves', () => {
       expect(taken.text()).toMatch(/Another program uses port \d+\. Name another one with --port/);
       first.process.kill('SIGTERM');
       expect(await first.ended).toBe(0);
-      expect(await readdir(join(room, 'data'))).toEqual(['device.txt', 'eavewell.sqlite', 'in-use.sqlite']);
+      expect(await readdir(join(room, 'data'))).toEqual([
+        'derived',
+        'device.txt',
+        'eavewell.sqlite',
+        'exports',
+        'in-use.sqlite',
+      ]);
     });
   });
 

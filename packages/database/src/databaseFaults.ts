@@ -3,7 +3,8 @@ import { recordProblem } from '@eavewell/records';
 import Sqlite from 'better-sqlite3';
 
 const noPermission = /^(SQLITE_(READONLY|CANTOPEN|PERM|AUTH)|EACCES$|EPERM$|EROFS$)/;
-const diskFull = /^(SQLITE_FULL|SQLITE_IOERR_WRITE|SQLITE_IOERR_FSYNC|ENOSPC$|EDQUOT$)/;
+const diskFull = /^(SQLITE_FULL|SQLITE_IOERR_(WRITE|FSYNC|SHMSIZE)|ENOSPC$|EDQUOT$|EFBIG$)/;
+const failing = /^(SQLITE_IOERR|EIO$)/;
 const notAFolder = /^(EEXIST|ENOTDIR)$/;
 const damaged = /^SQLITE_(CORRUPT|NOTADB)/;
 
@@ -17,6 +18,7 @@ const damaged = /^SQLITE_(CORRUPT|NOTADB)/;
  * @problem database.not_a_folder - a file stands there
  * @problem database.no_permission - the folder or file may not be read or written
  * @problem database.damaged - the file is not what was written
+ * @problem database.disk_failing - the disk did not answer as it should
  * @source sqlite-rescode, result and error codes
  */
 export function databaseProblem(error: unknown, folder: string): Problem {
@@ -25,8 +27,20 @@ export function databaseProblem(error: unknown, folder: string): Problem {
   if (diskFull.test(code)) return recordProblem('database.disk_full', { file: folder }, facts);
   if (notAFolder.test(code)) return recordProblem('database.not_a_folder', { file: folder }, facts);
   if (noPermission.test(code)) return recordProblem('database.no_permission', { file: folder }, facts);
-  if (damaged.test(code)) return recordProblem('database.damaged', { file: folder }, facts);
+  if (damaged.test(code)) {
+    return recordProblem('database.damaged', { file: folder }, { ...facts, folder: [folder] });
+  }
+  if (failing.test(code)) return recordProblem('database.disk_failing', { file: folder }, facts);
   throw error;
+}
+
+/** The same; null where it is our own mistake. */
+export function machineProblem(error: unknown, folder: string): Problem | null {
+  try {
+    return databaseProblem(error, folder);
+  } catch {
+    return null;
+  }
 }
 
 function codeOf(error: unknown): string {

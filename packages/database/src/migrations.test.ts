@@ -11,10 +11,18 @@ const schemaOf = (connection: Connection) =>
     .map((sql) => `${sql.replace(/\n {2}/g, '\n')};\n`)
     .join('\n');
 
+/** The first 32 digits of what `printf 'islands\n{"device":"office"}' | sha256sum` prints (GNU coreutils). */
+const digest = '3de60373293fca53398fa7d70f1fa001';
+
 /** Something in every table of each past version, as that version wrote it, and what it must be today. */
 const written: Readonly<Record<number, string>> = {
   1: `INSERT INTO programmes VALUES ('islands', 'Rain for the Islands', '2026-03-01T00:00:00.000Z');
       INSERT INTO records VALUES (1, 'islands', 'office', 1, '{"device":"office"}');`,
+  2: `INSERT INTO programmes VALUES ('islands', 'Rain for the Islands', '2026-03-01T00:00:00.000Z');
+      INSERT INTO records VALUES (1, 'islands', 'office', 1, '{"device":"office"}', '${digest}');`,
+  3: `INSERT INTO programmes VALUES ('islands', 'Rain for the Islands', '2026-03-01T00:00:00.000Z');
+      INSERT INTO records VALUES (1, 'islands', 'office', 1, '{"device":"office"}', '${digest}');
+      INSERT INTO programmeChanges VALUES (1, 'islands', '2026-03-02T00:00:00.000Z', 'Nadi', 'Islands', 1);`,
 };
 
 it('leads from every past version to the tables of today, with all that was written', () => {
@@ -29,8 +37,8 @@ it('leads from every past version to the tables of today, with all that was writ
     expect(connection.prepare('SELECT programmeId, name, madeAt FROM programmes').raw().all()).toEqual([
       ['islands', 'Rain for the Islands', '2026-03-01T00:00:00.000Z'],
     ]);
-    expect(connection.prepare('SELECT device, number, record FROM records').raw().all()).toEqual([
-      ['office', 1, '{"device":"office"}'],
+    expect(connection.prepare('SELECT device, number, record, digest FROM records').raw().all()).toEqual([
+      ['office', 1, '{"device":"office"}', digest],
     ]);
   }
 });

@@ -5,7 +5,8 @@ import type { ChangeRecord } from '@eavewell/records';
 import Sqlite from 'better-sqlite3';
 import { afterEach, describe, expect, it } from 'vitest';
 import { newestVersion } from './migrations.ts';
-import { type Database, databaseFile, openDatabase } from './openDatabase.ts';
+import { type Database, openDatabase } from './openDatabase.ts';
+import { databaseFile } from './openFile.ts';
 
 const folders: string[] = [];
 const open: Database[] = [];
@@ -135,10 +136,12 @@ describe('openDatabase', () => {
     const raw = new Sqlite(join(folder, databaseFile));
     expect(() => raw.prepare("UPDATE records SET record = '{}'").run()).toThrow('never changed');
     raw.prepare('DELETE FROM records').run();
-    raw.prepare("INSERT INTO records VALUES (9, 'islands', 'office', 1, '{\"people\": 5}')").run();
+    raw.prepare("INSERT INTO records VALUES (9, 'islands', 'office', 1, '{\"people\": 5}', 'x')").run();
     raw.close();
-    const found = await (await opened(folder)).records('islands');
-    expect(found.problems).toMatchObject([{ code: 'record.unreadable', place: { row: 9 } }]);
+    expect(await openDatabase(folder)).toMatchObject({
+      ok: false,
+      problems: [{ code: 'database.damaged', place: { row: 9 }, facts: { reason: 'record' } }],
+    });
   });
 
   it('writes everything to the disk before it counts', async () => {

@@ -5,7 +5,11 @@ export const recordProblems = {
   'record.unreadable': 'blocker', // value: what stands there; row: its line
   'record.name_taken': 'blocker', // value: the record's name; another record has it
   'database.newer': 'blocker', // value: the version found; expected: the newest this program knows
-  'database.damaged': 'blocker', // value: the file; reason
+  // folder: the data folder; programmes, exports, exportsAt: the last good export of each; command: what opens them in a new folder
+  'database.damaged': 'blocker', // value: the file; reason: journal, record, or what SQLite says
+  'database.missing': 'blocker', // value: the file, which is gone or empty
+  'database.behind': 'blocker', // value: a programme; count: its records; expected: how many were exported
+  'database.disk_failing': 'blocker', // value: the folder; reason
   'database.in_use': 'blocker', // value: the folder
   'database.not_a_folder': 'blocker', // value: the folder
   'database.no_permission': 'blocker', // value: the folder; reason
@@ -23,10 +27,13 @@ export const recordProblems = {
   'change.changed_since': 'warning', // count of cells that stay because they were changed since
   // Files that come in. value: the file's name.
   'import.too_large': 'blocker', // largest_MB
-  'import.kind_unknown': 'blocker',
+  'import.kind_unknown': 'blocker', // found: what it is, such as photo or pdf
+  'import.too_many': 'blocker', // most: files at once
+  'import.table_twice': 'blocker', // value: the table's file; files: the two it was sent in
+  'import.nothing_to_undo': 'blocker', // nothing was mended, or nothing taken back
   'import.zip_unreadable': 'blocker', // reason: a zip code; entry
   'import.nothing_known': 'blocker', // a zip with no table of ours
-  'import.table_unknown': 'blocker', // a table by itself whose name is none of ours
+  'import.table_unknown': 'blocker', // a table whose name is none of ours; likely: what it is by its headers
   'import.not_a_table': 'blocker', // a file that cannot be read as a table, where rows of it stand already
   'import.gone': 'blocker', // value: the import; it was taken in, cancelled, or waited too long
   'import.reading': 'blocker', // value: the import; it is still being read
@@ -38,9 +45,15 @@ export const recordProblems = {
   'request.wrong': 'blocker', // value: what is wrong with it
   'request.not_found': 'blocker', // value: the path
   'request.refused': 'blocker', // reason: host, origin or token
-  'request.too_large': 'blocker',
+  'request.too_large': 'blocker', // largest_MB
+  'request.called_off': 'blocker', // somebody called the job off
   'request.our_fault': 'blocker',
   'server.port_taken': 'blocker', // value: the port
+  // Exports the program keeps by itself, and starting from one. value: the export.
+  'export.not_kept': 'warning', // reason: the code of the problem that stopped it
+  'export.unreadable': 'blocker', // reason: a zip code, or no_records
+  'export.tables_differ': 'warning', // its tables are not what its history says
+  'export.folder_used': 'blocker', // value: the data folder, which has programmes already
 } as const;
 
 export type RecordProblemCode = keyof typeof recordProblems;

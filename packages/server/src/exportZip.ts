@@ -1,8 +1,8 @@
 import { filesOfProgramme, programmeOfRows } from '@eavewell/formats';
 import { recordText } from '@eavewell/records';
 import { strToU8, zipSync } from 'fflate';
+import { recordsFile } from './imports/unpack.ts';
 import type { OpenProgramme } from './openProgramme.ts';
-import { recordsFile } from './uploads.ts';
 
 /** The time every entry bears: the same programme gives the same zip. The earliest a zip can hold. */
 const time = new Date(1980, 0, 1);
@@ -15,7 +15,7 @@ const time = new Date(1980, 0, 1);
  * @law brought in again, it changes nothing
  * @definition ours: docs/decisions/0105-imports.md
  */
-export function exportZip(programme: OpenProgramme): Uint8Array {
+export function exportZip(programme: Pick<OpenProgramme, 'facts' | 'records'>): Uint8Array {
   const files: Record<string, Uint8Array> = {};
   for (const [path, content] of filesOfProgramme(programmeOfRows(programme.facts)))
     files[path] = typeof content === 'string' ? strToU8(content) : content;

@@ -1,4 +1,5 @@
 import type { AddressInfo } from 'node:net';
+import { machineProblem } from '@eavewell/database';
 import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
@@ -8,11 +9,13 @@ import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
-import { demoSites } from './http/routes.ts';
+import { demoSites } from './http/programmeRoutes.ts';
+import { Reviews } from './imports/reviews.ts';
+import { KeptExports } from './keptExports.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
-import { Reviews } from './reviews.ts';
+import { RunningTasks } from './runningTasks.ts';
 
 /** How a server is to be started. */
 export interface ServeAsked {
@@ -30,6 +33,10 @@ export interface ServeAsked {
   onFault(error: unknown): void;
   /** Told of each design that is done. */
   onDesign?(done: DesignDone): void;
+  /** Told what went wrong beside the requests, and the person can mend. */
+  onProblem?(problem: Problem): void;
+  /** An export, or a folder of exports, that a new data folder starts from; null or not given: none. */
+  readonly from?: string | null;
   /** Where long work runs; threads where it is not given. */
   readonly work?: Work;
 }
@@ -55,27 +62,37 @@ const computerClock: Now = {
 const threadFile = () =>
   new URL(import.meta.url.endsWith('.ts') ? '../dist/thread.js' : './thread.js', import.meta.url);
 
+/** Threads for imports and exports at a time. Ours. */
+const look_threads = 2;
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 /**
  * Opens a data folder and answers on this computer alone. An empty folder gets the demo programme, whole or not at all.
  *
- * @param asked - folder, port, version
+ * @param given - folder, port, version
  * @returns the address with its key, and how to end it
- * @problem database.in_use - another program has the folder open; and the other codes of openDatabase
+ * @problem database.in_use - another program has the folder open; and the other codes of Programmes.open
+ * @problem export.folder_used - and the other codes of bringIn, where it is to start from an export
  * @problem server.port_taken - another program listens there
  * @definition ours: docs/decisions/0106-data-folder.md
  */
-export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
+export async function serve(given: ServeAsked): Promise<Checked<Served>> {
+  const asked = { ...given, onFault: (error: unknown) => tellFault(given, error) };
   const opened = await Programmes.open(asked.folder, computerClock);
   if (!opened.ok) return opened;
   const programmes = opened.value;
-  const work = asked.work ?? threadWork(threadFile());
+  const work = asked.work ?? threadWork(threadFile(), look_threads);
+  // Designs have a thread of their own: one that takes minutes keeps no import waiting.
+  const designWork = asked.work ?? threadWork(threadFile(), 1);
   const close = async () => {
     await work.close();
+    await designWork.close();
     await programmes.close();
   };
-  const made = await demoWhereEmpty(programmes, asked);
+  const kept = keptBeside(programmes, work, asked);
+  const brought = asked.from ? await programmes.bringIn(asked.from) : null;
+  const made = brought ?? (await demoWhereEmpty(programmes, asked));
   if (!made.ok) {
     await close();
     return made;
@@ -83,9 +100,15 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const keys = freshKeys();
   let port = asked.port ?? usualPort;
   const { onFault, version, pages = null } = asked;
-  const designs = new Designs(programmes, work, version);
+  const tasks = new RunningTasks(
+    programmes.derivedFolder('tasks'),
+    { others: work, design: designWork },
+    computerClock.at,
+  );
+  await tasks.open();
+  const designs = new Designs(programmes, tasks, version);
   designs.onDone = (done) => asked.onDesign?.(done);
-  const reviews = new Reviews(programmes, work);
+  const reviews = new Reviews(programmes, tasks);
   const overviews = new Overviews();
   const dataFolder = asked.folder;
   const app = await buildApp({
@@ -93,6 +116,7 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
     designs,
     reviews,
     overviews,
+    tasks,
     keys,
     version,
     pages,
@@ -113,9 +137,29 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const end = async () => {
     await app.close();
     await designs.close();
+    await kept.close();
     await close();
   };
-  return { ok: true, value: { address, port, programmes: made.value, close: end }, problems: opened.problems };
+  void kept.begin();
+  const problems = [...opened.problems, ...made.problems];
+  return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
+}
+
+/** What went wrong beside the requests: what the machine refused is told as such, all else is our own fault. */
+function tellFault({ folder, onProblem, onFault }: ServeAsked, error: unknown): void {
+  const problem = machineProblem(error, folder);
+  if (problem && onProblem) onProblem(problem);
+  else onFault(error);
+}
+
+/** The exports that are kept by themselves beside the programmes. */
+function keptBeside(programmes: Programmes, work: Work, asked: ServeAsked): KeptExports {
+  const { database } = programmes;
+  const { folder, onFault } = asked;
+  const onProblem = (problem: Problem) => asked.onProblem?.(problem);
+  const kept = new KeptExports({ database, work, folder, now: computerClock, onProblem, onFault });
+  programmes.onKept = (programme) => kept.changed(programme);
+  return kept;
 }
 
 /** Listens at a port; where another program has it and any will do, at one that is free. */
@@ -130,15 +174,19 @@ async function listen(app: FastifyInstance, port: number, isAnyGood: boolean): P
 }
 
 /** How many programmes there are, once the demo stands where there was none; one that was cut short is filled. */
-async function demoWhereEmpty(programmes: Programmes, { demoName, by }: ServeAsked): Promise<Checked<number>> {
+async function demoWhereEmpty(
+  programmes: Programmes,
+  { demoName, by }: ServeAsked,
+): Promise<Checked<{ readonly programmes: number }>> {
   const list = await programmes.list();
   const [first] = list;
   const found = list.length === 1 && first!.name === demoName ? await programmes.programme(first!.programmeId) : null;
   const isCutShort = found?.ok === true && found.value.records.length === 0;
-  if (demoName === null || (list.length > 0 && !isCutShort)) return { ok: true, value: list.length, problems: [] };
+  if (demoName === null || (list.length > 0 && !isCutShort))
+    return { ok: true, value: { programmes: list.length }, problems: [] };
   const tables = demoProgramme({ sites: demoSites });
   const made = isCutShort
     ? await programmes.fill(found.value, by, tables, 'demo')
     : await programmes.make(demoName, by, tables, 'demo');
-  return made.ok ? { ok: true, value: 1, problems: [] } : made;
+  return made.ok ? { ok: true, value: { programmes: 1 }, problems: [] } : made;
 }

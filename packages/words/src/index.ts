@@ -1,26 +1,32 @@
 import type { Problem, StationVerdict, WorkingLine } from '@eavewell/engine';
-import { english } from './english/index.ts';
 import type { Language, ProblemSentence } from './language.ts';
+import { english } from './languageOf.ts';
 import { verdictMarks } from './marks.ts';
-import { type ProblemCode, told } from './problems.ts';
+import type { ProblemCode } from './problems.ts';
+import { problemSentences } from './sentences/problemSentences.ts';
 
-export type { CommandLineWords } from './english/commandLine.ts';
-export { english } from './english/index.ts';
+export { isMessage, loadTexts } from './catalogues.ts';
 export * from './language.ts';
+export { english, languageOf, loadLanguage } from './languageOf.ts';
 export { verdictMarks } from './marks.ts';
+export { type LanguageChoice, languageChoices } from './messages/choices.ts';
+export { languageFor, tagAsked } from './messages/languageFor.ts';
+export { sayIn } from './messages/sayIn.ts';
+export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from './messages/texts.ts';
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
-export type { ProblemCode, Told } from './problems.ts';
+export type { ProblemCode, Speech, Told } from './problems.ts';
 export type { RemedyWords } from './remedyWords.ts';
+export type { CommandLineWords } from './sentences/commandLine.ts';
 
-function isKnown(language: Language, code: string): code is ProblemCode {
-  return Object.hasOwn(language.problems, code);
+function isKnown(code: string): code is ProblemCode {
+  return Object.hasOwn(problemSentences, code);
 }
 
 /** What is wrong and what to do, for any problem. A code without a sentence is our own mistake and throws. */
 export function problemSentence(problem: Problem, language: Language = english): ProblemSentence {
-  if (!isKnown(language, problem.code)) throw new Error(`no sentence for the problem ${problem.code}`);
-  return language.problems[problem.code](told(problem));
+  if (!isKnown(problem.code)) throw new Error(`no sentence for the problem ${problem.code}`);
+  return language.problem(problem.code, problem);
 }
 
 /** A verdict as its mark, three characters wide, and its word. */
@@ -55,10 +61,10 @@ export function workingText(line: WorkingLine, language: Language = english): Wo
 
 /** A value that is a word of the engine, in words; null where it is none. */
 function inWords(value: WorkingLine['value'], language: Language): string | null {
-  return typeof value === 'string' ? (language.values[value] ?? null) : null;
+  return typeof value === 'string' ? language.value(value) : null;
 }
 
 function valueText(line: WorkingLine, language: Language): string {
-  if (line.value === null) return language.values.none;
+  if (line.value === null) return language.say('working.value.none');
   return inWords(line.value, language) ?? language.numbers.quantity(line.value, line.unit);
 }

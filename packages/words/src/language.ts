@@ -1,7 +1,7 @@
 import type {
   Place,
+  Problem,
   Severity,
-  SiteDesign,
   Station,
   StationVerdict,
   StorageFinding,
@@ -9,10 +9,10 @@ import type {
   WorkingCode,
   YearAtTank,
 } from '@eavewell/engine';
-import type { CommandLineWords } from './english/commandLine.ts';
-import type { NumberWords } from './numberWords.ts';
-import type { ProblemCode, Told } from './problems.ts';
+import type { LanguageHead } from './messages/texts.ts';
+import type { ProblemCode, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
+import type { CommandLineWords } from './sentences/commandLine.ts';
 
 /** What is wrong, and what to do about it. */
 export interface ProblemSentence {
@@ -26,12 +26,17 @@ export interface WorkingWords {
   readonly formula: string;
 }
 
+/** What a storage finding is said from: all of it but its days, which a report writes in another form. */
+export type StorageSaid = Omit<StorageFinding, 'longestRun' | 'dryRuns' | 'years' | 'firstService' | 'cappedBy'> & {
+  readonly cappedBy: string | null;
+};
+
 /** What is said of a storage finding and of a site. */
 export interface FindingWords {
   /** The finding in one or two sentences. */
-  storage(finding: StorageFinding): string;
+  storage(finding: StorageSaid): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
-  site(design: SiteDesign, reason: string | null): string;
+  site(design: { readonly storages: readonly StorageSaid[] }, reason: string | null): string;
   /** Tanks joined at the foot, by name. */
   tanksNamed(tankIds: readonly string[]): string;
   target(target: Target): string;
@@ -41,23 +46,31 @@ export interface FindingWords {
   waterYear(year: YearAtTank): string | null;
 }
 
-/** Every text a person reads, in one language. A language that lacks a key does not compile. */
-export interface Language {
+/** What a severity is called, and so many of it. */
+export interface SeverityWords {
+  readonly name: string;
+  counted(count: number): string;
+}
+
+/** Every text a person reads, in one language. */
+export interface Language extends Speech {
+  /** The tag of the language, with its region where one was asked for. */
   readonly code: string;
   readonly name: string;
-  readonly numbers: NumberWords;
+  readonly direction: LanguageHead['direction'];
   readonly verdicts: Readonly<Record<StationVerdict, string>>;
   readonly stations: Readonly<Record<Station, string>>;
-  readonly severities: Readonly<Record<Severity, readonly [one: string, many: string]>>;
-  readonly problems: Readonly<Record<ProblemCode, (told: Told) => ProblemSentence>>;
+  readonly severities: Readonly<Record<Severity, SeverityWords>>;
+  /** What is wrong and what to do, for a code; its facts as they are. */
+  problem(code: ProblemCode, problem: Pick<Problem, 'place' | 'facts'>): ProblemSentence;
   place(place: Place): string;
   readonly findings: FindingWords;
   readonly remedies: RemedyWords;
   readonly working: Readonly<Record<WorkingCode, WorkingWords>>;
   /** The name of an input of a working. */
   input(name: string): string;
-  /** Words of the engine that stand as values in a working. */
-  readonly values: Readonly<Record<string, string>> & { readonly none: string };
+  /** A word of the engine that stands as a value in a working; null where it is none. */
+  value(name: string): string | null;
   /** Where a figure comes from. */
   source(source: string): string;
   readonly cautions: Readonly<Record<CautionName, string>>;

@@ -25,6 +25,8 @@ export interface NumberWords {
   /** "likely 25 to 30 of the next 31": so many of the coming years. */
   likelyNextYears(range: Range, coming: number): string;
   date(day: DayIndex | string): string;
+  /** Metres under a kilometre, kilometres above. */
+  distance_km(value_km: number | null): string;
   /** A figure with so many decimals, for columns whose heads name the unit. */
   fixed(value: number, decimals: number): string;
   /** Any figure with its unit, as the engine spells units. */

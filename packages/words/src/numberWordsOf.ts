@@ -14,6 +14,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   L_per_year: 'units.L_per_year',
   L_per_person_per_day: 'units.L_per_person_per_day',
   litres_per_person_per_day: 'units.L_per_person_per_day',
+  km: 'units.km',
   mm: 'units.mm',
   mm_per_year: 'units.mm_per_year',
   m: 'units.m',
@@ -126,6 +127,11 @@ export function numberWordsOf(say: SayOf<AppMessageKey>, form: NumberForm): Numb
     likelyNextYears: (range, coming) =>
       say('numbers.likelyNextYears', { range: wholeRange(range), coming: Math.round(coming) }),
     date,
+    distance_km: (value) => {
+      if (value === null || !Number.isFinite(value)) return say('numbers.unknownWay');
+      if (value < 0.9995) return unit(form.marked(String(Math.round(value * 1000))), 0, 'm');
+      return figure(value, 'km');
+    },
     fixed: figures.fixed,
     quantity: (value, name) => quantity(value, name, false),
     given: (value, name) => quantity(value, name, true),

@@ -1,6 +1,6 @@
 import { dayIndexOf } from '@eavewell/engine';
 import { describe, expect, it } from 'vitest';
-import { english } from './english/index.ts';
+import { english } from './index.ts';
 import { enoughLitres } from './numbers.ts';
 
 const { numbers } = english;

@@ -3,6 +3,7 @@ import { recordProblems } from '@eavewell/records';
 import { tableProblems } from '@eavewell/tables';
 import { describe, expect, it } from 'vitest';
 import { english, problemSentence } from './index.ts';
+import { problemSentences } from './sentences/problemSentences.ts';
 
 const catalogue = { ...engineProblems, ...recordProblems, ...tableProblems };
 const codes = Object.keys(catalogue) as (keyof typeof catalogue)[];
@@ -50,7 +51,7 @@ const made = (code: keyof typeof catalogue, facts: Problem['facts']): Problem =>
 
 describe('problem sentences', () => {
   it('has as many sentences as there are codes', () => {
-    expect(Object.keys(english.problems).sort()).toEqual([...codes].sort());
+    expect(Object.keys(problemSentences).sort()).toEqual([...codes].sort());
     expect(codes.length).toBeGreaterThan(80);
   });
 

@@ -1,19 +1,33 @@
 import type { EngineProblemCode, Facts, Place, Problem } from '@eavewell/engine';
 import type { RecordProblemCode } from '@eavewell/records';
 import type { TableProblemCode } from '@eavewell/tables';
+import type { Say } from './messages/texts.ts';
+import type { NumberWords } from './numberWords.ts';
 
 /** Every problem the product can name. */
 export type ProblemCode = EngineProblemCode | RecordProblemCode | TableProblemCode;
 
-/** What a problem's sentence may ask of the problem. */
-export interface Told {
+/** What a sentence is made with: the messages and the numbers of a language. */
+export interface Speech {
+  readonly say: Say;
+  readonly numbers: NumberWords;
+}
+
+/** What a problem's sentence may ask of the problem, and of the language it is told in. */
+export interface Told extends Speech {
   readonly place: Place;
   has(name: string): boolean;
   /** A fact as text; an empty cell reads `(empty)`. */
   text(name: string): string;
   /** A fact as a number, or null where it is none. */
   number(name: string): number | null;
+  /** The first of the facts that is a number, for a count in a message; 0 where none is. */
+  count(...names: readonly string[]): number;
   list(name: string): readonly string[];
+  /** A list as "a or b". */
+  either(name: string): string;
+  /** A list as "a and b". */
+  both(name: string): string;
 }
 
 /** Long values are cut, so that one bad cell cannot fill the screen. */
@@ -25,25 +39,34 @@ function clipped(value: string): string {
 }
 
 /** The facts of a problem, ready to be put into words. */
-export function told(problem: Pick<Problem, 'place' | 'facts'>): Told {
+export function told(problem: Pick<Problem, 'place' | 'facts'>, { say, numbers }: Speech): Told {
   const facts: Facts = problem.facts;
+  const number = (name: string) => {
+    const value = facts[name];
+    return typeof value === 'number' && Number.isFinite(value) ? value : null;
+  };
+  const list = (name: string) => {
+    const value = facts[name];
+    return typeof value === 'object' ? value : value === undefined ? [] : [String(value)];
+  };
+  const joined = (name: string, key: 'problems.part.and' | 'problems.part.or') =>
+    list(name).reduce((first, second) => (first === '' ? second : say(key, { first, second })), '');
   return {
+    say,
+    numbers,
     place: problem.place,
     has: (name) => facts[name] !== undefined,
     text: (name) => {
       const value = facts[name];
-      if (value === undefined) return '(not said)';
+      if (value === undefined) return say('problems.part.notSaid');
       if (typeof value === 'object') return value.map(clipped).join(', ');
       const text = clipped(String(value));
-      return text === '' ? '(empty)' : text;
+      return text === '' ? say('problems.part.empty') : text;
     },
-    number: (name) => {
-      const value = facts[name];
-      return typeof value === 'number' && Number.isFinite(value) ? value : null;
-    },
-    list: (name) => {
-      const value = facts[name];
-      return typeof value === 'object' ? value : value === undefined ? [] : [String(value)];
-    },
+    number,
+    count: (...names) => names.map(number).find((value) => value !== null) ?? 0,
+    list,
+    either: (name) => joined(name, 'problems.part.or'),
+    both: (name) => joined(name, 'problems.part.and'),
   };
 }

@@ -14,7 +14,8 @@ interface Waiting {
 
 /** Runs one job in a thread of its own; `over` is called once, however it ends. */
 function run(file: URL, job: Waiting, over: () => void): void {
-  const thread = new Worker(file, { workerData: job.asked });
+  // The file is a built one: how this thread was started, from the sources say, is not for it.
+  const thread = new Worker(file, { workerData: job.asked, execArgv: [] });
   job.thread = thread;
   const fail = (error: Error) => {
     if (!job.isOver) job.failed(error);
@@ -23,8 +24,10 @@ function run(file: URL, job: Waiting, over: () => void): void {
   thread.on('message', (said: Said) => {
     if (job.isOver) return;
     if (said.kind === 'report') job.options.onReport?.(said.done_fraction, said.piece);
-    else if (said.kind === 'error') fail(Object.assign(new Error(said.message), { stack: said.stack }));
-    else {
+    else if (said.kind === 'error') {
+      const { message, stack, code } = said;
+      fail(Object.assign(new Error(message), { stack }, code === undefined ? {} : { code }));
+    } else {
       job.isOver = true;
       job.done(said.value as never);
     }

@@ -2,6 +2,7 @@ import { useQueryClient } from '@tanstack/react-query';
 import { type ErrorComponentProps, useRouter } from '@tanstack/react-router';
 import { NotDone } from '../api/client.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
+import { Main } from './Main.tsx';
 
 /** What a page shows where it could not be made: what happened, what to do, and a way to try again. */
 export function ErrorSheet({ error }: ErrorComponentProps) {
@@ -13,13 +14,13 @@ export function ErrorSheet({ error }: ErrorComponentProps) {
     void router.invalidate();
   };
   return (
-    <main id="sheet" className="sheet" tabIndex={-1}>
+    <Main>
       <h1>{say('app.trouble')}</h1>
       <Reason error={error} />
       <button type="button" className="button" onClick={again}>
         {say('app.again')}
       </button>
-    </main>
+    </Main>
   );
 }
 

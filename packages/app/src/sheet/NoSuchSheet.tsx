@@ -1,15 +1,16 @@
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../language/LanguageProvider.tsx';
+import { Main } from './Main.tsx';
 
 /** An address at which nothing stands. */
 export function NoSuchSheet() {
   const { say } = useLanguage();
   return (
-    <main id="sheet" className="sheet" tabIndex={-1}>
+    <Main>
       <h1>{say('app.no_such_page')}</h1>
       <p>
         <Link to="/">{say('app.to_start')}</Link>
       </p>
-    </main>
+    </Main>
   );
 }

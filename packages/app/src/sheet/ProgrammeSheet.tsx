@@ -4,6 +4,7 @@ import { useEffect } from 'react';
 import { queries } from '../api/queries.ts';
 import { keep } from '../kept.ts';
 import { Head } from './Head.tsx';
+import { Main } from './Main.tsx';
 
 /** The pages of one programme, under its name. */
 export function ProgrammeSheet() {
@@ -15,9 +16,9 @@ export function ProgrammeSheet() {
       <Head programmeId={programmeId}>
         <span className="programme-name">{programme.name}</span>
       </Head>
-      <main id="sheet" className="sheet" tabIndex={-1}>
+      <Main>
         <Outlet />
-      </main>
+      </Main>
     </>
   );
 }

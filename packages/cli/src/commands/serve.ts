@@ -1,26 +1,28 @@
 import type { Problem } from '@eavewell/engine';
 import { serve } from '@eavewell/server';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { write } from '../print/terminal.ts';
 import { printable } from '../print/text.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
 import { pagesFolder } from './pagesFolder.ts';
 
-const { commandLine } = english;
+const { commandLine } = spoken;
 const words = commandLine.serve;
 
 export interface ServeOptions {
   readonly data?: string;
   readonly port?: number;
   readonly open?: boolean;
+  readonly from?: string;
 }
 
 /** What is wrong with a data folder, in words, on the screen of the program. */
 export function tellProblems(problems: readonly Problem[], { stderr }: Context['around']): void {
   for (const problem of problems) {
-    const { what, todo } = problemSentence(problem);
+    const { what, todo } = problemSentence(problem, spoken);
     stderr.write(`${printable(what)} ${printable(todo)}\n`);
   }
 }
@@ -35,6 +37,8 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
     version,
     demoName: words.demoName,
     by: words.madeBy,
+    from: options.from ?? null,
+    onProblem: (problem) => tellProblems([problem], around),
     onFault: (error) => {
       around.stderr.write(`${commandLine.trouble.ourFault(error instanceof Error ? error.message : String(error))}\n`);
     },
@@ -45,9 +49,14 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
   }
   const { address, programmes, close } = started.value;
   try {
+    tellProblems(started.problems, around);
+    if (options.from !== undefined)
+      await write(around.stdout, `${words.broughtIn(programmes, printable(options.from))}\n`);
+    // Whoever ends the program as soon as it says its address is heard.
+    const stopped = around.untilStopped?.();
     await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
     if (options.open) around.openAddress?.(address);
-    await around.untilStopped?.();
+    await stopped;
   } finally {
     await close();
   }

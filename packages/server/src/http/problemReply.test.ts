@@ -10,7 +10,7 @@ it.each([
   ['SQLITE_ERROR', 500, 'request.our_fault'],
 ])('%s with status %s is %s, and says nothing of the inside', (code, statusCode, expected) => {
   const error = { code, message: 'secret.js:12', ...(statusCode === undefined ? {} : { statusCode }) };
-  const problem = problemOfError(error, 'water');
+  const problem = problemOfError(error, 'water', 5e6);
   expect(problem.code).toBe(expected);
   if (expected === 'request.our_fault') expect(JSON.stringify(problem)).not.toContain('secret');
 });

@@ -33,7 +33,15 @@ export const numbers = {
   "percent": "{amount} %",
   "rangeOfYears": "{range} of {coming}",
   "shareNotKnown": "a share not known",
-  "under": "under {amount}"
+  "under": "under {amount}",
+  "unknownWay": "an unknown way"
+} as const;
+export const stations = {
+  "gutter": "gutter",
+  "roof": "roof",
+  "storage": "tank",
+  "tap": "tap",
+  "unit": "treatment unit"
 } as const;
 export const programmes = {
   "title": "{count, plural, =0 {No programme yet} one {# programme on this computer} other {# programmes on this computer}}"
@@ -206,10 +214,18 @@ export const units = {
   "draw": "{amount} {count, plural, one {draw} other {draws}}",
   "dryDay_per_year": "{amount} {count, plural, one {dry day a year} other {dry days a year}}",
   "household": "{amount} {count, plural, one {household} other {households}}",
+  "km": "{amount} km",
   "m": "{amount} m",
   "m2": "{amount} m²",
   "mm": "{amount} mm",
   "mm_per_year": "{amount} mm a year",
   "person": "{amount} {count, plural, one {person} other {people}}",
   "year": "{amount} {count, plural, one {year} other {years}}"
+} as const;
+export const verdicts = {
+  "holds": "holds",
+  "notJudged": "not judged",
+  "short": "short",
+  "tight": "tight",
+  "unknown": "unknown"
 } as const;

@@ -1,0 +1,51 @@
+import type { APIResponse, Page } from 'playwright-core';
+
+/** What a journey knows of the demo programme, as the program answers it. */
+export interface Demo {
+  readonly programmeId: string;
+  /** Ids of its sites, and their verdicts. */
+  readonly sites: readonly { readonly siteId: string; readonly name: string; readonly verdict: string }[];
+}
+
+async function bodyOf<T>(asked: Promise<APIResponse>): Promise<T> {
+  const answer = await asked;
+  if (!answer.ok()) throw new Error(`${answer.url()} answered ${answer.status()}: ${await answer.text()}`);
+  return (await answer.json()) as T;
+}
+
+interface SitesAnswer {
+  readonly sites: readonly {
+    readonly key: string;
+    readonly cells: Readonly<Record<string, string>>;
+    readonly design: { readonly verdict: string } | null;
+  }[];
+}
+
+/** How long the design of the demo may take [ms]: some seconds; much more where other suites run beside it. */
+const patience_ms = 90_000;
+
+/** The demo programme once its design is there. */
+export async function designedDemo(page: Page): Promise<Demo> {
+  const ask = <T>(path: string) => bodyOf<T>(page.request.get(new URL(path, page.url()).href));
+  const { programmes } = await ask<{ programmes: readonly { programmeId: string }[] }>('/api/programmes');
+  const { programmeId } = programmes[0]!;
+  const one = `/api/programmes/${programmeId}`;
+  const until = Date.now() + patience_ms;
+  for (;;) {
+    const { done_fraction, designVersion } = await ask<{ done_fraction: number; designVersion: number | null }>(
+      `${one}/design`,
+    ).then(() => ask<{ done_fraction: number; designVersion: number | null }>(one));
+    if (done_fraction === 1 && designVersion !== null) break;
+    if (Date.now() > until) throw new Error(`The design of the demo is ${done_fraction} done after ${patience_ms} ms.`);
+    await page.waitForTimeout(200);
+  }
+  const { sites } = await ask<SitesAnswer>(`${one}/sites`);
+  return {
+    programmeId,
+    sites: sites.map(({ key, cells, design }) => ({
+      siteId: key,
+      name: cells['name'] ?? key,
+      verdict: design?.verdict ?? 'unknown',
+    })),
+  };
+}

@@ -1,0 +1,73 @@
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { repository } from '../rules/repository.ts';
+import { type Demo, designedDemo } from './demo.ts';
+import type { Opened } from './journey.ts';
+
+/** Where a page of the app is reached: its address, or null where the address only leads on to another. */
+type Reach = (demo: Demo, page: Page) => string | null | Promise<string>;
+
+/**
+ * Every address of the router, and how a page that stands there is reached. A new page without a line here fails
+ * everyPage.test.ts, so that each is looked at in every size, light and language.
+ */
+export const everyPage: Readonly<Record<string, Reach>> = {
+  '/': () => null,
+  '/programmes': () => '/programmes',
+  '/p/$programmeId': () => null,
+  '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
+};
+
+/** What people meet beside the pages: an address at which nothing stands. */
+export const besidePages: Readonly<Record<string, Reach>> = {
+  'a page there is not': ({ programmeId }) => `/p/${programmeId}/nothing/here`,
+  'a site there is not': ({ programmeId }) => `/p/${programmeId}/sites/NONE`,
+  'a programme there is not': () => '/p/none/sites',
+};
+
+/** The addresses the router of the app knows. */
+export async function routerPaths(): Promise<readonly string[]> {
+  const from = (file: string) => import(/* @vite-ignore */ join(repository, file));
+  const { makeRouter } = (await from('packages/app/src/routes.tsx')) as {
+    makeRouter(client: unknown): { readonly routesByPath: Readonly<Record<string, unknown>> };
+  };
+  return Object.keys(makeRouter({}).routesByPath).sort();
+}
+
+/** What the console tells where a page could not be shown, which belongs to it. */
+const toldBeside = [/status of 404/, /console error: \S*(?:NotDone|Error|\w+): .*/];
+
+/** Opens the program and goes to every page in turn, then to what stands beside them, each settled before `look` is called. */
+export async function atEveryPage(
+  { page, watch }: Pick<Opened, 'page' | 'watch'>,
+  look: (name: string) => Promise<void>,
+): Promise<void> {
+  const demo = await designedDemo(page);
+  const goTo = async (reaches: Readonly<Record<string, Reach>>) => {
+    for (const [name, reach] of Object.entries(reaches)) {
+      const address = await reach(demo, page);
+      if (address === null) continue;
+      await page.goto(new URL(address, page.url()).href);
+      await settled(page);
+      await look(name);
+    }
+  };
+  await goTo(everyPage);
+  expect(watch.unexpected).toEqual([]);
+  for (const told of toldBeside) watch.expect(told);
+  await goTo(besidePages);
+}
+
+/** Waits until a page stands: its heading is there, its typeface too, and nothing more is asked for. */
+export async function settled(page: Page): Promise<void> {
+  await page.getByRole('heading', { level: 1 }).first().waitFor();
+  await page.evaluate(() => document.fonts.ready);
+  let before = '';
+  for (let round = 0; round < 20; round++) {
+    const now = await page.evaluate(() => `${document.body.innerHTML.length} ${document.body.scrollHeight}`);
+    if (now === before) return;
+    before = now;
+    await page.waitForTimeout(150);
+  }
+}

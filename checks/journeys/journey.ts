@@ -1,0 +1,110 @@
+/// <reference lib="dom" />
+import { mkdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { inject, test } from 'vitest';
+import { repository } from '../rules/repository.ts';
+import { Served } from './served.ts';
+import { Watch } from './watch.ts';
+
+/** How a page is looked at. What is not said is a laptop in daylight, in English. */
+export interface Looks {
+  readonly width?: number;
+  readonly height?: number;
+  readonly language?: string;
+  readonly isDark?: boolean;
+  readonly isForced?: boolean;
+  readonly isStill?: boolean;
+  /** A finger rather than a mouse. */
+  readonly isPhone?: boolean;
+}
+
+/** A page of the program with what watches over it. */
+export interface Opened {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly watch: Watch;
+}
+
+interface OfFile {
+  readonly browser: Browser;
+  /** The program on a data folder of this file's own, with the demo programme in it. */
+  readonly served: Served;
+}
+
+interface OfTest {
+  /** Opens the program in a browser that never saw it. At the end of the test it is closed, and faults nobody expected fail it. */
+  readonly open: (looks?: Looks) => Promise<Opened>;
+  /** The program as opened on a laptop. */
+  readonly page: Page;
+}
+
+/** A context with the looks asked for, watched. */
+async function contextOf(browser: Browser, origin: string, looks: Looks): Promise<Omit<Opened, 'page'>> {
+  const context = await browser.newContext({
+    viewport: { width: looks.width ?? 1280, height: looks.height ?? (looks.width && looks.width < 500 ? 740 : 800) },
+    locale: looks.language ?? 'en-GB',
+    colorScheme: looks.isDark ? 'dark' : 'light',
+    forcedColors: looks.isForced ? 'active' : 'none',
+    reducedMotion: looks.isStill ? 'reduce' : 'no-preference',
+    hasTouch: looks.isPhone ?? false,
+    timezoneId: 'UTC',
+  });
+  context.setDefaultTimeout(30_000);
+  return { context, watch: new Watch(context, origin) };
+}
+
+/** Keeps what a page looked like when its journey failed. */
+async function keepPicture(page: Page, name: string): Promise<void> {
+  const folder = join(repository, 'out/journeys');
+  await mkdir(folder, { recursive: true });
+  const file = `${name.replace(/[^A-Za-z0-9]+/g, '-').slice(0, 100)}.png`;
+  await page.screenshot({ path: join(folder, file), fullPage: true, timeout: 5_000 }).catch(() => undefined);
+  console.log(`What the page looked like: out/journeys/${file}`);
+}
+
+/**
+ * A test that walks through the program in a real browser. `page` is open at its first address; `open` opens it otherwise;
+ * `served` is the program behind it, one for each file.
+ */
+export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
+  browser: [
+    // biome-ignore lint/correctness/noEmptyPattern: a fixture names what it needs, and this needs nothing
+    async ({}, use) => {
+      const browser = await chromium.connect(inject('browserAddress'));
+      await use(browser);
+      await browser.close();
+    },
+    { scope: 'file' },
+  ],
+  served: [
+    // biome-ignore lint/correctness/noEmptyPattern: a fixture names what it needs, and this needs nothing
+    async ({}, use) => {
+      const served = await Served.begin();
+      await use(served);
+      await served.end();
+    },
+    { scope: 'file' },
+  ],
+  open: async ({ browser, served, task }, use) => {
+    const all: Opened[] = [];
+    await use(async (looks = {}) => {
+      const { context, watch } = await contextOf(browser, served.origin, looks);
+      const page = await context.newPage();
+      const opened = { page, context, watch };
+      all.push(opened);
+      await page.goto(served.address);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      return opened;
+    });
+    const faults = all.flatMap(({ watch }) => watch.unexpected);
+    if (task.result?.state === 'fail' || faults.length > 0)
+      for (const [index, { page }] of all.entries()) await keepPicture(page, `${task.name} ${index + 1}`);
+    for (const { context } of all) await context.close();
+    if (faults.length > 0) throw new Error(`The pages had faults:\n${faults.join('\n')}`);
+  },
+  page: async ({ open }, use) => {
+    const { page } = await open();
+    await use(page);
+  },
+});

@@ -1,0 +1,77 @@
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { atEveryPage } from './everyPage.ts';
+import { journey } from './journey.ts';
+
+/**
+ * What makes a page scroll sideways: nothing where it does not. What scrolls inside a frame of its own (a wide table, a map)
+ * is no fault. WCAG 2.2, 1.4.10: a page of 320 px, as a page of 1,280 px at 400 %.
+ */
+const sidewaysCauses = (page: Page) =>
+  page.evaluate(() => {
+    const wide = document.documentElement.scrollWidth - window.innerWidth;
+    if (wide <= 0) return [];
+    const isOut = (one: Element) => {
+      const { left, right, width } = one.getBoundingClientRect();
+      return width > 0 && (right > window.innerWidth + 0.5 || left < -0.5);
+    };
+    const out = [...document.querySelectorAll('body *')].filter(isOut).slice(0, 3);
+    return [`${wide} px too wide`, ...out.map((one) => one.outerHTML.slice(0, 160))];
+  });
+
+/**
+ * What is pressed and is smaller than it may be, of the outermost things that can be. A link in a line of text may be as high as
+ * its line (WCAG 2.2, 2.5.8, inline); what is drawn by the browser inside a label counts with its label.
+ */
+const smallTargets = (page: Page, least: { readonly all: number; readonly buttons: number }) =>
+  page.evaluate((least) => {
+    const pressed =
+      'a[href],button,input:not([type=hidden]),select,textarea,summary,[role=button],[role=option],[role=row],[role=menuitem],[role=switch],[role=tab],[role=slider]';
+    const isInLine = (one: Element) =>
+      getComputedStyle(one).display === 'inline' &&
+      (one.parentElement?.textContent ?? '').trim() !== one.textContent?.trim();
+    return [...document.querySelectorAll(pressed)].flatMap((found) => {
+      const one = found.closest('label') ?? found;
+      const style = getComputedStyle(one);
+      const { width, height } = one.getBoundingClientRect();
+      const isHidden = width <= 1 || height <= 1 || style.visibility === 'hidden' || style.clipPath !== 'none';
+      if (isHidden || isInLine(one) || found.matches(':disabled,[aria-disabled=true]')) return [];
+      const isMain = found.matches('button,[role=button],select,input:not([type=checkbox]):not([type=radio])');
+      const wanted = isMain ? least.buttons : least.all;
+      if (Math.min(width, height) >= wanted - 0.5) return [];
+      return [`${Math.round(width)} × ${Math.round(height)} px, ${wanted} wanted: ${found.outerHTML.slice(0, 120)}`];
+    });
+  }, least);
+
+const widths = [
+  { name: 'a laptop', width: 1280, height: 800, least: { all: 24, buttons: 24 } },
+  { name: 'a laptop at 200 %', width: 640, height: 400, least: { all: 24, buttons: 24 } },
+  { name: 'a phone', width: 360, height: 740, least: { all: 24, buttons: 44 } },
+  { name: 'the narrowest phone, or a laptop at 400 %', width: 320, height: 256, least: { all: 24, buttons: 44 } },
+];
+
+journey('no page scrolls sideways, and what is pressed is large enough, at every width and zoom', async ({ open }) => {
+  const opened = await open();
+  const { page } = opened;
+  const found: string[] = [];
+  await atEveryPage(opened, async (name) => {
+    for (const { name: at, width, height, least } of widths) {
+      await page.setViewportSize({ width, height });
+      await page.waitForTimeout(50);
+      const causes = [...(await sidewaysCauses(page)), ...(await smallTargets(page, least))];
+      found.push(...causes.map((one) => `${name} on ${at}: ${one}`));
+    }
+  });
+  expect(found).toEqual([]);
+});
+
+journey('a page too wide and a thing too small to press are noticed', async ({ page }) => {
+  await page.evaluate(() => {
+    const wide = document.createElement('div');
+    wide.innerHTML =
+      '<div style="width:2000px">wide</div><button style="width:20px;height:20px;min-height:0;min-width:0;padding:0">x</button>';
+    document.body.append(wide);
+  });
+  expect(await sidewaysCauses(page)).toEqual(expect.arrayContaining([expect.stringMatching(/too wide/)]));
+  expect(await smallTargets(page, { all: 24, buttons: 24 })).toEqual([expect.stringMatching(/^20 × 20 px/)]);
+});

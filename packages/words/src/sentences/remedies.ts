@@ -1,0 +1,163 @@
+import type {
+  ChangeKind,
+  LeaveIt,
+  NotMendedReason,
+  PeopleCarried,
+  Remedy,
+  RemedyChange,
+  RemedyCost,
+  SitesTogether,
+  Where,
+} from '@eavewell/engine';
+import type { Speech } from '../problems.ts';
+import type { RemedyWords } from '../remedyWords.ts';
+import { findingsIn } from './findings.ts';
+import { yes } from './telling.ts';
+
+/** Where it is done, where the site has several tanks apart. */
+const at = ({ tankId }: Where) => ({ hasTank: yes(tankId !== null), tank: tankId ?? '' });
+
+/** What is asked of the crew, in the imperative, each short enough for a column. */
+function change({ say, numbers }: Speech, one: RemedyChange): string {
+  switch (one.kind) {
+    case 'secondTank':
+      return say('remedies.change.secondTank', { litres: numbers.litres(one.volume_L), ...at(one) });
+    case 'largerTank':
+      return say('remedies.change.largerTank', { litres: numbers.litres(one.volume_L), ...at(one) });
+    case 'gutter':
+      return say('remedies.change.gutter', { share: numbers.percent(one.gutteredFraction), ...at(one) });
+    case 'firstFlush':
+      return say('remedies.change.firstFlush', { depth: numbers.quantity(one.firstFlush_mm, 'mm'), ...at(one) });
+    case 'secondSource':
+      return say('remedies.change.secondSource', {
+        kind: say(`remedies.sourceKind.${one.sourceKind}`),
+        name: one.name,
+      });
+    case 'people':
+      return say('remedies.change.people', { people: numbers.people(one.others_people) });
+    case 'litres':
+      return one.isJudgedCut
+        ? say('remedies.change.litres', { litres: numbers.quantity(one.judged_L_per_person_per_day, 'L') })
+        : say('remedies.change.otherLitres');
+  }
+}
+
+/** Several texts as "a and b". */
+const both = ({ say }: Speech, texts: readonly string[]) =>
+  texts.length === 0 ? '' : texts.reduce((first, second) => say('remedies.both', { first, second }));
+
+const remedy = (w: Speech, { changes }: Pick<Remedy, 'changes'>) =>
+  both(
+    w,
+    changes.map((one) => change(w, one)),
+  );
+
+function cost({ say, numbers }: Speech, one: RemedyCost): string {
+  if (one.amount === null) return say('numbers.notKnown');
+  return one.currency === null ? say('remedies.nothing') : numbers.money(one.amount, one.currency);
+}
+
+function costOrWhy(w: Speech, one: RemedyCost): string {
+  if (one.reason !== null) return w.say('remedies.costNotKnown', { reason: w.say(`remedies.noCost.${one.reason}`) });
+  return one.currency === null ? w.say('remedies.nothingToBuy') : cost(w, one);
+}
+
+/** How often people would drink water that is no roof's, and what it takes. */
+const sourceUse = ({ say, numbers }: Speech, days_per_year: number) =>
+  say('remedies.sourceUse', { days: numbers.daysAYear(days_per_year) });
+
+function smallest(w: Speech, one: Remedy): string {
+  const values = {
+    remedy: remedy(w, one),
+    isCut: yes(one.promiseCut_count > 0),
+    cost: costOrWhy(w, one.cost),
+  };
+  const text = one.verdict === 'holds' ? w.say('remedies.smallest', values) : w.say('remedies.smallestTight', values);
+  return one.sourceDays_per_year === null ? text : `${text} ${sourceUse(w, one.sourceDays_per_year)}`;
+}
+
+function leaveIt(w: Speech, year: LeaveIt): string {
+  const { say, numbers } = w;
+  const from = year.longestRunFrom;
+  const values = {
+    days: numbers.days(year.dryDays),
+    run: numbers.days(year.longestRun_days),
+    litres: numbers.litres(year.shortfall_L),
+    hasTanks: yes(year.tankIds !== null),
+    tanks: findingsIn(w).tanksNamed(year.tankIds ?? []),
+  };
+  return year.ofMadeYears === null
+    ? say('remedies.leaveIt', { ...values, hasDay: yes(from !== null), day: from === null ? '' : numbers.date(from) })
+    : say('remedies.leaveItMadeUp', { ...values, years: numbers.quantity(year.ofMadeYears, 'number') });
+}
+
+function peopleCarried({ say, numbers }: Speech, { verdict, carried_people, others_people }: PeopleCarried): string {
+  const values = { people: numbers.people(carried_people), others: others_people };
+  return verdict === 'holds' ? say('remedies.peopleCarried', values) : say('remedies.peopleCarriedTight', values);
+}
+
+function kindsTogether({ say }: Speech, some: readonly ChangeKind[]): string {
+  if (some.length === 2 && some.every((kind) => kind === 'secondTank')) return say('remedies.kind.twoTanks');
+  return some.map((kind) => say(`remedies.kind.${kind}`)).join(', ');
+}
+
+function costs({ say, numbers }: Speech, { costs: sums, withoutCost_count }: SitesTogether): string {
+  const known = sums.map(({ amount, currency }) => numbers.money(amount, currency));
+  if (withoutCost_count > 0) known.push(say('remedies.costsNotKnown', { count: withoutCost_count }));
+  return known.length === 0 ? say('remedies.nothing') : known.join(' + ');
+}
+
+function noneMends({ say }: Speech, reason: NotMendedReason, siteIds: readonly string[]): string {
+  const why = say(`remedies.notMended.${reason}`);
+  const sites = siteIds.slice(0, listed_count).join(', ');
+  return say('remedies.noneMends', {
+    sites,
+    hasMore: yes(siteIds.length > listed_count),
+    more: siteIds.length - listed_count,
+    reason: `${why.slice(0, 1).toUpperCase()}${why.slice(1)}`,
+  });
+}
+
+/** How many sites are named before they are only counted. */
+const listed_count = 8;
+
+/** What is said of remedies, in a language. */
+export const remediesIn = (w: Speech): RemedyWords => {
+  const { say, numbers } = w;
+  return {
+    change: (one) => change(w, one),
+    remedy: (one) => remedy(w, one),
+    cost: (one) => cost(w, one),
+    smallest: (one) => smallest(w, one),
+    whyNoCost: (reason) => say('remedies.whyNoCost', { reason: say(`remedies.noCost.${reason}`) }),
+    notMended: (reason) => say('remedies.noChange', { reason: say(`remedies.notMended.${reason}`) }),
+    leaveIt: (year) => leaveIt(w, year),
+    sourceUse: (days_per_year) => sourceUse(w, days_per_year),
+    peopleCarried: (carried) => peopleCarried(w, carried),
+    kindsTogether: (some) => kindsTogether(w, some),
+    costs: (sites) => costs(w, sites),
+    heading: say('remedies.heading'),
+    programmeHeading: say('remedies.programmeHeading'),
+    columns: ([1, 2, 3, 4, 5] as const).map((column) => say(`remedies.columns.${column}`)),
+    programmeColumns: ([1, 2, 3, 4, 5] as const).map((column) => say(`remedies.programmeColumns.${column}`)),
+    and: (text) => say('remedies.and', { text }),
+    isCut: (text) => `${text} *`,
+    ofYears: (good, years) => say('remedies.ofYears', { good, years }),
+    together: say('remedies.together'),
+    looked: (one) =>
+      say('remedies.looked', {
+        sites: one.sites,
+        people: numbers.people(one.people),
+        hasUncounted: yes(one.withoutPeople_count > 0),
+        uncounted: one.withoutPeople_count,
+      }),
+    noneMends: (reason, siteIds) => noneMends(w, reason, siteIds),
+    prices: (day) => (day === null ? say('remedies.noPrices') : say('remedies.prices', { day: numbers.date(day) })),
+    cautions: {
+      litres: say('remedies.caution.litres'),
+      firstFlush: say('remedies.caution.firstFlush'),
+      people: say('remedies.caution.people'),
+      secondTank: say('remedies.caution.secondTank'),
+    },
+  };
+};
