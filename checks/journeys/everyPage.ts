@@ -16,6 +16,8 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/': () => null,
   '/programmes': () => '/programmes',
   '/p/$programmeId': () => null,
+  '/kept': () => '/kept',
+  '/p/$programmeId/map': ({ programmeId }) => `/p/${programmeId}/map`,
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
 };
 

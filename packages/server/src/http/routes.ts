@@ -111,7 +111,8 @@ function changeRoutes(app: App, find: Find): void {
   const change = answering('Changes rows: one record of all that is asked, or nothing.', schemas.changed);
   app.post(`${one}/changes`, { schema: { ...change, params, body: schemas.changesAsked } }, async (request) => {
     const programme = await find(request);
-    return changed(request, programme, await programme.change(request.body.by, request.body.changes));
+    const { by, changes, sendId } = request.body;
+    return changed(request, programme, await programme.change(by, changes, sendId));
   });
   for (const step of ['undo', 'redo'] as const) {
     const what = step === 'undo' ? 'Takes back the last change made on this computer.' : 'Takes back the last undo.';
