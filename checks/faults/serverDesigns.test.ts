@@ -206,3 +206,19 @@ it('the list of sites is small, exceptions first, sent once for each state', asy
     schemas.overview.parse(JSON.parse(gunzipSync(packed).toString()));
   });
 });
+
+it('a design that is called off stays so until it is begun again, and then is finished', async () => {
+  await withServer(async (page, _, told) => {
+    const programme = await demo(page);
+    await page.ask('GET', programme);
+    const off = await page.ask('DELETE', `${programme}/design`);
+    expect(off.body.isCalledOff).toBe(true);
+    await new Promise((later) => setTimeout(later, 300));
+    const { body } = await page.ask('GET', programme);
+    expect([body.isCalledOff, body.designVersion, body.done_fraction < 1]).toEqual([true, null, true]);
+    expect(told.done).toEqual([]);
+    expect((await page.ask('POST', `${programme}/design`)).body.isCalledOff).toBe(false);
+    await designed(page, programme);
+    expect(told.done).toHaveLength(1);
+  });
+});

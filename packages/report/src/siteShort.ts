@@ -43,13 +43,13 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
         }
       : null,
     notMended: !first && remedies?.notMended ? english.remedies.notMended(remedies.notMended) : null,
-    figures: worst ? figuresOf(worst, storages.length) : null,
+    figures: worst ? figuresOf(worst, storages.length, target.daysMet_fraction) : null,
     target: { ...target },
     weight: tenth(peopleDays(design)),
   };
 }
 
-function figuresOf(worst: StorageFinding, storages_count: number): SiteShort['figures'] {
+function figuresOf(worst: StorageFinding, storages_count: number, wanted_fraction: number): SiteShort['figures'] {
   const { low, high } = worst.dryDays_per_year_range;
   return {
     storages_count,
@@ -60,6 +60,10 @@ function figuresOf(worst: StorageFinding, storages_count: number): SiteShort['fi
     comingGood_years_range: worst.comingGood_years_range,
     dryDays_per_year: tenth(worst.dryDays_per_year),
     dryDays_per_year_range: { low: tenth(low), high: tenth(high) },
+    dryDaysAllowed_per_year: tenth((1 - wanted_fraction) * worst.askedDays_per_year),
+    isDaysMet: worst.daysMet_fraction >= wanted_fraction,
     longestRun_days: worst.longestRun?.days ?? null,
+    cappedBy: worst.cappedBy,
+    lacks: worst.lacks,
   };
 }

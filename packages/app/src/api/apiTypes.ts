@@ -155,6 +155,8 @@ export interface paths {
                             designVersion: number | null;
                             /** @description How far the design of the present facts is; 1 where it is this one. */
                             done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
                             isFailed: boolean;
                             madeAt: string;
                             name: string;
@@ -456,6 +458,8 @@ export interface paths {
                             designVersion: number | null;
                             /** @description How far the design of the present facts is; 1 where it is this one. */
                             done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
                             isFailed: boolean;
                             report: {
                                 /** @description Version of the program. */
@@ -555,7 +559,55 @@ export interface paths {
             };
         };
         put?: never;
-        post?: never;
+        /** Begins a design again that was called off or failed. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            conflicts: number;
+                            /** @description The version the design is of; null where there is none yet. */
+                            designVersion: number | null;
+                            /** @description How far the design of the present facts is; 1 where it is this one. */
+                            done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
+                            isFailed: boolean;
+                            madeAt: string;
+                            name: string;
+                            programmeId: string;
+                            redo: string | null;
+                            /** @description The record that undo would take back. */
+                            undo: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         /** Calls the running design off. */
         delete: {
             parameters: {
@@ -580,6 +632,8 @@ export interface paths {
                             designVersion: number | null;
                             /** @description How far the design of the present facts is; 1 where it is this one. */
                             done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
                             isFailed: boolean;
                             madeAt: string;
                             name: string;
@@ -1139,6 +1193,8 @@ export interface paths {
                             designVersion: number | null;
                             /** @description How far the design of the present facts is; 1 where it is this one. */
                             done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
                             isFailed: boolean;
                             sites: {
                                 /** @description The cells of a row by column, as text; an empty cell is not there. */
@@ -1244,6 +1300,8 @@ export interface paths {
                             designVersion: number | null;
                             /** @description How far the design of the present facts is; 1 where it is this one. */
                             done_fraction: number;
+                            /** @description A person called it off: it waits until it is begun again, or the facts change. */
+                            isCalledOff: boolean;
                             isFailed: boolean;
                             /** @description What was found in the tables about it. */
                             problems: components["schemas"]["problem"][];
@@ -1557,6 +1615,8 @@ export interface components {
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
                 figures: {
+                    /** @description The assumption that keeps it from holding: the code of its problem. */
+                    cappedBy: string | null;
                     /** @description Good years among as many coming years as were judged. */
                     comingGood_years_range: {
                         high: number;
@@ -1569,9 +1629,15 @@ export interface components {
                         high: number;
                         low: number;
                     };
+                    /** @description What the share of days of the target comes to, to a tenth. */
+                    dryDaysAllowed_per_year: number;
                     goodYears: number;
                     goodYearsNeeded: number;
+                    /** @description Is the share of days of the target met? */
+                    isDaysMet: boolean;
                     judgedYears: number;
+                    /** @description What keeps it short. */
+                    lacks: ("tank" | "water" | "ration") | null;
                     longestRun_days: number | null;
                     /** @description Bodies of water; the figures are of the one that is worst off. */
                     storages_count: number;
@@ -1757,6 +1823,8 @@ export interface components {
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
                 figures: {
+                    /** @description The assumption that keeps it from holding: the code of its problem. */
+                    cappedBy: string | null;
                     /** @description Good years among as many coming years as were judged. */
                     comingGood_years_range: {
                         high: number;
@@ -1769,9 +1837,15 @@ export interface components {
                         high: number;
                         low: number;
                     };
+                    /** @description What the share of days of the target comes to, to a tenth. */
+                    dryDaysAllowed_per_year: number;
                     goodYears: number;
                     goodYearsNeeded: number;
+                    /** @description Is the share of days of the target met? */
+                    isDaysMet: boolean;
                     judgedYears: number;
+                    /** @description What keeps it short. */
+                    lacks: ("tank" | "water" | "ration") | null;
                     longestRun_days: number | null;
                     /** @description Bodies of water; the figures are of the one that is worst off. */
                     storages_count: number;
@@ -2620,6 +2694,8 @@ export interface components {
             design_people: number | null;
             /** @description Null where the site has no verdict. */
             figures: {
+                /** @description The assumption that keeps it from holding: the code of its problem. */
+                cappedBy: string | null;
                 /** @description Good years among as many coming years as were judged. */
                 comingGood_years_range: {
                     high: number;
@@ -2632,9 +2708,15 @@ export interface components {
                     high: number;
                     low: number;
                 };
+                /** @description What the share of days of the target comes to, to a tenth. */
+                dryDaysAllowed_per_year: number;
                 goodYears: number;
                 goodYearsNeeded: number;
+                /** @description Is the share of days of the target met? */
+                isDaysMet: boolean;
                 judgedYears: number;
+                /** @description What keeps it short. */
+                lacks: ("tank" | "water" | "ration") | null;
                 longestRun_days: number | null;
                 /** @description Bodies of water; the figures are of the one that is worst off. */
                 storages_count: number;
@@ -2714,6 +2796,8 @@ export interface components {
             design_people: number | null;
             /** @description Null where the site has no verdict. */
             figures: {
+                /** @description The assumption that keeps it from holding: the code of its problem. */
+                cappedBy: string | null;
                 /** @description Good years among as many coming years as were judged. */
                 comingGood_years_range: {
                     high: number;
@@ -2726,9 +2810,15 @@ export interface components {
                     high: number;
                     low: number;
                 };
+                /** @description What the share of days of the target comes to, to a tenth. */
+                dryDaysAllowed_per_year: number;
                 goodYears: number;
                 goodYearsNeeded: number;
+                /** @description Is the share of days of the target met? */
+                isDaysMet: boolean;
                 judgedYears: number;
+                /** @description What keeps it short. */
+                lacks: ("tank" | "water" | "ration") | null;
                 longestRun_days: number | null;
                 /** @description Bodies of water; the figures are of the one that is worst off. */
                 storages_count: number;

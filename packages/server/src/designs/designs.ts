@@ -31,6 +31,8 @@ export interface DesignState {
   readonly done_fraction: number;
   /** It could not be made: our own fault, told on the screen of the program. */
   readonly isFailed: boolean;
+  /** A person called it off: it is begun again where that is asked for, or where the facts change. */
+  readonly isCalledOff: boolean;
 }
 
 /** Told until the result is there: only then is it done. */
@@ -49,6 +51,7 @@ interface Kept {
   /** How often `sites` has changed since the list was read [count]. */
   told_count: number;
   failedVersion: number | null;
+  calledOffVersion: number | null;
   running: Running | null;
   /** Done when no design of it runs. */
   ended: Promise<void>;
@@ -78,7 +81,9 @@ export class Designs {
     const { version } = programme;
     const isFailed = kept.failedVersion === version;
     const isPresent = kept.list?.version === version;
-    if (!isPresent && kept.running?.version !== version && !isFailed) this.begin(programme, kept);
+    const isCalledOff = !isPresent && kept.calledOffVersion === version;
+    const isWaiting = isPresent || isFailed || isCalledOff;
+    if (!isWaiting && kept.running?.version !== version) this.begin(programme, kept);
     return {
       version: kept.list?.version ?? null,
       rest: kept.list?.rest ?? null,
@@ -86,6 +91,7 @@ export class Designs {
       name: `${kept.list?.stamp ?? 'none'}-${kept.told_count}`,
       done_fraction: isPresent ? 1 : (kept.running?.done_fraction ?? 0),
       isFailed,
+      isCalledOff,
     };
   }
 
@@ -125,9 +131,19 @@ export class Designs {
     yield `],${JSON.stringify(after).slice(1)}`;
   }
 
-  /** Calls the running design off; asking again begins it anew, with what was judged so far. */
+  /** Calls the running design off. It stays so for these facts until it is begun again; what was judged so far is kept. */
   async cancel(programme: OpenProgramme): Promise<void> {
-    (await this.keptOf(programme)).running?.cancel();
+    const kept = await this.keptOf(programme);
+    if (kept.running === null) return;
+    kept.calledOffVersion = kept.running.version;
+    kept.running.cancel();
+    kept.running = null;
+  }
+
+  /** Begins a design again that was called off or failed. */
+  async again(programme: OpenProgramme): Promise<void> {
+    const kept = await this.keptOf(programme);
+    [kept.calledOffVersion, kept.failedVersion] = [null, null];
   }
 
   /** Calls off what runs, and is done when nothing of it is left. */
@@ -152,7 +168,10 @@ export class Designs {
 
   private async load(programme: OpenProgramme): Promise<Kept> {
     const list = await this.readPresent(programme);
-    return { list, sites: sitesOf(list), told_count: 0, failedVersion: null, running: null, ended: Promise.resolve() };
+    return {
+      ...{ list, sites: sitesOf(list), told_count: 0, failedVersion: null, calledOffVersion: null },
+      ...{ running: null, ended: Promise.resolve() },
+    };
   }
 
   /** The list that is kept, where it is of facts this programme has or had. */

@@ -10,10 +10,11 @@ import type * as schemas from './schemas.ts';
 /** How many rows of a table, and changes of a record, are told at once. Ours. */
 const [mostRows, mostChanges] = [500, 200] as const;
 
-const progressOf = ({ version, done_fraction, isFailed }: DesignState) => ({
+const progressOf = ({ version, done_fraction, isFailed, isCalledOff }: DesignState) => ({
   designVersion: version,
   done_fraction,
   isFailed,
+  isCalledOff,
 });
 
 export function stateAnswer(programme: OpenProgramme, design: DesignState): z.infer<typeof schemas.programmeState> {

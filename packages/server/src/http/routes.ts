@@ -155,9 +155,14 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
   const cancelled = answering('Calls the running design off.', schemas.programmeState);
   app.delete(`${one}/design`, { schema: { ...cancelled, params } }, async (request) => {
     const programme = await find(request);
-    const state = await designs.state(programme);
     await designs.cancel(programme);
-    return answers.stateAnswer(programme, state);
+    return answers.stateAnswer(programme, await designs.state(programme));
+  });
+  const again = answering('Begins a design again that was called off or failed.', schemas.programmeState);
+  app.post(`${one}/design`, { schema: { ...again, params: schemas.programmeId } }, async (request) => {
+    const programme = await find(request);
+    await designs.again(programme);
+    return answers.stateAnswer(programme, await designs.state(programme));
   });
 }
 

@@ -45,6 +45,7 @@ const designProgress = {
   designVersion: version.nullable().describe('The version the design is of; null where there is none yet.'),
   done_fraction: z.number().describe('How far the design of the present facts is; 1 where it is this one.'),
   isFailed: z.boolean(),
+  isCalledOff: z.boolean().describe('A person called it off: it waits until it is begun again, or the facts change.'),
 };
 
 export const programmeState = programmeEntry.extend({

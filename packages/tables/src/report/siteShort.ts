@@ -32,7 +32,11 @@ export const siteShort = siteReport
         comingGood_years_range: range.describe('Good years among as many coming years as were judged.'),
         dryDays_per_year: z.number().describe('To a tenth.'),
         dryDays_per_year_range: range.describe('To a tenth.'),
+        dryDaysAllowed_per_year: z.number().describe('What the share of days of the target comes to, to a tenth.'),
+        isDaysMet: z.boolean().describe('Is the share of days of the target met?'),
         longestRun_days: z.int().nullable(),
+        cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
+        lacks: z.enum(['tank', 'water', 'ration']).nullable().describe('What keeps it short.'),
       })
       .nullable()
       .describe('Null where the site has no verdict.'),
