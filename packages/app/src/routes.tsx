@@ -3,7 +3,8 @@ import { createRootRouteWithContext, createRoute, createRouter, redirect } from 
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
 import { Programmes } from './sections/programmes/index.ts';
-import { Sites } from './sections/sites/index.ts';
+import { SitePage } from './sections/site/index.ts';
+import { askedOf, Sites } from './sections/sites/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
 import { NoSuchSheet } from './sheet/NoSuchSheet.tsx';
 import { ProgrammeSheet } from './sheet/ProgrammeSheet.tsx';
@@ -33,9 +34,16 @@ export const programmeRoute = createRoute({
   component: ProgrammeSheet,
 });
 
-const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites', component: Sites });
+const sites = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/sites',
+  component: Sites,
+  validateSearch: askedOf,
+});
 
-const tree = root.addChildren([start, programmes, programmeRoute.addChildren([sites])]);
+const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
+const tree = root.addChildren([start, programmes, programmeRoute.addChildren([sites, site])]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {

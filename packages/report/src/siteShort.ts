@@ -1,6 +1,6 @@
 import type { SiteDesign, SiteFacts, SiteRemedies, StorageFinding } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
-import { english } from '@eavewell/words';
+import { english, problemSentence } from '@eavewell/words';
 import { peopleDays } from './peopleDays.ts';
 import { findingOf } from './siteReport.ts';
 
@@ -20,6 +20,7 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
   const { siteId, name, people, design_people, verdict, stations, target, storages } = design;
   const first = remedies?.remedies[0];
   const [worst] = storages;
+  const blocker = design.problems.find(({ severity }) => severity === 'blocker');
   return {
     siteId,
     name,
@@ -31,6 +32,7 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
     verdict,
     stations: { ...stations },
     finding: findingOf(design),
+    withheldBy: blocker ? problemSentence(blocker).what : null,
     remedy: first
       ? {
           about: english.remedies.remedy(first),

@@ -57,7 +57,7 @@ class Targets {
 }
 
 const notJudged = {
-  ...{ design_people: null, verdict: null, stations: null, finding: null, remedy: null, notMended: null },
+  ...{ design_people: null, verdict: null, stations: null, finding: null, withheldBy: null, remedy: null, notMended: null },
   ...{ figures: null, target: null },
 };
 

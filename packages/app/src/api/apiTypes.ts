@@ -1704,6 +1704,8 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                /** @description What keeps it from a verdict, in words; null where it has one. */
+                withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
             tally: {
@@ -1912,6 +1914,8 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                /** @description What keeps it from a verdict, in words; null where it has one. */
+                withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
             tally: {
@@ -2790,6 +2794,8 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
+            /** @description What keeps it from a verdict, in words; null where it has one. */
+            withheldBy: string | null;
         };
         siteShortInput: {
             /** @description In the design year: those it is judged for. */
@@ -2892,6 +2898,8 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
+            /** @description What keeps it from a verdict, in words; null where it has one. */
+            withheldBy: string | null;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */

@@ -115,6 +115,7 @@ export const overview = z
             .describe('Null where it is not worked out yet, or the row cannot be used.'),
           stations: judged.stations.nullable(),
           finding: judged.finding.nullable(),
+          withheldBy: judged.withheldBy,
           remedy: judged.remedy,
           notMended: judged.notMended,
           figures: judged.figures,
