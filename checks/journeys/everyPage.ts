@@ -8,6 +8,8 @@ import type { Opened } from './journey.ts';
 /** Where a page of the app is reached: its address, or null where the address only leads on to another. */
 type Reach = (demo: Demo, page: Page) => string | null | Promise<string>;
 
+const worst = ({ sites }: Demo) => sites.find(({ verdict }) => verdict === 'short')!.siteId;
+
 /**
  * Every address of the router, and how a page that stands there is reached. A new page without a line here fails
  * everyPage.test.ts, so that each is looked at in every size, light and language.
@@ -17,6 +19,7 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/programmes': () => '/programmes',
   '/p/$programmeId': () => null,
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
+  '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
 };
 
 /** What people meet beside the pages: an address at which nothing stands. */

@@ -99,7 +99,7 @@ export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
     });
     const faults = all.flatMap(({ watch }) => watch.unexpected);
     if (task.result?.state === 'fail' || faults.length > 0)
-      for (const [index, { page }] of all.entries()) await keepPicture(page, `${task.name} ${index + 1}`);
+      for (const [index, { page }] of all.entries()) await keepPicture(page, `${index + 1} ${task.name}`);
     for (const { context } of all) await context.close();
     if (faults.length > 0) throw new Error(`The pages had faults:\n${faults.join('\n')}`);
   },
