@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const conditions = ['eavewell-source', 'module', 'node', 'development|production'];
 
 /** The suites of `checks/`, by what they prove. Each has its own folder of tests. */
-const suites = ['published', 'laws', 'twins', 'faults', 'rules'];
+const suites = ['published', 'laws', 'twins', 'faults', 'files', 'rules'];
 
 /** Those that look at the built program in a real browser. */
 const inBrowser = ['journeys', 'scale'];

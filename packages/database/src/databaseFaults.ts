@@ -34,6 +34,15 @@ export function databaseProblem(error: unknown, folder: string): Problem {
   throw error;
 }
 
+/** The same; null where it is our own mistake. */
+export function machineProblem(error: unknown, folder: string): Problem | null {
+  try {
+    return databaseProblem(error, folder);
+  } catch {
+    return null;
+  }
+}
+
 function codeOf(error: unknown): string {
   if (error instanceof Sqlite.SqliteError) return error.code;
   const { code } = error as { readonly code?: unknown };

@@ -1,4 +1,5 @@
 import type { AddressInfo } from 'node:net';
+import { machineProblem } from '@eavewell/database';
 import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
@@ -8,12 +9,13 @@ import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
-import { demoSites } from './http/routes.ts';
+import { demoSites } from './http/programmeRoutes.ts';
+import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
-import { Reviews } from './reviews.ts';
+import { RunningTasks } from './runningTasks.ts';
 
 /** How a server is to be started. */
 export interface ServeAsked {
@@ -60,25 +62,32 @@ const computerClock: Now = {
 const threadFile = () =>
   new URL(import.meta.url.endsWith('.ts') ? '../dist/thread.js' : './thread.js', import.meta.url);
 
+/** Threads for imports and exports at a time. Ours. */
+const look_threads = 2;
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 /**
  * Opens a data folder and answers on this computer alone. An empty folder gets the demo programme, whole or not at all.
  *
- * @param asked - folder, port, version
+ * @param given - folder, port, version
  * @returns the address with its key, and how to end it
  * @problem database.in_use - another program has the folder open; and the other codes of Programmes.open
  * @problem export.folder_used - and the other codes of bringIn, where it is to start from an export
  * @problem server.port_taken - another program listens there
  * @definition ours: docs/decisions/0106-data-folder.md
  */
-export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
+export async function serve(given: ServeAsked): Promise<Checked<Served>> {
+  const asked = { ...given, onFault: (error: unknown) => tellFault(given, error) };
   const opened = await Programmes.open(asked.folder, computerClock);
   if (!opened.ok) return opened;
   const programmes = opened.value;
-  const work = asked.work ?? threadWork(threadFile());
+  const work = asked.work ?? threadWork(threadFile(), look_threads);
+  // Designs have a thread of their own: one that takes minutes keeps no import waiting.
+  const designWork = asked.work ?? threadWork(threadFile(), 1);
   const close = async () => {
     await work.close();
+    await designWork.close();
     await programmes.close();
   };
   const kept = keptBeside(programmes, work, asked);
@@ -91,19 +100,26 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   const keys = freshKeys();
   let port = asked.port ?? usualPort;
   const { onFault, version, pages = null } = asked;
-  const designs = new Designs(programmes, work, version);
+  const tasks = new RunningTasks(
+    programmes.derivedFolder('tasks'),
+    { others: work, design: designWork },
+    computerClock.at,
+  );
+  await tasks.open();
+  const designs = new Designs(programmes, tasks, version);
   designs.onDone = (done) => asked.onDesign?.(done);
-  const reviews = new Reviews(programmes, work);
+  const reviews = new Reviews(programmes, tasks);
   const overviews = new Overviews();
   const dataFolder = asked.folder;
   const app = await buildApp({
     programmes,
     designs,
     reviews,
+    overviews,
+    tasks,
     keys,
     version,
     pages,
-    overviews,
     dataFolder,
     onFault,
     port: () => port,
@@ -127,6 +143,13 @@ export async function serve(asked: ServeAsked): Promise<Checked<Served>> {
   void kept.begin();
   const problems = [...opened.problems, ...made.problems];
   return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
+}
+
+/** What went wrong beside the requests: what the machine refused is told as such, all else is our own fault. */
+function tellFault({ folder, onProblem, onFault }: ServeAsked, error: unknown): void {
+  const problem = machineProblem(error, folder);
+  if (problem && onProblem) onProblem(problem);
+  else onFault(error);
 }
 
 /** The exports that are kept by themselves beside the programmes. */

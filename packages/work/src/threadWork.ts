@@ -24,8 +24,10 @@ function run(file: URL, job: Waiting, over: () => void): void {
   thread.on('message', (said: Said) => {
     if (job.isOver) return;
     if (said.kind === 'report') job.options.onReport?.(said.done_fraction, said.piece);
-    else if (said.kind === 'error') fail(Object.assign(new Error(said.message), { stack: said.stack }));
-    else {
+    else if (said.kind === 'error') {
+      const { message, stack, code } = said;
+      fail(Object.assign(new Error(message), { stack }, code === undefined ? {} : { code }));
+    } else {
       job.isOver = true;
       job.done(said.value as never);
     }

@@ -11,7 +11,7 @@ export interface Asked {
 export type Said =
   | { readonly kind: 'report'; readonly done_fraction: number; readonly piece: unknown }
   | { readonly kind: 'result'; readonly value: unknown }
-  | { readonly kind: 'error'; readonly message: string; readonly stack: string };
+  | { readonly kind: 'error'; readonly message: string; readonly stack: string; readonly code?: string };
 
 /**
  * Does the job this thread was started for, and says what it comes to. Called once, by the file a thread is started with.
@@ -34,6 +34,8 @@ export async function answerWork(tasks: Tasks): Promise<void> {
     say({ kind: 'result', value: await task(input as never, around) });
   } catch (error) {
     const { message, stack } = error instanceof Error ? error : new Error(String(error));
-    say({ kind: 'error', message, stack: stack ?? '' });
+    // The system's own word for what it refused travels too: a full disk is nobody's mistake.
+    const { code } = error as { readonly code?: unknown };
+    say({ kind: 'error', message, stack: stack ?? '', ...(typeof code === 'string' ? { code } : {}) });
   }
 }

@@ -35,6 +35,407 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The imports that wait, such as after the page was loaded again. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            imports: components["schemas"]["review"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written. */
+        post: {
+            parameters: {
+                query?: {
+                    /** @description What becomes of rows that are not in their file. */
+                    absent?: "stay" | "go";
+                    gaugeId?: string;
+                    /** @description The name of the file that is the body; left out where a form with files is sent. */
+                    name?: string;
+                    /** @description For a table alone whose name does not say which it is. */
+                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    /** @description no: answered before it is read; events and the review tell how far it is. */
+                    wait?: "yes" | "no";
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What files bring, what is wrong in them, and what they would change. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        /** Lets files go: nothing of them stays. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        /** Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description The header of the column, as it stands in the file. */
+                        column: string;
+                        file: string;
+                        row: number;
+                        value: string;
+                    } | {
+                        /** @default [] */
+                        columns?: {
+                            /** @description Null: the column is kept and not read. */
+                            column: string | null;
+                            /** @enum {string} */
+                            dateOrder?: "dmy" | "mdy" | "ymd";
+                            /** @description The table's file, or the sheet. */
+                            file: string;
+                            header: string;
+                            unit?: string;
+                            /**
+                             * @description The workbook it stands in, as it was sent; null: a table of its own.
+                             * @default null
+                             */
+                            workbook?: string | null;
+                        }[];
+                        /** @default [] */
+                        sheets?: {
+                            sheet: string;
+                            /** @description A table, or "rain " and a gauge; null: it is left alone. */
+                            table: string | null;
+                            workbook: string;
+                        }[];
+                    } | {
+                        place: {
+                            /** @default null */
+                            gaugeId?: string | null;
+                            name: string;
+                            /** @enum {string} */
+                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                        };
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        trace?: never;
+    };
+    "/api/imports/{importId}/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes files in, as one record. The name is for a programme that is made of them. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            programmeId: string;
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes it again. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last mend. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes": {
         parameters: {
             query?: never;
@@ -42,7 +443,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The programmes of this data folder. */
+        /** The programmes of this data folder, those set aside among them. */
         get: {
             parameters: {
                 query?: never;
@@ -59,7 +460,7 @@ export interface paths {
                     };
                     content: {
                         "application/json": {
-                            programmes: components["schemas"]["programme"][];
+                            programmes: components["schemas"]["programmeListed"][];
                         };
                     };
                 };
@@ -89,6 +490,7 @@ export interface paths {
                         /** @description Who makes the change. */
                         by: string;
                         /**
+                         * @description To make one of files, send them to /api/imports.
                          * @default empty
                          * @enum {string}
                          */
@@ -185,7 +587,47 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        patch?: never;
+        /** Gives a programme another name, sets it aside or brings it back. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        isSetAside?: boolean;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeListed"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         trace?: never;
     };
     "/api/programmes/{programmeId}/changes": {
@@ -776,18 +1218,54 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get?: never;
+        /** The imports that wait, such as after the page was loaded again. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            imports: components["schemas"]["review"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         put?: never;
-        /** Sends a zip of a programme folder, or one table, to be looked at. Nothing is written. The body is the file. */
+        /** Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written. */
         post: {
             parameters: {
-                query: {
+                query?: {
                     /** @description What becomes of rows that are not in their file. */
                     absent?: "stay" | "go";
                     gaugeId?: string;
-                    /** @description The name of the file that is sent. */
-                    name: string;
+                    /** @description The name of the file that is the body; left out where a form with files is sent. */
+                    name?: string;
+                    /** @description For a table alone whose name does not say which it is. */
                     table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    /** @description no: answered before it is read; events and the review tell how far it is. */
+                    wait?: "yes" | "no";
                 };
                 header?: never;
                 path: {
@@ -830,7 +1308,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** What a file brings, what is wrong in it, and what it would change. */
+        /** What files bring, what is wrong in them, and what they would change. */
         get: {
             parameters: {
                 query?: never;
@@ -865,7 +1343,7 @@ export interface paths {
         };
         put?: never;
         post?: never;
-        /** Lets a file go: nothing of it stays. */
+        /** Lets files go: nothing of them stays. */
         delete: {
             parameters: {
                 query?: never;
@@ -898,7 +1376,7 @@ export interface paths {
         };
         options?: never;
         head?: never;
-        /** Mends one cell of a file that waits. */
+        /** Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is. */
         patch: {
             parameters: {
                 query?: never;
@@ -912,10 +1390,43 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /** @description The header of the column, as it stands in the file. */
                         column: string;
                         file: string;
                         row: number;
                         value: string;
+                    } | {
+                        /** @default [] */
+                        columns?: {
+                            /** @description Null: the column is kept and not read. */
+                            column: string | null;
+                            /** @enum {string} */
+                            dateOrder?: "dmy" | "mdy" | "ymd";
+                            /** @description The table's file, or the sheet. */
+                            file: string;
+                            header: string;
+                            unit?: string;
+                            /**
+                             * @description The workbook it stands in, as it was sent; null: a table of its own.
+                             * @default null
+                             */
+                            workbook?: string | null;
+                        }[];
+                        /** @default [] */
+                        sheets?: {
+                            sheet: string;
+                            /** @description A table, or "rain " and a gauge; null: it is left alone. */
+                            table: string | null;
+                            workbook: string;
+                        }[];
+                    } | {
+                        place: {
+                            /** @default null */
+                            gaugeId?: string | null;
+                            name: string;
+                            /** @enum {string} */
+                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                        };
                     };
                 };
             };
@@ -951,7 +1462,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Takes a file in, as one record. */
+        /** Takes files in, as one record. The name is for a programme that is made of them. */
         post: {
             parameters: {
                 query?: never;
@@ -967,6 +1478,7 @@ export interface paths {
                     "application/json": {
                         /** @description Who makes the change. */
                         by: string;
+                        name?: string;
                     };
                 };
             };
@@ -979,11 +1491,108 @@ export interface paths {
                     content: {
                         "application/json": {
                             problems: components["schemas"]["problem"][];
+                            programmeId: string;
                             /** @description The name of the record that was made; null where nothing changed. */
                             record: string | null;
                             /** @description Grows with every change. */
                             version: number;
                         };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes it again. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last mend. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
                     };
                 };
                 /** @description Default Response */
@@ -1450,6 +2059,98 @@ export interface paths {
             };
         };
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tasks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The long jobs that run, and those that were cut off when the program last ended. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            tasks: components["schemas"]["task"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tasks/{taskId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Calls a job off, or puts away the word of one that was cut off. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    taskId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         options?: never;
         head?: never;
         patch?: never;
@@ -2033,6 +2734,44 @@ export interface components {
             name: string;
             programmeId: string;
         };
+        programmeListed: {
+            /** @description Put away, kept whole; it can be brought back. */
+            isSetAside: boolean;
+            lastChange: {
+                at: string;
+                by: string;
+            } | null;
+            madeAt: string;
+            name: string;
+            /** @description Of the sites whose people are known. */
+            people: number | null;
+            programmeId: string;
+            /** @description Null where it is set aside and was not opened, or cannot be read. */
+            sites: number | null;
+            /** @description What its history takes. */
+            size_bytes: number;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeListedInput: {
+            /** @description Put away, kept whole; it can be brought back. */
+            isSetAside: boolean;
+            lastChange: {
+                at: string;
+                by: string;
+            } | null;
+            madeAt: string;
+            name: string;
+            /** @description Of the sites whose people are known. */
+            people: number | null;
+            programmeId: string;
+            /** @description Null where it is set aside and was not opened, or cannot be read. */
+            sites: number | null;
+            /** @description What its history takes. */
+            size_bytes: number;
+            /** @description Grows with every change. */
+            version: number;
+        };
         /** @description Each site by its smallest remedy. */
         remedies: {
             groups: {
@@ -2347,20 +3086,92 @@ export interface components {
                 })[];
                 table: string;
             }[];
+            done_fraction: number;
+            /** @description What taking it in would break in tables that were not sent. */
+            elsewhere: components["schemas"]["problem"][];
+            /** @description The first of the files. */
             file: string;
             files: {
                 file: string;
+                /** @description The file it was sent in. */
+                from: string;
                 rows: number;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
             freshRecords: number;
+            headers: {
+                choices: {
+                    column: string;
+                    hows: string[];
+                }[];
+                /** @description Null: the column is kept and not read. */
+                column: string | null;
+                dateOrder: string | null;
+                /** @description The table's file, or the sheet. */
+                file: string;
+                /** @description Of the cells looked at, those that would be read. */
+                fits: number;
+                header: string;
+                looked: number;
+                /** @description What must be said before it can be accepted; null where nothing must. */
+                open: string | null;
+                unit: string | null;
+                why: string[];
+                workbook: string | null;
+            }[];
             importId: string;
             isReading: boolean;
             mayBeAccepted: boolean;
+            mends: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
             notUsed: components["schemas"]["notUsed"][];
             problems: components["schemas"]["problem"][];
-            programmeId: string;
+            /** @description Null: the files are to become a programme of their own. */
+            programmeId: string | null;
+            /** @description What the files call the programme. */
+            programmeName: string | null;
+            /** @description The rows of which something is said, whole; the first 1,000. */
+            rowsShown: {
+                columns: {
+                    column: string | null;
+                    header: string;
+                }[];
+                file: string;
+                rows: {
+                    cells: string[];
+                    row: number;
+                }[];
+            }[];
+            sent: string[];
+            sheets: {
+                gauges: string[];
+                headers: string[];
+                likely: string | null;
+                open: "gauge" | null;
+                sheet: string;
+                why: string[];
+                workbook: string;
+            }[];
+            /** @description Mends that were taken back and can be made again. */
+            undone: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            /** @description Files whose names do not say which table they are, and what they likely are. */
+            unplaced: {
+                gaugeId: string | null;
+                name: string;
+                table: string | null;
+            }[];
         };
         reviewInput: {
             /** @enum {string} */
@@ -2400,20 +3211,92 @@ export interface components {
                 })[];
                 table: string;
             }[];
+            done_fraction: number;
+            /** @description What taking it in would break in tables that were not sent. */
+            elsewhere: components["schemas"]["problemInput"][];
+            /** @description The first of the files. */
             file: string;
             files: {
                 file: string;
+                /** @description The file it was sent in. */
+                from: string;
                 rows: number;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
             freshRecords: number;
+            headers: {
+                choices: {
+                    column: string;
+                    hows: string[];
+                }[];
+                /** @description Null: the column is kept and not read. */
+                column: string | null;
+                dateOrder: string | null;
+                /** @description The table's file, or the sheet. */
+                file: string;
+                /** @description Of the cells looked at, those that would be read. */
+                fits: number;
+                header: string;
+                looked: number;
+                /** @description What must be said before it can be accepted; null where nothing must. */
+                open: string | null;
+                unit: string | null;
+                why: string[];
+                workbook: string | null;
+            }[];
             importId: string;
             isReading: boolean;
             mayBeAccepted: boolean;
+            mends: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
             notUsed: components["schemas"]["notUsedInput"][];
             problems: components["schemas"]["problemInput"][];
-            programmeId: string;
+            /** @description Null: the files are to become a programme of their own. */
+            programmeId: string | null;
+            /** @description What the files call the programme. */
+            programmeName: string | null;
+            /** @description The rows of which something is said, whole; the first 1,000. */
+            rowsShown: {
+                columns: {
+                    column: string | null;
+                    header: string;
+                }[];
+                file: string;
+                rows: {
+                    cells: string[];
+                    row: number;
+                }[];
+            }[];
+            sent: string[];
+            sheets: {
+                gauges: string[];
+                headers: string[];
+                likely: string | null;
+                open: "gauge" | null;
+                sheet: string;
+                why: string[];
+                workbook: string;
+            }[];
+            /** @description Mends that were taken back and can be made again. */
+            undone: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            /** @description Files whose names do not say which table they are, and what they likely are. */
+            unplaced: {
+                gaugeId: string | null;
+                name: string;
+                table: string | null;
+            }[];
         };
         /** @description Only with --series. */
         series: {
@@ -3230,6 +4113,36 @@ export interface components {
                 dryDays_per_year: number;
                 goodYears: number;
             };
+        };
+        task: {
+            begunAt: string;
+            done_fraction: number;
+            importId: string | null;
+            /** @enum {string} */
+            kind: "import" | "export" | "design";
+            name: string | null;
+            programmeId: string | null;
+            /**
+             * @description cutOff: it ran when the program ended, and nothing of it counts.
+             * @enum {string}
+             */
+            state: "running" | "done" | "cancelled" | "failed" | "cutOff";
+            taskId: string;
+        };
+        taskInput: {
+            begunAt: string;
+            done_fraction: number;
+            importId: string | null;
+            /** @enum {string} */
+            kind: "import" | "export" | "design";
+            name: string | null;
+            programmeId: string | null;
+            /**
+             * @description cutOff: it ran when the program ended, and nothing of it counts.
+             * @enum {string}
+             */
+            state: "running" | "done" | "cancelled" | "failed" | "cutOff";
+            taskId: string;
         };
         workingLine: {
             code: string;

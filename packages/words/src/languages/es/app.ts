@@ -6,20 +6,7 @@ export const language = {
   "forms": "es",
   "groups": "space"
 } as const;
-export const missing = [
-  "numbers.unknownWay",
-  "stations.gutter",
-  "stations.roof",
-  "stations.storage",
-  "stations.tap",
-  "stations.unit",
-  "units.km",
-  "verdicts.holds",
-  "verdicts.notJudged",
-  "verdicts.short",
-  "verdicts.tight",
-  "verdicts.unknown"
-] as const;
+export const missing = [] as const;
 export const app = {
   "again": "Intentar de nuevo",
   "name": "Eavewell",
@@ -39,7 +26,7 @@ export const numbers = {
   "between": "{from} a {to}",
   "likely": "probable: {range}",
   "likelyNextYears": "{coming, plural, one {probable: {range} del año próximo} other {probable: {range} de los próximos #}}",
-  "madeUpYear": "{day} del año inventado {year}",
+  "madeUpYear": "{day} del año generado {year}",
   "money": "{amount} {currency}",
   "none": "ninguno",
   "notKnown": "no se sabe",
@@ -47,9 +34,16 @@ export const numbers = {
   "percent": "{amount} %",
   "rangeOfYears": "{range} de {coming}",
   "shareNotKnown": "una parte que no se sabe",
-  "under": "menos de {amount}"
+  "under": "menos de {amount}",
+  "unknownWay": "una distancia que no se sabe"
 } as const;
-export const stations = {} as const;
+export const stations = {
+  "gutter": "canaleta",
+  "roof": "techo",
+  "storage": "tanque",
+  "tap": "grifo",
+  "unit": "unidad de tratamiento"
+} as const;
 export const programmes = {
   "title": "{count, plural, =0 {Todavía no hay programas} one {# programa en esta computadora} other {# programas en esta computadora}}"
 } as const;
@@ -221,6 +215,7 @@ export const units = {
   "draw": "{amount} {count, plural, one {sorteo} other {sorteos}}",
   "dryDay_per_year": "{amount} {count, plural, one {día seco al año} other {días secos al año}}",
   "household": "{amount} {count, plural, one {hogar} other {hogares}}",
+  "km": "{amount} km",
   "m": "{amount} m",
   "m2": "{amount} m²",
   "mm": "{amount} mm",
@@ -228,4 +223,10 @@ export const units = {
   "person": "{amount} {count, plural, one {persona} other {personas}}",
   "year": "{amount} {count, plural, one {año} other {años}}"
 } as const;
-export const verdicts = {} as const;
+export const verdicts = {
+  "holds": "alcanza",
+  "notJudged": "no se juzga",
+  "short": "corto",
+  "tight": "justo",
+  "unknown": "sin datos"
+} as const;
