@@ -2,16 +2,11 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { repository } from '../rules/repository.ts';
 
-/** A language as it stands in its file: a head and sections of messages. */
-export interface LanguageFile {
-  readonly language: Readonly<Record<string, string>>;
-  readonly sections: Readonly<Record<string, Readonly<Record<string, string>>>>;
-}
-
-export function languageFile(code: string): LanguageFile {
+/** The messages of a language as they stand in its file, without its head. */
+export function messagesOf(code: string): readonly string[] {
   const file = join(repository, `packages/words/languages/${code}.json`);
-  const { language, ...sections } = JSON.parse(readFileSync(file, 'utf8')) as Record<string, Record<string, string>>;
-  return { language: language!, sections };
+  const { language: _, ...sections } = JSON.parse(readFileSync(file, 'utf8')) as Record<string, Record<string, string>>;
+  return Object.values(sections).flatMap((messages) => Object.values(messages));
 }
 
 /**
@@ -70,39 +65,3 @@ export function textsOf(message: string): readonly string[] {
 
 /** A text with each run of white space as one space, and none at its ends. */
 export const inOneForm = (text: string): string => text.replaceAll(/\s+/g, ' ').trim();
-
-const accents: Readonly<Record<string, string>> = {
-  a: 'á',
-  e: 'é',
-  i: 'í',
-  o: 'ó',
-  u: 'ú',
-  n: 'ñ',
-  A: 'Á',
-  E: 'É',
-  O: 'Ó',
-};
-
-/** What a message made for trial begins and ends with. */
-export const brackets = ['⟦', '⟧'] as const;
-
-/**
- * A language for trial, as modules of the pages carry one: every message of English in brackets, with accents, some 40 % longer.
- *
- * @param direction - which way it runs
- * @returns the text of a module that exports a head, `missing` and each section
- */
-export function trialLanguage(direction: 'ltr' | 'rtl'): string {
-  const { sections } = languageFile('en');
-  const longer = (text: string) => {
-    const word = text.replaceAll(/[aeiounAEO]/g, (letter) => accents[letter]!);
-    return word.replaceAll(/\p{L}{4,}/gu, (one) => one + one.slice(-Math.ceil(one.length * 0.4)));
-  };
-  const trial = (message: string) => `${brackets[0]}${changedTexts(message, longer)}${brackets[1]}`;
-  const head = { code: direction === 'rtl' ? 'ar' : 'en', name: 'Trial', direction, forms: 'en' };
-  const parts = Object.entries(sections).map(([name, messages]) => {
-    const tried = Object.fromEntries(Object.entries(messages).map(([key, message]) => [key, trial(message)]));
-    return `export const ${name} = ${JSON.stringify(tried)};`;
-  });
-  return [`export const language = ${JSON.stringify(head)};`, 'export const missing = [];', ...parts].join('\n');
-}

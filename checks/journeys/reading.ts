@@ -25,9 +25,22 @@ export function textsToRead(page: Page): Promise<readonly string[]> {
   });
 }
 
-/** Every text in what the server answered: data, and sentences it made. */
-export function textsIn(answer: unknown): readonly string[] {
-  if (typeof answer === 'string') return [answer];
-  if (typeof answer !== 'object' || answer === null) return [];
-  return Object.entries(answer).flatMap(([key, value]) => [key, ...textsIn(value)]);
+/** What names in answers stand under: they are data, the same in every language. */
+const namesStandUnder = ['name', 'siteId', 'key', 'area', 'gaugeId', 'programmeId', 'file', 'column', 'unit', 'by'];
+
+/** Every name in what the server answered, from here on, of one page. */
+export function namesHeard(page: Page): ReadonlySet<string> {
+  const names = new Set<string>();
+  const gather = (answer: unknown): void => {
+    if (typeof answer !== 'object' || answer === null) return;
+    for (const [key, value] of Object.entries(answer)) {
+      if (typeof value === 'string' && namesStandUnder.includes(key)) names.add(value.replaceAll(/\s+/g, ' ').trim());
+      gather(value);
+    }
+  };
+  page.on('response', async (response) => {
+    if (!response.url().includes('/api/') || response.url().endsWith('/events')) return;
+    gather(await response.json().catch(() => null));
+  });
+  return names;
 }
