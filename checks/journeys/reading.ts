@@ -28,13 +28,23 @@ export function textsToRead(page: Page): Promise<readonly string[]> {
 /** What names in answers stand under: they are data, the same in every language. */
 const namesStandUnder = ['name', 'siteId', 'key', 'area', 'gaugeId', 'programmeId', 'file', 'column', 'unit', 'by'];
 
-/** Every name in what the server answered, from here on, of one page. */
-export function namesHeard(page: Page): ReadonlySet<string> {
-  const names = new Set<string>();
+/** What the server answered: every text, and those that are names. */
+export interface Heard {
+  readonly texts: ReadonlySet<string>;
+  readonly names: ReadonlySet<string>;
+}
+
+/** Everything the server answers a page from here on. */
+export function heardBy(page: Page): Heard {
+  const [texts, names] = [new Set<string>(), new Set<string>()];
   const gather = (answer: unknown): void => {
     if (typeof answer !== 'object' || answer === null) return;
     for (const [key, value] of Object.entries(answer)) {
-      if (typeof value === 'string' && namesStandUnder.includes(key)) names.add(value.replaceAll(/\s+/g, ' ').trim());
+      if (typeof value === 'string') {
+        const text = value.replaceAll(/\s+/g, ' ').trim();
+        texts.add(text);
+        if (namesStandUnder.includes(key)) names.add(text);
+      }
       gather(value);
     }
   };
@@ -42,5 +52,5 @@ export function namesHeard(page: Page): ReadonlySet<string> {
     if (!response.url().includes('/api/') || response.url().endsWith('/events')) return;
     gather(await response.json().catch(() => null));
   });
-  return names;
+  return { texts, names };
 }
