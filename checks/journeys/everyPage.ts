@@ -18,6 +18,8 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/': () => null,
   '/programmes': () => '/programmes',
   '/p/$programmeId': () => null,
+  '/kept': () => '/kept',
+  '/p/$programmeId/map': ({ programmeId }) => `/p/${programmeId}/map`,
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
   '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
 };

@@ -2,7 +2,13 @@ import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
+import { KeptPage } from './offline/index.ts';
+import { Changes } from './sections/changes/index.ts';
+import { NewSite } from './sections/facts/index.ts';
+import { TakeIn } from './sections/imports/index.ts';
+import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
+import { Settings, TableRows } from './sections/settings/index.ts';
 import { SitePage } from './sections/site/index.ts';
 import { askedOf, Sites } from './sections/sites/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
@@ -43,7 +49,41 @@ const sites = createRoute({
 
 const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
 
-const tree = root.addChildren([start, programmes, programmeRoute.addChildren([sites, site])]);
+/** What this browser keeps, of all programmes. */
+const keptHere = createRoute({ getParentRoute: () => root, path: '/kept', component: KeptPage });
+
+const map = createRoute({ getParentRoute: () => programmeRoute, path: '/map', component: MapPage });
+
+const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
+
+const takeIn = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/take-in',
+  component: TakeIn,
+  validateSearch: ({ importId }: Record<string, unknown>): { importId?: string } =>
+    typeof importId === 'string' ? { importId } : {},
+});
+
+const changes = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/changes',
+  component: Changes,
+  validateSearch: ({ q, source }: Record<string, unknown>): { q?: string; source?: string } => ({
+    ...(typeof q === 'string' ? { q } : {}),
+    ...(typeof source === 'string' ? { source } : {}),
+  }),
+});
+
+const settings = createRoute({ getParentRoute: () => programmeRoute, path: '/settings', component: Settings });
+
+const settingsTable = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/settings/$table',
+  component: TableRows,
+});
+
+const ofProgramme = [sites, site, map, newSite, takeIn, changes, settings, settingsTable];
+const tree = root.addChildren([start, programmes, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {

@@ -766,6 +766,8 @@ export interface paths {
                             kind: "removed";
                             table: string;
                         })[];
+                        /** @description What this sending is called: sent once more, because its answer was lost, nothing is made twice. */
+                        sendId?: string;
                     };
                 };
             };

@@ -5,6 +5,7 @@ import { queries } from '../api/queries.ts';
 import { keep } from '../kept.ts';
 import { Head } from './Head.tsx';
 import { Main } from './Main.tsx';
+import { ProgrammeMenu } from './ProgrammeMenu.tsx';
 
 /** The pages of one programme, under its name. */
 export function ProgrammeSheet() {
@@ -14,7 +15,7 @@ export function ProgrammeSheet() {
   return (
     <>
       <Head programmeId={programmeId}>
-        <span className="programme-name">{programme.name}</span>
+        <ProgrammeMenu programmeId={programmeId} name={programme.name} />
       </Head>
       <Main>
         <Outlet />

@@ -159,7 +159,15 @@ export const siteInFull = z.strictObject({
 
 export const design = z.strictObject({ version, ...designProgress, report: designReport.nullable() });
 
-export const changesAsked = z.strictObject({ by, changes: z.array(rowChange).min(1).max(5000) });
+export const changesAsked = z.strictObject({
+  by,
+  changes: z.array(rowChange).min(1).max(5000),
+  sendId: z
+    .string()
+    .regex(/^[A-Za-z0-9_-]{8,64}$/)
+    .optional()
+    .describe('What this sending is called: sent once more, because its answer was lost, nothing is made twice.'),
+});
 export const byWhom = z.strictObject({ by });
 export const changed = z.strictObject({
   version,

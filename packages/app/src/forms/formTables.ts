@@ -1,0 +1,83 @@
+import { type Column, type FolderTableName, folderTables, settingColumn } from '@eavewell/tables';
+
+/** A table as forms need it: its columns and what its keys and links are. */
+export interface FormTable {
+  readonly name: string;
+  readonly key: readonly string[];
+  readonly columns: Readonly<Record<string, Column<unknown>>>;
+  /** The table and column whose rows a cell names. */
+  readonly links: Readonly<Record<string, Link>>;
+}
+
+export interface Link {
+  readonly table: string;
+  readonly column: string;
+  /** Only rows of the same site are meant. */
+  readonly ofSite: boolean;
+  /** A value that no row has may be written too. */
+  readonly isOpen: boolean;
+}
+
+/** The settings in the order a person asks for them. */
+export const settingFields = [
+  'programme',
+  'target.daysMet_fraction',
+  'target.longestDryRun_days',
+  'target.goodYears_fraction',
+  'litres_per_person_per_day',
+  'designAfterHandOver_years',
+  'growthFraction_per_year',
+  'people_per_household',
+  'firstFlush_mm',
+  'gaugeReach_km',
+  'leastYears',
+  'missingDays_fraction',
+  'waterYearStartMonth',
+  'gapFilling',
+  'wetDayAmounts',
+  'madeYears',
+  'dayOrder',
+  'range_fraction',
+  'draws',
+  'seed',
+] as const;
+
+/** Links that are not told as foreign keys, for what they name is no key by itself or need not be there. */
+const looseLinks: Readonly<Record<string, Readonly<Record<string, Link>>>> = {
+  sites: {
+    siteClass: { table: 'targets', column: 'siteClass', ofSite: false, isOpen: true },
+    secondSourceId: { table: 'secondSources', column: 'secondSourceId', ofSite: false, isOpen: false },
+    nearSecondSource: { table: 'secondSources', column: 'secondSourceId', ofSite: false, isOpen: false },
+    presenceCalendar: { table: 'presence', column: 'calendarId', ofSite: false, isOpen: false },
+  },
+};
+
+const settings: FormTable = {
+  name: 'settings',
+  key: [],
+  columns: Object.fromEntries(settingFields.map((field) => [field, settingColumn(field)!])),
+  links: {},
+};
+
+function tableOf(name: FolderTableName): FormTable {
+  const { key, columns, foreignKeys } = folderTables[name];
+  const links = foreignKeys.map(({ fields, table, tableFields }) => {
+    const ofSite = fields.length > 1;
+    return [fields.at(-1)!, { table, column: tableFields.at(-1)!, ofSite, isOpen: false }] as const;
+  });
+  return { name, key, columns, links: { ...Object.fromEntries(links), ...looseLinks[name] } };
+}
+
+/**
+ * The table of a name, for a form.
+ *
+ * @param name - a table of the folder, or `settings` with all fields as the cells of one row [text]
+ * @returns the table; null where there is none
+ */
+export function formTable(name: string): FormTable | null {
+  if (name === 'settings') return settings;
+  return Object.hasOwn(folderTables, name) ? tableOf(name as FolderTableName) : null;
+}
+
+/** Tables whose rows belong to one site, in the order of the water's path. */
+export const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;

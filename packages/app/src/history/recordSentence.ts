@@ -1,0 +1,90 @@
+import type { AppLanguage } from '@eavewell/words/app';
+import type { paths } from '../api/apiTypes.ts';
+import type { FieldWords } from '../forms/useFieldWords.ts';
+
+type Answer = paths['/api/programmes/{programmeId}/changes']['get']['responses']['200']['content']['application/json'];
+
+/** A record as the program tells it: its head, and the first of its changes. */
+export type RecordTold = Answer['records'][number];
+export type ChangeTold = RecordTold['changes'][number];
+
+/** What a record is put into words with. */
+export interface RecordWords {
+  readonly say: AppLanguage['say'];
+  readonly words: Pick<FieldWords, 'label' | 'one' | 'choice'>;
+  /** A cell as people read it. */
+  cell(place: { readonly table: string; readonly column: string }, cell: string | null): string;
+  /** What a site is called beside its id; null where that is not at hand. */
+  siteName(siteId: string): string | null;
+}
+
+/** The name of a record. */
+export const nameOfRecord = ({ device, number }: Pick<RecordTold, 'device' | 'number'>): string =>
+  `${device}.${number}`;
+
+/** A row in words, such as "roof R1 of S014". */
+export function rowInWords(
+  { table, key }: Pick<ChangeTold, 'table' | 'key'>,
+  { say, words, siteName }: Pick<RecordWords, 'say' | 'words' | 'siteName'>,
+): string {
+  const slash = key.indexOf('/');
+  if (table === 'sites') return nameAndId(key, siteName);
+  if (table === 'settings') return say('history.settings');
+  const one = words.one(table);
+  if (slash === 0) return say('history.row', { what: one, id: key.slice(1) });
+  if (slash < 0) return say('history.row', { what: one, id: key });
+  const [owner, id] = [key.slice(0, slash), key.slice(slash + 1)];
+  return say('history.row_of', { what: one, id, owner: nameAndId(owner, siteName) });
+}
+
+function nameAndId(siteId: string, siteName: RecordWords['siteName']): string {
+  const name = siteName(siteId);
+  return name === null ? siteId : `${name} (${siteId})`;
+}
+
+/**
+ * What a record did, in one sentence: who, what, from what to what.
+ *
+ * @param record - the record
+ * @param telling - words of the language
+ */
+export function recordSentence(record: RecordTold, telling: RecordWords): string {
+  const { say } = telling;
+  const { by: who, source, changes, changeCount: count } = record;
+  if (source.kind === 'undo') return say('history.undo', { who, count });
+  if (source.kind === 'redo') return say('history.redo', { who, count });
+  if (source.kind === 'import') return say('history.import', { who, file: source.name ?? '', count });
+  const [only] = changes;
+  if (only === undefined) return say('history.nothing', { who });
+  if (count === 1) return oneChange(who, only, telling);
+  const site = siteOf(changes);
+  if (site !== null) return say('history.of_site', { who, count, site: nameAndId(site, telling.siteName) });
+  return say('history.many', { who, count });
+}
+
+function oneChange(who: string, change: ChangeTold, telling: RecordWords): string {
+  const { say, words, cell } = telling;
+  const row = rowInWords(change, telling);
+  if (change.kind === 'added') return say('history.added', { who, row });
+  if (change.kind === 'removed') return say('history.removed', { who, row });
+  const columns = Object.keys(change.after);
+  const [column = ''] = columns;
+  if (columns.length !== 1) return say('history.cells', { who, row, count: columns.length });
+  const isSetting = change.table === 'settings';
+  const place = { table: change.table, column };
+  return say('history.cell', {
+    who,
+    row,
+    field: isSetting ? words.label('settings', change.key) : words.label(change.table, column),
+    before: cell(place, change.before[column] ?? null),
+    after: cell(place, change.after[column] ?? null),
+  });
+}
+
+/** The site all changes are about; null where they are about more. */
+function siteOf(changes: readonly ChangeTold[]): string | null {
+  const ofSite = ['sites', 'roofs', 'diverters', 'tanks', 'demand'];
+  const sites = new Set(changes.map(({ table, key }) => (ofSite.includes(table) ? key.split('/')[0]! : '')));
+  const [site] = sites;
+  return sites.size === 1 && site !== undefined && site !== '' ? site : null;
+}

@@ -1,0 +1,32 @@
+import type { RowNow } from '../../forms/draft.ts';
+import { nextId } from '../../forms/options.ts';
+import type { FormSection } from '../../forms/TablesForm.tsx';
+
+/** Tables whose rows the cells of a site may name. */
+export const namedBySites = ['gauges', 'parts', 'targets', 'presence', 'secondSources'] as const;
+
+/** Ids of new rows of a site begin with these letters where there are none yet. */
+const letters = { roofs: ['roofId', 'R'], tanks: ['tankId', 'T'] } as const;
+
+/**
+ * The tables of a site in a form.
+ *
+ * @param siteId - the site [text]
+ * @param rows - its rows, with those that are being added
+ * @param isNew - the site itself is new: its id is asked for
+ */
+export function siteSections(siteId: string, rows: readonly RowNow[], isNew: boolean): readonly FormSection[] {
+  const idFor = (table: 'roofs' | 'tanks') => {
+    const [column, letter] = letters[table];
+    const ids = rows.filter((row) => row.table === table).map((row) => row.cells[column] ?? '');
+    return { siteId, [column]: nextId(ids, letter) };
+  };
+  const hidden = ['siteId'];
+  return [
+    { table: 'sites', hidden: isNew ? [] : hidden, isGrowing: false, newRow: () => ({}) },
+    { table: 'roofs', hidden, isGrowing: true, newRow: () => idFor('roofs') },
+    { table: 'tanks', hidden, isGrowing: true, newRow: () => idFor('tanks') },
+    { table: 'diverters', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'demand', hidden, isGrowing: true, newRow: () => ({ siteId, judged: 'yes' }) },
+  ];
+}

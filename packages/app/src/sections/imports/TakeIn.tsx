@@ -1,0 +1,3 @@
+export function TakeIn() {
+  return <h1>…</h1>;
+}

@@ -1,0 +1,21 @@
+import type { TableName } from '../../api/queries.ts';
+
+/** Tables of the whole programme that are changed by hand, in the order a person asks for them. */
+export const tablesAsked = [
+  'targets',
+  'demand',
+  'gauges',
+  'normals',
+  'secondSources',
+  'presence',
+  'places',
+  'parts',
+  'prices',
+] as const satisfies readonly TableName[];
+
+export type TableAsked = (typeof tablesAsked)[number];
+
+export const isTableAsked = (name: string): name is TableAsked => (tablesAsked as readonly string[]).includes(name);
+
+/** Tables whose rows the cells of these may name. */
+export const namedHere = ['gauges', 'parts'] as const satisfies readonly TableName[];
