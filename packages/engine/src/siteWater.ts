@@ -50,6 +50,16 @@ export interface GroupWater {
   readonly cappedBy: EngineProblemCode | null;
   readonly ration: Ration | null;
   readonly working: readonly WorkingLine[];
+  /** What the days of the balance were made from. */
+  readonly madeFrom: MadeFrom;
+}
+
+/** What runs in, and what is asked, before it is laid out by day. */
+interface MadeFrom {
+  readonly rain: JudgedRain;
+  readonly rainFactor: number;
+  readonly roofs: readonly RoofCatch[];
+  readonly demand: DailyDemand;
 }
 
 /** A site's water, ready to be judged: its bodies of water in the order of their first tanks. */
@@ -193,7 +203,7 @@ function groupStops(
 
 /**
  * The way of the water: rain, roof, people, tanks. Adds what it finds to problems and working, the working of each body of
- * water apart; null where a blocker stands.
+ * water apart; null where a blocker stands. Days are taken over from a body of water like it where they come out the same.
  */
 export function siteWater(
   site: SiteFacts,
@@ -201,6 +211,7 @@ export function siteWater(
   programme: Programme,
   problems: Problem[],
   working: WorkingLine[],
+  like: readonly GroupWater[] = [],
 ): SiteWater | null {
   const { restated, own, roofs, ration, groups } = siteStops(site, gauge, programme.settings, working);
   problems.push(...restated, ...own);
@@ -211,7 +222,8 @@ export function siteWater(
   }
   working.push(...rainWorking(rain, site.rainFactor, gauge.byDistance));
   const waters = groups.flatMap((stops) => {
-    const water = groupWater(stops, roofs, rain, site, programme, problems);
+    const before = like.find(({ tankIds }) => tankIds[0] === stops.group.tankIds[0]);
+    const water = groupWater(stops, roofs, rain, site, programme, problems, before);
     return water === null ? [] : [{ ...water, ration }];
   });
   if (waters.length < groups.length || waters.length === 0) return null;
@@ -227,21 +239,32 @@ function groupWater(
   { rainFactor, secondSource }: SiteFacts,
   programme: Programme,
   problems: readonly Problem[],
+  like: GroupWater | undefined,
 ): Omit<GroupWater, 'ration'> | null {
   if (people === null || demand === null || tankVolume_L === null) return null;
   const own = roofs.filter(({ roofId }) => group.roofIds.includes(roofId));
-  const inflow_L = siteInflow_L(rain.record, own, rainFactor, programme.yields);
+  const madeFrom = { rain, rainFactor, roofs: own, demand };
+  const inflow_L =
+    like !== undefined && isSameInflow(madeFrom, like.madeFrom)
+      ? like.balance.inflow_L
+      : siteInflow_L(rain.record, own, rainFactor, programme.yields);
   const days = inflow_L.length;
+  const { firstDay } = rain.record;
+  const asked_L = (of: 'judged' | 'other') =>
+    like !== undefined && like.madeFrom.rain === rain && isSameDemand(demand, like.madeFrom.demand, of)
+      ? like.balance[`${of}_L`]
+      : demandOnDays_L(demand[`${of}ByDay_L`], firstDay, days);
   const ofOthers = new Set(roofs.filter((roof) => !own.includes(roof)).map(({ roofId }) => roofId));
   return {
     tankIds: group.tankIds,
     people,
     balance: {
       inflow_L,
-      judged_L: demandOnDays_L(demand.judgedByDay_L, rain.record.firstDay, days),
-      other_L: demandOnDays_L(demand.otherByDay_L, rain.record.firstDay, days),
-      covered: secondSource === null ? undefined : coveredDays(secondSource, rain.record.firstDay, days),
+      judged_L: asked_L('judged'),
+      other_L: asked_L('other'),
+      covered: secondSource === null ? undefined : coveredDays(secondSource, firstDay, days),
     },
+    madeFrom,
     tankVolume_L,
     judgedDemand_L_per_day: demand.judged_L_per_day,
     judgedDemandHighest_L_per_day: demand.judgedHighest_L_per_day,
@@ -250,6 +273,30 @@ function groupWater(
     cappedBy: cappingAssumption(problems.filter(({ facts }) => !ofOthers.has(String(facts['roof'])))),
     working,
   };
+}
+
+function isSameInflow(one: MadeFrom, other: MadeFrom): boolean {
+  return (
+    one.rain === other.rain &&
+    one.rainFactor === other.rainFactor &&
+    one.roofs.length === other.roofs.length &&
+    one.roofs.every((roof, index) => isSameCatch(roof, other.roofs[index]!))
+  );
+}
+
+function isSameCatch(one: RoofCatch, other: RoofCatch): boolean {
+  return (
+    one.roofPlanArea_m2 === other.roofPlanArea_m2 &&
+    one.gutteredFraction === other.gutteredFraction &&
+    one.runoffFraction === other.runoffFraction &&
+    one.firstFlush_mm === other.firstFlush_mm &&
+    one.drainHole === other.drainHole
+  );
+}
+
+function isSameDemand(one: DailyDemand, other: DailyDemand, of: 'judged' | 'other'): boolean {
+  const others = other[`${of}ByDay_L`];
+  return one[`${of}ByDay_L`].every((litres, index) => litres === others[index]);
 }
 
 /** What a site is judged by: the target of its class, else the programme's. */
