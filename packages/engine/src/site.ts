@@ -143,7 +143,7 @@ export interface SiteSizes {
   readonly tankIds: readonly string[];
   /** What its tanks give now. */
   readonly tankVolume_L: number;
-  /** Smallest tank that meets the target; null where no tank would do, or where sizes are run one by one. */
+  /** Smallest tank that meets the target, without a second source, as the finding has it; null where no tank would do, or where sizes are run one by one. */
   readonly tankForTarget_L: number | null;
   /** Would some tank meet the target, however large? Known even where the smallest is not. */
   readonly hasTank: boolean;
@@ -210,7 +210,7 @@ function groupSizes(group: GroupWater, water: SiteWater, rainFactor: number, pro
     isNoWorseThan: (other) => isNoWorse(balance, other.water.balance),
     series: () => groupSeries(group, water, rainFactor),
     get tankForTarget_L() {
-      return reader.curveAt(tankVolume_L).tankForTarget_L;
+      return (alone ?? reader).curveAt(tankVolume_L).tankForTarget_L;
     },
     get hasTank() {
       return reader.hasTank();
@@ -244,5 +244,5 @@ function isNoWorse(one: Balance, other: Balance): boolean {
 
 /** Only storage is modelled so far; the other stations wait for their rooms. */
 function stationVerdicts(storage: Verdict): Record<Station, StationVerdict> {
-  return { roof: 'notJudged', gutter: 'notJudged', storage, unit: 'notJudged', tap: 'notJudged' };
+  return { roof: 'notJudged', gutter: 'notJudged', storage, treatmentUnit: 'notJudged', tap: 'notJudged' };
 }

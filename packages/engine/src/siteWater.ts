@@ -134,17 +134,11 @@ function siteStops(
   const people = headcount(site, settings);
   working.push(...people.working);
   const peopled = { ...site, people: people.design_people };
-  // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
-  const ofDemand: WorkingLine[] = [];
-  const demand = dailyDemand(peopled, settings, ofDemand);
+  const demand = demandBy(peopled, settings);
   const { ration, problems: ofRation } = rationOf(site);
   const found = siteGroups(site);
   const groups = found.groups.map((group) =>
-    groupStops(peopled, group, site.tanks.length > group.tanks.length, (people, working) => {
-      if (people !== peopled.people) return dailyDemand({ ...peopled, people }, settings, working);
-      working.push(...ofDemand);
-      return demand;
-    }),
+    groupStops(peopled, group, site.tanks.length > group.tanks.length, demand.by),
   );
   return {
     restated: told.filter((problem) => !isOfSite(problem)),
@@ -155,7 +149,7 @@ function siteStops(
       ...roofs.problems,
       ...people.problems,
       ...leansOnSource(site),
-      ...demand.problems,
+      ...demand.ofSite.problems,
       ...ofRation,
       ...found.problems,
       ...groups.flatMap(({ problems }) => problems),
@@ -166,13 +160,23 @@ function siteStops(
   };
 }
 
+/** What so many people ask; adds to the working. */
+type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<DailyDemand>;
+
+/** The demand of the site, once, so that what is missing or assumed is told once, however many tanks there are; and that of fewer people. */
+function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
+  const lines: WorkingLine[] = [];
+  const ofSite = dailyDemand(site, settings, lines);
+  const by: DemandBy = (people, working) => {
+    if (people !== site.people) return dailyDemand({ ...site, people }, settings, working);
+    working.push(...lines);
+    return ofSite;
+  };
+  return { ofSite, by };
+}
+
 /** Who draws from one body of water, what they ask, and how much it can give. */
-function groupStops(
-  site: SiteFacts,
-  group: SiteGroup,
-  isOneOfMany: boolean,
-  demandOf: (people: number | null, working: WorkingLine[]) => Checked<DailyDemand>,
-): GroupStops {
+function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, demandOf: DemandBy): GroupStops {
   const working: WorkingLine[] = [];
   const { peopleFraction, tankIds, tanks, roofIds } = group;
   const people = site.people === null || peopleFraction === null ? null : site.people * peopleFraction;

@@ -15,7 +15,7 @@ export const english: Language = {
   name: 'English',
   numbers,
   verdicts: { holds: 'holds', tight: 'tight', short: 'short', unknown: 'unknown', notJudged: 'not judged' },
-  stations: { roof: 'roof', gutter: 'gutter', storage: 'tank', unit: 'treatment unit', tap: 'tap' },
+  stations: { roof: 'roof', gutter: 'gutter', storage: 'tank', treatmentUnit: 'treatment unit', tap: 'tap' },
   severities: {
     blocker: ['blocker', 'blockers'],
     warning: ['warning', 'warnings'],

@@ -28,6 +28,7 @@ export const scenario = {
   goodYears: 'Good years',
   dryDays: 'Dry days a year',
   tankForTarget: 'Tank for the target',
+  tankForTargetAlone: 'Tank for the target (without the second source)',
   noTank: 'no tank would do',
   notKnown: 'not known',
   wrongShare: (option: string, text: string, least: number, most: number) =>
