@@ -129,6 +129,15 @@ describe('a site from roof to tank', () => {
     expect(designOf({}, enough * 0.97).design.verdict).not.toBe('holds');
   });
 
+  it('is tight at best on a roof far out of the usual, until its area says the same, and remedies say what to measure', () => {
+    const long = { ...roof, length_m: 90, width_m: 8, roofPlanArea_m2: null };
+    const [site, ready] = factsOf({ roofs: [long] });
+    const { design } = designOf({ roofs: [long] });
+    expect(design.storages[0]).toMatchObject({ verdict: 'tight', cappedBy: 'site.roof_very_large' });
+    expect(remediesOf(site, ready)).toMatchObject({ remedies: [], notMended: 'roofSize' });
+    expect(designOf({ roofs: [{ ...long, roofPlanArea_m2: 720 }] }).design.verdict).toBe('holds');
+  });
+
   it('is tight at best while it is only assumed that the whole roof has gutters', () => {
     const { design } = designOf({ roofs: [{ ...roof, gutteredFraction: null }] });
     expect(design.storages[0]).toMatchObject({

@@ -333,7 +333,7 @@ function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | nu
 /** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */
 function isTooKind(problem: Problem): problem is Problem<EngineProblemCode> {
   if (problem.code === 'site.growth_not_used') return Number(problem.facts['growthFraction_per_year']) > 0;
-  return problem.code === 'site.gutters_assumed';
+  return problem.code === 'site.gutters_assumed' || problem.code === 'site.roof_very_large';
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

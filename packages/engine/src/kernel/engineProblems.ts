@@ -42,6 +42,7 @@ export const engineProblems = {
   'site.roof_none': 'blocker',
   'site.roof_area_unknown': 'blocker',
   'site.roof_area_differs': 'warning',
+  'site.roof_very_large': 'warning',
   'site.roof_material_unsafe': 'warning',
   'site.runoff_assumed': 'note',
   'site.gutters_assumed': 'warning',

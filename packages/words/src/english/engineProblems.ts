@@ -184,6 +184,11 @@ const site = {
       `What runs off ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} is assumed: ${amount(t, ['runoffFraction', 'used', 'value'], 'fraction', 'the usual share')}.`,
       'Fill in material or runoffFraction where it is known.',
     ),
+  'site.roof_very_large': (t) =>
+    say(
+      `${t.has('roof') ? `Roof ${t.text('roof')}` : 'A roof'} is far larger than roofs mostly are, ${amount(t, ['value'], t.text('unit') === 'm' ? 'm' : 'm2', 'by its survey')}, and nothing else says so.`,
+      'Where it is so, fill in both sides and roofPlanArea_m2: once they agree it is believed. Until then the site is tight at best.',
+    ),
   'site.gutters_assumed': (t) =>
     say(
       `How much of ${t.has('roof') ? `roof ${t.text('roof')}` : 'the roof'} has gutters is not said; all of it was taken.`,

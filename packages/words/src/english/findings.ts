@@ -99,6 +99,7 @@ function fromSource({ secondSource, judgedYears }: StorageFinding): string {
 /** The assumption that keeps a site from holding, named. */
 const tooKind: Readonly<Partial<Record<EngineProblemCode, string>>> = {
   'site.gutters_assumed': 'only if the whole roof has gutters (not surveyed)',
+  'site.roof_very_large': 'only if a roof is as large as it is said to be (far out of the usual)',
   'site.growth_not_used': 'only if nobody is added (growth is stated and could not be reckoned with)',
 };
 

@@ -84,6 +84,7 @@ const reasons: Readonly<Record<NotMendedReason, string>> = {
   assumed: 'how much of a roof is guttered is not known, so survey that first',
   growth:
     'growth of people is stated and cannot be reckoned with, so fill in when they were counted and the design year',
+  roofSize: 'a roof is far larger than roofs mostly are and nothing else says so, so measure it again first',
   madeRain: 'the rain is made up, so look for daily readings first',
   record: 'the record of rain is too short for any site to hold',
   noTanks: 'the catalogue has no tank',
