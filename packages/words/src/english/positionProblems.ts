@@ -208,6 +208,11 @@ const asWay = {
       `The line ${quoted(t)} of ways.geojson is no way of ways.csv.`,
       `${likely(t) === null ? '' : `Did you mean ${likely(t)}? `}Add the way, or take the line out.`,
     ),
+  'ways.no_lines': (t) =>
+    say(
+      `ways.geojson holds no line of a way${t.text('found') === 'geojson' ? '' : `: it is a map of the kind ${t.text('found')}`}.`,
+      'Write it as GeoJSON with a line for each way, or take it out of the folder. Lines of another map are taken in with: eavewell positions FOLDER FILE.',
+    ),
   'ways.without_line': (t) =>
     say(`${many(t, 'way has', 'ways have')} no line in ways.geojson, such as ${quoted(t)}.`, 'Nothing to do.'),
   'ways.without_length': (t) =>
