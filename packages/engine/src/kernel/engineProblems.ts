@@ -7,6 +7,7 @@ export const engineProblems = {
   'rain.day_twice_same': 'warning',
   'rain.day_twice_differs': 'warning',
   'rain.out_of_order': 'warning',
+  'rain.day_far': 'warning',
   'rain.negative': 'warning',
   'rain.absurd': 'warning',
   'rain.large': 'note',

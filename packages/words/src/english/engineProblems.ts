@@ -64,6 +64,11 @@ const rain = {
       `${daysDo(t, 'stands', 'stand')} out of order${firstAt(t)}.`,
       'They were sorted. Check that no date is mistyped.',
     ),
+  'rain.day_far': (t) =>
+    say(
+      `${daysDo(t, 'lies', 'lie')} more than five years from every other${firstAt(t)}, and ${t.number('count') === 1 ? 'is' : 'are'} not used.`,
+      'Correct the year if it is mistyped.',
+    ),
   'rain.negative': (t) =>
     say(
       `Rain below zero${t.has('value') ? ` (${t.text('value')} mm)` : ''}; the day counts as not read.`,

@@ -210,7 +210,7 @@ const asWay = {
     ),
   'ways.no_lines': (t) =>
     say(
-      `ways.geojson holds no line of a way${t.text('found') === 'geojson' ? '' : `: it is a map of the kind ${t.text('found')}`}.`,
+      `The file ways.geojson holds no line of a way${t.text('found') === 'geojson' ? '' : `: it is a map of the kind ${t.text('found')}`}.`,
       'Write it as GeoJSON with a line for each way, or take it out of the folder. Lines of another map are taken in with: eavewell positions FOLDER FILE.',
     ),
   'ways.without_line': (t) =>
