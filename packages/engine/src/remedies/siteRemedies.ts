@@ -26,7 +26,16 @@ import {
 } from './wholeSite.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'growth' | 'roofSize' | 'madeRain' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
+export type NotMendedReason =
+  | 'assumed'
+  | 'growth'
+  | 'roofSize'
+  | 'madeRain'
+  | 'record'
+  | 'noTanks'
+  | 'tank'
+  | 'water'
+  | 'apart';
 
 /** What the assumption that caps a site comes to, where it is one of its own kind. */
 const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
