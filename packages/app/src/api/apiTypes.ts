@@ -1845,7 +1845,7 @@ export interface paths {
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
                                          */
-                                        unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                     };
                                     /**
                                      * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
@@ -2304,7 +2304,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -2401,7 +2401,7 @@ export interface components {
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
                      */
-                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 } | null;
                 /** @description Place in targets, from 0. */
                 target: number | null;
@@ -2514,7 +2514,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -2611,7 +2611,7 @@ export interface components {
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
                      */
-                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 } | null;
                 /** @description Place in targets, from 0. */
                 target: number | null;
@@ -2823,7 +2823,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -2878,7 +2878,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3383,7 +3383,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -3403,6 +3403,7 @@ export interface components {
                 goodYears: number | null;
                 judgedYears: number | null;
                 longestRun_days: number | null;
+                /** @description Smallest tank for the target, without the second source. */
                 tankForTarget_L: number | null;
                 /**
                  * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
@@ -3439,7 +3440,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             /** @description One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which. */
             storages: components["schemas"]["storage"][];
@@ -3500,7 +3501,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -3520,6 +3521,7 @@ export interface components {
                 goodYears: number | null;
                 judgedYears: number | null;
                 longestRun_days: number | null;
+                /** @description Smallest tank for the target, without the second source. */
                 tankForTarget_L: number | null;
                 /**
                  * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
@@ -3556,7 +3558,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             /** @description One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which. */
             storages: components["schemas"]["storageInput"][];
@@ -3665,7 +3667,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             target: {
                 daysMet_fraction: number;
@@ -3769,7 +3771,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             target: {
                 daysMet_fraction: number;

@@ -810,7 +810,7 @@ export const sites = {
   "station_stands": "{station} {verdict}",
   "station_storage": "tank",
   "station_tap": "cup",
-  "station_unit": "unit",
+  "station_treatmentUnit": "unit",
   "take_in": "Take in files",
   "that_hold": "{count, plural, one {# site that holds} other {# sites that hold}}",
   "title": "Sites",
@@ -828,7 +828,7 @@ export const stations = {
   "roof": "roof",
   "storage": "tank",
   "tap": "tap",
-  "unit": "treatment unit"
+  "treatmentUnit": "treatment unit"
 } as const;
 export const tableNames = {
   "demand": "Water wanted here",

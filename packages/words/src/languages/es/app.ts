@@ -811,7 +811,7 @@ export const sites = {
   "station_stands": "{station}: {verdict}",
   "station_storage": "tanque",
   "station_tap": "vaso",
-  "station_unit": "equipo",
+  "station_treatmentUnit": "equipo",
   "take_in": "Incorporar archivos",
   "that_hold": "{count, plural, one {# sitio que alcanza} other {# sitios que alcanzan}}",
   "title": "Sitios",
@@ -829,7 +829,7 @@ export const stations = {
   "roof": "techo",
   "storage": "tanque",
   "tap": "grifo",
-  "unit": "unidad de tratamiento"
+  "treatmentUnit": "unidad de tratamiento"
 } as const;
 export const tableNames = {
   "demand": "Agua que se quiere aquí",
