@@ -7,7 +7,7 @@ import { threadWork, type Work } from '@eavewell/work';
 import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
-import { freshKeys } from './http/guard.ts';
+import { freshKeys, type Keys } from './http/guard.ts';
 import { demoSites } from './http/programmeRoutes.ts';
 import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
@@ -93,30 +93,7 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   }
   const keys = freshKeys();
   let port = asked.port;
-  const { onFault, version } = asked;
-  const tasks = new RunningTasks(
-    programmes.derivedFolder('tasks'),
-    { others: work, design: designWork },
-    computerClock.at,
-  );
-  await tasks.open();
-  const designs = new Designs(programmes, tasks, version);
-  designs.onDone = (done) => asked.onDesign?.(done);
-  const reviews = new Reviews(programmes, tasks);
-  const overviews = new Overviews();
-  const dataFolder = asked.folder;
-  const app = await buildApp({
-    programmes,
-    designs,
-    reviews,
-    overviews,
-    tasks,
-    keys,
-    version,
-    dataFolder,
-    onFault,
-    port: () => port,
-  });
+  const { app, designs } = await built(programmes, { others: work, design: designWork }, keys, asked, () => port);
   try {
     await app.listen({ host: '127.0.0.1', port });
   } catch (error) {
@@ -136,6 +113,23 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   void kept.begin();
   const problems = [...opened.problems, ...made.problems];
   return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
+}
+
+/** The server over the programmes, not listening yet. */
+async function built(
+  programmes: Programmes,
+  work: { readonly others: Work; readonly design: Work },
+  keys: Keys,
+  asked: ServeAsked,
+  port: () => number,
+) {
+  const { onFault, version, folder } = asked;
+  const tasks = new RunningTasks(programmes.derivedFolder('tasks'), work, computerClock.at);
+  await tasks.open();
+  const designs = new Designs(programmes, tasks, version);
+  designs.onDone = (done) => asked.onDesign?.(done);
+  const behind = { programmes, designs, overviews: new Overviews(), reviews: new Reviews(programmes, tasks), tasks };
+  return { app: await buildApp({ ...behind, keys, version, dataFolder: folder, onFault, port }), designs };
 }
 
 /** What went wrong beside the requests: what the machine refused is told as such, all else is our own fault. */

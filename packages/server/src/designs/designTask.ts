@@ -1,5 +1,14 @@
 import { randomBytes } from 'node:crypto';
-import { designSites, readyProgramme, remediesOf, remediesTogether, type SmallestRemedy } from '@eavewell/engine';
+import {
+  designSites,
+  type ReadyProgramme,
+  readyProgramme,
+  remediesOf,
+  remediesTogether,
+  type SiteDesign,
+  type SiteFacts,
+  type SmallestRemedy,
+} from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
 import {
@@ -61,33 +70,38 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
   }
 }
 
+/** Judges one site, and keeps what it comes to. */
+type JudgeOne = (site: SiteFacts, hash: string) => Promise<void>;
+
+function judging(writer: DesignWriter, ready: ReadyProgramme, named: (design: SiteDesign) => SiteDesign): JudgeOne {
+  return async (site, hash) => {
+    const { siteId } = site;
+    const [found] = designSites([site], ready);
+    const design = named(found!);
+    const remedies = remediesOf(site, ready, design);
+    const short = siteShort(site, design, remedies);
+    const { people } = design;
+    const smallest = remedies && {
+      ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
+    };
+    await writer.add(siteId, JSON.stringify(siteReport(design, remedies)), { hash, short, smallest });
+  };
+}
+
 async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsked, around: JobAround) {
   const { facts } = read;
   const ready = readyProgramme(facts);
   const faultAt = faultFinder(read.problems);
-  const named = faultNamer(faultAt);
+  const judgeOne = judging(writer, ready, faultNamer(faultAt));
   const hashOf = siteHasher(facts, ready, faultAt);
   const smallest: SmallestRemedy[] = [];
   let fresh: SiteShort[] = [];
   let [carried, done, told, saved] = [0, 0, performance.now(), performance.now()];
   for (const site of facts.sites) {
     const hash = hashOf(site);
-    const { siteId } = site;
-    if (writer.judged.get(siteId)?.hash === hash) carried++;
-    else {
-      const [found] = designSites([site], ready);
-      const design = named(found!);
-      const remedies = remediesOf(site, ready, design);
-      const short = siteShort(site, design, remedies);
-      const first = remedies && {
-        siteId,
-        people: design.people,
-        smallest: remedies.remedies[0] ?? null,
-        notMended: remedies.notMended,
-      };
-      await writer.add(siteId, JSON.stringify(siteReport(design, remedies)), { hash, short, smallest: first });
-    }
-    const judged = writer.judged.get(siteId)!;
+    if (writer.judged.get(site.siteId)?.hash === hash) carried++;
+    else await judgeOne(site, hash);
+    const judged = writer.judged.get(site.siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
     fresh.push(judged.short);
     done++;
@@ -103,16 +117,24 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
       saved = performance.now();
     }
   }
+  return { rest: restOf(read, ready, smallest, asked.programVersion), carried };
+}
+
+function restOf(
+  { facts, problems, notUsed }: ProgrammeRead,
+  ready: ReadyProgramme,
+  smallest: readonly SmallestRemedy[],
+  eavewell: string,
+): DesignRest {
   const { people, unknown } = peopleOf(facts);
-  const rest: DesignRest = {
-    eavewell: asked.programVersion,
+  return {
+    eavewell,
     schema: designSchemaVersion,
     programme: { name: facts.settings.programme, sites: facts.sites.length, people, sitesWithoutPeople: unknown },
     settings: { ...facts.settings },
     gauges: [...ready.gauges.values()].map(gaugeReport),
     remedies: programmeRemediesReport(remediesTogether(smallest), ready.market.day),
-    problems: read.problems.map(problemReport),
-    notUsed: read.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
+    problems: problems.map(problemReport),
+    notUsed: notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
   };
-  return { rest, carried };
 }
