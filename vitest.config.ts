@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const conditions = ['source', 'module', 'node', 'development|production'];
 
 /** The suites of `checks/`, by what they prove. Each has its own folder of tests. */
-const suites = ['published', 'laws', 'twins', 'faults', 'rules'];
+const suites = ['published', 'laws', 'twins', 'faults', 'files', 'rules'];
 
 const project = (name: string, include: readonly string[], testTimeout: number) => ({
   extends: true as const,

@@ -16,7 +16,7 @@ const code = files.filter((path) => /\.(?:ts|mjs|cjs|js)$/.test(path));
 const engineFolder = join(repository, 'packages/engine/src');
 
 test('every suite has tests', () => {
-  for (const suite of ['published', 'laws', 'twins', 'faults', 'rules'])
+  for (const suite of ['published', 'laws', 'twins', 'faults', 'files', 'rules'])
     expect(
       files.filter((path) => path.startsWith(`checks/${suite}/`) && path.endsWith('.test.ts')).length,
       suite,
@@ -25,7 +25,7 @@ test('every suite has tests', () => {
 
 test('every test belongs to a suite that is run', () => {
   const tests = files.filter((path) => /\.test\.\w+$/.test(path));
-  const run = /^(?:packages\/[^/]+\/src|demo\/src|checks\/(?:published|laws|twins|faults|rules))\/.*\.test\.ts$/;
+  const run = /^(?:packages\/[^/]+\/src|demo\/src|checks\/(?:published|laws|twins|faults|files|rules))\/.*\.test\.ts$/;
   expect(tests.length).toBeGreaterThan(0);
   expect(tests.filter((path) => !run.test(path))).toEqual([]);
 });

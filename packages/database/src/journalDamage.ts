@@ -1,6 +1,9 @@
 /** Sizes of the head of a journal and of the head of each of its frames [byte]. */
 const [headSize, frameHeadSize] = [32, 24] as const;
 
+/** What a disk writes wholly or not at all [byte]; common practice, no source. */
+const sector = 512;
+
 /** What a journal begins with; the last bit says how its numbers are added up. */
 const magic = 0x377f0682;
 
@@ -21,6 +24,8 @@ function summed([a, b]: readonly [number, number], bytes: Buffer, isBig: boolean
 }
 
 interface Frame {
+  /** Do its head's size and salts stand in one sector, so that they were written together? */
+  readonly isHeadWhole: boolean;
   readonly page: number;
   /** Pages of the file once the transaction that ends here counts; 0 within one. */
   readonly filePages: number;
@@ -34,6 +39,7 @@ function framesOf(journal: Buffer, pageSize: number): readonly Frame[] {
   const frames: Frame[] = [];
   for (let at = headSize; at + frameHeadSize + pageSize <= journal.length; at += frameHeadSize + pageSize) {
     frames.push({
+      isHeadWhole: Math.floor((at + 4) / sector) === Math.floor((at + 15) / sector),
       page: journal.readUInt32BE(at),
       filePages: journal.readUInt32BE(at + 4),
       salts: journal.toString('hex', at + 8, at + 16),
@@ -89,13 +95,15 @@ export function isJournalDamaged(journal: Buffer, file: Buffer): boolean {
     isSame(summed(summed(before(at), frame.head, isBig), frame.content, isBig), frame.sums);
   const broken = frames.findIndex((frame, at) => frame.salts !== salts || !addsUp(frame, at));
   if (broken < 0) return false;
-  // One that adds up behind another of this round is of it too, whatever became of its salts.
+  // One that adds up behind another of this round is of it too, whatever became of its salts. Of one that does not, half the head may
+  // be of an older round where it stands across two sectors.
   let isOfRound = true;
   let ended = 0;
   for (let at = broken; at < frames.length; at++) {
     const frame = frames[at]!;
-    isOfRound = frame.salts === salts || (isOfRound && addsUp(frame, at));
-    if (isOfRound && ends(frame)) ended++;
+    const isSure: boolean = isOfRound && addsUp(frame, at);
+    isOfRound = isSure || frame.salts === salts;
+    if (ends(frame) && (isSure || (isOfRound && frame.isHeadWhole))) ended++;
   }
   return ended > 1;
 }

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { accessSync, constants, existsSync, readFileSync, statSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
@@ -68,6 +68,8 @@ export function openFile(folder: string): Connection | Problem {
   const path = join(folder, databaseFile);
   // Cut off while it was first made: what was begun is taken back, which only one that may write can do.
   if (existsSync(`${path}-journal`)) connect(path).close();
+  // A file that may only be read would be opened all the same, and refuse the first change instead.
+  for (const each of [path, `${path}-wal`]) if (existsSync(each)) accessSync(each, constants.W_OK);
   const within = sizeOf(path) > 0 ? problemWithin(folder) : null;
   if (within) return within;
   const connection = connect(path);

@@ -48,8 +48,10 @@ export async function serveCommand(options: ServeOptions, { around, version }: C
     tellProblems(started.problems, around);
     if (options.from !== undefined)
       await write(around.stdout, `${words.broughtIn(programmes, printable(options.from))}\n`);
+    // Whoever ends the program as soon as it says its address is heard.
+    const stopped = around.untilStopped?.();
     await write(around.stdout, `${words.opened(folder, programmes)}\n${address}\n`);
-    await around.untilStopped?.();
+    await stopped;
   } finally {
     await close();
   }
