@@ -125,7 +125,8 @@ describe('a full disk', () => {
           makeRoom(disk);
           expect(Buffer.from((await page.ask('GET', `${programme}/export.zip`)).body).equals(before)).toBe(true);
           expect((await change()).status).toBe(200);
-          expect((await accept()).status).toBe(409);
+          // What was looked at is what would be written still: the change bears on other rows.
+          expect((await accept()).status).toBe(200);
           await designed(page, programme);
           expect((await makeDemo()).status).toBe(201);
           const after = (await page.ask('GET', `${programme}/export.zip`)).body;

@@ -191,7 +191,7 @@ describe('files that are sent', () => {
           sending.write(body);
           setTimeout(() => sending.destroy(), 100);
         });
-        await expect.poll(() => passing(folder)).toEqual([]);
+        await expect.poll(() => passing(folder), { timeout: 20_000 }).toEqual([]);
       }
       expect((await page.ask('GET', `${at}/imports`)).body.imports).toEqual([]);
     });

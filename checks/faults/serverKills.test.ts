@@ -111,7 +111,7 @@ describe('the program that serves', () => {
       const sent = await page.send(at, 'islands.zip', zipOf(files), '&wait=no');
       expect(sent.body.isReading).toBe(true);
       const isMarked = async () => (await readdir(join(folder, 'derived', 'tasks')).catch(() => [])).length > 0;
-      await expect.poll(isMarked).toBe(true);
+      await expect.poll(isMarked, { timeout: 20_000, interval: 10 }).toBe(true);
       first.process.kill('SIGKILL');
       await first.ended;
       const second = await start(folder);

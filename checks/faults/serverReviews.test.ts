@@ -64,7 +64,8 @@ describe('a review', () => {
       expect([200, 409]).toContain(early.status);
       const place = `${at}/imports/${begun.body.importId}`;
       if (early.status === 409) {
-        await expect.poll(async () => (await page.ask('GET', place)).body.isReading).toBe(false);
+        const isReading = async () => (await page.ask('GET', place)).body.isReading;
+        await expect.poll(isReading, { timeout: 30_000 }).toBe(false);
         expect((await page.ask('GET', `${at}/imports`)).body.imports[0].importId).toBe(begun.body.importId);
         expect((await page.ask('DELETE', place)).status).toBe(204);
       }

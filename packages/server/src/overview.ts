@@ -10,10 +10,21 @@ import type { OpenProgramme } from './openProgramme.ts';
 
 /** What the list of sites is answered with: the same bytes for all that ask while nothing changes. */
 export interface OverviewText {
-  /** Names the content: another where it is another. */
-  readonly name: string;
   readonly text: Buffer;
   readonly packed: Buffer;
+}
+
+/** Which of the sites are wanted: so many from a place on; null: all that follow. */
+export interface OverviewPart {
+  readonly from: number;
+  readonly most: number | null;
+}
+
+/** A list put together: what stands before the sites, and each site as JSON. */
+interface Made {
+  readonly head: string;
+  readonly sites: readonly string[];
+  readonly parts: Map<string, Promise<OverviewText>>;
 }
 
 type Overview = z.infer<typeof overview>;
@@ -24,6 +35,9 @@ const turn = () => new Promise(setImmediate);
 
 /** Sites that are put together before others get their turn. */
 const turn_sites = 250;
+
+/** Parts of a list that are kept ready. Ours. */
+const mostParts = 100;
 
 const { columns } = folderTables.sites;
 const plain = { decimalComma: false };
@@ -115,7 +129,7 @@ async function entriesOf({ facts, version }: OpenProgramme, state: DesignState, 
   return placed.map(({ entry }) => entry);
 }
 
-async function textOf(name: string, programme: OpenProgramme, state: DesignState): Promise<OverviewText> {
+async function made(programme: OpenProgramme, state: DesignState): Promise<Made> {
   const { version } = programme;
   const targets = new Targets();
   const entries = await entriesOf(programme, state, targets);
@@ -123,38 +137,49 @@ async function textOf(name: string, programme: OpenProgramme, state: DesignState
     version,
     designVersion: state.version,
     name: state.rest?.programme.name ?? programme.entry.name,
+    count: entries.length,
     tally: tallyOf(entries),
     targets: targets.list,
     remedies: state.rest && remediesInWords(state.rest.remedies),
     problemCounts: state.rest && countsOf(state.rest.problems),
   };
-  const pieces: Buffer[] = [Buffer.from(`${JSON.stringify(head).slice(0, -1)},"sites":[`)];
-  for (let at = 0; at < entries.length; at += turn_sites) {
-    const piece = JSON.stringify(entries.slice(at, at + turn_sites)).slice(1, -1);
-    pieces.push(Buffer.from(`${at === 0 ? '' : ','}${piece}`));
-    await turn();
+  const sites: string[] = [];
+  for (const entry of entries) {
+    sites.push(JSON.stringify(entry));
+    if (sites.length % turn_sites === 0) await turn();
   }
-  const text = Buffer.concat([...pieces, Buffer.from(']}')]);
-  return { name, text, packed: await pack(text) };
+  return { head: JSON.stringify(head).slice(0, -1), sites, parts: new Map() };
+}
+
+async function partOf({ head, sites }: Made, { from, most }: OverviewPart): Promise<OverviewText> {
+  const wanted = sites.slice(from, most === null ? undefined : from + most);
+  const text = Buffer.from(`${head},"sites":[${wanted.join(',')}]}`);
+  return { text, packed: await pack(text) };
 }
 
 /** The lists of sites, put together once for each state of facts and design. */
 export class Overviews {
-  private readonly kept = new Map<string, { readonly name: string; readonly made: Promise<OverviewText> }>();
+  private readonly kept = new Map<string, { readonly name: string; readonly made: Promise<Made> }>();
 
   /** Names what the list would hold, before it is put together. */
-  nameOf({ version }: OpenProgramme, state: DesignState): string {
-    return `${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
+  nameOf({ version }: OpenProgramme, state: DesignState, { from, most }: OverviewPart): string {
+    const whole = state.done_fraction === 1 ? 'whole' : 'part';
+    return `${version}-${state.version ?? 'none'}-${state.name}-${whole}-${from}-${most ?? 'all'}`;
   }
 
-  text(programme: OpenProgramme, state: DesignState): Promise<OverviewText> {
+  async text(programme: OpenProgramme, state: DesignState, part: OverviewPart): Promise<OverviewText> {
     const { programmeId } = programme.entry;
-    const name = this.nameOf(programme, state);
+    const name = this.nameOf(programme, state, { from: 0, most: null });
     const known = this.kept.get(programmeId);
-    if (known?.name === name) return known.made;
-    const made = textOf(name, programme, state);
-    this.kept.set(programmeId, { name, made });
-    void made.catch(() => this.kept.delete(programmeId));
-    return made;
+    const list = known?.name === name ? known.made : made(programme, state);
+    if (list !== known?.made) {
+      this.kept.set(programmeId, { name, made: list });
+      void list.catch(() => this.kept.delete(programmeId));
+    }
+    const { parts } = await list;
+    const key = `${part.from}-${part.most}`;
+    const found = parts.get(key) ?? partOf(await list, part);
+    if (parts.size < mostParts) parts.set(key, found);
+    return found;
   }
 }

@@ -98,6 +98,22 @@ const judged = siteShort.omit({
   ...{ weight: true, target: true },
 }).shape;
 
+export const overviewAsked = z.strictObject({
+  from: z.coerce
+    .number()
+    .int()
+    .min(0)
+    .default(0)
+    .describe('The first site wanted, counted from 0 in the order of the list.'),
+  most: z.coerce
+    .number()
+    .int()
+    .min(1)
+    .max(100_000)
+    .optional()
+    .describe('How many; all that follow where it is left out.'),
+});
+
 /** What the page of sites needs, in one answer. It is sent once: If-None-Match is answered with 304 while nothing changed. */
 export const overview = z
   .strictObject({
@@ -106,6 +122,7 @@ export const overview = z
       .nullable()
       .describe('The version the verdicts are of, but for those told while a newer design runs.'),
     name: z.string(),
+    count: z.int().describe('Sites in all.'),
     tally: z
       .strictObject({ short: counted, unknown: counted, tight: counted, holds: counted, notYet: counted })
       .describe('Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used.'),
