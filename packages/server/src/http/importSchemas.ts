@@ -3,8 +3,16 @@ import { folderTableNames } from '@eavewell/tables';
 import { z } from 'zod';
 import { by, changed, notUsed, problem, programmeId } from './schemaParts.ts';
 
-export const importOf = programmeId.partial();
-export const importAsked = importOf.extend({ importId: z.string().regex(/^[0-9a-f]{16}$/) });
+/** Where an import goes: into a programme, or, where none is named, into one of its own. */
+export type ImportOf = z.ZodType<{ programmeId?: string | undefined }>;
+export type ImportAsked = z.ZodType<{ programmeId?: string | undefined; importId: string }>;
+
+const importId = z.string().regex(/^[0-9a-f]{16}$/);
+export const importOf = { into: programmeId as ImportOf, alone: z.strictObject({}) as ImportOf };
+export const importAsked = {
+  into: programmeId.extend({ importId }) as ImportAsked,
+  alone: z.strictObject({ importId }) as ImportAsked,
+};
 
 const tableName = z.enum(['rain', ...folderTableNames]);
 const fileName = z.string().min(1).max(500);
