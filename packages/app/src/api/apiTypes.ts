@@ -8,7 +8,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Tells what changes, as it happens (server-sent events). */
+        /**
+         * Tells what changes, as it happens (server-sent events).
+         * @description changed: programmeId, version. design: programmeId, version, done_fraction. task: task, as in the list of tasks. programmes: one was made, named, set aside or brought back.
+         */
         get: {
             parameters: {
                 query?: never;
@@ -47,9 +50,7 @@ export interface paths {
             parameters: {
                 query?: never;
                 header?: never;
-                path: {
-                    programmeId: string;
-                };
+                path?: never;
                 cookie?: never;
             };
             requestBody?: never;
@@ -92,9 +93,7 @@ export interface paths {
                     wait?: "yes" | "no";
                 };
                 header?: never;
-                path: {
-                    programmeId: string;
-                };
+                path?: never;
                 cookie?: never;
             };
             requestBody?: never;
@@ -139,7 +138,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -174,7 +172,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -207,7 +204,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -293,7 +289,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -356,7 +351,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -404,7 +398,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -1621,10 +1614,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it. */
+        /** What the page of sites needs, whole or in parts: sent once for each state, with ETag and packed where the page takes it. */
         get: {
             parameters: {
-                query?: never;
+                query?: {
+                    /** @description The first site wanted, counted from 0 in the order of the list. */
+                    from?: number;
+                    /** @description How many; all that follow where it is left out. */
+                    most?: number;
+                };
                 header?: never;
                 path: {
                     programmeId: string;
@@ -2243,6 +2241,8 @@ export interface components {
             value: string;
         };
         overview: {
+            /** @description Sites in all. */
+            count: number;
             /** @description The version the verdicts are of, but for those told while a newer design runs. */
             designVersion: number | null;
             name: string;
@@ -2453,6 +2453,8 @@ export interface components {
             version: number;
         };
         overviewInput: {
+            /** @description Sites in all. */
+            count: number;
             /** @description The version the verdicts are of, but for those told while a newer design runs. */
             designVersion: number | null;
             name: string;
