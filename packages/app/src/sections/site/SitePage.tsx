@@ -42,7 +42,7 @@ export function SitePage() {
       ) : null}
       <Problems problems={problemsOnce(site.problems, design?.problems ?? [])} />
       <Suspense fallback={null}>
-        <SiteFacts programmeId={programmeId} siteId={siteId} />
+        <SiteFacts programmeId={programmeId} siteId={siteId} key={siteId} />
       </Suspense>
     </>
   );

@@ -1,5 +1,6 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { SitesMap } from '../map/index.ts';
 import { ChosenBar } from './ChosenBar.tsx';
@@ -150,7 +151,9 @@ export function SitesSheet(given: Given) {
               hidden_count={chosenOnes.filter(({ key }) => collection.rowOfKey(key) < 0).length}
               onPrint={() => print(true)}
               onClear={() => setChosen(new Set())}
-            />
+            >
+              <SetForManyPress programmeId={programmeId} siteIds={chosenOnes.map(({ key }) => key)} />
+            </ChosenBar>
           )}
           <div className="list-head">
             <OrderWords asked={asked} />
