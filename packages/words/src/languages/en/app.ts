@@ -786,6 +786,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# site, not judged yet.} other {# sites, not judged yet.}}",
   "none_need": "None needs you here.",
   "of_before": "The verdicts shown are of before the last change.",
+  "on_map": "See them on the map",
   "order_area": "By area, worst first. In brackets: likely range.",
   "order_cheapest": "Cheapest to mend first. In brackets: likely range.",
   "order_found": "The likeliest first. In brackets: likely range.",

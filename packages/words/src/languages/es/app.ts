@@ -787,6 +787,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# sitio, todavía sin juzgar.} other {# sitios, todavía sin juzgar.}}",
   "none_need": "Aquí ninguno la necesita.",
   "of_before": "Los veredictos que ve son de antes del último cambio.",
+  "on_map": "Verlos en el mapa",
   "order_area": "Por zona, primero lo peor. Entre paréntesis: rango probable.",
   "order_cheapest": "Primero lo más barato de remediar. Entre paréntesis: rango probable.",
   "order_found": "Primero lo más parecido. Entre paréntesis: rango probable.",
