@@ -104,14 +104,16 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
           {steps.told && say('map.told', { ...saidOf(steps.told), place: steps.place + 1, count: frame.near.length })}
         </p>
       </div>
-      <FindSite
-        sites={props.sites}
-        onFound={(key) => {
-          const site = frame.near.find((one) => one.key === key);
-          if (site) seen.show(site.point);
-          onSelect(key);
-        }}
-      />
+      {isWhole && (
+        <FindSite
+          sites={props.sites}
+          onFound={(key) => {
+            const site = frame.near.find((one) => one.key === key);
+            if (site) seen.show(site.point);
+            onSelect(key);
+          }}
+        />
+      )}
       <MapWords {...{ frame, ways, places, outline, onSelect }} underCount={drawn?.underCount ?? 0} />
     </section>
   );

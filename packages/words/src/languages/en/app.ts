@@ -674,7 +674,6 @@ export const site = {
   "caution_weight": "A full tank weighs a tonne for every 1,000 L: somebody licensed judges stand and ground, by the local code.",
   "cost_not_known": "cost not known",
   "days_target": "enough on {share} of days",
-  "facts": "Its facts",
   "figure": "figure",
   "good_years": "{years} with enough water",
   "leave": "Left as it is: in the worst year, {year}, {days} without enough water, and the longest dry run {run}. Tell the people.",
@@ -787,6 +786,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# site, not judged yet.} other {# sites, not judged yet.}}",
   "none_need": "None needs you here.",
   "of_before": "The verdicts shown are of before the last change.",
+  "on_map": "See them on the map",
   "order_area": "By area, worst first. In brackets: likely range.",
   "order_cheapest": "Cheapest to mend first. In brackets: likely range.",
   "order_found": "The likeliest first. In brackets: likely range.",
@@ -821,7 +821,8 @@ export const sites = {
   "verdict_short": "short",
   "verdict_tight": "tight",
   "verdict_unknown": "unknown",
-  "working_out": "Working out {done} of {all, plural, one {# site} other {# sites}}."
+  "working_out": "Working out {done} of {all, plural, one {# site} other {# sites}}.",
+  "write_first": "Write down a site"
 } as const;
 export const stations = {
   "gutter": "gutter",
