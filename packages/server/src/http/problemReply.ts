@@ -7,7 +7,10 @@ import type { FastifyError, FastifyReply } from 'fastify';
 const statuses: readonly (readonly [RegExp, number])[] = [
   [/^request\.refused$/, 403],
   [/^(request\.not_found|database\.programme_unknown|import\.gone|change\.row_gone)$/, 404],
-  [/^(import\.(changed_since|reading|programme_there)|change\.|record\.name_taken|database\.programme_twice)/, 409],
+  [
+    /^(import\.(changed_since|reading|programme_there)|change\.|record\.name_taken|database\.programme_twice|map\.there)/,
+    409,
+  ],
   [/too_large$/, 413],
   [/^request\.wrong$/, 400],
   [/^request\.our_fault$/, 500],
