@@ -5,20 +5,14 @@ import { openDatabase } from '@eavewell/database';
 import { demoProgramme } from '@eavewell/demo';
 import { filesOfProgramme, programmeOfRows, rowsOfProgramme } from '@eavewell/formats';
 import { foldRecords, readRecord, recordText } from '@eavewell/records';
+import { median, timed } from './plainRun.mjs';
 
 /** Rows of the record: an import of the demo programme with so many sites has about 30,000. */
 const sites = 3400;
 const times = 5;
 
-/** The middle of several times [ms]. @param {() => unknown} work */
-function median_ms(work) {
-  const found = Array.from({ length: times }, () => {
-    const start = performance.now();
-    work();
-    return performance.now() - start;
-  }).sort((a, b) => a - b);
-  return /** @type {number} */ (found[Math.floor(times / 2)]);
-}
+/** @param {() => unknown} work */
+const median_ms = (work) => median(Array.from({ length: times }, () => timed(work)));
 
 /** One record of some 30,000 rows: read and checked, folded, as tables again, on the disk and back. */
 export async function recordsBench() {
@@ -34,46 +28,61 @@ export async function recordsBench() {
   const text = recordText(record);
   const parsed_ms = median_ms(() => JSON.parse(text));
   const facts = foldRecords([record]);
+  const disk = await onDisk_ms(record);
+  /** @param {string} name @param {number} took_ms */
+  const line = (name, took_ms) =>
+    `records: ${name}: ${(took_ms / parsed_ms).toFixed(1)} × JSON.parse of its text (${took_ms.toFixed(0)} ms)`;
+  return [
+    `records: one record of ${changes.length} rows, ${(text.length / 1e6).toFixed(1)} MB, JSON.parse ${parsed_ms.toFixed(0)} ms`,
+    line(
+      'read and checked',
+      median_ms(() => readRecord(JSON.parse(text))),
+    ),
+    line(
+      'folded',
+      median_ms(() => foldRecords([record])),
+    ),
+    line(
+      'as tables again',
+      median_ms(() => filesOfProgramme(programmeOfRows(facts))),
+    ),
+    line('written to the disk', disk.written_ms),
+    line('data folder opened and looked through', disk.opened_ms),
+    line('read from the disk', disk.read_ms),
+  ];
+}
+
+/**
+ * Written into a data folder, which is closed and opened again, and read.
+ *
+ * @param {import('@eavewell/records').ChangeRecord} record
+ */
+async function onDisk_ms(record) {
   const folder = await mkdtemp(join(tmpdir(), 'eavewell-bench-'));
-  try {
+  const open = async () => {
     const opened = await openDatabase(folder);
     if (!opened.ok) throw new Error(opened.problems[0]?.code);
-    const database = opened.value;
-    await database.makeProgramme({ programmeId: 'p', name: 'P', madeAt: record.at });
+    return opened.value;
+  };
+  try {
+    const first = await open();
+    await first.makeProgramme({ programmeId: 'p', name: 'P', madeAt: record.at });
+    const written_ms = await took_ms(() => first.append('p', [record]));
+    await first.close();
     const start = performance.now();
-    await database.append('p', [record]);
-    const written_ms = performance.now() - start;
-    await database.close();
-    const again = performance.now();
-    const reopened = await openDatabase(folder);
-    if (!reopened.ok) throw new Error(reopened.problems[0]?.code);
-    const reopened_ms = performance.now() - again;
-    const reading = performance.now();
-    await reopened.value.records('p');
-    const fromDisk_ms = performance.now() - reading;
-    await reopened.value.close();
-    /** @param {string} name @param {number} took_ms */
-    const line = (name, took_ms) =>
-      `records: ${name}: ${(took_ms / parsed_ms).toFixed(1)} × JSON.parse of its text (${took_ms.toFixed(0)} ms)`;
-    return [
-      `records: one record of ${changes.length} rows, ${(text.length / 1e6).toFixed(1)} MB, JSON.parse ${parsed_ms.toFixed(0)} ms`,
-      line(
-        'read and checked',
-        median_ms(() => readRecord(JSON.parse(text))),
-      ),
-      line(
-        'folded',
-        median_ms(() => foldRecords([record])),
-      ),
-      line(
-        'as tables again',
-        median_ms(() => filesOfProgramme(programmeOfRows(facts))),
-      ),
-      line('written to the disk', written_ms),
-      line('data folder opened and looked through', reopened_ms),
-      line('read from the disk', fromDisk_ms),
-    ];
+    const second = await open();
+    const opened_ms = performance.now() - start;
+    const read_ms = await took_ms(() => second.records('p'));
+    await second.close();
+    return { written_ms, opened_ms, read_ms };
   } finally {
     await rm(folder, { recursive: true });
   }
+}
+
+/** @param {() => Promise<unknown>} work */
+async function took_ms(work) {
+  const start = performance.now();
+  await work();
+  return performance.now() - start;
 }

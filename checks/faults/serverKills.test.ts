@@ -37,7 +37,13 @@ describe('the program that serves', () => {
       expect(taken.text()).toMatch(/Another program uses port \d+\. Name another one with --port/);
       first.process.kill('SIGTERM');
       expect(await first.ended).toBe(0);
-      expect(await readdir(join(room, 'data'))).toEqual(['device.txt', 'eavewell.sqlite', 'exports', 'in-use.sqlite']);
+      expect(await readdir(join(room, 'data'))).toEqual([
+        'derived',
+        'device.txt',
+        'eavewell.sqlite',
+        'exports',
+        'in-use.sqlite',
+      ]);
     });
   });
 

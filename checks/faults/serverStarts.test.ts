@@ -141,8 +141,8 @@ describe('an upload far too large', () => {
         if (answer === null) continue;
         expect(answer.status).toBe(413);
         const [problem] = JSON.parse(answer.text).problems;
-        expect(problem).toMatchObject({ code: 'request.too_large', facts: { largest_MB: 100 } });
-        expect(problem.what).toBe('More was sent than is taken at once (100 MB); nothing was written.');
+        expect(problem).toMatchObject({ code: expect.stringMatching(/too_large$/), facts: { largest_MB: 100 } });
+        expect(problem.what).toMatch(/100 MB\)?; nothing was (written|taken in)\.$/);
       }
       const after = peak_MB(running);
       // At most what is taken at once, twice: as it comes and put together.

@@ -61,7 +61,10 @@ async function toldOf(folder: string): Promise<readonly Said[]> {
 const byId = (a: Said, b: Said) => (a.programmeId < b.programmeId ? -1 : 1);
 
 describe('a data folder of a past version', () => {
-  const versions = Array.from({ length: newestVersion }, (_, i) => i + 1);
+  // That of today may be saved too, for when it is past.
+  const versions = Array.from({ length: newestVersion }, (_, i) => i + 1).filter(
+    (version) => version < newestVersion || existsSync(join(saved, `version-${version}`)),
+  );
   const cases = versions.flatMap((version) => ['ended', 'cut'].map((how) => [version, how] as const));
 
   it.each(cases)(

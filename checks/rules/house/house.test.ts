@@ -26,7 +26,7 @@ test('every suite has tests', () => {
 test('every test belongs to a suite that is run', () => {
   const tests = files.filter((path) => /\.test\.\w+$/.test(path));
   const run =
-    /^(?:packages\/[^/]+\/src|demo\/src|checks\/(?:published|laws|twins|faults|scale|rules|journeys))\/.*\.test\.tsx?$/;
+    /^(?:packages\/[^/]+\/src|demo\/src|checks\/(?:published|laws|twins|faults|files|scale|rules|journeys))\/.*\.test\.tsx?$/;
   expect(tests.length).toBeGreaterThan(0);
   expect(tests.filter((path) => !run.test(path))).toEqual([]);
 });

@@ -9,7 +9,8 @@ import { TakeIn } from './sections/imports/index.ts';
 import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
-import { Sites } from './sections/sites/index.ts';
+import { SitePage } from './sections/site/index.ts';
+import { askedOf, Sites } from './sections/sites/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
 import { NoSuchSheet } from './sheet/NoSuchSheet.tsx';
 import { ProgrammeSheet } from './sheet/ProgrammeSheet.tsx';
@@ -39,7 +40,12 @@ export const programmeRoute = createRoute({
   component: ProgrammeSheet,
 });
 
-const sites = createRoute({ getParentRoute: () => programmeRoute, path: '/sites', component: Sites });
+const sites = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/sites',
+  component: Sites,
+  validateSearch: askedOf,
+});
 
 /** What this browser keeps, of all programmes. */
 const keptHere = createRoute({ getParentRoute: () => root, path: '/kept', component: KeptPage });
@@ -74,7 +80,9 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const ofProgramme = [sites, map, newSite, takeIn, changes, settings, settingsTable];
+const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
+const ofProgramme = [sites, site, map, newSite, takeIn, changes, settings, settingsTable];
 const tree = root.addChildren([start, programmes, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

@@ -1,4 +1,3 @@
-import { english } from '@eavewell/words';
 import { Command, InvalidArgumentError } from 'commander';
 import { type CheckOptions, checkCommand } from './commands/check.ts';
 import { type ColumnsOptions, columnsCommand } from './commands/columns.ts';
@@ -6,14 +5,17 @@ import type { Context } from './commands/context.ts';
 import { type ConvertOptions, convertCommand } from './commands/convert.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
+import { type FromData, inFolder } from './commands/folderOrData.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
+import { type ProgrammesOptions, programmesCommand } from './commands/programmes.ts';
 import { rainCommand } from './commands/rain.ts';
 import { type ServeOptions, serveCommand } from './commands/serve.ts';
 import type { ExitCode } from './exitCodes.ts';
+import { spoken } from './language.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords, maps, serve } = english.commandLine;
+const { help, demo: demoWords, maps, serve } = spoken.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -34,13 +36,30 @@ function kilometres(text: string): number {
   return value;
 }
 
+/** Lets a command take a programme of a data folder in place of a folder. */
+function fromData(command: Command): void {
+  command.option('--data <dir>', serve.help.fromData).option('--programme <id>', serve.help.programme);
+}
+
+/** What commander gives an action of two arguments. */
+type TwoGiven<T extends FromData> = [string | undefined, string | undefined, T, Command];
+
+/** A folder and something else; with --data, the something else alone. */
+function twoArguments<T extends FromData>(name: string, [first, second, options, command]: TwoGiven<T>) {
+  const isOfData = options.data !== undefined && second === undefined;
+  const [folder, other] = isOfData ? [undefined, first] : [first, second];
+  if (folder === undefined && !isOfData) command.error(serve.argumentMissing('folder'));
+  if (other === undefined) command.error(serve.argumentMissing(name));
+  return { folder, other: other!, options };
+}
+
 /** The commands for maps. */
 function mapCommands(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  root
+  const positions = root
     .command('positions')
     .description(maps.help.positions)
-    .argument('<folder>', help.folder)
-    .argument('<file>', maps.help.file)
+    .argument('[folder]', help.folder)
+    .argument('[file]', maps.help.file)
     .option('--accept', maps.help.accept)
     .option('--accept-likely', maps.help.acceptLikely)
     .option('--ways', maps.help.ways)
@@ -48,17 +67,26 @@ function mapCommands(root: Command, context: Context, ended: (code: ExitCode) =>
     .option('--reach <km>', maps.help.reach, kilometres)
     .option('--all', maps.help.allRows)
     .addHelpText('after', maps.help.positionsExamples)
-    .action(async (folder: string, file: string, options: PositionsOptions) =>
-      ended(await positionsCommand(folder, file, options, context)),
-    );
-  root
+    .action(async (...given: TwoGiven<PositionsOptions>) => {
+      const { folder, other, options } = twoArguments('file', given);
+      ended(
+        await inFolder(folder, options, context, (found) =>
+          positionsCommand(found.path, other, options, found.context),
+        ),
+      );
+    });
+  fromData(positions);
+  const map = root
     .command('map')
     .description(maps.help.map)
-    .argument('<folder>', help.folder)
+    .argument('[folder]', help.folder)
     .option('--out <file>', maps.help.outFile)
     .option('--replace', maps.help.replace)
     .addHelpText('after', maps.help.mapExamples)
-    .action(async (folder: string, options: MapOptions) => ended(await mapCommand(folder, options, context)));
+    .action(async (folder: string | undefined, options: MapOptions) =>
+      ended(await inFolder(folder, options, context, (found) => mapCommand(found.path, options, found.context))),
+    );
+  fromData(map);
 }
 
 /** The command itself: what it says of itself, and how. */
@@ -68,6 +96,7 @@ function rootCommand({ around, look, version }: Context): Command {
   return new Command('eavewell')
     .description(help.about)
     .version(version, '-v, --version', help.version)
+    .option('--language <tag>', help.language)
     .helpOption('-h, --help', help.help)
     .addHelpText('after', help.examples.main)
     .exitOverride()
@@ -83,10 +112,10 @@ function rootCommand({ around, look, version }: Context): Command {
 export function program(context: Context, ended: (code: ExitCode) => void): Command {
   const root = rootCommand(context);
   addCheck(root, context, ended);
-  root
+  const design = root
     .command('design')
     .description(help.design)
-    .argument('<folder>', help.folder)
+    .argument('[folder]', help.folder)
     .option('--site <id>', help.site)
     .option('--out <dir>', help.out)
     .option('--json', help.json)
@@ -97,14 +126,21 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--wet-day-rain <share>', help.wetDayRain)
     .option('--last-years <n>', help.lastYears)
     .addHelpText('after', help.examples.design)
-    .action(async (folder: string, options: DesignOptions) => ended(await designCommand(folder, options, context)));
-  root
+    .action(async (folder: string | undefined, options: DesignOptions) =>
+      ended(await inFolder(folder, options, context, (found) => designCommand(found, options, found.context))),
+    );
+  fromData(design);
+  const rain = root
     .command('rain')
     .description(help.rain)
-    .argument('<folder>', help.folder)
-    .argument('<gauge>', help.gauge)
+    .argument('[folder]', help.folder)
+    .argument('[gauge]', help.gauge)
     .addHelpText('after', help.examples.rain)
-    .action(async (folder: string, gauge: string) => ended(await rainCommand(folder, gauge, context)));
+    .action(async (...given: TwoGiven<FromData>) => {
+      const { folder, other, options } = twoArguments('gauge', given);
+      ended(await inFolder(folder, options, context, (found) => rainCommand(found.path, other, found.context)));
+    });
+  fromData(rain);
   addColumns(root, context, ended);
   root
     .command('demo')
@@ -124,30 +160,42 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
 }
 
 function addColumns(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  root
+  const columns = root
     .command('columns')
     .description(help.columns)
-    .argument('<folder>', help.folder)
+    .argument('[folder]', help.folder)
     .option('--accept', help.accept)
     .option('--set <match>', help.set, (text: string, before: readonly string[] = []) => [...before, text])
     .addHelpText('after', help.examples.columns)
-    .action(async (folder: string, options: ColumnsOptions) => ended(await columnsCommand(folder, options, context)));
+    .action(async (folder: string | undefined, options: ColumnsOptions) =>
+      ended(await inFolder(folder, options, context, (found) => columnsCommand(found, options, found.context))),
+    );
+  fromData(columns);
 }
 
 function addConvert(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  root
+  const convert = root
     .command('convert')
     .description(help.convert)
-    .argument('<from>', help.folder)
-    .argument('<to>', help.to)
+    .argument('[from]', help.folder)
+    .argument('[to]', help.to)
     .option('--overwrite', help.overwrite)
     .addHelpText('after', help.examples.convert)
-    .action(async (from: string, to: string, options: ConvertOptions) =>
-      ended(await convertCommand(from, to, options, context)),
-    );
+    .action(async (...given: TwoGiven<ConvertOptions>) => {
+      const { folder, other, options } = twoArguments('to', given);
+      ended(
+        await inFolder(folder, options, context, (found) => convertCommand(found.path, other, options, found.context)),
+      );
+    });
+  fromData(convert);
 }
 
 function addServe(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  root
+    .command('programmes')
+    .description(serve.help.programmes)
+    .option('--data <dir>', serve.help.data)
+    .action(async (options: ProgrammesOptions) => ended(await programmesCommand(options, context)));
   root
     .command('serve')
     .description(serve.help.serve)
@@ -160,16 +208,15 @@ function addServe(root: Command, context: Context, ended: (code: ExitCode) => vo
 }
 
 function addCheck(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  root
+  const check = root
     .command('check')
     .description(help.check)
     .argument('[folder]', help.folder)
-    .option('--data <dir>', serve.help.checkData)
-    .option('--programme <id>', serve.help.programme)
     .option('--out <dir>', help.out)
     .option('--all', help.all)
     .addHelpText('after', help.examples.check)
     .action(async (folder: string | undefined, options: CheckOptions) =>
-      ended(await checkCommand(folder, options, context)),
+      ended(await inFolder(folder, options, context, (found) => checkCommand(found.path, options, found.context))),
     );
+  fromData(check);
 }

@@ -1,14 +1,14 @@
 import { readFileSync } from 'node:fs';
-import { english } from '@eavewell/words';
 import { CommanderError } from 'commander';
 import type { Context } from './commands/context.ts';
 import { type ExitCode, exitCodes, WrongUse } from './exitCodes.ts';
+import { speakAsAsked, spoken } from './language.ts';
 import { lookOf, type Surroundings } from './print/terminal.ts';
 import { printable } from './print/text.ts';
 import { program } from './program.ts';
 import { Progress } from './progress.ts';
 
-const { trouble } = english.commandLine;
+const { trouble } = spoken.commandLine;
 
 function versionOfProgram(): string {
   const text = readFileSync(new URL('../package.json', import.meta.url), 'utf8');
@@ -35,6 +35,7 @@ function refusalOf(error: unknown): string | null {
 export async function run(args: readonly string[], around: Surroundings): Promise<ExitCode> {
   const progress = new Progress(around.stderr);
   try {
+    await speakAsAsked(args, around.env);
     const context: Context = { around, look: lookOf(around), progress, version: versionOfProgram() };
     let code: ExitCode = exitCodes.done;
     const command = program(context, (ended) => {

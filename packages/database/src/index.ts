@@ -4,7 +4,9 @@ export { migrate, migrations, newestVersion } from './migrations.ts';
 export {
   type Database,
   openDatabase,
+  type ProgrammeChange,
   type ProgrammeEntry,
+  type ProgrammeListed,
   type ProgrammeWhole,
   recordsBeside,
 } from './openDatabase.ts';

@@ -20,6 +20,9 @@ const written: Readonly<Record<number, string>> = {
       INSERT INTO records VALUES (1, 'islands', 'office', 1, '{"device":"office"}');`,
   2: `INSERT INTO programmes VALUES ('islands', 'Rain for the Islands', '2026-03-01T00:00:00.000Z');
       INSERT INTO records VALUES (1, 'islands', 'office', 1, '{"device":"office"}', '${digest}');`,
+  3: `INSERT INTO programmes VALUES ('islands', 'Rain for the Islands', '2026-03-01T00:00:00.000Z');
+      INSERT INTO records VALUES (1, 'islands', 'office', 1, '{"device":"office"}', '${digest}');
+      INSERT INTO programmeChanges VALUES (1, 'islands', '2026-03-02T00:00:00.000Z', 'Nadi', 'Islands', 1);`,
 };
 
 it('leads from every past version to the tables of today, with all that was written', () => {

@@ -36,6 +36,20 @@ export const migrations: readonly string[] = [
   CREATE TRIGGER records_are_never_changed BEFORE UPDATE ON records
   BEGIN SELECT RAISE (ABORT, 'a record is never changed'); END;
   `,
+  // What a programme is called, and whether it is set aside: the last row of it stands.
+  `
+  CREATE TABLE programmeChanges (
+    position INTEGER PRIMARY KEY,
+    programmeId TEXT NOT NULL REFERENCES programmes (programmeId),
+    at TEXT NOT NULL,
+    by TEXT NOT NULL,
+    name TEXT NOT NULL,
+    isSetAside INTEGER NOT NULL CHECK (isSetAside IN (0, 1))
+  ) STRICT;
+
+  CREATE TRIGGER programme_changes_are_never_changed BEFORE UPDATE ON programmeChanges
+  BEGIN SELECT RAISE (ABORT, 'a change of a programme is never changed'); END;
+  `,
 ];
 
 /** The version from which records bear digests. */

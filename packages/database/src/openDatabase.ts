@@ -15,6 +15,25 @@ export interface ProgrammeEntry {
   readonly madeAt: string;
 }
 
+/** What is known of a programme without reading its records. */
+export interface ProgrammeListed extends ProgrammeEntry {
+  /** Put away by somebody, kept whole. */
+  readonly isSetAside: boolean;
+  /** Its records [count], and what they take [byte]. */
+  readonly version: number;
+  readonly size_bytes: number;
+  /** The last record that was written; null where there is none. */
+  readonly lastChange: { readonly at: string; readonly by: string } | null;
+}
+
+/** A change of what a programme is called, or whether it is set aside. */
+export interface ProgrammeChange {
+  readonly at: string;
+  readonly by: string;
+  readonly name: string;
+  readonly isSetAside: boolean;
+}
+
 /** A programme with all its records. */
 export interface ProgrammeWhole {
   readonly entry: ProgrammeEntry;
@@ -32,9 +51,18 @@ export interface Database {
    * @problem record.name_taken - another record has that name; none is written
    * @problem database.programme_unknown - there is no such programme
    */
-  append(programmeId: string, records: readonly ChangeRecord[]): Promise<Checked<{ readonly written: number }>>;
+  append(
+    programmeId: string,
+    records: readonly ChangeRecord[],
+    /** Their texts, where they are written already. */
+    texts?: readonly string[],
+  ): Promise<Checked<{ readonly written: number }>>;
   /** @problem record.unreadable - what stands there is no record: the file was changed by another hand */
   records(programmeId: string): Promise<Checked<readonly ChangeRecord[]>>;
+  /** The programmes, with what is known of them without reading their records. */
+  listed(): Promise<readonly ProgrammeListed[]>;
+  /** @problem database.programme_unknown - there is no such programme */
+  changeProgramme(programmeId: string, change: ProgrammeChange): Promise<Checked<ProgrammeChange>>;
   /** How many records a programme has [count]; 0 where there is no such programme. */
   recordCount(programmeId: string): Promise<number>;
   /**
@@ -79,6 +107,9 @@ export async function openDatabase(folder: string): Promise<Checked<Database>> {
   }
 }
 
+/** As much of a record as says who made it and when [character]. */
+const longestHead = 5000;
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 class SqliteDatabase implements Database {
@@ -93,9 +124,7 @@ class SqliteDatabase implements Database {
   }
 
   async programmes(): Promise<readonly ProgrammeEntry[]> {
-    return this.connection
-      .prepare<[], ProgrammeEntry>('SELECT programmeId, name, madeAt FROM programmes ORDER BY programmeId')
-      .all();
+    return (await this.listed()).map(({ programmeId, name, madeAt }) => ({ programmeId, name, madeAt }));
   }
 
   async makeProgramme(entry: ProgrammeEntry): Promise<Checked<ProgrammeEntry>> {
@@ -109,7 +138,11 @@ class SqliteDatabase implements Database {
     });
   }
 
-  async append(programmeId: string, records: readonly ChangeRecord[]): Promise<Checked<{ readonly written: number }>> {
+  async append(
+    programmeId: string,
+    records: readonly ChangeRecord[],
+    texts: readonly string[] = records.map(recordText),
+  ): Promise<Checked<{ readonly written: number }>> {
     if (!this.knows(programmeId)) return this.unknown(programmeId);
     const there = this.connection
       .prepare<[string, string, number], string>(
@@ -117,8 +150,8 @@ class SqliteDatabase implements Database {
       )
       .pluck();
     const fresh = new Map<string, readonly [record: ChangeRecord, text: string]>();
-    for (const record of records) {
-      const text = recordText(record);
+    for (const [i, record] of records.entries()) {
+      const text = texts[i]!;
       const name = recordName(record);
       const kept = fresh.get(name)?.[1] ?? there.get(programmeId, record.device, record.number);
       if (kept !== undefined && kept !== text) {
@@ -135,6 +168,49 @@ class SqliteDatabase implements Database {
   async records(programmeId: string): Promise<Checked<readonly ChangeRecord[]>> {
     if (!this.knows(programmeId)) return this.unknown(programmeId);
     return recordsIn(this.connection, programmeId);
+  }
+
+  async listed(): Promise<readonly ProgrammeListed[]> {
+    const rows = this.connection.prepare<[], ProgrammeEntry>('SELECT * FROM programmes ORDER BY programmeId').all();
+    return rows.map(({ programmeId, name, madeAt }) => {
+      const change = this.connection
+        .prepare<[string], { name: string; isSetAside: number }>(
+          'SELECT name, isSetAside FROM programmeChanges WHERE programmeId = ? ORDER BY position DESC LIMIT 1',
+        )
+        .get(programmeId);
+      const all = this.connection
+        .prepare<[string], { version: number; size_bytes: number | null; last: number | null }>(
+          'SELECT count(*) AS version, sum(octet_length(record)) AS size_bytes, max(position) AS last FROM records WHERE programmeId = ?',
+        )
+        .get(programmeId)!;
+      return {
+        ...{ programmeId, name: change?.name ?? name, madeAt, isSetAside: change?.isSetAside === 1 },
+        ...{ version: all.version, size_bytes: all.size_bytes ?? 0 },
+        lastChange: all.last === null ? null : this.changeAt(all.last),
+      };
+    });
+  }
+
+  /** Who made a record, and when; null where it does not say. */
+  private changeAt(position: number): ProgrammeListed['lastChange'] {
+    const text = this.connection
+      .prepare<[number], string>('SELECT record FROM records WHERE position = ?')
+      .pluck()
+      .get(position);
+    // A record is written with its fields in the order of their names: these two come before its changes.
+    const found = /^\{"at":"([^"]+)","by":("(?:[^"\\]|\\.)*"),/.exec((text ?? '').slice(0, longestHead));
+    return found ? { at: found[1]!, by: String(parsed(found[2]!)) } : null;
+  }
+
+  async changeProgramme(programmeId: string, change: ProgrammeChange): Promise<Checked<ProgrammeChange>> {
+    if (!this.knows(programmeId)) return this.unknown(programmeId);
+    const { at, by, name, isSetAside } = change;
+    return this.writing(() => {
+      this.connection
+        .prepare('INSERT INTO programmeChanges (programmeId, at, by, name, isSetAside) VALUES (?, ?, ?, ?, ?)')
+        .run(programmeId, at, by, name, isSetAside ? 1 : 0);
+      return change;
+    });
   }
 
   async recordCount(programmeId: string): Promise<number> {
@@ -197,12 +273,12 @@ class SqliteDatabase implements Database {
 }
 
 /** The records of a programme in the order they were written; one that is not what was written is a problem. */
-function recordsIn(connection: Connection, programmeId: string): Checked<readonly ChangeRecord[]> {
+function recordsIn(connection: Connection, programmeId: string, most = -1): Checked<readonly ChangeRecord[]> {
   const rows = connection
-    .prepare<[string], { position: number; record: string; digest: string }>(
-      'SELECT position, record, digest FROM records WHERE programmeId = ? ORDER BY position',
+    .prepare<[string, number], { position: number; record: string; digest: string }>(
+      'SELECT position, record, digest FROM records WHERE programmeId = ? ORDER BY position LIMIT ?',
     )
-    .iterate(programmeId);
+    .iterate(programmeId, most);
   const found: ChangeRecord[] = [];
   const problems: Problem[] = [];
   for (const { position, record: text, digest } of rows) {
@@ -219,7 +295,8 @@ function recordsIn(connection: Connection, programmeId: string): Checked<readonl
  *
  * @param folder - the data folder [text]
  * @param programmeId - the programme [text]
- * @param most - how many are wanted; records are only ever added, so the first so many are always the same [count]
+ * @param most - how many of the first are wanted; records are only ever added, so these are always the same; all where it is not
+ *   given [count]
  * @returns its records in the order they were written
  * @problem record.unreadable - what stands there is no record
  * @problem database.damaged - and the other codes of openDatabase
@@ -228,13 +305,12 @@ function recordsIn(connection: Connection, programmeId: string): Checked<readonl
 export async function recordsBeside(
   folder: string,
   programmeId: string,
-  most: number = Number.POSITIVE_INFINITY,
+  most = -1,
 ): Promise<Checked<readonly ChangeRecord[]>> {
   let connection: Connection | null = null;
   try {
     connection = openBeside(folder);
-    const found = recordsIn(connection, programmeId);
-    return found.ok ? { ...found, value: found.value.slice(0, most) } : found;
+    return recordsIn(connection, programmeId, most);
   } catch (error) {
     return refused(databaseProblem(error, folder));
   } finally {

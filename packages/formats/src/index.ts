@@ -2,6 +2,7 @@ export { type ColumnsOfFolder, columnsPlace, readColumnsFile, saveColumns } from
 export { foldersProposals } from './foldersProposals.ts';
 export type { Kept } from './keepFiles.ts';
 export { type FilesToKeep, replaceFiles, withPositions, withWays } from './keepPositions.ts';
+export { likelyTable } from './likelyTable.ts';
 export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limitedZip.ts';
 export { makeFolder } from './makeFolder.ts';
 export { type CellPlace, mendCell } from './mendCell.ts';
@@ -14,7 +15,9 @@ export type { MapKind, MapRead } from './readMap.ts';
 export { readMapFile } from './readMapFile.ts';
 export { type PositionsOfFolder, readPositions } from './readPositions.ts';
 export { folderProblem, type ReadOptions, readProgramme } from './readProgramme.ts';
+export { readWhole, type WholeRead } from './readWhole.ts';
 export type { TablesAsRead } from './rowsAsRead.ts';
+export { type ShownColumn, type ShownRows, shownRows } from './shownRows.ts';
 export { tablesAsRead } from './tablesAsRead.ts';
 export { isWorkbook } from './workbook/isWorkbook.ts';
 export { type WorkbookLimit, workbookLimits } from './workbook/workbookLimits.ts';

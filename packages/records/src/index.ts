@@ -2,7 +2,7 @@ export * from './changeRecord.ts';
 export { type Absent, changesBetween, type WantedRows } from './changesBetween.ts';
 export { type CellConflict, type Conflict, Facts, foldRecords, type RowConflict } from './foldRecords.ts';
 export { type CellHistory, historyOf } from './historyOf.ts';
-export { mergeRecords, type RecordsMerged, recordText } from './mergeRecords.ts';
+export { changesText, mergeRecords, type RecordsMerged, recordText, recordTextOf } from './mergeRecords.ts';
 export { readRecord, recordFields, rowChange } from './readRecord.ts';
 export { type RecordProblemCode, recordProblem, recordProblems } from './recordProblems.ts';
 export { type ChangedSince, nextSteps, type Steps, type TakenBack, takeBack } from './takeBack.ts';

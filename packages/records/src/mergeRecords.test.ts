@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ChangeRecord } from './changeRecord.ts';
-import { mergeRecords, recordText } from './mergeRecords.ts';
+import { changesText, mergeRecords, recordText, recordTextOf } from './mergeRecords.ts';
 
 const record = (device: string, number: number, by = 'Nadi'): ChangeRecord => ({
   device,
@@ -37,4 +37,18 @@ it('writes one record one way', () => {
   const turned = Object.fromEntries(Object.entries(one).reverse()) as unknown as ChangeRecord;
   expect(recordText(turned)).toBe(recordText(one));
   expect(recordText(one)).not.toContain('\n');
+});
+
+it('puts a record together around changes that were written before, letter for letter', () => {
+  const changes = [
+    { kind: 'edited', table: 'sites', key: 'S1', before: { b: '1', a: null }, after: { b: null, a: '"changes":0,' } },
+    { kind: 'added', table: 'sites', key: 'S2', after: { name: 'x' } },
+  ] as const;
+  const head = {
+    ...{ device: 'office', number: 2, clock: 3, at: '2026-03-01T00:00:00.000Z', offset_min: 0, by: '"changes":0,' },
+    ...{ source: { kind: 'import', name: '"changes":0,' }, takesBack: null },
+  } as const;
+  expect(recordTextOf(head, changesText(changes)!)).toBe(recordText({ ...head, changes }));
+  expect(changesText([changes[1], changes[1]])).toBeNull();
+  expect(changesText([{ ...changes[1], table: '../x' }])).toBeNull();
 });

@@ -1,4 +1,5 @@
-import { type ChangeRecord, compareRecords, recordName } from './changeRecord.ts';
+import { type ChangeRecord, compareRecords, type RowChange, recordName } from './changeRecord.ts';
+import { rowChange } from './readRecord.ts';
 
 /** Two sets of records made one. */
 export interface RecordsMerged {
@@ -44,11 +45,48 @@ export function mergeRecords(ours: readonly ChangeRecord[], others: readonly Cha
  * @definition ours
  */
 export function recordText(record: ChangeRecord): string {
-  return JSON.stringify(record, (_, value: unknown) =>
+  return orderedText(record);
+}
+
+/** JSON with the fields of every object in the order of their names. */
+function orderedText(whole: unknown): string {
+  return JSON.stringify(whole, (_, value: unknown) =>
     value !== null && typeof value === 'object' && !Array.isArray(value)
       ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1)))
       : value,
   );
+}
+
+/**
+ * Changes as they stand in the text of a record, so that a thread can write them and the record is put together around them.
+ *
+ * @param changes - the changes
+ * @returns them as JSON [text]; null where one of them is none, or two are of one row
+ * @law recordTextOf with it is recordText of the record with these changes
+ * @definition ours
+ */
+export function changesText(changes: readonly RowChange[]): string | null {
+  const names = new Set<string>();
+  const pieces: string[] = [];
+  for (const change of changes) {
+    if (!rowChange.safeParse(change).success) return null;
+    names.add(`${change.table}/${change.key}`);
+    pieces.push(orderedText(change));
+  }
+  return names.size === changes.length ? `[${pieces.join(',')}]` : null;
+}
+
+/**
+ * The text of a record around changes that were written already.
+ *
+ * @param head - the record without its changes
+ * @param changes - as changesText gives them [text]
+ * @returns what recordText gives of the whole [text]
+ * @definition ours
+ */
+export function recordTextOf(head: Omit<ChangeRecord, 'changes'>, changes: string): string {
+  const [before, after] = orderedText({ ...head, changes: 0 }).split('"changes":0,');
+  return `${before}"changes":${changes},${after}`;
 }
 
 function missingNumbers(records: readonly ChangeRecord[]): RecordsMerged['missing'] {

@@ -27,10 +27,13 @@ export const recordProblems = {
   'change.changed_since': 'warning', // count of cells that stay because they were changed since
   // Files that come in. value: the file's name.
   'import.too_large': 'blocker', // largest_MB
-  'import.kind_unknown': 'blocker',
+  'import.kind_unknown': 'blocker', // found: what it is, such as photo or pdf
+  'import.too_many': 'blocker', // most: files at once
+  'import.table_twice': 'blocker', // value: the table's file; files: the two it was sent in
+  'import.nothing_to_undo': 'blocker', // nothing was mended, or nothing taken back
   'import.zip_unreadable': 'blocker', // reason: a zip code; entry
   'import.nothing_known': 'blocker', // a zip with no table of ours
-  'import.table_unknown': 'blocker', // a table by itself whose name is none of ours
+  'import.table_unknown': 'blocker', // a table whose name is none of ours; likely: what it is by its headers
   'import.not_a_table': 'blocker', // a file that cannot be read as a table, where rows of it stand already
   'import.gone': 'blocker', // value: the import; it was taken in, cancelled, or waited too long
   'import.reading': 'blocker', // value: the import; it is still being read
@@ -47,6 +50,7 @@ export const recordProblems = {
   'request.not_found': 'blocker', // value: the path
   'request.refused': 'blocker', // reason: host, origin or token
   'request.too_large': 'blocker', // largest_MB
+  'request.called_off': 'blocker', // somebody called the job off
   'request.our_fault': 'blocker',
   'server.port_taken': 'blocker', // value: the port
   // Exports the program keeps by itself, and starting from one. value: the export.

@@ -1,14 +1,15 @@
 import { type GaugeFinding, isoDay, type JudgedRain } from '@eavewell/engine';
 import type { GaugeReport } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 
 /** One gauge as the report has it. */
-export function gaugeReport(gauge: GaugeFinding): GaugeReport {
+export function gaugeReport(gauge: GaugeFinding, language: Language): GaugeReport {
   return {
     gaugeId: gauge.gaugeId,
     name: gauge.name,
     rain: gauge.rain && rainReport(gauge.rain),
-    problems: gauge.problems.map(problemReport),
+    problems: gauge.problems.map((problem) => problemReport(problem, language)),
   };
 }
 

@@ -5,5 +5,7 @@ export { peopleOf } from './peopleOf.ts';
 export { problemReport } from './problemReport.ts';
 export { remediesInWords } from './remediesInWords.ts';
 export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
+export { problemIn, siteReportIn } from './reportIn.ts';
 export { findingOf, siteReport } from './siteReport.ts';
+export { type SiteSaid, shortSaid, siteSaid } from './siteSaid.ts';
 export { siteShort } from './siteShort.ts';

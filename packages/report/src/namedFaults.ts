@@ -1,5 +1,5 @@
 import type { Place, Problem, SiteDesign } from '@eavewell/engine';
-import { problemSentence } from '@eavewell/words';
+import { english, type Language, problemSentence } from '@eavewell/words';
 
 /**
  * Which fault stands at a place?
@@ -21,14 +21,18 @@ export function faultFinder(problems: readonly Problem[]): (place: Place) => Pro
  * Says which fault keeps a site from a verdict, in the words of the fault itself.
  *
  * @param faultAt - the fault at a place
+ * @param language - the words of the fault
  * @returns a function that gives a site's design with the fault beside the doubt: facts `fault` and `todo` [text]
  * @definition ours
  */
-export function faultNamer(faultAt: (place: Place) => Problem | null): (design: SiteDesign) => SiteDesign {
+export function faultNamer(
+  faultAt: (place: Place) => Problem | null,
+  language: Language = english,
+): (design: SiteDesign) => SiteDesign {
   const named = (problem: Problem): Problem => {
     const fault = problem.code === 'site.facts_in_doubt' ? faultAt(problem.place) : null;
     if (!fault) return problem;
-    const { what, todo } = problemSentence(fault);
+    const { what, todo } = problemSentence(fault, language);
     return { ...problem, facts: { ...problem.facts, fault: what, todo } };
   };
   return (design) => ({ ...design, problems: design.problems.map(named) });

@@ -1,5 +1,5 @@
 import type { DesignReport, RemediesInWords } from '@eavewell/tables';
-import { english } from '@eavewell/words';
+import type { Language } from '@eavewell/words';
 
 /**
  * What would mend the programme, as a table people read: each kind of change, at how many sites, for how much together; and the
@@ -9,20 +9,20 @@ import { english } from '@eavewell/words';
  * @returns the same with its words
  * @definition ours
  */
-export function remediesInWords(found: DesignReport['remedies']): RemediesInWords {
+export function remediesInWords(found: DesignReport['remedies'], language: Language): RemediesInWords {
   const { pricesOn, looked, mended, groups, notMended } = found;
   return {
     pricesOn,
     looked,
-    mended: { ...mended, costsInWords: english.remedies.costs(mended) },
+    mended: { ...mended, costsInWords: language.remedies.costs(mended) },
     groups: groups.map((group) => ({
       ...group,
-      about: english.remedies.kindsTogether(group.kinds),
-      costsInWords: english.remedies.costs(group),
+      about: language.remedies.kindsTogether(group.kinds),
+      costsInWords: language.remedies.costs(group),
     })),
     notMended: notMended.map(({ reason, siteIds }) => ({
       reason,
-      sentence: english.remedies.notMended(reason),
+      sentence: language.remedies.notMended(reason),
       siteIds,
     })),
   };

@@ -7,14 +7,14 @@ import {
   type SiteRemedies,
 } from '@eavewell/engine';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
-import { english } from '@eavewell/words';
+import type { Language } from '@eavewell/words';
 
 type RemedyReport = NonNullable<SiteReport['remedies']>['ranked'][number];
 
 /** What would mend a site, field by field, as the report has it. */
-export function siteRemediesReport(found: SiteRemedies): NonNullable<SiteReport['remedies']> {
+export function siteRemediesReport(found: SiteRemedies, language: Language): NonNullable<SiteReport['remedies']> {
   return {
-    ranked: found.remedies.map(remedyReport),
+    ranked: found.remedies.map((remedy) => remedyReport(remedy, language)),
     notMended: found.notMended,
     peopleCarried: found.peopleCarried && { ...found.peopleCarried },
     leaveIt: found.leaveIt && leaveItReport(found.leaveIt),
@@ -42,11 +42,11 @@ export function programmeRemediesReport(
   };
 }
 
-function remedyReport(remedy: Remedy): RemedyReport {
+function remedyReport(remedy: Remedy, language: Language): RemedyReport {
   const { amount, currency, reason, bought } = remedy.cost;
   return {
     changes: remedy.changes.map((change) => ({ ...change })),
-    about: english.remedies.remedy(remedy),
+    about: language.remedies.remedy(remedy),
     verdict: remedy.verdict,
     promiseCut_count: remedy.promiseCut_count,
     tankVolume_L: remedy.tankVolume_L,

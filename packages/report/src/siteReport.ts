@@ -2,24 +2,28 @@ import {
   type DryRun,
   type FirstService,
   isoDay,
+  type Problem,
   type SiteDesign,
   type SiteRemedies,
   type StorageFinding,
   type WorkingLine,
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
-import { english, problemSentence, workingText } from '@eavewell/words';
+import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
 
 /** What a site comes to, in words: the finding, or the first blocker that withholds it. */
-export function findingOf(design: SiteDesign): string {
+export function findingOf(
+  design: { readonly problems: readonly Problem[]; readonly storages: readonly StorageSaid[] },
+  language: Language,
+): string {
   const blocker = design.problems.find((problem) => problem.severity === 'blocker');
-  return english.findings.site(design, blocker ? problemSentence(blocker).what : null);
+  return language.findings.site(design, blocker ? problemSentence(blocker, language).what : null);
 }
 
 /** One site as the report has it, without its daily series. */
-export function siteReport(design: SiteDesign, remedies: SiteRemedies | null): SiteReport {
+export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, language: Language): SiteReport {
   return {
     siteId: design.siteId,
     name: design.name,
@@ -31,12 +35,12 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null): S
     targetFrom: design.targetFrom,
     verdict: design.verdict,
     stations: { ...design.stations },
-    finding: findingOf(design),
+    finding: findingOf(design, language),
     storages: design.storages.map(storageReport),
     firstService: design.firstService && firstServiceReport(design.firstService),
-    remedies: remedies && siteRemediesReport(remedies),
-    problems: design.problems.map(problemReport),
-    working: design.working.map(workingReport),
+    remedies: remedies && siteRemediesReport(remedies, language),
+    problems: design.problems.map((problem) => problemReport(problem, language)),
+    working: design.working.map((line) => workingReport(line, language)),
   };
 }
 
@@ -100,8 +104,8 @@ function storageReport(f: StorageFinding): SiteReport['storages'][number] {
   };
 }
 
-function workingReport(line: WorkingLine): SiteReport['working'][number] {
-  const text = workingText(line);
+function workingReport(line: WorkingLine, language: Language): SiteReport['working'][number] {
+  const text = workingText(line, language);
   return {
     code: line.code,
     label: text.label,

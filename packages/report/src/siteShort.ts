@@ -2,7 +2,7 @@ import type { SiteDesign, SiteFacts, SiteRemedies, StorageFinding } from '@eavew
 import type { SiteShort } from '@eavewell/tables';
 import { english } from '@eavewell/words';
 import { peopleDays } from './peopleDays.ts';
-import { findingOf } from './siteReport.ts';
+import { siteSaid } from './siteSaid.ts';
 
 /** Figures of a list are told to a tenth: the whole figure stands in the site's own report. */
 const tenth = (value: number) => Math.round(value * 10) / 10;
@@ -20,6 +20,7 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
   const { siteId, name, people, design_people, verdict, stations, target, storages } = design;
   const first = remedies?.remedies[0];
   const [worst] = storages;
+  const said = siteSaid(design, remedies, english);
   return {
     siteId,
     name,
@@ -30,11 +31,12 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
     design_people,
     verdict,
     stations: { ...stations },
-    finding: findingOf(design),
+    finding: said.finding,
+    withheldBy: said.withheldBy,
     remedy: first
       ? {
-          about: english.remedies.remedy(first),
-          sentence: english.remedies.smallest(first),
+          about: said.about ?? '',
+          sentence: said.sentence ?? '',
           verdict: first.verdict,
           promiseCut_count: first.promiseCut_count,
           amount: first.cost.amount,
@@ -42,7 +44,7 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
           noCost: first.cost.reason,
         }
       : null,
-    notMended: !first && remedies?.notMended ? english.remedies.notMended(remedies.notMended) : null,
+    notMended: said.notMended,
     figures: worst ? figuresOf(worst, storages.length, target.daysMet_fraction) : null,
     target: { ...target },
     weight: tenth(peopleDays(design)),

@@ -6,7 +6,7 @@ import type { Checked, Problem } from '@eavewell/engine';
 import { filesOfProgramme, programmeOfRows } from '@eavewell/formats';
 import { compareRecords, foldRecords, recordProblem } from '@eavewell/records';
 import { type ExportRead, entryIn, lastExports, readExport } from './exportFolder.ts';
-import { recordsFile } from './uploads.ts';
+import { recordsFile } from './imports/unpack.ts';
 
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 

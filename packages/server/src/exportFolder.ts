@@ -4,7 +4,7 @@ import type { ProgrammeEntry } from '@eavewell/database';
 import type { Checked } from '@eavewell/engine';
 import { limitedZip, writeFileWhole } from '@eavewell/formats';
 import { type ChangeRecord, recordProblem } from '@eavewell/records';
-import { readRecords, recordsFile } from './uploads.ts';
+import { readRecords, recordsFile } from './imports/unpack.ts';
 
 /** Within a data folder: the exports the program keeps by itself, a folder for each programme. */
 export const exportsFolder = 'exports';

@@ -1,8 +1,8 @@
 import { filesOfProgramme, programmeOfRows } from '@eavewell/formats';
 import { recordText } from '@eavewell/records';
 import { strToU8, zipSync } from 'fflate';
+import { recordsFile } from './imports/unpack.ts';
 import type { OpenProgramme } from './openProgramme.ts';
-import { recordsFile } from './uploads.ts';
 
 /** The time every entry bears: the same programme gives the same zip. The earliest a zip can hold. */
 const time = new Date(1980, 0, 1);

@@ -11,8 +11,10 @@ import {
   nextSteps,
   type RowChange,
   readRecord,
+  recordFields,
   recordName,
   recordProblem,
+  recordTextOf,
   takeBack,
 } from '@eavewell/records';
 import { refuseChange } from './refuseChange.ts';
@@ -38,11 +40,13 @@ export type Changed = Checked<{ readonly record: ChangeRecord | null }>;
 /** Is this the name of a sending, kept as the source of the record it made? */
 const isSent = ({ kind, name }: ChangeRecord['source'], sendId: string) => kind === 'form' && name === sendId;
 
+const turn = () => new Promise(setImmediate);
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 /** A programme that is open: its records, folded once and kept up record by record. One change at a time is written. */
 export class OpenProgramme {
-  readonly entry: ProgrammeEntry;
+  entry: ProgrammeEntry;
   private readonly database: Database;
   private readonly device: string;
   private readonly now: Now;
@@ -105,6 +109,35 @@ export class OpenProgramme {
   }
 
   /**
+   * Makes one record of changes that a thread wrote and checked: a large one is put together without keeping others waiting.
+   *
+   * @param changes - as changesText gives them [text]
+   * @param version - the version they were worked out from
+   * @problem import.changed_since - the programme was changed since; nothing is written
+   */
+  changeByText(origin: Origin, changes: string, version: number): Promise<Changed> {
+    return this.inTurn(async () => {
+      if (this.version !== version)
+        return refused(recordProblem('import.changed_since', {}, { value: origin.source.name ?? '' }));
+      if (changes === '[]') return { ok: true, value: { record: null }, problems: [] };
+      const head = { ...this.nextHead(), by: origin.by, source: origin.source, takesBack: null };
+      if (!recordFields.omit({ changes: true }).safeParse(head).success)
+        return refused(recordProblem('change.unsound', {}, {}));
+      const text = recordTextOf(head, changes);
+      const record = JSON.parse(text) as ChangeRecord;
+      // Between the pieces of a large change others get their turn; no other change does.
+      await turn();
+      const written = await this.database.append(this.entry.programmeId, [record], [text]);
+      if (!written.ok) return written;
+      await turn();
+      this.known = [...this.known, record];
+      this.folded.add(record);
+      this.onChange();
+      return { ok: true, value: { record }, problems: [] };
+    });
+  }
+
+  /**
    * Takes back the last change made on this computer.
    *
    * @problem change.nothing_to_undo - there is none
@@ -160,12 +193,8 @@ export class OpenProgramme {
   private async write(changes: readonly RowChange[], origin: Origin, isEmptyToo = false): Promise<Changed> {
     if (changes.length === 0 && !isEmptyToo) return { ok: true, value: { record: null }, problems: [] };
     const { by, source, takesBack = null } = origin;
-    const number =
-      this.known.reduce((most, one) => (one.device === this.device ? Math.max(most, one.number) : most), 0) + 1;
-    const clock = (this.known.at(-1)?.clock ?? 0) + 1;
-    const made = { device: this.device, number, clock, at: this.now.at(), offset_min: this.now.offset_min() };
     // What could not be read again is never written.
-    const record = readRecord(JSON.parse(JSON.stringify({ ...made, by, source, takesBack, changes })));
+    const record = readRecord(JSON.parse(JSON.stringify({ ...this.nextHead(), by, source, takesBack, changes })));
     if (!record) return refused(recordProblem('change.unsound', {}, {}));
     const written = await this.database.append(this.entry.programmeId, [record]);
     if (!written.ok) return written;
@@ -173,6 +202,14 @@ export class OpenProgramme {
     this.folded.add(record);
     this.onChange();
     return { ok: true, value: { record }, problems: [] };
+  }
+
+  /** What the next record of this device begins with. */
+  private nextHead() {
+    const number =
+      this.known.reduce((most, one) => (one.device === this.device ? Math.max(most, one.number) : most), 0) + 1;
+    const clock = (this.known.at(-1)?.clock ?? 0) + 1;
+    return { device: this.device, number, clock, at: this.now.at(), offset_min: this.now.offset_min() };
   }
 
   private inTurn<T>(work: () => Promise<T>): Promise<T> {

@@ -3,8 +3,10 @@ import { gzip } from 'node:zlib';
 import type { Cells } from '@eavewell/records';
 import { exceptionsFirst, remediesInWords } from '@eavewell/report';
 import { folderTables, readCell, type SiteShort } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
 import type { z } from 'zod';
 import type { DesignState } from './designs/designs.ts';
+import { saidIn } from './http/answers.ts';
 import type { overview } from './http/schemas.ts';
 import type { OpenProgramme } from './openProgramme.ts';
 
@@ -57,7 +59,15 @@ class Targets {
 }
 
 const notJudged = {
-  ...{ design_people: null, verdict: null, stations: null, finding: null, remedy: null, notMended: null },
+  ...{
+    design_people: null,
+    verdict: null,
+    stations: null,
+    finding: null,
+    withheldBy: null,
+    remedy: null,
+    notMended: null,
+  },
   ...{ figures: null, target: null },
 };
 
@@ -98,13 +108,19 @@ function countsOf(
 }
 
 /** The rows of the sites, each with what its design says, the exceptions first. */
-async function entriesOf({ facts, version }: OpenProgramme, state: DesignState, targets: Targets): Promise<Entry[]> {
+async function entriesOf(
+  { facts, version }: OpenProgramme,
+  state: DesignState,
+  targets: Targets,
+  language: Language,
+): Promise<Entry[]> {
   const isPresent = state.version === version && state.done_fraction === 1;
   const placed: { readonly entry: Entry; readonly short: SiteShort | undefined }[] = [];
   for (const [key, cells] of facts.rowsAsEntered('sites')) {
     const row = ofRow(key, cells);
     // A second row of one id is not used, so it has no verdict of its own.
-    const short = key === row.siteId ? state.sites.get(key) : undefined;
+    const told = key === row.siteId ? state.sites.get(key) : undefined;
+    const short = told && saidIn(told, language);
     placed.push({ entry: entryOf(row, short, targets, isPresent), short });
     if (placed.length % turn_sites === 0) await turn();
   }
@@ -115,17 +131,22 @@ async function entriesOf({ facts, version }: OpenProgramme, state: DesignState, 
   return placed.map(({ entry }) => entry);
 }
 
-async function textOf(name: string, programme: OpenProgramme, state: DesignState): Promise<OverviewText> {
+async function textOf(
+  name: string,
+  programme: OpenProgramme,
+  state: DesignState,
+  language: Language,
+): Promise<OverviewText> {
   const { version } = programme;
   const targets = new Targets();
-  const entries = await entriesOf(programme, state, targets);
+  const entries = await entriesOf(programme, state, targets, language);
   const head: Omit<Overview, 'sites'> = {
     version,
     designVersion: state.version,
     name: state.rest?.programme.name ?? programme.entry.name,
     tally: tallyOf(entries),
     targets: targets.list,
-    remedies: state.rest && remediesInWords(state.rest.remedies),
+    remedies: state.rest && remediesInWords(state.rest.remedies, language),
     problemCounts: state.rest && countsOf(state.rest.problems),
   };
   const pieces: Buffer[] = [Buffer.from(`${JSON.stringify(head).slice(0, -1)},"sites":[`)];
@@ -143,18 +164,19 @@ export class Overviews {
   private readonly kept = new Map<string, { readonly name: string; readonly made: Promise<OverviewText> }>();
 
   /** Names what the list would hold, before it is put together. */
-  nameOf({ version }: OpenProgramme, state: DesignState): string {
-    return `${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
+  nameOf({ version }: OpenProgramme, state: DesignState, { code }: Language): string {
+    return `${code}-${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
   }
 
-  text(programme: OpenProgramme, state: DesignState): Promise<OverviewText> {
+  text(programme: OpenProgramme, state: DesignState, language: Language): Promise<OverviewText> {
     const { programmeId } = programme.entry;
-    const name = this.nameOf(programme, state);
-    const known = this.kept.get(programmeId);
+    const place = `${programmeId} ${language.code}`;
+    const name = this.nameOf(programme, state, language);
+    const known = this.kept.get(place);
     if (known?.name === name) return known.made;
-    const made = textOf(name, programme, state);
-    this.kept.set(programmeId, { name, made });
-    void made.catch(() => this.kept.delete(programmeId));
+    const made = textOf(name, programme, state, language);
+    this.kept.set(place, { name, made });
+    void made.catch(() => this.kept.delete(place));
     return made;
   }
 }

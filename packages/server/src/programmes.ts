@@ -1,14 +1,14 @@
 import { randomBytes } from 'node:crypto';
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { type Database, deviceFile, openDatabase, type ProgrammeEntry } from '@eavewell/database';
+import { type Database, deviceFile, openDatabase, type ProgrammeListed } from '@eavewell/database';
 import type { Checked, Problem } from '@eavewell/engine';
 import { makeFolder, type ProgrammeTables, rowsOfProgramme, writeFileWhole } from '@eavewell/formats';
 import { recordProblem } from '@eavewell/records';
 import { bringIn } from './bringIn.ts';
 import { behindExports, withLastExports } from './folderProblems.ts';
+import { changesOfRows } from './imports/rowsCompared.ts';
 import { type Now, OpenProgramme } from './openProgramme.ts';
-import { changesOfRows } from './rowsCompared.ts';
 
 const deviceForm = /^[A-Za-z0-9_-]{1,64}$/;
 
@@ -37,6 +37,8 @@ async function deviceOf(folder: string): Promise<string> {
 export class Programmes {
   /** Called after each change of a programme. */
   onChange: (programmeId: string) => void = () => undefined;
+  /** Called after a programme was made, named, set aside or brought back. */
+  onList: () => void = () => undefined;
   /** Called after each change with the programme: what is kept beside it follows. */
   onKept: (programme: OpenProgramme) => void = () => undefined;
   readonly database: Database;
@@ -71,8 +73,37 @@ export class Programmes {
     return { ok: true, value, problems: opened.problems };
   }
 
-  list(): Promise<readonly ProgrammeEntry[]> {
-    return this.database.programmes();
+  list(): Promise<readonly ProgrammeListed[]> {
+    return this.database.listed();
+  }
+
+  /**
+   * Gives a programme another name, sets it aside or brings it back. Nothing of it goes.
+   *
+   * @problem database.programme_unknown - there is none of that id
+   */
+  async changeEntry(
+    programmeId: string,
+    by: string,
+    { name, isSetAside }: { readonly name?: string | undefined; readonly isSetAside?: boolean | undefined },
+  ): Promise<Checked<ProgrammeListed>> {
+    const before = (await this.list()).find((one) => one.programmeId === programmeId);
+    if (!before) return unknown(programmeId);
+    const wanted = { name: name ?? before.name, isSetAside: isSetAside ?? before.isSetAside };
+    if (wanted.name !== before.name || wanted.isSetAside !== before.isSetAside) {
+      const changed = await this.database.changeProgramme(programmeId, { at: this.now.at(), by, ...wanted });
+      if (!changed.ok) return changed;
+    }
+    const open = await this.open.get(programmeId);
+    if (open?.ok) open.value.entry = { ...open.value.entry, name: wanted.name };
+    this.onList();
+    return { ok: true, value: { ...before, ...wanted }, problems: [] };
+  }
+
+  /** Is it open already? Then what it holds is known without reading it. */
+  async openOne(programmeId: string): Promise<OpenProgramme | null> {
+    const found = await this.open.get(programmeId);
+    return found?.ok ? found.value : null;
   }
 
   /** Brings in programmes with their history, where there is none yet; see bringIn. */
@@ -94,6 +125,7 @@ export class Programmes {
     const entry = { programmeId: `p-${random(6)}`, name, madeAt: this.now.at() };
     const made = await this.database.makeProgramme(entry);
     if (!made.ok) return made;
+    this.onList();
     const programme = await this.programme(entry.programmeId);
     if (!programme.ok || tables === null) return programme;
     const filled = await this.fill(programme.value, by, tables, source);
@@ -128,7 +160,7 @@ export class Programmes {
   }
 
   /** A new place for files that pass through; who takes it takes it away. */
-  async passingFolder(kind: 'imports' | 'designs'): Promise<string> {
+  async passingFolder(kind: 'imports' | 'designs' | 'exports'): Promise<string> {
     const path = join(this.folder, passing, kind, random(8));
     await makeFolder(path);
     return path;
@@ -145,7 +177,7 @@ export class Programmes {
   }
 
   private async fold(programmeId: string): Promise<Checked<OpenProgramme>> {
-    const entry = (await this.list()).find((one) => one.programmeId === programmeId);
+    const entry = (await this.database.programmes()).find((one) => one.programmeId === programmeId);
     if (!entry) return unknown(programmeId);
     const records = await this.database.records(programmeId);
     if (!records.ok) return records;

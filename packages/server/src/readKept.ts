@@ -1,41 +1,92 @@
-import { openDatabase } from '@eavewell/database';
+import { type Database, openDatabase, type ProgrammeListed } from '@eavewell/database';
 import type { Checked } from '@eavewell/engine';
-import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
-import { foldRecords } from '@eavewell/records';
+import { programmeOfRows, writeProgramme } from '@eavewell/formats';
+import { compareRecords, type Facts, foldRecords } from '@eavewell/records';
+import { folderTables, readCell } from '@eavewell/tables';
 
 /** The programmes there are, where none is named and there is not just one. */
 export interface SeveralThere {
   readonly ids: readonly string[];
 }
 
+/** A programme of a data folder, with what it holds; null where its records cannot be read. */
+export interface ProgrammeThere extends ProgrammeListed {
+  readonly sites: number | null;
+  readonly people: number | null;
+}
+
+/** How many sites facts have [count], and for how many people [person], as far as they are known. */
+export function sitesAndPeople(facts: Facts): { readonly sites: number; readonly people: number } {
+  let [sites, people] = [0, 0];
+  for (const [key, cells] of facts.rowsAsEntered('sites')) {
+    // A second row of one id is not used.
+    if (key !== cells['siteId']) continue;
+    sites++;
+    people += readCell(folderTables.sites.columns.people, cells['people'] ?? '', { decimalComma: false }).value ?? 0;
+  }
+  return { sites, people };
+}
+
+async function withDatabase<T>(
+  dataFolder: string,
+  work: (database: Database) => Promise<Checked<T>>,
+): Promise<Checked<T>> {
+  const opened = await openDatabase(dataFolder);
+  if (!opened.ok) return opened;
+  try {
+    return await work(opened.value);
+  } finally {
+    await opened.value.close();
+  }
+}
+
+async function factsOf(database: Database, programmeId: string): Promise<Checked<Facts>> {
+  const records = await database.records(programmeId);
+  return records.ok ? { ...records, value: foldRecords([...records.value].sort(compareRecords)) } : records;
+}
+
 /**
- * What does a programme of a data folder come to? It is read as its folder of tables would be.
+ * Writes a programme of a data folder as its folder of tables, the one its export holds.
  *
  * @param dataFolder - the data folder [text]
- * @param programmeId - which of its programmes; null: the only one [text]
- * @param folder - a folder that is not there yet, to write its tables into [text]
- * @returns facts, problems and what was not used; or the ids there are, where nobody can tell which is meant
+ * @param programmeId - which of its programmes; null: the only one that is not set aside [text]
+ * @param folder - a folder that is not there yet [text]
+ * @returns null once it stands; or the ids there are, where nobody can tell which is meant
  * @problem database.in_use - another program has the data folder open; and the other codes of openDatabase
  * @problem database.programme_unknown - there is none of that id
  * @definition ours
  */
-export async function readKept(
+export function writeKept(
   dataFolder: string,
   programmeId: string | null,
   folder: string,
-): Promise<Checked<ProgrammeRead | SeveralThere>> {
-  const opened = await openDatabase(dataFolder);
-  if (!opened.ok) return opened;
-  const database = opened.value;
-  try {
-    const ids = (await database.programmes()).map((entry) => entry.programmeId);
+): Promise<Checked<null | SeveralThere>> {
+  return withDatabase<null | SeveralThere>(dataFolder, async (database) => {
+    const ids = (await database.listed()).filter(({ isSetAside }) => !isSetAside).map((entry) => entry.programmeId);
     const id = programmeId ?? (ids.length === 1 ? ids[0]! : null);
     if (id === null) return { ok: true, value: { ids }, problems: [] };
-    const records = await database.records(id);
-    if (!records.ok) return records;
-    await writeProgramme(folder, programmeOfRows(foldRecords(records.value)));
-    return { ok: true, value: await readProgramme(folder), problems: [] };
-  } finally {
-    await database.close();
-  }
+    const facts = await factsOf(database, id);
+    if (!facts.ok) return facts;
+    await writeProgramme(folder, programmeOfRows(facts.value));
+    return { ok: true, value: null, problems: [] };
+  });
+}
+
+/**
+ * Which programmes are in a data folder?
+ *
+ * @param dataFolder - the data folder [text]
+ * @returns them with their sites [count] and people [person], those set aside among them
+ * @problem database.in_use - another program has the data folder open; and the other codes of openDatabase
+ * @definition ours
+ */
+export function listKept(dataFolder: string): Promise<Checked<readonly ProgrammeThere[]>> {
+  return withDatabase<readonly ProgrammeThere[]>(dataFolder, async (database) => {
+    const found: ProgrammeThere[] = [];
+    for (const entry of await database.listed()) {
+      const facts = await factsOf(database, entry.programmeId);
+      found.push({ ...entry, ...(facts.ok ? sitesAndPeople(facts.value) : { sites: null, people: null }) });
+    }
+    return { ok: true, value: found, problems: [] };
+  });
 }

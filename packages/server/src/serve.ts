@@ -9,12 +9,13 @@ import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys } from './http/guard.ts';
-import { demoSites } from './http/routes.ts';
+import { demoSites } from './http/programmeRoutes.ts';
+import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
-import { Reviews } from './reviews.ts';
+import { RunningTasks } from './runningTasks.ts';
 
 /** How a server is to be started. */
 export interface ServeAsked {
@@ -61,6 +62,9 @@ const computerClock: Now = {
 const threadFile = () =>
   new URL(import.meta.url.endsWith('.ts') ? '../dist/thread.js' : './thread.js', import.meta.url);
 
+/** Threads for imports and exports at a time. Ours. */
+const look_threads = 2;
+
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
 /**
@@ -78,9 +82,12 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   const opened = await Programmes.open(asked.folder, computerClock);
   if (!opened.ok) return opened;
   const programmes = opened.value;
-  const work = asked.work ?? threadWork(threadFile());
+  const work = asked.work ?? threadWork(threadFile(), look_threads);
+  // Designs have a thread of their own: one that takes minutes keeps no import waiting.
+  const designWork = asked.work ?? threadWork(threadFile(), 1);
   const close = async () => {
     await work.close();
+    await designWork.close();
     await programmes.close();
   };
   const kept = keptBeside(programmes, work, asked);
@@ -93,19 +100,26 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   const keys = freshKeys();
   let port = asked.port ?? usualPort;
   const { onFault, version, pages = null } = asked;
-  const designs = new Designs(programmes, work, version);
+  const tasks = new RunningTasks(
+    programmes.derivedFolder('tasks'),
+    { others: work, design: designWork },
+    computerClock.at,
+  );
+  await tasks.open();
+  const designs = new Designs(programmes, tasks, version);
   designs.onDone = (done) => asked.onDesign?.(done);
-  const reviews = new Reviews(programmes, work);
+  const reviews = new Reviews(programmes, tasks);
   const overviews = new Overviews();
   const dataFolder = asked.folder;
   const app = await buildApp({
     programmes,
     designs,
     reviews,
+    overviews,
+    tasks,
     keys,
     version,
     pages,
-    overviews,
     dataFolder,
     onFault,
     port: () => port,

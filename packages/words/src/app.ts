@@ -1,11 +1,15 @@
 import { appLanguages as languages } from './languages/app.ts';
+import { type LanguageCode, languageFor } from './messages/languageFor.ts';
 import { numberForm } from './messages/numberForm.ts';
 import { type ParsedNumber, parseNumber } from './messages/parseNumber.ts';
+import { isPseudo } from './messages/pseudoTags.ts';
 import { sayOf } from './messages/sayIn.ts';
 import type { AppMessageKey, LanguageHead, LanguageTexts, SayOf } from './messages/texts.ts';
 import type { NumberWords } from './numberWords.ts';
 import { numberWordsOf } from './numberWordsOf.ts';
 
+export { type LanguageChoice, languageChoices as appLanguages } from './messages/choices.ts';
+export { languageFor } from './messages/languageFor.ts';
 export type { ParsedNumber } from './messages/parseNumber.ts';
 export type { AppMessageKey, MessageValues } from './messages/texts.ts';
 export type { NumberWords } from './numberWords.ts';
@@ -30,41 +34,7 @@ export interface AppLanguage {
   readonly numbers: AppNumbers;
 }
 
-/** A language that can be chosen. */
-export interface LanguageChoice {
-  readonly code: string;
-  readonly name: string;
-  readonly direction: LanguageHead['direction'];
-}
-
-/** The languages there are, English first, each by the name it calls itself. */
-export const appLanguages: readonly LanguageChoice[] = Object.entries(languages).map(([code, { name, direction }]) => ({
-  code,
-  name,
-  direction,
-}));
-
-type Known = keyof typeof languages;
-const isKnown = (code: string): code is Known => Object.hasOwn(languages, code);
-
-/** The language that comes nearest to a tag: `es-PE` is answered in `es`, with the numbers of Peru; null where none does. */
-export function languageFor(tag: string): string | null {
-  const [canonical] = canonicalTag(tag);
-  if (canonical === undefined) return null;
-  for (let part = canonical; part !== ''; part = part.slice(0, Math.max(0, part.lastIndexOf('-'))))
-    if (isKnown(part)) return part;
-  return null;
-}
-
-function canonicalTag(tag: string): readonly string[] {
-  try {
-    return Intl.getCanonicalLocales(tag.replaceAll('_', '-'));
-  } catch {
-    return [];
-  }
-}
-
-async function textsOf(code: Known): Promise<{ readonly texts: LanguageTexts; readonly isWhole: boolean }> {
+async function textsOf(code: LanguageCode): Promise<{ readonly texts: LanguageTexts; readonly isWhole: boolean }> {
   const { language, missing, ...sections } = await languages[code].load();
   return { texts: { language, sections }, isWhole: missing.length === 0 };
 }
@@ -76,10 +46,13 @@ async function textsOf(code: Known): Promise<{ readonly texts: LanguageTexts; re
  * @param tag - `es`, `es-PE`, …
  */
 export async function loadAppLanguage(tag: string): Promise<AppLanguage> {
-  const code = languageFor(tag) ?? 'en';
-  const { texts, isWhole } = await textsOf(code as Known);
+  const { code, region } = languageFor(tag) ?? { code: 'en', region: undefined };
+  const { texts, isWhole } = await textsOf(code);
+  if (region !== undefined && isPseudo(region)) {
+    const { pseudoTexts } = await import('./messages/pseudo.ts');
+    return appLanguageOf(pseudoTexts(texts, region));
+  }
   const english = isWhole ? undefined : (await textsOf('en')).texts;
-  const region = languageFor(tag) === null || tag === code ? undefined : canonicalTag(tag)[0];
   return appLanguageOf(texts, english, region);
 }
 

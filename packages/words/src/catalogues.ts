@@ -1,7 +1,8 @@
+import { appLanguages } from './languages/app.ts';
 import * as appEnglish from './languages/en/app.ts';
 import * as restEnglish from './languages/en/rest.ts';
-import * as appSpanish from './languages/es/app.ts';
-import * as restSpanish from './languages/es/rest.ts';
+import { restLanguages } from './languages/rest.ts';
+import type { LanguageCode } from './messages/languageFor.ts';
 import type { LanguageHead, LanguageTexts, MessageKey } from './messages/texts.ts';
 
 interface Half {
@@ -10,7 +11,7 @@ interface Half {
 }
 
 /** The two halves of a language, as its modules hold them, as one. */
-export function textsOf(app: Half & { readonly language: LanguageHead }, rest: Half): LanguageTexts {
+function textsOf(app: Half & { readonly language: LanguageHead }, rest: Half): LanguageTexts {
   const { language, missing: _, ...sections } = app;
   const { missing: __, ...others } = rest;
   return { language, sections: { ...sections, ...others } as LanguageTexts['sections'] };
@@ -19,8 +20,11 @@ export function textsOf(app: Half & { readonly language: LanguageHead }, rest: H
 /** Every message in English. */
 export const englishTexts = textsOf(appEnglish, restEnglish);
 
-/** Every message in Spanish. */
-export const spanishTexts = textsOf(appSpanish, restSpanish);
+/** Every message of a language, loaded when asked for. */
+export async function loadTexts(code: LanguageCode): Promise<LanguageTexts> {
+  if (code === 'en') return englishTexts;
+  return textsOf(await appLanguages[code].load(), await restLanguages[code].load());
+}
 
 /** Is there such a message? */
 export function isMessage(key: string): key is MessageKey {

@@ -5,9 +5,12 @@ import { verdictMarks } from './marks.ts';
 import type { ProblemCode } from './problems.ts';
 import { problemSentences } from './sentences/problemSentences.ts';
 
+export { isMessage, loadTexts } from './catalogues.ts';
 export * from './language.ts';
-export { english, languageOf, spanish } from './languageOf.ts';
+export { english, languageOf, loadLanguage } from './languageOf.ts';
 export { verdictMarks } from './marks.ts';
+export { type LanguageChoice, languageChoices } from './messages/choices.ts';
+export { languageFor, tagAsked } from './messages/languageFor.ts';
 export { sayIn } from './messages/sayIn.ts';
 export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from './messages/texts.ts';
 export { enoughLitres } from './numbers.ts';

@@ -2,7 +2,6 @@ import type {
   Place,
   Problem,
   Severity,
-  SiteDesign,
   Station,
   StationVerdict,
   StorageFinding,
@@ -27,12 +26,17 @@ export interface WorkingWords {
   readonly formula: string;
 }
 
+/** What a storage finding is said from: all of it but its days, which a report writes in another form. */
+export type StorageSaid = Omit<StorageFinding, 'longestRun' | 'dryRuns' | 'years' | 'firstService' | 'cappedBy'> & {
+  readonly cappedBy: string | null;
+};
+
 /** What is said of a storage finding and of a site. */
 export interface FindingWords {
   /** The finding in one or two sentences. */
-  storage(finding: StorageFinding): string;
+  storage(finding: StorageSaid): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
-  site(design: SiteDesign, reason: string | null): string;
+  site(design: { readonly storages: readonly StorageSaid[] }, reason: string | null): string;
   /** Tanks joined at the foot, by name. */
   tanksNamed(tankIds: readonly string[]): string;
   target(target: Target): string;

@@ -1,7 +1,10 @@
 import type { Severity, StationVerdict } from '@eavewell/engine';
-import { englishTexts, spanishTexts } from './catalogues.ts';
+import { englishTexts, loadTexts } from './catalogues.ts';
 import { cautionNames, type Language } from './language.ts';
+import { languageFor } from './messages/languageFor.ts';
 import { numberForm } from './messages/numberForm.ts';
+import { pseudoTexts } from './messages/pseudo.ts';
+import { isPseudo } from './messages/pseudoTags.ts';
 import { sayOf } from './messages/sayIn.ts';
 import type { LanguageTexts, MessageKey } from './messages/texts.ts';
 import { numberWordsOf } from './numberWordsOf.ts';
@@ -60,5 +63,26 @@ export function languageOf(texts: LanguageTexts, region?: string): Language {
 /** Every text in English. */
 export const english: Language = languageOf(englishTexts);
 
-/** Every text in Spanish. */
-export const spanish: Language = languageOf(spanishTexts);
+const loaded = new Map<string, Promise<Language>>();
+
+/** How many languages and regions are kept ready: more than any household of a server asks for. Ours. */
+const mostKept = 50;
+
+/**
+ * Every text in the language that comes nearest to a tag, loaded when it is first asked for; English where none does.
+ *
+ * @param tag - `es`, `es-PE`, …
+ */
+export async function loadLanguage(tag: string): Promise<Language> {
+  const found = languageFor(tag);
+  if (found === null || (found.code === 'en' && found.region === undefined)) return english;
+  const { code, region } = found;
+  const key = region ?? code;
+  const kept = loaded.get(key);
+  if (kept) return kept;
+  const made = isPseudo(key)
+    ? Promise.resolve(languageOf(pseudoTexts(englishTexts, key)))
+    : loadTexts(code).then((texts) => languageOf(texts, region));
+  if (loaded.size < mostKept) loaded.set(key, made);
+  return made;
+}

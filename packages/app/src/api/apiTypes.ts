@@ -35,6 +35,407 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/imports": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The imports that wait, such as after the page was loaded again. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            imports: components["schemas"]["review"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written. */
+        post: {
+            parameters: {
+                query?: {
+                    /** @description What becomes of rows that are not in their file. */
+                    absent?: "stay" | "go";
+                    gaugeId?: string;
+                    /** @description The name of the file that is the body; left out where a form with files is sent. */
+                    name?: string;
+                    /** @description For a table alone whose name does not say which it is. */
+                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    /** @description no: answered before it is read; events and the review tell how far it is. */
+                    wait?: "yes" | "no";
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** What files bring, what is wrong in them, and what they would change. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        /** Lets files go: nothing of them stays. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        /** Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description The header of the column, as it stands in the file. */
+                        column: string;
+                        file: string;
+                        row: number;
+                        value: string;
+                    } | {
+                        /** @default [] */
+                        columns?: {
+                            /** @description Null: the column is kept and not read. */
+                            column: string | null;
+                            /** @enum {string} */
+                            dateOrder?: "dmy" | "mdy" | "ymd";
+                            /** @description The table's file, or the sheet. */
+                            file: string;
+                            header: string;
+                            unit?: string;
+                            /**
+                             * @description The workbook it stands in, as it was sent; null: a table of its own.
+                             * @default null
+                             */
+                            workbook?: string | null;
+                        }[];
+                        /** @default [] */
+                        sheets?: {
+                            sheet: string;
+                            /** @description A table, or "rain " and a gauge; null: it is left alone. */
+                            table: string | null;
+                            workbook: string;
+                        }[];
+                    } | {
+                        place: {
+                            /** @default null */
+                            gaugeId?: string | null;
+                            name: string;
+                            /** @enum {string} */
+                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                        };
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        trace?: never;
+    };
+    "/api/imports/{importId}/accept": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes files in, as one record. The name is for a programme that is made of them. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            problems: components["schemas"]["problem"][];
+                            programmeId: string;
+                            /** @description The name of the record that was made; null where nothing changed. */
+                            record: string | null;
+                            /** @description Grows with every change. */
+                            version: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes it again. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/imports/{importId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last mend. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/maps": {
         parameters: {
             query?: never;
@@ -172,7 +573,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** The programmes of this data folder. */
+        /** The programmes of this data folder, those set aside among them. */
         get: {
             parameters: {
                 query?: never;
@@ -189,7 +590,7 @@ export interface paths {
                     };
                     content: {
                         "application/json": {
-                            programmes: components["schemas"]["programme"][];
+                            programmes: components["schemas"]["programmeListed"][];
                         };
                     };
                 };
@@ -219,6 +620,7 @@ export interface paths {
                         /** @description Who makes the change. */
                         by: string;
                         /**
+                         * @description To make one of files, send them to /api/imports.
                          * @default empty
                          * @enum {string}
                          */
@@ -315,7 +717,47 @@ export interface paths {
         delete?: never;
         options?: never;
         head?: never;
-        patch?: never;
+        /** Gives a programme another name, sets it aside or brings it back. */
+        patch: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who makes the change. */
+                        by: string;
+                        isSetAside?: boolean;
+                        name?: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeListed"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         trace?: never;
     };
     "/api/programmes/{programmeId}/changes": {
@@ -908,18 +1350,54 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        get?: never;
+        /** The imports that wait, such as after the page was loaded again. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            imports: components["schemas"]["review"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         put?: never;
-        /** Sends a zip of a programme folder, or one table, to be looked at. Nothing is written. The body is the file. */
+        /** Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written. */
         post: {
             parameters: {
-                query: {
+                query?: {
                     /** @description What becomes of rows that are not in their file. */
                     absent?: "stay" | "go";
                     gaugeId?: string;
-                    /** @description The name of the file that is sent. */
-                    name: string;
+                    /** @description The name of the file that is the body; left out where a form with files is sent. */
+                    name?: string;
+                    /** @description For a table alone whose name does not say which it is. */
                     table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    /** @description no: answered before it is read; events and the review tell how far it is. */
+                    wait?: "yes" | "no";
                 };
                 header?: never;
                 path: {
@@ -962,7 +1440,7 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** What a file brings, what is wrong in it, and what it would change. */
+        /** What files bring, what is wrong in them, and what they would change. */
         get: {
             parameters: {
                 query?: never;
@@ -997,7 +1475,7 @@ export interface paths {
         };
         put?: never;
         post?: never;
-        /** Lets a file go: nothing of it stays. */
+        /** Lets files go: nothing of them stays. */
         delete: {
             parameters: {
                 query?: never;
@@ -1030,7 +1508,7 @@ export interface paths {
         };
         options?: never;
         head?: never;
-        /** Mends one cell of a file that waits. */
+        /** Mends one cell of files that wait; or says what headers and sheets stand for; or which table a file is. */
         patch: {
             parameters: {
                 query?: never;
@@ -1044,10 +1522,43 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /** @description The header of the column, as it stands in the file. */
                         column: string;
                         file: string;
                         row: number;
                         value: string;
+                    } | {
+                        /** @default [] */
+                        columns?: {
+                            /** @description Null: the column is kept and not read. */
+                            column: string | null;
+                            /** @enum {string} */
+                            dateOrder?: "dmy" | "mdy" | "ymd";
+                            /** @description The table's file, or the sheet. */
+                            file: string;
+                            header: string;
+                            unit?: string;
+                            /**
+                             * @description The workbook it stands in, as it was sent; null: a table of its own.
+                             * @default null
+                             */
+                            workbook?: string | null;
+                        }[];
+                        /** @default [] */
+                        sheets?: {
+                            sheet: string;
+                            /** @description A table, or "rain " and a gauge; null: it is left alone. */
+                            table: string | null;
+                            workbook: string;
+                        }[];
+                    } | {
+                        place: {
+                            /** @default null */
+                            gaugeId?: string | null;
+                            name: string;
+                            /** @enum {string} */
+                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                        };
                     };
                 };
             };
@@ -1083,7 +1594,7 @@ export interface paths {
         };
         get?: never;
         put?: never;
-        /** Takes a file in, as one record. */
+        /** Takes files in, as one record. The name is for a programme that is made of them. */
         post: {
             parameters: {
                 query?: never;
@@ -1099,6 +1610,7 @@ export interface paths {
                     "application/json": {
                         /** @description Who makes the change. */
                         by: string;
+                        name?: string;
                     };
                 };
             };
@@ -1111,11 +1623,108 @@ export interface paths {
                     content: {
                         "application/json": {
                             problems: components["schemas"]["problem"][];
+                            programmeId: string;
                             /** @description The name of the record that was made; null where nothing changed. */
                             record: string | null;
                             /** @description Grows with every change. */
                             version: number;
                         };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/redo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Makes it again. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/imports/{importId}/undo": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** Takes back the last mend. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    importId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["review"];
                     };
                 };
                 /** @description Default Response */
@@ -1587,6 +2196,98 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/tasks": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The long jobs that run, and those that were cut off when the program last ended. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            tasks: components["schemas"]["task"][];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/tasks/{taskId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Calls a job off, or puts away the word of one that was cut off. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    taskId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
 }
 export type webhooks = Record<string, never>;
 export interface components {
@@ -1868,6 +2569,8 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                /** @description What keeps it from a verdict, in words; null where it has one. */
+                withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
             tally: {
@@ -2076,6 +2779,8 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                /** @description What keeps it from a verdict, in words; null where it has one. */
+                withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
             tally: {
@@ -2192,6 +2897,44 @@ export interface components {
             madeAt: string;
             name: string;
             programmeId: string;
+        };
+        programmeListed: {
+            /** @description Put away, kept whole; it can be brought back. */
+            isSetAside: boolean;
+            lastChange: {
+                at: string;
+                by: string;
+            } | null;
+            madeAt: string;
+            name: string;
+            /** @description Of the sites whose people are known. */
+            people: number | null;
+            programmeId: string;
+            /** @description Null where it is set aside and was not opened, or cannot be read. */
+            sites: number | null;
+            /** @description What its history takes. */
+            size_bytes: number;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeListedInput: {
+            /** @description Put away, kept whole; it can be brought back. */
+            isSetAside: boolean;
+            lastChange: {
+                at: string;
+                by: string;
+            } | null;
+            madeAt: string;
+            name: string;
+            /** @description Of the sites whose people are known. */
+            people: number | null;
+            programmeId: string;
+            /** @description Null where it is set aside and was not opened, or cannot be read. */
+            sites: number | null;
+            /** @description What its history takes. */
+            size_bytes: number;
+            /** @description Grows with every change. */
+            version: number;
         };
         /** @description Each site by its smallest remedy. */
         remedies: {
@@ -2507,20 +3250,92 @@ export interface components {
                 })[];
                 table: string;
             }[];
+            done_fraction: number;
+            /** @description What taking it in would break in tables that were not sent. */
+            elsewhere: components["schemas"]["problem"][];
+            /** @description The first of the files. */
             file: string;
             files: {
                 file: string;
+                /** @description The file it was sent in. */
+                from: string;
                 rows: number;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
             freshRecords: number;
+            headers: {
+                choices: {
+                    column: string;
+                    hows: string[];
+                }[];
+                /** @description Null: the column is kept and not read. */
+                column: string | null;
+                dateOrder: string | null;
+                /** @description The table's file, or the sheet. */
+                file: string;
+                /** @description Of the cells looked at, those that would be read. */
+                fits: number;
+                header: string;
+                looked: number;
+                /** @description What must be said before it can be accepted; null where nothing must. */
+                open: string | null;
+                unit: string | null;
+                why: string[];
+                workbook: string | null;
+            }[];
             importId: string;
             isReading: boolean;
             mayBeAccepted: boolean;
+            mends: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
             notUsed: components["schemas"]["notUsed"][];
             problems: components["schemas"]["problem"][];
-            programmeId: string;
+            /** @description Null: the files are to become a programme of their own. */
+            programmeId: string | null;
+            /** @description What the files call the programme. */
+            programmeName: string | null;
+            /** @description The rows of which something is said, whole; the first 1,000. */
+            rowsShown: {
+                columns: {
+                    column: string | null;
+                    header: string;
+                }[];
+                file: string;
+                rows: {
+                    cells: string[];
+                    row: number;
+                }[];
+            }[];
+            sent: string[];
+            sheets: {
+                gauges: string[];
+                headers: string[];
+                likely: string | null;
+                open: "gauge" | null;
+                sheet: string;
+                why: string[];
+                workbook: string;
+            }[];
+            /** @description Mends that were taken back and can be made again. */
+            undone: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            /** @description Files whose names do not say which table they are, and what they likely are. */
+            unplaced: {
+                gaugeId: string | null;
+                name: string;
+                table: string | null;
+            }[];
         };
         reviewInput: {
             /** @enum {string} */
@@ -2560,20 +3375,92 @@ export interface components {
                 })[];
                 table: string;
             }[];
+            done_fraction: number;
+            /** @description What taking it in would break in tables that were not sent. */
+            elsewhere: components["schemas"]["problemInput"][];
+            /** @description The first of the files. */
             file: string;
             files: {
                 file: string;
+                /** @description The file it was sent in. */
+                from: string;
                 rows: number;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
             freshRecords: number;
+            headers: {
+                choices: {
+                    column: string;
+                    hows: string[];
+                }[];
+                /** @description Null: the column is kept and not read. */
+                column: string | null;
+                dateOrder: string | null;
+                /** @description The table's file, or the sheet. */
+                file: string;
+                /** @description Of the cells looked at, those that would be read. */
+                fits: number;
+                header: string;
+                looked: number;
+                /** @description What must be said before it can be accepted; null where nothing must. */
+                open: string | null;
+                unit: string | null;
+                why: string[];
+                workbook: string | null;
+            }[];
             importId: string;
             isReading: boolean;
             mayBeAccepted: boolean;
+            mends: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
             notUsed: components["schemas"]["notUsedInput"][];
             problems: components["schemas"]["problemInput"][];
-            programmeId: string;
+            /** @description Null: the files are to become a programme of their own. */
+            programmeId: string | null;
+            /** @description What the files call the programme. */
+            programmeName: string | null;
+            /** @description The rows of which something is said, whole; the first 1,000. */
+            rowsShown: {
+                columns: {
+                    column: string | null;
+                    header: string;
+                }[];
+                file: string;
+                rows: {
+                    cells: string[];
+                    row: number;
+                }[];
+            }[];
+            sent: string[];
+            sheets: {
+                gauges: string[];
+                headers: string[];
+                likely: string | null;
+                open: "gauge" | null;
+                sheet: string;
+                why: string[];
+                workbook: string;
+            }[];
+            /** @description Mends that were taken back and can be made again. */
+            undone: {
+                /** @description The header of the column, as it stands in the file. */
+                column: string;
+                file: string;
+                row: number;
+                value: string;
+            }[];
+            /** @description Files whose names do not say which table they are, and what they likely are. */
+            unplaced: {
+                gaugeId: string | null;
+                name: string;
+                table: string | null;
+            }[];
         };
         /** @description Only with --series. */
         series: {
@@ -2954,6 +3841,8 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
+            /** @description What keeps it from a verdict, in words; null where it has one. */
+            withheldBy: string | null;
         };
         siteShortInput: {
             /** @description In the design year: those it is judged for. */
@@ -3056,6 +3945,8 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
+            /** @description What keeps it from a verdict, in words; null where it has one. */
+            withheldBy: string | null;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */
@@ -3386,6 +4277,36 @@ export interface components {
                 dryDays_per_year: number;
                 goodYears: number;
             };
+        };
+        task: {
+            begunAt: string;
+            done_fraction: number;
+            importId: string | null;
+            /** @enum {string} */
+            kind: "import" | "export" | "design";
+            name: string | null;
+            programmeId: string | null;
+            /**
+             * @description cutOff: it ran when the program ended, and nothing of it counts.
+             * @enum {string}
+             */
+            state: "running" | "done" | "cancelled" | "failed" | "cutOff";
+            taskId: string;
+        };
+        taskInput: {
+            begunAt: string;
+            done_fraction: number;
+            importId: string | null;
+            /** @enum {string} */
+            kind: "import" | "export" | "design";
+            name: string | null;
+            programmeId: string | null;
+            /**
+             * @description cutOff: it ran when the program ended, and nothing of it counts.
+             * @enum {string}
+             */
+            state: "running" | "done" | "cancelled" | "failed" | "cutOff";
+            taskId: string;
         };
         workingLine: {
             code: string;

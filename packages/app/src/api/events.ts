@@ -49,8 +49,9 @@ export class Heard {
       if (source.readyState === EventSource.CLOSED) void this.askWhy();
       else this.say('gone');
     });
-    for (const kind of ['changed', 'design'])
-      source.addEventListener(kind, (event) => this.pass(JSON.parse((event as MessageEvent<string>).data)));
+    const told = (event: Event) => JSON.parse((event as MessageEvent<string>).data);
+    source.addEventListener('changed', (event) => this.pass(told(event)));
+    source.addEventListener('design', (event) => this.progress(told(event)));
   }
 
   /** The browser gave up listening: because nobody answers, or because the answer was no? */
@@ -69,6 +70,16 @@ export class Heard {
   private pass({ programmeId }: { readonly programmeId: string }): void {
     void this.client.invalidateQueries({ queryKey: ['programme', programmeId] });
     void this.client.invalidateQueries({ queryKey: ['programmes'] });
+  }
+
+  /** How far a design is, is told some times a second: only the end of it makes the pages ask anew. */
+  private progress(told: { readonly programmeId: string; readonly done_fraction: number }): void {
+    const { programmeId, done_fraction } = told;
+    if (done_fraction === 1) this.pass(told);
+    else
+      this.client.setQueryData(['programme', programmeId, 'state'], (state: object | undefined) =>
+        state === undefined ? undefined : { ...state, done_fraction },
+      );
   }
 
   private say(reach: Reach): void {

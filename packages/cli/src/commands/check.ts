@@ -1,18 +1,19 @@
 import { type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
+import { spoken } from '../language.ts';
 import { gaugeLines } from '../print/gaugeLines.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
-import { type FromData, readFolderOrData } from './folderOrData.ts';
+import type { FromData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
+import { readFolder } from './readFolder.ts';
 
-const { check, design, headings } = english.commandLine;
+const { check, design, headings } = spoken.commandLine;
 
 export interface CheckOptions extends FromData {
   readonly out?: string;
@@ -20,14 +21,9 @@ export interface CheckOptions extends FromData {
 }
 
 /** Reads a programme and says what is wrong in it, where, and what to do. */
-export async function checkCommand(
-  folder: string | undefined,
-  options: CheckOptions,
-  context: Context,
-): Promise<ExitCode> {
+export async function checkCommand(folder: string, options: CheckOptions, context: Context): Promise<ExitCode> {
   if (options.out !== undefined) await makeOutFolder(options.out);
-  const read = await readFolderOrData(folder, options, context);
-  if (read === null) return exitCodes.blocker;
+  const read = await readFolder(folder, context);
   const ready = readyProgramme(read.facts);
   const problems = problemsOfFolder(read, ready);
   context.progress.done();

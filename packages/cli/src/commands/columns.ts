@@ -25,21 +25,28 @@ import {
   tableOfFile,
   tableOfSheet,
 } from '@eavewell/tables';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import { type FolderFound, type FromData, refuseWithData } from './folderOrData.ts';
 
-const { columns: words, design } = english.commandLine;
+const { columns: words, design } = spoken.commandLine;
 
-export interface ColumnsOptions {
+export interface ColumnsOptions extends FromData {
   readonly accept?: boolean;
   readonly set?: readonly string[];
 }
 
 /** Shows the headers that are not understood and what they are likely to be; keeps what is accepted. */
-export async function columnsCommand(folder: string, options: ColumnsOptions, context: Context): Promise<ExitCode> {
+export async function columnsCommand(
+  { path: folder, shown }: FolderFound,
+  options: ColumnsOptions,
+  context: Context,
+): Promise<ExitCode> {
+  refuseWithData(options, { '--accept': options.accept, '--set': options.set });
   const wrong = await folderProblem(folder);
   if (wrong !== null) throw new WrongUse(sentenceOf(wrong));
   const saved = await readColumnsFile(folder);
@@ -78,13 +85,13 @@ export async function columnsCommand(folder: string, options: ColumnsOptions, co
   for (const [name, ours] of saved.sheets) sheet.line(words.sheetIs(name, ours), 2, 2);
   for (const one of sheetsLeft) sheetShown(sheet, one);
   if (proposed.others.length > 0) sheet.line(words.otherSheets(proposed.others), 0, 2);
-  proposalsShown(sheet, left, saved.matchings, folder, sheetsLeft);
+  proposalsShown(sheet, left, saved.matchings, shown, sheetsLeft);
   await write(context.around.stdout, sheet.text());
   return exitCodes.done;
 }
 
 function sentenceOf(problem: Problem): string {
-  const { what, todo } = problemSentence(problem);
+  const { what, todo } = problemSentence(problem, spoken);
   return `${what} ${todo}`;
 }
 

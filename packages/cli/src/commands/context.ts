@@ -7,4 +7,6 @@ export interface Context {
   readonly look: Look;
   readonly progress: Progress;
   readonly version: string;
+  /** How the programme was named on the command line, where it is not a folder of tables. */
+  readonly shownAs?: string;
 }

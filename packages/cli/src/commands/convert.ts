@@ -2,16 +2,18 @@ import { stat } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import type { Problem } from '@eavewell/engine';
 import { isWorkbook, olderFiles, tablesAsRead, WriteRefused, writeProgramme, writeWorkbook } from '@eavewell/formats';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import type { FromData } from './folderOrData.ts';
 
-const { convert, progress: progressWords, trouble } = english.commandLine;
+const { convert, progress: progressWords, trouble } = spoken.commandLine;
 
-export interface ConvertOptions {
+export interface ConvertOptions extends FromData {
   readonly overwrite?: boolean;
 }
 
@@ -20,7 +22,7 @@ const otherFiles =
   /\.(?:xls|xlsm|xlsb|xltx|xlt|ods|fods|numbers|csv|tsv|txt|json|geojson|kml|kmz|dly|zip|gz|pdf|docx?|html?)[/\\]?$/i;
 
 function refuse(problem: Problem): never {
-  const { what, todo } = problemSentence(problem);
+  const { what, todo } = problemSentence(problem, spoken);
   throw new WrongUse(`${what} ${todo}`);
 }
 
@@ -47,7 +49,7 @@ export async function convertCommand(
   context: Context,
 ): Promise<ExitCode> {
   await checkPaths(from, to);
-  const timer = setInterval(() => context.progress.at(() => progressWords.reading(from)), 250);
+  const timer = setInterval(() => context.progress.at(() => progressWords.reading(context.shownAs ?? from)), 250);
   try {
     const { programme, told: found } = await tablesAsRead(from);
     const wrong = found.find(isWholly);

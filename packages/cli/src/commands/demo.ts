@@ -1,12 +1,12 @@
 import { demoProgramme } from '@eavewell/demo';
 import { WriteRefused, writeProgramme } from '@eavewell/formats';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
 
-const { demo, progress: progressWords, trouble } = english.commandLine;
+const { demo, progress: progressWords, trouble } = spoken.commandLine;
 
 /** Sites of a demo that states no number. */
 const defaultSites = 60;

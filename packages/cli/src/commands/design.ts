@@ -22,11 +22,11 @@ import {
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import { faultFinder, faultNamer, programmeRemediesReport } from '@eavewell/report';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { writeProblemFiles } from '../files/problemFiles.ts';
 import { verdictsHead, verdictsLine } from '../files/verdictsCsv.ts';
 import { WholeFile, writeWhole } from '../files/wholeFile.ts';
+import { spoken } from '../language.ts';
 import { Exceptions } from '../print/exceptions.ts';
 import { countProblems } from '../print/problemList.ts';
 import { programmeHead } from '../print/programmeHead.ts';
@@ -36,18 +36,18 @@ import { Sheet } from '../print/sheet.ts';
 import { hasOtherWater, sitePage } from '../print/sitePage.ts';
 import { write } from '../print/terminal.ts';
 import { JsonReport } from '../report/jsonReport.ts';
-
 import { scenarioReport } from '../report/scenarioReport.ts';
 import { seriesCsv } from '../report/seriesText.ts';
 import type { Context } from './context.ts';
+import type { FolderFound, FromData } from './folderOrData.ts';
 import { nearestIds } from './nearestIds.ts';
 import { makeOutFolder } from './outFolder.ts';
 import { readFolder } from './readFolder.ts';
 import { type ScenarioOptions, scenarioAsked } from './scenarioAsked.ts';
 
-const { check, design, headings, progress: progressWords, trouble } = english.commandLine;
+const { check, design, headings, progress: progressWords, trouble } = spoken.commandLine;
 
-export interface DesignOptions extends ScenarioOptions {
+export interface DesignOptions extends ScenarioOptions, FromData {
   readonly site?: string;
   readonly out?: string;
   readonly json?: boolean;
@@ -66,7 +66,11 @@ interface Outputs {
 }
 
 /** Gives every site its verdict, on the screen, as JSON, as files. */
-export async function designCommand(folder: string, options: DesignOptions, context: Context): Promise<ExitCode> {
+export async function designCommand(
+  { path: folder, shown }: FolderFound,
+  options: DesignOptions,
+  context: Context,
+): Promise<ExitCode> {
   if (options.series && !options.json && options.out === undefined) throw new WrongUse(trouble.seriesAlone);
   const pricesOn = options.pricesOn === undefined ? null : readIsoDay(options.pricesOn);
   if (options.pricesOn !== undefined && pricesOn === null) throw new WrongUse(trouble.pricesOnForm);
@@ -83,7 +87,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
     const judged = await judgeAll(
       facts,
       ready,
-      faultNamer(faultFinder(read.problems)),
+      faultNamer(faultFinder(read.problems), spoken),
       scenario,
       outputs,
       options,
@@ -99,7 +103,7 @@ export async function designCommand(folder: string, options: DesignOptions, cont
     const written = options.out === undefined ? [] : await writeProblemFiles(options.out, problems, read.notUsed);
     if (!options.json) {
       const paths = [...outputs.files.map((file) => file.path), ...written, ...judged.paths];
-      await write(context.around.stdout, printed(folder, facts, ready, scenario, judged, problems, paths, context));
+      await write(context.around.stdout, printed(shown, facts, ready, scenario, judged, problems, paths, context));
     }
     // With one site asked for, only what bears on it counts.
     const counted = judged.one?.problems ?? problems;
@@ -257,7 +261,7 @@ function printed(
 ): string {
   const sheet = new Sheet(look);
   programmeHead(sheet, facts, ready.gauges);
-  if (scenario) sheet.line(english.commandLine.scenario.standsBelow, 0, 2);
+  if (scenario) sheet.line(spoken.commandLine.scenario.standsBelow, 0, 2);
   const matched = problems.filter(({ code }) => code === 'columns.used').length;
   if (matched > 0) sheet.line(design.matchingUsed(matched), 0, 2);
   if (one) {
@@ -273,7 +277,7 @@ function printed(
     if (problems.length > 0)
       sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(folder)}`, 0, 2);
     sheet.heading(headings.cautions);
-    const { drinking, otherWater, plans } = english.cautions;
+    const { drinking, otherWater, plans } = spoken.cautions;
     for (const caution of hasOtherWater(problems) ? [drinking, otherWater, plans] : [drinking, plans])
       sheet.line(caution, 2);
   }

@@ -1,15 +1,13 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { ProgrammeRead } from '@eavewell/formats';
-import { readKept } from '@eavewell/server';
-import { english } from '@eavewell/words';
-import { WrongUse } from '../exitCodes.ts';
+import { writeKept } from '@eavewell/server';
+import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import type { Context } from './context.ts';
-import { readFolder } from './readFolder.ts';
 import { tellProblems } from './serve.ts';
 
-const { serve } = english.commandLine;
+const { columns, serve } = spoken.commandLine;
 
 /** Where a command finds its programme: a folder of tables, or a data folder. */
 export interface FromData {
@@ -17,24 +15,42 @@ export interface FromData {
   readonly programme?: string;
 }
 
-/** Reads a programme from a folder of tables or from a data folder; null where the data folder cannot be opened, which is told. */
-export async function readFolderOrData(
+/** A programme as a folder of tables. */
+export interface FolderFound {
+  readonly path: string;
+  /** How it was named on the command line, to be named so again. */
+  readonly shown: string;
+  /** The surroundings of the command, which tell of it as it was named. */
+  readonly context: Context;
+}
+
+/** Runs a command on a folder of tables, or on that which a programme of a data folder comes to; what cannot be opened is told. */
+export async function inFolder(
   folder: string | undefined,
   { data, programme }: FromData,
   context: Context,
-): Promise<ProgrammeRead | null> {
+  work: (found: FolderFound) => Promise<ExitCode>,
+): Promise<ExitCode> {
   if ((folder === undefined) === (data === undefined)) throw new WrongUse(serve.folderOrData);
-  if (data === undefined) return readFolder(folder!, context);
-  const room = await mkdtemp(join(tmpdir(), 'eavewell-check-'));
+  if (data === undefined) return work({ path: folder!, shown: folder!, context });
+  const room = await mkdtemp(join(tmpdir(), 'eavewell-data-'));
   try {
-    const read = await readKept(data, programme ?? null, join(room, 'programme'));
-    if (!read.ok) {
-      tellProblems(read.problems, context.around);
-      return null;
+    const path = join(room, 'programme');
+    const written = await writeKept(data, programme ?? null, path);
+    if (!written.ok) {
+      tellProblems(written.problems, context.around);
+      return exitCodes.blocker;
     }
-    if ('ids' in read.value) throw new WrongUse(serve.programmesThere(read.value.ids));
-    return read.value;
+    if (written.value !== null) throw new WrongUse(serve.programmesThere(written.value.ids));
+    const shown = columns.dataTyped(data, programme ?? null);
+    return await work({ path, shown, context: { ...context, shownAs: shown } });
   } finally {
     await rm(room, { recursive: true, force: true });
   }
+}
+
+/** Refuses options that would write into the folder, where there is none to write into. */
+export function refuseWithData({ data }: FromData, writing: Readonly<Record<string, unknown>>): void {
+  const [option] = Object.entries(writing).find(([, value]) => value !== undefined && value !== false) ?? [];
+  if (data !== undefined && option !== undefined) throw new WrongUse(serve.notWithData(option));
 }

@@ -2,19 +2,20 @@ import { stat } from 'node:fs/promises';
 import { basename, dirname, extname, resolve } from 'node:path';
 import { type MapKind, writeFileWhole, writtenMap } from '@eavewell/formats';
 import { mapContent, wayLinesFile } from '@eavewell/tables';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import type { FromData } from './folderOrData.ts';
 import { readPlaces } from './positions.ts';
 
-const { maps: words } = english.commandLine;
+const { maps: words } = spoken.commandLine;
 
 const kinds: readonly MapKind[] = ['geojson', 'kml', 'kmz', 'gpx'];
 const fewNames = 10;
 
-export interface MapOptions {
+export interface MapOptions extends FromData {
   readonly out?: string;
   readonly replace?: boolean;
 }

@@ -1,9 +1,9 @@
 import { stat } from 'node:fs/promises';
 import { makeFolder } from '@eavewell/formats';
-import { english } from '@eavewell/words';
 import { WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 
-const { trouble } = english.commandLine;
+const { trouble } = spoken.commandLine;
 
 /** Makes the folder for the results, before any work is done for them. */
 export async function makeOutFolder(path: string): Promise<void> {

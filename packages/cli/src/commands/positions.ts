@@ -23,20 +23,22 @@ import {
   waysKnown,
   waysOfLines,
 } from '@eavewell/tables';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { type MatchesShown, matchesSection, unmatchedSection, waysSection } from '../print/positionsPage.ts';
 import { countProblems, problemList } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
+import { type FromData, refuseWithData } from './folderOrData.ts';
 
-const { maps: words, headings } = english.commandLine;
+const { maps: words, headings } = spoken.commandLine;
 
 /** How far a position may move unquestioned, and how far from a line's end a site or place may be [km]. Ours. */
 export const defaults = { far_km: 5, reach_km: 1 } as const;
 
-export interface PositionsOptions {
+export interface PositionsOptions extends FromData {
   readonly accept?: boolean;
   readonly acceptLikely?: boolean;
   readonly ways?: boolean;
@@ -49,7 +51,7 @@ export interface PositionsOptions {
 export async function readPlaces(folder: string): Promise<PositionsOfFolder> {
   const read = await readPositions(folder);
   if ('problem' in read) {
-    const { what, todo } = problemSentence(read.problem);
+    const { what, todo } = problemSentence(read.problem, spoken);
     throw new WrongUse(`${what} ${todo}`);
   }
   return read;
@@ -135,6 +137,7 @@ export async function positionsCommand(
   options: PositionsOptions,
   context: Context,
 ): Promise<ExitCode> {
+  refuseWithData(options, { '--accept': options.accept, '--accept-likely': options.acceptLikely });
   const read = await readPlaces(folder);
   const map = await readMapFile(path);
   const file = basename(path);

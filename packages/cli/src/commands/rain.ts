@@ -14,8 +14,8 @@ import {
   type SiteFacts,
   seriesOf,
 } from '@eavewell/engine';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { gaugePage, type SiteOnGauge } from '../print/gaugePage.ts';
 import { countProblems } from '../print/problemList.ts';
 import { targetTexts } from '../print/programmeHead.ts';
@@ -25,7 +25,7 @@ import type { Context } from './context.ts';
 import { nearestIds } from './nearestIds.ts';
 import { readFolder } from './readFolder.ts';
 
-const { progress: progressWords, rain } = english.commandLine;
+const { progress: progressWords, rain } = spoken.commandLine;
 
 /** Says what one gauge measured, what is wrong in it, and what rests on it. */
 export async function rainCommand(folder: string, gaugeId: string, context: Context): Promise<ExitCode> {

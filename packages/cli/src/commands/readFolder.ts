@@ -1,12 +1,13 @@
 import { type ProgrammeRead, readProgramme } from '@eavewell/formats';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import type { Context } from './context.ts';
 
 /** Reads a folder or a workbook. One that is not there, or is none, is wrong use; all else comes back as problems. */
-export async function readFolder(folder: string, { progress }: Context): Promise<ProgrammeRead> {
-  const { reading } = english.commandLine.progress;
-  const timer = setInterval(() => progress.at(() => reading(folder)), 250);
+export async function readFolder(folder: string, { progress, shownAs = folder }: Context): Promise<ProgrammeRead> {
+  const { reading } = spoken.commandLine.progress;
+  const timer = setInterval(() => progress.at(() => reading(shownAs)), 250);
   try {
     const read = await readProgramme(folder);
     const wrong = read.problems.find(

@@ -1,8 +1,8 @@
 import type { Scenario } from '@eavewell/engine';
-import { english } from '@eavewell/words';
 import { WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 
-const { scenario: words } = english.commandLine;
+const { scenario: words } = spoken.commandLine;
 
 /** The options that put a question to the rain, as they were typed. */
 export interface ScenarioOptions {

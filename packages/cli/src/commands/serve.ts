@@ -1,14 +1,15 @@
 import type { Problem } from '@eavewell/engine';
 import { serve } from '@eavewell/server';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { write } from '../print/terminal.ts';
 import { printable } from '../print/text.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
 import { pagesFolder } from './pagesFolder.ts';
 
-const { commandLine } = english;
+const { commandLine } = spoken;
 const words = commandLine.serve;
 
 export interface ServeOptions {
@@ -21,7 +22,7 @@ export interface ServeOptions {
 /** What is wrong with a data folder, in words, on the screen of the program. */
 export function tellProblems(problems: readonly Problem[], { stderr }: Context['around']): void {
   for (const problem of problems) {
-    const { what, todo } = problemSentence(problem);
+    const { what, todo } = problemSentence(problem, spoken);
     stderr.write(`${printable(what)} ${printable(todo)}\n`);
   }
 }

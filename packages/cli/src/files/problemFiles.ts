@@ -3,6 +3,7 @@ import type { Place, Problem } from '@eavewell/engine';
 import { notUsedFile, writeNotUsed } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
 import { problemSentence } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import { problemsCsv } from './problemsCsv.ts';
 import { writeWhole } from './wholeFile.ts';
 
@@ -27,7 +28,7 @@ export async function writeProblemFiles(
   for (const problem of problems) found.set(keyOf(problem.place, problem.code), problem);
   await writeNotUsed(paths[1], notUsed, (listed) => {
     const problem = found.get(keyOf(listed, listed.code));
-    return problem ? problemSentence(problem).what : listed.code;
+    return problem ? problemSentence(problem, spoken).what : listed.code;
   });
   return paths;
 }

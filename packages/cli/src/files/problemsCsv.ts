@@ -1,5 +1,6 @@
 import type { Problem } from '@eavewell/engine';
 import { problemSentence } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import { csvLine } from './csvLine.ts';
 
 const columns = ['severity', 'code', 'file', 'row', 'column', 'siteId', 'gaugeId', 'day', 'what', 'todo'];
@@ -8,7 +9,7 @@ const columns = ['severity', 'code', 'file', 'row', 'column', 'siteId', 'gaugeId
 export function problemsCsv(problems: readonly Problem[]): string {
   const lines = problems.map((problem) => {
     const { file, row, column, siteId, gaugeId, day } = problem.place;
-    const { what, todo } = problemSentence(problem);
+    const { what, todo } = problemSentence(problem, spoken);
     const place = [file ?? null, row ?? null, column ?? null, siteId ?? null, gaugeId ?? null, day ?? null];
     return csvLine([problem.severity, problem.code, ...place, what, todo]);
   });

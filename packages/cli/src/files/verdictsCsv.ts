@@ -1,6 +1,6 @@
 import { isoDay, type SiteDesign, type SiteRemedies } from '@eavewell/engine';
 import { findingOf } from '@eavewell/report';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import { csvLine } from './csvLine.ts';
 
 const columns = [
@@ -79,8 +79,8 @@ export function verdictsLine(design: SiteDesign, remedies: SiteRemedies | null, 
     design.firstService && isoDay(design.firstService.firstServiceDay),
     f?.tankIds.join(' ') ?? null,
     f ? design.storages.length : null,
-    findingOf(design),
-    smallest && english.remedies.remedy(smallest),
+    findingOf(design, spoken),
+    smallest && spoken.remedies.remedy(smallest),
     smallest?.verdict ?? null,
     smallest?.cost.amount ?? null,
     smallest?.cost.currency ?? null,

@@ -1,10 +1,10 @@
 import { type SiteDesign, type SiteRemedies, type Verdict, verdictOrder } from '@eavewell/engine';
 import { exceptionsFirst, findingOf, peopleDays } from '@eavewell/report';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { design } = english.commandLine;
-const { numbers } = english;
+const { design } = spoken.commandLine;
+const { numbers } = spoken;
 
 /** How many sites are shown before the rest are only counted. */
 const mostShown = 40;
@@ -48,7 +48,7 @@ export class Exceptions {
       siteId: site.siteId,
       verdict: site.verdict,
       who: whoText(site),
-      finding: findingOf(site),
+      finding: findingOf(site, spoken),
       target: ownTarget(site),
       dry: dryText(site),
       remedy: site.verdict === 'short' && remedies ? remedyText(remedies) : null,
@@ -86,7 +86,7 @@ export class Exceptions {
       sheet.blank();
     }
     const example = inOrder[0]?.siteId ?? this.#firstHolding ?? '';
-    if (this.counts.holds > 0) sheet.verdict('holds', [english.commandLine.verdictGroups.holds(this.counts.holds)]);
+    if (this.counts.holds > 0) sheet.verdict('holds', [spoken.commandLine.verdictGroups.holds(this.counts.holds)]);
     sheet.line(design.notJudgedYet);
     sheet.line(design.seeOne(folder, example), 0, 2);
   }
@@ -95,13 +95,13 @@ export class Exceptions {
 /** What a site was judged by, where that is not the programme's target; of a site without a verdict nothing was. */
 export function ownTarget({ siteClass, target, targetFrom, verdict }: SiteDesign): string | null {
   if (siteClass === null || targetFrom === 'programme' || verdict === 'unknown') return null;
-  return `${english.findings.classTarget(siteClass, target)}.`;
+  return `${spoken.findings.classTarget(siteClass, target)}.`;
 }
 
 /** The smallest change that mends it, or why none does. */
 function remedyText({ remedies: [first], notMended }: SiteRemedies): string | null {
-  if (first) return english.remedies.smallest(first);
-  return notMended && english.remedies.notMended(notMended);
+  if (first) return spoken.remedies.smallest(first);
+  return notMended && spoken.remedies.notMended(notMended);
 }
 
 /** Dry days and the longest run, where there are any. */

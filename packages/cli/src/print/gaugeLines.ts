@@ -1,9 +1,9 @@
 import { type GaugeFinding, measured, type ProgrammeFacts, type ReadyProgramme, wettestDay } from '@eavewell/engine';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { check: words } = english.commandLine;
-const { numbers } = english;
+const { check: words } = spoken.commandLine;
+const { numbers } = spoken;
 
 /** Gauges listed one by one before the rest are only counted: those most sites use come first. */
 const mostShown = 40;

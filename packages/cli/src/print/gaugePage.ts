@@ -16,14 +16,14 @@ import {
   verdictOrder,
   wettestDay,
 } from '@eavewell/engine';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import { madeBesideRecord, massLine, normalsBeside, sourcesSection, yearsSection } from './gaugeRain.ts';
 import { problemList } from './problemList.ts';
 import type { Sheet } from './sheet.ts';
 import { sideBySide, strip } from './strip.ts';
 
-const { rain: words } = english.commandLine;
-const { numbers } = english;
+const { rain: words } = spoken.commandLine;
+const { numbers } = spoken;
 
 /** Over how many months the index is shown, and how many of the driest of each. */
 const spans_months = [1, 3, 12] as const;
@@ -216,7 +216,7 @@ function sitesSection(sheet: Sheet, sites: readonly SiteOnGauge[], targets: read
       .map((site) => [
         site.siteId,
         site.name,
-        english.verdicts[site.verdict],
+        spoken.verdicts[site.verdict],
         numbers.quantity(site.dryDays, 'number'),
         numbers.quantity(site.filledDryDays, 'number'),
       ]),

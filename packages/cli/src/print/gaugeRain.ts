@@ -15,11 +15,11 @@ import {
   yearFacts,
   yearMoments,
 } from '@eavewell/engine';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { rain: words } = english.commandLine;
-const { numbers } = english;
+const { rain: words } = spoken.commandLine;
+const { numbers } = spoken;
 
 const shown = (value: number | null | undefined, decimals: number) =>
   value === null || value === undefined ? words.none : numbers.fixed(value, decimals);

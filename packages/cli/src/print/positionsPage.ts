@@ -6,10 +6,10 @@ import {
   type WayKnown,
   type WayOfLine,
 } from '@eavewell/tables';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { maps: words } = english.commandLine;
+const { maps: words } = spoken.commandLine;
 
 /** How many of one kind are listed. */
 const fewRows = 20;

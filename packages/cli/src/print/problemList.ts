@@ -1,8 +1,9 @@
 import type { Problem, Severity } from '@eavewell/engine';
-import { english, problemSentence } from '@eavewell/words';
+import { problemSentence } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { check } = english.commandLine;
+const { check } = spoken.commandLine;
 
 /** Worst first. */
 const severities: readonly Severity[] = ['blocker', 'warning', 'note'];
@@ -21,7 +22,7 @@ export function problemList(sheet: Sheet, problems: readonly Problem[], all: boo
   for (const severity of severities) {
     const ofSeverity = problems.filter((problem) => problem.severity === severity);
     if (ofSeverity.length === 0) continue;
-    sheet.heading(english.severities[severity].counted(ofSeverity.length));
+    sheet.heading(spoken.severities[severity].counted(ofSeverity.length));
     const kinds = new Map<string, Problem[]>();
     for (const problem of ofSeverity) {
       const kind = kinds.get(problem.code);
@@ -46,10 +47,10 @@ function causeOf([problem]: readonly Problem[]): number {
 
 /** Problems of one kind: each with its place and what was found; what to do is said once where it is the same for all. */
 function printKind(sheet: Sheet, kind: readonly Problem[], most: number): void {
-  const shown = kind.slice(0, most).map((problem) => ({ problem, ...problemSentence(problem) }));
+  const shown = kind.slice(0, most).map((problem) => ({ problem, ...problemSentence(problem, spoken) }));
   const isOneAdvice = shown.every(({ todo }) => todo === shown[0]!.todo);
   for (const { problem, what, todo } of shown) {
-    sheet.line(`${english.place(problem.place)}: ${what}`, 2, 2);
+    sheet.line(`${spoken.place(problem.place)}: ${what}`, 2, 2);
     if (!isOneAdvice) sheet.line(todo, 4);
   }
   if (isOneAdvice) sheet.line(shown[0]!.todo, 4);

@@ -1,9 +1,9 @@
 import type { GaugeFinding, ProgrammeFacts, Target } from '@eavewell/engine';
 import { peopleOf } from '@eavewell/report';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { design } = english.commandLine;
+const { design } = spoken.commandLine;
 
 /** What is judged, on what record, against which target. */
 export function programmeHead(sheet: Sheet, facts: ProgrammeFacts, gauges: ReadonlyMap<string, GaugeFinding>): void {
@@ -23,8 +23,8 @@ export function programmeHead(sheet: Sheet, facts: ProgrammeFacts, gauges: Reado
 /** The programme's target, then those of the classes that are asked for something else. */
 export function targetTexts(facts: Pick<ProgrammeFacts, 'settings' | 'sites'>): readonly string[] {
   return [
-    design.target(english.findings.target(facts.settings.target)),
-    ...classTargets(facts.sites).map(([siteClass, target]) => english.findings.classTarget(siteClass, target)),
+    design.target(spoken.findings.target(facts.settings.target)),
+    ...classTargets(facts.sites).map(([siteClass, target]) => spoken.findings.classTarget(siteClass, target)),
   ];
 }
 

@@ -1,8 +1,8 @@
 import type { Market, RemediesTogether, Remedy, SiteRemedies } from '@eavewell/engine';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { ColumnOfTable, Sheet } from './sheet.ts';
 
-const { numbers, remedies: words } = english;
+const { numbers, remedies: words } = spoken;
 
 /** What would mend one site: the remedies in their order, what has to be known of them, and what leaving it brings. */
 export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Market): void {
@@ -42,9 +42,9 @@ export function programmeRemedySection(sheet: Sheet, found: RemediesTogether, { 
     sheet.table(columns(words.programmeColumns, [0, 1]), [
       ...groups.map((group) => {
         const kinds = words.kindsTogether(group.kinds);
-        return [group.isPromiseCut ? words.isCut(kinds) : kinds, english.verdicts[group.verdict], ...counted(group)];
+        return [group.isPromiseCut ? words.isCut(kinds) : kinds, spoken.verdicts[group.verdict], ...counted(group)];
       }),
-      [words.together, english.verdicts.holds, ...counted(found.mended)],
+      [words.together, spoken.verdicts.holds, ...counted(found.mended)],
     ]);
     if (groups.some((group) => group.isPromiseCut)) sheet.line(words.cautions.litres, 2, 2);
     sheet.line(words.prices(day), 2, 2);
@@ -60,7 +60,7 @@ function rows({ changes, ...remedy }: Remedy, judgedYears: number): string[][] {
   });
   const [first = '', ...rest] = texts;
   const figures = [
-    english.verdicts[remedy.verdict],
+    spoken.verdicts[remedy.verdict],
     numbers.days(remedy.dryDays_per_year),
     words.ofYears(remedy.goodYears, judgedYears),
     words.cost(remedy.cost),

@@ -1,9 +1,9 @@
 import { type GaugeFinding, type Scenario, type SiteDesign, type Verdict, verdictOrder } from '@eavewell/engine';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
-const { scenario: words } = english.commandLine;
-const { numbers } = english;
+const { scenario: words } = spoken.commandLine;
+const { numbers } = spoken;
 
 /** Sites listed one by one before the rest are only counted. */
 const mostShown = 40;
@@ -35,7 +35,7 @@ export class ScenarioCounts {
     const dry = [site, under].map(({ storages: [storage] }) =>
       storage ? numbers.days(storage.dryDays_per_year) : words.notKnown,
     );
-    const cells = [site.siteId, site.name, english.verdicts[site.verdict], english.verdicts[under.verdict], ...dry];
+    const cells = [site.siteId, site.name, spoken.verdicts[site.verdict], spoken.verdicts[under.verdict], ...dry];
     this.#rows.push({ ...change, cells });
   }
 
@@ -46,7 +46,7 @@ export class ScenarioCounts {
     sheet.table(
       words.countColumns.map((head, index) => ({ head, align: index === 0 ? 'left' : 'right' }) as const),
       verdictOrder.map((verdict) => [
-        english.verdicts[verdict],
+        spoken.verdicts[verdict],
         numbers.quantity(this.present[verdict], 'number'),
         numbers.quantity(this.under[verdict], 'number'),
       ]),
@@ -85,7 +85,7 @@ export function siteUnderSection(
   sheet.table(
     words.siteColumns.map((head) => ({ head, align: 'left' }) as const),
     [
-      [words.verdict, english.verdicts[site.verdict], english.verdicts[under.verdict]],
+      [words.verdict, spoken.verdicts[site.verdict], spoken.verdicts[under.verdict]],
       [words.goodYears, goodYears(site), goodYears(under)],
       [words.dryDays, dryDays(site), dryDays(under)],
       [words.tankForTarget, tank(site), tank(under)],

@@ -1,10 +1,14 @@
 import type { StationVerdict, Verdict } from '@eavewell/engine';
-import { english, verdictMarks, verdictText } from '@eavewell/words';
+import { verdictMarks, verdictText } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Look } from './terminal.ts';
 import { columnsOf, filled, plainText, printable, wrapped } from './text.ts';
 
-/** Width of a verdict's mark and word, and the space behind them. */
-const verdictColumns = 13;
+/** Width of a verdict's mark and its longest word, and the space around them. */
+function verdictColumns(): number {
+  const { holds, tight, short, unknown } = spoken.verdicts;
+  return 6 + Math.max(...[holds, tight, short, unknown].map(columnsOf));
+}
 
 export interface ColumnOfTable {
   readonly head: string;
@@ -40,17 +44,17 @@ export class Sheet {
   /** A verdict by mark and word, then texts beside it: the first is the name. */
   verdict(verdict: StationVerdict, texts: readonly string[]): void {
     const marked = this.mark(verdict);
-    const width = this.look.width - verdictColumns;
-    const gap = ' '.repeat(Math.max(1, verdictColumns - columnsOf(verdictText(verdict, this.look.drawn))));
+    const width = this.look.width - verdictColumns();
+    const gap = ' '.repeat(Math.max(1, verdictColumns() - columnsOf(verdictText(verdict, this.look.drawn, spoken))));
     const lines = texts.flatMap((text) => wrapped(this.#safe(text), width));
     lines.forEach((line, index) => {
-      this.#lines.push(index === 0 ? `${marked}${gap}${line}` : `${' '.repeat(verdictColumns)}${line}`);
+      this.#lines.push(index === 0 ? `${marked}${gap}${line}` : `${' '.repeat(verdictColumns())}${line}`);
     });
   }
 
   /** The mark and the word, in the verdict's colour. */
   mark(verdict: StationVerdict): string {
-    return this.#coloured(verdict, verdictText(verdict, this.look.drawn));
+    return this.#coloured(verdict, verdictText(verdict, this.look.drawn, spoken));
   }
 
   /** How many sites of each verdict, with their marks. */
@@ -58,7 +62,7 @@ export class Sheet {
     for (const verdict of order.filter((one) => counts[one] > 0)) {
       const mark = verdictMarks[verdict][this.look.drawn ? 'drawn' : 'plain'];
       this.#lines.push(
-        this.#coloured(verdict, `${mark} ${english.commandLine.verdictGroups[verdict](counts[verdict])}`),
+        this.#coloured(verdict, `${mark} ${spoken.commandLine.verdictGroups[verdict](counts[verdict])}`),
       );
     }
   }

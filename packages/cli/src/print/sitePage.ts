@@ -10,14 +10,15 @@ import {
   type Target,
 } from '@eavewell/engine';
 import { findingOf } from '@eavewell/report';
-import { english, problemSentence, verdictMarks, workingText } from '@eavewell/words';
+import { problemSentence, verdictMarks, workingText } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';
 import { yearsStrip } from './yearsStrip.ts';
 
-const { design, figures, headings } = english.commandLine;
-const { numbers } = english;
+const { design, figures, headings } = spoken.commandLine;
+const { numbers } = spoken;
 
 /** One site in full: finding, figures, years, runs, sizes, first day, remedies, working, problems and cautions. */
 export function sitePage(
@@ -31,16 +32,16 @@ export function sitePage(
   sheet.blank();
   sheet.verdict(
     site.verdict,
-    [whoText(site), ownTarget(site), findingOf(site)].filter((text) => text !== null),
+    [whoText(site), ownTarget(site), findingOf(site, spoken)].filter((text) => text !== null),
   );
   sheet.heading(headings.stations);
   for (const station of stations) {
     const mark = verdictMarks[site.stations[station]][sheet.look.drawn ? 'drawn' : 'plain'];
-    sheet.line(`${english.stations[station]} ${english.verdicts[site.stations[station]]}`, 2, 2, mark);
+    sheet.line(`${spoken.stations[station]} ${spoken.verdicts[site.stations[station]]}`, 2, 2, mark);
   }
   for (const storage of site.storages) {
     const one = site.storages.length === 1;
-    const heading = headings.figuresOf(english.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
+    const heading = headings.figuresOf(spoken.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
   if (remedies) siteRemedySection(sheet, remedies, market);
@@ -48,7 +49,7 @@ export function sitePage(
   workingSection(sheet, site);
   problemsSection(sheet, site);
   sheet.heading(headings.cautions);
-  for (const [name, caution] of Object.entries(english.cautions))
+  for (const [name, caution] of Object.entries(spoken.cautions))
     if (name !== 'otherWater' || hasOtherWater(site.problems)) sheet.line(caution, 2);
 }
 
@@ -73,7 +74,7 @@ function storageSections(
   if (f.ration !== null) sheet.line(design.ration(f.ration, f.tankVolume_L), 2);
   if (f.noExactSize !== null) sheet.line(design.noExactSize, 2);
   sheet.heading(headings.years);
-  const called = f.years[0] ? english.findings.waterYear(f.years[0]) : null;
+  const called = f.years[0] ? spoken.findings.waterYear(f.years[0]) : null;
   if (called !== null) sheet.line(called, 2);
   yearsStrip(sheet, f.years);
   sheet.heading(headings.dryRuns);
@@ -196,7 +197,7 @@ function workingSection(sheet: Sheet, site: SiteDesign): void {
   if (site.working.length === 0) return;
   sheet.heading(headings.working);
   site.working.forEach((line, index) => {
-    const text = workingText(line);
+    const text = workingText(line, spoken);
     sheet.line(`${text.label}: ${text.value}`, 1, 2, String(index + 1).padStart(2));
     sheet.line(text.formula, 5);
     if (text.inputs.length > 0) sheet.line(text.inputs.map(({ label, value }) => `${label} ${value}`).join('; '), 5);
@@ -208,9 +209,9 @@ function problemsSection(sheet: Sheet, site: SiteDesign): void {
   if (site.problems.length === 0) return;
   sheet.heading(headings.problems);
   for (const problem of site.problems) {
-    const { what, todo } = problemSentence(problem);
-    const severity = english.severities[problem.severity].name;
-    sheet.line(`${severity}, ${english.place(problem.place)}: ${what}`, 2, 2);
+    const { what, todo } = problemSentence(problem, spoken);
+    const severity = spoken.severities[problem.severity].name;
+    sheet.line(`${severity}, ${spoken.place(problem.place)}: ${what}`, 2, 2);
     sheet.line(todo, 4);
   }
 }

@@ -1,9 +1,9 @@
 import type { YearAtTank } from '@eavewell/engine';
-import { english } from '@eavewell/words';
+import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 import { sideBySide, strip } from './strip.ts';
 
-const { design } = english.commandLine;
+const { design } = spoken.commandLine;
 
 /** Dry days year by year: one mark a year, then the years with dry days in figures. */
 export function yearsStrip(sheet: Sheet, years: readonly YearAtTank[]): void {

@@ -1,6 +1,7 @@
 import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteRemedies, StorageSeries } from '@eavewell/engine';
 import { gaugeReport, peopleOf, problemReport, siteReport } from '@eavewell/report';
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
+import { spoken } from '../language.ts';
 import { siteUnderReport } from './scenarioReport.ts';
 import { seriesJson } from './seriesText.ts';
 
@@ -44,7 +45,7 @@ export class JsonReport {
       settings: { ...facts.settings },
     };
     const members = Object.entries(head).map(([name, value]) => `${json(name)}:${json(value)}`);
-    const listed = [...gauges].map((gauge) => json(gaugeReport(gauge)));
+    const listed = [...gauges].map((gauge) => json(gaugeReport(gauge, spoken)));
     await this.#write(`{${members.join(',\n')},\n"gauges":[\n${listed.join(',\n')}\n],\n"sites":[`);
   }
 
@@ -56,7 +57,7 @@ export class JsonReport {
     series?: readonly StorageSeries[],
   ): Promise<void> {
     const scenario = under ? { scenario: siteUnderReport(under) } : {};
-    const text = json({ ...siteReport(design, remedies), ...scenario });
+    const text = json({ ...siteReport(design, remedies, spoken), ...scenario });
     await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
     if (series === undefined) await this.#write(text);
     else await this.#write(`${text.slice(0, -1)},"series":[${series.map(seriesJson).join(',')}]}`);
@@ -65,7 +66,7 @@ export class JsonReport {
   async close({ remedies, asked, problems, notUsed }: ReportEnd): Promise<void> {
     const scenario = asked ? `"scenario":${json(asked)},\n` : '';
     await this.#write(`\n],\n"remedies":${json(remedies)},\n${scenario}"problems":[`);
-    await this.#list(problems, problemReport);
+    await this.#list(problems, (problem) => problemReport(problem, spoken));
     await this.#write('],\n"notUsed":[');
     await this.#list(notUsed, ({ file, row, column, value, code, cells }) => ({
       file,

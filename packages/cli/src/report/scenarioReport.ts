@@ -1,6 +1,7 @@
 import type { Scenario, SiteDesign } from '@eavewell/engine';
 import { findingOf } from '@eavewell/report';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
+import { spoken } from '../language.ts';
 import type { ScenarioCounts } from '../print/scenario.ts';
 
 /** A site under the scenario, as the report has it. */
@@ -8,7 +9,7 @@ export function siteUnderReport(under: SiteDesign): NonNullable<SiteReport['scen
   const [storage] = under.storages;
   return {
     verdict: under.verdict,
-    finding: findingOf(under),
+    finding: findingOf(under, spoken),
     judgedYears: storage?.judgedYears ?? null,
     goodYears: storage?.goodYears ?? null,
     dryDays_per_year: storage?.dryDays_per_year ?? null,

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
 import type { SmallestRemedy } from '@eavewell/engine';
 import { makeFolder, writeFileWhole } from '@eavewell/formats';
+import type { SiteSaid } from '@eavewell/report';
 import type { DesignReport, SiteShort } from '@eavewell/tables';
 
 /**
@@ -12,6 +13,9 @@ import type { DesignReport, SiteShort } from '@eavewell/tables';
  *
  * @definition ours: docs/decisions/0115-designs-carried-over.md
  */
+
+/** What a list tells of a site, with its sentences in every language but English, by code. */
+export type SiteTold = SiteShort & { readonly said: Readonly<Record<string, SiteSaid>> };
 
 /** Where the report of a site stands. */
 export interface LinePlace {
@@ -25,13 +29,13 @@ export interface LinePlace {
 /** A site as it was last judged, and what of. */
 export interface SiteJudged extends LinePlace {
   readonly hash: string;
-  readonly short: SiteShort;
+  readonly short: SiteTold;
   readonly smallest: SmallestRemedy | null;
 }
 
 /** A site of a whole design. */
 export interface SiteListed extends LinePlace {
-  readonly short: SiteShort;
+  readonly short: SiteTold;
 }
 
 /** What a design says beside its sites. */
@@ -90,6 +94,20 @@ export function isWhole(folder: string, { sites }: DesignList): Promise<boolean>
     for (const one of sites) if ((await lines.line(one)) === null) return false;
     return true;
   });
+}
+
+/** What the last whole design says beside its sites; null where there is none that can be read. */
+export async function readHead(folder: string, build: string): Promise<Omit<DesignList, 'sites'> | null> {
+  try {
+    const file = await open(join(folder, listFile), 'r');
+    for await (const line of file.readLines()) {
+      const head = JSON.parse(line) as Omit<DesignList, 'sites'>;
+      return head.build === build ? head : null;
+    }
+    return null;
+  } catch {
+    return null;
+  }
 }
 
 /** The last whole design, where this program's build wrote it; null where there is none that can be read. */

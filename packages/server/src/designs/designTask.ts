@@ -1,5 +1,4 @@
 import { randomBytes } from 'node:crypto';
-import { recordsBeside } from '@eavewell/database';
 import { designSites, readyProgramme, remediesOf, remediesTogether, type SmallestRemedy } from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
@@ -11,19 +10,18 @@ import {
   problemReport,
   programmeRemediesReport,
   siteReport,
+  siteSaid,
   siteShort,
 } from '@eavewell/report';
-import { designSchemaVersion, type SiteShort } from '@eavewell/tables';
+import { designSchemaVersion } from '@eavewell/tables';
+import { english, languageChoices, loadLanguage } from '@eavewell/words';
 import type { JobAround } from '@eavewell/work';
-import { type DesignRest, DesignWriter } from './designFiles.ts';
+import { type KeptAt, recordsOf } from '../recordsOf.ts';
+import { type DesignRest, DesignWriter, type SiteTold } from './designFiles.ts';
 import { siteHasher } from './siteHash.ts';
 
 /** What a design is asked of. */
-export interface DesignAsked {
-  readonly dataFolder: string;
-  readonly programmeId: string;
-  /** The version of the facts: how many records count. */
-  readonly version: number;
+export interface DesignAsked extends KeptAt {
   /** A folder that is not there yet, to write the tables into; who asks takes it away. */
   readonly folder: string;
   /** Where designs of the programme are kept. */
@@ -43,7 +41,7 @@ const [told_ms, saved_ms] = [250, 5000] as const;
 
 /** Gives every site its verdict: what the command `design` reports. A site whose facts are as they were is not judged again. */
 export async function designTask(asked: DesignAsked, around: JobAround): Promise<DesignDone> {
-  const found = await recordsBeside(asked.dataFolder, asked.programmeId, asked.version);
+  const found = await recordsOf(asked);
   if (!found.ok) throw new Error(found.problems.map(({ code }) => code).join(', '));
   const records = found.value;
   const facts = foldRecords(records);
@@ -52,8 +50,7 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
   const writer = await DesignWriter.open(asked.kept, asked.build);
   try {
     const { rest, carried } = await judge(read, writer, asked, around);
-    // The facts end with the last record of their order, whatever the order in which they came.
-    const last = [...records].sort((a, b) => a.clock - b.clock || (a.device < b.device ? -1 : 1)).at(-1);
+    const last = records.at(-1);
     const siteIds = read.facts.sites.map(({ siteId }) => siteId);
     if (!around.stopped()) {
       const lastRecord = last === undefined ? null : recordName(last);
@@ -66,14 +63,19 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
   }
 }
 
+/** The languages there are beside English: what a list says of a site is kept in each. */
+const otherLanguages = () =>
+  Promise.all(languageChoices.filter(({ code }) => code !== english.code).map(({ code }) => loadLanguage(code)));
+
 async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsked, around: JobAround) {
   const { facts } = read;
   const ready = readyProgramme(facts);
   const faultAt = faultFinder(read.problems);
   const named = faultNamer(faultAt);
+  const others = await otherLanguages();
   const hashOf = siteHasher(facts, ready, faultAt);
   const smallest: SmallestRemedy[] = [];
-  let fresh: SiteShort[] = [];
+  let fresh: SiteTold[] = [];
   let [carried, done, told, saved] = [0, 0, performance.now(), performance.now()];
   for (const site of facts.sites) {
     const hash = hashOf(site);
@@ -83,14 +85,17 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
       const [found] = designSites([site], ready);
       const design = named(found!);
       const remedies = remediesOf(site, ready, design);
-      const short = siteShort(site, design, remedies);
+      const said = Object.fromEntries(
+        others.map((one) => [one.code, siteSaid(faultNamer(faultAt, one)(found!), remedies, one)]),
+      );
+      const short = { ...siteShort(site, design, remedies), said };
       const first = remedies && {
         siteId,
         people: design.people,
         smallest: remedies.remedies[0] ?? null,
         notMended: remedies.notMended,
       };
-      await writer.add(siteId, JSON.stringify(siteReport(design, remedies)), { hash, short, smallest: first });
+      await writer.add(siteId, JSON.stringify(siteReport(design, remedies, english)), { hash, short, smallest: first });
     }
     const judged = writer.judged.get(siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
@@ -114,9 +119,9 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
     schema: designSchemaVersion,
     programme: { name: facts.settings.programme, sites: facts.sites.length, people, sitesWithoutPeople: unknown },
     settings: { ...facts.settings },
-    gauges: [...ready.gauges.values()].map(gaugeReport),
+    gauges: [...ready.gauges.values()].map((gauge) => gaugeReport(gauge, english)),
     remedies: programmeRemediesReport(remediesTogether(smallest), ready.market.day),
-    problems: read.problems.map(problemReport),
+    problems: read.problems.map((problem) => problemReport(problem, english)),
     notUsed: read.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
   };
   return { rest, carried };

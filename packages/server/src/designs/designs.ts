@@ -2,19 +2,22 @@ import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { machineProblem } from '@eavewell/database';
 import { recordName } from '@eavewell/records';
-import type { SiteReport, SiteShort } from '@eavewell/tables';
-import { Stopped, type Work } from '@eavewell/work';
+import type { SiteReport } from '@eavewell/tables';
+import { Stopped } from '@eavewell/work';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
 import type { Programmes } from '../programmes.ts';
+import type { RunningTasks } from '../runningTasks.ts';
 import {
   type DesignList,
   type DesignRest,
   isWhole,
   LineReader,
+  readHead,
   readLines,
   readList,
   removeDesigns,
+  type SiteTold,
 } from './designFiles.ts';
 import type { DesignAsked, DesignDone } from './designTask.ts';
 
@@ -25,7 +28,7 @@ export interface DesignState {
   /** What it says beside its sites; null where there is none yet. */
   readonly rest: DesignRest | null;
   /** What it says of each site, in short: the last whole design, and over it what is judged already of the present facts. */
-  readonly sites: ReadonlyMap<string, SiteShort>;
+  readonly sites: ReadonlyMap<string, SiteTold>;
   /** A name for what `sites` and `rest` hold: another where they are others. */
   readonly name: string;
   /** How far the design of the present facts is; 1 where it is there. */
@@ -48,7 +51,7 @@ interface Running {
 
 interface Kept {
   list: DesignList | null;
-  sites: Map<string, SiteShort>;
+  sites: Map<string, SiteTold>;
   /** How often `sites` has changed since the list was read [count]. */
   told_count: number;
   failedVersion: number | null;
@@ -69,13 +72,13 @@ export class Designs {
   /** Called with what was carried over of a design that is done. */
   onDone: (done: DesignDone) => void = () => undefined;
   private readonly programmes: Programmes;
-  private readonly work: Work;
+  private readonly tasks: RunningTasks;
   private readonly programVersion: string;
   private readonly kept = new Map<string, Promise<Kept>>();
 
-  constructor(programmes: Programmes, work: Work, programVersion: string) {
+  constructor(programmes: Programmes, tasks: RunningTasks, programVersion: string) {
     this.programmes = programmes;
-    this.work = work;
+    this.tasks = tasks;
     this.programVersion = programVersion;
   }
 
@@ -97,6 +100,13 @@ export class Designs {
       isFailed,
       isCalledOff,
     };
+  }
+
+  /** How many sites and people the kept design of a programme has, where it is of all its records; it need not be open. */
+  async keptHead({ programmeId, version }: { readonly programmeId: string; readonly version: number }) {
+    const folder = this.programmes.derivedFolder(join('designs', programmeId));
+    const head = await readHead(folder, await programBuild());
+    return head?.version === version ? head.rest.programme : null;
   }
 
   /** The whole report of one site; null where it was not judged, or is not kept any more: then it is judged anew. */
@@ -159,10 +169,6 @@ export class Designs {
     }
   }
 
-  private tryAgain(kept: Kept, version: number): void {
-    if (kept.failedVersion === version) kept.failedVersion = null;
-  }
-
   private folderOf({ entry }: OpenProgramme): string {
     return this.programmes.derivedFolder(join('designs', entry.programmeId));
   }
@@ -221,9 +227,11 @@ export class Designs {
     const { version } = running;
     const folder = await this.programmes.passingFolder('designs');
     try {
-      const job = this.work.start<DesignDone>('design', await this.asked(programme, version, folder), {
-        onReport: (done_fraction, piece) => this.hear(kept, running, programmeId, done_fraction, piece as SiteShort[]),
-      });
+      const about = { kind: 'design', programmeId, name: null, importId: null } as const;
+      const asked = await this.asked(programme, version, folder);
+      const hear = (done_fraction: number, piece: unknown) =>
+        this.hear(kept, running, programmeId, done_fraction, piece as SiteTold[]);
+      const job = this.tasks.start<DesignDone>(about, 'design', asked, hear);
       running.cancel = job.cancel;
       if (running.isCancelled) job.cancel();
       const done = await job.result;
@@ -236,7 +244,7 @@ export class Designs {
       if (error instanceof Stopped) return;
       kept.failedVersion = version;
       // What the machine refused, a full disk say, is tried again after a while: it may be mended meanwhile.
-      if (machineProblem(error, '') !== null) setTimeout(() => this.tryAgain(kept, version), again_ms).unref();
+      if (machineProblem(error, '') !== null) setTimeout(() => tryAgain(kept, version), again_ms).unref();
       this.onFault(error);
     } finally {
       if (kept.running === running) kept.running = null;
@@ -256,13 +264,7 @@ export class Designs {
     };
   }
 
-  private hear(
-    kept: Kept,
-    running: Running,
-    programmeId: string,
-    done_fraction: number,
-    fresh: SiteShort[] = [],
-  ): void {
+  private hear(kept: Kept, running: Running, programmeId: string, done_fraction: number, fresh: SiteTold[] = []): void {
     for (const short of fresh) kept.sites.set(short.siteId, short);
     if (fresh.length > 0) kept.told_count++;
     running.done_fraction = Math.min(done_fraction, nearlyDone);
@@ -270,5 +272,9 @@ export class Designs {
   }
 }
 
-const sitesOf = (list: DesignList | null): Map<string, SiteShort> =>
+function tryAgain(kept: Kept, version: number): void {
+  if (kept.failedVersion === version) kept.failedVersion = null;
+}
+
+const sitesOf = (list: DesignList | null): Map<string, SiteTold> =>
   new Map((list?.sites ?? []).map(({ short }) => [short.siteId, short]));

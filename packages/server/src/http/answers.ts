@@ -1,14 +1,17 @@
 import { type ChangeRecord, recordName } from '@eavewell/records';
-import { problemReport } from '@eavewell/report';
-import { folderTableNames, folderTables, type SiteReport } from '@eavewell/tables';
+import { problemIn, problemReport, shortSaid, siteReportIn } from '@eavewell/report';
+import { folderTableNames, folderTables, type SiteReport, type SiteShort } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
 import type { z } from 'zod';
+import type { SiteTold } from '../designs/designFiles.ts';
 import type { DesignState } from '../designs/designs.ts';
+import type { Looked } from '../imports/lookTask.ts';
+import type { Review } from '../imports/reviews.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
-import type { Review } from '../reviews.ts';
 import type * as schemas from './schemas.ts';
 
-/** How many rows of a table, and changes of a record, are told at once. Ours. */
-const [mostRows, mostChanges] = [500, 200] as const;
+/** How many changes of a record are told at once. Ours. */
+const mostChanges = 200;
 
 const progressOf = ({ version, done_fraction, isFailed, isCalledOff }: DesignState) => ({
   designVersion: version,
@@ -27,13 +30,24 @@ export function rowsAnswer({ version, facts }: OpenProgramme, table: string): z.
   return { version, rows: [...facts.rowsAsEntered(table)].map(([key, cells]) => ({ key, cells })) };
 }
 
-export function sitesAnswer(programme: OpenProgramme, state: DesignState): z.infer<typeof schemas.siteList> {
+/** What a list tells of a site, in a language. */
+export function saidIn(site: SiteTold, { code }: Language): SiteShort {
+  const { said, ...short } = site;
+  const own = said[code.split('-')[0]!];
+  return own === undefined ? short : shortSaid(short, own);
+}
+
+export function sitesAnswer(
+  programme: OpenProgramme,
+  state: DesignState,
+  language: Language,
+): z.infer<typeof schemas.siteList> {
   const { version, facts } = programme;
   const sites = [...facts.rowsAsEntered('sites')].map(([key, cells]) => {
     // A second row of one id is not used, so it has no verdict of its own.
     const found = key === cells['siteId'] ? state.sites.get(key) : undefined;
     if (!found) return { key, cells, design: null };
-    const { verdict, stations, finding, people, remedy } = found;
+    const { verdict, stations, finding, people, remedy } = saidIn(found, language);
     return { key, cells, design: { verdict, stations, finding, people, remedy: remedy?.about ?? null } };
   });
   return { version, ...progressOf(state), sites };
@@ -45,6 +59,7 @@ export function siteAnswer(
   siteId: string,
   state: DesignState,
   design: SiteReport | null,
+  language: Language,
 ): z.infer<typeof schemas.siteInFull> | null {
   const { version, facts } = programme;
   const rows = folderTableNames
@@ -56,7 +71,8 @@ export function siteAnswer(
     );
   if (!rows.some(({ table }) => table === 'sites')) return null;
   const problems = (state.rest?.problems ?? []).filter(({ place }) => place.siteId === siteId);
-  return { version, ...progressOf(state), rows, design, problems };
+  const own = problems.map((problem) => problemIn(problem, language));
+  return { version, ...progressOf(state), rows, design: design && siteReportIn(design, language), problems: own };
 }
 
 /** What a design is told with, up to its report. */
@@ -67,17 +83,27 @@ export function designHead(
   return { version, ...progressOf(state) };
 }
 
-export function problemsAnswer({ version }: OpenProgramme, state: DesignState): z.infer<typeof schemas.problemsFound> {
+export function problemsAnswer(
+  { version }: OpenProgramme,
+  state: DesignState,
+  language: Language,
+): z.infer<typeof schemas.problemsFound> {
   const { problems = [], notUsed = [] } = state.rest ?? {};
-  return { version, designVersion: state.version, problems, notUsed };
+  const told = problems.map((problem) => problemIn(problem, language));
+  return { version, designVersion: state.version, problems: told, notUsed };
 }
 
 export function changedAnswer(
   { version }: OpenProgramme,
   made: Extract<Changed, { ok: true }>,
+  language: Language,
 ): z.infer<typeof schemas.changed> {
   const { record } = made.value;
-  return { version, record: record && recordName(record), problems: made.problems.map(problemReport) };
+  return {
+    version,
+    record: record && recordName(record),
+    problems: made.problems.map((problem) => problemReport(problem, language)),
+  };
 }
 
 function headOf({ changes: _, ...head }: ChangeRecord) {
@@ -111,19 +137,24 @@ export function conflictsAnswer({ version, facts }: OpenProgramme): z.infer<type
   return { version, conflicts: facts.conflicts().map((one) => ({ ...one })) };
 }
 
-export function reviewAnswer(review: Review): z.infer<typeof schemas.review> {
-  const tables = [...new Set(review.changes.map(({ table }) => table))];
-  const changes = tables.map((table) => {
-    const own = review.changes.filter((change) => change.table === table);
-    const count = (kind: string) => own.filter((change) => change.kind === kind).length;
-    const rows = own.slice(0, mostRows) as z.infer<typeof schemas.changesAsked>['changes'];
-    return { table, added: count('added'), edited: count('edited'), removed: count('removed'), rows };
-  });
-  const { importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords } = review;
-  return {
-    ...{ importId, programmeId, file, absent, isReading, mayBeAccepted, freshRecords, changes },
-    files: review.files.map((one) => ({ ...one })),
-    problems: review.problems.map(problemReport),
-    notUsed: review.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
+const notLooked = {
+  ...{ programmeName: null, files: [], problems: [], elsewhere: [], notUsed: [], rowsShown: [], unplaced: [] },
+  ...{ columns: { headers: [], sheets: [] }, changes: [], freshRecords: 0, mayBeAccepted: false },
+};
+
+export function reviewAnswer(review: Review, language: Language): z.infer<typeof schemas.review> {
+  const { importId, programmeId, sent, absent, done_fraction, mends, undone } = review;
+  const looked: Omit<Looked, 'version' | 'changesName' | 'hasRecords'> = review.looked ?? notLooked;
+  const isReading = done_fraction < 1;
+  const answer = {
+    ...{ importId, programmeId, programmeName: looked.programmeName, file: sent[0] ?? '', sent, absent, isReading },
+    ...{ done_fraction, mayBeAccepted: looked.mayBeAccepted && !isReading },
+    files: looked.files,
+    problems: looked.problems.map((problem) => problemReport(problem, language)),
+    elsewhere: looked.elsewhere.map((problem) => problemReport(problem, language)),
+    notUsed: looked.notUsed.map((one) => ({ ...one, column: one.column ?? null })),
+    ...{ rowsShown: looked.rowsShown, unplaced: looked.unplaced, ...looked.columns, mends, undone },
+    ...{ freshRecords: looked.freshRecords, changes: looked.changes },
   };
+  return answer as unknown as z.infer<typeof schemas.review>;
 }

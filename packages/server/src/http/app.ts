@@ -3,6 +3,7 @@ import { recordProblem } from '@eavewell/records';
 import { english } from '@eavewell/words';
 import cookie from '@fastify/cookie';
 import helmet from '@fastify/helmet';
+import multipart from '@fastify/multipart';
 import swagger from '@fastify/swagger';
 import fastify, { type FastifyError, type FastifyInstance } from 'fastify';
 import {
@@ -11,13 +12,16 @@ import {
   serializerCompiler,
   validatorCompiler,
 } from 'fastify-type-provider-zod';
+import { largestUpload_bytes, mostFiles } from '../imports/sentFiles.ts';
 import { MapFiles } from '../maps/mapFiles.ts';
 import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
 import { addMaps } from './mapRoutes.ts';
 import { addPages, isOpened, sendRefusedPage } from './pages.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
-import { addRoutes, type Behind } from './routes.ts';
+import { addRoutes } from './routes.ts';
+import type { Behind } from './routing.ts';
+import { speakAsAsked } from './spokenTo.ts';
 
 /** Largest body but for a file that is sent [byte]: some thousand changed rows. Ours. */
 const largestBody_bytes = 5e6;
@@ -63,8 +67,11 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
     sendProblems(reply, [recordProblem('request.not_found', {}, { value: request.url.split('?')[0]! })]),
   );
   // Files are taken as they are, whatever the page calls them; JSON keeps its own reader.
-  const file = ['application/octet-stream', 'application/zip', 'text/csv', 'application/geo+json'];
-  app.addContentTypeParser(file, { parseAs: 'buffer' }, (_, body, done) => done(null, body));
+  app.addContentTypeParser('*', (_, body, done) => done(null, body));
+  await app.register(multipart, {
+    preservePath: true,
+    limits: { fileSize: largestUpload_bytes, files: mostFiles + 1, parts: mostFiles + 100 },
+  });
   await app.register(cookie);
   await app.register(helmet, safety);
   await app.register(swagger, {
@@ -76,6 +83,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
     transform: jsonSchemaTransform,
     transformObject: jsonSchemaTransformObject,
   });
+  speakAsAsked(app);
   guard(app, asked);
   const listeners = new Listeners();
   listen(asked, listeners);
@@ -127,12 +135,14 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
 }
 
 /** Passes on what happens to the pages that listen. */
-function listen({ programmes, designs, onFault }: AppAsked, listeners: Listeners): void {
+function listen({ programmes, designs, tasks, onFault }: AppAsked, listeners: Listeners): void {
   programmes.onChange = async (programmeId) => {
     const found = await programmes.programme(programmeId);
     if (found.ok) listeners.tell({ kind: 'changed', programmeId, version: found.value.version });
   };
+  programmes.onList = () => listeners.tell({ kind: 'programmes' });
   designs.onProgress = (programmeId, version, done_fraction) =>
     listeners.tell({ kind: 'design', programmeId, version, done_fraction });
   designs.onFault = onFault;
+  tasks.onTask = (task) => listeners.tell({ kind: 'task', task });
 }

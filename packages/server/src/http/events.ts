@@ -1,9 +1,12 @@
 import type { FastifyReply } from 'fastify';
+import type { Task } from '../runningTasks.ts';
 
 /** What a page is told without asking. */
 export type Told =
   | { readonly kind: 'changed'; readonly programmeId: string; readonly version: number }
-  | { readonly kind: 'design'; readonly programmeId: string; readonly version: number; readonly done_fraction: number };
+  | { readonly kind: 'design'; readonly programmeId: string; readonly version: number; readonly done_fraction: number }
+  | { readonly kind: 'task'; readonly task: Task }
+  | { readonly kind: 'programmes' };
 
 /** A sign of life, so that a page knows when the program has ended [ms]. Ours. */
 const alive_ms = 20_000;

@@ -8,6 +8,7 @@ import { type MapFiles, mapFileForm } from '../maps/mapFiles.ts';
 import type { MapFile } from '../maps/readMapFile.ts';
 import { orRefuse } from './problemReply.ts';
 import * as schemas from './schemas.ts';
+import { languageOf } from './spokenTo.ts';
 
 /** What a file of map tiles is sent as: it is written as it comes, however large it is. */
 const sentAs = 'application/vnd.pmtiles';
@@ -44,11 +45,11 @@ export async function addMaps(plain: FastifyInstance, maps: MapFiles): Promise<v
   const failing = { default: schemas.problemBody };
   app.addContentTypeParser(sentAs, (_, payload, done) => done(null, payload));
   const list = { summary: 'The map files of this data folder.', response: { 200: mapFiles, ...failing } };
-  app.get('/api/maps', { schema: list }, async () => ({
+  app.get('/api/maps', { schema: list }, async (request) => ({
     folder: maps.folder,
     files: (await maps.list()).map(({ file, map, problems }) => ({
       ...{ file, map: map && answerOf(map) },
-      problems: problems.map(problemReport),
+      problems: problems.map((problem) => problemReport(problem, languageOf(request))),
     })),
   }));
   const name = z.string().min(1).max(200).describe('The name of the file that is sent.');

@@ -1,20 +1,22 @@
-import { english } from '@eavewell/words';
+import type { Language } from '@eavewell/words';
 import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-
-const { page } = english.commandLine.serve;
+import { languageOf } from './spokenTo.ts';
 
 /** A page without script. */
-const plainPage = (text: string) => `<!doctype html>
-<html lang="${english.code}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>${page.title}</title><main><h1>${page.title}</h1>${text}</main></html>
+const plainPage = ({ code, direction, commandLine }: Language, text: string) => `<!doctype html>
+<html lang="${code}" dir="${direction}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<title>${commandLine.serve.page.title}</title><main><h1>${commandLine.serve.page.title}</h1>${text}</main></html>
 `;
 
 /** What stands at the first address where no pages were built: what runs here. */
-const runsPage = plainPage(`<p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p>`);
+function runsPage(language: Language): string {
+  const { page } = language.commandLine.serve;
+  return plainPage(language, `<p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p>`);
+}
 
 /** What a person sees who opens a page of an earlier start: where to find the address of this one. */
-const refusedPage = plainPage(`<p>${page.refused}</p>`);
+const refusedPage = (language: Language) => plainPage(language, `<p>${language.commandLine.serve.page.refused}</p>`);
 
 /** Is this a person who opens an address, rather than a page that asks? */
 export const isOpened = ({ method, headers }: FastifyRequest): boolean =>
@@ -22,7 +24,10 @@ export const isOpened = ({ method, headers }: FastifyRequest): boolean =>
 
 /** Answers a person who is not let in, with a page that says why. */
 export const sendRefusedPage = (reply: FastifyReply): FastifyReply =>
-  reply.code(403).type('text/html; charset=utf-8').send(refusedPage);
+  reply
+    .code(403)
+    .type('text/html; charset=utf-8')
+    .send(refusedPage(languageOf(reply.request)));
 
 /**
  * The pages for people, from the folder they were built into. Every address of theirs is the same page, which then shows
@@ -34,7 +39,9 @@ export const sendRefusedPage = (reply: FastifyReply): FastifyReply =>
  */
 export async function addPages(app: FastifyInstance, folder: string | null): Promise<void> {
   if (folder === null) {
-    app.get('/', { schema: { hide: true } }, (_, reply) => reply.type('text/html; charset=utf-8').send(runsPage));
+    app.get('/', { schema: { hide: true } }, (request, reply) =>
+      reply.type('text/html; charset=utf-8').send(runsPage(languageOf(request))),
+    );
     return;
   }
   await app.register(fastifyStatic, {

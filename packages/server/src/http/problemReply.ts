@@ -2,13 +2,14 @@ import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { problemReport } from '@eavewell/report';
 import type { FastifyError, FastifyReply } from 'fastify';
+import { languageOf } from './spokenTo.ts';
 
 /** The problems that are no fault of what was sent, by the status they have. */
 const statuses: readonly (readonly [RegExp, number])[] = [
   [/^request\.refused$/, 403],
   [/^(request\.not_found|database\.programme_unknown|import\.gone|change\.row_gone)$/, 404],
   [
-    /^(import\.(changed_since|reading|programme_there)|change\.|record\.name_taken|database\.programme_twice|map\.there)/,
+    /^(import\.(changed_since|reading|programme_there|nothing_to_undo)|request\.called_off|change\.|record\.name_taken|database\.programme_twice|map\.there)/,
     409,
   ],
   [/too_large$/, 413],
@@ -32,7 +33,8 @@ function statusOf(problems: readonly Problem[]): number {
  * @source rfc9457, sections 3.1 and 3.2
  */
 export function sendProblems(reply: FastifyReply, problems: readonly Problem[]): FastifyReply {
-  const reports = problems.map(problemReport);
+  const language = languageOf(reply.request);
+  const reports = problems.map((problem) => problemReport(problem, language));
   const first = reports[problems.findIndex(({ severity }) => severity === 'blocker')] ?? reports[0]!;
   const status = statusOf(problems);
   const body = {
@@ -77,6 +79,10 @@ export function problemOfError(
     return recordProblem('request.too_large', {}, { largest_MB: Math.floor(largest_bytes / 1e6) });
   const refusal = machineRefusals.find(([form]) => form.test(error.code));
   if (refusal) return recordProblem(refusal[1], {}, { value: dataFolder, reason: error.code });
+  // The page went away while it sent: there is nobody to tell.
+  if (/^(ERR_STREAM_PREMATURE_CLOSE|ECONNRESET|ABORT_ERR)$/.test(error.code)) {
+    return recordProblem('request.wrong', {}, { value: error.message });
+  }
   const status = error.statusCode ?? 500;
   if (status >= 500) return recordProblem('request.our_fault', {}, {});
   const at = error.validation?.map(({ instancePath, message }) => `${instancePath} ${message ?? ''}`.trim()).join('; ');

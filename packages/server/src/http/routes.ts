@@ -1,48 +1,14 @@
 import { Readable } from 'node:stream';
-import { demoProgramme } from '@eavewell/demo';
 import { recordProblem } from '@eavewell/records';
-import type { FastifyInstance, FastifyReply } from 'fastify';
-import type { ZodTypeProvider } from 'fastify-type-provider-zod';
-import { z } from 'zod';
-import type { Designs } from '../designs/designs.ts';
-import { exportZip } from '../exportZip.ts';
-import type { Changed, OpenProgramme } from '../openProgramme.ts';
-import type { Overviews } from '../overview.ts';
-import type { Programmes } from '../programmes.ts';
-import type { Reviews } from '../reviews.ts';
-import { largestUpload_bytes } from '../uploads.ts';
+import type { FastifyInstance } from 'fastify';
 import * as answers from './answers.ts';
-import type { Listeners } from './events.ts';
+import { importRoutes } from './importRoutes.ts';
 import { orRefuse, Refused } from './problemReply.ts';
+import { programmeRoutes } from './programmeRoutes.ts';
+import { type App, answering, asIs, type Behind, changed, type Find, one, typed } from './routing.ts';
 import * as schemas from './schemas.ts';
-
-/** Sites of a demo programme. */
-export const demoSites = 60;
-
-/** What the routes answer from. */
-export interface Behind {
-  readonly programmes: Programmes;
-  readonly designs: Designs;
-  readonly overviews: Overviews;
-  readonly reviews: Reviews;
-  readonly listeners: Listeners;
-}
-
-type App = ReturnType<typeof typed>;
-const typed = (app: FastifyInstance) => app.withTypeProvider<ZodTypeProvider>();
-
-const one = '/api/programmes/:programmeId';
-const failing = { default: schemas.problemBody };
-const answering = <T extends z.ZodType>(summary: string, answer: T) => ({
-  summary,
-  response: { 200: answer, ...failing },
-});
-
-/** An answer that is sent as it is, put together elsewhere. */
-const asIs = (reply: unknown) => reply as FastifyReply;
-
-/** The programme a request is about. */
-type Find = (request: { readonly params: { readonly programmeId: string } }) => Promise<OpenProgramme>;
+import { languageOf } from './spokenTo.ts';
+import { taskRoutes } from './taskRoutes.ts';
 
 /** All that can be asked of the server. */
 export function addRoutes(plain: FastifyInstance, behind: Behind): void {
@@ -54,44 +20,9 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   changeRoutes(app, find);
   historyRoutes(app, find);
   importRoutes(app, behind, find);
+  taskRoutes(app, behind, find);
   const events = { summary: 'Tells what changes, as it happens (server-sent events).' };
   app.get('/api/events', { schema: events }, (_, reply) => behind.listeners.add(reply));
-}
-
-function programmeRoutes(app: App, { programmes, designs }: Behind, find: Find): void {
-  app.get(
-    '/api/programmes',
-    { schema: answering('The programmes of this data folder.', schemas.programmes) },
-    async () => ({ programmes: (await programmes.list()).map((entry) => ({ ...entry })) }),
-  );
-  app.post(
-    '/api/programmes',
-    {
-      schema: {
-        summary: 'Makes a programme: empty, or invented to try things on.',
-        body: schemas.newProgramme,
-        response: { 201: schemas.programmeEntry, ...failing },
-      },
-    },
-    async (request, reply) => {
-      const { name, from, by } = request.body;
-      const tables = from === 'demo' ? demoProgramme({ sites: demoSites }) : null;
-      const made = orRefuse(await programmes.make(name, by, tables, from === 'demo' ? 'demo' : null));
-      return reply.code(201).send({ ...made.entry });
-    },
-  );
-  const state = answering('Where a programme stands.', schemas.programmeState);
-  app.get(one, { schema: { ...state, params: schemas.programmeId } }, async (request) => {
-    const programme = await find(request);
-    return answers.stateAnswer(programme, await designs.state(programme));
-  });
-  const zip = { summary: 'The whole programme as a zip: its tables and its records.', params: schemas.programmeId };
-  app.get(`${one}/export.zip`, { schema: zip }, async (request, reply) => {
-    const programme = await find(request);
-    const name = programme.entry.name.replace(/[^A-Za-z0-9 _-]/g, '').trim() || programme.entry.programmeId;
-    reply.header('content-disposition', `attachment; filename="${name}.zip"`);
-    return reply.type('application/zip').send(Buffer.from(exportZip(programme)));
-  });
 }
 
 function factRoutes(app: App, { designs }: Behind, find: Find): void {
@@ -103,21 +34,27 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
   const sites = answering('Every site with its cells, and its verdict as far as it is known.', schemas.siteList);
   app.get(`${one}/sites`, { schema: { ...sites, params } }, async (request) => {
     const programme = await find(request);
-    return answers.sitesAnswer(programme, await designs.state(programme));
+    return answers.sitesAnswer(programme, await designs.state(programme), languageOf(request));
   });
   const site = answering('One site in full.', schemas.siteInFull);
   app.get(`${one}/sites/:siteId`, { schema: { ...site, params: schemas.siteAsked } }, async (request) => {
     const programme = await find(request);
     const { siteId } = request.params;
     const state = await designs.state(programme);
-    const found = answers.siteAnswer(programme, siteId, state, await designs.site(programme, siteId));
+    const found = answers.siteAnswer(
+      programme,
+      siteId,
+      state,
+      await designs.site(programme, siteId),
+      languageOf(request),
+    );
     if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
     return found;
   });
   const problems = answering('What is wrong in the tables of the programme.', schemas.problemsFound);
   app.get(`${one}/problems`, { schema: { ...problems, params } }, async (request) => {
     const programme = await find(request);
-    return answers.problemsAnswer(programme, await designs.state(programme));
+    return answers.problemsAnswer(programme, await designs.state(programme), languageOf(request));
   });
 }
 
@@ -131,10 +68,13 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
     const reply = asIs(typedReply);
     const programme = await find(request);
     const state = await designs.state(programme);
-    const etag = `"${overviews.nameOf(programme, state)}"`;
-    reply.header('cache-control', 'private, no-cache').header('vary', 'accept-encoding').header('etag', etag);
+    const etag = `"${overviews.nameOf(programme, state, languageOf(request))}"`;
+    reply
+      .header('cache-control', 'private, no-cache')
+      .header('vary', 'accept-encoding, accept-language')
+      .header('etag', etag);
     if (request.headers['if-none-match'] === etag) return reply.code(304).send();
-    const { text, packed } = await overviews.text(programme, state);
+    const { text, packed } = await overviews.text(programme, state, languageOf(request));
     reply.type('application/json; charset=utf-8');
     const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
     return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
@@ -166,25 +106,20 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
   });
 }
 
-/** What a change came to. */
-function changed(programme: OpenProgramme, made: Changed) {
-  return answers.changedAnswer(programme, { ok: true, value: orRefuse(made), problems: made.problems });
-}
-
 function changeRoutes(app: App, find: Find): void {
   const { programmeId: params } = schemas;
   const change = answering('Changes rows: one record of all that is asked, or nothing.', schemas.changed);
   app.post(`${one}/changes`, { schema: { ...change, params, body: schemas.changesAsked } }, async (request) => {
     const programme = await find(request);
     const { by, changes, sendId } = request.body;
-    return changed(programme, await programme.change(by, changes, sendId));
+    return changed(request, programme, await programme.change(by, changes, sendId));
   });
   for (const step of ['undo', 'redo'] as const) {
     const what = step === 'undo' ? 'Takes back the last change made on this computer.' : 'Takes back the last undo.';
     const schema = { ...answering(what, schemas.changed), params, body: schemas.byWhom };
     app.post(`${one}/${step}`, { schema }, async (request) => {
       const programme = await find(request);
-      return changed(programme, await programme[step](request.body.by));
+      return changed(request, programme, await programme[step](request.body.by));
     });
   }
 }
@@ -205,46 +140,4 @@ function historyRoutes(app: App, find: Find): void {
   app.get(`${one}/conflicts`, { schema: { ...conflicts, params } }, async (request) =>
     answers.conflictsAnswer(await find(request)),
   );
-}
-
-function importRoutes(app: App, { reviews }: Behind, find: Find): void {
-  const oneImport = `${one}/imports/:importId`;
-  const { importAsked: params } = schemas;
-  const begin = {
-    summary:
-      'Sends a zip of a programme folder, or one table, to be looked at. Nothing is written. The body is the file.',
-    consumes: ['application/octet-stream'],
-    params: schemas.programmeId,
-    querystring: schemas.uploadAsked,
-    response: { 201: schemas.review, ...failing },
-  };
-  app.post(`${one}/imports`, { schema: begin, bodyLimit: largestUpload_bytes + 1 }, async (request, reply) => {
-    const programme = await find(request);
-    const { name, absent, table = null, gaugeId = null } = request.query;
-    const body: unknown = request.body;
-    const bytes = body instanceof Uint8Array ? body : new Uint8Array();
-    const begun = orRefuse(await reviews.begin(programme, { name, bytes, table, gaugeId }, absent));
-    return reply.code(201).send(answers.reviewAnswer(begun));
-  });
-  const look = answering('What a file brings, what is wrong in it, and what it would change.', schemas.review);
-  app.get(oneImport, { schema: { ...look, params } }, async (request) => {
-    const programme = await find(request);
-    return answers.reviewAnswer(orRefuse(await reviews.review(programme, request.params.importId)));
-  });
-  const mend = answering('Mends one cell of a file that waits.', schemas.review);
-  app.patch(oneImport, { schema: { ...mend, params, body: schemas.mended } }, async (request) => {
-    const programme = await find(request);
-    return answers.reviewAnswer(orRefuse(await reviews.mend(programme, request.params.importId, request.body)));
-  });
-  const cancel = { summary: 'Lets a file go: nothing of it stays.', params, response: { 204: z.null(), ...failing } };
-  app.delete(oneImport, { schema: cancel }, async (request, reply) => {
-    const programme = await find(request);
-    orRefuse(await reviews.cancel(programme, request.params.importId));
-    return reply.code(204).send(null);
-  });
-  const accept = answering('Takes a file in, as one record.', schemas.changed);
-  app.post(`${oneImport}/accept`, { schema: { ...accept, params, body: schemas.byWhom } }, async (request) => {
-    const programme = await find(request);
-    return changed(programme, await reviews.accept(programme, request.params.importId, request.body.by));
-  });
 }

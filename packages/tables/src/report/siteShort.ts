@@ -9,6 +9,7 @@ export const siteShort = siteReport
     latitude_deg: z.number().nullable(),
     longitude_deg: z.number().nullable(),
     finding: z.string().describe('The finding in a sentence or two.'),
+    withheldBy: z.string().nullable().describe('What keeps it from a verdict, in words; null where it has one.'),
     remedy: z
       .strictObject({
         about: z.string().describe('The changes in words.'),

@@ -1,4 +1,4 @@
-import { IntlMessageFormat } from 'intl-messageformat';
+import { elementKinds as kinds, parsedMessage } from './printMessage.ts';
 
 /** What may be wrong with a message of a language, beside the English one. */
 export type MessageFault =
@@ -16,10 +16,7 @@ export interface MessageParts {
   readonly choices: ReadonlyMap<string, ReadonlySet<string>>;
 }
 
-type Elements = ReturnType<IntlMessageFormat['getAst']>;
-
-/** Kinds of element of a parsed message, as the library numbers them. */
-const kinds = { literal: 0, select: 5, plural: 6, pound: 7, tag: 8 };
+type Elements = ReturnType<typeof parsedMessage>;
 
 /** The parts of a message. A message that is none throws what is wrong with it. */
 export function messageParts(message: string): MessageParts {
@@ -42,7 +39,7 @@ export function messageParts(message: string): MessageParts {
       for (const option of Object.values(element.options)) visit(option.value);
     }
   };
-  visit(new IntlMessageFormat(message, 'en', undefined, { ignoreTag: true }).getAst());
+  visit(parsedMessage(message));
   return { names, plurals, choices };
 }
 

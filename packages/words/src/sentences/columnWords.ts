@@ -2,7 +2,8 @@ import type { Speech } from '../problems.ts';
 import { yes } from './telling.ts';
 
 /** A path as it is typed: in quotes where it has spaces or other letters that a terminal takes otherwise. */
-export const typed = (path: string): string => (/^[\w./\\:~+-]+$/.test(path) ? path : `"${path}"`);
+export const typed = (path: string): string =>
+  /^[\w./\\:~+-]+$/.test(path) || path.startsWith('--data ') ? path : `"${path}"`;
 
 /** A column a header may stand for, and the units or orders one of which must be said with it. */
 export interface Choice {
@@ -25,6 +26,9 @@ const settingIn =
 /** What the command says that matches headers to columns. */
 // long: the words of one command, a line or two each
 export const columnsIn = ({ say, numbers }: Speech) => ({
+  /** How a programme of a data folder is typed in place of a folder. */
+  dataTyped: (data: string, programme: string | null) =>
+    `--data ${typed(data)}${programme === null ? '' : ` --programme ${typed(programme)}`}`,
   nothingWritten: say('commandLine.columns.nothingWritten'),
   kept: say('commandLine.columns.kept'),
   saved: (file: string) => say('commandLine.columns.saved', { file }),

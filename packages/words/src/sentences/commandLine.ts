@@ -44,6 +44,7 @@ const helpIn = ({ say }: Speech) => ({
   sites: say('commandLine.help.sites'),
   seed: say('commandLine.help.seed'),
   clean: say('commandLine.help.clean'),
+  language: say('commandLine.help.language'),
   version: say('commandLine.help.version'),
   help: say('commandLine.help.help'),
   examples: {
@@ -209,6 +210,7 @@ const designIn = ({ say, numbers }: Speech) => ({
 const troubleIn = ({ say }: Speech) => ({
   ourFault: (message: string) => say('commandLine.trouble.ourFault', { message }),
   wrongUse: (message: string) => say('commandLine.trouble.wrongUse', { message }),
+  noLanguage: (tag: string, known: string) => say('commandLine.trouble.noLanguage', { tag, known }),
   seeHelp: say('commandLine.trouble.seeHelp'),
   pricesOnForm: say('commandLine.trouble.pricesOnForm'),
   orderForm: say('commandLine.trouble.orderForm'),

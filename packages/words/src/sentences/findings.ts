@@ -1,19 +1,10 @@
-import {
-  calendarDay,
-  meanYear_days,
-  type SiteDesign,
-  type StorageFinding,
-  type Target,
-  type Verdict,
-  verdictOrder,
-  type YearAtTank,
-} from '@eavewell/engine';
-import type { FindingWords } from '../language.ts';
+import { calendarDay, meanYear_days, type Target, type Verdict, verdictOrder, type YearAtTank } from '@eavewell/engine';
+import type { FindingWords, StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
-function goodYears({ say, numbers }: Speech, f: StorageFinding): string {
+function goodYears({ say, numbers }: Speech, f: StorageSaid): string {
   const years =
     f.cappedBy === 'rain.made_up'
       ? say('findings.ofMadeUpYears', { good: f.goodYears, all: f.judgedYears })
@@ -26,7 +17,7 @@ function goodYears({ say, numbers }: Speech, f: StorageFinding): string {
 const capital = (text: string): string => text.slice(0, 1).toUpperCase() + text.slice(1);
 
 /** Why no tank would do: what the roof brings beside what is asked. */
-function shortOfWater({ say, numbers }: Speech, f: StorageFinding): string {
+function shortOfWater({ say, numbers }: Speech, f: StorageSaid): string {
   const brought = f.inflow_L_per_year / meanYear_days;
   const asked = f.judgedDemand_L_per_day + f.otherDemand_L_per_day;
   if (brought < f.judgedDemand_L_per_day)
@@ -41,13 +32,13 @@ function shortOfWater({ say, numbers }: Speech, f: StorageFinding): string {
 }
 
 /** What this tank would do were nothing else asked, where that mends it. */
-function forDrinkingAlone({ say, numbers }: Speech, f: StorageFinding): string {
+function forDrinkingAlone({ say, numbers }: Speech, f: StorageSaid): string {
   if (!f.judgedAlone?.meetsTarget) return '';
   return ` ${say('findings.forDrinkingAlone', { years: numbers.ofYears(f.judgedAlone.goodYears, f.judgedYears) })}`;
 }
 
 /** How often water is rationed, and what that does. */
-function rationed({ say, numbers }: Speech, f: StorageFinding): string {
+function rationed({ say, numbers }: Speech, f: StorageSaid): string {
   if (f.ration === null || f.rationedDays_per_year === null) return '';
   // A ration that holds nothing back is none.
   if (f.ration.judged_fraction === 1 && f.ration.other_fraction === 1) return '';
@@ -55,7 +46,7 @@ function rationed({ say, numbers }: Speech, f: StorageFinding): string {
 }
 
 /** What comes from the second source, and what the tank does without it. */
-function fromSource({ say, numbers }: Speech, { secondSource, judgedYears }: StorageFinding): string {
+function fromSource({ say, numbers }: Speech, { secondSource, judgedYears }: StorageSaid): string {
   if (secondSource === null) return '';
   const { kind, name, days_per_year, aloneGoodYears } = secondSource;
   const days = capital(numbers.daysAYear(days_per_year));
@@ -63,7 +54,7 @@ function fromSource({ say, numbers }: Speech, { secondSource, judgedYears }: Sto
   return ` ${say('findings.fromSource', { days, kind: say(`remedies.sourceKind.${kind}`), name, years })}`;
 }
 
-function tight(w: Speech, f: StorageFinding): string {
+function tight(w: Speech, f: StorageSaid): string {
   const years = goodYears(w, f);
   if (f.cappedBy === 'site.second_source')
     return `${w.say('findings.tight.secondSource', { years })}${tankToHold(w, f, 'withoutIt')}`;
@@ -74,11 +65,11 @@ function tight(w: Speech, f: StorageFinding): string {
   return `${w.say('findings.tight', { years })}${withoutSource(w, f, tankToHold(w, f))}`;
 }
 
-function storage(w: Speech, f: StorageFinding): string {
+function storage(w: Speech, f: StorageSaid): string {
   return `${storedText(w, f)}${rationed(w, f)}${fromSource(w, f)}`;
 }
 
-function storedText(w: Speech, f: StorageFinding): string {
+function storedText(w: Speech, f: StorageSaid): string {
   const years = goodYears(w, f);
   if (f.verdict === 'holds') return w.say('findings.holds', { years: capital(years) });
   if (f.verdict === 'tight') return tight(w, f);
@@ -135,7 +126,7 @@ function tanksNamed({ say }: Speech, tankIds: readonly string[]): string {
 }
 
 /** The tanks that are no worse off: by name where there are one or two. */
-function othersSaid(w: Speech, others: readonly StorageFinding[]): string {
+function othersSaid(w: Speech, others: readonly StorageSaid[]): string {
   if (others.length <= 2)
     return others
       .map(({ tankIds, verdict }) => {
@@ -150,7 +141,7 @@ function othersSaid(w: Speech, others: readonly StorageFinding[]): string {
   return w.say('findings.ofOthers', { count: others.length, counted: counted.join(', ') });
 }
 
-function site(w: Speech, design: SiteDesign, reason: string | null): string {
+function site(w: Speech, design: { readonly storages: readonly StorageSaid[] }, reason: string | null): string {
   const [worst, ...others] = design.storages;
   if (worst && others.length === 0) return storage(w, worst);
   if (worst) {

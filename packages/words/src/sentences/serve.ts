@@ -10,7 +10,8 @@ export const serveIn = ({ say }: Speech) => ({
     open: say('commandLine.serve.help.open'),
     port: say('commandLine.serve.help.port'),
     programme: say('commandLine.serve.help.programme'),
-    checkData: say('commandLine.serve.help.checkData'),
+    fromData: say('commandLine.serve.help.fromData'),
+    programmes: say('commandLine.serve.help.programmes'),
     examples: say('commandLine.serve.help.examples'),
   },
   demoName: say('commandLine.serve.demoName'),
@@ -22,6 +23,15 @@ export const serveIn = ({ say }: Speech) => ({
   programmesThere: (ids: readonly string[]) =>
     say('commandLine.serve.programmesThere', { isNone: yes(ids.length === 0), ids: ids.join(', ') }),
   folderOrData: say('commandLine.serve.folderOrData'),
+  notWithData: (option: string) => say('commandLine.serve.notWithData', { option }),
+  argumentMissing: (name: string) => say('commandLine.serve.argumentMissing', { name }),
+  programmes: {
+    none: say('commandLine.serve.programmes.none'),
+    setAside: (name: string) => say('commandLine.serve.programmes.setAside', { name }),
+    columns: (['id', 'name', 'sites', 'people', 'changes', 'lastChange'] as const).map((column) =>
+      say(`commandLine.serve.programmes.${column}`),
+    ),
+  },
   page: {
     title: say('commandLine.serve.page.title'),
     runs: say('commandLine.serve.page.runs'),

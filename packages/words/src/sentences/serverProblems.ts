@@ -1,6 +1,6 @@
 import type { RecordProblemCode } from '@eavewell/records';
 import type { Told } from '../problems.ts';
-import { part, type Sentences, says, wordFor, yes } from './telling.ts';
+import { likelyOf, part, type Sentences, says, wordFor, yes } from './telling.ts';
 
 type ServerProblemCode = Extract<
   RecordProblemCode,
@@ -25,14 +25,24 @@ const changes = {
 
 const imports = {
   'import.too_large': (t) => says(t, 'import.too_large', { value: t.text('value'), largest: t.text('largest_MB') }),
-  'import.kind_unknown': (t) => says(t, 'import.kind_unknown', { value: t.text('value') }),
+  'import.kind_unknown': (t) =>
+    says(t, 'import.kind_unknown', {
+      ...{ value: t.text('value'), isMap: yes(t.text('found') === 'map') },
+      kind: wordFor(t, 'sentKind', t.text('found')) ?? part(t, 'sentKind.other'),
+    }),
   'import.zip_unreadable': (t) =>
     says(t, 'import.zip_unreadable', {
       value: t.text('value'),
       fault: wordFor(t, 'zipFault', t.text('reason')) ?? part(t, 'zipFault.other'),
     }),
+  'import.too_many': (t) => says(t, 'import.too_many', { most: t.text('most') }),
+  'import.table_twice': (t) => says(t, 'import.table_twice', { value: t.text('value'), files: t.text('files') }),
+  'import.nothing_to_undo': (t) => says(t, 'import.nothing_to_undo'),
   'import.nothing_known': (t) => says(t, 'import.nothing_known', { value: t.text('value') }),
-  'import.table_unknown': (t) => says(t, 'import.table_unknown', { value: t.text('value') }),
+  'import.table_unknown': (t) =>
+    says(t, 'import.table_unknown', {
+      ...{ value: t.text('value'), hasLikely: yes(likelyOf(t) !== null), likely: likelyOf(t) ?? '' },
+    }),
   'import.not_a_table': (t) => says(t, 'import.not_a_table', { value: t.text('value') }),
   'import.gone': (t) => says(t, 'import.gone'),
   'import.reading': (t) => says(t, 'import.reading'),
@@ -76,6 +86,7 @@ export const serverProblemSentences: Sentences<ServerProblemCode> = {
   'request.refused': (t) =>
     says(t, 'request.refused', { reason: wordFor(t, 'refusal', t.text('reason')) ?? part(t, 'refusal.other') }),
   'request.too_large': (t) => says(t, 'request.too_large', { largest: t.text('largest_MB') }),
+  'request.called_off': (t) => says(t, 'request.called_off'),
   'request.our_fault': (t) => says(t, 'request.our_fault'),
   'server.port_taken': (t) => says(t, 'server.port_taken', { value: t.text('value') }),
 };

@@ -1,12 +1,12 @@
-import type { StorageFinding } from '@eavewell/engine';
+import type { StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
 
 /** The smallest tanks that would do, with a space before: for the target, and to hold. Empty where none is known. */
-export function tanksThatWouldDo(w: Speech, f: StorageFinding): string {
+export function tanksThatWouldDo(w: Speech, f: StorageSaid): string {
   return withoutSource(w, f, smallestTanks(w, f));
 }
 
-function smallestTanks(w: Speech, f: StorageFinding): string {
+function smallestTanks(w: Speech, f: StorageSaid): string {
   const { say, numbers } = w;
   if (f.noExactSize !== null) return catalogueTanks(w, f);
   if (f.tankForTarget_L === null) return '';
@@ -17,14 +17,14 @@ function smallestTanks(w: Speech, f: StorageFinding): string {
 }
 
 /** Sizes are asked for without the second source: so it is said where there is one. */
-export function withoutSource({ say }: Speech, { secondSource }: StorageFinding, text: string): string {
+export function withoutSource({ say }: Speech, { secondSource }: StorageSaid, text: string): string {
   if (secondSource === null || text === '') return text;
   const sentence = `${text.slice(1, 2).toLowerCase()}${text.slice(2)}`;
   return ` ${say('findings.withoutSource', { sentence })}`;
 }
 
 /** The same where sizes are run one by one: of the catalogue, and no size between. */
-function catalogueTanks({ say, numbers }: Speech, f: StorageFinding): string {
+function catalogueTanks({ say, numbers }: Speech, f: StorageSaid): string {
   if (f.catalogueForTarget_L === null) return ` ${say('findings.catalogue.none')}`;
   const tight = numbers.litres(f.catalogueForTarget_L);
   if (f.catalogueToHold_L === null) return ` ${say('findings.catalogue.tight', { tight })}`;
@@ -35,7 +35,7 @@ function catalogueTanks({ say, numbers }: Speech, f: StorageFinding): string {
 }
 
 /** What tank would hold, of a site that is tight; `withoutIt` where it rests on a second source. */
-export function tankToHold({ say, numbers }: Speech, f: StorageFinding, how: 'alone' | 'withoutIt' = 'alone'): string {
+export function tankToHold({ say, numbers }: Speech, f: StorageSaid, how: 'alone' | 'withoutIt' = 'alone'): string {
   const of = f.catalogueToHold_L !== null ? 'catalogue' : 'tanks';
   const volume_L = f.catalogueToHold_L ?? f.tankToHold_L;
   if (volume_L === null) return '';

@@ -2,23 +2,35 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { NoSites } from './NoSites.tsx';
+import { overviewQuery } from './overviewQuery.ts';
+import { Progress } from './Progress.tsx';
+import { Sentence } from './Sentence.tsx';
+import { SitesSheet } from './SitesSheet.tsx';
+import { TallyBar } from './Tally.tsx';
+import './sites.css';
 
-/** Every site, exceptions first. */
+/** Every site of a programme, those that need her first. */
 export function Sites() {
-  const { say } = useLanguage();
+  const { code } = useLanguage();
   const { programmeId } = useParams({ from: '/p/$programmeId/sites' });
-  const { data } = useSuspenseQuery(queries.sites(programmeId));
+  const { data: state } = useSuspenseQuery(queries.programme(programmeId));
+  const isRunning = state.done_fraction < 1 && !state.isFailed && !state.isCalledOff;
+  const { data: overview } = useSuspenseQuery(overviewQuery(programmeId, code, isRunning));
+  if (overview.sites.length === 0) return <NoSites programmeId={programmeId} />;
+  const { head, sites } = overview;
+  const isOfBefore = head.designVersion !== null && head.designVersion !== state.version;
   return (
     <>
-      <h1>{say('sites.title', { count: data.sites.length })}</h1>
-      <ul>
-        {data.sites.map(({ key, cells, design }) => (
-          <li key={key}>
-            <VerdictMark verdict={design?.verdict ?? 'unknown'} /> {cells['name'] ?? key} {design?.finding}
-          </li>
-        ))}
-      </ul>
+      <Sentence tally={head.tally} />
+      <Progress programmeId={programmeId} state={state} count={sites.length} isOfBefore={isOfBefore} />
+      <TallyBar tally={head.tally} />
+      <SitesSheet
+        programmeId={programmeId}
+        name={state.name}
+        overview={overview}
+        isDone={state.done_fraction === 1 && head.designVersion === state.version}
+      />
     </>
   );
 }

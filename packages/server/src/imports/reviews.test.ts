@@ -1,21 +1,21 @@
 import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Readable } from 'node:stream';
 import { workHere } from '@eavewell/work';
 import { afterEach, beforeEach, expect, it } from 'vitest';
-import type { OpenProgramme } from './openProgramme.ts';
-import { Programmes } from './programmes.ts';
+import type { OpenProgramme } from '../openProgramme.ts';
+import { Programmes } from '../programmes.ts';
+import { RunningTasks } from '../runningTasks.ts';
+import { serve } from '../serve.ts';
+import { tasks } from '../tasks.ts';
 import { Reviews } from './reviews.ts';
-import { serve } from './serve.ts';
-import { tasks } from './tasks.ts';
 
 const now = { at: () => '2026-03-02T09:00:00.000Z', offset_min: () => 600 };
-const sites = {
-  name: 'sites.csv',
-  bytes: new TextEncoder().encode('siteId,name\nS001,Tarn\n'),
-  table: null,
-  gaugeId: null,
-};
+async function* sites() {
+  yield { name: 'sites.csv', bytes: Readable.from([Buffer.from('siteId,name\nS001,Tarn\n')]) };
+}
+const asked = { absent: 'stay', table: null, gaugeId: null, isWaitedFor: true } as const;
 
 let folder: string;
 beforeEach(async () => {
@@ -41,9 +41,11 @@ it('lets go of a file nobody looks at for an hour, and of the oldest where twent
   const programmes = await opened();
   const programme = await empty(programmes, 'Tarn water');
   let time_ms = 0;
-  const reviews = new Reviews(programmes, workHere(tasks), () => time_ms);
+  const work = workHere(tasks);
+  const running = new RunningTasks(programmes.derivedFolder('tasks'), { others: work, design: work }, now.at);
+  const reviews = new Reviews(programmes, running, () => time_ms);
   const begin = async () => {
-    const begun = await reviews.begin(programme, sites, 'stay');
+    const begun = await reviews.begin(programme, sites(), asked);
     if (!begun.ok) throw new Error(begun.problems[0]!.code);
     return begun.value.importId;
   };
@@ -73,8 +75,8 @@ it('fills a demo that was cut short', async () => {
   const before = await opened();
   const cutShort = await empty(before, 'Demo');
   await before.close();
-  const asked = { folder, port: 0, version: '0', by: 'Eavewell', work: workHere(tasks), onFault: () => undefined };
-  const served = await serve({ ...asked, demoName: 'Demo' });
+  const toServe = { folder, port: 0, version: '0', by: 'Eavewell', work: workHere(tasks), onFault: () => undefined };
+  const served = await serve({ ...toServe, demoName: 'Demo' });
   if (!served.ok) throw new Error(served.problems[0]!.code);
   expect(served.value.programmes).toBe(1);
   await served.value.close();

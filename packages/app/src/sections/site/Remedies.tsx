@@ -1,0 +1,93 @@
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { costWords } from '../sites/index.ts';
+import type { SiteReport } from './siteFigures.ts';
+
+type Found = NonNullable<SiteReport['remedies']>;
+type Remedy = Found['ranked'][number];
+
+/** What would mend a site: every change that does, and what it comes to if it is left. */
+export function Remedies({ found, judgedYears }: { readonly found: Found; readonly judgedYears: number | null }) {
+  const { say, numbers } = useLanguage();
+  const { ranked, leaveIt } = found;
+  return (
+    <section className="remedies">
+      <h2>{say('site.remedies')}</h2>
+      {ranked.length === 0 ? null : (
+        <>
+          <p className="small">{say('site.remedies_order')}</p>
+          <table>
+            <thead>
+              <tr>
+                {(['remedy', 'remedy_then', 'remedy_dry', 'remedy_years', 'remedy_cost'] as const).map((head) => (
+                  <th key={head} scope="col">
+                    {say(`site.${head}`)}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {ranked.map((remedy) => (
+                <RemedyRow key={`${remedy.about} ${remedy.tankVolume_L}`} remedy={remedy} judgedYears={judgedYears} />
+              ))}
+            </tbody>
+          </table>
+        </>
+      )}
+      {leaveIt === null ? null : (
+        <p>
+          {say('site.leave', {
+            year:
+              leaveIt.ofMadeYears === null
+                ? String(leaveIt.waterYear)
+                : say('site.made_year', { year: String(leaveIt.waterYear), all: leaveIt.ofMadeYears }),
+            days: numbers.quantity(leaveIt.dryDays, 'day'),
+            run: numbers.days(leaveIt.longestRun_days),
+          })}
+        </p>
+      )}
+      <Cautions ranked={ranked} />
+    </section>
+  );
+}
+
+function RemedyRow({ remedy, judgedYears }: { readonly remedy: Remedy; readonly judgedYears: number | null }) {
+  const { say, numbers } = useLanguage();
+  const { about, verdict, promiseCut_count, dryDays_per_year, goodYears, cost } = remedy;
+  const { amount, currency } = cost;
+  return (
+    <tr>
+      <th scope="row">
+        {about}
+        {promiseCut_count > 0 ? <span className="small">{say('sites.mend_cuts')}</span> : null}
+      </th>
+      <td>
+        <VerdictMark verdict={verdict} size={verdict === 'holds' ? 14 : 20} /> {say(`sites.verdict_${verdict}`)}
+      </td>
+      <td className="number">
+        <span className="on-phone">{say('site.remedy_dry')}: </span>
+        {numbers.fixed(dryDays_per_year, 1)}
+      </td>
+      <td className="number">
+        <span className="on-phone">{say('site.remedy_years')}: </span>
+        {judgedYears === null ? numbers.quantity(goodYears, 'count') : numbers.ofYears(goodYears, judgedYears)}
+      </td>
+      <td className="number">{costWords(amount, currency, { say, numbers }) ?? say('site.cost_not_known')}</td>
+    </tr>
+  );
+}
+
+/** The caution where the hand is: water, height, weight. */
+function Cautions({ ranked }: { readonly ranked: readonly Remedy[] }) {
+  const { say } = useLanguage();
+  const kinds = new Set<string>(ranked.flatMap(({ changes }) => changes.map(({ kind }) => kind)));
+  const isHeight = kinds.has('gutter') || kinds.has('firstFlush');
+  const isWeight = kinds.has('secondTank') || kinds.has('largerTank');
+  return (
+    <div className="heed">
+      <p>{say('site.caution_water')}</p>
+      {isHeight ? <p>{say('site.caution_height')}</p> : null}
+      {isWeight ? <p>{say('site.caution_weight')}</p> : null}
+    </div>
+  );
+}

@@ -1,0 +1,121 @@
+import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
+import { useParams } from '@tanstack/react-router';
+import { useState } from 'react';
+import { queries } from '../../api/queries.ts';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { costWords, overviewQuery, type SiteEntry } from '../sites/index.ts';
+import { Among } from './Among.tsx';
+import { Problems, problemsOnce } from './Problems.tsx';
+import { Remedies } from './Remedies.tsx';
+import { StationTable } from './StationTable.tsx';
+import type { SiteReport } from './siteFigures.ts';
+import { Working } from './Working.tsx';
+import './site.css';
+
+/** One site: verdict, stations, what would mend it, what was found in its tables, and its facts. */
+export function SitePage() {
+  const { code } = useLanguage();
+  const { programmeId, siteId } = useParams({ from: '/p/$programmeId/sites/$siteId' });
+  const { data: site } = useSuspenseQuery(queries.site(programmeId, siteId));
+  const { data: overview } = useQuery(overviewQuery(programmeId, code, false));
+  const { design } = site;
+  const place = overview?.places.get(siteId);
+  const entry = place === undefined ? undefined : overview?.sites[place];
+  const row = site.rows.find(({ table }) => table === 'sites')?.cells ?? {};
+  const name = row['name'] ?? design?.name ?? siteId;
+  const isOfBefore = site.designVersion !== null && site.designVersion !== site.version;
+  return (
+    <>
+      <Among programmeId={programmeId} overview={overview} siteKey={siteId} />
+      <h1>{name}</h1>
+      <p className="facts-line">{factsOf(siteId, row['area'], design, useLanguage()).join(', ')}</p>
+      {design === null ? (
+        <NotJudged isDone={site.done_fraction === 1} />
+      ) : (
+        <Verdict design={design} entry={entry} isOfBefore={isOfBefore} />
+      )}
+      {design === null ? null : <Stations design={design} />}
+      {design?.remedies ? (
+        <Remedies found={design.remedies} judgedYears={design.storages[0]?.judgedYears ?? null} />
+      ) : null}
+      <Problems problems={problemsOnce(site.problems, design?.problems ?? [])} />
+    </>
+  );
+}
+
+/** The line under the name: who it is for, and whose rain it has. */
+function factsOf(
+  siteId: string,
+  area: string | undefined,
+  design: SiteReport | null,
+  { say }: Pick<ReturnType<typeof useLanguage>, 'say'>,
+): readonly string[] {
+  const people = design?.people ?? null;
+  const later = design?.design_people ?? null;
+  return [
+    siteId,
+    ...(design?.siteClass ? [design.siteClass] : []),
+    people === null ? say('sites.no_people') : say('site.people', { people }),
+    ...(later !== null && later !== people ? [say('site.people_design', { people: later })] : []),
+    ...(area === undefined ? [] : [area]),
+    ...(design?.gaugeId ? [say('site.rain_of', { gauge: design.gaugeId })] : []),
+  ];
+}
+
+function NotJudged({ isDone }: { readonly isDone: boolean }) {
+  const { say } = useLanguage();
+  return (
+    <p className="verdict">
+      <VerdictMark verdict="unknown" size={40} />
+      <span>{say(isDone ? 'sites.line_not_used' : 'sites.line_not_yet')}</span>
+    </p>
+  );
+}
+
+/** The verdict in a sentence that could be read aloud, and the smallest change that mends it. */
+function Verdict({
+  design,
+  entry,
+  isOfBefore,
+}: {
+  readonly design: SiteReport;
+  readonly entry: SiteEntry | undefined;
+  readonly isOfBefore: boolean;
+}) {
+  const { say, numbers } = useLanguage();
+  const { verdict, finding, remedies } = design;
+  const first = remedies?.ranked[0];
+  const cost =
+    costWords(first?.cost.amount ?? null, first?.cost.currency ?? null, { say, numbers }) ?? say('site.cost_not_known');
+  const why = entry?.notMended ?? null;
+  return (
+    <div className="verdict">
+      <VerdictMark verdict={verdict} size={verdict === 'holds' ? 28 : 44} />
+      <div>
+        <p className={`w-${verdict}`}>{say(`sites.verdict_${verdict}`)}</p>
+        <p className="sentence">{finding}</p>
+        {first ? <p>{say('site.smallest', { about: first.about, cost })}</p> : null}
+        {!first && why !== null ? <p>{why}</p> : null}
+        {isOfBefore ? <p className="small">{say('sites.of_before')}</p> : null}
+      </div>
+    </div>
+  );
+}
+
+/** The stations, and under them the working of the figure that was pressed. */
+function Stations({ design }: { readonly design: SiteReport }) {
+  const { say } = useLanguage();
+  const [opened, setOpened] = useState<string | null>(null);
+  return (
+    <section className="by-station">
+      <h2>{say('site.stations')}</h2>
+      <StationTable
+        design={design}
+        opened={opened}
+        onOpen={(code) => setOpened((before) => (before === code ? null : code))}
+      />
+      {opened === null ? null : <Working lines={design.working} opened={opened} onClose={() => setOpened(null)} />}
+    </section>
+  );
+}

@@ -1,0 +1,72 @@
+import { type ReactNode, useMemo, useState } from 'react';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { togetherOf } from './chosenSites.ts';
+import { csvOfSites, saveAs } from './csvOfSites.ts';
+import type { SiteEntry } from './overview.ts';
+
+/** What the chosen sites come to, and what can be done with them. */
+export function ChosenBar({
+  sites,
+  hidden_count,
+  onPrint,
+  onClear,
+  children,
+}: {
+  readonly sites: readonly SiteEntry[];
+  /** How many of them the list does not show. */
+  readonly hidden_count: number;
+  onPrint(): void;
+  onClear(): void;
+  /** What changes them all. */
+  readonly children?: ReactNode;
+}) {
+  const { say } = useLanguage();
+  const [told, setTold] = useState('');
+  const copy = () =>
+    navigator.clipboard.writeText(sites.map(({ siteId }) => siteId).join('\n')).then(
+      () => setTold(say('sites.chosen_copied', { count: sites.length })),
+      () => setTold(say('sites.chosen_not_copied')),
+    );
+  const save = async () => saveAs(say('sites.csv_name'), await csvOfSites(sites));
+  return (
+    <section className="chosen on-screen" aria-label={say('sites.chosen_title')}>
+      <ChosenWords sites={sites} hidden_count={hidden_count} />
+      <p className="acts">
+        <button type="button" className="button" onClick={() => void save()}>
+          {say('sites.chosen_csv')}
+        </button>
+        <button type="button" className="button" onClick={onPrint}>
+          {say('sites.chosen_print')}
+        </button>
+        <button type="button" className="button" onClick={() => void copy()}>
+          {say('sites.chosen_copy')}
+        </button>
+        {children}
+        <button type="button" className="button plain" onClick={onClear}>
+          {say('sites.chosen_clear')}
+        </button>
+        <span role="status" className="small">
+          {told}
+        </span>
+      </p>
+    </section>
+  );
+}
+
+/** How many, how many people, and what mending them costs. */
+function ChosenWords({ sites, hidden_count }: { readonly sites: readonly SiteEntry[]; readonly hidden_count: number }) {
+  const { say, numbers } = useLanguage();
+  const { people, withoutPeople_count, sums, withoutCost_count } = useMemo(() => togetherOf(sites), [sites]);
+  const cost = sums.map(({ amount, currency }) => numbers.money(amount, currency)).join(' + ');
+  const parts = [
+    say('sites.chosen', { count: sites.length, people }),
+    ...(withoutPeople_count > 0 ? [say('sites.chosen_people_not_known', { count: withoutPeople_count })] : []),
+    ...(hidden_count > 0 ? [say('sites.chosen_hidden', { count: hidden_count })] : []),
+  ];
+  return (
+    <p role="status">
+      <b>{parts.join('; ')}.</b> {cost === '' ? '' : say('sites.chosen_cost', { cost })}{' '}
+      {withoutCost_count > 0 ? say('sites.chosen_no_cost', { count: withoutCost_count }) : ''}
+    </p>
+  );
+}

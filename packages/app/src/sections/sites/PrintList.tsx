@@ -1,0 +1,61 @@
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { type SiteEntry, type Standing, standingOf } from './overview.ts';
+import { leadWords, lineWords, mendWords, peopleWords } from './rowWords.ts';
+import { markOf } from './Tally.tsx';
+
+/** The whole list on paper: every site that is shown, not the rows of the screen alone. */
+export function PrintList({
+  name,
+  sites,
+  shown,
+  isDone,
+}: {
+  readonly name: string;
+  readonly sites: readonly SiteEntry[];
+  readonly shown: readonly Standing[];
+  readonly isDone: boolean;
+}) {
+  const language = useLanguage();
+  const { say, numbers } = language;
+  const day = numbers.date(new Date().toLocaleDateString('sv-SE'));
+  const verdicts = shown.map((standing) => say(`sites.verdict_${standing}`)).join(', ');
+  return (
+    <section className="print-list">
+      <h2>{say('sites.print_title', { name })}</h2>
+      <p>{say('sites.print_about', { count: sites.length, day, verdicts })}</p>
+      <p>{say('sites.print_caution')}</p>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">{say('sites.print_site')}</th>
+            <th scope="col">{say('sites.print_finding')}</th>
+            <th scope="col">{say('sites.mend_head')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {sites.map((site) => {
+            const { main, more } = mendWords(site, language);
+            return (
+              <tr key={site.key}>
+                <th scope="row">
+                  <VerdictMark verdict={markOf(standingOf(site))} size={16} /> {site.name || site.key} ({site.siteId})
+                  <br />
+                  <span>{[peopleWords(site, language), ...(site.area === null ? [] : [site.area])].join(', ')}</span>
+                </th>
+                <td>
+                  <b>{leadWords(site, language)}</b> {lineWords(site, isDone, language)}
+                </td>
+                <td>
+                  {main}
+                  <br />
+                  {more}
+                </td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </section>
+  );
+}

@@ -1,0 +1,163 @@
+import { useSearch } from '@tanstack/react-router';
+import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { ChosenBar } from './ChosenBar.tsx';
+import { chosenSites, shownStandings } from './chosenSites.ts';
+import { Foot } from './Foot.tsx';
+import { ListActs } from './ListActs.tsx';
+import { MendingTable } from './MendingTable.tsx';
+import { type Overview, type SiteEntry, standingOf } from './overview.ts';
+import { PrintList } from './PrintList.tsx';
+import { leadWords, lineWords, peopleWords } from './rowWords.ts';
+import { SiteList } from './SiteList.tsx';
+import { SiteCollection } from './siteCollection.ts';
+import { TallyCounts } from './Tally.tsx';
+import { ThreadHead } from './ThreadHead.tsx';
+import { OrderWords, Tools } from './Tools.tsx';
+import { useFound } from './useFound.ts';
+import { useIsPrinting } from './useIsPrinting.ts';
+
+/** What the sheet is given. */
+interface Given {
+  readonly programmeId: string;
+  readonly name: string;
+  readonly overview: Overview;
+  readonly isDone: boolean;
+}
+
+/** The rows that are shown, in their order. */
+function useShownRows({ programmeId, overview, isDone }: Given) {
+  const language = useLanguage();
+  const asked = useSearch({ from: '/p/$programmeId/sites' });
+  const found = useFound(programmeId, overview, asked.text);
+  const compare = useMemo(() => new Intl.Collator(language.code, { numeric: true }).compare, [language.code]);
+  const label = useCallback(
+    (site: SiteEntry) =>
+      [
+        site.name || site.key,
+        peopleWords(site, language),
+        `${leadWords(site, language)} ${lineWords(site, isDone, language)}`.trim(),
+      ].join(', '),
+    [language, isDone],
+  );
+  const collection = useMemo(
+    () => new SiteCollection(overview, chosenSites(overview, asked, found, compare), label),
+    [overview, asked, found, compare, label],
+  );
+  return { asked, shown: shownStandings(asked, found !== null), collection: useDeferredValue(collection) };
+}
+
+/** Areas there are, with how many sites lie in each, by name. */
+function areasOf(sites: readonly SiteEntry[], code: string) {
+  const counts = new Map<string, number>();
+  for (const { area } of sites) if (area !== null) counts.set(area, (counts.get(area) ?? 0) + 1);
+  const { compare } = new Intl.Collator(code, { numeric: true });
+  return [...counts].sort((a, b) => compare(a[0], b[0]));
+}
+
+/** The sites that are chosen: in the order of the whole list. */
+function useChosen(overview: Overview) {
+  const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const sites = useMemo(
+    () =>
+      [...chosen]
+        .map((key) => overview.places.get(key))
+        .filter((place) => place !== undefined)
+        .sort((a, b) => a - b)
+        .map((place) => overview.sites[place]!),
+    [chosen, overview],
+  );
+  return { chosen, setChosen, sites };
+}
+
+/** The list of sites with what filters it, the map beside it, and what would mend them all. */
+// long: the sheet as it is read, part after part
+export function SitesSheet(given: Given) {
+  const { programmeId, name, overview, isDone } = given;
+  const { say, code } = useLanguage();
+  const { asked, shown, collection } = useShownRows(given);
+  const { chosen, setChosen, sites: chosenOnes } = useChosen(overview);
+  const [isChoosing, setChoosing] = useState(false);
+  const [isChosenPrinted, setChosenPrinted] = useState(false);
+  const [wanted] = useState<{ readonly key: string; readonly count: number } | null>(null);
+  const [, setOnScreen] = useState<readonly string[]>([]);
+  const isPrinting = useIsPrinting();
+  const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
+  const { head } = overview;
+  const isTicking = isChoosing || chosen.size > 0;
+  const print = (isOfChosen: boolean) => {
+    setChosenPrinted(isOfChosen);
+    setTimeout(() => {
+      window.print();
+      setChosenPrinted(false);
+    });
+  };
+  const printed = isPrinting
+    ? isChosenPrinted
+      ? chosenOnes
+      : Array.from(collection.places, (at) => overview.sites[at]!)
+    : [];
+  return (
+    <>
+      <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} />
+      <div className="sites-sheet on-screen">
+        <div className="sites-left">
+          <div className="tools-row on-screen">
+            <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
+            <ListActs
+              count={collection.size}
+              isChoosing={isTicking}
+              onChoose={() => {
+                if (isTicking) setChosen(new Set());
+                setChoosing(!isTicking);
+              }}
+              onChooseAll={() => setChosen(new Set(collection.getKeys() as Iterable<string>))}
+              onPrint={() => print(false)}
+            />
+          </div>
+          {chosenOnes.length === 0 ? null : (
+            <ChosenBar
+              sites={chosenOnes}
+              hidden_count={chosenOnes.filter(({ key }) => collection.rowOfKey(key) < 0).length}
+              onPrint={() => print(true)}
+              onClear={() => setChosen(new Set())}
+            />
+          )}
+          <div className="list-head">
+            <OrderWords asked={asked} />
+            <ThreadHead />
+            <p className="small mend-head">{say('sites.mend_head')}</p>
+          </div>
+          {collection.size === 0 ? (
+            <p className="none-fit" role="status">
+              {say(asked.text === undefined ? 'sites.none_need' : 'sites.none_fit')}
+            </p>
+          ) : (
+            <SiteList
+              programmeId={programmeId}
+              collection={collection}
+              chosen={chosen}
+              onChosen={setChosen}
+              isChoosing={isTicking}
+              isDone={isDone}
+              wanted={wanted}
+              onShown={setOnScreen}
+            />
+          )}
+          <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
+        </div>
+        <aside className="sites-right">
+          {head.remedies === null ? null : <MendingTable remedies={head.remedies} />}
+        </aside>
+      </div>
+      {isPrinting ? (
+        <PrintList
+          name={name}
+          sites={printed}
+          shown={isChosenPrinted ? [...new Set(printed.map(standingOf))] : shown}
+          isDone={isDone}
+        />
+      ) : null}
+    </>
+  );
+}

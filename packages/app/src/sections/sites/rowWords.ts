@@ -1,0 +1,104 @@
+import type { AppLanguage } from '@eavewell/words/app';
+import { type SiteEntry, type Station, standingOf, stationsInOrder, worstStation } from './overview.ts';
+
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+type Figures = NonNullable<SiteEntry['figures']>;
+
+/** How many people, in words. */
+export const peopleWords = ({ people }: Pick<SiteEntry, 'people'>, { say, numbers }: Words): string =>
+  people === null ? say('sites.no_people') : numbers.people(people);
+
+/** Which station is it about, and how does it stand: "tank short:". Nothing where none was judged. */
+export function leadWords(site: SiteEntry, { say }: Words): string {
+  const station = worstStation(site);
+  if (station === null) return '';
+  const verdict = say(`sites.verdict_${standingOf(site)}`);
+  return say('sites.row_lead', { station: say(`sites.station_${station}`), verdict });
+}
+
+/** What was found: the figure that decides, with its likely range and its target; where there is none, the finding itself. */
+export function lineWords(site: SiteEntry, isDone: boolean, words: Words): string {
+  const { say } = words;
+  const { figures, finding, verdict, withheldBy } = site;
+  if (verdict === null) return say(isDone ? 'sites.line_not_used' : 'sites.line_not_yet');
+  if (figures === null) return withheldBy ?? finding ?? '';
+  const line = figureWords(site, figures, words);
+  const because = reasonOf(figures, verdict);
+  return because === null ? line : say(because, { line });
+}
+
+/** The half of the target that was missed, or is in doubt: the days where they are missed and the years are not. */
+function figureWords({ verdict }: SiteEntry, figures: Figures, { say, numbers }: Words): string {
+  const { goodYears, goodYearsNeeded, judgedYears, comingGood_years_range, isDaysMet } = figures;
+  if (verdict === 'short' && !isDaysMet && goodYears >= goodYearsNeeded)
+    return say('sites.line_days', {
+      days: numbers.dryDaysAYear(figures.dryDays_per_year),
+      range: numbers.range(figures.dryDays_per_year_range),
+      allowed: numbers.quantity(figures.dryDaysAllowed_per_year, 'count'),
+    });
+  return say('sites.line_years', {
+    years: numbers.ofYears(goodYears, judgedYears),
+    range: numbers.range(comingGood_years_range),
+    needed: numbers.quantity(goodYearsNeeded, 'count'),
+  });
+}
+
+/** What is said before the figure, because the figure alone would mislead. */
+function reasonOf({ cappedBy, lacks }: Figures, verdict: SiteEntry['verdict']) {
+  if (verdict === 'short' && lacks === 'water') return 'sites.because_water';
+  if (verdict === 'short' && lacks === 'ration') return 'sites.because_ration';
+  if (verdict !== 'tight' || cappedBy === null) return null;
+  if (cappedBy === 'rain.made_up') return 'sites.because_made_up';
+  if (cappedBy === 'site.second_source') return 'sites.because_second_source';
+  return 'sites.because_assumed';
+}
+
+/** What would mend it: what it costs, or why there is none; and what it is. */
+export interface MendWords {
+  readonly main: string;
+  readonly more: string;
+  /** Is `main` a sum of money or another thing that is to stand out? */
+  readonly isKnown: boolean;
+}
+
+/** A cost in words, also where nothing is to be bought; null where it is not known. */
+export function costWords(amount: number | null, currency: string | null, { say, numbers }: Words): string | null {
+  if (amount === 0) return say('sites.mend_free');
+  return amount === null || currency === null ? null : numbers.money(amount, currency);
+}
+
+/** The smallest change that mends a site, in words. */
+export function mendWords({ remedy, notMended, verdict }: SiteEntry, { say, numbers }: Words): MendWords {
+  if (verdict === null) return { main: '', more: '', isKnown: false };
+  if (verdict === 'holds') return { main: '', more: say('sites.mend_not_needed'), isKnown: false };
+  if (remedy !== null) {
+    const { amount, currency, about } = remedy;
+    const isKnown = amount === 0 || (amount !== null && currency !== null);
+    const main = costWords(amount, currency, { say, numbers }) ?? say('sites.mend_not_priced');
+    return { main, more: [about, ...remedyNotes(remedy, say)].join('; '), isKnown };
+  }
+  if (verdict === 'unknown')
+    return { main: say('sites.mend_facts'), more: say('sites.mend_facts_more'), isKnown: false };
+  return { main: say('sites.mend_none'), more: notMended ?? '', isKnown: false };
+}
+
+function remedyNotes(remedy: NonNullable<SiteEntry['remedy']>, say: Words['say']): readonly string[] {
+  return [
+    ...(remedy.verdict === 'tight' ? [say('sites.mend_then_tight')] : []),
+    ...(remedy.promiseCut_count > 0 ? [say('sites.mend_cuts')] : []),
+  ];
+}
+
+/** How each station stands, in words, for those who do not see the marks; those not judged are left out. */
+export function stationsWords({ stations }: SiteEntry, { say }: Words): string {
+  if (stations === null) return '';
+  const told = (station: Station) =>
+    say('sites.station_stands', {
+      station: say(`sites.station_${station}`),
+      verdict: say(`sites.verdict_${stations[station]}`),
+    });
+  return stationsInOrder
+    .filter((station) => stations[station] !== 'notJudged')
+    .map(told)
+    .join(', ');
+}

@@ -1,0 +1,93 @@
+import type { Collection, Key, Node } from '@react-types/shared';
+import type { Overview, SiteEntry } from './overview.ts';
+
+/**
+ * The rows of the list as the keyboard and the choosing of rows see them. A row is made when it is looked at, so that ten
+ * thousand cost no more than those on the screen.
+ */
+export class SiteCollection implements Collection<Node<SiteEntry>> {
+  private readonly rowOf: Int32Array;
+
+  constructor(
+    private readonly overview: Overview,
+    /** Places of the rows in the list of all sites, in the order shown. */
+    readonly places: Uint32Array,
+    private readonly label: (site: SiteEntry) => string,
+  ) {
+    this.rowOf = new Int32Array(overview.sites.length).fill(-1);
+    places.forEach((place, row) => {
+      this.rowOf[place] = row;
+    });
+  }
+
+  get size(): number {
+    return this.places.length;
+  }
+
+  /** The site in a row; rows count from 0. */
+  siteAt(row: number): SiteEntry | undefined {
+    const place = this.places[row];
+    return place === undefined ? undefined : this.overview.sites[place];
+  }
+
+  /** The row of a site; -1 where it is not shown. */
+  rowOfKey(key: Key | null): number {
+    const place = key === null ? undefined : this.overview.places.get(String(key));
+    return place === undefined ? -1 : this.rowOf[place]!;
+  }
+
+  getKeys(): Iterable<Key> {
+    return this.keys();
+  }
+
+  getItem(key: Key): Node<SiteEntry> | null {
+    const row = this.rowOfKey(key);
+    return row < 0 ? null : this.at(row);
+  }
+
+  at(row: number): Node<SiteEntry> | null {
+    const site = this.siteAt(row);
+    if (site === undefined) return null;
+    const { label } = this;
+    return {
+      ...{ type: 'item', key: site.key, value: site, level: 0, hasChildNodes: false, childNodes: [], rendered: null },
+      ...{ index: row, parentKey: null, prevKey: this.keyAt(row - 1), nextKey: this.keyAt(row + 1), props: {} },
+      get textValue() {
+        return label(site);
+      },
+    } as Node<SiteEntry>;
+  }
+
+  keyAt(row: number): Key | null {
+    return this.siteAt(row)?.key ?? null;
+  }
+
+  getKeyBefore(key: Key): Key | null {
+    return this.keyAt(this.rowOfKey(key) - 1);
+  }
+
+  getKeyAfter(key: Key): Key | null {
+    const row = this.rowOfKey(key);
+    return row < 0 ? null : this.keyAt(row + 1);
+  }
+
+  getFirstKey(): Key | null {
+    return this.keyAt(0);
+  }
+
+  getLastKey(): Key | null {
+    return this.keyAt(this.size - 1);
+  }
+
+  getChildren(): Iterable<Node<SiteEntry>> {
+    return [];
+  }
+
+  *[Symbol.iterator](): Generator<Node<SiteEntry>> {
+    for (let row = 0; row < this.size; row++) yield this.at(row)!;
+  }
+
+  private *keys(): Generator<Key> {
+    for (let row = 0; row < this.size; row++) yield this.keyAt(row)!;
+  }
+}

@@ -1,0 +1,54 @@
+import { english, type Language, languageChoices, languageFor, loadLanguage } from '@eavewell/words';
+import { WrongUse } from './exitCodes.ts';
+
+let chosen: Language = english;
+
+/** The language asked for: by --language, else by EAVEWELL_LANGUAGE; null where neither says one. */
+function tagAsked(args: readonly string[], env: Readonly<Record<string, string | undefined>>): string | null {
+  const ended = args.indexOf('--');
+  const own = ended < 0 ? args : args.slice(0, ended);
+  const at = own.findIndex((arg) => arg === '--language' || arg.startsWith('--language='));
+  if (at >= 0) return own[at]!.includes('=') ? own[at]!.slice('--language='.length) : (own[at + 1] ?? '');
+  return env['EAVEWELL_LANGUAGE'] || null;
+}
+
+/** Speaks the language this run is asked for from now on, English where it asks for none. */
+export async function speakAsAsked(
+  args: readonly string[],
+  env: Readonly<Record<string, string | undefined>>,
+): Promise<void> {
+  const tag = tagAsked(args, env);
+  chosen = english;
+  if (tag === null) return;
+  if (languageFor(tag) === null) {
+    const known = languageChoices.map(({ code, name }) => `${code} (${name})`).join(', ');
+    throw new WrongUse(english.commandLine.trouble.noLanguage(tag, known));
+  }
+  chosen = await loadLanguage(tag);
+}
+
+/** Speaks a language that is at hand. */
+export function speakIn(language: Language): void {
+  chosen = language;
+}
+
+/** What `part` is in the language that is spoken when it is asked, however early it was named. */
+function live<T extends object>(part: () => T): T {
+  return new Proxy({} as T, {
+    get: (_, name) => {
+      const value = Reflect.get(part(), name) as unknown;
+      return typeof value === 'object' && value !== null && !Array.isArray(value)
+        ? live(() => Reflect.get(part(), name) as object)
+        : value;
+    },
+    has: (_, name) => Reflect.has(part(), name),
+    ownKeys: () => Reflect.ownKeys(part()),
+    getOwnPropertyDescriptor: (_, name) => {
+      const own = Reflect.getOwnPropertyDescriptor(part(), name);
+      return own && { ...own, configurable: true };
+    },
+  });
+}
+
+/** The words of this run. Modules may take parts of it before the language is chosen. */
+export const spoken: Language = live(() => chosen);

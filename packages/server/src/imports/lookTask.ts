@@ -1,0 +1,297 @@
+import { createHash } from 'node:crypto';
+import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { Checked, Problem } from '@eavewell/engine';
+import {
+  type CellPlace,
+  filesOfProgramme,
+  mendCell,
+  programmeOfRows,
+  type RowsRead,
+  readProgramme,
+  readWhole,
+  rowsOfProgramme,
+  type ShownRows,
+} from '@eavewell/formats';
+import {
+  type Absent,
+  type ChangeRecord,
+  changesText,
+  type Facts,
+  foldRecords,
+  type RowChange,
+  recordName,
+  recordProblem,
+  recordText,
+} from '@eavewell/records';
+import type { NotUsed } from '@eavewell/tables';
+import type { JobAround } from '@eavewell/work';
+import { recordsOf } from '../recordsOf.ts';
+import { type Accepted, type ColumnsFound, columnsFound, layColumns } from './matchedColumns.ts';
+import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
+import { changesOfFiles } from './rowsCompared.ts';
+import { rowsWithProblems } from './rowsWithProblems.ts';
+import type { SentFile } from './sentFiles.ts';
+import { type Unpacked, type Unplaced, unpack } from './unpack.ts';
+
+/** A cell somebody mended. */
+export interface Mend extends CellPlace {
+  readonly value: string;
+}
+
+/** Another programme of the data folder. */
+export interface OtherProgramme {
+  readonly programmeId: string;
+  readonly name: string;
+}
+
+/** What of an import is to be looked at. All of it is done anew each time, so that nothing depends on what was looked at before. */
+export interface LookAsked {
+  readonly dataFolder: string;
+  /** Null: they are to become a programme of their own. */
+  readonly programmeId: string | null;
+  readonly version: number;
+  /** The folder of the import. */
+  readonly folder: string;
+  readonly sent: readonly SentFile[];
+  readonly absent: Absent;
+  readonly mends: readonly Mend[];
+  readonly accepted: Accepted;
+  readonly others: readonly OtherProgramme[];
+}
+
+/** Changes of one table, counted, and the first of them. */
+export interface TableChanges {
+  readonly table: string;
+  readonly added: number;
+  readonly edited: number;
+  readonly removed: number;
+  readonly rows: readonly RowChange[];
+}
+
+/** What an import comes to. */
+export interface Looked {
+  /** The version of the facts it was compared with. */
+  readonly version: number;
+  /** What the programme is called in its settings; null where they say nothing. */
+  readonly programmeName: string | null;
+  readonly files: readonly {
+    readonly file: string;
+    readonly rows: number;
+    readonly used: number;
+    readonly from: string;
+  }[];
+  readonly problems: readonly Problem[];
+  /** What taking it in would break in tables that were not sent. */
+  readonly elsewhere: readonly Problem[];
+  readonly notUsed: readonly NotUsed[];
+  readonly rowsShown: readonly ShownRows[];
+  readonly unplaced: readonly Unplaced[];
+  readonly columns: ColumnsFound;
+  readonly changes: readonly TableChanges[];
+  /** Names the changes: the same for the same. */
+  readonly changesName: string;
+  readonly freshRecords: number;
+  readonly hasRecords: boolean;
+  readonly mayBeAccepted: boolean;
+}
+
+/** Where the changes, and the records of an export, wait to be accepted. */
+export const changesFile = 'changes.json';
+export const takenFile = 'taken.jsonl';
+
+/** How many changes of a table are told at once. Ours. */
+const mostRows = 500;
+
+const none = { ok: true, value: [], problems: [] } as const;
+
+const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
+
+/** Facts whose readings are left out, but for a day of each gauge: they are many, and no other table is checked against them. */
+function withoutReadings(facts: Facts): RowsRead {
+  const gauges = [...facts.rowsAsEntered('headers')].flatMap(([key]) =>
+    key.startsWith('rain/') ? [key.slice(5)] : [],
+  );
+  const days = gauges.map((gaugeId) => [`${gaugeId}/2000-01`, { readings: '0' }] as const);
+  const headers = [...facts.rowsAsEntered('headers')].map(
+    ([key, cells]) => [key, key.startsWith('rain/') ? { columns: '[]' } : cells] as const,
+  );
+  return {
+    rowsAsEntered: (table) => (table === 'rain' ? days : table === 'headers' ? headers : facts.rowsAsEntered(table)),
+  };
+}
+
+/** Lays files into a folder that is made anew. What passes through need not outlive the power. */
+async function lay(folder: string, files: ReadonlyMap<string, string | Uint8Array>): Promise<void> {
+  await rm(folder, { recursive: true, force: true });
+  await mkdir(folder, { recursive: true });
+  for (const [path, content] of files) {
+    await mkdir(dirname(join(folder, path)), { recursive: true });
+    await writeFile(join(folder, path), content);
+  }
+}
+
+/** The records in an export, where they are this programme's, or it has none yet. */
+async function historyOf(
+  asked: LookAsked,
+  known: readonly ChangeRecord[],
+  records: Unpacked['records'],
+): Promise<Checked<readonly ChangeRecord[]>> {
+  if (records === null || records.length === 0) return { ok: true, value: [], problems: [] };
+  const texts = new Set(records.map(recordText));
+  const shares = (ours: readonly ChangeRecord[]) => ours.some((record) => texts.has(recordText(record)));
+  const file = asked.sent[0]?.name ?? '';
+  if (shares(known)) return { ok: true, value: records, problems: [] };
+  if (known.length > 0) {
+    const problem = recordProblem('import.records_of_another', { file }, { value: file });
+    return { ok: true, value: [], problems: [problem] };
+  }
+  for (const { programmeId, name } of asked.others) {
+    const other = await recordsOf({ ...asked, programmeId, version: -1 });
+    if (other.ok && shares(other.value))
+      return refused(recordProblem('import.programme_there', { file }, { value: file, other: name }));
+  }
+  return { ok: true, value: records, problems: [] };
+}
+
+/** What is wrong in the programme as it stands: worked out once for each version of it. */
+async function problemsBefore({ folder, version }: LookAsked, facts: Facts): Promise<readonly Problem[]> {
+  const kept = join(folder, `before-${version}.json`);
+  const text = await readFile(kept, 'utf8').catch(() => null);
+  if (text !== null) return JSON.parse(text) as readonly Problem[];
+  await lay(join(folder, 'before'), filesOfProgramme(programmeOfRows(withoutReadings(facts))));
+  const { problems } = await readProgramme(join(folder, 'before'));
+  await writeFile(kept, JSON.stringify(problems));
+  return problems;
+}
+
+/** What would be wrong once the changes are made. The facts are changed for it: they serve nothing after. */
+async function problemsAfter(
+  { folder }: LookAsked,
+  facts: Facts,
+  changes: readonly RowChange[],
+): Promise<readonly Problem[]> {
+  const last = {
+    device: '~',
+    number: 1,
+    clock: Number.MAX_SAFE_INTEGER,
+    at: '',
+    offset_min: 0,
+    by: '',
+    takesBack: null,
+  };
+  facts.add({ ...last, source: { kind: 'import', name: null }, changes });
+  await lay(join(folder, 'after'), filesOfProgramme(programmeOfRows(withoutReadings(facts))));
+  return (await readProgramme(join(folder, 'after'))).problems;
+}
+
+function counted(changes: readonly RowChange[]): readonly TableChanges[] {
+  const byTable = new Map<string, RowChange[]>();
+  for (const change of changes) {
+    const own = byTable.get(change.table) ?? [];
+    byTable.set(change.table, own);
+    own.push(change);
+  }
+  return [...byTable].map(([table, own]) => {
+    const count = (kind: RowChange['kind']) => own.filter((change) => change.kind === kind).length;
+    return {
+      table,
+      added: count('added'),
+      edited: count('edited'),
+      removed: count('removed'),
+      rows: own.slice(0, mostRows),
+    };
+  });
+}
+
+/**
+ * Looks at what was sent: unpacks it, lays it over the tables that stand, reads it, and compares it with them.
+ *
+ * @param asked - the files, what was mended and accepted, and the facts to compare with
+ * @param around - told how far it is
+ * @returns the review, its changes written beside it; or why nothing can be taken in
+ * @problem import.kind_unknown - and the other codes of unpack
+ * @problem positions.table_broken - a cell to be mended is not there; and the other codes of mendCell
+ * @definition ours: docs/decisions/0105-imports.md, docs/decisions/0116-imports-of-several-files.md
+ */
+export async function lookTask(asked: LookAsked, around: JobAround): Promise<Checked<Looked>> {
+  const { programmeId } = asked;
+  const kept = programmeId === null ? none : await recordsOf({ ...asked, programmeId });
+  if (!kept.ok) return kept;
+  const known = kept.value;
+  const facts = foldRecords(known);
+  around.report(0.1);
+  const gaugeIds = new Set([...facts.rowsAsEntered('gauges')].map(([key]) => key));
+  const said = await layColumns.forWorkbooks(asked.sent, asked.accepted);
+  if (!said.ok) return said;
+  const unpacked = await unpack(asked.sent, gaugeIds);
+  if (!unpacked.ok) return unpacked;
+  const { files, unplaced } = unpacked.value;
+  const history = await historyOf(asked, known, unpacked.value.records);
+  if (!history.ok) return history;
+  around.report(0.25);
+  const laid = join(asked.folder, 'programme');
+  const standing = filesOfProgramme(programmeOfRows(withoutReadings(facts)));
+  await lay(laid, new Map([...standing, ...[...files].map(([path, { bytes }]) => [path, bytes] as const)]));
+  const matched = await layColumns.forFolder(laid, asked.accepted);
+  if (!matched.ok) return matched;
+  for (const mend of asked.mends) {
+    const problem = files.has(mend.file)
+      ? await mendCell(laid, mend, mend.value)
+      : recordProblem('import.table_unknown', { file: mend.file }, { value: mend.file, likely: '' });
+    if (problem) return refused(problem);
+  }
+  around.report(0.35);
+  const whole = await readWhole(laid);
+  around.report(0.7);
+  const paths = [...files.keys(), ...(matched.value && !files.has('columns.json') ? ['columns.json'] : [])];
+  const columnsOf = new Map<string, readonly string[]>();
+  for (const [name, rows] of Object.entries(whole.programme.tables))
+    columnsOf.set(name, [...new Set((rows ?? []).flatMap((row) => Object.keys(row)))]);
+  const base = history.value.length > 0 ? foldRecords(history.value) : facts;
+  const brought = { rows: rowsOfProgramme(whole.programme), columns: columnsOf, absent: asked.absent, paths };
+  const compared = changesOfFiles(base, brought);
+  around.report(0.8);
+  const changes = compared.ok ? compared.value : [];
+  const before = await problemsBefore(asked, facts);
+  const after = compared.ok ? await problemsAfter(asked, base, changes) : before;
+  around.report(0.9);
+  const isSent = (file: string | undefined) => file !== undefined && (files.has(file) || file === 'columns.json');
+  const found = whole.read.problems.filter(
+    (one) => isSent(one.place.file) && (!isOfLinks(one) || after.some(isOfLinks.same(one))),
+  );
+  const problems = [
+    ...unpacked.value.problems,
+    ...history.problems,
+    ...(compared.ok ? [] : compared.problems),
+    ...found,
+  ];
+  const text = changesText(changes);
+  if (text === null) return refused(recordProblem('change.unsound', {}, {}));
+  await writeFile(join(asked.folder, changesFile), text);
+  await writeFile(join(asked.folder, takenFile), history.value.map((record) => `${recordText(record)}\n`).join(''));
+  const names = new Set(known.map(recordName));
+  const { settings } = whole.programme;
+  return {
+    ok: true,
+    problems: [],
+    value: {
+      version: asked.version,
+      programmeName: typeof settings['programme'] === 'string' ? settings['programme'] : null,
+      files: whole.read.files.flatMap((one) =>
+        files.has(one.file) ? [{ ...one, from: files.get(one.file)!.from }] : [],
+      ),
+      problems,
+      elsewhere: brokenElsewhere(before, after, isSent),
+      notUsed: whole.read.notUsed.filter(({ file }) => isSent(file)),
+      rowsShown: await rowsWithProblems(laid, found),
+      unplaced,
+      columns: await columnsFound(laid, unpacked.value.workbooks, (file) => files.has(file)),
+      changes: counted(changes),
+      changesName: createHash('sha256').update(text).digest('base64url'),
+      freshRecords: history.value.filter((record) => !names.has(recordName(record))).length,
+      hasRecords: history.value.length > 0,
+      mayBeAccepted: compared.ok && unplaced.length === 0 && files.size + history.value.length > 0,
+    },
+  };
+}
