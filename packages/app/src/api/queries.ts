@@ -63,15 +63,6 @@ export const queries = {
       queryKey: ['programme', programmeId, 'records', 'last'],
       queryFn: () => recordsBefore(programmeId, null, 20),
     }),
-
-  review: (programmeId: string, importId: string) =>
-    queryOptions({
-      queryKey: ['programme', programmeId, 'import', importId],
-      queryFn: () =>
-        answerOf(
-          api.GET('/api/programmes/{programmeId}/imports/{importId}', { params: { path: { programmeId, importId } } }),
-        ),
-    }),
 };
 
 /** A page of records, newest first: those before a place, or the last ones. */

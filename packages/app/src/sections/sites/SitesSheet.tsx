@@ -1,5 +1,6 @@
 import { useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
@@ -121,7 +122,9 @@ export function SitesSheet(given: Given) {
               hidden_count={chosenOnes.filter(({ key }) => collection.rowOfKey(key) < 0).length}
               onPrint={() => print(true)}
               onClear={() => setChosen(new Set())}
-            />
+            >
+              <SetForManyPress programmeId={programmeId} siteIds={chosenOnes.map(({ key }) => key)} />
+            </ChosenBar>
           )}
           <div className="list-head">
             <OrderWords asked={asked} />
