@@ -48,6 +48,8 @@ const sites = createRoute({
   validateSearch: askedOf,
 });
 
+const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
 /** What this browser keeps, of all programmes. */
 const keptHere = createRoute({ getParentRoute: () => root, path: '/kept', component: KeptPage });
 
@@ -90,10 +92,8 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
-
 const ofProgramme = [sites, site, map, newSite, takeIn, changes, settings, settingsTable];
-const tree = root.addChildren([start, programmes, keptHere, takeInNew, programmeRoute.addChildren(ofProgramme)]);
+const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {

@@ -37,10 +37,9 @@ interface Origin {
 /** A record that was made, or null where nothing changed; and what is to be said of it. */
 export type Changed = Checked<{ readonly record: ChangeRecord | null }>;
 
+const turn = () => new Promise(setImmediate);
 /** Is this the name of a sending, kept as the source of the record it made? */
 const isSent = ({ kind, name }: ChangeRecord['source'], sendId: string) => kind === 'form' && name === sendId;
-
-const turn = () => new Promise(setImmediate);
 
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 

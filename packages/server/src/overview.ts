@@ -1,12 +1,11 @@
 import { promisify } from 'node:util';
 import { gzip } from 'node:zlib';
 import type { Cells } from '@eavewell/records';
-import { exceptionsFirst, remediesInWords } from '@eavewell/report';
+import { exceptionsFirst, remediesInWords, shortIn } from '@eavewell/report';
 import { folderTables, readCell, type SiteShort } from '@eavewell/tables';
-import type { Language } from '@eavewell/words';
+import { english, type Language } from '@eavewell/words';
 import type { z } from 'zod';
 import type { DesignState } from './designs/designs.ts';
-import { saidIn } from './http/answers.ts';
 import type { overview } from './http/schemas.ts';
 import type { OpenProgramme } from './openProgramme.ts';
 
@@ -120,7 +119,7 @@ async function entriesOf(
     const row = ofRow(key, cells);
     // A second row of one id is not used, so it has no verdict of its own.
     const told = key === row.siteId ? state.sites.get(key) : undefined;
-    const short = told && saidIn(told, language);
+    const short = told && (language === english ? told.short : shortIn(told.short, told.said, language));
     placed.push({ entry: entryOf(row, short, targets, isPresent), short });
     if (placed.length % turn_sites === 0) await turn();
   }
@@ -159,24 +158,32 @@ async function textOf(
   return { name, text, packed: await pack(text) };
 }
 
-/** The lists of sites, put together once for each state of facts and design. */
+/** In how many languages a list is kept at once. Ours. */
+const mostLanguages = 4;
+
+/** The lists of sites, put together once for each state of facts and design, and each language. */
 export class Overviews {
-  private readonly kept = new Map<string, { readonly name: string; readonly made: Promise<OverviewText> }>();
+  private readonly kept = new Map<
+    string,
+    Map<string, { readonly name: string; readonly made: Promise<OverviewText> }>
+  >();
 
   /** Names what the list would hold, before it is put together. */
-  nameOf({ version }: OpenProgramme, state: DesignState, { code }: Language): string {
-    return `${code}-${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
+  nameOf({ version }: OpenProgramme, state: DesignState, language: Language): string {
+    return `${language.code}-${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
   }
 
   text(programme: OpenProgramme, state: DesignState, language: Language): Promise<OverviewText> {
     const { programmeId } = programme.entry;
-    const place = `${programmeId} ${language.code}`;
     const name = this.nameOf(programme, state, language);
-    const known = this.kept.get(place);
+    const kept = this.kept.get(programmeId) ?? new Map();
+    this.kept.set(programmeId, kept);
+    const known = kept.get(language.code);
     if (known?.name === name) return known.made;
     const made = textOf(name, programme, state, language);
-    this.kept.set(place, { name, made });
-    void made.catch(() => this.kept.delete(place));
+    if (kept.size >= mostLanguages) kept.clear();
+    kept.set(language.code, { name, made });
+    void made.catch(() => kept.delete(language.code));
     return made;
   }
 }

@@ -14,7 +14,7 @@ import {
   siteShort,
 } from '@eavewell/report';
 import { designSchemaVersion } from '@eavewell/tables';
-import { english, languageChoices, loadLanguage } from '@eavewell/words';
+import { english } from '@eavewell/words';
 import type { JobAround } from '@eavewell/work';
 import { type KeptAt, recordsOf } from '../recordsOf.ts';
 import { type DesignRest, DesignWriter, type SiteTold } from './designFiles.ts';
@@ -63,16 +63,11 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
   }
 }
 
-/** The languages there are beside English: what a list says of a site is kept in each. */
-const otherLanguages = () =>
-  Promise.all(languageChoices.filter(({ code }) => code !== english.code).map(({ code }) => loadLanguage(code)));
-
 async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsked, around: JobAround) {
   const { facts } = read;
   const ready = readyProgramme(facts);
   const faultAt = faultFinder(read.problems);
-  const named = faultNamer(faultAt);
-  const others = await otherLanguages();
+  const named = faultNamer(faultAt, english);
   const hashOf = siteHasher(facts, ready, faultAt);
   const smallest: SmallestRemedy[] = [];
   let fresh: SiteTold[] = [];
@@ -85,21 +80,22 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
       const [found] = designSites([site], ready);
       const design = named(found!);
       const remedies = remediesOf(site, ready, design);
-      const said = Object.fromEntries(
-        others.map((one) => [one.code, siteSaid(faultNamer(faultAt, one)(found!), remedies, one)]),
-      );
-      const short = { ...siteShort(site, design, remedies), said };
+      const short = siteShort(site, design, remedies, english);
+      const said = siteSaid(found!, remedies, faultAt);
       const first = remedies && {
         siteId,
         people: design.people,
         smallest: remedies.remedies[0] ?? null,
         notMended: remedies.notMended,
       };
-      await writer.add(siteId, JSON.stringify(siteReport(design, remedies, english)), { hash, short, smallest: first });
+      await writer.add(siteId, JSON.stringify(siteReport(design, remedies, english)), {
+        ...{ hash, short, said },
+        smallest: first,
+      });
     }
     const judged = writer.judged.get(siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
-    fresh.push(judged.short);
+    fresh.push({ short: judged.short, said: judged.said });
     done++;
     if (performance.now() - told > told_ms || done === facts.sites.length) {
       around.report(done / facts.sites.length, fresh);

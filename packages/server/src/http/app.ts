@@ -40,8 +40,6 @@ export interface AppAsked extends Omit<Behind, 'listeners'> {
   onFault(error: unknown): void;
 }
 
-const { page } = english.commandLine.serve;
-
 /**
  * Builds the server, not listening yet.
  *
@@ -77,7 +75,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   await app.register(swagger, {
     openapi: {
       openapi: '3.1.0',
-      info: { title: 'Eavewell', version: asked.version, description: page.api },
+      info: { title: 'Eavewell', version: asked.version, description: english.commandLine.serve.page.api },
       servers: [{ url: 'http://127.0.0.1' }],
     },
     transform: jsonSchemaTransform,
@@ -122,7 +120,7 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
   app.addHook('onRequest', async (request, reply) => {
     reply.header('cache-control', 'no-store');
     const problem = refusal(request, port(), keys, request.url.startsWith('/open?'));
-    if (problem) return isOpened(request) ? sendRefusedPage(reply) : sendProblems(reply, [problem]);
+    if (problem) return isOpened(request) ? sendRefusedPage(request, reply) : sendProblems(reply, [problem]);
     return undefined;
   });
   app.get<{ Querystring: { key?: unknown } }>('/open', { schema: { hide: true } }, (request, reply) => {

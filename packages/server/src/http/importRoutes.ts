@@ -63,7 +63,7 @@ function sending(app: App, { reviews }: Behind, at: string, into: Into): void {
   });
   const list = answering('The imports that wait, such as after the page was loaded again.', schemas.reviews);
   app.get(at, { schema: { ...list, params: schemas.importOf } }, async (request) => ({
-    imports: reviews.list(await into(request)).map((one) => reviewAnswer(one, languageOf(request))),
+    imports: reviews.list(await into(request)).map((review) => reviewAnswer(review, languageOf(request))),
   }));
 }
 

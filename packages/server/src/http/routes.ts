@@ -41,13 +41,9 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
     const programme = await find(request);
     const { siteId } = request.params;
     const state = await designs.state(programme);
-    const found = answers.siteAnswer(
-      programme,
-      siteId,
-      state,
-      await designs.site(programme, siteId),
-      languageOf(request),
-    );
+    const language = languageOf(request);
+    const report = await designs.site(programme, siteId, language);
+    const found = answers.siteAnswer(programme, siteId, state, report, language);
     if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
     return found;
   });
@@ -68,13 +64,14 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
     const reply = asIs(typedReply);
     const programme = await find(request);
     const state = await designs.state(programme);
-    const etag = `"${overviews.nameOf(programme, state, languageOf(request))}"`;
+    const language = languageOf(request);
+    const etag = `"${overviews.nameOf(programme, state, language)}"`;
     reply
       .header('cache-control', 'private, no-cache')
-      .header('vary', 'accept-encoding, accept-language')
+      .header('vary', 'Accept-Language, Accept-Encoding')
       .header('etag', etag);
     if (request.headers['if-none-match'] === etag) return reply.code(304).send();
-    const { text, packed } = await overviews.text(programme, state, languageOf(request));
+    const { text, packed } = await overviews.text(programme, state, language);
     reply.type('application/json; charset=utf-8');
     const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
     return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
@@ -85,7 +82,7 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
     const head = JSON.stringify(answers.designHead(programme, await designs.state(programme)));
     const text = async function* () {
       yield `${head.slice(0, -1)},"report":`;
-      yield* designs.reportText(programme);
+      yield* designs.reportText(programme, languageOf(request));
       yield '}';
     };
     return asIs(reply)

@@ -41,9 +41,10 @@ function useShownRows({ programmeId, overview, isDone }: Given) {
       ].join(', '),
     [language, isDone],
   );
+  const labels = useMemo(() => ({ label, kept: new WeakMap<SiteEntry, string>() }), [label]);
   const collection = useMemo(
-    () => new SiteCollection(overview, chosenSites(overview, asked, found, compare), label),
-    [overview, asked, found, compare, label],
+    () => new SiteCollection(overview, chosenSites(overview, asked, found, compare), labels.label, labels.kept),
+    [overview, asked, found, compare, labels],
   );
   return { asked, shown: shownStandings(asked, found !== null), collection: useDeferredValue(collection) };
 }
