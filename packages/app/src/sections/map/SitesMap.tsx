@@ -1,6 +1,5 @@
 import { lazy, type ReactNode, Suspense, useId, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { FindSite } from './FindSite.tsx';
 import { type Frame, frameOf, type MapSite, type SitePoint } from './frame.ts';
 import { MapButtons } from './MapButtons.tsx';
 import { MapSheet } from './MapSheet.tsx';
@@ -34,6 +33,9 @@ export interface SitesMapProps {
   /** A map file that lies under the sites; null or not given: the outlines the program carries. */
   readonly tiles?: MapFile | null;
 }
+
+/** Beside the list its own field finds a site. */
+const FindSite = lazy(() => import('./FindSite.tsx').then((loaded) => ({ default: loaded.FindSite })));
 
 /** A large piece that only a map file needs. */
 const TileSheet = lazy(() => import('./TileSheet.tsx').then((loaded) => ({ default: loaded.TileSheet })));
@@ -87,7 +89,11 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
           </div>
         )}
       </MapFrame>
-      <FindSite sites={props.sites} onFound={found} />
+      {isWhole && (
+        <Suspense fallback={null}>
+          <FindSite sites={props.sites} onFound={found} />
+        </Suspense>
+      )}
       <MapWords {...{ frame, ways, places, outline, onSelect, tiles, tileFault }} underCount={map.drawn.underCount} />
     </section>
   );

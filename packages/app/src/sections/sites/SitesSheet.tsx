@@ -1,7 +1,8 @@
-import { useSearch } from '@tanstack/react-router';
+import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { SitesMap } from '../map/index.ts';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
 import { Foot } from './Foot.tsx';
@@ -9,6 +10,7 @@ import { ListActs } from './ListActs.tsx';
 import { MendingTable } from './MendingTable.tsx';
 import { type Overview, type SiteEntry, standingOf } from './overview.ts';
 import { PrintList } from './PrintList.tsx';
+import type { Wanted } from './Rows.tsx';
 import { leadWords, lineWords, peopleWords } from './rowWords.ts';
 import { SiteList } from './SiteList.tsx';
 import { SiteCollection } from './siteCollection.ts';
@@ -72,6 +74,32 @@ function useChosen(overview: Overview) {
   return { chosen, setChosen, sites };
 }
 
+/** The sites as the map takes them, and the one that was pressed on it. */
+function useMap(overview: Overview, collection: SiteCollection) {
+  const navigate = useNavigate({ from: '/p/$programmeId/sites' });
+  const [wanted, setWanted] = useState<Wanted | null>(null);
+  const mapped = useMemo(
+    () =>
+      overview.sites.map((site) => ({
+        ...{ key: site.key, latitude_deg: site.latitude_deg, longitude_deg: site.longitude_deg },
+        name: site.name || site.siteId || site.key,
+        verdict: site.verdict ?? ('notJudged' as const),
+      })),
+    [overview],
+  );
+  const select = useCallback(
+    (key: string) => {
+      setWanted((before) => ({ key, count: (before?.count ?? 0) + 1 }));
+      const site = overview.sites[overview.places.get(key) ?? -1];
+      // A site that the list does not show now is looked for by its number.
+      if (site !== undefined && collection.rowOfKey(key) < 0)
+        void navigate({ to: '.', search: { text: site.siteId || site.name }, resetScroll: false });
+    },
+    [overview, collection, navigate],
+  );
+  return { mapped, wanted, select };
+}
+
 /** The list of sites with what filters it, the map beside it, and what would mend them all. */
 // long: the sheet as it is read, part after part
 export function SitesSheet(given: Given) {
@@ -81,8 +109,8 @@ export function SitesSheet(given: Given) {
   const { chosen, setChosen, sites: chosenOnes } = useChosen(overview);
   const [isChoosing, setChoosing] = useState(false);
   const [isChosenPrinted, setChosenPrinted] = useState(false);
-  const [wanted] = useState<{ readonly key: string; readonly count: number } | null>(null);
-  const [, setOnScreen] = useState<readonly string[]>([]);
+  const { mapped, wanted, select } = useMap(overview, collection);
+  const [onScreen, setOnScreen] = useState<readonly string[]>([]);
   const isPrinting = useIsPrinting();
   const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
   const { head } = overview;
@@ -151,6 +179,13 @@ export function SitesSheet(given: Given) {
           <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
         </div>
         <aside className="sites-right">
+          <SitesMap
+            programmeId={programmeId}
+            sites={mapped}
+            listed={onScreen}
+            selected={wanted?.key ?? null}
+            onSelect={select}
+          />
           {head.remedies === null ? null : <MendingTable remedies={head.remedies} />}
         </aside>
       </div>

@@ -685,7 +685,6 @@ export const site = {
   "caution_weight": "A full tank weighs a tonne for every 1,000 L: somebody licensed judges stand and ground, by the local code.",
   "cost_not_known": "cost not known",
   "days_target": "enough on {share} of days",
-  "facts": "Its facts",
   "figure": "figure",
   "good_years": "{years} with enough water",
   "leave": "Left as it is: in the worst year, {year}, {days} without enough water, and the longest dry run {run}. Tell the people.",
@@ -832,7 +831,8 @@ export const sites = {
   "verdict_short": "short",
   "verdict_tight": "tight",
   "verdict_unknown": "unknown",
-  "working_out": "Working out {done} of {all, plural, one {# site} other {# sites}}."
+  "working_out": "Working out {done} of {all, plural, one {# site} other {# sites}}.",
+  "write_first": "Write down a site"
 } as const;
 export const stations = {
   "gutter": "gutter",

@@ -686,7 +686,6 @@ export const site = {
   "caution_weight": "Un tanque lleno pesa una tonelada por cada 1 000 L: la base y el suelo los juzga alguien con licencia, según la norma local.",
   "cost_not_known": "costo no conocido",
   "days_target": "suficiente en el {share} de los días",
-  "facts": "Sus datos",
   "figure": "cifra",
   "good_years": "{years} con agua suficiente",
   "leave": "Si se deja como está: en el peor año, {year}, {days} sin agua suficiente, y la racha seca más larga {run}. Dígaselo a la gente.",
@@ -833,7 +832,8 @@ export const sites = {
   "verdict_short": "no alcanza",
   "verdict_tight": "justo",
   "verdict_unknown": "no se sabe",
-  "working_out": "Calculando {done} de {all, plural, one {# sitio} other {# sitios}}."
+  "working_out": "Calculando {done} de {all, plural, one {# sitio} other {# sitios}}.",
+  "write_first": "Anotar un sitio"
 } as const;
 export const stations = {
   "gutter": "canaleta",
