@@ -429,6 +429,136 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/maps": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The map files of this data folder. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            files: {
+                                file: string;
+                                map: components["schemas"]["mapFile"] | null;
+                                problems: components["schemas"]["problem"][];
+                            }[];
+                            /** @description Where they stand; one may be laid there by hand. */
+                            folder: string;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Keeps a file of map tiles (PMTiles, version 3). The body is the file, sent as application/vnd.pmtiles. */
+        post: {
+            parameters: {
+                query: {
+                    /** @description The name of the file that is sent. */
+                    name: string;
+                };
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["mapFile"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/maps/{file}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Takes a map file away. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    file: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes": {
         parameters: {
             query?: never;
@@ -2217,6 +2347,38 @@ export interface components {
                     waterYear: number;
                 }[];
             } | null;
+        };
+        mapFile: {
+            /** @description Whose data it is; null where it does not say. */
+            attribution: string | null;
+            east_deg: number;
+            file: string;
+            /** @description Names of the layers of vector tiles. */
+            layers: string[];
+            leastZoom: number;
+            mostZoom: number;
+            north_deg: number;
+            size_bytes: number;
+            south_deg: number;
+            /** @enum {string} */
+            tiles: "vector" | "raster";
+            west_deg: number;
+        };
+        mapFileInput: {
+            /** @description Whose data it is; null where it does not say. */
+            attribution: string | null;
+            east_deg: number;
+            file: string;
+            /** @description Names of the layers of vector tiles. */
+            layers: string[];
+            leastZoom: number;
+            mostZoom: number;
+            north_deg: number;
+            size_bytes: number;
+            south_deg: number;
+            /** @enum {string} */
+            tiles: "vector" | "raster";
+            west_deg: number;
         };
         notUsed: {
             /** @description The whole row as it was written. */
