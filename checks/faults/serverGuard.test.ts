@@ -32,6 +32,17 @@ it('lets in its own page, and nobody else', async () => {
       ['a page out of a file', { ...own, origin: 'null' }, 'origin'],
       ['the same name by another protocol', { ...own, origin: `https://${host}` }, 'origin'],
       ['another program on this computer', { ...own, origin: 'http://127.0.0.1:1' }, 'origin'],
+      ['a picture in its page', { host, cookie, 'sec-fetch-site': 'same-site', 'sec-fetch-dest': 'image' }, 'origin'],
+      [
+        'a script in a foreign page',
+        { host, cookie, 'sec-fetch-site': 'cross-site', 'sec-fetch-dest': 'script' },
+        'origin',
+      ],
+      [
+        'a frame in one',
+        { host, cookie, 'sec-fetch-site': 'same-site', 'sec-fetch-mode': 'navigate', 'sec-fetch-dest': 'iframe' },
+        'origin',
+      ],
     ];
     for (const path of ['/', '/api/programmes', '/api/events', '/nowhere']) {
       for (const [what, headers, reason] of refused) {
@@ -43,6 +54,8 @@ it('lets in its own page, and nobody else', async () => {
       }
     }
     expect((await ask(page, '/api/programmes', own)).status).toBe(200);
+    const followed = { 'sec-fetch-site': 'cross-site', 'sec-fetch-mode': 'navigate', 'sec-fetch-dest': 'document' };
+    expect((await ask(page, '/api/programmes', { host, cookie, ...followed })).status).toBe(200);
     expect(
       (
         await ask(page, '/api/programmes', {

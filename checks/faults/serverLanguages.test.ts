@@ -67,6 +67,17 @@ it('says every sentence of a design and of a review in that language, and change
       expect(JSON.stringify(spanish)).toMatch(/Techo que capta lluvia/);
       expect(JSON.stringify(spanish)).not.toMatch(/Roof that catches|Nothing to do|readings/);
     }
+    const [list, lista] = [
+      await askIn(page, 'en', `${programme}/overview`),
+      await askIn(page, 'es', `${programme}/overview`),
+    ];
+    expect(lista.headers.get('vary')).toBe('Accept-Language, Accept-Encoding');
+    expect(lista.headers.get('etag')).not.toBe(list.headers.get('etag'));
+    for (const [i, { finding, ...rest }] of lista.body.sites.entries()) {
+      const { finding: english, ...same } = list.body.sites[i];
+      expect(rest).toEqual(same);
+      expect(finding).not.toBe(english);
+    }
     const faulty = zipOf(changed('roofs.csv', '24,8.5', 'abc,8.5'));
     const review = await page.send(programme, 'faulty.zip', faulty);
     const looked = await askIn(page, 'es', `${programme}/imports/${review.body.importId}`);

@@ -8,6 +8,8 @@ import type { Opened } from './journey.ts';
 /** Where a page of the app is reached: its address, or null where the address only leads on to another. */
 type Reach = (demo: Demo, page: Page) => string | null | Promise<string>;
 
+const worst = ({ sites }: Demo) => sites.find(({ verdict }) => verdict === 'short')!.siteId;
+
 /**
  * Every address of the router, and how a page that stands there is reached. A new page without a line here fails
  * everyPage.test.ts, so that each is looked at in every size, light and language.
@@ -17,12 +19,15 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/programmes': () => '/programmes',
   '/programmes/take-in': () => '/programmes/take-in',
   '/p/$programmeId': () => null,
+  '/kept': () => '/kept',
+  '/p/$programmeId/map': ({ programmeId }) => `/p/${programmeId}/map`,
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,
   '/p/$programmeId/settings': ({ programmeId }) => `/p/${programmeId}/settings`,
   '/p/$programmeId/settings/$table': ({ programmeId }) => `/p/${programmeId}/settings/secondSources`,
+  '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
 };
 
 /** A table with faults that waits to be looked at: a header and a class nobody knows, a number that is none. */

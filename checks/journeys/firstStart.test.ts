@@ -1,11 +1,19 @@
 import { expect } from 'vitest';
+import { designedDemo } from './demo.ts';
 import { journey } from './journey.ts';
 
 journey(
-  'the address that the program prints opens its pages, with the demo programme in them',
+  'the address that the program prints opens its pages, with the demo in them; the worst site is named first',
   async ({ page, served }) => {
     expect(served.printed).toMatch(/1 programme\. Open this address/);
-    await page.getByRole('heading', { level: 1, name: /^61 sites$/ }).waitFor();
     expect(new URL(page.url()).search).toBe('');
+    await designedDemo(page);
+    // What `eavewell design` says of the demo (README.md): 4 short, 12 unknown, 11 tight of 60; and a row that cannot be used.
+    await page.getByRole('heading', { level: 1, name: /^2[78] of 6[01] sites need you/ }).waitFor();
+    for (const count of ['4 short', '12 unknown', '11 tight', '33 hold'])
+      await page.getByRole('link', { name: count }).waitFor();
+    const worst = page.getByRole('row').first();
+    expect(await worst.textContent()).toMatch(/tank short:/);
+    await page.getByRole('status').filter({ hasText: 'All saved on this computer' }).waitFor();
   },
 );

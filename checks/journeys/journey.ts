@@ -15,6 +15,8 @@ export interface Looks {
   readonly isDark?: boolean;
   readonly isForced?: boolean;
   readonly isStill?: boolean;
+  /** The language a person chose before, whatever the browser's. */
+  readonly chosen?: string;
   /** A finger rather than a mouse. */
   readonly isPhone?: boolean;
 }
@@ -39,6 +41,14 @@ interface OfTest {
   readonly page: Page;
 }
 
+/** What the pages keep in a browser, as they find it there. */
+const keptOf = (origin: string, kept: Readonly<Record<string, string>>) => ({
+  cookies: [],
+  origins: [
+    { origin, localStorage: Object.entries(kept).map(([name, value]) => ({ name: `eavewell.${name}`, value })) },
+  ],
+});
+
 /** A context with the looks asked for, watched. */
 async function contextOf(browser: Browser, origin: string, looks: Looks): Promise<Omit<Opened, 'page'>> {
   const context = await browser.newContext({
@@ -49,6 +59,7 @@ async function contextOf(browser: Browser, origin: string, looks: Looks): Promis
     reducedMotion: looks.isStill ? 'reduce' : 'no-preference',
     hasTouch: looks.isPhone ?? false,
     timezoneId: 'UTC',
+    ...(looks.chosen === undefined ? {} : { storageState: keptOf(origin, { language: looks.chosen }) }),
   });
   context.setDefaultTimeout(30_000);
   return { context, watch: new Watch(context, origin) };
@@ -99,7 +110,7 @@ export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
     });
     const faults = all.flatMap(({ watch }) => watch.unexpected);
     if (task.result?.state === 'fail' || faults.length > 0)
-      for (const [index, { page }] of all.entries()) await keepPicture(page, `${task.name} ${index + 1}`);
+      for (const [index, { page }] of all.entries()) await keepPicture(page, `${index + 1} ${task.name}`);
     for (const { context } of all) await context.close();
     if (faults.length > 0) throw new Error(`The pages had faults:\n${faults.join('\n')}`);
   },

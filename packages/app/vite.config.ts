@@ -1,3 +1,5 @@
+import { createHash } from 'node:crypto';
+import { readFileSync } from 'node:fs';
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -5,7 +7,14 @@ import { VitePWA } from 'vite-plugin-pwa';
 /** Workspace packages are taken from their sources, so that the page is built without waiting for theirs. */
 const conditions = ['eavewell-source', 'module', 'browser', 'development|production'];
 
+/** What the answers of the server look like: what a browser kept of another form is not shown. */
+const answersForm = createHash('sha256')
+  .update(readFileSync(new URL('../../docs/openapi.json', import.meta.url)))
+  .digest('hex')
+  .slice(0, 16);
+
 export default defineConfig({
+  define: { ANSWERS_FORM: JSON.stringify(answersForm) },
   resolve: { conditions },
   plugins: [
     react(),
@@ -22,9 +31,11 @@ export default defineConfig({
         icons: [{ src: '/emblem.svg', sizes: 'any', type: 'image/svg+xml' }],
       },
       workbox: {
-        globPatterns: ['**/*.{js,css,html,svg,woff2}'],
+        globPatterns: ['**/*.{js,css,html,svg,woff2,json}'],
+        // A map file is given by the program alone, so what draws it need not be there without it.
+        globIgnores: ['**/TileSheet-*', '**/maplibre-gl*'],
         navigateFallback: '/index.html',
-        navigateFallbackDenylist: [/^\/api\//, /^\/open/],
+        navigateFallbackDenylist: [/^\/api\//, /^\/open/, /^\/maps\//],
       },
     }),
   ],

@@ -5,7 +5,15 @@ import { NotDone } from './api/client.ts';
 import { Heard } from './api/events.ts';
 import { HeardContext } from './api/useReach.ts';
 import { LanguageProvider } from './language/LanguageProvider.tsx';
+import { KeptAnswers } from './offline/keptAnswers.ts';
+import { Outbox } from './offline/outboxSender.ts';
+import { browserOutbox } from './offline/outboxStore.ts';
+import { pages } from './offline/pagesWorker.ts';
+import { postOf } from './offline/post.ts';
+import { KeepingContext } from './offline/useKept.ts';
 import { makeRouter } from './routes.tsx';
+
+const answers = new KeptAnswers(ANSWERS_FORM);
 
 /** The server tells what changed, so that nothing is asked twice; what is our own or a person's fault is not tried again. */
 const client = new QueryClient({
@@ -15,21 +23,33 @@ const client = new QueryClient({
       retry: (count, error) => count < 1 && error instanceof NotDone && error.reason === 'unreachable',
       // It is on this computer: without a network it answers as ever.
       networkMode: 'always',
+      // Where it does not answer, what it answered last.
+      persister: answers.persister,
+      gcTime: Number.POSITIVE_INFINITY,
     },
     mutations: { networkMode: 'always' },
   },
 });
 const router = makeRouter(client);
-const heard = new Heard(client);
+const outbox = new Outbox(browserOutbox(), postOf(client));
+const heard = new Heard(client, () => void outbox.send());
+const keeping = { outbox, answers };
 
 /** The whole page. */
 export function App() {
   useEffect(() => heard.open(), []);
+  useEffect(() => outbox.open(), []);
+  useEffect(() => {
+    void pages.keep();
+    void answers.tidy();
+  }, []);
   return (
     <QueryClientProvider client={client}>
       <LanguageProvider>
         <HeardContext value={heard}>
-          <RouterProvider router={router} />
+          <KeepingContext value={keeping}>
+            <RouterProvider router={router} />
+          </KeepingContext>
         </HeardContext>
       </LanguageProvider>
     </QueryClientProvider>

@@ -2,9 +2,11 @@ import type { QueryClient } from '@tanstack/react-query';
 import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
+import { KeptPage } from './offline/index.ts';
 import { Changes } from './sections/changes/index.ts';
 import { NewSite } from './sections/facts/index.ts';
 import { TakeIn, TakeInNew } from './sections/imports/index.ts';
+import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
 import { SitePage } from './sections/site/index.ts';
@@ -46,6 +48,13 @@ const sites = createRoute({
   validateSearch: askedOf,
 });
 
+const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
+/** What this browser keeps, of all programmes. */
+const keptHere = createRoute({ getParentRoute: () => root, path: '/kept', component: KeptPage });
+
+const map = createRoute({ getParentRoute: () => programmeRoute, path: '/map', component: MapPage });
+
 const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
 
 const importAsked = ({ importId }: Record<string, unknown>): { importId?: string } =>
@@ -83,10 +92,8 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
-
-const ofProgramme = [sites, site, newSite, takeIn, changes, settings, settingsTable];
-const tree = root.addChildren([start, programmes, takeInNew, programmeRoute.addChildren(ofProgramme)]);
+const ofProgramme = [sites, site, map, newSite, takeIn, changes, settings, settingsTable];
+const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {

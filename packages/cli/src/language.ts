@@ -1,4 +1,13 @@
-import { english, type Language, languageChoices, languageFor, loadLanguage } from '@eavewell/words';
+import { readFile } from 'node:fs/promises';
+import {
+  english,
+  type Language,
+  languageChoices,
+  languageFor,
+  languageFromFile,
+  languageOf,
+  loadLanguage,
+} from '@eavewell/words';
 import { WrongUse } from './exitCodes.ts';
 
 let chosen: Language = english;
@@ -12,6 +21,24 @@ function tagAsked(args: readonly string[], env: Readonly<Record<string, string |
   return env['EAVEWELL_LANGUAGE'] || null;
 }
 
+/** A language that is being written: its own file. */
+async function languageOfFile(path: string): Promise<Language> {
+  const { translate } = english.commandLine;
+  const text = await readFile(path, 'utf8').catch(() => null);
+  if (text === null) throw new WrongUse(translate.trouble.noFile(path));
+  const texts = languageFromFile(contentOf(text));
+  if (texts === null) throw new WrongUse(translate.trouble.notALanguage(path));
+  return languageOf(texts);
+}
+
+function contentOf(json: string): unknown {
+  try {
+    return JSON.parse(json);
+  } catch {
+    return null;
+  }
+}
+
 /** Speaks the language this run is asked for from now on, English where it asks for none. */
 export async function speakAsAsked(
   args: readonly string[],
@@ -20,16 +47,15 @@ export async function speakAsAsked(
   const tag = tagAsked(args, env);
   chosen = english;
   if (tag === null) return;
+  if (tag.endsWith('.json')) {
+    chosen = await languageOfFile(tag);
+    return;
+  }
   if (languageFor(tag) === null) {
     const known = languageChoices.map(({ code, name }) => `${code} (${name})`).join(', ');
     throw new WrongUse(english.commandLine.trouble.noLanguage(tag, known));
   }
   chosen = await loadLanguage(tag);
-}
-
-/** Speaks a language that is at hand. */
-export function speakIn(language: Language): void {
-  chosen = language;
 }
 
 /** What `part` is in the language that is spoken when it is asked, however early it was named. */

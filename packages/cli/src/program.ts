@@ -11,11 +11,17 @@ import { type PositionsOptions, positionsCommand } from './commands/positions.ts
 import { type ProgrammesOptions, programmesCommand } from './commands/programmes.ts';
 import { rainCommand } from './commands/rain.ts';
 import { type ServeOptions, serveCommand } from './commands/serve.ts';
+import {
+  type WordsExportOptions,
+  type WordsImportOptions,
+  wordsExportCommand,
+  wordsImportCommand,
+} from './commands/words.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { spoken } from './language.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords, maps, serve } = spoken.commandLine;
+const { help, demo: demoWords, maps, serve, translate } = spoken.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -156,7 +162,34 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
   mapCommands(root, context, ended);
   addConvert(root, context, ended);
   addServe(root, context, ended);
+  addWords(root, context, ended);
   return root;
+}
+
+function addWords(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const command = root.command('words').description(translate.help.words).addHelpText('after', translate.help.examples);
+  command
+    .command('export')
+    .description(translate.help.export)
+    .argument('<language>', translate.help.language)
+    .argument('<file>', translate.help.file)
+    .option('--missing', translate.help.missing)
+    .option('--from <file>', translate.help.from)
+    .option('--overwrite', translate.help.overwrite)
+    .action(async (language: string, file: string, options: WordsExportOptions) =>
+      ended(await wordsExportCommand(language, file, options, context)),
+    );
+  command
+    .command('import')
+    .description(translate.help.import)
+    .argument('<language>', translate.help.language)
+    .argument('<file>', translate.help.file)
+    .option('--into <file>', translate.help.into)
+    .option('--name <name>', translate.help.name)
+    .option('--direction <way>', translate.help.direction)
+    .action(async (language: string, file: string, options: WordsImportOptions) =>
+      ended(await wordsImportCommand(language, file, options, context)),
+    );
 }
 
 function addColumns(root: Command, context: Context, ended: (code: ExitCode) => void): void {

@@ -13,6 +13,7 @@ export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
 export type { ProgrammeProposals, SheetProposal, TableProposals } from './proposals.ts';
 export type { MapKind, MapRead } from './readMap.ts';
 export { readMapFile } from './readMapFile.ts';
+export { readPlainTable } from './readPlainTable.ts';
 export { type PositionsOfFolder, readPositions } from './readPositions.ts';
 export { folderProblem, type ReadOptions, readProgramme } from './readProgramme.ts';
 export { readWhole, type WholeRead } from './readWhole.ts';

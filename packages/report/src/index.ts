@@ -1,11 +1,11 @@
 export { gaugeReport } from './gaugeReport.ts';
-export { faultFinder, faultNamer } from './namedFaults.ts';
+export { type FaultAt, faultFinder, faultNamer } from './namedFaults.ts';
 export { exceptionsFirst, type Placed, peopleDays } from './peopleDays.ts';
 export { peopleOf } from './peopleOf.ts';
 export { problemReport } from './problemReport.ts';
 export { remediesInWords } from './remediesInWords.ts';
 export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
-export { problemIn, siteReportIn } from './reportIn.ts';
+export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
 export { findingOf, siteReport } from './siteReport.ts';
-export { type SiteSaid, shortSaid, siteSaid } from './siteSaid.ts';
+export { type SiteSaid, shortIn, siteSaid } from './siteSaid.ts';
 export { siteShort } from './siteShort.ts';

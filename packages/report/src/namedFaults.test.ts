@@ -1,5 +1,5 @@
 import type { Problem, SiteDesign } from '@eavewell/engine';
-import { problemSentence } from '@eavewell/words';
+import { english, problemSentence } from '@eavewell/words';
 import { expect, it } from 'vitest';
 import { faultFinder, faultNamer } from './namedFaults.ts';
 
@@ -12,14 +12,14 @@ const designOf = (row: number): SiteDesign => {
 };
 
 it('names the fault that keeps a site from a verdict, once, and what to do', () => {
-  const { what, todo } = problemSentence(faultNamer(faultFinder([fault]))(designOf(37)).problems[0]!);
+  const { what, todo } = problemSentence(faultNamer(faultFinder([fault]), english)(designOf(37)).problems[0]!);
   expect(what).toBe('A row about this site could not be used: sites.csv, row 37, people: "about 120" is not a number.');
   expect(todo).not.toContain('check');
   expect(todo.match(/verdict/g)).toHaveLength(1);
 });
 
 it('names nothing where the fault stands elsewhere', () => {
-  const { what, todo } = problemSentence(faultNamer(faultFinder([fault]))(designOf(38)).problems[0]!);
+  const { what, todo } = problemSentence(faultNamer(faultFinder([fault]), english)(designOf(38)).problems[0]!);
   expect(what).toBe('A row about this site could not be used: sites.csv, row 38, people.');
   expect(todo).toContain('eavewell check');
 });

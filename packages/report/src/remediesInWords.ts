@@ -6,6 +6,7 @@ import type { Language } from '@eavewell/words';
  * sites that none mends, with the reason.
  *
  * @param found - the remedies of a design: people [person], costs [currency]
+ * @param language - the language of its words
  * @returns the same with its words
  * @definition ours
  */

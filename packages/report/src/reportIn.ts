@@ -1,6 +1,7 @@
 import type { Place, Problem, WorkingCode } from '@eavewell/engine';
-import type { ProblemReport, SiteReport } from '@eavewell/tables';
+import type { DesignReport, ProblemReport, SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence } from '@eavewell/words';
+import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
 import { findingOf } from './siteReport.ts';
 
 /** A reported problem as the problem it was. */
@@ -9,30 +10,47 @@ function problemOf({ code, severity, place, facts }: ProblemReport): Problem {
   return { code, severity, place: Object.fromEntries(known) as Place, facts };
 }
 
-/** A reported problem with its sentence said again in a language. */
-export const problemIn = (problem: ProblemReport, language: Language): ProblemReport => ({
-  ...problem,
-  ...problemSentence(problemOf(problem), language),
-});
+/** A reported problem said again in a language; the fault behind a doubt with it. */
+export function problemIn(reported: ProblemReport, language: Language, faultAt: FaultAt): ProblemReport {
+  const problem = withFault(problemOf(reported), faultAt, language);
+  return { ...reported, facts: { ...problem.facts } as ProblemReport['facts'], ...problemSentence(problem, language) };
+}
 
-/** What a reported site comes to, in a language. */
-const findingIn = (site: SiteReport, language: Language): string =>
-  findingOf({ storages: site.storages, problems: site.problems.map(problemOf) }, language);
+/**
+ * The faults of a report, by their places.
+ *
+ * @param problems - what was reported of the tables
+ * @returns a function that gives the first blocker at a place; null where there is none
+ * @definition ours
+ */
+export const reportedFaults = (problems: readonly ProblemReport[]): FaultAt => faultFinder(problems.map(problemOf));
 
 /** A reported site with its sentences said again in a language. No figure changes. */
-export function siteReportIn(site: SiteReport, language: Language): SiteReport {
+export function siteReportIn(site: SiteReport, language: Language, faultAt: FaultAt): SiteReport {
+  const problems = site.problems.map((problem) => problemIn(problem, language, faultAt));
   return {
     ...site,
-    finding: findingIn(site, language),
+    finding: findingOf({ storages: site.storages, problems: problems.map(problemOf) }, language),
     remedies: site.remedies && {
       ...site.remedies,
       ranked: site.remedies.ranked.map((one) => ({ ...one, about: language.remedies.remedy(one) })),
     },
-    problems: site.problems.map((problem) => problemIn(problem, language)),
+    problems,
     working: site.working.map((line) => ({
       ...line,
       ...language.working[line.code as WorkingCode],
       inputs: line.inputs.map((input) => ({ ...input, label: language.input(input.name) })),
     })),
+  };
+}
+
+/** What a report says beside its sites, said again in a language. No figure changes. */
+export function restIn<T extends Pick<DesignReport, 'gauges' | 'problems'>>(rest: T, language: Language): T {
+  const faultAt = reportedFaults(rest.problems);
+  const said = (problems: readonly ProblemReport[]) => problems.map((one) => problemIn(one, language, faultAt));
+  return {
+    ...rest,
+    gauges: rest.gauges.map((gauge) => ({ ...gauge, problems: said(gauge.problems) })),
+    problems: said(rest.problems),
   };
 }

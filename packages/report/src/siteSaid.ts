@@ -1,42 +1,57 @@
-import type { SiteDesign, SiteRemedies } from '@eavewell/engine';
+import type { Problem, Remedy, SiteDesign, SiteRemedies } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
-import { type Language, problemSentence } from '@eavewell/words';
+import { type Language, problemSentence, type StorageSaid } from '@eavewell/words';
+import { type FaultAt, withFault } from './namedFaults.ts';
 import { findingOf } from './siteReport.ts';
 
-/** The sentences a list tells of one site, in one language. */
+/** What the sentences of a list are made of, so that they can be said in any language without the whole report. */
 export interface SiteSaid {
-  readonly finding: string;
-  /** The fault that keeps it from a verdict; null where none does. */
-  readonly withheldBy: string | null;
-  /** The smallest change, and the sentence of it; null where none mends it. */
-  readonly about: string | null;
-  readonly sentence: string | null;
-  readonly notMended: string | null;
+  readonly storages: readonly StorageSaid[];
+  /** The first blocker, and the fault behind it where it is a doubt about a row. */
+  readonly blocker: Problem | null;
+  readonly fault: Problem | null;
+  readonly remedy: Remedy | null;
+  readonly notMended: SiteRemedies['notMended'];
 }
 
 /**
- * What a list says of one site, in one language.
+ * What must be kept of a site to say its sentences again?
  *
- * @param design - what it came to
+ * @param design - what it came to, its doubts without the words of their faults
  * @param remedies - what would mend it; null where it is neither short nor tight
- * @returns its sentences
+ * @param faultAt - the fault at a place
+ * @returns what the sentences are made of
  * @definition ours
  */
-export function siteSaid(design: SiteDesign, remedies: SiteRemedies | null, language: Language): SiteSaid {
-  const first = remedies?.remedies[0];
-  const blocker = design.problems.find(({ severity }) => severity === 'blocker');
+export function siteSaid(design: SiteDesign, remedies: SiteRemedies | null, faultAt: FaultAt): SiteSaid {
+  const blocker = design.problems.find(({ severity }) => severity === 'blocker') ?? null;
   return {
-    finding: findingOf(design, language),
-    withheldBy: blocker ? problemSentence(blocker, language).what : null,
-    about: first ? language.remedies.remedy(first) : null,
-    sentence: first ? language.remedies.smallest(first) : null,
-    notMended: !first && remedies?.notMended ? language.remedies.notMended(remedies.notMended) : null,
+    storages: design.storages.map(({ sizes: _, years: __, dryRuns: ___, ...said }) => said),
+    blocker,
+    fault: blocker?.code === 'site.facts_in_doubt' ? faultAt(blocker.place) : null,
+    remedy: remedies?.remedies[0] ?? null,
+    notMended: remedies?.notMended ?? null,
   };
 }
 
-/** What a list tells of a site, with its sentences in another language. */
-export function shortSaid(short: SiteShort, { about, sentence, ...said }: SiteSaid): SiteShort {
-  const { remedy } = short;
-  const isSaid = remedy !== null && about !== null && sentence !== null;
-  return { ...short, ...said, remedy: isSaid ? { ...remedy, about, sentence } : remedy };
+/**
+ * What a list tells of one site, in another language.
+ *
+ * @param short - what it tells in one language
+ * @param said - what its sentences are made of
+ * @param language - the other language
+ * @returns the same figures with their sentences
+ * @definition ours
+ */
+export function shortIn(short: SiteShort, said: SiteSaid, language: Language): SiteShort {
+  const { storages, blocker, fault, remedy, notMended } = said;
+  const problems = blocker ? [withFault(blocker, () => fault, language)] : [];
+  const words = remedy && { about: language.remedies.remedy(remedy), sentence: language.remedies.smallest(remedy) };
+  return {
+    ...short,
+    finding: findingOf({ storages, problems }, language),
+    withheldBy: problems[0] ? problemSentence(problems[0], language).what : null,
+    remedy: short.remedy && words ? { ...short.remedy, ...words } : short.remedy,
+    notMended: short.notMended !== null && notMended ? language.remedies.notMended(notMended) : short.notMended,
+  };
 }

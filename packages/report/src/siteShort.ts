@@ -1,8 +1,8 @@
 import type { SiteDesign, SiteFacts, SiteRemedies, StorageFinding } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
-import { english } from '@eavewell/words';
+import { type Language, problemSentence } from '@eavewell/words';
 import { peopleDays } from './peopleDays.ts';
-import { siteSaid } from './siteSaid.ts';
+import { findingOf } from './siteReport.ts';
 
 /** Figures of a list are told to a tenth: the whole figure stands in the site's own report. */
 const tenth = (value: number) => Math.round(value * 10) / 10;
@@ -13,14 +13,20 @@ const tenth = (value: number) => Math.round(value * 10) / 10;
  * @param site - its facts, for name and position [deg]
  * @param design - what it came to
  * @param remedies - what would mend it; null where it is neither short nor tight
+ * @param language - the language of its sentences
  * @returns verdicts, sentence, first remedy and the figures of the tank that is worst off [L, day/year, year]
  * @definition ours
  */
-export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRemedies | null): SiteShort {
+export function siteShort(
+  site: SiteFacts,
+  design: SiteDesign,
+  remedies: SiteRemedies | null,
+  language: Language,
+): SiteShort {
   const { siteId, name, people, design_people, verdict, stations, target, storages } = design;
   const first = remedies?.remedies[0];
   const [worst] = storages;
-  const said = siteSaid(design, remedies, english);
+  const blocker = design.problems.find(({ severity }) => severity === 'blocker');
   return {
     siteId,
     name,
@@ -31,12 +37,12 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
     design_people,
     verdict,
     stations: { ...stations },
-    finding: said.finding,
-    withheldBy: said.withheldBy,
+    finding: findingOf(design, language),
+    withheldBy: blocker ? problemSentence(blocker, language).what : null,
     remedy: first
       ? {
-          about: said.about ?? '',
-          sentence: said.sentence ?? '',
+          about: language.remedies.remedy(first),
+          sentence: language.remedies.smallest(first),
           verdict: first.verdict,
           promiseCut_count: first.promiseCut_count,
           amount: first.cost.amount,
@@ -44,7 +50,7 @@ export function siteShort(site: SiteFacts, design: SiteDesign, remedies: SiteRem
           noCost: first.cost.reason,
         }
       : null,
-    notMended: said.notMended,
+    notMended: !first && remedies?.notMended ? language.remedies.notMended(remedies.notMended) : null,
     figures: worst ? figuresOf(worst, storages.length, target.daysMet_fraction) : null,
     target: { ...target },
     weight: tenth(peopleDays(design)),

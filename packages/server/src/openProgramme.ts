@@ -38,6 +38,8 @@ interface Origin {
 export type Changed = Checked<{ readonly record: ChangeRecord | null }>;
 
 const turn = () => new Promise(setImmediate);
+/** Is this the name of a sending, kept as the source of the record it made? */
+const isSent = ({ kind, name }: ChangeRecord['source'], sendId: string) => kind === 'form' && name === sendId;
 
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
 
@@ -76,17 +78,20 @@ export class OpenProgramme {
   }
 
   /**
-   * Makes one record of changes somebody asks for in a form.
+   * Makes one record of changes somebody asks for in a form. What was sent before under the same name is not made again.
    *
+   * @param sendId - what the sending is called; null: nothing
    * @problem change.row_gone - and the other codes of refuseChange; nothing is written
    */
-  change(by: string, changes: readonly RowChange[]): Promise<Changed> {
+  change(by: string, changes: readonly RowChange[], sendId: string | null = null): Promise<Changed> {
     return this.inTurn(async () => {
+      const made = sendId === null ? undefined : this.known.find(({ source }) => isSent(source, sendId));
+      if (made) return { ok: true, value: { record: made }, problems: [] };
       for (const change of changes) {
         const problem = refuseChange(this.folded, change);
         if (problem) return refused(problem);
       }
-      return this.write(changes, { by, source: { kind: 'form', name: null } });
+      return this.write(changes, { by, source: { kind: 'form', name: sendId } });
     });
   }
 

@@ -1,8 +1,8 @@
 import type { Problem, StationVerdict, WorkingLine } from '@eavewell/engine';
-import type { Language, ProblemSentence } from './language.ts';
+import type { Language } from './language.ts';
 import { english } from './languageOf.ts';
 import { verdictMarks } from './marks.ts';
-import type { ProblemCode } from './problems.ts';
+import type { ProblemCode, ProblemSentence } from './problems.ts';
 import { problemSentences } from './sentences/problemSentences.ts';
 
 export { isMessage, loadTexts } from './catalogues.ts';
@@ -15,9 +15,18 @@ export { sayIn } from './messages/sayIn.ts';
 export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from './messages/texts.ts';
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
-export type { ProblemCode, Speech, Told } from './problems.ts';
+export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
 export type { RemedyWords } from './remedyWords.ts';
 export type { CommandLineWords } from './sentences/commandLine.ts';
+export {
+  headFor,
+  languageFileText,
+  languageFromFile,
+  type SentText,
+  type TranslationFault,
+  translationRows,
+  withTranslations,
+} from './translating.ts';
 
 function isKnown(code: string): code is ProblemCode {
   return Object.hasOwn(problemSentences, code);

@@ -10,15 +10,9 @@ import type {
   YearAtTank,
 } from '@eavewell/engine';
 import type { LanguageHead } from './messages/texts.ts';
-import type { ProblemCode, Speech } from './problems.ts';
+import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
-
-/** What is wrong, and what to do about it. */
-export interface ProblemSentence {
-  readonly what: string;
-  readonly todo: string;
-}
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -27,7 +21,10 @@ export interface WorkingWords {
 }
 
 /** What a storage finding is said from: all of it but its days, which a report writes in another form. */
-export type StorageSaid = Omit<StorageFinding, 'longestRun' | 'dryRuns' | 'years' | 'firstService' | 'cappedBy'> & {
+export type StorageSaid = Omit<
+  StorageFinding,
+  'longestRun' | 'dryRuns' | 'years' | 'sizes' | 'firstService' | 'cappedBy'
+> & {
   readonly cappedBy: string | null;
 };
 

@@ -7,6 +7,12 @@ import type { NumberWords } from './numberWords.ts';
 /** Every problem the product can name. */
 export type ProblemCode = EngineProblemCode | RecordProblemCode | TableProblemCode;
 
+/** What is wrong, and what to do about it. */
+export interface ProblemSentence {
+  readonly what: string;
+  readonly todo: string;
+}
+
 /** What a sentence is made with: the messages and the numbers of a language. */
 export interface Speech {
   readonly say: Say;

@@ -21,6 +21,19 @@ export class NotDone extends Error {
 /** The server on this computer. Paths, bodies and answers are typed from docs/openapi.json. */
 export const api = createClient<paths>({ baseUrl: '/', fetch: (request) => fetch(request) });
 
+let spoken: string | null = null;
+api.use({
+  onRequest({ request }) {
+    if (spoken !== null) request.headers.set('accept-language', spoken);
+    return request;
+  },
+});
+
+/** Asks for answers in the language of the pages, which may be another than that of the browser. */
+export function askIn(language: string): void {
+  spoken = language;
+}
+
 interface Answered {
   readonly data?: unknown;
   readonly error?: unknown;

@@ -1,27 +1,32 @@
 import type { QueryClient } from '@tanstack/react-query';
 
-/** Does the program on this computer answer? */
-export type Reach = 'here' | 'gone';
+/** Does the program on this computer answer? `refused`: it was started again since, and does not know this page. */
+export type Reach = 'here' | 'gone' | 'refused';
+
+/** How long until it is tried again, where the browser does not do so itself [ms]. Ours. */
+const again_ms = 4000;
 
 /** Listens to what changes on the server and makes the pages ask anew. The last of many changes close together counts. */
 export class Heard {
   private reach: Reach = 'here';
   private readonly listeners = new Set<() => void>();
+  private source: EventSource | null = null;
+  private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(private readonly client: QueryClient) {}
+  constructor(
+    private readonly client: QueryClient,
+    /** Called whenever the program is found to answer. */
+    private readonly onHere: () => void = () => undefined,
+  ) {}
 
   /** Begins to listen; the answer ends it. */
   readonly open = (): (() => void) => {
-    const source = new EventSource('/api/events');
-    source.addEventListener('open', () => {
-      if (this.reach === 'gone') void this.client.invalidateQueries();
-      this.say('here');
-    });
-    source.addEventListener('error', () => this.say('gone'));
-    const told = (event: Event) => JSON.parse((event as MessageEvent<string>).data);
-    source.addEventListener('changed', (event) => this.pass(told(event)));
-    source.addEventListener('design', (event) => this.progress(told(event)));
-    return () => source.close();
+    this.connect();
+    return () => {
+      clearTimeout(this.timer);
+      this.source?.close();
+      this.source = null;
+    };
   };
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -30,6 +35,37 @@ export class Heard {
   };
 
   readonly now = (): Reach => this.reach;
+
+  private connect(): void {
+    const source = new EventSource('/api/events');
+    this.source = source;
+    source.addEventListener('open', () => {
+      if (this.reach !== 'here') void this.client.invalidateQueries();
+      this.say('here');
+      this.onHere();
+    });
+    source.addEventListener('error', () => {
+      if (this.source !== source) return;
+      if (source.readyState === EventSource.CLOSED) void this.askWhy();
+      else this.say('gone');
+    });
+    const told = (event: Event) => JSON.parse((event as MessageEvent<string>).data);
+    source.addEventListener('changed', (event) => this.pass(told(event)));
+    source.addEventListener('design', (event) => this.progress(told(event)));
+  }
+
+  /** The browser gave up listening: because nobody answers, or because the answer was no? */
+  private async askWhy(): Promise<void> {
+    const status = await fetch('/api/programmes').then(
+      (answer) => answer.status,
+      () => null,
+    );
+    if (this.source === null) return;
+    this.say(status === 403 ? 'refused' : 'gone');
+    clearTimeout(this.timer);
+    // Another page may be let in meanwhile, and this one with it.
+    this.timer = setTimeout(() => this.connect(), again_ms);
+  }
 
   private pass({ programmeId }: { readonly programmeId: string }): void {
     void this.client.invalidateQueries({ queryKey: ['programme', programmeId] });

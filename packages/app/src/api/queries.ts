@@ -6,6 +6,8 @@ import { answerOf, api } from './client.ts';
 export const queries = {
   programmes: () => queryOptions({ queryKey: ['programmes'], queryFn: () => answerOf(api.GET('/api/programmes')) }),
 
+  mapFiles: () => queryOptions({ queryKey: ['mapFiles'], queryFn: () => answerOf(api.GET('/api/maps')) }),
+
   programme: (programmeId: string) =>
     queryOptions({
       queryKey: ['programme', programmeId, 'state'],
@@ -16,6 +18,13 @@ export const queries = {
     queryOptions({
       queryKey: ['programme', programmeId, 'sites'],
       queryFn: () => answerOf(api.GET('/api/programmes/{programmeId}/sites', { params: { path: { programmeId } } })),
+    }),
+
+  /** What the page of sites needs, those that need her most first. */
+  overview: (programmeId: string) =>
+    queryOptions({
+      queryKey: ['programme', programmeId, 'overview'],
+      queryFn: () => answerOf(api.GET('/api/programmes/{programmeId}/overview', { params: { path: { programmeId } } })),
     }),
 
   site: (programmeId: string, siteId: string) =>

@@ -1,4 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { sayDone } from '../offline/lastSaved.ts';
+import { useKeeping } from '../offline/useKept.ts';
 import type { components, paths } from './apiTypes.ts';
 import { type ApiProblem, answerOf, api, NotDone } from './client.ts';
 import { useWho } from './useWho.ts';
@@ -15,7 +17,10 @@ export type ChangeState = 'none' | 'saving' | 'saved' | 'notSaved';
 
 /** What came of a change: the program's own problems where it was not made. */
 export interface ChangeOutcome {
+  /** It is in the programme, or kept in this browser until the program answers: either way it is not lost. */
   readonly isSaved: boolean;
+  /** It is kept in this browser, not yet saved in the programme. */
+  readonly isKept: boolean;
   readonly reason: NotDone['reason'] | null;
   readonly problems: readonly ApiProblem[];
   /** The name of the record; null where nothing changed, or nothing was saved. */
@@ -24,29 +29,48 @@ export interface ChangeOutcome {
 
 const notSaved = (error: unknown): ChangeOutcome => ({
   isSaved: false,
+  isKept: false,
   reason: error instanceof NotDone ? error.reason : 'problems',
   problems: error instanceof NotDone ? (error.body?.problems ?? []) : [],
   record: null,
 });
 
+const saved = ({ problems, record }: Pick<ChangeOutcome, 'problems' | 'record'>): ChangeOutcome => {
+  sayDone();
+  return { isSaved: true, isKept: false, reason: null, problems, record };
+};
+
+/** Is it only that the program does not answer, or does not know this page any more? */
+const isAway = (error: unknown) => error instanceof NotDone && error.reason !== 'problems';
+
 /**
  * The one door through which a page changes a programme.
  *
  * @param programmeId - the programme
- * @returns `change` makes one record of all its changes, or nothing; `state` and `outcome` say what came of the last one
+ * @returns `change` makes one record of all its changes, or nothing; while the program does not answer they are kept in this
+ * browser and sent when it does. `state` and `outcome` say what came of the last one
  */
 export function useChange(programmeId: string) {
   const by = useWho();
   const client = useQueryClient();
+  const { outbox } = useKeeping();
   const mutation = useMutation({
     mutationFn: async (changes: readonly RowChange[]): Promise<ChangeOutcome> => {
-      const params = { path: { programmeId } };
-      const body = { by, changes: [...changes] };
+      const sendId = crypto.randomUUID();
+      const keep = async (): Promise<ChangeOutcome> => {
+        await outbox.keep({ sendId, programmeId, by, changes });
+        void outbox.send();
+        return { isSaved: true, isKept: true, reason: null, problems: [], record: null };
+      };
       try {
-        const made = await answerOf(api.POST('/api/programmes/{programmeId}/changes', { params, body }));
-        return { isSaved: true, reason: null, problems: made.problems, record: made.record };
+        // What was kept before goes first.
+        if (outbox.now().some((kept) => kept.programmeId === programmeId)) return await keep();
+        const body = { by, changes: [...changes], sendId };
+        const params = { path: { programmeId } };
+        return saved(await answerOf(api.POST('/api/programmes/{programmeId}/changes', { params, body })));
       } catch (error) {
-        return notSaved(error);
+        if (!isAway(error)) return notSaved(error);
+        return keep().catch(() => notSaved(error));
       }
     },
     onSuccess: ({ isSaved }) => (isSaved ? askAnew(client, programmeId) : undefined),
@@ -75,7 +99,7 @@ export function useStep(programmeId: string, step: 'undo' | 'redo') {
             ? api.POST('/api/programmes/{programmeId}/undo', asked)
             : api.POST('/api/programmes/{programmeId}/redo', asked),
         );
-        return { isSaved: true, reason: null, problems: made.problems, record: made.record };
+        return saved(made);
       } catch (error) {
         return notSaved(error);
       }

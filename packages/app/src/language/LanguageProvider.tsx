@@ -1,6 +1,8 @@
 import { type AppLanguage, loadAppLanguage } from '@eavewell/words/app';
+import { useQueryClient } from '@tanstack/react-query';
 import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
 import { I18nProvider } from 'react-aria-components';
+import { askIn } from '../api/client.ts';
 import { keep, kept } from '../kept.ts';
 
 interface Chosen extends AppLanguage {
@@ -11,7 +13,8 @@ const LanguageContext = createContext<Chosen | null>(null);
 
 /** Gives every page its texts in the language that was chosen, and tells the browser which it is and which way it runs. */
 export function LanguageProvider({ children }: { readonly children: ReactNode }) {
-  const [code, setCode] = useState(() => kept('language') ?? navigator.language.slice(0, 2));
+  const client = useQueryClient();
+  const [code, setCode] = useState(() => kept('language') ?? navigator.language);
   const [language, setLanguage] = useState<AppLanguage | null>(null);
   useEffect(() => {
     let isWanted = true;
@@ -19,12 +22,15 @@ export function LanguageProvider({ children }: { readonly children: ReactNode })
       if (!isWanted) return;
       document.documentElement.lang = loaded.code;
       document.documentElement.dir = loaded.direction;
+      askIn(loaded.code);
       setLanguage(loaded);
+      // What was answered in another language is asked for again.
+      void client.invalidateQueries();
     });
     return () => {
       isWanted = false;
     };
-  }, [code]);
+  }, [code, client]);
   if (language === null) return null;
   const choose = (chosen: string) => {
     keep('language', chosen);

@@ -1,9 +1,9 @@
 import { Link } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
-import { useReach } from '../api/useReach.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { Emblem } from '../look/Emblem.tsx';
 import { LevelSign } from '../look/LevelSign.tsx';
+import { KeptWhere } from '../offline/KeptWhere.tsx';
 import { UndoSteps } from './UndoSteps.tsx';
 
 /** What stands over every page: where one is, and what is saved where. The line under it is the water's surface. */
@@ -33,16 +33,5 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
         {programmeId === undefined ? null : <UndoSteps programmeId={programmeId} />}
       </div>
     </header>
-  );
-}
-
-/** What is saved where, in words. */
-function KeptWhere() {
-  const { say } = useLanguage();
-  const reach = useReach();
-  return (
-    <p className="kept-where" role="status">
-      {say(reach === 'here' ? 'app.saved_here' : 'app.not_reached')}
-    </p>
   );
 }

@@ -1,14 +1,14 @@
 import { listKept } from '@eavewell/server';
-import { english } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
 import { Sheet } from '../print/sheet.ts';
 import { write } from '../print/terminal.ts';
 import type { Context } from './context.ts';
 import { dataFolderOf } from './dataFolder.ts';
 import { tellProblems } from './serve.ts';
 
-const { numbers } = english;
-const { programmes: words } = english.commandLine.serve;
+const { numbers } = spoken;
+const { programmes: words } = spoken.commandLine.serve;
 
 export interface ProgrammesOptions {
   readonly data?: string;

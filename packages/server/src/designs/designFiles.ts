@@ -14,9 +14,6 @@ import type { DesignReport, SiteShort } from '@eavewell/tables';
  * @definition ours: docs/decisions/0115-designs-carried-over.md
  */
 
-/** What a list tells of a site, with its sentences in every language but English, by code. */
-export type SiteTold = SiteShort & { readonly said: Readonly<Record<string, SiteSaid>> };
-
 /** Where the report of a site stands. */
 export interface LinePlace {
   readonly file: string;
@@ -26,17 +23,20 @@ export interface LinePlace {
   readonly crc: number;
 }
 
+/** What a list tells of a site, in English, and what its sentences are made of in any language. */
+export interface SiteTold {
+  readonly short: SiteShort;
+  readonly said: SiteSaid;
+}
+
 /** A site as it was last judged, and what of. */
-export interface SiteJudged extends LinePlace {
+export interface SiteJudged extends LinePlace, SiteTold {
   readonly hash: string;
-  readonly short: SiteTold;
   readonly smallest: SmallestRemedy | null;
 }
 
 /** A site of a whole design. */
-export interface SiteListed extends LinePlace {
-  readonly short: SiteTold;
-}
+export interface SiteListed extends LinePlace, SiteTold {}
 
 /** What a design says beside its sites. */
 export type DesignRest = Omit<DesignReport, 'sites'>;
@@ -231,7 +231,11 @@ export class DesignWriter {
   }
 
   /** Keeps a site that was judged. */
-  async add(siteId: string, report: string, rest: Pick<SiteJudged, 'hash' | 'short' | 'smallest'>): Promise<void> {
+  async add(
+    siteId: string,
+    report: string,
+    rest: Pick<SiteJudged, 'hash' | 'short' | 'said' | 'smallest'>,
+  ): Promise<void> {
     this.judged.set(siteId, { ...rest, ...(await this.append(report)) });
   }
 
@@ -248,8 +252,8 @@ export class DesignWriter {
     await this.save();
     const head = { build: this.build, ...design, count: siteIds.length };
     const lines = siteIds.map((siteId) => {
-      const { file, from_bytes, length_bytes, crc, short } = this.judged.get(siteId)!;
-      return JSON.stringify({ file, from_bytes, length_bytes, crc, short });
+      const { file, from_bytes, length_bytes, crc, short, said } = this.judged.get(siteId)!;
+      return JSON.stringify({ file, from_bytes, length_bytes, crc, short, said });
     });
     await writeFileWhole(join(this.folder, listFile), `${[JSON.stringify(head), ...lines].join('\n')}\n`);
     for (const name of await readdir(this.folder))

@@ -2,7 +2,9 @@ import { rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { machineProblem } from '@eavewell/database';
 import { recordName } from '@eavewell/records';
+import { reportedFaults, restIn, siteReportIn } from '@eavewell/report';
 import type { SiteReport } from '@eavewell/tables';
+import { english, type Language } from '@eavewell/words';
 import { Stopped } from '@eavewell/work';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
@@ -109,25 +111,38 @@ export class Designs {
     return head?.version === version ? head.rest.programme : null;
   }
 
-  /** The whole report of one site; null where it was not judged, or is not kept any more: then it is judged anew. */
-  async site(programme: OpenProgramme, siteId: string): Promise<SiteReport | null> {
+  /** The whole report of one site in a language; null where it was not judged, or is not kept any more: then it is judged anew. */
+  async site(programme: OpenProgramme, siteId: string, language: Language): Promise<SiteReport | null> {
     const kept = await this.keptOf(programme);
     const listed = kept.list?.sites.find(({ short }) => short.siteId === siteId);
     if (!listed) return null;
     const text = await readLines(this.folderOf(programme), (lines) => lines.line(listed));
-    if (text !== null) return JSON.parse(text) as SiteReport;
+    if (text !== null) return this.siteIn(kept, JSON.parse(text) as SiteReport, language);
     await this.forget(programme);
     return null;
   }
 
-  /** The whole report as JSON, site by site; null where there is none. */
-  async *reportText(programme: OpenProgramme): AsyncGenerator<string> {
-    const { list } = await this.keptOf(programme);
+  /** A report that is kept in English, in a language. */
+  private siteIn({ list }: Kept, site: SiteReport, language: Language): SiteReport {
+    return language === english ? site : siteReportIn(site, language, reportedFaults(list?.rest.problems ?? []));
+  }
+
+  /** The whole report in a language as JSON, site by site; null where there is none. */
+  async *reportText(programme: OpenProgramme, language: Language): AsyncGenerator<string> {
+    const kept = await this.keptOf(programme);
+    const { list } = kept;
     if (list === null) {
       yield 'null';
       return;
     }
-    const { eavewell, schema, programme: head, settings, gauges, ...after } = list.rest;
+    const {
+      eavewell,
+      schema,
+      programme: head,
+      settings,
+      gauges,
+      ...after
+    } = language === english ? list.rest : restIn(list.rest, language);
     yield `${JSON.stringify({ eavewell, schema, programme: head, settings, gauges }).slice(0, -1)},"sites":[`;
     const lines = new LineReader(this.folderOf(programme));
     try {
@@ -137,7 +152,9 @@ export class Designs {
           await this.forget(programme);
           throw new Error('the kept design does not hold together; it is made anew');
         }
-        yield `${i === 0 ? '' : ','}${text}`;
+        const said =
+          language === english ? text : JSON.stringify(this.siteIn(kept, JSON.parse(text) as SiteReport, language));
+        yield `${i === 0 ? '' : ','}${said}`;
       }
     } finally {
       await lines.close();
@@ -265,7 +282,7 @@ export class Designs {
   }
 
   private hear(kept: Kept, running: Running, programmeId: string, done_fraction: number, fresh: SiteTold[] = []): void {
-    for (const short of fresh) kept.sites.set(short.siteId, short);
+    for (const told of fresh) kept.sites.set(told.short.siteId, told);
     if (fresh.length > 0) kept.told_count++;
     running.done_fraction = Math.min(done_fraction, nearlyDone);
     this.onProgress(programmeId, running.version, running.done_fraction);
@@ -277,4 +294,4 @@ function tryAgain(kept: Kept, version: number): void {
 }
 
 const sitesOf = (list: DesignList | null): Map<string, SiteTold> =>
-  new Map((list?.sites ?? []).map(({ short }) => [short.siteId, short]));
+  new Map((list?.sites ?? []).map(({ short, said }) => [short.siteId, { short, said }]));

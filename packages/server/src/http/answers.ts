@@ -1,9 +1,9 @@
+import type { Problem } from '@eavewell/engine';
 import { type ChangeRecord, recordName } from '@eavewell/records';
-import { problemIn, problemReport, shortSaid, siteReportIn } from '@eavewell/report';
-import { folderTableNames, folderTables, type SiteReport, type SiteShort } from '@eavewell/tables';
-import type { Language } from '@eavewell/words';
+import { problemIn, problemReport, reportedFaults, shortIn } from '@eavewell/report';
+import { folderTableNames, folderTables, type ProblemReport, type SiteReport } from '@eavewell/tables';
+import { english, type Language } from '@eavewell/words';
 import type { z } from 'zod';
-import type { SiteTold } from '../designs/designFiles.ts';
 import type { DesignState } from '../designs/designs.ts';
 import type { Looked } from '../imports/lookTask.ts';
 import type { Review } from '../imports/reviews.ts';
@@ -30,13 +30,6 @@ export function rowsAnswer({ version, facts }: OpenProgramme, table: string): z.
   return { version, rows: [...facts.rowsAsEntered(table)].map(([key, cells]) => ({ key, cells })) };
 }
 
-/** What a list tells of a site, in a language. */
-export function saidIn(site: SiteTold, { code }: Language): SiteShort {
-  const { said, ...short } = site;
-  const own = said[code.split('-')[0]!];
-  return own === undefined ? short : shortSaid(short, own);
-}
-
 export function sitesAnswer(
   programme: OpenProgramme,
   state: DesignState,
@@ -47,7 +40,8 @@ export function sitesAnswer(
     // A second row of one id is not used, so it has no verdict of its own.
     const found = key === cells['siteId'] ? state.sites.get(key) : undefined;
     if (!found) return { key, cells, design: null };
-    const { verdict, stations, finding, people, remedy } = saidIn(found, language);
+    const { verdict, stations, finding, people, remedy } =
+      language === english ? found.short : shortIn(found.short, found.said, language);
     return { key, cells, design: { verdict, stations, finding, people, remedy: remedy?.about ?? null } };
   });
   return { version, ...progressOf(state), sites };
@@ -70,9 +64,16 @@ export function siteAnswer(
       ),
     );
   if (!rows.some(({ table }) => table === 'sites')) return null;
-  const problems = (state.rest?.problems ?? []).filter(({ place }) => place.siteId === siteId);
-  const own = problems.map((problem) => problemIn(problem, language));
-  return { version, ...progressOf(state), rows, design: design && siteReportIn(design, language), problems: own };
+  const problems = problemsIn(state, language).filter(({ place }) => place.siteId === siteId);
+  return { version, ...progressOf(state), rows, design, problems };
+}
+
+/** What is wrong in the tables, in a language. */
+function problemsIn({ rest }: DesignState, language: Language): readonly ProblemReport[] {
+  const problems = rest?.problems ?? [];
+  if (language === english) return problems;
+  const faultAt = reportedFaults(problems);
+  return problems.map((problem) => problemIn(problem, language, faultAt));
 }
 
 /** What a design is told with, up to its report. */
@@ -88,9 +89,8 @@ export function problemsAnswer(
   state: DesignState,
   language: Language,
 ): z.infer<typeof schemas.problemsFound> {
-  const { problems = [], notUsed = [] } = state.rest ?? {};
-  const told = problems.map((problem) => problemIn(problem, language));
-  return { version, designVersion: state.version, problems: told, notUsed };
+  const problems = [...problemsIn(state, language)];
+  return { version, designVersion: state.version, problems, notUsed: state.rest?.notUsed ?? [] };
 }
 
 export function changedAnswer(
@@ -146,12 +146,13 @@ export function reviewAnswer(review: Review, language: Language): z.infer<typeof
   const { importId, programmeId, sent, absent, done_fraction, mends, undone } = review;
   const looked: Omit<Looked, 'version' | 'changesName' | 'hasRecords'> = review.looked ?? notLooked;
   const isReading = done_fraction < 1;
+  const reported = (problem: Problem) => problemReport(problem, language);
   const answer = {
     ...{ importId, programmeId, programmeName: looked.programmeName, file: sent[0] ?? '', sent, absent, isReading },
     ...{ done_fraction, mayBeAccepted: looked.mayBeAccepted && !isReading },
     files: looked.files,
-    problems: looked.problems.map((problem) => problemReport(problem, language)),
-    elsewhere: looked.elsewhere.map((problem) => problemReport(problem, language)),
+    problems: looked.problems.map(reported),
+    elsewhere: looked.elsewhere.map(reported),
     notUsed: looked.notUsed.map((one) => ({ ...one, column: one.column ?? null })),
     ...{ rowsShown: looked.rowsShown, unplaced: looked.unplaced, ...looked.columns, mends, undone },
     ...{ freshRecords: looked.freshRecords, changes: looked.changes },

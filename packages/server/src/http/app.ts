@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { recordProblem } from '@eavewell/records';
 import { english } from '@eavewell/words';
 import cookie from '@fastify/cookie';
@@ -12,8 +13,10 @@ import {
   validatorCompiler,
 } from 'fastify-type-provider-zod';
 import { largestUpload_bytes, mostFiles } from '../imports/sentFiles.ts';
+import { MapFiles } from '../maps/mapFiles.ts';
 import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
+import { addMaps } from './mapRoutes.ts';
 import { addPages, isOpened, sendRefusedPage } from './pages.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
 import { addRoutes } from './routes.ts';
@@ -36,8 +39,6 @@ export interface AppAsked extends Omit<Behind, 'listeners'> {
   /** Told what is our own fault; the page only hears that it is. */
   onFault(error: unknown): void;
 }
-
-const { page } = english.commandLine.serve;
 
 /**
  * Builds the server, not listening yet.
@@ -74,7 +75,7 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   await app.register(swagger, {
     openapi: {
       openapi: '3.1.0',
-      info: { title: 'Eavewell', version: asked.version, description: page.api },
+      info: { title: 'Eavewell', version: asked.version, description: english.commandLine.serve.page.api },
       servers: [{ url: 'http://127.0.0.1' }],
     },
     transform: jsonSchemaTransform,
@@ -86,6 +87,9 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   listen(asked, listeners);
   app.addHook('preClose', async () => listeners.close());
   addRoutes(app, { ...asked, listeners });
+  const maps = new MapFiles(resolve(asked.dataFolder, 'maps'));
+  if (asked.dataFolder !== '') await maps.tidy();
+  await addMaps(app, maps);
   await addPages(app, asked.pages);
   return app;
 }
@@ -116,7 +120,7 @@ function guard(app: FastifyInstance, { keys, port }: AppAsked): void {
   app.addHook('onRequest', async (request, reply) => {
     reply.header('cache-control', 'no-store');
     const problem = refusal(request, port(), keys, request.url.startsWith('/open?'));
-    if (problem) return isOpened(request) ? sendRefusedPage(reply) : sendProblems(reply, [problem]);
+    if (problem) return isOpened(request) ? sendRefusedPage(request, reply) : sendProblems(reply, [problem]);
     return undefined;
   });
   app.get<{ Querystring: { key?: unknown } }>('/open', { schema: { hide: true } }, (request, reply) => {

@@ -30,6 +30,16 @@ function hostsAt(port: number): readonly string[] {
 }
 
 /**
+ * Does a browser say that another site's page asks? A picture, a script or a blind request bears no Origin, and another program
+ * at this computer counts as the same site, cookie and all. A link that a person follows is no such request.
+ */
+function isAskedFromOutside(headers: FastifyRequest['headers']): boolean {
+  const site = headers['sec-fetch-site'];
+  if (site !== 'cross-site' && site !== 'same-site') return false;
+  return headers['sec-fetch-mode'] !== 'navigate' || headers['sec-fetch-dest'] !== 'document';
+}
+
+/**
  * Why is a request not let in? A name that was bound to this computer by somebody else shows in Host, a foreign page in Origin,
  * and neither has the key.
  *
@@ -50,6 +60,7 @@ export function refusal(
   const { host, origin } = headers;
   if (host === undefined || !hostsAt(port).includes(host.toLowerCase())) return refused('host');
   if (origin !== undefined && origin.toLowerCase() !== `http://${host.toLowerCase()}`) return refused('origin');
+  if (isAskedFromOutside(headers)) return refused('origin');
   if (isOpening) return null;
   return isSameKey(cookies[cookieAt(port)], keys.cookie) ? null : refused('token');
 }

@@ -3,31 +3,34 @@ import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { languageOf } from './spokenTo.ts';
 
-/** A page without script. */
-const plainPage = ({ code, direction, commandLine }: Language, text: string) => `<!doctype html>
+/** A page without script, in a language. */
+function plainPage({ code, direction, commandLine }: Language, text: (page: PageWords) => string): string {
+  const { page } = commandLine.serve;
+  return `<!doctype html>
 <html lang="${code}" dir="${direction}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">
-<title>${commandLine.serve.page.title}</title><main><h1>${commandLine.serve.page.title}</h1>${text}</main></html>
+<title>${page.title}</title><main><h1>${page.title}</h1>${text(page)}</main></html>
 `;
-
-/** What stands at the first address where no pages were built: what runs here. */
-function runsPage(language: Language): string {
-  const { page } = language.commandLine.serve;
-  return plainPage(language, `<p>${page.runs}</p><p><a href="/api/programmes">${page.list}</a></p>`);
 }
 
+type PageWords = Language['commandLine']['serve']['page'];
+
+/** What stands at the first address where no pages were built: what runs here. */
+const runsPage = (language: Language) =>
+  plainPage(language, ({ runs, list }) => `<p>${runs}</p><p><a href="/api/programmes">${list}</a></p>`);
+
 /** What a person sees who opens a page of an earlier start: where to find the address of this one. */
-const refusedPage = (language: Language) => plainPage(language, `<p>${language.commandLine.serve.page.refused}</p>`);
+const refusedPage = (language: Language) => plainPage(language, ({ refused }) => `<p>${refused}</p>`);
 
 /** Is this a person who opens an address, rather than a page that asks? */
 export const isOpened = ({ method, headers }: FastifyRequest): boolean =>
   method === 'GET' && headers['sec-fetch-dest'] !== 'empty' && (headers.accept ?? '').includes('text/html');
 
 /** Answers a person who is not let in, with a page that says why. */
-export const sendRefusedPage = (reply: FastifyReply): FastifyReply =>
+export const sendRefusedPage = (request: FastifyRequest, reply: FastifyReply): FastifyReply =>
   reply
     .code(403)
     .type('text/html; charset=utf-8')
-    .send(refusedPage(languageOf(reply.request)));
+    .send(refusedPage(languageOf(request)));
 
 /**
  * The pages for people, from the folder they were built into. Every address of theirs is the same page, which then shows
@@ -53,6 +56,6 @@ export async function addPages(app: FastifyInstance, folder: string | null): Pro
       reply.setHeader('cache-control', isHashed ? 'private, max-age=31536000, immutable' : 'no-cache');
     },
   });
-  for (const path of ['/programmes', '/programmes/*', '/p/*'])
+  for (const path of ['/programmes', '/programmes/*', '/kept', '/p/*'])
     app.get(path, { schema: { hide: true } }, (_, reply) => reply.sendFile('index.html'));
 }

@@ -21,7 +21,11 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   historyRoutes(app, find);
   importRoutes(app, behind, find);
   taskRoutes(app, behind, find);
-  const events = { summary: 'Tells what changes, as it happens (server-sent events).' };
+  const events = {
+    summary: 'Tells what changes, as it happens (server-sent events).',
+    description:
+      'changed: programmeId, version. design: programmeId, version, done_fraction. task: task, as in the list of tasks. programmes: one was made, named, set aside or brought back.',
+  };
   app.get('/api/events', { schema: events }, (_, reply) => behind.listeners.add(reply));
 }
 
@@ -41,13 +45,9 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
     const programme = await find(request);
     const { siteId } = request.params;
     const state = await designs.state(programme);
-    const found = answers.siteAnswer(
-      programme,
-      siteId,
-      state,
-      await designs.site(programme, siteId),
-      languageOf(request),
-    );
+    const language = languageOf(request);
+    const report = await designs.site(programme, siteId, language);
+    const found = answers.siteAnswer(programme, siteId, state, report, language);
     if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
     return found;
   });
@@ -61,31 +61,37 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
 function designRoutes(app: App, { designs, overviews }: Behind, find: Find): void {
   const { programmeId: params } = schemas;
   const list = answering(
-    'What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it.',
+    'What the page of sites needs, whole or in parts: sent once for each state, with ETag and packed where the page takes it.',
     schemas.overview,
   );
-  app.get(`${one}/overview`, { schema: { ...list, params } }, async (request, typedReply) => {
-    const reply = asIs(typedReply);
-    const programme = await find(request);
-    const state = await designs.state(programme);
-    const etag = `"${overviews.nameOf(programme, state, languageOf(request))}"`;
-    reply
-      .header('cache-control', 'private, no-cache')
-      .header('vary', 'accept-encoding, accept-language')
-      .header('etag', etag);
-    if (request.headers['if-none-match'] === etag) return reply.code(304).send();
-    const { text, packed } = await overviews.text(programme, state, languageOf(request));
-    reply.type('application/json; charset=utf-8');
-    const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
-    return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
-  });
+  app.get(
+    `${one}/overview`,
+    { schema: { ...list, params, querystring: schemas.overviewAsked } },
+    async (request, typedReply) => {
+      const reply = asIs(typedReply);
+      const programme = await find(request);
+      const state = await designs.state(programme);
+      const language = languageOf(request);
+      const { from, most = null } = request.query;
+      const etag = `"${overviews.nameOf(programme, state, language, { from, most })}"`;
+      reply
+        .header('cache-control', 'private, no-cache')
+        .header('vary', 'Accept-Language, Accept-Encoding')
+        .header('etag', etag);
+      if (request.headers['if-none-match'] === etag) return reply.code(304).send();
+      const { text, packed } = await overviews.text(programme, state, language, { from, most });
+      reply.type('application/json; charset=utf-8');
+      const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
+      return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
+    },
+  );
   const design = answering('The design, as far as it is; asking begins it where it is not made yet.', schemas.design);
   app.get(`${one}/design`, { schema: { ...design, params } }, async (request, reply) => {
     const programme = await find(request);
     const head = JSON.stringify(answers.designHead(programme, await designs.state(programme)));
     const text = async function* () {
       yield `${head.slice(0, -1)},"report":`;
-      yield* designs.reportText(programme);
+      yield* designs.reportText(programme, languageOf(request));
       yield '}';
     };
     return asIs(reply)
@@ -111,7 +117,8 @@ function changeRoutes(app: App, find: Find): void {
   const change = answering('Changes rows: one record of all that is asked, or nothing.', schemas.changed);
   app.post(`${one}/changes`, { schema: { ...change, params, body: schemas.changesAsked } }, async (request) => {
     const programme = await find(request);
-    return changed(request, programme, await programme.change(request.body.by, request.body.changes));
+    const { by, changes, sendId } = request.body;
+    return changed(request, programme, await programme.change(by, changes, sendId));
   });
   for (const step of ['undo', 'redo'] as const) {
     const what = step === 'undo' ? 'Takes back the last change made on this computer.' : 'Takes back the last undo.';

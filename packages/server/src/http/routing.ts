@@ -1,4 +1,4 @@
-import type { FastifyInstance, FastifyReply } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { z } from 'zod';
 import type { Designs } from '../designs/designs.ts';
@@ -11,7 +11,7 @@ import { changedAnswer } from './answers.ts';
 import type { Listeners } from './events.ts';
 import { orRefuse } from './problemReply.ts';
 import * as schemas from './schemas.ts';
-import { languageOf, type Spoken } from './spokenTo.ts';
+import { languageOf } from './spokenTo.ts';
 
 /** What the routes answer from. */
 export interface Behind {
@@ -40,7 +40,7 @@ export const asIs = (reply: unknown) => reply as FastifyReply;
 export type Find = (request: { readonly params: { readonly programmeId: string } }) => Promise<OpenProgramme>;
 
 /** What a change came to. */
-export function changed(request: Spoken, programme: OpenProgramme, made: Changed) {
-  const done = { ok: true, value: orRefuse(made), problems: made.problems } as const;
-  return changedAnswer(programme, done, languageOf(request));
+export function changed(request: unknown, programme: OpenProgramme, made: Changed) {
+  const found = { ok: true, value: orRefuse(made), problems: made.problems } as const;
+  return changedAnswer(programme, found, languageOf(request as FastifyRequest));
 }

@@ -1,5 +1,5 @@
 import { english, type Language, loadLanguage, tagAsked } from '@eavewell/words';
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance } from 'fastify';
 
 declare module 'fastify' {
   interface FastifyRequest {
@@ -8,11 +8,8 @@ declare module 'fastify' {
   }
 }
 
-/** What says which language is asked for. */
-export type Spoken = Pick<FastifyRequest, 'language'>;
-
 /** The language a request is answered in. */
-export const languageOf = ({ language }: Spoken): Language => language ?? english;
+export const languageOf = (request: { readonly language?: Language | null }): Language => request.language ?? english;
 
 /**
  * Answers every request in the language it asks for, and says so: whoever keeps an answer must keep one for each language.

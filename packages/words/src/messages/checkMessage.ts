@@ -68,6 +68,9 @@ function formFaults(code: string, { name, forms, ordinal }: MessageParts['plural
   ];
 }
 
+/** What the library says of a broken message, without its capitals: `EXPECT_ARGUMENT_CLOSING_BRACE`. */
+const plainReason = (message: string) => (message.split('\n')[0] ?? '').toLowerCase().replaceAll('_', ' ');
+
 /** How long a message may be before it is likely to break a page: what English takes, more than half as much again. */
 export const mostLength = (english: string): number => Math.floor(english.length * 1.6) + 10;
 
@@ -84,7 +87,7 @@ export function messageFaults(message: string, english: string, code: string): r
   try {
     parts = messageParts(message);
   } catch (error) {
-    return [{ kind: 'broken', reason: error instanceof Error ? (error.message.split('\n')[0] ?? '') : String(error) }];
+    return [{ kind: 'broken', reason: error instanceof Error ? plainReason(error.message) : String(error) }];
   }
   const wanted = messageParts(english);
   const lost = [...wanted.names].filter((name) => !parts.names.has(name));

@@ -1,6 +1,5 @@
 import type { TableProblemCode } from '@eavewell/tables';
-import type { ProblemSentence } from '../language.ts';
-import type { Told } from '../problems.ts';
+import type { ProblemSentence, Told } from '../problems.ts';
 import { meant, part, quoted, type Sentences, says, saysOrMeant, wordFor, yes } from './telling.ts';
 
 /** Whose entry of columns.json it is. */

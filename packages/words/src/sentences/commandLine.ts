@@ -6,6 +6,7 @@ import { mapsIn } from './maps.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
 import { serveIn } from './serve.ts';
 import { yes } from './telling.ts';
+import { translateIn } from './translateWords.ts';
 
 const verdictGroupsIn = ({ say }: Speech): Readonly<Record<Verdict, (count: number) => string>> => ({
   short: (count) => say('commandLine.verdictGroups.short', { count }),
@@ -254,6 +255,7 @@ export const commandLineIn = (speech: Speech) => ({
   demo: demoIn(speech),
   maps: mapsIn(speech),
   serve: serveIn(speech),
+  translate: translateIn(speech),
   trouble: troubleIn(speech),
   progress: progressIn(speech),
 });

@@ -2,6 +2,7 @@ import type { TableProblemCode } from '@eavewell/tables';
 import type { Told } from '../problems.ts';
 import { calendarSentences } from './calendarProblems.ts';
 import { columnSentences } from './columnProblems.ts';
+import { expectedIn } from './expected.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
@@ -54,7 +55,7 @@ const row = {
 } satisfies Partial<Sentences<TableProblemCode>>;
 
 const number = {
-  'cell.missing': (t) => says(t, 'cell.missing', { expected: t.text('expected') }),
+  'cell.missing': (t) => says(t, 'cell.missing', { expected: expectedIn(t) }),
   'cell.not_a_number': (t) => says(t, 'cell.not_a_number', { value: quoted(t), unit: unitIn(t) }),
   'cell.not_finite': (t) => says(t, 'cell.not_finite', { value: quoted(t), unit: unitIn(t) }),
   'cell.not_whole': (t) => says(t, 'cell.not_whole', { value: quoted(t), unit: unitIn(t) }),
@@ -92,7 +93,7 @@ const cell = {
   'cell.not_a_choice': (t) =>
     saysOrMeant(t, 'cell.not_a_choice', {
       value: quoted(t),
-      choices: t.has('choices') ? t.text('choices') : t.text('expected'),
+      choices: t.has('choices') ? t.text('choices') : expectedIn(t),
     }),
   'cell.not_a_currency': (t) => says(t, 'cell.not_a_currency', { value: quoted(t) }),
   'cell.unsafe_id': (t) => says(t, 'cell.unsafe_id', { value: quoted(t) }),
@@ -141,7 +142,7 @@ const other = {
           key: t.text('key'),
           value: t.text('value'),
           used: t.text('used'),
-          expected: t.text('expected'),
+          expected: expectedIn(t),
         }),
   'settings.unusual': (t) =>
     says(t, 'settings.unusual', {

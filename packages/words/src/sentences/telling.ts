@@ -1,7 +1,6 @@
 import { isMessage } from '../catalogues.ts';
-import type { ProblemSentence } from '../language.ts';
 import type { MessageKey, MessageValues } from '../messages/texts.ts';
-import type { Told } from '../problems.ts';
+import type { ProblemSentence, Told } from '../problems.ts';
 
 /** One sentence for each of some codes. */
 export type Sentences<Code extends string> = Readonly<Record<Code, (told: Told) => ProblemSentence>>;
@@ -57,11 +56,11 @@ export function quoted(t: Told, name = 'value'): string {
   return value.startsWith('(') ? value : `"${value}"`;
 }
 
-/** " [mm]" where the unit is known. */
-export function unitIn(t: Told): string {
-  const name = t.has('unit') ? t.text('unit') : '';
-  return name === '' || name.startsWith('(') ? '' : ` [${name}]`;
-}
+/** " [mm]", as units stand behind what is asked of a table; nothing where there is none. */
+export const unitOf = (name: string): string => (name === '' || name.startsWith('(') ? '' : ` [${name}]`);
+
+/** The same for the unit a problem names. */
+export const unitIn = (t: Told): string => unitOf(t.has('unit') ? t.text('unit') : '');
 
 /** The first of the named facts that is there, with its unit where it is a number. */
 export function amount(t: Told, names: readonly string[], unit: string): string {

@@ -6,6 +6,8 @@ import { TablesForm } from '../../forms/TablesForm.tsx';
 import { useDraft } from '../../forms/useDraft.ts';
 import { useKnownRows } from '../../forms/useKnownRows.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { SavedLine } from '../../offline/SavedLine.tsx';
+import { useRowsWithKept } from '../../offline/useKept.ts';
 import { FactsRead } from './FactsRead.tsx';
 import { RemoveSite } from './RemoveSite.tsx';
 import { namedBySites, siteSections } from './siteSections.ts';
@@ -15,6 +17,7 @@ import '../../forms/forms.css';
 export function SiteFacts({ programmeId, siteId }: { readonly programmeId: string; readonly siteId: string }) {
   const { say, numbers } = useLanguage();
   const { data } = useSuspenseQuery(queries.site(programmeId, siteId));
+  const rows = useRowsWithKept(programmeId, siteId, data.rows);
   const known = useKnownRows(programmeId, namedBySites);
   const { draft, dispatch, foundAt } = useDraft(programmeId, `site-${siteId}`);
   const [isEdited, setEdited] = useState(false);
@@ -39,15 +42,16 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
       <h2 id="facts-title" ref={heading} tabIndex={-1}>
         {say(isEdited ? 'forms.change_facts' : 'forms.facts')}
       </h2>
-      {isSaved && !isEdited ? <p role="status">{say('forms.saved')}</p> : null}
+      {isSaved && !isEdited ? <SavedLine programmeId={programmeId} /> : null}
+      {rows === data.rows ? null : <p className="heed">{say('offline.kept_rows')}</p>}
       {!isEdited && draft.beganAt !== null ? (
         <p className="heed">{say('forms.draft_found', { when: numbers.moment(foundAt ?? draft.beganAt) })}</p>
       ) : null}
       {isEdited && known !== null ? (
         <TablesForm
           programmeId={programmeId}
-          sections={siteSections(siteId, [...data.rows, ...addedRows], false)}
-          rows={data.rows}
+          sections={siteSections(siteId, [...rows, ...addedRows], false)}
+          rows={rows}
           known={known}
           level={3}
           draft={draft}
@@ -66,9 +70,9 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
                 {say('forms.let_go')}
               </button>
             )}
-            <RemoveSite programmeId={programmeId} siteId={siteId} rows={data.rows} />
+            <RemoveSite programmeId={programmeId} siteId={siteId} rows={rows} />
           </p>
-          <FactsRead programmeId={programmeId} rows={data.rows} key={data.rows.map(rowId).join()} />
+          <FactsRead programmeId={programmeId} rows={rows} key={rows.map(rowId).join()} />
         </>
       )}
     </section>

@@ -9,6 +9,7 @@ import { TablesForm } from '../../forms/TablesForm.tsx';
 import { useDraft } from '../../forms/useDraft.ts';
 import { useFieldWords } from '../../forms/useFieldWords.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { SavedLine } from '../../offline/SavedLine.tsx';
 import { tablesAsked } from './tablesAsked.ts';
 
 const sections = [{ table: 'settings', hidden: [], isGrowing: false, newRow: () => ({}) }];
@@ -28,7 +29,7 @@ export function Settings() {
     <>
       <h1>{say('settings.title')}</h1>
       <TableLinks programmeId={programmeId} />
-      {isSaved && draft.beganAt === null ? <p role="status">{say('forms.saved')}</p> : null}
+      {isSaved && draft.beganAt === null ? <SavedLine programmeId={programmeId} /> : null}
       <TablesForm
         programmeId={programmeId}
         sections={sections}

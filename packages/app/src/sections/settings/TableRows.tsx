@@ -10,6 +10,7 @@ import { useDraft } from '../../forms/useDraft.ts';
 import { useFieldWords } from '../../forms/useFieldWords.ts';
 import { useKnownRows } from '../../forms/useKnownRows.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { SavedLine } from '../../offline/SavedLine.tsx';
 import { NoSuchSheet } from '../../sheet/NoSuchSheet.tsx';
 import { TableLinks } from './Settings.tsx';
 import { isTableAsked, namedHere, type TableAsked } from './tablesAsked.ts';
@@ -51,7 +52,7 @@ function Rows({ programmeId, table }: { readonly programmeId: string; readonly t
         {words.table(table === 'demand' ? 'demandOfAll' : table)}
       </h1>
       <TableLinks programmeId={programmeId} />
-      {isSaved && !isForm ? <p role="status">{say('forms.saved')}</p> : null}
+      {isSaved && !isForm ? <SavedLine programmeId={programmeId} /> : null}
       {isForm && known !== null ? (
         <TablesForm
           programmeId={programmeId}

@@ -543,6 +543,54 @@ export const imports = {
   "written_in": "written in",
   "wrong": "{count, plural, =0 {Nothing is wrong} one {# thing to look at} other {# things to look at}}"
 } as const;
+export const map = {
+  "all": "Show all",
+  "and_more": "{count, plural, one {and # more} other {and # more}}",
+  "away": "({amount} km away)",
+  "choose": "Press a mark or a speck to see which site it is.",
+  "far": "{count, plural, one {# site lies far from all others and is not in this picture; its position may be wrong} other {# sites lie far from all others and are not in this picture; their positions may be wrong}}",
+  "farther": "Farther",
+  "files_about": "A file of map tiles (PMTiles, version 3) with pictures or shapes of your area is drawn without a network. It is kept in the folder {folder}; one may be laid there by hand.",
+  "files_add": "Add a map file (.pmtiles)",
+  "files_own": "Outlines the program carries",
+  "files_remove": "Take {file} away",
+  "files_sending": "The file is being taken over; large ones take minutes.",
+  "files_title": "The map under the sites",
+  "files_unreachable": "The file was not kept, because Eavewell on this computer does not answer. Start it again and choose the file once more.",
+  "find": "Find on the map",
+  "find_none": "No site has this name or id.",
+  "find_open": "Show names",
+  "keys": "Arrow keys move the map. Plus and minus bring it nearer or farther, 0 shows all. Page Down and Page Up go from site to site, those that need you first; Enter chooses.",
+  "kilometres": "{amount} km",
+  "line_foot": "Dots in a row: footpath.",
+  "line_holds": "Specks: sites that hold.",
+  "line_landing": "Bar: landing.",
+  "line_other": "Broken line: a way of unknown kind.",
+  "line_place": "Open square: another place.",
+  "line_river": "Blue line: river.",
+  "line_road": "Double line: road.",
+  "line_store": "Square: store.",
+  "megabytes": "{amount} MB",
+  "metres": "{amount} m",
+  "nearer": "Nearer",
+  "none_placed": "No site has a position yet, so there is no map. Give sites their latitude and longitude, or take in a map file with their positions.",
+  "north": "N",
+  "north_up": "North is up",
+  "outline": "Coasts and borders: Natural Earth 4.1.0 at 1:50,000,000, so they are rough. Borders are as Natural Earth has them; they say nothing about whose land it is.",
+  "outline_failed": "Coasts and borders could not be read, so they are not drawn. Everything else is.",
+  "outline_none": "Natural Earth 4.1.0 at 1:50,000,000 has no coast and no border here, so the map draws your own ways and places alone.",
+  "outline_reading": "Coasts and borders are being read.",
+  "picture": "{count, plural, one {Map of # site} other {Map of # sites}}",
+  "tiles": "Under the sites: {file}. {attribution, select, none {It does not say whose data it is.} other {Data: {attribution}}}",
+  "tiles_failed": "{file} cannot be drawn here, so only your own ways and places are. The browser may lack what it needs (WebGL 2), or the file is damaged.",
+  "tiles_some": "Some of it cannot be read and is left empty.",
+  "title": "Map of the sites",
+  "told": "{name}: {verdict, select, holds {holds} tight {tight} short {short} unknown {unknown} other {not judged yet}}. {place} of {count}.",
+  "under": "{count, plural, one {# site that needs you lies so close to a worse one that it is a coloured dot.} other {# sites that need you lie so close to worse ones that they are coloured dots.}} Bring the map nearer to part them.",
+  "verdict": "{verdict, select, holds {holds} tight {tight} short {short} unknown {unknown} other {not judged yet}}",
+  "ways_without": "{count, plural, one {# way has no line and is not drawn.} other {# ways have no line and are not drawn.}}",
+  "without": "{count, plural, one {# site has no position and is not on the map} other {# sites have no position and are not on the map}}"
+} as const;
 export const numbers = {
   "between": "{from} to {to}",
   "likely": "likely {range}",
@@ -557,6 +605,31 @@ export const numbers = {
   "shareNotKnown": "a share not known",
   "under": "under {amount}",
   "unknownWay": "an unknown way"
+} as const;
+export const offline = {
+  "changes_about": "They were made while Eavewell on this computer did not answer. Leave this browser’s data as it is until they are saved.",
+  "changes_title": "{count, plural, =0 {No change waits} one {# change is not saved in its programme yet} other {# changes are not saved in their programmes yet}}",
+  "clash": "{count, plural, one {Somebody else changed the same cell meanwhile. Nothing was sent.} other {Somebody else changed the same cells meanwhile. Nothing was sent.}}",
+  "clash_cell": "{row}, {field}: it was {before}, is {stands} now, and would become {after}.",
+  "decide": "Some wait for your word",
+  "forget": "Forget what was read",
+  "forgotten": "Forgotten. What you look at from now on is kept again.",
+  "gone": "Eavewell on this computer does not answer.",
+  "kept": "{count, plural, one {# change kept in this browser, not yet saved in the programme.} other {# changes kept in this browser, not yet saved in the programme.}}",
+  "kept_line": "Kept in this browser, not yet saved in the programme. It is saved as soon as Eavewell on this computer answers.",
+  "kept_rows": "Some of this is kept in this browser alone and shown as it will be saved. It is not in the programme yet.",
+  "look": "See what is kept",
+  "newer": "A newer version of these pages is here.",
+  "read_about": "What you have looked at is kept in this browser, so that it opens without the program. If others use this browser, you may want it forgotten; nothing of the programme is lost by that.",
+  "read_at": "You see what was read on {at}.",
+  "read_title": "What was read",
+  "refused": "Eavewell could not make this change. Later ones of this programme wait behind it.",
+  "saved_at": "All saved on this computer, last on {at}",
+  "send_mine": "Send mine all the same",
+  "show_newer": "Show it (what is typed and not saved stays as a draft)",
+  "take_back": "Take it back",
+  "title": "What this browser keeps",
+  "waits": "Waits until Eavewell answers."
 } as const;
 export const programmeMenu = {
   "changes": "Changes",
@@ -612,7 +685,6 @@ export const site = {
   "caution_weight": "A full tank weighs a tonne for every 1,000 L: somebody licensed judges stand and ground, by the local code.",
   "cost_not_known": "cost not known",
   "days_target": "enough on {share} of days",
-  "facts": "Its facts",
   "figure": "figure",
   "good_years": "{years} with enough water",
   "leave": "Left as it is: in the worst year, {year}, {days} without enough water, and the longest dry run {run}. Tell the people.",
@@ -725,6 +797,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# site, not judged yet.} other {# sites, not judged yet.}}",
   "none_need": "None needs you here.",
   "of_before": "The verdicts shown are of before the last change.",
+  "on_map": "See them on the map",
   "order_area": "By area, worst first. In brackets: likely range.",
   "order_cheapest": "Cheapest to mend first. In brackets: likely range.",
   "order_found": "The likeliest first. In brackets: likely range.",
@@ -748,7 +821,7 @@ export const sites = {
   "station_stands": "{station} {verdict}",
   "station_storage": "tank",
   "station_tap": "cup",
-  "station_unit": "unit",
+  "station_treatmentUnit": "unit",
   "take_in": "Take in files",
   "that_hold": "{count, plural, one {# site that holds} other {# sites that hold}}",
   "title": "Sites",
@@ -759,14 +832,15 @@ export const sites = {
   "verdict_short": "short",
   "verdict_tight": "tight",
   "verdict_unknown": "unknown",
-  "working_out": "Working out {done} of {all, plural, one {# site} other {# sites}}."
+  "working_out": "Working out {done} of {all, plural, one {# site} other {# sites}}.",
+  "write_first": "Write down a site"
 } as const;
 export const stations = {
   "gutter": "gutter",
   "roof": "roof",
   "storage": "tank",
   "tap": "tap",
-  "unit": "treatment unit"
+  "treatmentUnit": "treatment unit"
 } as const;
 export const tableNames = {
   "demand": "Water wanted here",

@@ -544,6 +544,54 @@ export const imports = {
   "written_in": "escrito en",
   "wrong": "{count, plural, =0 {Nada está mal} one {# cosa que mirar} other {# cosas que mirar}}"
 } as const;
+export const map = {
+  "all": "Ver todo",
+  "and_more": "{count, plural, one {y # más} other {y # más}}",
+  "away": "(a {amount} km)",
+  "choose": "Pulse una marca o un punto para ver qué sitio es.",
+  "far": "{count, plural, one {# sitio está lejos de todos los demás y no sale en esta imagen; su posición puede estar mal} other {# sitios están lejos de todos los demás y no salen en esta imagen; sus posiciones pueden estar mal}}",
+  "farther": "Alejar",
+  "files_about": "Un archivo de teselas (PMTiles, versión 3) con imágenes o formas de su zona se dibuja sin red. Se conserva en la carpeta {folder}; también puede ponerlo allí a mano.",
+  "files_add": "Añadir un archivo de mapa (.pmtiles)",
+  "files_own": "Contornos que trae el programa",
+  "files_remove": "Quitar {file}",
+  "files_sending": "Se está copiando el archivo; los grandes tardan minutos.",
+  "files_title": "El mapa debajo de los sitios",
+  "files_unreachable": "El archivo no se guardó, porque Eavewell no responde en este equipo. Inícielo de nuevo y elija el archivo otra vez.",
+  "find": "Buscar en el mapa",
+  "find_none": "Ningún sitio tiene este nombre o código.",
+  "find_open": "Mostrar nombres",
+  "keys": "Las flechas mueven el mapa. Más y menos lo acercan o lo alejan, 0 lo muestra entero. Av Pág y Re Pág pasan de un sitio a otro, primero los que le necesitan; Intro elige.",
+  "kilometres": "{amount} km",
+  "line_foot": "Puntos en fila: sendero.",
+  "line_holds": "Puntos: sitios que cumplen.",
+  "line_landing": "Barra: embarcadero.",
+  "line_other": "Línea cortada: vía de clase desconocida.",
+  "line_place": "Cuadrado abierto: otro lugar.",
+  "line_river": "Línea azul: río.",
+  "line_road": "Línea doble: camino.",
+  "line_store": "Cuadrado: almacén.",
+  "megabytes": "{amount} MB",
+  "metres": "{amount} m",
+  "nearer": "Acercar",
+  "none_placed": "Ningún sitio tiene posición todavía, así que no hay mapa. Dé a los sitios su latitud y longitud, o cargue un archivo de mapa con sus posiciones.",
+  "north": "N",
+  "north_up": "El norte está arriba",
+  "outline": "Costas y fronteras: Natural Earth 4.1.0 a escala 1:50 000 000, por eso son aproximadas. Las fronteras son las que da Natural Earth; no dicen de quién es la tierra.",
+  "outline_failed": "No se pudieron leer las costas y fronteras, así que no se dibujan. Todo lo demás sí.",
+  "outline_none": "Natural Earth 4.1.0 a escala 1:50 000 000 no tiene aquí costa ni frontera, así que el mapa dibuja solo sus propias vías y lugares.",
+  "outline_reading": "Se están leyendo las costas y fronteras.",
+  "picture": "{count, plural, one {Mapa de # sitio} other {Mapa de # sitios}}",
+  "tiles": "Debajo de los sitios: {file}. {attribution, select, none {No dice de quién son los datos.} other {Datos: {attribution}}}",
+  "tiles_failed": "{file} no se puede dibujar aquí, así que solo se dibujan sus propias vías y lugares. Quizá el navegador no tenga lo que necesita (WebGL 2) o el archivo esté dañado.",
+  "tiles_some": "Una parte no se puede leer y queda vacía.",
+  "title": "Mapa de los sitios",
+  "told": "{name}: {verdict, select, holds {cumple} tight {justo} short {no alcanza} unknown {desconocido} other {sin juzgar todavía}}. {place} de {count}.",
+  "under": "{count, plural, one {# sitio que le necesita está tan cerca de otro peor que es un punto de color.} other {# sitios que le necesitan están tan cerca de otros peores que son puntos de color.}} Acerque el mapa para separarlos.",
+  "verdict": "{verdict, select, holds {cumple} tight {justo} short {no alcanza} unknown {desconocido} other {sin juzgar todavía}}",
+  "ways_without": "{count, plural, one {# vía no tiene línea y no se dibuja.} other {# vías no tienen línea y no se dibujan.}}",
+  "without": "{count, plural, one {# sitio no tiene posición y no está en el mapa} other {# sitios no tienen posición y no están en el mapa}}"
+} as const;
 export const numbers = {
   "between": "{from} a {to}",
   "likely": "probable: {range}",
@@ -558,6 +606,31 @@ export const numbers = {
   "shareNotKnown": "una parte que no se sabe",
   "under": "menos de {amount}",
   "unknownWay": "una distancia que no se sabe"
+} as const;
+export const offline = {
+  "changes_about": "Se hicieron mientras Eavewell no respondía en este equipo. No borre los datos de este navegador hasta que estén guardados.",
+  "changes_title": "{count, plural, =0 {Ningún cambio espera} one {# cambio no está guardado todavía en su programa} other {# cambios no están guardados todavía en sus programas}}",
+  "clash": "{count, plural, one {Mientras tanto otra persona cambió la misma celda. No se envió nada.} other {Mientras tanto otra persona cambió las mismas celdas. No se envió nada.}}",
+  "clash_cell": "{row}, {field}: era {before}, ahora es {stands} y pasaría a ser {after}.",
+  "decide": "Algunos esperan su decisión",
+  "forget": "Borrar lo leído",
+  "forgotten": "Borrado. Lo que mire a partir de ahora se conserva de nuevo.",
+  "gone": "Eavewell no responde en este equipo.",
+  "kept": "{count, plural, one {# cambio conservado en este navegador, aún no guardado en el programa.} other {# cambios conservados en este navegador, aún no guardados en el programa.}}",
+  "kept_line": "Conservado en este navegador, aún no guardado en el programa. Se guardará en cuanto Eavewell responda en este equipo.",
+  "kept_rows": "Algo de esto se conserva solo en este navegador y se muestra como se guardará. Todavía no está en el programa.",
+  "look": "Ver lo conservado",
+  "newer": "Hay una versión más nueva de estas páginas.",
+  "read_about": "Lo que usted ha mirado se conserva en este navegador, para que se abra sin el programa. Si otras personas usan este navegador, quizá quiera borrarlo; con eso no se pierde nada del programa.",
+  "read_at": "Usted ve lo que se leyó el {at}.",
+  "read_title": "Lo que se leyó",
+  "refused": "Eavewell no pudo hacer este cambio. Los siguientes de este programa esperan detrás.",
+  "saved_at": "Todo guardado en este equipo, por última vez el {at}",
+  "send_mine": "Enviar el mío de todos modos",
+  "show_newer": "Mostrarla (lo escrito y no guardado queda como borrador)",
+  "take_back": "Retirarlo",
+  "title": "Lo que conserva este navegador",
+  "waits": "Espera hasta que Eavewell responda."
 } as const;
 export const programmeMenu = {
   "changes": "Cambios",
@@ -613,7 +686,6 @@ export const site = {
   "caution_weight": "Un tanque lleno pesa una tonelada por cada 1 000 L: la base y el suelo los juzga alguien con licencia, según la norma local.",
   "cost_not_known": "costo no conocido",
   "days_target": "suficiente en el {share} de los días",
-  "facts": "Sus datos",
   "figure": "cifra",
   "good_years": "{years} con agua suficiente",
   "leave": "Si se deja como está: en el peor año, {year}, {days} sin agua suficiente, y la racha seca más larga {run}. Dígaselo a la gente.",
@@ -726,6 +798,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# sitio, todavía sin juzgar.} other {# sitios, todavía sin juzgar.}}",
   "none_need": "Aquí ninguno la necesita.",
   "of_before": "Los veredictos que ve son de antes del último cambio.",
+  "on_map": "Verlos en el mapa",
   "order_area": "Por zona, primero lo peor. Entre paréntesis: rango probable.",
   "order_cheapest": "Primero lo más barato de remediar. Entre paréntesis: rango probable.",
   "order_found": "Primero lo más parecido. Entre paréntesis: rango probable.",
@@ -749,7 +822,7 @@ export const sites = {
   "station_stands": "{station}: {verdict}",
   "station_storage": "tanque",
   "station_tap": "vaso",
-  "station_unit": "equipo",
+  "station_treatmentUnit": "equipo",
   "take_in": "Incorporar archivos",
   "that_hold": "{count, plural, one {# sitio que alcanza} other {# sitios que alcanzan}}",
   "title": "Sitios",
@@ -760,14 +833,15 @@ export const sites = {
   "verdict_short": "no alcanza",
   "verdict_tight": "justo",
   "verdict_unknown": "no se sabe",
-  "working_out": "Calculando {done} de {all, plural, one {# sitio} other {# sitios}}."
+  "working_out": "Calculando {done} de {all, plural, one {# sitio} other {# sitios}}.",
+  "write_first": "Anotar un sitio"
 } as const;
 export const stations = {
   "gutter": "canaleta",
   "roof": "techo",
   "storage": "tanque",
   "tap": "grifo",
-  "unit": "unidad de tratamiento"
+  "treatmentUnit": "unidad de tratamiento"
 } as const;
 export const tableNames = {
   "demand": "Agua que se quiere aquí",

@@ -1,0 +1,55 @@
+import { useDeferredValue, useMemo, useState } from 'react';
+import { Button, ComboBox, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { findSites } from './findSites.ts';
+import type { MapSite } from './frame.ts';
+
+/** Names offered at once. Ours. */
+const most = 30;
+
+/** Finds a site by name or id, and shows where it lies. */
+export function FindSite({ sites, onFound }: { readonly sites: readonly MapSite[]; onFound(key: string): void }) {
+  const { say } = useLanguage();
+  const [typed, setTyped] = useState('');
+  const wanted = useDeferredValue(typed);
+  const items = useMemo(
+    () => findSites(sites, wanted, most).map((site) => ({ ...site, id: site.key })),
+    [sites, wanted],
+  );
+  return (
+    <ComboBox
+      className="find-site on-screen"
+      items={items}
+      inputValue={typed}
+      onInputChange={setTyped}
+      onSelectionChange={(key) => {
+        const site = sites.find((one) => one.key === key);
+        if (!site) return;
+        setTyped(site.name);
+        onFound(site.key);
+      }}
+      allowsEmptyCollection
+    >
+      <Label>{say('map.find')}</Label>
+      <div>
+        <Input />
+        <Button aria-label={say('map.find_open')}>
+          <svg viewBox="0 0 16 16" width="16" height="16" aria-hidden="true" focusable="false">
+            <path d="M2 5.5 8 11.5 14 5.5" />
+          </svg>
+        </Button>
+      </div>
+      <Popover className="find-site-list">
+        <ListBox renderEmptyState={() => <p className="small">{say('map.find_none')}</p>}>
+          {(site: MapSite & { id: string }) => (
+            <ListBoxItem id={site.id} textValue={site.name}>
+              <VerdictMark verdict={site.verdict} size={16} /> {site.name}{' '}
+              <span className="small">{say('map.verdict', { verdict: site.verdict })}</span>
+            </ListBoxItem>
+          )}
+        </ListBox>
+      </Popover>
+    </ComboBox>
+  );
+}

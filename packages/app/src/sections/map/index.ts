@@ -1,0 +1,3 @@
+export type { MapSite } from './frame.ts';
+export { LazyMapPage as MapPage, LazySitesMap as SitesMap } from './lazyMap.tsx';
+export type { SitesMapProps } from './SitesMap.tsx';

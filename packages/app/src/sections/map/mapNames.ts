@@ -1,0 +1,70 @@
+import type { SitePoint } from './frame.ts';
+import { lettering, letterWidth } from './letterWidth.ts';
+import type { MarksDrawn } from './marks.ts';
+import { type NameAsked, placeNames, type Rect } from './names.ts';
+import { onPicture, type Size, type View } from './view.ts';
+import type { MapPlace, WaysDrawn } from './ways.ts';
+
+/** A name on the map, and whose it is. */
+export interface MapName {
+  readonly key: string;
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly anchor: 'start' | 'end' | 'middle';
+  readonly of: 'site' | 'place' | 'river';
+}
+
+/** What names are set from. */
+export interface NamesAsked {
+  readonly drawn: MarksDrawn;
+  /** The one that is chosen and the one that is pointed at: named before all others, whatever their verdict. */
+  readonly named: readonly SitePoint[];
+  readonly places: readonly MapPlace[];
+  readonly ways: WaysDrawn;
+  /** The most sites that are named; those the list shows come first. */
+  readonly most: number;
+}
+
+/**
+ * The names in the picture: those that are chosen, sites the list shows, stores and landings, then rivers; as many as there is
+ * room for.
+ */
+export function mapNames({ drawn, named, places, ways, most }: NamesAsked, view: View, size: Size): readonly MapName[] {
+  const ask = (key: string, text: string, [x, y]: readonly [number, number], clear: number, weight: 400 | 700) => ({
+    ...{ key, text, x, y, clear },
+    width: letterWidth(text, weight),
+    height: lettering * 1.2,
+  });
+  const at = (point: readonly [number, number]) => onPicture(view, size, point);
+  const chosen = named.map((site) => ask(`site ${site.key}`, site.name, at(site.point), 10, 700));
+  const listed = drawn.marks
+    .filter((mark) => mark.size > 12 && !named.some(({ key }) => key === mark.site.key))
+    .reverse()
+    .slice(0, most)
+    .map(({ site, x, y, size: high }) => ask(`site ${site.key}`, site.name, [x, y], high / 2, 700));
+  const stores = places.map(({ key, name, point }) => ask(`place ${key}`, name, at(point), 5, 400));
+  const rivers = ways.rivers.map(({ key, name, point }) => ask(`river ${key}`, name, at(point), 2, 400));
+  const asked: readonly NameAsked[] = [...chosen, ...listed, ...stores, ...rivers];
+  return placeNames(asked, [...marksTaken(drawn), ...buttonsTaken(size)], size).map((name) => ({
+    ...name,
+    of: name.key.slice(0, name.key.indexOf(' ')) as MapName['of'],
+  }));
+}
+
+function marksTaken({ marks }: MarksDrawn): readonly Rect[] {
+  return marks.map(({ x, y, size }) => ({
+    left: x - size / 2 + 2,
+    right: x + size / 2 - 2,
+    top: y - size / 2 + 1,
+    bottom: y + size / 2 - 1,
+  }));
+}
+
+/** Where the arrow of north and the bar of the scale stand, in either direction of writing. */
+function buttonsTaken({ wide, high }: Size): readonly Rect[] {
+  return [
+    { left: wide - 40, right: wide, top: 0, bottom: 62 },
+    { left: 0, right: Math.min(160, wide / 2), top: high - 34, bottom: high },
+  ];
+}
