@@ -1,5 +1,12 @@
 import { randomBytes } from 'node:crypto';
-import { designSites, readyProgramme, remediesOf, remediesTogether, type SmallestRemedy } from '@eavewell/engine';
+import {
+  designSites,
+  type ReadyProgramme,
+  readyProgramme,
+  remediesOf,
+  remediesTogether,
+  type SmallestRemedy,
+} from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
 import {
@@ -109,16 +116,25 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
       saved = performance.now();
     }
   }
+  return { rest: restOf(read, asked.programVersion, ready, smallest), carried };
+}
+
+/** What a design says beside its sites. */
+function restOf(
+  { facts, problems, notUsed }: ProgrammeRead,
+  programVersion: string,
+  ready: ReadyProgramme,
+  smallest: readonly SmallestRemedy[],
+): DesignRest {
   const { people, unknown } = peopleOf(facts);
-  const rest: DesignRest = {
-    eavewell: asked.programVersion,
+  return {
+    eavewell: programVersion,
     schema: designSchemaVersion,
     programme: { name: facts.settings.programme, sites: facts.sites.length, people, sitesWithoutPeople: unknown },
     settings: { ...facts.settings },
     gauges: [...ready.gauges.values()].map((gauge) => gaugeReport(gauge, english)),
     remedies: programmeRemediesReport(remediesTogether(smallest), ready.market.day),
-    problems: read.problems.map((problem) => problemReport(problem, english)),
-    notUsed: read.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
+    problems: problems.map((problem) => problemReport(problem, english)),
+    notUsed: notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
   };
-  return { rest, carried };
 }

@@ -828,7 +828,7 @@ export const stations = {
   "roof": "roof",
   "storage": "tank",
   "tap": "tap",
-  "unit": "treatment unit"
+  "treatmentUnit": "treatment unit"
 } as const;
 export const tableNames = {
   "demand": "Water wanted here",

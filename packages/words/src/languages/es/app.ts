@@ -829,7 +829,7 @@ export const stations = {
   "roof": "techo",
   "storage": "tanque",
   "tap": "grifo",
-  "unit": "unidad de tratamiento"
+  "treatmentUnit": "unidad de tratamiento"
 } as const;
 export const tableNames = {
   "demand": "Agua que se quiere aquí",
