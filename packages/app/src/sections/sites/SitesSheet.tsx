@@ -2,12 +2,12 @@ import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { SitesMap } from '../map/index.ts';
+import { useIsNarrow } from '../../look/useIsNarrow.ts';
+import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
 import { Foot } from './Foot.tsx';
 import { ListActs } from './ListActs.tsx';
-import { MendingTable } from './MendingTable.tsx';
 import { type Overview, type SiteEntry, standingOf } from './overview.ts';
 import { PrintList } from './PrintList.tsx';
 import type { Wanted } from './Rows.tsx';
@@ -112,6 +112,7 @@ export function SitesSheet(given: Given) {
   const { mapped, wanted, select } = useMap(overview, collection);
   const [onScreen, setOnScreen] = useState<readonly string[]>([]);
   const isPrinting = useIsPrinting();
+  const isNarrow = useIsNarrow();
   const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
@@ -132,6 +133,7 @@ export function SitesSheet(given: Given) {
       <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} />
       <div className="sites-sheet on-screen">
         <div className="sites-left">
+          {isNarrow ? <BeforeList programmeId={programmeId} remedies={head.remedies} /> : null}
           <div className="tools-row on-screen">
             <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
             <ListActs
@@ -178,16 +180,16 @@ export function SitesSheet(given: Given) {
           )}
           <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
         </div>
-        <aside className="sites-right">
-          <SitesMap
+        {isNarrow ? null : (
+          <Beside
             programmeId={programmeId}
             sites={mapped}
             listed={onScreen}
             selected={wanted?.key ?? null}
             onSelect={select}
+            remedies={head.remedies}
           />
-          {head.remedies === null ? null : <MendingTable remedies={head.remedies} />}
-        </aside>
+        )}
       </div>
       {isPrinting ? (
         <PrintList

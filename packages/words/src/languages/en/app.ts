@@ -798,6 +798,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# site, not judged yet.} other {# sites, not judged yet.}}",
   "none_need": "None needs you here.",
   "of_before": "The verdicts shown are of before the last change.",
+  "on_map": "See them on the map",
   "order_area": "By area, worst first. In brackets: likely range.",
   "order_cheapest": "Cheapest to mend first. In brackets: likely range.",
   "order_found": "The likeliest first. In brackets: likely range.",
@@ -821,7 +822,7 @@ export const sites = {
   "station_stands": "{station} {verdict}",
   "station_storage": "tank",
   "station_tap": "cup",
-  "station_unit": "unit",
+  "station_treatmentUnit": "unit",
   "take_in": "Take in files",
   "that_hold": "{count, plural, one {# site that holds} other {# sites that hold}}",
   "title": "Sites",
@@ -840,7 +841,7 @@ export const stations = {
   "roof": "roof",
   "storage": "tank",
   "tap": "tap",
-  "unit": "treatment unit"
+  "treatmentUnit": "treatment unit"
 } as const;
 export const tableNames = {
   "demand": "Water wanted here",

@@ -799,6 +799,7 @@ export const sites = {
   "none_judged": "{all, plural, one {# sitio, todavía sin juzgar.} other {# sitios, todavía sin juzgar.}}",
   "none_need": "Aquí ninguno la necesita.",
   "of_before": "Los veredictos que ve son de antes del último cambio.",
+  "on_map": "Verlos en el mapa",
   "order_area": "Por zona, primero lo peor. Entre paréntesis: rango probable.",
   "order_cheapest": "Primero lo más barato de remediar. Entre paréntesis: rango probable.",
   "order_found": "Primero lo más parecido. Entre paréntesis: rango probable.",
@@ -822,7 +823,7 @@ export const sites = {
   "station_stands": "{station}: {verdict}",
   "station_storage": "tanque",
   "station_tap": "vaso",
-  "station_unit": "equipo",
+  "station_treatmentUnit": "equipo",
   "take_in": "Incorporar archivos",
   "that_hold": "{count, plural, one {# sitio que alcanza} other {# sitios que alcanzan}}",
   "title": "Sitios",
@@ -841,7 +842,7 @@ export const stations = {
   "roof": "techo",
   "storage": "tanque",
   "tap": "grifo",
-  "unit": "unidad de tratamiento"
+  "treatmentUnit": "unidad de tratamiento"
 } as const;
 export const tableNames = {
   "demand": "Agua que se quiere aquí",
