@@ -17,35 +17,33 @@ const worst = ({ sites }: Demo) => sites.find(({ verdict }) => verdict === 'shor
 export const everyPage: Readonly<Record<string, Reach>> = {
   '/': () => null,
   '/programmes': () => '/programmes',
+  '/programmes/take-in': () => '/programmes/take-in',
   '/p/$programmeId': () => null,
-  '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
   '/kept': () => '/kept',
   '/p/$programmeId/map': ({ programmeId }) => `/p/${programmeId}/map`,
+  '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
-  '/p/$programmeId/take-in': ({ programmeId }) => `/p/${programmeId}/take-in`,
+  '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,
   '/p/$programmeId/settings': ({ programmeId }) => `/p/${programmeId}/settings`,
-  '/p/$programmeId/settings/$table': ({ programmeId }) => `/p/${programmeId}/settings/gauges`,
+  '/p/$programmeId/settings/$table': ({ programmeId }) => `/p/${programmeId}/settings/secondSources`,
   '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
 };
 
-/** A table with faults that was sent and waits to be looked at. */
-async function fileThatWaits({ programmeId }: Demo, page: Page): Promise<string> {
-  const { origin } = new URL(page.url());
-  const table =
-    'siteId,name,people\nS001,Ardesund village hall,about 40\nS900,Wrendle landing,"1,234"\nS900,Wrendle landing,80\n';
-  const sent = await page.request.post(`${origin}/api/programmes/${programmeId}/imports?name=sites.csv`, {
-    data: Buffer.from(table),
-    headers: { 'content-type': 'text/csv', origin },
-  });
-  if (!sent.ok()) throw new Error(`The file was not taken to be looked at: ${await sent.text()}`);
+/** A table with faults that waits to be looked at: a header and a class nobody knows, a number that is none. */
+const faulty = `siteId,name,people,Gauge ID\nS901,Osk landing,"1,5",G99\nS902,Tullen ford,many,G3\n`;
+
+/** The address of files that wait for a person's word. */
+async function reviewAddress(programmeId: string, page: Page): Promise<string> {
+  const at = new URL(`/api/programmes/${programmeId}/imports?name=sites.csv`, page.url());
+  const headers = { 'content-type': 'application/octet-stream', origin: at.origin };
+  const sent = await page.request.post(at.href, { headers, data: Buffer.from(faulty) });
   const { importId } = (await sent.json()) as { importId: string };
   return `/p/${programmeId}/take-in?importId=${importId}`;
 }
 
-/** What people meet beside the pages: a file that waits, an address at which nothing stands. */
+/** What people meet beside the pages: an address at which nothing stands. */
 export const besidePages: Readonly<Record<string, Reach>> = {
-  'a file that waits': fileThatWaits,
   'a page there is not': ({ programmeId }) => `/p/${programmeId}/nothing/here`,
   'a site there is not': ({ programmeId }) => `/p/${programmeId}/sites/NONE`,
   'a programme there is not': () => '/p/none/sites',

@@ -5,7 +5,7 @@ import { kept } from './kept.ts';
 import { KeptPage } from './offline/index.ts';
 import { Changes } from './sections/changes/index.ts';
 import { NewSite } from './sections/facts/index.ts';
-import { TakeIn } from './sections/imports/index.ts';
+import { TakeIn, TakeInNew } from './sections/imports/index.ts';
 import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
@@ -23,7 +23,8 @@ const start = createRoute({
   getParentRoute: () => root,
   path: '/',
   beforeLoad: async ({ context }) => {
-    const { programmes } = await context.client.ensureQueryData(queries.programmes());
+    const { programmes: all } = await context.client.ensureQueryData(queries.programmes());
+    const programmes = all.filter(({ isSetAside }) => !isSetAside);
     const last = programmes.find(({ programmeId }) => programmeId === kept('programme'));
     const only = last ?? (programmes.length === 1 ? programmes[0] : undefined);
     if (only === undefined) throw redirect({ to: '/programmes' });
@@ -56,12 +57,21 @@ const map = createRoute({ getParentRoute: () => programmeRoute, path: '/map', co
 
 const newSite = createRoute({ getParentRoute: () => programmeRoute, path: '/new-site', component: NewSite });
 
+const importAsked = ({ importId }: Record<string, unknown>): { importId?: string } =>
+  typeof importId === 'string' || typeof importId === 'number' ? { importId: String(importId) } : {};
+
+const takeInNew = createRoute({
+  getParentRoute: () => root,
+  path: '/programmes/take-in',
+  component: TakeInNew,
+  validateSearch: importAsked,
+});
+
 const takeIn = createRoute({
   getParentRoute: () => programmeRoute,
   path: '/take-in',
   component: TakeIn,
-  validateSearch: ({ importId }: Record<string, unknown>): { importId?: string } =>
-    typeof importId === 'string' ? { importId } : {},
+  validateSearch: importAsked,
 });
 
 const changes = createRoute({
@@ -83,7 +93,7 @@ const settingsTable = createRoute({
 });
 
 const ofProgramme = [sites, site, map, newSite, takeIn, changes, settings, settingsTable];
-const tree = root.addChildren([start, programmes, keptHere, programmeRoute.addChildren(ofProgramme)]);
+const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
 export function makeRouter(client: QueryClient) {

@@ -6,6 +6,8 @@ import { answerOf, api } from './client.ts';
 export const queries = {
   programmes: () => queryOptions({ queryKey: ['programmes'], queryFn: () => answerOf(api.GET('/api/programmes')) }),
 
+  mapFiles: () => queryOptions({ queryKey: ['mapFiles'], queryFn: () => answerOf(api.GET('/api/maps')) }),
+
   programme: (programmeId: string) =>
     queryOptions({
       queryKey: ['programme', programmeId, 'state'],
@@ -60,15 +62,6 @@ export const queries = {
     queryOptions({
       queryKey: ['programme', programmeId, 'records', 'last'],
       queryFn: () => recordsBefore(programmeId, null, 20),
-    }),
-
-  review: (programmeId: string, importId: string) =>
-    queryOptions({
-      queryKey: ['programme', programmeId, 'import', importId],
-      queryFn: () =>
-        answerOf(
-          api.GET('/api/programmes/{programmeId}/imports/{importId}', { params: { path: { programmeId, importId } } }),
-        ),
     }),
 };
 

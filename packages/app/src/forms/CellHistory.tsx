@@ -3,6 +3,8 @@ import type { ReactNode } from 'react';
 import { Button, Dialog, DialogTrigger, Heading, Popover } from 'react-aria-components';
 import { queries } from '../api/queries.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
+import { cellText } from './cellText.ts';
+import { useFieldWords } from './useFieldWords.ts';
 
 /** A cell of the programme. */
 export interface CellPlace {
@@ -40,17 +42,19 @@ export function CellHistory(props: {
 
 function Entries({ programmeId, place }: { readonly programmeId: string; readonly place: CellPlace }) {
   const { say, numbers } = useLanguage();
+  const words = useFieldWords();
   const { table, key, column } = place;
   const { data, isError } = useQuery(queries.history(programmeId, { table, key, column }));
   if (isError) return <p>{say('forms.history_not_read')}</p>;
   if (data === undefined) return <p>{say('forms.reading')}</p>;
   if (data.entries.length === 0) return <p>{say('forms.history_none')}</p>;
-  const value = (cell: string | null) => cell ?? say('forms.not_known');
+  const value = (cell: string | null) => cellText(place, cell, numbers, words) ?? say('forms.not_known');
   return (
     <ol className="history-list" reversed>
       {[...data.entries].reverse().map(({ record, before, after }) => (
         <li key={`${record.device}.${record.number}`}>
-          <b>{value(after)}</b> <span className="small">{say('forms.instead_of', { before: value(before) })}</span>
+          <b>{value(after)}</b>{' '}
+          {before === null ? null : <span className="small">{say('forms.instead_of', { before: value(before) })}</span>}
           <br />
           <span className="small">{say('forms.by_when', { who: record.by, when: numbers.moment(record.at) })}</span>
         </li>

@@ -7,6 +7,7 @@ import type { DraftCell, DraftStep, RowName } from './draft.ts';
 import { FieldInput } from './FieldInput.tsx';
 import type { Option } from './options.ts';
 import { type FieldFault, faultOf } from './outcome.ts';
+import { standardOf } from './settingsRows.ts';
 import { useFieldWords } from './useFieldWords.ts';
 
 export interface FieldProps {
@@ -47,7 +48,7 @@ export function Field(props: FieldProps) {
     <div className="field" onFocus={() => setFocused(true)} onBlur={() => setFocused(false)}>
       <div className="field-head">
         <label htmlFor={id}>{label}</label>
-        {props.isNewRow ? null : <CellHistory programmeId={programmeId} place={{ ...row, column }} label={label} />}
+        {props.isNewRow ? null : <CellHistory programmeId={programmeId} place={keptPlace(row, column)} label={label} />}
       </div>
       <div className="field-value">
         <FieldInput
@@ -64,16 +65,36 @@ export function Field(props: FieldProps) {
         <span className="unit">{words.unit(contract)}</span>
       </div>
       <p id={`${id}-about`} className="small field-about">
-        {words.about(row.table, column)} <EmptyMeans table={row.table} column={column} isRequired={contract.required} />
+        {words.about(row.table, column)}{' '}
+        <EmptyMeans table={row.table} column={column} contract={contract} isRequired={contract.required} />
       </p>
       <div id={`${id}-told`}>{told === null ? null : <Told {...props} told={told} onType={type} />}</div>
     </div>
   );
 }
 
-function EmptyMeans({ table, column, isRequired }: { table: string; column: string; isRequired: boolean }) {
-  const { say } = useLanguage();
-  const empty = useFieldWords().empty(table, column);
+/** Where a cell is kept: settings are fields of one row here, and rows of their own in the programme. */
+function keptPlace(row: RowName, column: string) {
+  if (row.table !== 'settings') return { ...row, column };
+  return { table: 'settings', key: column.split('.')[0]!, column: 'value' };
+}
+
+function EmptyMeans(props: {
+  readonly table: string;
+  readonly column: string;
+  readonly contract: Column<unknown>;
+  readonly isRequired: boolean;
+}) {
+  const { say, numbers } = useLanguage();
+  const words = useFieldWords();
+  const { table, column, contract, isRequired } = props;
+  const standard = table === 'settings' ? standardOf(column) : null;
+  const empty =
+    standard === null
+      ? words.empty(table, column)
+      : typeof standard === 'number'
+        ? figureOf(contract, standard, numbers)
+        : words.choice(standard);
   if (isRequired) return say('forms.needed');
   return empty === null ? null : say('forms.empty_means', { meaning: empty });
 }
@@ -95,14 +116,15 @@ function useTold({ contract, present, cell, isTried, isNewRow }: FieldProps, isF
   // While she types, a number that is not whole yet is not called wrong.
   if (isFocused && !isTried && entry.kind !== 'asks' && stale === null) return null;
   const fault = wrong ?? stale;
-  return fault === null && (entry.kind !== 'cell' || entry.heed === null) ? null : { entry, fault };
+  const isPlain = entry.kind === 'cell' && entry.heed === null && entry.readAs === null;
+  return fault === null && isPlain ? null : { entry, fault };
 }
 
 function Told(props: FieldProps & { readonly told: ToldOfField; onType(text: string, chosen?: number): void }) {
   const { say, numbers } = useLanguage();
   const words = useFieldWords();
-  const { contract, told, cell, onType } = props;
-  const { entry, fault } = told;
+  const { contract, cell, onType } = props;
+  const { entry, fault } = props.told;
   if (fault?.kind === 'stale') return <Stale {...props} />;
   if (entry.kind === 'asks')
     return (
@@ -115,13 +137,12 @@ function Told(props: FieldProps & { readonly told: ToldOfField; onType(text: str
         ))}
       </div>
     );
-  const said = fault?.said ?? (entry.kind === 'cell' ? entry.heed : null);
-  if (said === null) return null;
+  const told = fault === null && entry.kind === 'cell' ? [entry.readAs, entry.heed] : [fault?.said ?? null];
   const { offer } = entry;
   const offered = offer === null ? null : shownCell(contract, offer, numbers.decimalMark);
   return (
     <div className={fault === null ? 'field-heed' : 'field-fault'}>
-      <p>{say(said.key, said.values)}</p>
+      {told.map((said) => (said === null ? null : <p key={said.key}>{say(said.key, said.values)}</p>))}
       {offered === null ? null : (
         <button type="button" className="button" onClick={() => onType(offered, Number(offered.replace(',', '.')))}>
           {say('forms.write_instead', { value: offered })} {words.unit(contract)}

@@ -9,7 +9,14 @@ export interface Said {
 
 /** What was typed into a field came to: a cell as the tables write it, a question, or why it cannot be used. */
 export type Entry =
-  | { readonly kind: 'cell'; readonly cell: string | null; readonly heed: Said | null; readonly offer: string | null }
+  | {
+      readonly kind: 'cell';
+      readonly cell: string | null;
+      readonly heed: Said | null;
+      readonly offer: string | null;
+      /** What was read, where it could have been another number that is no value of the column. */
+      readonly readAs: Said | null;
+    }
   | { readonly kind: 'asks'; readonly readings: readonly [number, number] }
   | { readonly kind: 'wrong'; readonly said: Said; readonly offer: string | null };
 
@@ -75,7 +82,10 @@ export function cellEntry(
       const usable = parsed.readings.filter((value) => judged(column, cellOf(column, value), numbers).kind === 'cell');
       const only = chosen ?? (usable.length === 1 ? usable[0]! : null);
       if (only === null) return { kind: 'asks', readings: parsed.readings };
-      return judged(column, cellOf(column, only), numbers);
+      const entry = judged(column, cellOf(column, only), numbers);
+      if (entry.kind !== 'cell') return entry;
+      const value = figureOf(column, Number(entry.cell), numbers);
+      return { ...entry, readAs: { key: 'forms.read_as', values: { value } } };
     }
     default:
       return { kind: 'wrong', said: { key: 'forms.fault_not_a_number', values: {} }, offer: null };
@@ -95,7 +105,7 @@ function judged(column: Column<unknown>, cell: string, numbers: PageNumbers): En
   }
   const heed = fault === null ? littlePercent(column, cell) : saidOf(column, fault.code, numbers);
   const offer = heed?.key === 'forms.heed_percent' ? written(Number(cell) * perCent) : null;
-  return { kind: 'cell', cell: cell === '' ? null : cell, heed, offer };
+  return { kind: 'cell', cell: cell === '' ? null : cell, heed, offer, readAs: null };
 }
 
 /** Half a per cent where others have fifty: a share was likely typed. It is told, and what is meant is a press away. */

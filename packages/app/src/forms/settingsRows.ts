@@ -1,3 +1,4 @@
+import { defaultSettings } from '@eavewell/engine';
 import { isNumber } from './cellEntry.ts';
 import type { RowChange, RowNow } from './draft.ts';
 import { formTable, settingFields } from './formTables.ts';
@@ -16,6 +17,14 @@ function settingValue(rows: readonly SettingRow[], key: string): unknown {
   } catch {
     return undefined;
   }
+}
+
+/** What stands for a setting that is not given; null where that is nothing. */
+export function standardOf(field: string): number | string | null {
+  const [name, within] = field.split('.');
+  const standards: Readonly<Record<string, unknown>> = { ...defaultSettings };
+  const value = within === undefined ? standards[name!] : (standards[name!] as Record<string, unknown>)[within];
+  return field === 'programme' || (typeof value !== 'number' && typeof value !== 'string') ? null : value;
 }
 
 const isObject = (value: unknown): value is Record<string, unknown> =>

@@ -16,6 +16,8 @@ export interface RecordWords {
   cell(place: { readonly table: string; readonly column: string }, cell: string | null): string;
   /** What a site is called beside its id; null where that is not at hand. */
   siteName(siteId: string): string | null;
+  /** A record by its name; undefined where it is not at hand. */
+  find(name: string): RecordTold | undefined;
 }
 
 /** The name of a record. */
@@ -51,8 +53,7 @@ function nameAndId(siteId: string, siteName: RecordWords['siteName']): string {
 export function recordSentence(record: RecordTold, telling: RecordWords): string {
   const { say } = telling;
   const { by: who, source, changes, changeCount: count } = record;
-  if (source.kind === 'undo') return say('history.undo', { who, count });
-  if (source.kind === 'redo') return say('history.redo', { who, count });
+  if (source.kind === 'undo' || source.kind === 'redo') return stepSentence(record, source.kind, telling);
   if (source.kind === 'import') return say('history.import', { who, file: source.name ?? '', count });
   const [only] = changes;
   if (only === undefined) return say('history.nothing', { who });
@@ -60,6 +61,21 @@ export function recordSentence(record: RecordTold, telling: RecordWords): string
   const site = siteOf(changes);
   if (site !== null) return say('history.of_site', { who, count, site: nameAndId(site, telling.siteName) });
   return say('history.many', { who, count });
+}
+
+/** An undo and a redo are told by what they took back or did again, where that is at hand. */
+function stepSentence(record: RecordTold, kind: 'undo' | 'redo', telling: RecordWords): string {
+  const { say } = telling;
+  const { by: who, changeCount: count } = record;
+  const meant = meantBy(record, telling.find);
+  if (meant === record) return say(`history.${kind}`, { who, count });
+  return say(`history.${kind}_of`, { who, what: recordSentence(meant, telling) });
+}
+
+/** What a record is about: for an undo or a redo the record that was taken back or made again. */
+export function meantBy(record: RecordTold, find: RecordWords['find']): RecordTold {
+  const taken = record.takesBack === null ? undefined : find(record.takesBack);
+  return taken === undefined ? record : meantBy(taken, find);
 }
 
 function oneChange(who: string, change: ChangeTold, telling: RecordWords): string {

@@ -50,7 +50,7 @@ function Kept({ kept, programmeName }: { readonly kept: KeptChange; readonly pro
   const record = { ...told, source: { kind: 'form' as const, name: null }, changes: [...changes] };
   const sentence = recordSentence(
     { ...record, changeCount: changes.length },
-    { say, words, cell, siteName: () => null },
+    { say, words, cell, siteName: () => null, find: () => undefined },
   );
   return (
     <li>

@@ -5,7 +5,7 @@ import { type ChangeOutcome, useStep } from '../api/useChange.ts';
 import { useWho } from '../api/useWho.ts';
 import { useFieldWords } from '../forms/useFieldWords.ts';
 import { Who } from '../forms/Who.tsx';
-import { nameOfRecord, type RecordTold, recordSentence } from '../history/recordSentence.ts';
+import { meantBy, nameOfRecord, type RecordTold, recordSentence } from '../history/recordSentence.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 
 type Step = 'undo' | 'redo';
@@ -102,15 +102,12 @@ function useAsked(programmeId: string): Readonly<Record<Step, string | null>> {
   const { data: state } = useQuery(queries.programme(programmeId));
   const { data: last } = useQuery({ ...queries.lastRecords(programmeId), enabled: state !== undefined });
   const records = last?.records ?? [];
+  const find = (name: string) => records.find((record) => nameOfRecord(record) === name);
   const cell = (_: unknown, value: string | null) => (value === null ? say('forms.not_known') : words.choice(value));
   const sentence = (record: RecordTold | undefined) =>
-    record === undefined ? say('history.earlier') : recordSentence(record, { say, words, cell, siteName: () => null });
-  const find = (name: string) => records.find((record) => nameOfRecord(record) === name);
-  /** An undo is told by what it took back, a redo by what it did again. */
-  const meant = (record: RecordTold | undefined): RecordTold | undefined => {
-    if (record?.takesBack == null) return record;
-    return meant(find(record.takesBack));
-  };
-  const what = (name: string | null | undefined) => (name == null ? null : sentence(meant(find(name))));
+    record === undefined
+      ? say('history.earlier')
+      : recordSentence(meantBy(record, find), { say, words, cell, find, siteName: () => null });
+  const what = (name: string | null | undefined) => (name == null ? null : sentence(find(name)));
   return { undo: what(state?.undo), redo: what(state?.redo) };
 }

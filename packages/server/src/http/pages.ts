@@ -56,6 +56,6 @@ export async function addPages(app: FastifyInstance, folder: string | null): Pro
       reply.setHeader('cache-control', isHashed ? 'private, max-age=31536000, immutable' : 'no-cache');
     },
   });
-  for (const path of ['/programmes', '/kept', '/p/*'])
+  for (const path of ['/programmes', '/programmes/*', '/kept', '/p/*'])
     app.get(path, { schema: { hide: true } }, (_, reply) => reply.sendFile('index.html'));
 }

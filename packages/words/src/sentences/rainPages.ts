@@ -53,6 +53,7 @@ export const scenarioIn = ({ say, numbers }: Speech) => ({
   goodYears: say('commandLine.scenario.goodYears'),
   dryDays: say('commandLine.scenario.dryDays'),
   tankForTarget: say('commandLine.scenario.tankForTarget'),
+  tankForTargetAlone: say('commandLine.scenario.tankForTargetAlone'),
   noTank: say('commandLine.scenario.noTank'),
   notKnown: say('commandLine.scenario.notKnown'),
   wrongShare: (option: string, text: string, least: number, most: number) =>

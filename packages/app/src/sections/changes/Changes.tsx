@@ -3,9 +3,9 @@ import { useNavigate, useParams, useSearch } from '@tanstack/react-router';
 import { queries, recordsBefore } from '../../api/queries.ts';
 import { cellText } from '../../forms/cellText.ts';
 import { useFieldWords } from '../../forms/useFieldWords.ts';
+import { ChangesOfRecord } from '../../history/ChangesOfRecord.tsx';
 import { nameOfRecord, type RecordTold, type RecordWords, recordSentence } from '../../history/recordSentence.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { ChangesOfRecord } from './ChangesOfRecord.tsx';
 import { Conflicts } from './Conflicts.tsx';
 import './changes.css';
 
@@ -15,7 +15,7 @@ const most = 50;
 const sources = ['form', 'import', 'visit', 'undo', 'redo'] as const;
 
 /** What records and rows are put into words with on this page. */
-function useRecordWords(programmeId: string): RecordWords {
+function useRecordWords(programmeId: string): Omit<RecordWords, 'find'> {
   const { say, numbers } = useLanguage();
   const words = useFieldWords();
   const { data } = useSuspenseQuery(queries.table(programmeId, 'sites'));
@@ -34,7 +34,7 @@ export function Changes() {
   const { programmeId } = useParams({ from: '/p/$programmeId/changes' });
   const { q = '', source } = useSearch({ from: '/p/$programmeId/changes' });
   const navigate = useNavigate({ from: '/p/$programmeId/changes' });
-  const telling = useRecordWords(programmeId);
+  const words = useRecordWords(programmeId);
   const { data: state } = useSuspenseQuery(queries.programme(programmeId));
   const { data, fetchNextPage, hasNextPage, isFetching } = useInfiniteQuery({
     queryKey: ['programme', programmeId, 'records', 'pages'],
@@ -46,6 +46,8 @@ export function Changes() {
     },
   });
   const records = data?.pages.flatMap((page) => page.records) ?? [];
+  const byName = new Map(records.map((record) => [nameOfRecord(record), record]));
+  const telling = { ...words, find: (name: string) => byName.get(name) };
   const shown = records.filter((record) => isWanted(record, q, source, telling));
   const filter = (search: { q?: string; source?: string }) => {
     const next = { ...(q === '' ? {} : { q }), ...(source === undefined ? {} : { source }), ...search };

@@ -1,9 +1,10 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { useId, useState } from 'react';
-import { answerOf, api, NotDone } from '../../api/client.ts';
+import { answerOf, api } from '../../api/client.ts';
 import { sayWho, useWho } from '../../api/useWho.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { NotMade } from './NotMade.tsx';
 
 const froms = ['empty', 'files', 'demo'] as const;
 type From = (typeof froms)[number];
@@ -18,12 +19,18 @@ export function MakeProgramme() {
   const [from, setFrom] = useState<From>('empty');
   const [isTried, setTried] = useState(false);
   const make = useMake();
-  const isWanting = name.trim() === '' || who.trim() === '';
+  const navigate = useNavigate();
+  const isOfFiles = from === 'files';
+  const isWanting = !isOfFiles && (name.trim() === '' || who.trim() === '');
   const submit = () => {
     setTried(true);
     if (isWanting || make.isPending) return;
     sayWho(who);
-    make.mutate({ name: name.trim(), by: who.trim(), from });
+    if (isOfFiles) {
+      void navigate({ to: '/programmes/take-in', search: {} });
+      return;
+    }
+    make.mutate({ name: name.trim(), by: who.trim(), from: from === 'demo' ? 'demo' : 'empty' });
   };
   return (
     <form
@@ -84,29 +91,11 @@ function useMake() {
   const client = useQueryClient();
   const navigate = useNavigate();
   return useMutation({
-    mutationFn: ({ name, by, from }: { name: string; by: string; from: From }) =>
-      answerOf(api.POST('/api/programmes', { body: { name, by, from: from === 'demo' ? 'demo' : 'empty' } })),
-    onSuccess: async ({ programmeId }, { from }) => {
+    mutationFn: (body: { name: string; by: string; from: 'demo' | 'empty' }) =>
+      answerOf(api.POST('/api/programmes', { body })),
+    onSuccess: async ({ programmeId }) => {
       await client.invalidateQueries({ queryKey: ['programmes'] });
-      const params = { programmeId };
-      if (from === 'files') await navigate({ to: '/p/$programmeId/take-in', params, search: {} });
-      else await navigate({ to: '/p/$programmeId/sites', params });
+      await navigate({ to: '/p/$programmeId/sites', params: { programmeId } });
     },
   });
-}
-
-function NotMade({ error }: { readonly error: Error }) {
-  const { say } = useLanguage();
-  if (!(error instanceof NotDone)) return <p>{say('app.our_fault', { message: error.message })}</p>;
-  if (error.reason === 'unreachable') return <p>{say('app.unreachable')}</p>;
-  if (error.reason === 'refused') return <p>{say('app.refused')}</p>;
-  return (
-    <ul>
-      {(error.body?.problems ?? []).map(({ what, todo }) => (
-        <li key={what}>
-          {what} {todo}
-        </li>
-      ))}
-    </ul>
-  );
 }

@@ -101,7 +101,7 @@ function RowsRead(props: {
   );
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled by keyboard too
-    <section className="wide" tabIndex={0} aria-label={words.table(table)}>
+    <section className="wide rows-read" tabIndex={0} aria-label={words.table(table)}>
       <table>
         <thead>
           <tr>
@@ -119,7 +119,9 @@ function RowsRead(props: {
           {rows.map((row) => (
             <tr key={rowId(row)}>
               {used.map((column) => (
-                <td key={column}>{cellText({ table, column }, row.cells[column] ?? null, numbers, words)}</td>
+                <td key={column} data-label={words.label(table, column)}>
+                  {cellText({ table, column }, row.cells[column] ?? null, numbers, words)}
+                </td>
               ))}
               <td className="on-screen">
                 <button

@@ -1,9 +1,10 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
-import { useState } from 'react';
+import { Suspense, useState } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { SiteFacts } from '../facts/index.ts';
 import { costWords, overviewQuery, type SiteEntry } from '../sites/index.ts';
 import { Among } from './Among.tsx';
 import { Problems, problemsOnce } from './Problems.tsx';
@@ -40,6 +41,9 @@ export function SitePage() {
         <Remedies found={design.remedies} judgedYears={design.storages[0]?.judgedYears ?? null} />
       ) : null}
       <Problems problems={problemsOnce(site.problems, design?.problems ?? [])} />
+      <Suspense fallback={null}>
+        <SiteFacts programmeId={programmeId} siteId={siteId} key={siteId} />
+      </Suspense>
     </>
   );
 }

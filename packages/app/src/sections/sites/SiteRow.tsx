@@ -1,5 +1,5 @@
 import { Link } from '@tanstack/react-router';
-import { type PointerEvent, type ReactNode, type SyntheticEvent, useRef } from 'react';
+import { memo, type PointerEvent, type SyntheticEvent, useRef } from 'react';
 import { useGridListItem } from 'react-aria/useGridList';
 import type { ListState } from 'react-stately/useListState';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
@@ -23,7 +23,15 @@ export interface RowGiven {
 }
 
 /** One site of the list, at its place on the page. */
-export function SiteRow({ row, top, given }: { readonly row: number; readonly top: number; readonly given: RowGiven }) {
+export const SiteRow = memo(function SiteRow({
+  row,
+  top,
+  given,
+}: {
+  readonly row: number;
+  readonly top: number;
+  readonly given: RowGiven;
+}) {
   const ref = useRef<HTMLDivElement | null>(null);
   const { collection, state, isChoosing, measure } = given;
   const node = collection.at(row)!;
@@ -43,11 +51,11 @@ export function SiteRow({ row, top, given }: { readonly row: number; readonly to
     >
       <div {...gridCellProps} className="cells">
         {isChoosing ? <Tick site={site} isChosen={isChosen} state={state} /> : null}
-        <RowWords site={site} given={given} />
+        <RowWords site={site} isDone={given.isDone} programmeId={given.programmeId} />
       </div>
     </div>
   );
-}
+});
 
 /** What is pressed inside a row is not also a press of the row. */
 const hold = (event: SyntheticEvent) => event.stopPropagation();
@@ -88,7 +96,15 @@ function Tick({
 }
 
 /** The words and marks of a row. */
-function RowWords({ site, given }: { readonly site: SiteEntry; readonly given: RowGiven }): ReactNode {
+const RowWords = memo(function RowWords({
+  site,
+  isDone,
+  programmeId,
+}: {
+  readonly site: SiteEntry;
+  readonly isDone: boolean;
+  readonly programmeId: string;
+}) {
   const language = useLanguage();
   const { main, more, isKnown } = mendWords(site, language);
   const standing = standingOf(site);
@@ -100,7 +116,7 @@ function RowWords({ site, given }: { readonly site: SiteEntry; readonly given: R
         <span className="who">
           <Link
             to="/p/$programmeId/sites/$siteId"
-            params={{ programmeId: given.programmeId, siteId: site.siteId || site.key }}
+            params={{ programmeId, siteId: site.siteId || site.key }}
             tabIndex={-1}
             onPointerDown={hold}
             onMouseDown={hold}
@@ -114,7 +130,7 @@ function RowWords({ site, given }: { readonly site: SiteEntry; readonly given: R
         </span>
         <span className="line">
           {lead === '' ? null : <b className={`w-${standing}`}>{lead} </b>}
-          {lineWords(site, given.isDone, language)}
+          {lineWords(site, isDone, language)}
         </span>
       </span>
       <Thread site={site} />
@@ -124,4 +140,4 @@ function RowWords({ site, given }: { readonly site: SiteEntry; readonly given: R
       </span>
     </>
   );
-}
+});

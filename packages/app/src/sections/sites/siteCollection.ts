@@ -13,6 +13,8 @@ export class SiteCollection implements Collection<Node<SiteEntry>> {
     /** Places of the rows in the list of all sites, in the order shown. */
     readonly places: Uint32Array,
     private readonly label: (site: SiteEntry) => string,
+    /** Labels that were made already: they are looked at each time a row is drawn. */
+    private readonly labels: WeakMap<SiteEntry, string> = new WeakMap(),
   ) {
     this.rowOf = new Int32Array(overview.sites.length).fill(-1);
     places.forEach((place, row) => {
@@ -48,12 +50,14 @@ export class SiteCollection implements Collection<Node<SiteEntry>> {
   at(row: number): Node<SiteEntry> | null {
     const site = this.siteAt(row);
     if (site === undefined) return null;
-    const { label } = this;
+    const { label, labels } = this;
     return {
       ...{ type: 'item', key: site.key, value: site, level: 0, hasChildNodes: false, childNodes: [], rendered: null },
       ...{ index: row, parentKey: null, prevKey: this.keyAt(row - 1), nextKey: this.keyAt(row + 1), props: {} },
       get textValue() {
-        return label(site);
+        const text = labels.get(site) ?? label(site);
+        labels.set(site, text);
+        return text;
       },
     } as Node<SiteEntry>;
   }
@@ -83,8 +87,9 @@ export class SiteCollection implements Collection<Node<SiteEntry>> {
     return [];
   }
 
-  *[Symbol.iterator](): Generator<Node<SiteEntry>> {
-    for (let row = 0; row < this.size; row++) yield this.at(row)!;
+  /** Every row asks for all rows, to count those that are sections: there is none, and ten thousand need not be made for it. */
+  [Symbol.iterator](): Iterator<Node<SiteEntry>> {
+    return [][Symbol.iterator]();
   }
 
   private *keys(): Generator<Key> {

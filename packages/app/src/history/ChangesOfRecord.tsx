@@ -1,6 +1,7 @@
-import { useFieldWords } from '../../forms/useFieldWords.ts';
-import { type ChangeTold, type RecordWords, rowInWords } from '../../history/recordSentence.ts';
-import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { useFieldWords } from '../forms/useFieldWords.ts';
+import { useLanguage } from '../language/LanguageProvider.tsx';
+import { type ChangeTold, type RecordWords, rowInWords } from './recordSentence.ts';
+import './rowChanges.css';
 
 /** Changes of rows, cell by cell: before → after. */
 export function ChangesOfRecord(props: { readonly changes: readonly ChangeTold[]; readonly telling: RecordWords }) {

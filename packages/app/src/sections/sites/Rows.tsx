@@ -1,0 +1,127 @@
+import { defaultRangeExtractor, type Range, useWindowVirtualizer } from '@tanstack/react-virtual';
+import {
+  type RefObject,
+  useCallback,
+  useDeferredValue,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
+import type { ListState } from 'react-stately/useListState';
+import type { SiteEntry } from './overview.ts';
+import { type RowGiven, SiteRow } from './SiteRow.tsx';
+import type { SiteCollection } from './siteCollection.ts';
+
+/** A row before it is measured [px], and rows drawn beyond the screen at each end. Ours. */
+const [usual_px, beyond_rows] = [78, 3] as const;
+/** What stays free over and under a row that has the focus [px]: the head that stays on the screen must not cover it. */
+const [over_px, under_px] = [140, 20] as const;
+/** The page has come to rest when it has not moved for so long [ms]. Ours. */
+const rest_ms = 200;
+
+/** A site whose row is to be brought into view, such as one pressed on the map; the count tells one press from the next. */
+export interface Wanted {
+  readonly key: string;
+  readonly count: number;
+}
+
+interface Given {
+  readonly programmeId: string;
+  readonly collection: SiteCollection;
+  readonly state: ListState<SiteEntry>;
+  readonly list: RefObject<HTMLDivElement | null>;
+  readonly isChoosing: boolean;
+  readonly isDone: boolean;
+  readonly wanted: Wanted | null;
+  onShown(keys: readonly string[]): void;
+}
+
+/** The rows on the screen, of as many as there are. Moving the page draws rows anew and nothing else. */
+export function Rows({ programmeId, collection, state, list, isChoosing, isDone, wanted, onShown }: Given) {
+  const { focusedKey, isFocused } = state.selectionManager;
+  const focusedRow = collection.rowOfKey(focusedKey);
+  const rows = useRowsDrawn(list, collection, focusedRow);
+  useEffect(() => {
+    if (isFocused && focusedRow >= 0) rows.scrollToIndex(focusedRow, { align: 'auto' });
+  }, [isFocused, focusedRow, rows]);
+  // A press on the map counts once, whatever the list shows afterwards.
+  const bring = useRef({ collection, rows, state });
+  bring.current = { collection, rows, state };
+  useEffect(() => {
+    const row = wanted === null ? -1 : bring.current.collection.rowOfKey(wanted.key);
+    if (row < 0) return;
+    bring.current.state.selectionManager.setFocusedKey(wanted!.key);
+    bring.current.rows.scrollToIndex(row, { align: 'center' });
+  }, [wanted]);
+  // Rows are made when there is time for it, a few at once: moving the page never waits for them.
+  const items = useDeferredValue(rows.getVirtualItems());
+  const drawn = items.filter(({ index }) => index < collection.size);
+  useShown(collection, rows.range, onShown);
+  const { measureElement: measure } = rows;
+  const given: RowGiven = useMemo(
+    () => ({ programmeId, collection, state, isDone, isChoosing, measure }),
+    [programmeId, collection, state, isDone, isChoosing, measure],
+  );
+  return (
+    <div role="presentation" style={{ blockSize: rows.getTotalSize() }}>
+      {drawn.map(({ index, start, key }) => (
+        <SiteRow key={String(key)} row={index} top={start - rows.options.scrollMargin} given={given} />
+      ))}
+    </div>
+  );
+}
+
+/** Which rows are drawn: those on the screen, a few beyond, and the one that has the focus. */
+function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCollection, focusedRow: number) {
+  const [margin, setMargin] = useState(0);
+  useLayoutEffect(() => {
+    const place = () => setMargin(list.current ? list.current.getBoundingClientRect().top + window.scrollY : 0);
+    place();
+    const seen = new ResizeObserver(place);
+    seen.observe(document.body);
+    return () => seen.disconnect();
+  }, [list]);
+  const rangeExtractor = useCallback(
+    (range: Range) => {
+      const drawn = defaultRangeExtractor(range);
+      if (focusedRow < 0 || drawn.includes(focusedRow)) return drawn;
+      return focusedRow < (drawn[0] ?? 0) ? [focusedRow, ...drawn] : [...drawn, focusedRow];
+    },
+    [focusedRow],
+  );
+  return useWindowVirtualizer({
+    count: collection.size,
+    estimateSize: () => usual_px,
+    overscan: beyond_rows,
+    scrollMargin: margin,
+    scrollPaddingStart: over_px,
+    scrollPaddingEnd: under_px,
+    getItemKey: useCallback((row: number) => collection.keyAt(row) ?? row, [collection]),
+    rangeExtractor,
+    useFlushSync: false,
+    // The browser tells the size when it has laid the row out; asking before that would make it do so row by row.
+    measureElement: (element, entry, { options, indexFromElement, measurementsCache }) =>
+      entry?.borderBoxSize[0]?.blockSize ??
+      measurementsCache[indexFromElement(element)]?.size ??
+      options.estimateSize(indexFromElement(element)),
+  });
+}
+
+/** Tells which sites the rows on the screen are of, when the page has come to rest. */
+function useShown(
+  collection: SiteCollection,
+  range: { readonly startIndex: number; readonly endIndex: number } | null,
+  onShown: Given['onShown'],
+): void {
+  const [from, to] = [range?.startIndex ?? 0, range?.endIndex ?? -1];
+  useEffect(() => {
+    const timer = setTimeout(() => {
+      const keys: string[] = [];
+      for (let row = from; row <= to; row++) keys.push(String(collection.keyAt(row)));
+      onShown(keys);
+    }, rest_ms);
+    return () => clearTimeout(timer);
+  }, [collection, from, to, onShown]);
+}
