@@ -3,7 +3,7 @@ import { designedDemo } from './demo.ts';
 import { journey } from './journey.ts';
 import { paperPages } from './pdfText.ts';
 
-/** A4, 210 × 297 mm, in points. Source: ISO 216. */
+/** A4, 210 × 297 mm, in points. Source: iso-216, from memory. */
 const a4_pt = { width: 595.28, height: 841.89 };
 
 journey('every site of the list is on paper: A4, dark text on white, also from a dark screen', async ({ open }) => {
