@@ -1,6 +1,7 @@
 import type { Query, QueryKey, QueryPersister } from '@tanstack/react-query';
-import { clear, createStore, del, entries, get, set, type UseStore } from 'idb-keyval';
+import { clear, del, entries, get, set, type UseStore } from 'idb-keyval';
 import { NotDone } from '../api/client.ts';
+import { answersStore } from './keepOverview.ts';
 
 /** An answer of the program as this browser keeps it. */
 interface KeptAnswer {
@@ -92,7 +93,7 @@ export class KeptAnswers {
   /** A browser that keeps nothing is no fault: the pages then need the program, as they say. */
   private async tried<T>(work: (store: UseStore) => Promise<T>): Promise<T | undefined> {
     try {
-      this.store ??= createStore('eavewell-answers', 'answers');
+      this.store ??= answersStore();
       return await work(this.store);
     } catch {
       return undefined;

@@ -1,1 +1,4 @@
-export { SitePage } from './SitePage.tsx';
+import { lazyRouteComponent } from '@tanstack/react-router';
+
+/** The page of one site; loaded when one is opened. */
+export const SitePage = lazyRouteComponent(() => import('./SitePage.tsx'), 'SitePage');

@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 
 /** A programme without a site yet: what to do. */
@@ -8,9 +9,12 @@ export function NoSites({ programmeId }: { readonly programmeId: string }) {
       <h1>{say('sites.empty')}</h1>
       <p>{say('sites.empty_todo')}</p>
       <p>
-        <a className="button main" href={`/p/${encodeURIComponent(programmeId)}/take-in`}>
+        <Link className="button main" to="/p/$programmeId/take-in" params={{ programmeId }}>
           {say('sites.take_in')}
-        </a>
+        </Link>{' '}
+        <Link className="button" to="/p/$programmeId/new-site" params={{ programmeId }}>
+          {say('sites.write_first')}
+        </Link>
       </p>
     </>
   );

@@ -1,14 +1,16 @@
-import { useSearch } from '@tanstack/react-router';
+import { useNavigate, useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
 import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { useIsNarrow } from '../../look/useIsNarrow.ts';
+import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
 import { Foot } from './Foot.tsx';
 import { ListActs } from './ListActs.tsx';
-import { MendingTable } from './MendingTable.tsx';
 import { type Overview, type SiteEntry, standingOf } from './overview.ts';
 import { PrintList } from './PrintList.tsx';
+import type { Wanted } from './Rows.tsx';
 import { leadWords, lineWords, peopleWords } from './rowWords.ts';
 import { SiteList } from './SiteList.tsx';
 import { SiteCollection } from './siteCollection.ts';
@@ -72,6 +74,32 @@ function useChosen(overview: Overview) {
   return { chosen, setChosen, sites };
 }
 
+/** The sites as the map takes them, and the one that was pressed on it. */
+function useMap(overview: Overview, collection: SiteCollection) {
+  const navigate = useNavigate({ from: '/p/$programmeId/sites' });
+  const [wanted, setWanted] = useState<Wanted | null>(null);
+  const mapped = useMemo(
+    () =>
+      overview.sites.map((site) => ({
+        ...{ key: site.key, latitude_deg: site.latitude_deg, longitude_deg: site.longitude_deg },
+        name: site.name || site.siteId || site.key,
+        verdict: site.verdict ?? ('notJudged' as const),
+      })),
+    [overview],
+  );
+  const select = useCallback(
+    (key: string) => {
+      setWanted((before) => ({ key, count: (before?.count ?? 0) + 1 }));
+      const site = overview.sites[overview.places.get(key) ?? -1];
+      // A site that the list does not show now is looked for by its number.
+      if (site !== undefined && collection.rowOfKey(key) < 0)
+        void navigate({ to: '.', search: { text: site.siteId || site.name }, resetScroll: false });
+    },
+    [overview, collection, navigate],
+  );
+  return { mapped, wanted, select };
+}
+
 /** The list of sites with what filters it, the map beside it, and what would mend them all. */
 // long: the sheet as it is read, part after part
 export function SitesSheet(given: Given) {
@@ -81,9 +109,10 @@ export function SitesSheet(given: Given) {
   const { chosen, setChosen, sites: chosenOnes } = useChosen(overview);
   const [isChoosing, setChoosing] = useState(false);
   const [isChosenPrinted, setChosenPrinted] = useState(false);
-  const [wanted] = useState<{ readonly key: string; readonly count: number } | null>(null);
-  const [, setOnScreen] = useState<readonly string[]>([]);
+  const { mapped, wanted, select } = useMap(overview, collection);
+  const [onScreen, setOnScreen] = useState<readonly string[]>([]);
   const isPrinting = useIsPrinting();
+  const isNarrow = useIsNarrow();
   const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
@@ -104,6 +133,7 @@ export function SitesSheet(given: Given) {
       <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} />
       <div className="sites-sheet on-screen">
         <div className="sites-left">
+          {isNarrow ? <BeforeList programmeId={programmeId} remedies={head.remedies} /> : null}
           <div className="tools-row on-screen">
             <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
             <ListActs
@@ -150,9 +180,16 @@ export function SitesSheet(given: Given) {
           )}
           <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
         </div>
-        <aside className="sites-right">
-          {head.remedies === null ? null : <MendingTable remedies={head.remedies} />}
-        </aside>
+        {isNarrow ? null : (
+          <Beside
+            programmeId={programmeId}
+            sites={mapped}
+            listed={onScreen}
+            selected={wanted?.key ?? null}
+            onSelect={select}
+            remedies={head.remedies}
+          />
+        )}
       </div>
       {isPrinting ? (
         <PrintList

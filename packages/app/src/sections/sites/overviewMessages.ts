@@ -5,8 +5,16 @@ export const piece_sites = 100;
 
 /** What the page asks of the thread that keeps the list. */
 export type ToWorker =
-  | { readonly kind: 'load'; readonly ask: number; readonly programmeId: string; readonly language: string }
-  | { readonly kind: 'find'; readonly ask: number; readonly programmeId: string; readonly text: string };
+  | {
+      readonly kind: 'load';
+      readonly ask: number;
+      readonly programmeId: string;
+      readonly language: string;
+      /** Under what the list is kept in this browser, and the form of answers these pages were built for. */
+      readonly keepAs: string;
+      readonly form: string;
+    }
+  | { readonly kind: 'find'; readonly ask: number; readonly keepAs: string; readonly text: string };
 
 /** What that thread answers. */
 export type FromWorker =

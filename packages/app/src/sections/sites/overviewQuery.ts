@@ -1,8 +1,14 @@
-import { queryOptions } from '@tanstack/react-query';
+import { hashKey, queryOptions } from '@tanstack/react-query';
 import { loadOverview } from './overviewThread.ts';
 
 /** While verdicts are being worked out the list is read again this often [ms], or less often where it is long [ms a site]. Ours. */
 const [least_ms, each_ms] = [3000, 3] as const;
+
+const keyOf = (programmeId: string, language: string) =>
+  ['programme', programmeId, 'sites-in-short', language] as const;
+
+/** Under what the list is kept in this browser. */
+export const overviewName = (programmeId: string, language: string): string => hashKey(keyOf(programmeId, language));
 
 /**
  * The list of sites.
@@ -13,8 +19,10 @@ const [least_ms, each_ms] = [3000, 3] as const;
  */
 export const overviewQuery = (programmeId: string, language: string, isRunning: boolean) =>
   queryOptions({
-    queryKey: ['programme', programmeId, 'overview', language],
-    queryFn: () => loadOverview(programmeId, language),
+    queryKey: keyOf(programmeId, language),
+    queryFn: () => loadOverview(programmeId, language, overviewName(programmeId, language)),
+    // Its thread keeps it.
+    meta: { isNotKept: true },
     // Ten thousand sites are not compared one by one with those of before.
     structuralSharing: false,
     refetchInterval: ({ state }) => (isRunning ? Math.max(least_ms, (state.data?.sites.length ?? 0) * each_ms) : false),

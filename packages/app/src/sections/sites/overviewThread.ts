@@ -36,14 +36,15 @@ function ask(question: Question, hear: Heard): number {
  *
  * @param programmeId - whose
  * @param language - the language the sentences are wanted in
+ * @param keepAs - under what it is kept in this browser
  * @returns the whole list; a `NotDone` is thrown where it is not to be had
  */
-export function loadOverview(programmeId: string, language: string): Promise<Overview> {
+export function loadOverview(programmeId: string, language: string, keepAs: string): Promise<Overview> {
   return new Promise((resolve, reject) => {
     let head: OverviewHead | null = null;
     const sites: SiteEntry[] = [];
     const places = new Map<string, number>();
-    ask({ kind: 'load', programmeId, language }, (told) => {
+    ask({ kind: 'load', programmeId, language, keepAs, form: ANSWERS_FORM }, (told) => {
       if (told.kind === 'head') head = told.head;
       if (told.kind === 'piece') for (const site of told.sites) places.set(site.key, sites.push(site) - 1);
       if (told.kind === 'head' || told.kind === 'piece') return;
@@ -57,9 +58,9 @@ export function loadOverview(programmeId: string, language: string): Promise<Ove
 }
 
 /** Places of the sites a text means, the likeliest first; null where it means none in particular. */
-export function findInOverview(programmeId: string, text: string): Promise<Uint32Array | null> {
+export function findInOverview(keepAs: string, text: string): Promise<Uint32Array | null> {
   return new Promise((resolve) => {
-    ask({ kind: 'find', programmeId, text }, (told) => {
+    ask({ kind: 'find', keepAs, text }, (told) => {
       waiting.delete(told.ask);
       resolve(told.kind === 'found' ? told.places : null);
     });
