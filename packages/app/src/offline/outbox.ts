@@ -1,5 +1,5 @@
 import type { ApiProblem } from '../api/client.ts';
-import type { RowChange } from '../api/useChange.ts';
+import type { RowChange } from '../api/rowChange.ts';
 
 /** A cell that somebody else changed while a change of it was kept here. */
 export interface Clash {

@@ -1,5 +1,5 @@
 import { NotDone } from '../api/client.ts';
-import type { RowChange } from '../api/useChange.ts';
+import type { RowChange } from '../api/rowChange.ts';
 import { clashesOf, followingOn, type KeptChange, nextToSend, type RowsNow } from './outbox.ts';
 import type { OutboxStore } from './outboxStore.ts';
 
