@@ -48,7 +48,7 @@ const unseen = (page: Page) =>
     const marks = [...document.querySelectorAll('main svg path, main svg rect, main svg line, main svg circle')];
     const isGone = (one: Element) => {
       const { fill, stroke, visibility } = getComputedStyle(one);
-      const isNone = (colour: string) => colour === 'none' || colour === ground || /, 0\)$/.test(colour);
+      const isNone = (colour: string) => colour === 'none' || colour === ground || /^rgba.*, 0\)$/.test(colour);
       return visibility === 'visible' && isNone(fill) && isNone(stroke);
     };
     return marks.filter(isGone).map((one) => one.outerHTML.slice(0, 120));

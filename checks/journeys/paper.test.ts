@@ -21,7 +21,8 @@ journey('every site of the list is on paper: A4, dark text on white, also from a
     expect(needing.length).toBeGreaterThan(20);
     expect(needing.filter(({ siteId, name }) => !has(`${name} (${siteId.split('#')[0]})`))).toEqual([]);
     const told = text.match(/(?:tank|roof|unit|gutter)(?:short|tight|unknown)/g) ?? [];
-    expect(told.length).toBeGreaterThanOrEqual(needing.length);
+    // A row that cannot be used (a second S020) has no verdict.
+    expect(told.length).toBeGreaterThanOrEqual(needing.filter(({ siteId }) => !siteId.includes('#')).length);
     expect(has('not safe to drink until it is treated and tested')).toBe(true);
     // What can only be pressed is of no use on paper.
     expect(['Find a village', 'Choose several', 'Print the list', 'Skip to the page'].filter(has)).toEqual([]);
