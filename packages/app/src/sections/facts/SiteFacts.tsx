@@ -53,6 +53,7 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
           sections={siteSections(siteId, [...rows, ...addedRows], false)}
           rows={rows}
           known={known}
+          level={3}
           draft={draft}
           dispatch={dispatch}
           onSaved={() => close(true)}

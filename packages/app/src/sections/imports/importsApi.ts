@@ -60,7 +60,9 @@ export const reviewQuery = ({ programmeId, importId }: ImportName) =>
       programmeId === null
         ? answerOf(api.GET(alone, { params: { path: { importId } } }))
         : answerOf(api.GET(one, { params: { path: { programmeId, importId } } })),
-    refetchInterval: ({ state }) => (state.data?.isReading === true ? asking_ms : false),
+    // Where reading failed the first answer says why; asked again, it would only say that nothing waits any more.
+    refetchInterval: ({ state }) => (state.data?.isReading === true && state.error === null ? asking_ms : false),
+    retry: false,
     // It waits for an hour only, and another page may have mended it.
     staleTime: 0,
   });
@@ -76,9 +78,8 @@ export const reviewsQuery = (programmeId: string | null) =>
     staleTime: 0,
   });
 
-/** Under what reviews are kept in the page. */
-export const reviewsKey = (programmeId: string | null) =>
-  programmeId === null ? ['imports'] : ['programme', programmeId, 'imports'];
+/** Under what reviews are kept in the page: not under their programme, as taking one in changes that and ends this. */
+export const reviewsKey = (programmeId: string | null) => ['imports', programmeId];
 
 /** Mends a cell, says what a header or a sheet stands for, or which table a file is. */
 export function stepOf({ programmeId, importId }: ImportName, body: Step): Promise<Review> {

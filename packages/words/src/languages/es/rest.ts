@@ -1,5 +1,7 @@
 // long: made by "npm run generate" from packages/words/languages/es.json; change that file, not this one.
-export const missing = [] as const;
+export const missing = [
+  "commandLine.serve.help.checkData"
+] as const;
 export const cautions = {
   "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza: pregunte a la autoridad de salud. Este programa juzga cuánta hay, no si es segura.",
   "height": "Medir y poner canaletas es trabajo en altura: una escalera firme, una segunda persona, nunca con viento o lluvia.",
@@ -374,7 +376,6 @@ export const commandLine = {
   "serve.demoName": "Programa de prueba",
   "serve.ended": "Terminado. Se conserva todo lo que se escribió.",
   "serve.folderOrData": "Nombre una carpeta de tablas o --data DIR, no los dos.",
-  "serve.help.checkData": "revisar un programa de una carpeta de datos en vez de una carpeta de tablas",
   "serve.help.data": "la carpeta de datos (por defecto: una propia, vea docs)",
   "serve.help.examples": "\nEjemplos:\n  $ eavewell serve                    su propia carpeta de datos; la primera vez\n                                      con un programa inventado\n  $ eavewell serve --data water       la carpeta de datos water\n  $ eavewell serve --data water2 --from water/exports\n                                      lo que el programa guardó de water, en\n                                      una carpeta nueva\n\nLa dirección que se muestra deja entrar a quien la abra en esta computadora.\nCambia en cada inicio. Ctrl+C termina el programa; no se pierde nada de lo que\nse escribió.",
   "serve.help.from": "empezar una carpeta de datos nueva con una exportación: un .zip, o la carpeta \"exports\" de una carpeta de datos",
@@ -1048,7 +1049,7 @@ export const problems = {
   "rain.absurd.todo": "Revise la unidad (mm, no décimas) y si se leyeron varios días juntos.",
   "rain.absurd.what": "Más lluvia de la que jamás cayó en un día{hasValue, select, yes { ({value} mm)} other {}}; cuenta como no leído.",
   "rain.day_far.todo": "Corrija el año si está mal escrito.",
-  "rain.day_far.what": "{days, plural, one {# día queda} other {# días quedan}} a más de cinco años de todos los demás{firstAt}, y no se {days, plural, one {usa} other {usan}}.",
+  "rain.day_far.what": "{days, plural, one {# día está a más de cinco años de todos los demás{firstAt}, y no se usa.} other {# días están a más de cinco años de todos los demás{firstAt}, y no se usan.}}",
   "rain.day_twice_differs.todo": "Deje el correcto; cuenta como no leído.",
   "rain.day_twice_differs.what": "{days, plural, one {# día está} other {# días están}} dos veces con lluvia distinta{firstAt}.",
   "rain.day_twice_same.todo": "Cada uno cuenta una vez.",
@@ -1251,8 +1252,8 @@ export const problems = {
   "site.roof_none.what": "No se nombra ningún techo.",
   "site.roof_tank_unknown.todo": "Complete tankId en roofs.csv{hasTanks, select, yes {: {tanks}} other {}}.",
   "site.roof_tank_unknown.what": "No se dice a qué tanque lleva la canaleta {hasRoof, select, yes {del techo {roof}} other {del techo}}.",
-  "site.roof_very_large.todo": "Si es así, escriba los dos lados y roofPlanArea_m2: cuando coincidan, se acepta. Hasta entonces el sitio queda a lo más en justo.",
-  "site.roof_very_large.what": "{hasRoof, select, yes {El techo {roof}} other {Un techo}} es mucho más grande que lo usual, {size}, y nada más lo confirma.",
+  "site.roof_very_large.todo": "Si es así, complete los dos lados y roofPlanArea_m2: cuando coincidan se cree. Hasta entonces el sitio es justo, cuando mucho.",
+  "site.roof_very_large.what": "{hasRoof, select, yes {El techo {roof}} other {Un techo}} es mucho mayor de lo que suelen ser los techos, {size}, y nada más lo dice.",
   "site.runoff_assumed.todo": "Complete material o runoffFraction donde se sepa.",
   "site.runoff_assumed.what": "Se supone lo que escurre {hasRoof, select, yes {del techo {roof}} other {del techo}}: {runoffFraction}.",
   "site.second_source.todo": "Hay que tratarla antes de que alguien la beba: pregunte a la autoridad de salud. Un sitio que la necesita es justo, cuando mucho.",
@@ -1315,8 +1316,8 @@ export const problems = {
   "ways.length_differs.what": "La vía {value} se da de {length}; su línea es de {line}.",
   "ways.line_unknown.todo": "{hasLikely, select, yes {¿Quiso decir {likely}? } other {}}Agregue la vía, o quite la línea.",
   "ways.line_unknown.what": "La línea {value} de ways.geojson no es ninguna vía de ways.csv.",
-  "ways.no_lines.todo": "Escríbalo como GeoJSON con una línea por camino, o sáquelo de la carpeta. Las líneas de otro mapa se toman con: eavewell positions FOLDER FILE.",
-  "ways.no_lines.what": "El archivo ways.geojson no tiene ninguna línea de un camino{isMap, select, yes {} other {: es un mapa de la clase {found}}}.",
+  "ways.no_lines.todo": "Escríbalo como GeoJSON con una línea para cada vía, o sáquelo de la carpeta. Las líneas de otro mapa se toman con: eavewell positions FOLDER FILE.",
+  "ways.no_lines.what": "El archivo ways.geojson no contiene ninguna línea de una vía{isOther, select, yes {: es un mapa del tipo {kind}} other {}}.",
   "ways.same_ends.todo": "Complete en ways.csv adónde lleva.",
   "ways.same_ends.what": "{thing} vuelve a donde empieza, {value}.",
   "ways.shorter_than_straight.todo": "Revise su longitud y las posiciones de sus extremos.",
@@ -1408,7 +1409,7 @@ export const remedies = {
   "notMended.madeRain": "la lluvia es generada, así que busque primero lecturas diarias",
   "notMended.noTanks": "el catálogo no tiene tanques",
   "notMended.record": "el registro de lluvia es demasiado corto para que un sitio alcance",
-  "notMended.roofSize": "un techo es mucho más grande que lo usual y nada más lo confirma, así que hay que medirlo otra vez primero",
+  "notMended.roofSize": "un techo es mucho mayor de lo que suelen ser y nada más lo dice, así que mídalo otra vez primero",
   "notMended.tank": "ningún tanque del catálogo, ni dos, son bastante grandes",
   "notMended.water": "el techo no capta bastante agua, y menos litros no lo compensan",
   "nothing": "nada",
