@@ -413,7 +413,7 @@ export const history = {
   "added": "{who} añadió {row}.",
   "added_mark": "añadido",
   "all_sources": "todas partes",
-  "before_after": "{before} → {after}",
+  "before_after": "{before} pasó a {after}",
   "cell": "{who} puso {field} de {row} de {before} a {after}.",
   "cells": "{count, plural, one {{who} cambió # celda de {row}.} other {{who} cambió # celdas de {row}.}}",
   "conflict_cell": "{field} de {row}: queda {stands} ({standsBy}). También se anotó {over} ({overBy}), y ninguno vio lo del otro.",
