@@ -69,7 +69,10 @@ journey(
 
 journey(
   'a file that is no table is named in a sentence, and a table a second time changes nothing',
-  async ({ page }) => {
+  async ({ open }) => {
+    const { page, watch } = await open();
+    // The program refuses a photo, and the browser tells that too.
+    watch.expect(/status of 422/);
     const { programmeId } = await designedDemo(page);
     const take = new URL(`/p/${programmeId}/take-in`, page.url()).href;
     const send = async (name: string, buffer: Buffer) => {

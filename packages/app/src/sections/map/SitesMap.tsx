@@ -1,3 +1,4 @@
+import { Link } from '@tanstack/react-router';
 import { lazy, type ReactNode, Suspense, useId, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { type Frame, frameOf, type MapSite, type SitePoint } from './frame.ts';
@@ -89,10 +90,16 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
           </div>
         )}
       </MapFrame>
-      {isWhole && (
+      {isWhole ? (
         <Suspense fallback={null}>
           <FindSite sites={props.sites} onFound={found} />
         </Suspense>
+      ) : (
+        <p className="small on-screen to-whole">
+          <Link to="/p/$programmeId/map" params={{ programmeId: props.programmeId }}>
+            {say('map.whole')}
+          </Link>
+        </p>
       )}
       <MapWords {...{ frame, ways, places, outline, onSelect, tiles, tileFault }} underCount={map.drawn.underCount} />
     </section>

@@ -589,6 +589,7 @@ export const map = {
   "under": "{count, plural, one {# site that needs you lies so close to a worse one that it is a coloured dot.} other {# sites that need you lie so close to worse ones that they are coloured dots.}} Bring the map nearer to part them.",
   "verdict": "{verdict, select, holds {holds} tight {tight} short {short} unknown {unknown} other {not judged yet}}",
   "ways_without": "{count, plural, one {# way has no line and is not drawn.} other {# ways have no line and are not drawn.}}",
+  "whole": "The map on a page of its own",
   "without": "{count, plural, one {# site has no position and is not on the map} other {# sites have no position and are not on the map}}"
 } as const;
 export const numbers = {

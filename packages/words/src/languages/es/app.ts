@@ -590,6 +590,7 @@ export const map = {
   "under": "{count, plural, one {# sitio que le necesita está tan cerca de otro peor que es un punto de color.} other {# sitios que le necesitan están tan cerca de otros peores que son puntos de color.}} Acerque el mapa para separarlos.",
   "verdict": "{verdict, select, holds {cumple} tight {justo} short {no alcanza} unknown {desconocido} other {sin juzgar todavía}}",
   "ways_without": "{count, plural, one {# vía no tiene línea y no se dibuja.} other {# vías no tienen línea y no se dibujan.}}",
+  "whole": "El mapa en una página propia",
   "without": "{count, plural, one {# sitio no tiene posición y no está en el mapa} other {# sitios no tienen posición y no están en el mapa}}"
 } as const;
 export const numbers = {
