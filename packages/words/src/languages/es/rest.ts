@@ -1325,7 +1325,7 @@ export const problems = {
   "ways.line_unknown.todo": "{hasLikely, select, yes {¿Quiso decir {likely}? } other {}}Agregue la vía, o quite la línea.",
   "ways.line_unknown.what": "La línea {value} de ways.geojson no es ninguna vía de ways.csv.",
   "ways.no_lines.todo": "Escríbalo como GeoJSON con una línea para cada vía, o sáquelo de la carpeta. Las líneas de otro mapa se toman con: eavewell positions FOLDER FILE.",
-  "ways.no_lines.what": "El archivo ways.geojson no tiene ninguna línea de una vía{isMap, select, yes {} other {: es un mapa del tipo {found}}}.",
+  "ways.no_lines.what": "El archivo ways.geojson no tiene ninguna línea de una vía{isOther, select, yes {: es un mapa del tipo {kind}} other {}}.",
   "ways.same_ends.todo": "Complete en ways.csv adónde lleva.",
   "ways.same_ends.what": "{thing} vuelve a donde empieza, {value}.",
   "ways.shorter_than_straight.todo": "Revise su longitud y las posiciones de sus extremos.",
