@@ -412,7 +412,7 @@ export const history = {
   "added": "{who} added {row}.",
   "added_mark": "added",
   "all_sources": "everywhere",
-  "before_after": "{before} → {after}",
+  "before_after": "{before} became {after}",
   "cell": "{who} set {field} of {row} from {before} to {after}.",
   "cells": "{count, plural, one {{who} changed # cell of {row}.} other {{who} changed # cells of {row}.}}",
   "conflict_cell": "{field} of {row}: {stands} stands ({standsBy}). {over} was entered too ({overBy}), and neither saw the other.",
