@@ -24,7 +24,8 @@ export default defineConfig({
       project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000),
       ...suites.map((name) => project(name, [`checks/${name}/**/*.test.ts`], 120_000)),
       ...inBrowser.map((name) => {
-        const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 120_000);
+        // A machine that does other work beside makes a browser slow, and some journeys see every page many times.
+        const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 300_000);
         return { extends: all, test: { ...test, globalSetup: ['checks/journeys/setUp.ts'] } };
       }),
     ],

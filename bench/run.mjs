@@ -2,11 +2,18 @@ import { cpus, totalmem } from 'node:os';
 import { programmeBench } from './programme.mjs';
 import { rainBench } from './rain.mjs';
 import { recordsBench } from './records.mjs';
+import { serverBench } from './server.mjs';
 import { storageBench } from './storage.mjs';
 
 const [cpu] = cpus();
 console.log(
   `${new Date().toISOString().slice(0, 10)}, Node ${process.version}, ${cpus().length} cores of ${cpu.model}, ${(totalmem() / 2 ** 30).toFixed(0)} GiB`,
 );
-const lines = [...storageBench(), ...(await programmeBench()), ...(await rainBench()), ...(await recordsBench())];
+const lines = [
+  ...storageBench(),
+  ...(await programmeBench()),
+  ...(await rainBench()),
+  ...(await recordsBench()),
+  ...(await serverBench()),
+];
 for (const line of lines) console.log(`- ${line}`);

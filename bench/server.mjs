@@ -3,6 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { monitorEventLoopDelay } from 'node:perf_hooks';
+import { gzipSync } from 'node:zlib';
 import { demoProgramme } from '@eavewell/demo';
 import { filesOfProgramme } from '@eavewell/formats';
 import { serve } from '@eavewell/server';
@@ -125,37 +126,36 @@ export async function serverBench({ large = sites, list = 10_000, withDesign = t
   try {
     const started = await serve(asked);
     const ask = await pageOf(started.value);
-    const zip = zipOf(largeProgramme(large));
-    const make = async (name) =>
-      `/api/programmes/${(await ask('POST', '/api/programmes', { name, by: 'Bench' })).json().programmeId}`;
-    const at = await make('Large');
-    const days = `${large} sites, ${gauges} gauges of 30 years (${(zip.length / 1e6).toFixed(1)} MB)`;
-    const review = await say(`import looked at, ${days}`, async () =>
-      (await ask('POST', `${at}/imports?name=a.zip`, zip)).json(),
-    );
-    await say('import taken in', () => ask('POST', `${at}/imports/${review.importId}/accept`, { by: 'Bench' }));
-    const again = await say('the same again looked at', async () =>
-      (await ask('POST', `${at}/imports?name=a.zip`, zip)).json(),
-    );
-    if (again.changes.length > 0) throw new Error('a second import changes something');
-    await ask('DELETE', `${at}/imports/${again.importId}`);
-    await say('export', () => ask('GET', `${at}/export.zip`));
-    const many = Array.from({ length: 5000 }, (_, i) => `N${i},Site ${i},${i === 7 ? 'many' : 50}`);
-    const table = Buffer.from(`siteId,name,people\n${many.join('\n')}\n`);
-    const five = await say('a table of 5,000 rows looked at', async () =>
-      (await ask('POST', `${at}/imports?name=sites.csv`, table)).json(),
-    );
-    const cell = { file: 'sites.csv', row: 9, column: 'people', value: '50' };
-    await say('a cell of it mended, and all read again', () => ask('PATCH', `${at}/imports/${five.importId}`, cell));
-    await ask('DELETE', `${at}/imports/${five.importId}`);
+    const at = await make(ask, 'Large');
+    await imports(ask, at, zipOf(largeProgramme(large)), `${large} sites, ${gauges} gauges of 30 years`, say);
     if (withDesign) await designs(ask, at, say, lines, done);
-    const wide = await make('Wide');
-    await manySites(ask, wide, list, say, lines);
+    await manySites(ask, await make(ask, 'Wide'), list, say, lines);
     await started.value.close();
     return lines;
   } finally {
     await rm(room, { recursive: true, force: true });
   }
+}
+
+async function make(ask, name) {
+  const { programmeId } = (await ask('POST', '/api/programmes', { name, by: 'Bench' })).json();
+  return `/api/programmes/${programmeId}`;
+}
+
+async function imports(ask, at, zip, what, say) {
+  const look = async (name, bytes) => (await ask('POST', `${at}/imports?name=${name}`, bytes)).json();
+  const review = await say(`import looked at: ${what}, ${(zip.length / 1e6).toFixed(1)} MB`, () => look('a.zip', zip));
+  await say('import taken in', () => ask('POST', `${at}/imports/${review.importId}/accept`, { by: 'Bench' }));
+  const again = await say('the same again looked at', () => look('a.zip', zip));
+  if (again.changes.length > 0) throw new Error('a second import changes something');
+  await ask('DELETE', `${at}/imports/${again.importId}`);
+  await say('export', () => ask('GET', `${at}/export.zip`));
+  const rows = Array.from({ length: 5000 }, (_, i) => `N${i},Site ${i},${i === 7 ? 'many' : 50}`);
+  const table = Buffer.from(`siteId,name,people\n${rows.join('\n')}\n`);
+  const five = await say('a table of 5,000 rows looked at', () => look('sites.csv', table));
+  const cell = { file: 'sites.csv', row: 9, column: 'people', value: '50' };
+  await say('a cell of it mended, and all read again', () => ask('PATCH', `${at}/imports/${five.importId}`, cell));
+  await ask('DELETE', `${at}/imports/${five.importId}`);
 }
 
 async function designs(ask, at, say, lines, done) {
@@ -166,17 +166,25 @@ async function designs(ask, at, say, lines, done) {
   await ask('POST', `${at}/changes`, { by: 'Bench', changes: [people] });
   await say('design after an edit of one site', () => fresh(ask, at));
   const { carried } = done.at(-1);
-  lines.push(`of ${done.at(-1).sites} sites ${carried} were carried over`);
+  lines.push(`  of ${done.at(-1).sites} sites ${carried} were carried over`);
+  await weighed(ask, at, `${sites} sites, judged`, say, lines);
+}
+
+/** What the page of sites weighs, plain and packed. */
+async function weighed(ask, at, what, say, lines) {
+  const list = await say(`list of ${what}`, () =>
+    ask('GET', `${at}/overview`, undefined, { 'accept-encoding': 'identity' }),
+  );
+  const packed = gzipSync(list.bytes).length;
+  lines.push(`  ${(list.bytes.length / 1e6).toFixed(2)} MB, packed ${(packed / 1e6).toFixed(2)} MB`);
+  return list;
 }
 
 async function manySites(ask, at, count, say, lines) {
   const { planted: _, ...programme } = demoProgramme({ sites: count, seed: 2, clean: true });
   const review = (await ask('POST', `${at}/imports?name=a.zip`, zipOf(programme))).json();
   await ask('POST', `${at}/imports/${review.importId}/accept`, { by: 'Bench' });
-  const list = await say(`list of ${count} sites, not judged yet`, () =>
-    ask('GET', `${at}/overview`, undefined, { 'accept-encoding': 'identity' }),
-  );
-  lines.push(`  ${(list.bytes.length / 1e6).toFixed(2)} MB`);
+  const list = await weighed(ask, at, `${count} sites, not judged yet`, say, lines);
   await say('the same again (304)', async () => {
     const same = await ask('GET', `${at}/overview`, undefined, { 'if-none-match': list.headers.get('etag') }).catch(
       String,

@@ -89,7 +89,7 @@ it(`keeps every record that was answered for, and no half of one, over ${cuts} c
   expect(unansweredKept).toBeGreaterThan(0);
   expect(unansweredKept).toBeLessThan(cuts);
   await database.close();
-}, 1_200_000);
+}, 3_600_000);
 
 it('would see a record that is lost', async () => {
   const folder = folderMade();

@@ -1,4 +1,4 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { type Served, serve, tasks } from '@eavewell/server';
@@ -104,3 +104,42 @@ export async function withServer<T>(
     if (!keep) await rm(dirname(folder), { recursive: true, force: true });
   }
 }
+
+/** Sends files as a form, each under its name. */
+export async function sendForm(
+  page: Page,
+  at: string,
+  files: Readonly<Record<string, string | Uint8Array>>,
+  more = '',
+): Promise<Answer> {
+  const edge = '--------edge-of-the-form';
+  const parts: Buffer[] = [];
+  for (const [name, content] of Object.entries(files)) {
+    parts.push(
+      Buffer.from(
+        `--${edge}\r\nContent-Disposition: form-data; name="files"; filename="${name}"\r\nContent-Type: application/octet-stream\r\n\r\n`,
+      ),
+    );
+    parts.push(Buffer.from(content), Buffer.from('\r\n'));
+  }
+  const body = Buffer.concat([...parts, Buffer.from(`--${edge}--\r\n`)]);
+  const headers = { cookie: page.cookie, origin: page.origin, 'content-type': `multipart/form-data; boundary=${edge}` };
+  const answer = await fetch(`${page.origin}${at}/imports${more}`, { method: 'POST', headers, body });
+  return { status: answer.status, headers: answer.headers, body: await answer.json() };
+}
+
+/** What is told of files, a line each. */
+export const told = (answer: Answer) =>
+  answer.body.problems.map(
+    ({ code, place }: { code: string; place: { file?: string; row?: number; column?: string } }) =>
+      [code, place.file, place.row, place.column].filter((part) => part !== undefined).join(' '),
+  );
+/** Rows added, by table. */
+export const addedOf = (answer: Answer) =>
+  Object.fromEntries(answer.body.changes.map((one: { table: string; added: number }) => [one.table, one.added]));
+/** Takes an import in. */
+export const accept = (page: Page, at: string, answer: Answer, more = {}) =>
+  page.ask('POST', `${at}/imports/${answer.body.importId}/accept`, { by: 'Nadi', ...more });
+
+/** The imports that pass through a data folder. */
+export const passing = (folder: string) => readdir(join(folder, 'passing', 'imports')).catch(() => []);

@@ -189,9 +189,20 @@ it('the list of sites is small, exceptions first, sent once for each state', asy
     const { key, cells } = (await page.ask('GET', `${programme}/tables/sites`)).body.rows[0];
     const change = edit(key, 'name', cells.name, 'New name');
     await page.ask('POST', `${programme}/changes`, { by: 'Sela', changes: [change] });
+    await designed(page, programme);
     const other = await ask(etag);
     expect(other.status).toBe(200);
     expect(schemas.overview.parse(await other.json()).sites.find((site) => site.key === key)!.name).toBe('New name');
+    // In parts it is the same, in its order.
+    const parts = [];
+    for (const from of [0, 20, 40, 60])
+      parts.push(schemas.overview.parse((await page.ask('GET', `${programme}/overview?from=${from}&most=20`)).body));
+    const now = schemas.overview.parse((await page.ask('GET', `${programme}/overview`)).body);
+    expect(parts.map((part) => part.sites.length)).toEqual([20, 20, 20, 1]);
+    expect(parts.flatMap((part) => part.sites).map(({ key: one }) => one)).toEqual(
+      now.sites.map(({ key: one }) => one),
+    );
+    expect(parts[3]).toMatchObject({ count: 61, tally: now.tally });
     // Packed where the page takes it, whole where it does not.
     const { get } = await import('node:http');
     const packed = await new Promise<Buffer>((done) => {

@@ -140,7 +140,7 @@ describe('a file that is sent', () => {
         socket.on('close', () => broken());
       });
       expect(await versionOf(page, programme)).toBe(0);
-      await expect.poll(() => passing(folder)).toEqual([]);
+      await expect.poll(() => passing(folder), { timeout: 20_000 }).toEqual([]);
     });
   });
 });

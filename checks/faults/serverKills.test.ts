@@ -1,6 +1,8 @@
 import { readdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { demoProgramme } from '@eavewell/demo';
 import { seededDice } from '@eavewell/engine';
+import { filesOfProgramme } from '@eavewell/formats';
 import { describe, expect, it } from 'vitest';
 import { good } from './folder.ts';
 import { zipOf } from './served.ts';
@@ -95,6 +97,34 @@ describe('the program that serves', () => {
         again.process.kill('SIGINT');
         expect(await again.ended).toBe(0);
       }
+    });
+  });
+
+  it('says after a restart which import was cut off, until that is dismissed', async () => {
+    await inRoom(async (room) => {
+      const folder = join(room, 'data');
+      const first = await start(folder);
+      const page = await pageOf(first);
+      const { planted: _, ...tables } = demoProgramme({ sites: 60 });
+      const at = await page.empty('Islands');
+      const files = Object.fromEntries(filesOfProgramme(tables)) as Record<string, string>;
+      const sent = await page.send(at, 'islands.zip', zipOf(files), '&wait=no');
+      expect(sent.body.isReading).toBe(true);
+      const isMarked = async () => (await readdir(join(folder, 'derived', 'tasks')).catch(() => [])).length > 0;
+      await expect.poll(isMarked, { timeout: 20_000, interval: 10 }).toBe(true);
+      first.process.kill('SIGKILL');
+      await first.ended;
+      const second = await start(folder);
+      const after = await pageOf(second);
+      const { tasks } = (await after.ask('GET', '/api/tasks')).body;
+      const cut = tasks.filter(({ kind }: { kind: string }) => kind === 'import');
+      expect(cut).toMatchObject([{ state: 'cutOff', name: 'islands.zip', importId: sent.body.importId }]);
+      expect((await after.ask('GET', `${at}/imports`)).body.imports).toEqual([]);
+      expect((await after.ask('GET', at)).body.version).toBe(0);
+      expect((await after.ask('DELETE', `/api/tasks/${cut[0].taskId}`)).status).toBe(204);
+      expect((await after.ask('GET', '/api/tasks')).body.tasks).toEqual([]);
+      second.process.kill('SIGTERM');
+      expect(await second.ended).toBe(0);
     });
   });
 });

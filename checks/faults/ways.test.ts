@@ -63,6 +63,24 @@ const planted: readonly Planted[] = [
     inDoubt: [],
   },
   {
+    fault: 'a file of lines without any, and no table of ways',
+    files: () => ({ ...good, 'ways.geojson': lines() }),
+    problems: ['ways.no_lines warning @ ways.geojson - - = "ways.geojson"'],
+    notUsed: [],
+    inDoubt: [],
+  },
+  {
+    fault: 'another kind of map under the name of the file of lines',
+    files: () => ({
+      ...good,
+      'ways.geojson':
+        '<kml><Placemark><name>W1</name><LineString><coordinates>125.2,-8.4 125.3,-8.4</coordinates></LineString></Placemark></kml>',
+    }),
+    problems: ['ways.no_lines warning @ ways.geojson - - = "ways.geojson"'],
+    notUsed: [],
+    inDoubt: [],
+  },
+  {
     fault: 'a line of a way that is not there',
     files: () => ({
       ...sound,

@@ -2,11 +2,12 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { repository } from '../rules/repository.ts';
 
-/** The messages of a language as they stand in its file, without its head. */
-export function messagesOf(code: string): readonly string[] {
+/** The messages of a language as they stand in its file, without its head, and without sections that are not asked for. */
+export function messagesOf(code: string, without: readonly string[] = []): readonly string[] {
   const file = join(repository, `packages/words/languages/${code}.json`);
   const { language: _, ...sections } = JSON.parse(readFileSync(file, 'utf8')) as Record<string, Record<string, string>>;
-  return Object.values(sections).flatMap((messages) => Object.values(messages));
+  const asked = Object.entries(sections).filter(([name]) => !without.includes(name));
+  return asked.flatMap(([, messages]) => Object.values(messages));
 }
 
 /**

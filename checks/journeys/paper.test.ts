@@ -3,7 +3,7 @@ import { designedDemo } from './demo.ts';
 import { journey } from './journey.ts';
 import { paperPages } from './pdfText.ts';
 
-/** A4, 210 × 297 mm, in points. Source: ISO 216. */
+/** A4, 210 × 297 mm, in points. Source: iso-216, from memory. */
 const a4_pt = { width: 595.28, height: 841.89 };
 
 journey('every site of the list is on paper: A4, dark text on white, also from a dark screen', async ({ open }) => {
@@ -21,7 +21,8 @@ journey('every site of the list is on paper: A4, dark text on white, also from a
     expect(needing.length).toBeGreaterThan(20);
     expect(needing.filter(({ siteId, name }) => !has(`${name} (${siteId.split('#')[0]})`))).toEqual([]);
     const told = text.match(/(?:tank|roof|unit|gutter)(?:short|tight|unknown)/g) ?? [];
-    expect(told.length).toBeGreaterThanOrEqual(needing.length);
+    // A row that cannot be used (a second S020) has no verdict.
+    expect(told.length).toBeGreaterThanOrEqual(needing.filter(({ siteId }) => !siteId.includes('#')).length);
     expect(has('not safe to drink until it is treated and tested')).toBe(true);
     // What can only be pressed is of no use on paper.
     expect(['Find a village', 'Choose several', 'Print the list', 'Skip to the page'].filter(has)).toEqual([]);

@@ -5,7 +5,7 @@ import { journey } from './journey.ts';
 
 /**
  * What makes a page scroll sideways: nothing where it does not. What scrolls inside a frame of its own (a wide table, a map)
- * is no fault. WCAG 2.2, 1.4.10: a page of 320 px, as a page of 1,280 px at 400 %.
+ * is no fault. wcag-2-2, 1.4.10: a page of 320 px, as a page of 1,280 px at 400 %.
  */
 const sidewaysCauses = (page: Page) =>
   page.evaluate(() => {
@@ -21,7 +21,7 @@ const sidewaysCauses = (page: Page) =>
 
 /**
  * What is pressed and is smaller than it may be, of the outermost things that can be. A link in a line of text may be as high as
- * its line (WCAG 2.2, 2.5.8, inline); what is drawn by the browser inside a label counts with its label.
+ * its line (wcag-2-2, 2.5.8, inline); what is drawn by the browser inside a label counts with its label.
  */
 const smallTargets = (page: Page, least: { readonly all: number; readonly buttons: number }) =>
   page.evaluate((least) => {
@@ -34,9 +34,17 @@ const smallTargets = (page: Page, least: { readonly all: number; readonly button
       const one = found.closest('label') ?? found;
       const style = getComputedStyle(one);
       const { width, height } = one.getBoundingClientRect();
-      const isHidden = width <= 1 || height <= 1 || style.visibility === 'hidden' || style.clipPath !== 'none';
+      const isCut = (inside: Element | null): boolean => {
+        if (inside === null) return false;
+        const { clipPath, clip } = getComputedStyle(inside);
+        return clipPath !== 'none' || clip !== 'auto' || isCut(inside.parentElement);
+      };
+      const isHidden = width <= 1 || height <= 1 || style.visibility === 'hidden' || isCut(one);
       if (isHidden || isInLine(one) || found.matches(':disabled,[aria-disabled=true]')) return [];
-      const isMain = found.matches('button,[role=button],select,input:not([type=checkbox]):not([type=radio])');
+      // What has an edge all round is a main action or a field; figures that open and words to press stand in their lines.
+      const isField = found.matches('select,input:not([type=checkbox]):not([type=radio])');
+      const isRuled = style.borderTopStyle !== 'none' && !/^rgba.*, 0\)$/.test(style.borderTopColor);
+      const isMain = isField || (found.matches('button,[role=button]') && isRuled);
       const wanted = isMain ? least.buttons : least.all;
       if (Math.min(width, height) >= wanted - 0.5) return [];
       return [`${Math.round(width)} × ${Math.round(height)} px, ${wanted} wanted: ${found.outerHTML.slice(0, 120)}`];

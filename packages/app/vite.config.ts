@@ -32,6 +32,8 @@ export default defineConfig({
       },
       workbox: {
         globPatterns: ['**/*.{js,css,html,svg,woff2,json}'],
+        // A map file is given by the program alone, so what draws it need not be there without it.
+        globIgnores: ['**/TileSheet-*', '**/maplibre-gl*'],
         navigateFallback: '/index.html',
         navigateFallbackDenylist: [/^\/api\//, /^\/open/, /^\/maps\//],
       },

@@ -1,5 +1,5 @@
 /** What a browser remembers of a person: small and harmless; nothing of a programme. */
-export type KeptName = 'language' | 'who' | 'programme' | 'light';
+export type KeptName = 'language' | 'who' | 'programme' | 'light' | 'map';
 
 /** @returns what was kept; null where nothing was, or the browser keeps nothing */
 export function kept(name: KeptName): string | null {

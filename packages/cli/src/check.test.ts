@@ -1,29 +1,18 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { Writable } from 'node:stream';
 import { isoDay, type Problem, readIsoDay } from '@eavewell/engine';
 import { problemSentence } from '@eavewell/words';
 import picocolors from 'picocolors';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
 import { problemList } from './print/problemList.ts';
 import { Sheet } from './print/sheet.ts';
-import { run } from './run.ts';
-
-class Kept extends Writable {
-  readonly pieces: string[] = [];
-  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
-    this.pieces.push(chunk.toString('utf8'));
-    done();
-  }
-}
 
 async function check(folder: string): Promise<string> {
-  const [stdout, stderr] = [new Kept(), new Kept()];
-  await run(['check', folder], { stdout, stderr, env: { LANG: 'C.UTF-8' }, platform: 'linux' });
-  await new Promise<void>((ended) => stdout.end(ended));
-  expect(stderr.pieces.join('')).toBe('');
-  return stdout.pieces.join('');
+  const { out, err } = await keptRun(['check', folder]);
+  expect(err).toBe('');
+  return out;
 }
 
 const first = readIsoDay('1995-01-01')!;

@@ -1,25 +1,11 @@
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { Writable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
-import { run } from './run.ts';
 
-class Kept extends Writable {
-  readonly pieces: string[] = [];
-  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
-    this.pieces.push(chunk.toString('utf8'));
-    done();
-  }
-}
-
-async function eavewell(...args: readonly string[]) {
-  const [stdout, stderr] = [new Kept(), new Kept()];
-  const code = await run(args, { stdout, stderr, env: { LANG: 'C.UTF-8' }, platform: 'linux' });
-  await new Promise<void>((ended) => stdout.end(ended));
-  return { code, out: stdout.pieces.join(''), err: stderr.pieces.join('') };
-}
+const eavewell = (...args: readonly string[]) => keptRun(args);
 
 const files: Readonly<Record<string, string>> = {
   'sites.csv':

@@ -1,25 +1,11 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
-import { run } from './run.ts';
 
-class Kept extends Writable {
-  text = '';
-  override _write(chunk: Buffer, _encoding: string, done: () => void): void {
-    this.text += chunk.toString('utf8');
-    done();
-  }
-}
-
-async function eavewell(...args: readonly string[]) {
-  const [stdout, stderr] = [new Kept(), new Kept()];
-  const code = await run(args, { stdout, stderr, env: { LANG: 'C.UTF-8' }, platform: 'linux' });
-  await new Promise<void>((ended) => stdout.end(ended));
-  return { code, out: stdout.text, err: stderr.text };
-}
+const eavewell = (...args: readonly string[]) => keptRun(args);
 
 /** A text without its line ends, which depend on the length of paths. */
 const flowing = (text: string) => text.replace(/\s+/g, ' ');

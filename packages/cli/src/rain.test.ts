@@ -1,27 +1,11 @@
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
-import { run } from './run.ts';
 
-/** Runs the command and keeps what it says. */
-async function eavewell(args: readonly string[], env: Record<string, string> = { LANG: 'C.UTF-8' }) {
-  const heard = () => {
-    const pieces: string[] = [];
-    const stream = new Writable({
-      write(chunk, _encoding, done) {
-        pieces.push(String(chunk));
-        done();
-      },
-    });
-    return { stream, text: () => pieces.join('') };
-  };
-  const [out, err] = [heard(), heard()];
-  const code = await run(args, { stdout: out.stream, stderr: err.stream, env, platform: 'linux' });
-  return { code, out: out.text(), err: err.text() };
-}
+const eavewell = keptRun;
 
 let room: string;
 let folder: string;

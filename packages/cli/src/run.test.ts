@@ -2,43 +2,13 @@
 import { mkdir, mkdtemp, readdir, readFile, rm, symlink, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { designReport } from '@eavewell/tables';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { Kept, keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
-import { run } from './run.ts';
 
-/** A stream that keeps what it is told; a slow one takes a moment for each piece. */
-class Kept extends Writable {
-  readonly pieces: string[] = [];
-  largestWaiting = 0;
-  readonly #slow: boolean;
-  constructor(slow = false) {
-    super({ highWaterMark: slow ? 1024 : 16_384 });
-    this.#slow = slow;
-  }
-  override _write(chunk: Buffer, _encoding: string, done: (error?: Error | null) => void): void {
-    this.pieces.push(chunk.toString('utf8'));
-    this.largestWaiting = Math.max(this.largestWaiting, this.writableLength);
-    if (this.#slow) setImmediate(done);
-    else done();
-  }
-  text(): string {
-    return this.pieces.join('');
-  }
-}
-
-async function eavewell(
-  args: readonly string[],
-  env: Record<string, string> = { LANG: 'C.UTF-8' },
-  stdout = new Kept(),
-) {
-  const stderr = new Kept();
-  const code = await run(args, { stdout, stderr, env, platform: 'linux' });
-  if (stdout.errored === null) await new Promise<void>((ended) => stdout.end(ended));
-  return { code, out: stdout.text(), err: stderr.text(), stdout };
-}
+const eavewell = keptRun;
 
 let room: string;
 let folder: string;

@@ -1,28 +1,12 @@
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { designReport } from '@eavewell/tables';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
-import { run } from './run.ts';
 
-/** Runs the command and keeps what it says. */
-async function eavewell(args: readonly string[], env: Record<string, string> = { LANG: 'C.UTF-8' }) {
-  const heard = () => {
-    const pieces: string[] = [];
-    const stream = new Writable({
-      write(chunk, _encoding, done) {
-        pieces.push(String(chunk));
-        done();
-      },
-    });
-    return { stream, text: () => pieces.join('') };
-  };
-  const [out, err] = [heard(), heard()];
-  const code = await run(args, { stdout: out.stream, stderr: err.stream, env, platform: 'linux' });
-  return { code, out: out.text(), err: err.text() };
-}
+const eavewell = keptRun;
 
 let room: string;
 /** A programme without faults; G1 has normals and no record, and every fifth site names no gauge. */
@@ -62,6 +46,28 @@ async function report(args: readonly string[]) {
 }
 
 describe('design, put to a question', () => {
+  it('says of which tank it speaks where a site has a second source', async () => {
+    const source = 'secondSourceId,name,kind,months\nR1,Quiet Brook,river,1 2 3 4 5 6 7 8 9 10 11 12\n';
+    const text = await readFile(join(folder, 'sites.csv'), 'utf8');
+    const [head, first, ...others] = text.split('\n');
+    const at = head!.split(',').indexOf('secondSourceId');
+    expect(at).toBeGreaterThan(0);
+    const cells = first!.split(',');
+    const siteId = cells[0]!;
+    cells[at] = 'R1';
+    const own = join(room, 'with source');
+    await cp(folder, own, { recursive: true });
+    await writeFile(join(own, 'secondSources.csv'), source);
+    await writeFile(join(own, 'sites.csv'), [head, cells.join(','), ...others].join('\n'));
+    const before = (await eavewell(['design', folder, '--site', siteId, ...drier])).out;
+    const { out } = await eavewell(['design', own, '--site', siteId, ...drier]);
+    expect(under(before, 'If it had rained otherwise')).toMatch(/Tank for the target +\d/);
+    const flat = under(out, 'If it had rained otherwise').replace(/\s+/g, ' ');
+    expect(flat).toContain('(without the second');
+    const row = (page: string) => /Tank for the target.*?([\d,]+ L)/.exec(page.replace(/\s+/g, ' '))?.[1];
+    expect(row(under(out, 'If it had rained otherwise'))).toBe(row(under(before, 'If it had rained otherwise')));
+  });
+
   it('shows the verdicts then beside those now, within 80 columns, and in ASCII where the terminal shows no more', async () => {
     const plain = (await eavewell(['design', folder])).out;
     const { out, code } = await eavewell(['design', folder, ...drier, '--last-years', '60']);

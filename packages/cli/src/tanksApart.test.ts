@@ -1,25 +1,12 @@
 import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { Writable } from 'node:stream';
 import { designReport } from '@eavewell/tables';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
-import { run } from './run.ts';
 
-async function eavewell(...args: readonly string[]) {
-  const told = { out: '', err: '' };
-  const kept = (name: keyof typeof told) =>
-    new Writable({
-      write(chunk: Buffer, _encoding, done) {
-        told[name] += chunk.toString('utf8');
-        done();
-      },
-    });
-  const env = { LANG: 'C.UTF-8' };
-  const code = await run(args, { stdout: kept('out'), stderr: kept('err'), env, platform: 'linux' });
-  return { code, ...told };
-}
+const eavewell = (...args: readonly string[]) => keptRun(args);
 
 /** Text without its line breaks. */
 const flat = (text: string) => text.replace(/\s+/g, ' ');

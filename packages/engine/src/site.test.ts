@@ -10,6 +10,7 @@ import {
   type SiteFacts,
 } from './kernel/index.ts';
 import { designSites, problemsOf, type ReadyProgramme, readyProgramme, remediesOf } from './plan.ts';
+import { siteSizes } from './site.ts';
 
 /** Twelve years with 12 mm every third day, but for a dry season of 60 days from 1 June. */
 const gauge: GaugeFacts = {
@@ -128,6 +129,15 @@ describe('a site from roof to tank', () => {
     expect(designOf({}, enough * 0.97).design.verdict).not.toBe('holds');
   });
 
+  it('is tight at best on a roof far out of the usual, until its area says the same, and remedies say what to measure', () => {
+    const long = { ...roof, length_m: 90, width_m: 8, roofPlanArea_m2: null };
+    const [site, ready] = factsOf({ roofs: [long] });
+    const { design } = designOf({ roofs: [long] });
+    expect(design.storages[0]).toMatchObject({ verdict: 'tight', cappedBy: 'site.roof_very_large' });
+    expect(remediesOf(site, ready)).toMatchObject({ remedies: [], notMended: 'roofSize' });
+    expect(designOf({ roofs: [{ ...long, roofPlanArea_m2: 720 }] }).design.verdict).toBe('holds');
+  });
+
   it('is tight at best while it is only assumed that the whole roof has gutters', () => {
     const { design } = designOf({ roofs: [{ ...roof, gutteredFraction: null }] });
     expect(design.storages[0]).toMatchObject({
@@ -210,6 +220,14 @@ describe('a site from roof to tank', () => {
       expect(found[size], size).toEqual(without[size]);
     expect(found.tankForTarget_L).toBeGreaterThan(4000);
     expect(found.sizes.find((size) => size.tankVolume_L === 4000)?.meetsTarget).toBe(false);
+  });
+
+  it('asks for the same tank where every size is answered at once', () => {
+    const [site, ready] = factsOf(river([11, 12, 1]), [], 4000);
+    const [found] = siteSizes(site, ready.gauges.get('G1'), ready);
+    const finding = designOf(river([11, 12, 1]), 4000).design.storages[0]!;
+    expect(finding.tankForTarget_L).toBeGreaterThan(4000);
+    expect(found!.tankForTarget_L).toBe(finding.tankForTarget_L);
   });
 
   it('asks for the tank that would do without it where the river covers every day of the year', () => {

@@ -143,7 +143,7 @@ export interface SiteSizes {
   readonly tankIds: readonly string[];
   /** What its tanks give now. */
   readonly tankVolume_L: number;
-  /** Smallest tank that meets the target; null where no tank would do, or where sizes are run one by one. */
+  /** Smallest tank that meets the target, without a second source, as the finding has it; null where no tank would do, or where sizes are run one by one. */
   readonly tankForTarget_L: number | null;
   /** Would some tank meet the target, however large? Known even where the smallest is not. */
   readonly hasTank: boolean;
@@ -151,15 +151,16 @@ export interface SiteSizes {
   verdictsAt(sizes: readonly TankSize[]): readonly SizeVerdict[];
   /** Would a tank of so many litres meet the target, whatever the doubt? Quicker than `verdictsAt` for one size. */
   meetsAt(tankVolume_L: number): boolean;
-  /** The verdict of a tank of so many litres. Quicker than `verdictsAt` for one size. */
-  verdictAt(tankVolume_L: number): Verdict;
+  /** What a tank of so many litres would do. Quicker than `verdictsAt` for one size. */
+  verdictAt(tankVolume_L: number): SizeVerdict;
   /** Could a tank of so many litres hold, were only the years drawn again to say so too? */
   couldHoldAt(tankVolume_L: number): boolean;
   /** Takes over what is known of sizes that hold without a second source [L]. */
   learn(known: Readonly<KnownToHold>): void;
   /** Has it, on every day, no less inflow and no more asked of it than this one? */
   isNoWorseThan(other: SiteSizes): boolean;
-  readonly balance: Balance;
+  /** What its days were made from, for a site like it. */
+  readonly water: GroupWater;
   /** The tank there is, day by day [L], [mm]. */
   series(): StorageSeries;
   /** Days of a judged year on which water comes from the second source, with a tank of so many litres. */
@@ -172,6 +173,7 @@ export interface SiteSizes {
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
  * @param programme - settings, catalogue and shared stores
+ * @param like - a site like it, such as the same one before a change; it only saves work
  * @returns for each body of water, in the order of its first tank: the present tank [L], the smallest for the target [L], and
  *   the verdict at any size [L], worked out when first asked for; none where the site is `unknown`
  * @law the verdict at a size is that of `designSite` for the same site with a tank of that size
@@ -181,8 +183,10 @@ export function siteSizes(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   programme: Programme,
+  like: readonly SiteSizes[] = [],
 ): readonly SiteSizes[] {
-  const water = siteWater(site, gauge, programme, [], []);
+  const before = like.map((sizes) => sizes.water);
+  const water = siteWater(site, gauge, programme, [], [], before);
   return water === null ? [] : water.groups.map((group) => groupSizes(group, water, site.rainFactor, programme));
 }
 
@@ -200,19 +204,22 @@ function groupSizes(group: GroupWater, water: SiteWater, rainFactor: number, pro
   return {
     tankIds,
     tankVolume_L,
-    balance,
+    water: group,
     couldHoldAt: (volume_L) => (alone ?? reader).couldHoldAt(volume_L),
     learn: (known) => (alone ?? reader).learn(known),
-    isNoWorseThan: (other) => isNoWorse(balance, other.balance),
+    isNoWorseThan: (other) => isNoWorse(balance, other.water.balance),
     series: () => groupSeries(group, water, rainFactor),
     get tankForTarget_L() {
-      return reader.curveAt(tankVolume_L).tankForTarget_L;
+      return (alone ?? reader).curveAt(tankVolume_L).tankForTarget_L;
     },
     get hasTank() {
       return reader.hasTank();
     },
     meetsAt: (volume_L) => reader.meetsAt(volume_L),
-    verdictAt: (volume_L) => (alone?.verdictAt(volume_L) === 'holds' ? 'holds' : reader.verdictAt(volume_L)),
+    verdictAt: (volume_L) => {
+      const found = reader.verdictAt(volume_L);
+      return alone?.verdictAt(volume_L).verdict === 'holds' ? { ...found, verdict: 'holds' } : found;
+    },
     sourceDays_per_year: (volume_L) => fromSecondSource(balance, volume_L, rain.years, rules).days / rain.judgedYears,
     verdictsAt: (sizes) => {
       const found = reader.verdictsAt(sizes);
@@ -237,5 +244,5 @@ function isNoWorse(one: Balance, other: Balance): boolean {
 
 /** Only storage is modelled so far; the other stations wait for their rooms. */
 function stationVerdicts(storage: Verdict): Record<Station, StationVerdict> {
-  return { roof: 'notJudged', gutter: 'notJudged', storage, unit: 'notJudged', tap: 'notJudged' };
+  return { roof: 'notJudged', gutter: 'notJudged', storage, treatmentUnit: 'notJudged', tap: 'notJudged' };
 }

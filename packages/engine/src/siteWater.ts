@@ -50,6 +50,16 @@ export interface GroupWater {
   readonly cappedBy: EngineProblemCode | null;
   readonly ration: Ration | null;
   readonly working: readonly WorkingLine[];
+  /** What the days of the balance were made from. */
+  readonly madeFrom: MadeFrom;
+}
+
+/** What runs in, and what is asked, before it is laid out by day. */
+interface MadeFrom {
+  readonly rain: JudgedRain;
+  readonly rainFactor: number;
+  readonly roofs: readonly RoofCatch[];
+  readonly demand: DailyDemand;
 }
 
 /** A site's water, ready to be judged: its bodies of water in the order of their first tanks. */
@@ -124,17 +134,11 @@ function siteStops(
   const people = headcount(site, settings);
   working.push(...people.working);
   const peopled = { ...site, people: people.design_people };
-  // Once for the site, so that what is missing or assumed is told once, however many tanks there are.
-  const ofDemand: WorkingLine[] = [];
-  const demand = dailyDemand(peopled, settings, ofDemand);
+  const demand = demandBy(peopled, settings);
   const { ration, problems: ofRation } = rationOf(site);
   const found = siteGroups(site);
   const groups = found.groups.map((group) =>
-    groupStops(peopled, group, site.tanks.length > group.tanks.length, (people, working) => {
-      if (people !== peopled.people) return dailyDemand({ ...peopled, people }, settings, working);
-      working.push(...ofDemand);
-      return demand;
-    }),
+    groupStops(peopled, group, site.tanks.length > group.tanks.length, demand.by),
   );
   return {
     restated: told.filter((problem) => !isOfSite(problem)),
@@ -145,7 +149,7 @@ function siteStops(
       ...roofs.problems,
       ...people.problems,
       ...leansOnSource(site),
-      ...demand.problems,
+      ...demand.ofSite.problems,
       ...ofRation,
       ...found.problems,
       ...groups.flatMap(({ problems }) => problems),
@@ -156,13 +160,23 @@ function siteStops(
   };
 }
 
+/** What so many people ask; adds to the working. */
+type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<DailyDemand>;
+
+/** The demand of the site, once, so that what is missing or assumed is told once, however many tanks there are; and that of fewer people. */
+function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
+  const lines: WorkingLine[] = [];
+  const ofSite = dailyDemand(site, settings, lines);
+  const by: DemandBy = (people, working) => {
+    if (people !== site.people) return dailyDemand({ ...site, people }, settings, working);
+    working.push(...lines);
+    return ofSite;
+  };
+  return { ofSite, by };
+}
+
 /** Who draws from one body of water, what they ask, and how much it can give. */
-function groupStops(
-  site: SiteFacts,
-  group: SiteGroup,
-  isOneOfMany: boolean,
-  demandOf: (people: number | null, working: WorkingLine[]) => Checked<DailyDemand>,
-): GroupStops {
+function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, demandOf: DemandBy): GroupStops {
   const working: WorkingLine[] = [];
   const { peopleFraction, tankIds, tanks, roofIds } = group;
   const people = site.people === null || peopleFraction === null ? null : site.people * peopleFraction;
@@ -193,7 +207,7 @@ function groupStops(
 
 /**
  * The way of the water: rain, roof, people, tanks. Adds what it finds to problems and working, the working of each body of
- * water apart; null where a blocker stands.
+ * water apart; null where a blocker stands. Days are taken over from a body of water like it where they come out the same.
  */
 export function siteWater(
   site: SiteFacts,
@@ -201,6 +215,7 @@ export function siteWater(
   programme: Programme,
   problems: Problem[],
   working: WorkingLine[],
+  like: readonly GroupWater[] = [],
 ): SiteWater | null {
   const { restated, own, roofs, ration, groups } = siteStops(site, gauge, programme.settings, working);
   problems.push(...restated, ...own);
@@ -211,7 +226,8 @@ export function siteWater(
   }
   working.push(...rainWorking(rain, site.rainFactor, gauge.byDistance));
   const waters = groups.flatMap((stops) => {
-    const water = groupWater(stops, roofs, rain, site, programme, problems);
+    const before = like.find(({ tankIds }) => tankIds[0] === stops.group.tankIds[0]);
+    const water = groupWater(stops, roofs, rain, site, programme, problems, before);
     return water === null ? [] : [{ ...water, ration }];
   });
   if (waters.length < groups.length || waters.length === 0) return null;
@@ -227,21 +243,32 @@ function groupWater(
   { rainFactor, secondSource }: SiteFacts,
   programme: Programme,
   problems: readonly Problem[],
+  like: GroupWater | undefined,
 ): Omit<GroupWater, 'ration'> | null {
   if (people === null || demand === null || tankVolume_L === null) return null;
   const own = roofs.filter(({ roofId }) => group.roofIds.includes(roofId));
-  const inflow_L = siteInflow_L(rain.record, own, rainFactor, programme.yields);
+  const madeFrom = { rain, rainFactor, roofs: own, demand };
+  const inflow_L =
+    like !== undefined && isSameInflow(madeFrom, like.madeFrom)
+      ? like.balance.inflow_L
+      : siteInflow_L(rain.record, own, rainFactor, programme.yields);
   const days = inflow_L.length;
+  const { firstDay } = rain.record;
+  const asked_L = (of: 'judged' | 'other') =>
+    like !== undefined && like.madeFrom.rain === rain && isSameDemand(demand, like.madeFrom.demand, of)
+      ? like.balance[`${of}_L`]
+      : demandOnDays_L(demand[`${of}ByDay_L`], firstDay, days);
   const ofOthers = new Set(roofs.filter((roof) => !own.includes(roof)).map(({ roofId }) => roofId));
   return {
     tankIds: group.tankIds,
     people,
     balance: {
       inflow_L,
-      judged_L: demandOnDays_L(demand.judgedByDay_L, rain.record.firstDay, days),
-      other_L: demandOnDays_L(demand.otherByDay_L, rain.record.firstDay, days),
-      covered: secondSource === null ? undefined : coveredDays(secondSource, rain.record.firstDay, days),
+      judged_L: asked_L('judged'),
+      other_L: asked_L('other'),
+      covered: secondSource === null ? undefined : coveredDays(secondSource, firstDay, days),
     },
+    madeFrom,
     tankVolume_L,
     judgedDemand_L_per_day: demand.judged_L_per_day,
     judgedDemandHighest_L_per_day: demand.judgedHighest_L_per_day,
@@ -250,6 +277,30 @@ function groupWater(
     cappedBy: cappingAssumption(problems.filter(({ facts }) => !ofOthers.has(String(facts['roof'])))),
     working,
   };
+}
+
+function isSameInflow(one: MadeFrom, other: MadeFrom): boolean {
+  return (
+    one.rain === other.rain &&
+    one.rainFactor === other.rainFactor &&
+    one.roofs.length === other.roofs.length &&
+    one.roofs.every((roof, index) => isSameCatch(roof, other.roofs[index]!))
+  );
+}
+
+function isSameCatch(one: RoofCatch, other: RoofCatch): boolean {
+  return (
+    one.roofPlanArea_m2 === other.roofPlanArea_m2 &&
+    one.gutteredFraction === other.gutteredFraction &&
+    one.runoffFraction === other.runoffFraction &&
+    one.firstFlush_mm === other.firstFlush_mm &&
+    one.drainHole === other.drainHole
+  );
+}
+
+function isSameDemand(one: DailyDemand, other: DailyDemand, of: 'judged' | 'other'): boolean {
+  const others = other[`${of}ByDay_L`];
+  return one[`${of}ByDay_L`].every((litres, index) => litres === others[index]);
 }
 
 /** What a site is judged by: the target of its class, else the programme's. */
@@ -282,7 +333,7 @@ function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | nu
 /** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */
 function isTooKind(problem: Problem): problem is Problem<EngineProblemCode> {
   if (problem.code === 'site.growth_not_used') return Number(problem.facts['growthFraction_per_year']) > 0;
-  return problem.code === 'site.gutters_assumed';
+  return problem.code === 'site.gutters_assumed' || problem.code === 'site.roof_very_large';
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

@@ -17,6 +17,7 @@ export interface WayLines {
  *
  * @param folder - the programme folder [text]
  * @returns the lines of ways.geojson, and what is wrong with them
+ * @problem ways.no_lines - it is another kind of map
  * @definition ours: docs/decisions/0077-what-a-way-is.md
  */
 export async function readWayLines(folder: string): Promise<WayLines> {
@@ -24,8 +25,11 @@ export async function readWayLines(folder: string): Promise<WayLines> {
   if (found.bytes === null) return { lines: null, problems: found.problem ? [found.problem] : [] };
   const { kind, lines, problems } = readMap(found.bytes, wayLinesFile);
   const said = problems.filter(({ code }) => code !== 'positions.nothing');
-  const isRead = kind === 'geojson' && !said.some(({ severity }) => severity === 'blocker');
-  return { lines: isRead ? lines : null, problems: said };
+  if (said.some(({ severity }) => severity === 'blocker')) return { lines: null, problems: said };
+  const isRead = kind === 'geojson';
+  const file = { value: wayLinesFile, found: String(kind) };
+  const none = isRead ? [] : [tableProblem('ways.no_lines', { file: wayLinesFile }, file)];
+  return { lines: isRead ? lines : null, problems: [...said, ...none] };
 }
 
 const rounded = (value: number) => Number(value.toFixed(positionDecimals));

@@ -44,10 +44,11 @@ it('puts a record together around changes that were written before, letter for l
     { kind: 'edited', table: 'sites', key: 'S1', before: { b: '1', a: null }, after: { b: null, a: '"changes":0,' } },
     { kind: 'added', table: 'sites', key: 'S2', after: { name: 'x' } },
   ] as const;
-  const head = {
+  const head: Omit<ChangeRecord, 'changes'> = {
     ...{ device: 'office', number: 2, clock: 3, at: '2026-03-01T00:00:00.000Z', offset_min: 0, by: '"changes":0,' },
-    ...{ source: { kind: 'import', name: '"changes":0,' }, takesBack: null },
-  } as const;
+    source: { kind: 'import', name: '"changes":0,' },
+    takesBack: null,
+  };
   expect(recordTextOf(head, changesText(changes)!)).toBe(recordText({ ...head, changes }));
   expect(changesText([changes[1], changes[1]])).toBeNull();
   expect(changesText([{ ...changes[1], table: '../x' }])).toBeNull();

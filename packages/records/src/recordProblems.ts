@@ -41,6 +41,10 @@ export const recordProblems = {
   'import.records_of_another': 'warning', // the records in it belong to another programme; its tables are read alone
   'import.programme_there': 'blocker', // other: the programme here that has these records already
   'import.record_unreadable': 'blocker', // row; value: what stands there
+  // Map files. value: the file's name.
+  'map.name_wrong': 'blocker',
+  'map.there': 'blocker', // a map file of that name is there already
+  'map.unreadable': 'blocker', // reason: kind, version, cut, tiles or inside
   // What is asked of the server.
   'request.wrong': 'blocker', // value: what is wrong with it
   'request.not_found': 'blocker', // value: the path

@@ -11,10 +11,21 @@ import type { OpenProgramme } from './openProgramme.ts';
 
 /** What the list of sites is answered with: the same bytes for all that ask while nothing changes. */
 export interface OverviewText {
-  /** Names the content: another where it is another. */
-  readonly name: string;
   readonly text: Buffer;
   readonly packed: Buffer;
+}
+
+/** Which of the sites are wanted: so many from a place on; null: all that follow. */
+export interface OverviewPart {
+  readonly from: number;
+  readonly most: number | null;
+}
+
+/** A list put together: what stands before the sites, and each site as JSON. */
+interface Made {
+  readonly head: string;
+  readonly sites: readonly string[];
+  readonly parts: Map<string, Promise<OverviewText>>;
 }
 
 type Overview = z.infer<typeof overview>;
@@ -25,6 +36,9 @@ const turn = () => new Promise(setImmediate);
 
 /** Sites that are put together before others get their turn. */
 const turn_sites = 250;
+
+/** Parts of a list that are kept ready. Ours. */
+const mostParts = 100;
 
 const { columns } = folderTables.sites;
 const plain = { decimalComma: false };
@@ -130,12 +144,7 @@ async function entriesOf(
   return placed.map(({ entry }) => entry);
 }
 
-async function textOf(
-  name: string,
-  programme: OpenProgramme,
-  state: DesignState,
-  language: Language,
-): Promise<OverviewText> {
+async function made(programme: OpenProgramme, state: DesignState, language: Language): Promise<Made> {
   const { version } = programme;
   const targets = new Targets();
   const entries = await entriesOf(programme, state, targets, language);
@@ -143,19 +152,24 @@ async function textOf(
     version,
     designVersion: state.version,
     name: state.rest?.programme.name ?? programme.entry.name,
+    count: entries.length,
     tally: tallyOf(entries),
     targets: targets.list,
     remedies: state.rest && remediesInWords(state.rest.remedies, language),
     problemCounts: state.rest && countsOf(state.rest.problems),
   };
-  const pieces: Buffer[] = [Buffer.from(`${JSON.stringify(head).slice(0, -1)},"sites":[`)];
-  for (let at = 0; at < entries.length; at += turn_sites) {
-    const piece = JSON.stringify(entries.slice(at, at + turn_sites)).slice(1, -1);
-    pieces.push(Buffer.from(`${at === 0 ? '' : ','}${piece}`));
-    await turn();
+  const sites: string[] = [];
+  for (const entry of entries) {
+    sites.push(JSON.stringify(entry));
+    if (sites.length % turn_sites === 0) await turn();
   }
-  const text = Buffer.concat([...pieces, Buffer.from(']}')]);
-  return { name, text, packed: await pack(text) };
+  return { head: JSON.stringify(head).slice(0, -1), sites, parts: new Map() };
+}
+
+async function partOf({ head, sites }: Made, { from, most }: OverviewPart): Promise<OverviewText> {
+  const wanted = sites.slice(from, most === null ? undefined : from + most);
+  const text = Buffer.from(`${head},"sites":[${wanted.join(',')}]}`);
+  return { text, packed: await pack(text) };
 }
 
 /** In how many languages a list is kept at once. Ours. */
@@ -163,27 +177,38 @@ const mostLanguages = 4;
 
 /** The lists of sites, put together once for each state of facts and design, and each language. */
 export class Overviews {
-  private readonly kept = new Map<
-    string,
-    Map<string, { readonly name: string; readonly made: Promise<OverviewText> }>
-  >();
+  private readonly kept = new Map<string, Map<string, { readonly name: string; readonly made: Promise<Made> }>>();
 
   /** Names what the list would hold, before it is put together. */
-  nameOf({ version }: OpenProgramme, state: DesignState, language: Language): string {
-    return `${language.code}-${version}-${state.version ?? 'none'}-${state.name}-${state.done_fraction === 1 ? 'whole' : 'part'}`;
+  nameOf({ version }: OpenProgramme, state: DesignState, language: Language, { from, most }: OverviewPart): string {
+    const whole = state.done_fraction === 1 ? 'whole' : 'part';
+    return `${language.code}-${version}-${state.version ?? 'none'}-${state.name}-${whole}-${from}-${most ?? 'all'}`;
   }
 
-  text(programme: OpenProgramme, state: DesignState, language: Language): Promise<OverviewText> {
+  async text(
+    programme: OpenProgramme,
+    state: DesignState,
+    language: Language,
+    part: OverviewPart,
+  ): Promise<OverviewText> {
+    const { parts, ...list } = await this.list(programme, state, language);
+    const key = `${part.from}-${part.most}`;
+    const found = parts.get(key) ?? partOf({ parts, ...list }, part);
+    if (parts.size < mostParts) parts.set(key, found);
+    return found;
+  }
+
+  private list(programme: OpenProgramme, state: DesignState, language: Language): Promise<Made> {
     const { programmeId } = programme.entry;
-    const name = this.nameOf(programme, state, language);
+    const name = this.nameOf(programme, state, language, { from: 0, most: null });
     const kept = this.kept.get(programmeId) ?? new Map();
     this.kept.set(programmeId, kept);
     const known = kept.get(language.code);
     if (known?.name === name) return known.made;
-    const made = textOf(name, programme, state, language);
+    const list = made(programme, state, language);
     if (kept.size >= mostLanguages) kept.clear();
-    kept.set(language.code, { name, made });
-    void made.catch(() => kept.delete(language.code));
-    return made;
+    kept.set(language.code, { name, made: list });
+    void list.catch(() => kept.delete(language.code));
+    return list;
   }
 }

@@ -8,7 +8,7 @@ import type { FastifyInstance } from 'fastify';
 import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
-import { freshKeys } from './http/guard.ts';
+import { freshKeys, type Keys } from './http/guard.ts';
 import { demoSites } from './http/programmeRoutes.ts';
 import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
@@ -99,31 +99,7 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   }
   const keys = freshKeys();
   let port = asked.port ?? usualPort;
-  const { onFault, version, pages = null } = asked;
-  const tasks = new RunningTasks(
-    programmes.derivedFolder('tasks'),
-    { others: work, design: designWork },
-    computerClock.at,
-  );
-  await tasks.open();
-  const designs = new Designs(programmes, tasks, version);
-  designs.onDone = (done) => asked.onDesign?.(done);
-  const reviews = new Reviews(programmes, tasks);
-  const overviews = new Overviews();
-  const dataFolder = asked.folder;
-  const app = await buildApp({
-    programmes,
-    designs,
-    reviews,
-    overviews,
-    tasks,
-    keys,
-    version,
-    pages,
-    dataFolder,
-    onFault,
-    port: () => port,
-  });
+  const { app, designs } = await built(programmes, { others: work, design: designWork }, keys, asked, () => port);
   try {
     await listen(app, port, asked.port === null);
   } catch (error) {
@@ -143,6 +119,23 @@ export async function serve(given: ServeAsked): Promise<Checked<Served>> {
   void kept.begin();
   const problems = [...opened.problems, ...made.problems];
   return { ok: true, value: { address, port, programmes: made.value.programmes, close: end }, problems };
+}
+
+/** The server over the programmes, not listening yet. */
+async function built(
+  programmes: Programmes,
+  work: { readonly others: Work; readonly design: Work },
+  keys: Keys,
+  asked: ServeAsked,
+  port: () => number,
+) {
+  const { onFault, version, folder, pages = null } = asked;
+  const tasks = new RunningTasks(programmes.derivedFolder('tasks'), work, computerClock.at);
+  await tasks.open();
+  const designs = new Designs(programmes, tasks, version);
+  designs.onDone = (done) => asked.onDesign?.(done);
+  const behind = { programmes, designs, overviews: new Overviews(), reviews: new Reviews(programmes, tasks), tasks };
+  return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
 }
 
 /** What went wrong beside the requests: what the machine refused is told as such, all else is our own fault. */

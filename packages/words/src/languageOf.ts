@@ -17,7 +17,7 @@ import { remediesIn } from './sentences/remedies.ts';
 import { workingIn } from './sentences/working.ts';
 
 const verdicts = ['holds', 'tight', 'short', 'unknown', 'notJudged'] as const satisfies readonly StationVerdict[];
-const stations = ['roof', 'gutter', 'storage', 'unit', 'tap'] as const;
+const stations = ['roof', 'gutter', 'storage', 'treatmentUnit', 'tap'] as const;
 
 /** A record of messages by the last part of their keys. */
 function each<Name extends string>(

@@ -8,7 +8,10 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** Tells what changes, as it happens (server-sent events). */
+        /**
+         * Tells what changes, as it happens (server-sent events).
+         * @description changed: programmeId, version. design: programmeId, version, done_fraction. task: task, as in the list of tasks. programmes: one was made, named, set aside or brought back.
+         */
         get: {
             parameters: {
                 query?: never;
@@ -47,9 +50,7 @@ export interface paths {
             parameters: {
                 query?: never;
                 header?: never;
-                path: {
-                    programmeId: string;
-                };
+                path?: never;
                 cookie?: never;
             };
             requestBody?: never;
@@ -92,9 +93,7 @@ export interface paths {
                     wait?: "yes" | "no";
                 };
                 header?: never;
-                path: {
-                    programmeId: string;
-                };
+                path?: never;
                 cookie?: never;
             };
             requestBody?: never;
@@ -139,7 +138,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -174,7 +172,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -207,7 +204,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -293,7 +289,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -356,7 +351,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -404,7 +398,6 @@ export interface paths {
                 header?: never;
                 path: {
                     importId: string;
-                    programmeId: string;
                 };
                 cookie?: never;
             };
@@ -431,6 +424,136 @@ export interface paths {
             };
         };
         delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/maps": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The map files of this data folder. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            files: {
+                                file: string;
+                                map: components["schemas"]["mapFile"] | null;
+                                problems: components["schemas"]["problem"][];
+                            }[];
+                            /** @description Where they stand; one may be laid there by hand. */
+                            folder: string;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Keeps a file of map tiles (PMTiles, version 3). The body is the file, sent as application/vnd.pmtiles. */
+        post: {
+            parameters: {
+                query: {
+                    /** @description The name of the file that is sent. */
+                    name: string;
+                };
+                header?: never;
+                path?: never;
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                201: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["mapFile"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/maps/{file}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        post?: never;
+        /** Takes a map file away. */
+        delete: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    file: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                204: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
         options?: never;
         head?: never;
         patch?: never;
@@ -1621,10 +1744,15 @@ export interface paths {
             path?: never;
             cookie?: never;
         };
-        /** What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it. */
+        /** What the page of sites needs, whole or in parts: sent once for each state, with ETag and packed where the page takes it. */
         get: {
             parameters: {
-                query?: never;
+                query?: {
+                    /** @description The first site wanted, counted from 0 in the order of the list. */
+                    from?: number;
+                    /** @description How many; all that follow where it is left out. */
+                    most?: number;
+                };
                 header?: never;
                 path: {
                     programmeId: string;
@@ -1845,7 +1973,7 @@ export interface paths {
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
                                          */
-                                        unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                     };
                                     /**
                                      * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
@@ -2220,6 +2348,38 @@ export interface components {
                 }[];
             } | null;
         };
+        mapFile: {
+            /** @description Whose data it is; null where it does not say. */
+            attribution: string | null;
+            east_deg: number;
+            file: string;
+            /** @description Names of the layers of vector tiles. */
+            layers: string[];
+            leastZoom: number;
+            mostZoom: number;
+            north_deg: number;
+            size_bytes: number;
+            south_deg: number;
+            /** @enum {string} */
+            tiles: "vector" | "raster";
+            west_deg: number;
+        };
+        mapFileInput: {
+            /** @description Whose data it is; null where it does not say. */
+            attribution: string | null;
+            east_deg: number;
+            file: string;
+            /** @description Names of the layers of vector tiles. */
+            layers: string[];
+            leastZoom: number;
+            mostZoom: number;
+            north_deg: number;
+            size_bytes: number;
+            south_deg: number;
+            /** @enum {string} */
+            tiles: "vector" | "raster";
+            west_deg: number;
+        };
         notUsed: {
             /** @description The whole row as it was written. */
             cells: string[];
@@ -2243,6 +2403,8 @@ export interface components {
             value: string;
         };
         overview: {
+            /** @description Sites in all. */
+            count: number;
             /** @description The version the verdicts are of, but for those told while a newer design runs. */
             designVersion: number | null;
             name: string;
@@ -2304,7 +2466,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -2401,7 +2563,7 @@ export interface components {
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
                      */
-                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 } | null;
                 /** @description Place in targets, from 0. */
                 target: number | null;
@@ -2453,6 +2615,8 @@ export interface components {
             version: number;
         };
         overviewInput: {
+            /** @description Sites in all. */
+            count: number;
             /** @description The version the verdicts are of, but for those told while a newer design runs. */
             designVersion: number | null;
             name: string;
@@ -2514,7 +2678,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -2611,7 +2775,7 @@ export interface components {
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
                      */
-                    unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 } | null;
                 /** @description Place in targets, from 0. */
                 target: number | null;
@@ -2823,7 +2987,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -2878,7 +3042,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3383,7 +3547,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -3403,6 +3567,7 @@ export interface components {
                 goodYears: number | null;
                 judgedYears: number | null;
                 longestRun_days: number | null;
+                /** @description Smallest tank for the target, without the second source. */
                 tankForTarget_L: number | null;
                 /**
                  * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
@@ -3439,7 +3604,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             /** @description One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which. */
             storages: components["schemas"]["storage"][];
@@ -3500,7 +3665,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -3520,6 +3685,7 @@ export interface components {
                 goodYears: number | null;
                 judgedYears: number | null;
                 longestRun_days: number | null;
+                /** @description Smallest tank for the target, without the second source. */
                 tankForTarget_L: number | null;
                 /**
                  * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
@@ -3556,7 +3722,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             /** @description One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which. */
             storages: components["schemas"]["storageInput"][];
@@ -3665,7 +3831,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             target: {
                 daysMet_fraction: number;
@@ -3769,7 +3935,7 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
-                unit: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                treatmentUnit: "holds" | "tight" | "short" | "unknown" | "notJudged";
             };
             target: {
                 daysMet_fraction: number;

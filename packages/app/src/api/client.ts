@@ -5,6 +5,12 @@ import type { components, paths } from './apiTypes.ts';
 export type ProblemBody = components['schemas']['problems'];
 export type ApiProblem = ProblemBody['problems'][number];
 
+type ChangesAsked =
+  paths['/api/programmes/{programmeId}/changes']['post']['requestBody']['content']['application/json'];
+
+/** One row added, edited or removed, with what was seen before. */
+export type RowChange = ChangesAsked['changes'][number];
+
 /**
  * Why something asked was not done. `unreachable`: the program does not answer; `refused`: this page was opened for another
  * start of it; `problems`: it says what is wrong.

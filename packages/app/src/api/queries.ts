@@ -6,6 +6,8 @@ import { answerOf, api } from './client.ts';
 export const queries = {
   programmes: () => queryOptions({ queryKey: ['programmes'], queryFn: () => answerOf(api.GET('/api/programmes')) }),
 
+  mapFiles: () => queryOptions({ queryKey: ['mapFiles'], queryFn: () => answerOf(api.GET('/api/maps')) }),
+
   programme: (programmeId: string) =>
     queryOptions({
       queryKey: ['programme', programmeId, 'state'],

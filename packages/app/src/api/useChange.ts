@@ -1,16 +1,8 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { sayDone } from '../offline/lastSaved.ts';
 import { useKeeping } from '../offline/useKept.ts';
-import type { components, paths } from './apiTypes.ts';
-import { type ApiProblem, answerOf, api, NotDone } from './client.ts';
+import { type ApiProblem, answerOf, api, NotDone, type RowChange } from './client.ts';
 import { useWho } from './useWho.ts';
-
-type ChangesAsked =
-  paths['/api/programmes/{programmeId}/changes']['post']['requestBody']['content']['application/json'];
-
-/** One row added, edited or removed, with what was seen before. */
-export type RowChange = ChangesAsked['changes'][number];
-export type ProblemBody = components['schemas']['problems'];
 
 /** Where a change stands. `noName`: nobody has said who makes it. */
 export type ChangeState = 'none' | 'saving' | 'saved' | 'notSaved';

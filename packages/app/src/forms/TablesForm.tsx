@@ -1,4 +1,5 @@
 import { type ReactNode, useMemo, useState } from 'react';
+import { Heading } from 'react-aria-components';
 import { useChange } from '../api/useChange.ts';
 import { useWho } from '../api/useWho.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
@@ -36,6 +37,8 @@ export interface TablesFormProps {
   isShown?(row: RowNow): boolean;
   onSaved(): void;
   onLeave(): void;
+  /** The level of the headings of tables: 2 where the form is the page, 3 within a part of one. */
+  readonly level?: 2 | 3;
   readonly children?: ReactNode;
 }
 
@@ -93,7 +96,9 @@ function Section(props: TablesFormProps & { readonly section: FormSection; reado
   const own = [...rows.filter((row) => row.table === table && isShown(row)), ...added];
   return (
     <section className="form-section">
-      <h3>{words.table(table)}</h3>
+      <Heading level={props.level ?? 2} className="form-table">
+        {words.table(table)}
+      </Heading>
       {own.map((row) => (
         <Row key={rowId(row)} {...props} row={row} />
       ))}
@@ -143,9 +148,9 @@ function Row(props: RowProps) {
     <div className="form-row">
       {section.isGrowing ? (
         <div className="form-row-head">
-          <h4>
+          <Heading level={(props.level ?? 2) + 1} className="form-row-title">
             <RowTitle row={isNew ? asTyped(own!) : row} hidden={section.hidden} />
-          </h4>
+          </Heading>
           <button type="button" className="button plain" onClick={() => dispatch({ kind: 'remove', row: name, isNew })}>
             {say('forms.remove')}
           </button>

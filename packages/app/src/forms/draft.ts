@@ -1,4 +1,4 @@
-import type { RowChange } from '../api/useChange.ts';
+import type { RowChange } from '../api/client.ts';
 
 /** A row as the programme has it. */
 export interface RowNow {

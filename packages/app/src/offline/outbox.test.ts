@@ -1,8 +1,8 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { beforeEach, describe, expect, test } from 'vitest';
+import type { RowChange } from '../api/client.ts';
 import { NotDone, type ProblemBody } from '../api/client.ts';
-import type { RowChange } from '../api/useChange.ts';
 import { clashesOf, followingOn, type KeptChange, nextToSend, withKept } from './outbox.ts';
 import { type InTurn, Outbox } from './outboxSender.ts';
 import { browserOutbox } from './outboxStore.ts';

@@ -1,5 +1,4 @@
-import type { ApiProblem } from '../api/client.ts';
-import type { RowChange } from '../api/useChange.ts';
+import type { ApiProblem, RowChange } from '../api/client.ts';
 
 /** A cell that somebody else changed while a change of it was kept here. */
 export interface Clash {

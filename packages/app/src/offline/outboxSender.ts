@@ -1,5 +1,5 @@
+import type { RowChange } from '../api/client.ts';
 import { NotDone } from '../api/client.ts';
-import type { RowChange } from '../api/useChange.ts';
 import { clashesOf, followingOn, type KeptChange, nextToSend, type RowsNow } from './outbox.ts';
 import type { OutboxStore } from './outboxStore.ts';
 

@@ -7,18 +7,7 @@ import { useFieldWords } from '../forms/useFieldWords.ts';
 import { Who } from '../forms/Who.tsx';
 import { meantBy, nameOfRecord, type RecordTold, recordSentence } from '../history/recordSentence.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
-
-type Step = 'undo' | 'redo';
-
-/** Which step do these keys ask for? In a field they are the field's own. */
-export function stepOfKeys(
-  event: Pick<KeyboardEvent, 'key' | 'ctrlKey' | 'metaKey' | 'shiftKey' | 'altKey'>,
-): Step | null {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey) return null;
-  const key = event.key.toLowerCase();
-  if (key === 'z') return event.shiftKey ? 'redo' : 'undo';
-  return key === 'y' && !event.shiftKey ? 'redo' : null;
-}
+import { type Step, stepOfKeys } from './stepOfKeys.ts';
 
 const isField = (target: EventTarget | null) =>
   target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable="true"], [role="dialog"]');

@@ -88,7 +88,7 @@ export function siteUnderSection(
       [words.verdict, spoken.verdicts[site.verdict], spoken.verdicts[under.verdict]],
       [words.goodYears, goodYears(site), goodYears(under)],
       [words.dryDays, dryDays(site), dryDays(under)],
-      [words.tankForTarget, tank(site), tank(under)],
+      [isFallenBackOn(site) ? words.tankForTargetAlone : words.tankForTarget, tank(site), tank(under)],
     ],
   );
 }
@@ -98,6 +98,7 @@ const goodYears = ({ storages: [storage] }: SiteDesign) =>
   storage ? numbers.ofYears(storage.goodYears, storage.judgedYears) : words.notKnown;
 const dryDays = ({ storages: [storage] }: SiteDesign) =>
   storage ? numbers.days(storage.dryDays_per_year) : words.notKnown;
+const isFallenBackOn = ({ storages: [storage] }: SiteDesign) => (storage?.secondSource ?? null) !== null;
 const tank = ({ storages: [storage] }: SiteDesign) =>
   !storage
     ? words.notKnown

@@ -126,7 +126,7 @@ export interface FirstService {
 }
 
 /** Every station of the water's path, in its order. Those of later rooms are not judged yet. */
-export const stations = ['roof', 'gutter', 'storage', 'unit', 'tap'] as const;
+export const stations = ['roof', 'gutter', 'storage', 'treatmentUnit', 'tap'] as const;
 export type Station = (typeof stations)[number];
 
 /** Daily series at the chosen tank, drawFirst, for the trace and the raster. Arrays are as long as the judged record. */

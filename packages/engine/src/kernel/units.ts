@@ -38,6 +38,11 @@ interface Conversion {
 }
 
 const times = (factor: number): Conversion => ({ times: factor, over: 1 });
+/** A factor that is exact in so many decimals, as whole numbers: 45 ft are 13.716 m, and not a last bit more. */
+const decimal = (factor: number, decimals: number): Conversion => {
+  const scale = 10 ** decimals;
+  return { times: Math.round(factor * scale), over: scale };
+};
 const over = (divisor: number): Conversion => ({ times: 1, over: divisor });
 const cm_per_m = 100;
 const mm_per_m = 1000;
@@ -47,10 +52,10 @@ const percent_per_whole = 100;
 
 /** The units a column of ours may have been written in, by the unit it has here. There is no gallon without its country. */
 const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>> = {
-  m: { ft: times(m_per_ft), in: { times: mm_per_in, over: mm_per_m }, cm: over(cm_per_m), mm: over(mm_per_m) },
-  m2: { ft2: times(m_per_ft * m_per_ft) },
-  mm: { in: times(mm_per_in), tenths: over(tenths_per_mm), cm: times(mm_per_cm) },
-  L: { m3: times(L_per_m3), usgal: times(L_per_usGallon), impgal: times(L_per_imperialGallon) },
+  m: { ft: decimal(m_per_ft, 4), in: decimal(mm_per_in / mm_per_m, 4), cm: over(cm_per_m), mm: over(mm_per_m) },
+  m2: { ft2: decimal(m_per_ft * m_per_ft, 8) },
+  mm: { in: decimal(mm_per_in, 1), tenths: over(tenths_per_mm), cm: times(mm_per_cm) },
+  L: { m3: times(L_per_m3), usgal: decimal(L_per_usGallon, 9), impgal: decimal(L_per_imperialGallon, 5) },
   fraction: { percent: over(percent_per_whole) },
 };
 
@@ -78,6 +83,11 @@ export function unitsWritten(unit: string): readonly string[] {
  * @example
  * convertedTo('mm', 'in', 2) // → 50.8
  * convertedTo('mm', 'tenths', 3) // → 0.3
+ * convertedTo('m', 'ft', 45) // → 13.716
+ * convertedTo('m', 'in', 7) // → 0.1778
+ * convertedTo('m2', 'ft2', 100) // → 9.290304
+ * convertedTo('L', 'usgal', 10) // → 37.85411784
+ * convertedTo('L', 'impgal', 3) // → 13.63827
  */
 export function convertedTo(unit: string, written: string, value: number): number | null {
   if (!unitsWritten(unit).includes(written)) return null;

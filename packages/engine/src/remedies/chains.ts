@@ -122,11 +122,11 @@ export class Chains {
     const { site, gauge, programme } = this.#given;
     const changed = changedSite(site, changesOf(plan), programme.settings);
     if (changed === null) return null;
-    const all = siteSizes(changed.site, gauge, programme);
+    const all = siteSizes(changed.site, gauge, programme, this.groups);
     return {
       isMet: () => all.every((sizes) => sizes.meetsAt(sizes.tankVolume_L)),
       couldHold: () => all.every((sizes) => sizes.couldHoldAt(sizes.tankVolume_L)),
-      holds: () => all.every((sizes) => sizes.verdictAt(sizes.tankVolume_L) === 'holds'),
+      holds: () => all.every((sizes) => sizes.verdictAt(sizes.tankVolume_L).verdict === 'holds'),
     };
   }
 
@@ -146,7 +146,7 @@ export class Chains {
     const chain = this.#chain(group, plan);
     if (chain === null) return null;
     const tankVolume_L = volumeWith(tanksOf(group, plan), chain.sizes.tankVolume_L);
-    const found = chain.known.get(tankVolume_L) ?? chain.sizes.verdictsAt([{ partId: null, tankVolume_L }])[0]!;
+    const found = chain.known.get(tankVolume_L) ?? readAt(chain, tankVolume_L);
     chain.known.set(tankVolume_L, found);
     return found;
   }
@@ -203,7 +203,8 @@ export class Chains {
     if (known !== undefined) return known;
     const { site, gauge, programme } = this.#given;
     const changed = changedSite(site, ofSite === null ? roof : [...roof, ofSite], programme.settings);
-    const sizes = changed && siteSizes(changed.site, gauge, programme).find(({ tankIds }) => tankIds[0] === group);
+    const all = changed && siteSizes(changed.site, gauge, programme, this.groups);
+    const sizes = all?.find(({ tankIds }) => tankIds[0] === group);
     const chain = sizes ? { sizes, known: new Map<number, SizeVerdict>() } : null;
     if (sizes) this.#learnFromAsItIs(sizes, group);
     this.#known.set(key, chain);
@@ -220,6 +221,12 @@ export class Chains {
 
 function keyOf(group: string, roof: readonly RoofChange[], ofSite: SiteChange | null): string {
   return JSON.stringify([group, roof, ofSite]);
+}
+
+/** The first size asked for is run by itself; once there is a second, all are read off the curve. */
+function readAt({ sizes, known }: Chain, tankVolume_L: number): SizeVerdict {
+  if (known.size === 0 && tankVolume_L === sizes.tankVolume_L) return sizes.verdictAt(tankVolume_L);
+  return sizes.verdictsAt([{ partId: null, tankVolume_L }])[0]!;
 }
 
 function isOfRoof(change: RoofChange | TankChange): change is RoofChange {

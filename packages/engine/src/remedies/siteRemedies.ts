@@ -26,11 +26,21 @@ import {
 } from './wholeSite.ts';
 
 /** Why no change, and no two, make a site hold. */
-export type NotMendedReason = 'assumed' | 'growth' | 'madeRain' | 'record' | 'noTanks' | 'tank' | 'water' | 'apart';
+export type NotMendedReason =
+  | 'assumed'
+  | 'growth'
+  | 'roofSize'
+  | 'madeRain'
+  | 'record'
+  | 'noTanks'
+  | 'tank'
+  | 'water'
+  | 'apart';
 
 /** What the assumption that caps a site comes to, where it is one of its own kind. */
 const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
   'site.growth_not_used': 'growth',
+  'site.roof_very_large': 'roofSize',
   'rain.made_up': 'madeRain',
 };
 

@@ -1,8 +1,17 @@
 import { randomBytes } from 'node:crypto';
-import { designSites, readyProgramme, remediesOf, remediesTogether, type SmallestRemedy } from '@eavewell/engine';
+import {
+  designSites,
+  type ReadyProgramme,
+  readyProgramme,
+  remediesOf,
+  remediesTogether,
+  type SiteFacts,
+  type SmallestRemedy,
+} from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
 import {
+  type FaultAt,
   faultFinder,
   faultNamer,
   gaugeReport,
@@ -63,37 +72,40 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
   }
 }
 
+/** Judges one site, and keeps what it comes to. */
+type JudgeOne = (site: SiteFacts, hash: string) => Promise<void>;
+
+function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt): JudgeOne {
+  const named = faultNamer(faultAt, english);
+  return async (site, hash) => {
+    const { siteId } = site;
+    const [found] = designSites([site], ready);
+    const design = named(found!);
+    const remedies = remediesOf(site, ready, design);
+    const short = siteShort(site, design, remedies, english);
+    const said = siteSaid(found!, remedies, faultAt);
+    const { people } = design;
+    const smallest = remedies && {
+      ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
+    };
+    await writer.add(siteId, JSON.stringify(siteReport(design, remedies, english)), { hash, short, said, smallest });
+  };
+}
+
 async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsked, around: JobAround) {
   const { facts } = read;
   const ready = readyProgramme(facts);
   const faultAt = faultFinder(read.problems);
-  const named = faultNamer(faultAt, english);
+  const judgeOne = judging(writer, ready, faultAt);
   const hashOf = siteHasher(facts, ready, faultAt);
   const smallest: SmallestRemedy[] = [];
   let fresh: SiteTold[] = [];
   let [carried, done, told, saved] = [0, 0, performance.now(), performance.now()];
   for (const site of facts.sites) {
     const hash = hashOf(site);
-    const { siteId } = site;
-    if (writer.judged.get(siteId)?.hash === hash) carried++;
-    else {
-      const [found] = designSites([site], ready);
-      const design = named(found!);
-      const remedies = remediesOf(site, ready, design);
-      const short = siteShort(site, design, remedies, english);
-      const said = siteSaid(found!, remedies, faultAt);
-      const first = remedies && {
-        siteId,
-        people: design.people,
-        smallest: remedies.remedies[0] ?? null,
-        notMended: remedies.notMended,
-      };
-      await writer.add(siteId, JSON.stringify(siteReport(design, remedies, english)), {
-        ...{ hash, short, said },
-        smallest: first,
-      });
-    }
-    const judged = writer.judged.get(siteId)!;
+    if (writer.judged.get(site.siteId)?.hash === hash) carried++;
+    else await judgeOne(site, hash);
+    const judged = writer.judged.get(site.siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
     fresh.push({ short: judged.short, said: judged.said });
     done++;
@@ -109,16 +121,24 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
       saved = performance.now();
     }
   }
+  return { rest: restOf(read, ready, smallest, asked.programVersion), carried };
+}
+
+function restOf(
+  { facts, problems, notUsed }: ProgrammeRead,
+  ready: ReadyProgramme,
+  smallest: readonly SmallestRemedy[],
+  eavewell: string,
+): DesignRest {
   const { people, unknown } = peopleOf(facts);
-  const rest: DesignRest = {
-    eavewell: asked.programVersion,
+  return {
+    eavewell,
     schema: designSchemaVersion,
     programme: { name: facts.settings.programme, sites: facts.sites.length, people, sitesWithoutPeople: unknown },
     settings: { ...facts.settings },
     gauges: [...ready.gauges.values()].map((gauge) => gaugeReport(gauge, english)),
     remedies: programmeRemediesReport(remediesTogether(smallest), ready.market.day),
-    problems: read.problems.map((problem) => problemReport(problem, english)),
-    notUsed: read.notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
+    problems: problems.map((problem) => problemReport(problem, english)),
+    notUsed: notUsed.map((one) => ({ ...one, column: one.column ?? null, cells: [...one.cells] })),
   };
-  return { rest, carried };
 }

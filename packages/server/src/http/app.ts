@@ -1,3 +1,4 @@
+import { resolve } from 'node:path';
 import { recordProblem } from '@eavewell/records';
 import { english } from '@eavewell/words';
 import cookie from '@fastify/cookie';
@@ -12,8 +13,10 @@ import {
   validatorCompiler,
 } from 'fastify-type-provider-zod';
 import { largestUpload_bytes, mostFiles } from '../imports/sentFiles.ts';
+import { MapFiles } from '../maps/mapFiles.ts';
 import { Listeners } from './events.ts';
 import { cookieAt, isSameKey, type Keys, refusal } from './guard.ts';
+import { addMaps } from './mapRoutes.ts';
 import { addPages, isOpened, sendRefusedPage } from './pages.ts';
 import { problemOfError, Refused, sendProblems } from './problemReply.ts';
 import { addRoutes } from './routes.ts';
@@ -84,6 +87,9 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
   listen(asked, listeners);
   app.addHook('preClose', async () => listeners.close());
   addRoutes(app, { ...asked, listeners });
+  const maps = new MapFiles(resolve(asked.dataFolder, 'maps'));
+  if (asked.dataFolder !== '') await maps.tidy();
+  await addMaps(app, maps);
   await addPages(app, asked.pages);
   return app;
 }

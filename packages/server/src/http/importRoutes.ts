@@ -36,21 +36,28 @@ function stepOf(body: z.infer<typeof schemas.importStep>): Step {
 export function importRoutes(app: App, behind: Behind, find: Find): void {
   const into = async ({ params: { programmeId } }: { params: { programmeId?: string | undefined } }) =>
     programmeId === undefined ? null : find({ params: { programmeId } });
-  for (const at of [`${one}/imports`, '/api/imports']) {
-    sending(app, behind, at, into);
-    looking(app, behind, at, into);
-    ending(app, behind, at, into);
+  for (const where of ['into', 'alone'] as const) {
+    const at = where === 'into' ? `${one}/imports` : '/api/imports';
+    sending(app, behind, { at, where }, into);
+    looking(app, behind, { at, where }, into);
+    ending(app, behind, { at, where }, into);
   }
+}
+
+/** The path of imports, and whether they go into a programme. */
+interface Way {
+  readonly at: string;
+  readonly where: 'into' | 'alone';
 }
 
 type Into = (request: { params: { programmeId?: string | undefined } }) => Promise<OpenProgramme | null>;
 
-function sending(app: App, { reviews }: Behind, at: string, into: Into): void {
+function sending(app: App, { reviews }: Behind, { at, where }: Way, into: Into): void {
   const begin = {
     summary:
       'Sends files to be looked at: a form with files (multipart/form-data), or one file as the body. Zips of a programme folder, workbooks, tables, the files of a folder. Nothing is written.',
     consumes: ['application/octet-stream', 'multipart/form-data'],
-    params: schemas.importOf,
+    params: schemas.importOf[where],
     querystring: schemas.uploadAsked,
     response: { 201: schemas.review, ...failing },
   };
@@ -62,14 +69,14 @@ function sending(app: App, { reviews }: Behind, at: string, into: Into): void {
     return reply.code(201).send(reviewAnswer(orRefuse(begun), languageOf(request)));
   });
   const list = answering('The imports that wait, such as after the page was loaded again.', schemas.reviews);
-  app.get(at, { schema: { ...list, params: schemas.importOf } }, async (request) => ({
+  app.get(at, { schema: { ...list, params: schemas.importOf[where] } }, async (request) => ({
     imports: reviews.list(await into(request)).map((review) => reviewAnswer(review, languageOf(request))),
   }));
 }
 
-function looking(app: App, { reviews }: Behind, at: string, into: Into): void {
+function looking(app: App, { reviews }: Behind, { at, where }: Way, into: Into): void {
   const oneImport = `${at}/:importId`;
-  const { importAsked: params } = schemas;
+  const params = schemas.importAsked[where];
   const look = answering('What files bring, what is wrong in them, and what they would change.', schemas.review);
   app.get(oneImport, { schema: { ...look, params } }, async (request) => {
     const programme = await into(request);
@@ -98,9 +105,9 @@ function looking(app: App, { reviews }: Behind, at: string, into: Into): void {
   }
 }
 
-function ending(app: App, { reviews }: Behind, at: string, into: Into): void {
+function ending(app: App, { reviews }: Behind, { at, where }: Way, into: Into): void {
   const oneImport = `${at}/:importId`;
-  const { importAsked: params } = schemas;
+  const params = schemas.importAsked[where];
   const cancel = { summary: 'Lets files go: nothing of them stays.', params, response: { 204: z.null(), ...failing } };
   app.delete(oneImport, { schema: cancel }, async (request, reply) => {
     const programme = await into(request);

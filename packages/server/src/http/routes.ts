@@ -16,12 +16,17 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   const find: Find = async ({ params }) => orRefuse(await behind.programmes.programme(params.programmeId));
   programmeRoutes(app, behind, find);
   factRoutes(app, behind, find);
+  overviewRoute(app, behind, find);
   designRoutes(app, behind, find);
   changeRoutes(app, find);
   historyRoutes(app, find);
   importRoutes(app, behind, find);
   taskRoutes(app, behind, find);
-  const events = { summary: 'Tells what changes, as it happens (server-sent events).' };
+  const events = {
+    summary: 'Tells what changes, as it happens (server-sent events).',
+    description:
+      'changed: programmeId, version. design: programmeId, version, done_fraction. task: task, as in the list of tasks. programmes: one was made, named, set aside or brought back.',
+  };
   app.get('/api/events', { schema: events }, (_, reply) => behind.listeners.add(reply));
 }
 
@@ -54,28 +59,37 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
   });
 }
 
-function designRoutes(app: App, { designs, overviews }: Behind, find: Find): void {
+function overviewRoute(app: App, { designs, overviews }: Behind, find: Find): void {
   const { programmeId: params } = schemas;
   const list = answering(
-    'What the page of sites needs, small: sent once for each state, with ETag and packed where the page takes it.',
+    'What the page of sites needs, whole or in parts: sent once for each state, with ETag and packed where the page takes it.',
     schemas.overview,
   );
-  app.get(`${one}/overview`, { schema: { ...list, params } }, async (request, typedReply) => {
-    const reply = asIs(typedReply);
-    const programme = await find(request);
-    const state = await designs.state(programme);
-    const language = languageOf(request);
-    const etag = `"${overviews.nameOf(programme, state, language)}"`;
-    reply
-      .header('cache-control', 'private, no-cache')
-      .header('vary', 'Accept-Language, Accept-Encoding')
-      .header('etag', etag);
-    if (request.headers['if-none-match'] === etag) return reply.code(304).send();
-    const { text, packed } = await overviews.text(programme, state, language);
-    reply.type('application/json; charset=utf-8');
-    const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
-    return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
-  });
+  app.get(
+    `${one}/overview`,
+    { schema: { ...list, params, querystring: schemas.overviewAsked } },
+    async (request, typedReply) => {
+      const reply = asIs(typedReply);
+      const programme = await find(request);
+      const state = await designs.state(programme);
+      const language = languageOf(request);
+      const { from, most = null } = request.query;
+      const etag = `"${overviews.nameOf(programme, state, language, { from, most })}"`;
+      reply
+        .header('cache-control', 'private, no-cache')
+        .header('vary', 'Accept-Language, Accept-Encoding')
+        .header('etag', etag);
+      if (request.headers['if-none-match'] === etag) return reply.code(304).send();
+      const { text, packed } = await overviews.text(programme, state, language, { from, most });
+      reply.type('application/json; charset=utf-8');
+      const isPacked = /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
+      return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
+    },
+  );
+}
+
+function designRoutes(app: App, { designs }: Behind, find: Find): void {
+  const { programmeId: params } = schemas;
   const design = answering('The design, as far as it is; asking begins it where it is not made yet.', schemas.design);
   app.get(`${one}/design`, { schema: { ...design, params } }, async (request, reply) => {
     const programme = await find(request);

@@ -1,14 +1,12 @@
 import { recordFields, rowChange } from '@eavewell/records';
 import { designReport, folderTableNames, remediesInWords, siteShort } from '@eavewell/tables';
 import { z } from 'zod';
+import { by, notUsed, problem, programmeId, version } from './schemaParts.ts';
 
-/** A problem, as the report has it. */
-export const problem = designReport.shape.problems.element;
+export * from './importSchemas.ts';
+export { byWhom, changed, problem, programmeId } from './schemaParts.ts';
+
 const siteReport = designReport.shape.sites.element;
-const notUsed = designReport.shape.notUsed.element;
-
-const by = z.string().trim().min(1).max(200).describe('Who makes the change.');
-const version = z.int().describe('Grows with every change.');
 const cells = z
   .record(z.string(), z.string())
   .describe('The cells of a row by column, as text; an empty cell is not there.');
@@ -24,13 +22,10 @@ export const problemBody = z
   })
   .meta({ id: 'problems' });
 
-export const programmeId = z.strictObject({ programmeId: z.string().regex(/^[A-Za-z0-9_-]{1,64}$/) });
 export const siteAsked = programmeId.extend({ siteId: z.string().min(1).max(64) });
 export const tableAsked = programmeId.extend({
   table: z.enum(['rain', 'settings', 'wayLines', 'headers', 'files', ...folderTableNames]),
 });
-export const importOf = programmeId.partial();
-export const importAsked = importOf.extend({ importId: z.string().regex(/^[0-9a-f]{16}$/) });
 
 export const programmeEntry = z
   .strictObject({ programmeId: z.string(), name: z.string(), madeAt: z.string() })
@@ -104,6 +99,22 @@ const judged = siteShort.omit({
   ...{ weight: true, target: true },
 }).shape;
 
+export const overviewAsked = z.strictObject({
+  from: z.coerce
+    .number()
+    .int()
+    .min(0)
+    .default(0)
+    .describe('The first site wanted, counted from 0 in the order of the list.'),
+  most: z.coerce
+    .number()
+    .int()
+    .min(1)
+    .max(100_000)
+    .optional()
+    .describe('How many; all that follow where it is left out.'),
+});
+
 /** What the page of sites needs, in one answer. It is sent once: If-None-Match is answered with 304 while nothing changed. */
 export const overview = z
   .strictObject({
@@ -112,6 +123,7 @@ export const overview = z
       .nullable()
       .describe('The version the verdicts are of, but for those told while a newer design runs.'),
     name: z.string(),
+    count: z.int().describe('Sites in all.'),
     tally: z
       .strictObject({ short: counted, unknown: counted, tight: counted, holds: counted, notYet: counted })
       .describe('Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used.'),
@@ -168,13 +180,6 @@ export const changesAsked = z.strictObject({
     .optional()
     .describe('What this sending is called: sent once more, because its answer was lost, nothing is made twice.'),
 });
-export const byWhom = z.strictObject({ by });
-export const changed = z.strictObject({
-  version,
-  record: z.string().nullable().describe('The name of the record that was made; null where nothing changed.'),
-  problems: z.array(problem),
-});
-
 export const recordsAsked = z.strictObject({
   before: z.coerce.number().int().min(1).optional().describe('Only records before this place, counted from 1.'),
   most: z.coerce.number().int().min(1).max(500).default(100),
@@ -214,149 +219,3 @@ const conflict = z.discriminatedUnion('kind', [
     .describe('One removed a row while another changed it: it stays.'),
 ]);
 export const conflicts = z.strictObject({ version, conflicts: z.array(conflict) });
-
-const tableName = z.enum(['rain', ...folderTableNames]);
-const fileName = z.string().min(1).max(500);
-
-export const uploadAsked = z.strictObject({
-  name: fileName
-    .optional()
-    .describe('The name of the file that is the body; left out where a form with files is sent.'),
-  absent: z.enum(['stay', 'go']).default('stay').describe('What becomes of rows that are not in their file.'),
-  table: tableName.optional().describe('For a table alone whose name does not say which it is.'),
-  gaugeId: z.string().max(64).optional(),
-  wait: z
-    .enum(['yes', 'no'])
-    .default('yes')
-    .describe('no: answered before it is read; events and the review tell how far it is.'),
-});
-
-export const cellMended = z.strictObject({
-  file: z.string().max(200),
-  row: z.int().min(2),
-  column: z.string().max(500).describe('The header of the column, as it stands in the file.'),
-  value: z.string().max(10_000),
-});
-const columnSaid = z.strictObject({
-  workbook: fileName
-    .nullable()
-    .default(null)
-    .describe('The workbook it stands in, as it was sent; null: a table of its own.'),
-  file: z.string().max(200).describe("The table's file, or the sheet."),
-  header: z.string().max(500),
-  column: z.string().max(64).nullable().describe('Null: the column is kept and not read.'),
-  unit: z.string().max(20).optional(),
-  dateOrder: z.enum(['dmy', 'mdy', 'ymd']).optional(),
-});
-const sheetSaid = z.strictObject({
-  workbook: fileName,
-  sheet: z.string().max(200),
-  table: z.string().max(100).nullable().describe('A table, or "rain " and a gauge; null: it is left alone.'),
-});
-
-/** What is done to files that wait: a cell mended, headers and sheets said, or a file placed. */
-export const importStep = z.union([
-  cellMended,
-  z.strictObject({
-    columns: z.array(columnSaid).max(500).default([]),
-    sheets: z.array(sheetSaid).max(100).default([]),
-  }),
-  z.strictObject({
-    place: z.strictObject({ name: fileName, table: tableName, gaugeId: z.string().max(64).nullable().default(null) }),
-  }),
-]);
-
-const header = columnSaid
-  .omit({ unit: true, dateOrder: true })
-  .extend({
-    workbook: z.string().nullable(),
-    unit: z.string().nullable(),
-    dateOrder: z.string().nullable(),
-    why: z.array(z.string()),
-    fits: z.int().describe('Of the cells looked at, those that would be read.'),
-    looked: z.int(),
-    open: z.string().nullable().describe('What must be said before it can be accepted; null where nothing must.'),
-    choices: z.array(z.strictObject({ column: z.string(), hows: z.array(z.string()) })),
-  })
-  .describe('A header that is not understood, and what it likely is. Nothing is taken so until it is said.');
-const sheet = z.strictObject({
-  workbook: z.string(),
-  sheet: z.string(),
-  likely: z.string().nullable(),
-  why: z.array(z.string()),
-  headers: z.array(z.string()),
-  open: z.literal('gauge').nullable(),
-  gauges: z.array(z.string()),
-});
-
-export const review = z
-  .strictObject({
-    importId: z.string(),
-    programmeId: z.string().nullable().describe('Null: the files are to become a programme of their own.'),
-    programmeName: z.string().nullable().describe('What the files call the programme.'),
-    file: z.string().describe('The first of the files.'),
-    sent: z.array(z.string()),
-    absent: z.enum(['stay', 'go']),
-    isReading: z.boolean(),
-    done_fraction: z.number(),
-    mayBeAccepted: z.boolean(),
-    files: z.array(
-      z.strictObject({
-        file: z.string(),
-        rows: z.int(),
-        used: z.int(),
-        from: z.string().describe('The file it was sent in.'),
-      }),
-    ),
-    problems: z.array(problem),
-    elsewhere: z.array(problem).describe('What taking it in would break in tables that were not sent.'),
-    notUsed: z.array(notUsed),
-    rowsShown: z
-      .array(
-        z.strictObject({
-          file: z.string(),
-          columns: z.array(z.strictObject({ header: z.string(), column: z.string().nullable() })),
-          rows: z.array(z.strictObject({ row: z.int(), cells: z.array(z.string()) })),
-        }),
-      )
-      .describe('The rows of which something is said, whole; the first 1,000.'),
-    unplaced: z
-      .array(z.strictObject({ name: z.string(), table: z.string().nullable(), gaugeId: z.string().nullable() }))
-      .describe('Files whose names do not say which table they are, and what they likely are.'),
-    headers: z.array(header),
-    sheets: z.array(sheet),
-    mends: z.array(cellMended),
-    undone: z.array(cellMended).describe('Mends that were taken back and can be made again.'),
-    freshRecords: z.int().describe('Records of an export that are not here yet.'),
-    changes: z.array(
-      z.strictObject({
-        table: z.string(),
-        added: z.int(),
-        edited: z.int(),
-        removed: z.int(),
-        rows: z.array(rowChange).describe('The first 500.'),
-      }),
-    ),
-  })
-  .meta({ id: 'review' });
-export const reviews = z.strictObject({ imports: z.array(review) });
-
-export const newFrom = z.strictObject({ by, name: z.string().trim().min(1).max(200).optional() });
-export const taken = changed.extend({ programmeId: z.string() });
-
-export const task = z
-  .strictObject({
-    taskId: z.string(),
-    kind: z.enum(['import', 'export', 'design']),
-    programmeId: z.string().nullable(),
-    name: z.string().nullable(),
-    importId: z.string().nullable(),
-    begunAt: z.string(),
-    done_fraction: z.number(),
-    state: z
-      .enum(['running', 'done', 'cancelled', 'failed', 'cutOff'])
-      .describe('cutOff: it ran when the program ended, and nothing of it counts.'),
-  })
-  .meta({ id: 'task' });
-export const taskList = z.strictObject({ tasks: z.array(task) });
-export const taskAsked = z.strictObject({ taskId: z.string().regex(/^[0-9a-f]{16}$/) });

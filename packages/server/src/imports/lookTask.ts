@@ -12,6 +12,7 @@ import {
   readWhole,
   rowsOfProgramme,
   type ShownRows,
+  type WholeRead,
 } from '@eavewell/formats';
 import {
   type Absent,
@@ -204,6 +205,73 @@ function counted(changes: readonly RowChange[]): readonly TableChanges[] {
   });
 }
 
+/** What was sent, laid over the tables that stand. */
+interface Laid {
+  readonly known: readonly ChangeRecord[];
+  readonly facts: Facts;
+  readonly unpacked: Unpacked;
+  readonly said: readonly Problem[];
+  /** The records of an export that are to be taken in first. */
+  readonly history: readonly ChangeRecord[];
+  readonly folder: string;
+  /** The files that are compared. */
+  readonly paths: readonly string[];
+}
+
+async function layAll(asked: LookAsked, around: JobAround): Promise<Checked<Laid>> {
+  const { programmeId, sent, accepted } = asked;
+  const kept = programmeId === null ? none : await recordsOf({ ...asked, programmeId });
+  if (!kept.ok) return kept;
+  const facts = foldRecords(kept.value);
+  around.report(0.1);
+  const gaugeIds = new Set([...facts.rowsAsEntered('gauges')].map(([key]) => key));
+  const ofWorkbooks = await layColumns.forWorkbooks(sent, accepted);
+  if (!ofWorkbooks.ok) return ofWorkbooks;
+  const unpacked = await unpack(sent, gaugeIds);
+  if (!unpacked.ok) return unpacked;
+  const { files, records, problems } = unpacked.value;
+  const history = await historyOf(asked, kept.value, records);
+  if (!history.ok) return history;
+  around.report(0.25);
+  const folder = join(asked.folder, 'programme');
+  const standing = filesOfProgramme(programmeOfRows(withoutReadings(facts)));
+  await lay(folder, new Map([...standing, ...[...files].map(([path, { bytes }]) => [path, bytes] as const)]));
+  const matched = await layColumns.forFolder(folder, accepted);
+  if (!matched.ok) return matched;
+  const wrong = await mendAll(folder, asked.mends, files);
+  if (wrong) return refused(wrong);
+  const paths = [...files.keys(), ...(matched.value && !files.has('columns.json') ? ['columns.json'] : [])];
+  const said = [...problems, ...history.problems];
+  const value = { known: kept.value, facts, unpacked: unpacked.value, said, history: history.value, folder, paths };
+  return { ok: true, value, problems: [] };
+}
+
+async function mendAll(folder: string, mends: readonly Mend[], files: Unpacked['files']): Promise<Problem | null> {
+  for (const mend of mends) {
+    const { file } = mend;
+    const problem = files.has(file)
+      ? await mendCell(folder, mend, mend.value)
+      : recordProblem('import.table_unknown', { file }, { value: file, likely: '' });
+    if (problem) return problem;
+  }
+  return null;
+}
+
+function compare({ facts, history, paths }: Laid, { programme }: WholeRead, absent: Absent) {
+  const columns = new Map<string, readonly string[]>();
+  for (const [name, rows] of Object.entries(programme.tables))
+    columns.set(name, [...new Set((rows ?? []).flatMap((row) => Object.keys(row)))]);
+  const base = history.length > 0 ? foldRecords(history) : facts;
+  return { base, compared: changesOfFiles(base, { rows: rowsOfProgramme(programme), columns, absent, paths }) };
+}
+
+/** What is found in the files that were sent; of links to other tables only what holds once all is laid together. */
+function foundIn({ read }: WholeRead, after: readonly Problem[], isSent: IsSent): readonly Problem[] {
+  return read.problems.filter((one) => isSent(one.place.file) && (!isOfLinks(one) || after.some(isOfLinks.same(one))));
+}
+
+type IsSent = (file: string | undefined) => boolean;
+
 /**
  * Looks at what was sent: unpacks it, lays it over the tables that stand, reads it, and compares it with them.
  *
@@ -215,83 +283,61 @@ function counted(changes: readonly RowChange[]): readonly TableChanges[] {
  * @definition ours: docs/decisions/0105-imports.md, docs/decisions/0116-imports-of-several-files.md
  */
 export async function lookTask(asked: LookAsked, around: JobAround): Promise<Checked<Looked>> {
-  const { programmeId } = asked;
-  const kept = programmeId === null ? none : await recordsOf({ ...asked, programmeId });
-  if (!kept.ok) return kept;
-  const known = kept.value;
-  const facts = foldRecords(known);
-  around.report(0.1);
-  const gaugeIds = new Set([...facts.rowsAsEntered('gauges')].map(([key]) => key));
-  const said = await layColumns.forWorkbooks(asked.sent, asked.accepted);
-  if (!said.ok) return said;
-  const unpacked = await unpack(asked.sent, gaugeIds);
-  if (!unpacked.ok) return unpacked;
-  const { files, unplaced } = unpacked.value;
-  const history = await historyOf(asked, known, unpacked.value.records);
-  if (!history.ok) return history;
-  around.report(0.25);
-  const laid = join(asked.folder, 'programme');
-  const standing = filesOfProgramme(programmeOfRows(withoutReadings(facts)));
-  await lay(laid, new Map([...standing, ...[...files].map(([path, { bytes }]) => [path, bytes] as const)]));
-  const matched = await layColumns.forFolder(laid, asked.accepted);
-  if (!matched.ok) return matched;
-  for (const mend of asked.mends) {
-    const problem = files.has(mend.file)
-      ? await mendCell(laid, mend, mend.value)
-      : recordProblem('import.table_unknown', { file: mend.file }, { value: mend.file, likely: '' });
-    if (problem) return refused(problem);
-  }
+  const laid = await layAll(asked, around);
+  if (!laid.ok) return laid;
   around.report(0.35);
-  const whole = await readWhole(laid);
+  const whole = await readWhole(laid.value.folder);
   around.report(0.7);
-  const paths = [...files.keys(), ...(matched.value && !files.has('columns.json') ? ['columns.json'] : [])];
-  const columnsOf = new Map<string, readonly string[]>();
-  for (const [name, rows] of Object.entries(whole.programme.tables))
-    columnsOf.set(name, [...new Set((rows ?? []).flatMap((row) => Object.keys(row)))]);
-  const base = history.value.length > 0 ? foldRecords(history.value) : facts;
-  const brought = { rows: rowsOfProgramme(whole.programme), columns: columnsOf, absent: asked.absent, paths };
-  const compared = changesOfFiles(base, brought);
+  const { base, compared } = compare(laid.value, whole, asked.absent);
   around.report(0.8);
   const changes = compared.ok ? compared.value : [];
-  const before = await problemsBefore(asked, facts);
-  const after = compared.ok ? await problemsAfter(asked, base, changes) : before;
-  around.report(0.9);
-  const isSent = (file: string | undefined) => file !== undefined && (files.has(file) || file === 'columns.json');
-  const found = whole.read.problems.filter(
-    (one) => isSent(one.place.file) && (!isOfLinks(one) || after.some(isOfLinks.same(one))),
-  );
-  const problems = [
-    ...unpacked.value.problems,
-    ...history.problems,
-    ...(compared.ok ? [] : compared.problems),
-    ...found,
-  ];
   const text = changesText(changes);
   if (text === null) return refused(recordProblem('change.unsound', {}, {}));
+  const before = await problemsBefore(asked, laid.value.facts);
+  const after = compared.ok ? await problemsAfter(asked, base, changes) : before;
+  around.report(0.9);
   await writeFile(join(asked.folder, changesFile), text);
-  await writeFile(join(asked.folder, takenFile), history.value.map((record) => `${recordText(record)}\n`).join(''));
-  const names = new Set(known.map(recordName));
-  const { settings } = whole.programme;
+  await writeFile(
+    join(asked.folder, takenFile),
+    laid.value.history.map((record) => `${recordText(record)}\n`).join(''),
+  );
+  const isWhole = compared.ok && laid.value.unpacked.unplaced.length === 0;
+  const said = compared.ok ? laid.value.said : [...laid.value.said, ...compared.problems];
+  const value = await lookedOf(asked.version, { ...laid.value, said }, whole, before, after);
+  const changesName = createHash('sha256').update(text).digest('base64url');
   return {
     ok: true,
+    value: { ...value, changes: counted(changes), changesName, mayBeAccepted: isWhole },
     problems: [],
-    value: {
-      version: asked.version,
-      programmeName: typeof settings['programme'] === 'string' ? settings['programme'] : null,
-      files: whole.read.files.flatMap((one) =>
-        files.has(one.file) ? [{ ...one, from: files.get(one.file)!.from }] : [],
-      ),
-      problems,
-      elsewhere: brokenElsewhere(before, after, isSent),
-      notUsed: whole.read.notUsed.filter(({ file }) => isSent(file)),
-      rowsShown: await rowsWithProblems(laid, found),
-      unplaced,
-      columns: await columnsFound(laid, unpacked.value.workbooks, (file) => files.has(file)),
-      changes: counted(changes),
-      changesName: createHash('sha256').update(text).digest('base64url'),
-      freshRecords: history.value.filter((record) => !names.has(recordName(record))).length,
-      hasRecords: history.value.length > 0,
-      mayBeAccepted: compared.ok && unplaced.length === 0 && files.size + history.value.length > 0,
-    },
+  };
+}
+
+/** The review but for its changes. */
+async function lookedOf(
+  version: number,
+  { known, unpacked, history, folder, said }: Laid,
+  whole: WholeRead,
+  before: readonly Problem[],
+  after: readonly Problem[],
+): Promise<Omit<Looked, 'changes' | 'changesName' | 'mayBeAccepted'>> {
+  const { files, unplaced, workbooks } = unpacked;
+  const isSent: IsSent = (file) => file !== undefined && (files.has(file) || file === 'columns.json');
+  const found = foundIn(whole, after, isSent);
+  const names = new Set(known.map(recordName));
+  const { programme } = whole.programme.settings;
+  return {
+    version,
+    programmeName: typeof programme === 'string' ? programme : null,
+    files: whole.read.files.flatMap((one) =>
+      files.has(one.file) ? [{ ...one, from: files.get(one.file)!.from }] : [],
+    ),
+    problems: [...said, ...found],
+    elsewhere: brokenElsewhere(before, after, isSent),
+    notUsed: whole.read.notUsed.filter(({ file }) => isSent(file)),
+    rowsShown: await rowsWithProblems(folder, found),
+    unplaced,
+    columns: await columnsFound(folder, workbooks, (file) => files.has(file)),
+    freshRecords: history.filter((record) => !names.has(recordName(record))).length,
+    hasRecords: history.length > 0,
   };
 }

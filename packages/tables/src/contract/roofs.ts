@@ -1,8 +1,8 @@
-import { roofMaterials } from '@eavewell/engine';
+import { roofMaterials, usualPlanArea_m2, usualSide_m } from '@eavewell/engine';
 import { choice, fraction, from, id, quantity, required } from './columns.ts';
 import { defineTable } from './table.ts';
 
-const side = { hard: from(0.5, 500), usual: from(2, 60) };
+const side = { hard: from(0.5, 500), usual: from(usualSide_m.least, usualSide_m.most) };
 
 export const roofs = defineTable({
   name: 'roofs',
@@ -20,7 +20,7 @@ export const roofs = defineTable({
     width_m: quantity('m', 'Width on the plan, eaves to eaves.', side),
     roofPlanArea_m2: quantity('m2', 'Area on the plan, where it was measured as such.', {
       hard: from(1, 50000),
-      usual: from(6, 2000),
+      usual: from(usualPlanArea_m2.least, usualPlanArea_m2.most),
     }),
     material: choice(roofMaterials, 'What covers the roof.'),
     runoffFraction: fraction('Share of the rain on the roof that runs off it.', { hard: from(0.05, 1) }),

@@ -132,6 +132,7 @@ function lineLinks({ ways }: TablesRead, lines: readonly MapLine[], byId: Readon
  * @returns the problems, and the cells not used
  * @problem link.unknown_place - a way's end that is neither a site nor a place
  * @problem ways.line_unknown - a line of a way that is not in the table
+ * @problem ways.no_lines - neither a line nor a table of ways
  * @problem ways.shorter_than_straight - a way shorter than the straight line between its ends
  * @definition ours: docs/decisions/0077-what-a-way-is.md
  */
@@ -144,6 +145,11 @@ export function checkWays(tables: TablesRead, lines: readonly MapLine[] | null):
     ...ends.problems,
     ...lengthProblems(tables, byId, positions),
     ...(lines === null ? [] : lineLinks(tables, lines, byId)),
+    ...(lines?.length === 0 && tables.ways === undefined ? [noLines()] : []),
   ];
   return { problems, notUsed: ends.notUsed };
+}
+
+function noLines(): Problem {
+  return tableProblem('ways.no_lines', { file: wayLinesFile }, { value: wayLinesFile, found: 'geojson' });
 }

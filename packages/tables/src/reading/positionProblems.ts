@@ -57,6 +57,7 @@ export const positionProblems = {
   'link.site_and_place': 'blocker', // an id that a site and a place both have
   'ways.same_ends': 'warning',
   'ways.line_unknown': 'warning', // a line without a way
+  'ways.no_lines': 'warning', // found: what kind of map it is
   'ways.without_line': 'note', // count
   'ways.without_length': 'warning', // neither a length nor a line
   'ways.length_differs': 'warning', // length_km, line_km

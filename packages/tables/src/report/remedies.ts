@@ -77,7 +77,7 @@ const remedy = z
   })
   .meta({ id: 'remedy' });
 
-const reason = z.enum(['assumed', 'growth', 'madeRain', 'record', 'noTanks', 'tank', 'water', 'apart']);
+const reason = z.enum(['assumed', 'growth', 'roofSize', 'madeRain', 'record', 'noTanks', 'tank', 'water', 'apart']);
 
 const peopleCarried = z
   .strictObject({

@@ -161,7 +161,7 @@ const siteUnder = z
     goodYears: z.int().nullable(),
     dryDays_per_year: z.number().nullable(),
     longestRun_days: z.int().nullable(),
-    tankForTarget_L: z.number().nullable(),
+    tankForTarget_L: z.number().nullable().describe('Smallest tank for the target, without the second source.'),
   })
   .describe('Only where a scenario is asked for. Null: not known.');
 
@@ -181,7 +181,7 @@ export const siteReport = z
       roof: stationVerdict,
       gutter: stationVerdict,
       storage: stationVerdict,
-      unit: stationVerdict,
+      treatmentUnit: stationVerdict,
       tap: stationVerdict,
     }),
     finding: z.string().describe('The finding in a sentence or two.'),

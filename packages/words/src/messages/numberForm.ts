@@ -59,7 +59,8 @@ export function numberForm(head: LanguageHead, region?: string): NumberForm {
     groupMark: written,
     marked: (plain) => {
       const [, sign = '', digits = '0', part] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(plain) ?? [];
-      const grouped = whole.format(BigInt(digits));
+      // Under a thousand nothing is grouped in any language.
+      const grouped = digits.length < 4 ? digits : whole.format(BigInt(digits));
       const body = written === groupMark ? grouped : grouped.split(groupMark).join(written);
       return `${sign}${body}${part === undefined ? '' : `${decimalMark}${part}`}`;
     },

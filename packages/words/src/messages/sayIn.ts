@@ -22,6 +22,8 @@ function fillerOf(texts: LanguageTexts, form: NumberForm) {
   const compiled = new Map<string, IntlMessageFormat>();
   const notKnown = messageOf(texts, 'numbers.notKnown') ?? '?';
   const { figure } = figuresIn(form, notKnown, (amount) => amount);
+  // Making rules anew for each count would be most of the work of a sentence.
+  const rules: { cardinal?: Intl.PluralRules; ordinal?: Intl.PluralRules } = {};
   const formatters = {
     // A number in a message reads as every other number of the program does; one with a style of its own reads as asked.
     getNumberFormat: (_: string | string[] | undefined, options?: Intl.NumberFormatOptions) =>
@@ -30,7 +32,8 @@ function fillerOf(texts: LanguageTexts, form: NumberForm) {
         : ({ format: figure } as Intl.NumberFormat),
     getDateTimeFormat: (...given: ConstructorParameters<typeof Intl.DateTimeFormat>) =>
       new Intl.DateTimeFormat(form.tag, given[1]),
-    getPluralRules: (_?: string | string[], options?: Intl.PluralRulesOptions) => new Intl.PluralRules(code, options),
+    getPluralRules: (_?: string | string[], { type = 'cardinal' }: Intl.PluralRulesOptions = {}) =>
+      (rules[type] ??= new Intl.PluralRules(code, { type })),
   };
   const values = (given: MessageValues): MessageValues =>
     direction === 'ltr'

@@ -44,6 +44,7 @@ const rain = {
   'rain.day_twice_differs': (t) =>
     says(t, 'rain.day_twice_differs', { days: t.count('count', 'days'), firstAt: firstAt(t) }),
   'rain.out_of_order': (t) => says(t, 'rain.out_of_order', { days: t.count('count', 'days'), firstAt: firstAt(t) }),
+  'rain.day_far': (t) => says(t, 'rain.day_far', { days: t.count('count', 'days'), firstAt: firstAt(t) }),
   'rain.negative': (t) => says(t, 'rain.negative', { hasValue: yes(t.has('value')), value: t.text('value') }),
   'rain.absurd': (t) => says(t, 'rain.absurd', { hasValue: yes(t.has('value')), value: t.text('value') }),
   'rain.large': (t) => says(t, 'rain.large', { hasValue: yes(t.has('value')), value: t.text('value') }),
@@ -124,6 +125,11 @@ const site = {
       hasRoof: yes(t.has('roof')),
       roof: t.text('roof'),
       runoffFraction: amount(t, ['runoffFraction', 'used', 'value'], 'fraction'),
+    }),
+  'site.roof_very_large': (t) =>
+    says(t, 'site.roof_very_large', {
+      ...{ hasRoof: yes(t.has('roof')), roof: t.text('roof') },
+      size: amount(t, ['value'], t.text('unit') === 'm' ? 'm' : 'm2'),
     }),
   'site.gutters_assumed': (t) => says(t, 'site.gutters_assumed', { hasRoof: yes(t.has('roof')), roof: t.text('roof') }),
   'site.first_flush_assumed': (t) =>

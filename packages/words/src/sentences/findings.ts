@@ -60,6 +60,7 @@ function tight(w: Speech, f: StorageSaid): string {
     return `${w.say('findings.tight.secondSource', { years })}${tankToHold(w, f, 'withoutIt')}`;
   if (f.cappedBy === 'rain.made_up') return w.say('findings.tight.madeUp', { years });
   if (f.cappedBy === 'site.gutters_assumed') return w.say('findings.tight.gutters', { years });
+  if (f.cappedBy === 'site.roof_very_large') return w.say('findings.tight.roofSize', { years });
   if (f.cappedBy === 'site.growth_not_used') return w.say('findings.tight.growth', { years });
   if (f.cappedBy !== null) return w.say('findings.tight.assumption', { years });
   return `${w.say('findings.tight', { years })}${withoutSource(w, f, tankToHold(w, f))}`;

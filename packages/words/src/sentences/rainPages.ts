@@ -7,6 +7,7 @@ const gaugesIn = ({ say }: Speech, gauges: readonly string[]) =>
   gauges.length > 3 ? say('commandLine.scenario.gauges', { count: gauges.length }) : gauges.join(', ');
 
 /** What is said of the verdicts if it had rained otherwise. */
+// long: the words of one question, a line or two each
 export const scenarioIn = ({ say, numbers }: Speech) => ({
   heading: say('commandLine.scenario.heading'),
   standsBelow: say('commandLine.scenario.standsBelow'),
@@ -53,6 +54,7 @@ export const scenarioIn = ({ say, numbers }: Speech) => ({
   goodYears: say('commandLine.scenario.goodYears'),
   dryDays: say('commandLine.scenario.dryDays'),
   tankForTarget: say('commandLine.scenario.tankForTarget'),
+  tankForTargetAlone: say('commandLine.scenario.tankForTargetAlone'),
   noTank: say('commandLine.scenario.noTank'),
   notKnown: say('commandLine.scenario.notKnown'),
   wrongShare: (option: string, text: string, least: number, most: number) =>

@@ -4,7 +4,12 @@ import { likelyOf, part, type Sentences, says, wordFor, yes } from './telling.ts
 
 type ServerProblemCode = Extract<
   RecordProblemCode,
-  `change.${string}` | `export.${string}` | `import.${string}` | `request.${string}` | `server.${string}`
+  | `change.${string}`
+  | `export.${string}`
+  | `import.${string}`
+  | `map.${string}`
+  | `request.${string}`
+  | `server.${string}`
 >;
 
 const changes = {
@@ -69,6 +74,13 @@ export const serverProblemSentences: Sentences<ServerProblemCode> = {
   ...changes,
   ...imports,
   ...exports,
+  'map.name_wrong': (t) => says(t, 'map.name_wrong', { value: t.text('value') }),
+  'map.there': (t) => says(t, 'map.there', { value: t.text('value') }),
+  'map.unreadable': (t) =>
+    says(t, 'map.unreadable', {
+      value: t.text('value'),
+      reason: wordFor(t, 'mapFault', t.text('reason')) ?? part(t, 'mapFault.inside'),
+    }),
   'request.wrong': (t) => says(t, 'request.wrong', { value: t.text('value') }),
   'request.not_found': (t) => says(t, 'request.not_found', { value: t.text('value') }),
   'request.refused': (t) =>

@@ -1,11 +1,12 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
+import { askAnew } from '../../api/useChange.ts';
 import { useWho } from '../../api/useWho.ts';
 import { Who } from '../../forms/Who.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { Brought } from './Brought.tsx';
-import { type ImportName, letGo, type Review, reviewsKey, takeIn } from './importsApi.ts';
+import { type ImportName, letGo, type Review, reviewQuery, reviewsKey, takeIn } from './importsApi.ts';
 import { Matchings } from './Matchings.tsx';
 import { NotDoneWords } from './NotDoneWords.tsx';
 import { ReviewChanges } from './ReviewChanges.tsx';
@@ -59,6 +60,7 @@ function titleOf({ changes, isReading, freshRecords }: Review, say: ReturnType<t
 }
 
 /** Take in or let go, under whose name. */
+// long: the foot of the page: its presses and what comes of each
 function Word({ review, name, onOpen }: ReviewProps) {
   const { say } = useLanguage();
   const who = useWho();
@@ -69,9 +71,9 @@ function Word({ review, name, onOpen }: ReviewProps) {
   const accepting = useMutation({
     mutationFn: () => takeIn(name, who, isNew ? programmeName.trim() : null),
     onSuccess: async ({ programmeId }) => {
-      await client.invalidateQueries({ queryKey: ['programme', programmeId] });
-      await client.invalidateQueries({ queryKey: ['programmes'] });
       await navigate({ to: '/p/$programmeId/sites', params: { programmeId } });
+      client.removeQueries({ queryKey: reviewsKey(name.programmeId) });
+      await askAnew(client, programmeId);
     },
     // What was looked at is another now: it is shown anew.
     onError: () => client.invalidateQueries({ queryKey: reviewsKey(name.programmeId) }),
@@ -79,8 +81,8 @@ function Word({ review, name, onOpen }: ReviewProps) {
   const going = useMutation({
     mutationFn: () => letGo(name),
     onSuccess: () => {
-      client.removeQueries({ queryKey: [...reviewsKey(name.programmeId), name.importId] });
       onOpen(null);
+      client.removeQueries({ queryKey: reviewQuery(name).queryKey, type: 'inactive' });
     },
   });
   const isBusy = accepting.isPending || going.isPending;

@@ -56,8 +56,10 @@ function Files({ programmeId, importId, onOpen }: FilesProps) {
 function Waiting(props: FilesProps & { readonly importId: string }) {
   const { say } = useLanguage();
   const { programmeId, importId, onOpen } = props;
-  const { data, error } = useQuery({ ...reviewQuery({ programmeId, importId }), retry: false });
-  if (data !== undefined) return <ReviewSheet review={data} name={{ programmeId, importId }} onOpen={onOpen} />;
+  const { data, error } = useQuery(reviewQuery({ programmeId, importId }));
+  const isCutShort = error !== null && data?.isReading === true;
+  if (data !== undefined && !isCutShort)
+    return <ReviewSheet review={data} name={{ programmeId, importId }} onOpen={onOpen} />;
   return (
     <>
       <h1>{say('imports.title')}</h1>

@@ -58,9 +58,11 @@ export const reviewQuery = ({ programmeId, importId }: ImportName) =>
     queryKey: [...reviewsKey(programmeId), importId],
     queryFn: (): Promise<Review> =>
       programmeId === null
-        ? answerOf(api.GET(alone, { params: { path: { importId, programmeId: none } } }))
+        ? answerOf(api.GET(alone, { params: { path: { importId } } }))
         : answerOf(api.GET(one, { params: { path: { programmeId, importId } } })),
-    refetchInterval: ({ state }) => (state.data?.isReading === true ? asking_ms : false),
+    // Where reading failed the first answer says why; asked again, it would only say that nothing waits any more.
+    refetchInterval: ({ state }) => (state.data?.isReading === true && state.error === null ? asking_ms : false),
+    retry: false,
     // It waits for an hour only, and another page may have mended it.
     staleTime: 0,
   });
@@ -71,14 +73,13 @@ export const reviewsQuery = (programmeId: string | null) =>
     queryKey: [...reviewsKey(programmeId), 'all'],
     queryFn: () =>
       programmeId === null
-        ? answerOf(api.GET('/api/imports', { params: { path: { programmeId: none } } }))
+        ? answerOf(api.GET('/api/imports'))
         : answerOf(api.GET('/api/programmes/{programmeId}/imports', { params: { path: { programmeId } } })),
     staleTime: 0,
   });
 
-/** Under what reviews are kept in the page. */
-export const reviewsKey = (programmeId: string | null) =>
-  programmeId === null ? ['imports'] : ['programme', programmeId, 'imports'];
+/** Under what reviews are kept in the page: not under their programme, as taking one in changes that and ends this. */
+export const reviewsKey = (programmeId: string | null) => ['imports', programmeId];
 
 /** Mends a cell, says what a header or a sheet stands for, or which table a file is. */
 export function stepOf({ programmeId, importId }: ImportName, body: Step): Promise<Review> {
@@ -90,7 +91,7 @@ export function stepOf({ programmeId, importId }: ImportName, body: Step): Promi
 /** Takes the last mend back, or makes it again. */
 export function mendBack({ programmeId, importId }: ImportName, step: 'undo' | 'redo'): Promise<Review> {
   if (programmeId === null) {
-    const asked = { params: { path: { importId, programmeId: none } } };
+    const asked = { params: { path: { importId } } };
     return answerOf(step === 'undo' ? api.POST(`${alone}/undo`, asked) : api.POST(`${alone}/redo`, asked));
   }
   const asked = { params: { path: { programmeId, importId } } };
@@ -101,7 +102,7 @@ export function mendBack({ programmeId, importId }: ImportName, step: 'undo' | '
 export async function letGo({ programmeId, importId }: ImportName): Promise<void> {
   const { response } =
     programmeId === null
-      ? await api.DELETE(alone, { params: { path: { importId, programmeId: none } } })
+      ? await api.DELETE(alone, { params: { path: { importId } } })
       : await api.DELETE(one, { params: { path: { programmeId, importId } } });
   if (!response.ok && response.status !== 404) throw new NotDone(response.status === 403 ? 'refused' : 'problems');
 }

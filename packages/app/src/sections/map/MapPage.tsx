@@ -4,13 +4,16 @@ import { useMemo, useState } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { MapFiles } from './MapFiles.tsx';
 import { SitesMap } from './SitesMap.tsx';
+import { useMapFiles } from './useMapFiles.ts';
 
 /** The map on a page of its own, with what is chosen said under its name. */
 export function MapPage() {
   const { say } = useLanguage();
   const { programmeId } = useParams({ from: '/p/$programmeId/map' });
   const { data } = useSuspenseQuery(queries.overview(programmeId));
+  const maps = useMapFiles();
   const [selected, setSelected] = useState<string | null>(null);
   const sites = useMemo(
     () =>
@@ -36,7 +39,15 @@ export function MapPage() {
           say('map.choose')
         )}
       </p>
-      <SitesMap programmeId={programmeId} sites={sites} selected={selected} onSelect={setSelected} isWhole />
+      <SitesMap
+        programmeId={programmeId}
+        sites={sites}
+        selected={selected}
+        onSelect={setSelected}
+        isWhole
+        tiles={maps.chosen}
+      />
+      <MapFiles maps={maps} />
     </div>
   );
 }

@@ -1,4 +1,3 @@
-import type { RefObject } from 'react';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import type { SitePoint } from './frame.ts';
 import type { MapName } from './mapNames.ts';
@@ -21,12 +20,12 @@ export interface MapDrawn {
 }
 
 /** The map as lines: land, ways, places, sites, names. What it shows stands in the list as well, so it is not read out. */
-export function MapSheet({ sheet, ...map }: MapDrawn & { readonly sheet: RefObject<SVGSVGElement | null> }) {
+export function MapSheet(map: MapDrawn) {
   const { view, size, outline, ways } = map;
   const [x, y] = onPicture(view, size, [0, 0]);
   const laid = `translate(${x} ${y}) scale(${view.pixels_per_km})`;
   return (
-    <svg ref={sheet} className="map-sheet" width={size.wide} height={size.high} aria-hidden="true" focusable="false">
+    <svg className="map-sheet" width={size.wide} height={size.high} aria-hidden="true" focusable="false">
       <g transform={laid}>
         {outline && <Land outline={outline} />}
         <Ways ways={ways} />

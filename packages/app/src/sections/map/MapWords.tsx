@@ -2,6 +2,8 @@ import type { AppMessageKey } from '@eavewell/words/app';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { FarSite, Frame, MapSite } from './frame.ts';
 import type { Outline } from './outline.ts';
+import type { TileFault } from './TileSheet.tsx';
+import type { MapFile } from './useMapFiles.ts';
 import type { MapPlace, WaysDrawn } from './ways.ts';
 
 interface WordsAsked {
@@ -10,11 +12,14 @@ interface WordsAsked {
   readonly places: readonly MapPlace[];
   readonly outline: Outline | 'reading' | 'failed';
   readonly underCount: number;
+  readonly tiles: MapFile | null;
+  readonly tileFault: TileFault | null;
   onSelect(key: string): void;
 }
 
 /** What stands under the map: what its lines mean, whose outlines they are, and which sites it does not show. */
-export function MapWords({ frame, ways, places, outline, underCount, onSelect }: WordsAsked) {
+export function MapWords(asked: WordsAsked) {
+  const { frame, ways, places, underCount, onSelect } = asked;
   const { say } = useLanguage();
   const line = linesOf(ways, places, frame).map((key) => say(key));
   return (
@@ -24,7 +29,7 @@ export function MapWords({ frame, ways, places, outline, underCount, onSelect }:
       <NotShown sites={frame.far} title={say('map.far', { count: frame.far.length })} onSelect={onSelect} />
       <p>{line.join(' ')}</p>
       {ways.without > 0 && <p>{say('map.ways_without', { count: ways.without })}</p>}
-      <p>{say(outlineSaid(outline))}</p>
+      <Beneath {...asked} />
     </div>
   );
 }
@@ -43,6 +48,19 @@ function linesOf(ways: WaysDrawn, places: readonly MapPlace[], { near }: Frame):
     [near.some(({ verdict }) => verdict === 'holds'), 'map.line_holds'],
   ];
   return lines.flatMap(([isThere, key]) => (isThere ? [key] : []));
+}
+
+/** Whose outlines or tiles lie under the sites. */
+function Beneath({ outline, tiles, tileFault }: WordsAsked) {
+  const { say } = useLanguage();
+  if (tiles === null) return <p>{say(outlineSaid(outline))}</p>;
+  const { file, attribution } = tiles;
+  if (tileFault === 'all') return <p>{say('map.tiles_failed', { file })}</p>;
+  return (
+    <p>
+      {say('map.tiles', { file, attribution: attribution ?? 'none' })} {tileFault === 'some' && say('map.tiles_some')}
+    </p>
+  );
 }
 
 function outlineSaid(outline: WordsAsked['outline']): AppMessageKey {

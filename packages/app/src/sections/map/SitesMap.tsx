@@ -1,13 +1,16 @@
-import { useId, useMemo, useRef, useState } from 'react';
+import { Link } from '@tanstack/react-router';
+import { lazy, type ReactNode, Suspense, useId, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { FindSite } from './FindSite.tsx';
 import { type Frame, frameOf, type MapSite, type SitePoint } from './frame.ts';
 import { MapButtons } from './MapButtons.tsx';
 import { MapSheet } from './MapSheet.tsx';
 import { MapWords } from './MapWords.tsx';
 import { mapNames } from './mapNames.ts';
-import { marksOf, siteAt } from './marks.ts';
+import { type MarksDrawn, marksOf, siteAt } from './marks.ts';
 import { NorthAndScale } from './NorthAndScale.tsx';
+import type { PlanePoint } from './plane.ts';
+import type { TileFault } from './TileSheet.tsx';
+import type { MapFile } from './useMapFiles.ts';
 import { useMapMoves } from './useMapMoves.ts';
 import { useMapRows } from './useMapRows.ts';
 import { useMapView } from './useMapView.ts';
@@ -28,7 +31,15 @@ export interface SitesMapProps {
   onSelect(key: string): void;
   /** On a page of its own it takes the page's height, and fingers move it instead of the page. */
   readonly isWhole?: boolean;
+  /** A map file that lies under the sites; null or not given: the outlines the program carries. */
+  readonly tiles?: MapFile | null;
 }
+
+/** Beside the list its own field finds a site. */
+const FindSite = lazy(() => import('./FindSite.tsx').then((loaded) => ({ default: loaded.FindSite })));
+
+/** A large piece that only a map file needs. */
+const TileSheet = lazy(() => import('./TileSheet.tsx').then((loaded) => ({ default: loaded.TileSheet })));
 
 /** Sites named where the list does not say which it shows, and names at most, beside the list and on a page. Ours. */
 const [first, fewNames, manyNames] = [12, 14, 40] as const;
@@ -38,24 +49,124 @@ const within = 22;
 /** The sites where they lie, drawn from what the program carries: no network is asked. */
 export function SitesMap(props: SitesMapProps) {
   const { say } = useLanguage();
-  const frame = useMemo(() => frameOf(props.sites), [props.sites]);
+  const laid = props.tiles ? 'mercator' : 'stereographic';
+  const frame = useMemo(() => frameOf(props.sites, laid), [props.sites, laid]);
   if (frame === null) return props.sites.length === 0 ? null : <p className="small">{say('map.none_placed')}</p>;
-  return <Drawn {...props} frame={frame} />;
+  return <Drawn key={props.tiles?.file ?? ''} {...props} frame={frame} />;
 }
 
 function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
   const { say } = useLanguage();
-  const { selected, onSelect, isWhole = false } = props;
-  const [element, sheet, help] = [useRef<HTMLDivElement>(null), useRef<SVGSVGElement>(null), useId()];
+  const { onSelect, isWhole = false, tiles = null } = props;
+  const map = useMap(frame, props);
+  const outline = useOutline(frame.plane, frame.box);
+  const [tileFault, setTileFault] = useState<TileFault | null>(null);
+  const found = (key: string) => {
+    const site = frame.near.find((one) => one.key === key);
+    if (site) map.seen.show(site.point);
+    onSelect(key);
+  };
+  const { ways, places } = map;
+  return (
+    <section className={isWhole ? 'sites-map whole' : 'sites-map'} aria-label={say('map.title')}>
+      <MapFrame frame={frame} map={map}>
+        {map.size && (
+          <div ref={map.sheet} className="map-sheets">
+            {tiles && tileFault !== 'all' && (
+              <Suspense fallback={null}>
+                <TileSheet
+                  map={tiles}
+                  view={map.seen.view}
+                  size={map.size}
+                  plane={frame.plane}
+                  onFault={(what) => setTileFault((known) => (known === 'all' ? known : what))}
+                />
+              </Suspense>
+            )}
+            <MapSheet
+              {...{ ...map, size: map.size, view: map.seen.view }}
+              outline={tiles || typeof outline === 'string' ? null : outline}
+            />
+          </div>
+        )}
+      </MapFrame>
+      {isWhole ? (
+        <Suspense fallback={null}>
+          <FindSite sites={props.sites} onFound={found} />
+        </Suspense>
+      ) : (
+        <p className="small on-screen to-whole">
+          <Link to="/p/$programmeId/map" params={{ programmeId: props.programmeId }}>
+            {say('map.whole')}
+          </Link>
+        </p>
+      )}
+      <MapWords {...{ frame, ways, places, outline, onSelect, tiles, tileFault }} underCount={map.drawn.underCount} />
+    </section>
+  );
+}
+
+/** The picture with its keys, its buttons, and what is told of the site the keys are at. */
+function MapFrame({
+  frame,
+  map,
+  children,
+}: {
+  readonly frame: Frame;
+  readonly map: UsedMap;
+  readonly children: ReactNode;
+}) {
+  const { say } = useLanguage();
+  const help = useId();
+  const count = frame.near.length;
+  const { element, hand, steps, seen, size, told } = map;
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields; this is a picture with keys of its own
+    <div
+      ref={element}
+      className={told === null ? 'map-frame' : 'map-frame on-site'}
+      role="group"
+      aria-label={say('map.picture', { count })}
+      aria-describedby={help}
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys of the map act on what has the focus
+      tabIndex={0}
+      onKeyDown={steps.onKeyDown}
+      {...hand}
+    >
+      {children}
+      {size && <NorthAndScale view={seen.view} plane={frame.plane} wide={size.wide} />}
+      <MapButtons seen={seen} />
+      <p className="said-only" id={help}>
+        {say('map.keys')}
+      </p>
+      <p className="said-only" role="status">
+        {steps.told &&
+          say('map.told', { name: steps.told.name, verdict: steps.told.verdict, place: steps.place + 1, count })}
+      </p>
+    </div>
+  );
+}
+
+type UsedMap = ReturnType<typeof useMap>;
+
+const nothingDrawn: MarksDrawn = {
+  marks: [],
+  specks: '',
+  under: { short: '', tight: '', unknown: '' },
+  underCount: 0,
+};
+
+/** What is seen of the map, what is drawn in it, and what hands and keys do to it. */
+function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = false, onSelect }: SitesMapProps) {
+  const [element, sheet] = [useRef<HTMLDivElement>(null), useRef<HTMLDivElement>(null)];
   const size = useSize(element);
-  const { ways, places } = useMapRows(props.programmeId, frame.plane);
+  const { ways, places } = useMapRows(programmeId, frame.plane);
   const points = useMemo(() => places.map(({ point }) => point), [places]);
   const seen = useMapView(frame, points, size);
-  const outline = useOutline(frame.plane, frame.box);
+  const { view } = seen;
   const steps = useSteps(frame.near, seen, onSelect);
   const [pointed, setPointed] = useState<SitePoint | null>(null);
-  const { view } = seen;
-  const find = (at: readonly [number, number]) => (size ? siteAt(frame.near, view, size, at, within) : null);
+  const find = (at: PlanePoint) => (size ? siteAt(frame.near, view, size, at, within) : null);
   const hand = useMapMoves(element, sheet, {
     move: seen.move,
     zoom: seen.zoom,
@@ -65,58 +176,15 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
     },
     point: (at) => setPointed(at && find(at)),
   });
-  const listed = useMemo(
-    () => new Set(props.listed ?? props.sites.slice(0, first).map(({ key }) => key)),
-    [props.listed, props.sites],
+  const large = useMemo(() => new Set(listed ?? sites.slice(0, first).map(({ key }) => key)), [listed, sites]);
+  const drawn = useMemo(
+    () => (size ? marksOf(frame.near, large, view, size) : nothingDrawn),
+    [frame, large, view, size],
   );
-  const drawn = useMemo(() => size && marksOf(frame.near, listed, view, size), [frame, listed, view, size]);
   const chosen = frame.near.find(({ key }) => key === selected) ?? null;
+  const told = steps.told ?? pointed;
   const named = [...new Set([steps.told, pointed, chosen].filter((site) => site !== null))];
-  const names =
-    drawn && size ? mapNames({ drawn, named, places, ways, most: isWhole ? manyNames : fewNames }, view, size) : [];
-  return (
-    <section className={isWhole ? 'sites-map whole' : 'sites-map'} aria-label={say('map.title')}>
-      {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields; this is a picture with keys of its own */}
-      <div
-        ref={element}
-        className={pointed ? 'map-frame on-site' : 'map-frame'}
-        role="group"
-        aria-label={say('map.picture', { count: frame.near.length })}
-        aria-describedby={help}
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the keys of the map act on what has the focus
-        tabIndex={0}
-        onKeyDown={steps.onKeyDown}
-        {...hand}
-      >
-        {size && drawn && (
-          <MapSheet
-            sheet={sheet}
-            {...{ view, size, ways, places, drawn, names, selected: chosen, told: steps.told ?? pointed }}
-            outline={typeof outline === 'string' ? null : outline}
-          />
-        )}
-        {size && <NorthAndScale view={view} plane={frame.plane} wide={size.wide} />}
-        <MapButtons seen={seen} />
-        <p className="said-only" id={help}>
-          {say('map.keys')}
-        </p>
-        <p className="said-only" role="status">
-          {steps.told && say('map.told', { ...saidOf(steps.told), place: steps.place + 1, count: frame.near.length })}
-        </p>
-      </div>
-      {isWhole && (
-        <FindSite
-          sites={props.sites}
-          onFound={(key) => {
-            const site = frame.near.find((one) => one.key === key);
-            if (site) seen.show(site.point);
-            onSelect(key);
-          }}
-        />
-      )}
-      <MapWords {...{ frame, ways, places, outline, onSelect }} underCount={drawn?.underCount ?? 0} />
-    </section>
-  );
+  const most = isWhole ? manyNames : fewNames;
+  const names = size ? mapNames({ drawn, named, places, ways, most }, view, size) : [];
+  return { element, sheet, size, ways, places, seen, steps, hand, drawn, names, selected: chosen, told };
 }
-
-const saidOf = ({ name, verdict }: SitePoint) => ({ name, verdict });

@@ -1,5 +1,5 @@
 import { type GeoPosition, greatCircle_km, middleOf } from '@eavewell/engine';
-import { type Plane, type PlanePoint, planeAt } from './plane.ts';
+import { type Laid, type Plane, type PlanePoint, planeAt } from './plane.ts';
 
 /** A site as the map is given it. Those that need her most come first. */
 export interface MapSite {
@@ -50,9 +50,10 @@ const positionOf = ({ latitude_deg, longitude_deg }: MapSite): GeoPosition | nul
  * and do not squash it.
  *
  * @param sites - all sites
+ * @param laid - how the earth is laid flat
  * @returns the picture; null where no site has a position
  */
-export function frameOf(sites: readonly MapSite[]): Frame | null {
+export function frameOf(sites: readonly MapSite[], laid: Laid = 'stereographic'): Frame | null {
   const placed = sites.flatMap((site) => {
     const position = positionOf(site);
     return position ? [{ site, position }] : [];
@@ -61,7 +62,7 @@ export function frameOf(sites: readonly MapSite[]): Frame | null {
   if (middle === null) return null;
   const away = placed.map(({ position }) => greatCircle_km(middle, position));
   const limit_km = farLimit_km(away);
-  const plane = planeAt(middle);
+  const plane = planeAt(middle, laid);
   const near: SitePoint[] = [];
   const far: FarSite[] = [];
   for (const [i, { site, position }] of placed.entries()) {

@@ -1,3 +1,2 @@
-export type { MapSite } from './frame.ts';
 export { LazyMapPage as MapPage, LazySitesMap as SitesMap } from './lazyMap.tsx';
 export type { SitesMapProps } from './SitesMap.tsx';

@@ -27,7 +27,7 @@ const nearerByWheel = 1.25;
  */
 export function useMapMoves(
   frame: RefObject<HTMLElement | null>,
-  sheet: RefObject<SVGSVGElement | null>,
+  sheet: RefObject<HTMLElement | null>,
   moves: MapMoves,
 ) {
   const latest = useRef(moves);

@@ -14,18 +14,19 @@ export interface Size {
   readonly high: number;
 }
 
-/** Free space round what is fitted [px]. Ours. */
-const edge = 34;
+/** Free space round what is fitted, and under it, where the scale and the buttons stand [px]. Ours. */
+const [edge, foot] = [34, 60] as const;
 /** Nearest there is: 200 px for a km; farthest: a quarter of what fits. Ours. */
 const [nearest, farthest] = [200, 0.25] as const;
 
 /** The view that shows a box whole. */
 export function fitted({ west, east, north, south }: Box, { wide, high }: Size): View {
-  const room = [Math.max(40, wide - 2 * edge) / (east - west), Math.max(40, high - 2 * edge) / (south - north)];
+  const room = [Math.max(40, wide - 2 * edge) / (east - west), Math.max(40, high - edge - foot) / (south - north)];
+  const pixels_per_km = Math.min(nearest, ...room);
   return {
     east_km: (west + east) / 2,
-    south_km: (north + south) / 2,
-    pixels_per_km: Math.min(nearest, ...room),
+    south_km: (north + south) / 2 + (foot - edge) / 2 / pixels_per_km,
+    pixels_per_km,
   };
 }
 

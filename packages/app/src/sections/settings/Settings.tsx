@@ -1,8 +1,8 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
+import type { RowChange } from '../../api/client.ts';
 import { queries } from '../../api/queries.ts';
-import type { RowChange } from '../../api/useChange.ts';
 import type { RowNow } from '../../forms/draft.ts';
 import { settingsChanges, settingsRow } from '../../forms/settingsRows.ts';
 import { TablesForm } from '../../forms/TablesForm.tsx';

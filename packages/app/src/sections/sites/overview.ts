@@ -13,7 +13,13 @@ export type Station = keyof Stations;
 export type Standing = 'short' | 'unknown' | 'tight' | 'holds' | 'notYet';
 
 /** The stations along the water's path, in its order. */
-export const stationsInOrder = ['roof', 'gutter', 'storage', 'unit', 'tap'] as const satisfies readonly Station[];
+export const stationsInOrder = [
+  'roof',
+  'gutter',
+  'storage',
+  'treatmentUnit',
+  'tap',
+] as const satisfies readonly Station[];
 
 /** Worst first. */
 export const standings: readonly Standing[] = ['short', 'unknown', 'tight', 'notYet', 'holds'];

@@ -96,3 +96,7 @@ export const normalsDiffer_fraction = 0.25;
 
 /** Years of a month that a record needs before normals are held against it [year]. Ours. */
 export const normalsCompared_years = 10;
+
+/** Readings over so many days from all others are looked at [day]: five years; no more than so many of them are set aside [count]. Ours. */
+export const farFromOthers_days = 1826;
+export const mostFar_count = 31;

@@ -9,6 +9,7 @@ import {
   type RainRecord,
 } from '../../kernel/index.ts';
 import { morningEnds_h } from './constants.ts';
+import { nearReadings } from './farReadings.ts';
 import { placeReadings } from './placeReadings.ts';
 import { repeatedRain } from './repeatedRain.ts';
 import { runsOfDays } from './runsOfDays.ts';
@@ -28,6 +29,7 @@ import { unitMixUps } from './unitMixUps.ts';
  * @problem rain.negative - rain under 0; the day is unknown
  * @problem rain.absurd - rain above 1828.8 mm in a day; the day is unknown
  * @problem rain.large - rain above 500 mm in a day; kept
+ * @problem rain.day_far - a few days over five years from all others; not used
  * @problem rain.days_missing - days between the first and the last are not measured
  * @problem rain.same_for_days - seven days or more in a row with one rain, not 0; kept
  * @problem rain.month_twice - two months alike day by day; kept
@@ -39,8 +41,9 @@ import { unitMixUps } from './unitMixUps.ts';
 export function rainRecord(gauge: GaugeFacts): Checked<RainRecord> {
   const place: Place = { file: gauge.file, gaugeId: gauge.gaugeId };
   const shift_days = isMorning(gauge.readingTime) ? 1 : 0;
-  const placed = placeReadings(gauge.readings, shift_days, place);
-  const problems: Problem[] = [...placed.problems];
+  const near = nearReadings(gauge.readings, shift_days, place);
+  const placed = placeReadings(near.readings, shift_days, place);
+  const problems: Problem[] = [...near.problems, ...placed.problems];
   const from = placed.state.indexOf(measured);
   if (from < 0) return { ok: false, problems: [...problems, engineProblem('rain.none', place)] };
   if (shift_days > 0) {

@@ -60,3 +60,7 @@ export const yieldsKept_count = 64;
 
 /** Area given and length × width further apart than this share of it are worth a second look [fraction]. Ours. */
 export const largestDifference_fraction = 0.1;
+
+/** Sides and plan areas of roofs are mostly not beyond these [m], [m2]. Common practice, no source. */
+export const usualSide_m = { least: 2, most: 60 } as const;
+export const usualPlanArea_m2 = { least: 6, most: 2000 } as const;

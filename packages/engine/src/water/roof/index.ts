@@ -1,4 +1,4 @@
-export { type RoofCaution, type RoofCovering, roofCoverings } from './constants.ts';
+export { type RoofCaution, type RoofCovering, roofCoverings, usualPlanArea_m2, usualSide_m } from './constants.ts';
 export { type FirstFlush, firstFlushDepth } from './firstFlushDepth.ts';
 export { roofPlanArea } from './roofPlanArea.ts';
 export { roofYield_mm, type YieldRule } from './roofYield.ts';

@@ -46,6 +46,28 @@ describe('siteRoofs', () => {
     expect(found.ok && found.value[0]).toMatchObject({ gutteredFraction: 1, runoffFraction: 0.5, firstFlush_mm: 0.5 });
   });
 
+  it('doubts a roof far larger than roofs are until sides and area say the same', () => {
+    const long = { ...roof, length_m: 120, width_m: 6 };
+    const found = read([long]);
+    expect(found.problems).toMatchObject([
+      { code: 'site.roof_very_large', place: { column: 'length_m' }, facts: { value: 120, most: 60 } },
+    ]);
+    expect(found.ok && found.value[0]!.roofPlanArea_m2).toBe(720);
+    expect(codes(read([{ ...long, roofPlanArea_m2: 730 }]))).toEqual([]);
+    expect(codes(read([{ ...long, roofPlanArea_m2: 72 }]))).toEqual(['site.roof_area_differs']);
+    expect(codes(read([{ ...roof, length_m: null, width_m: null, roofPlanArea_m2: 2100 }]))).toContain(
+      'site.roof_very_large',
+    );
+    expect(
+      codes(
+        read([
+          { ...roof, length_m: 60 },
+          { ...roof, roofId: 'R2', length_m: 1 },
+        ]),
+      ),
+    ).not.toContain('site.roof_very_large');
+  });
+
   it('warns of coverings that ask for care and of a blocked drain hole', () => {
     const blocked = { firstFlush_mm: 1, chamber_L: null, drainHole: 'blocked' } as const;
     expect(codes(read([{ ...roof, material: 'thatch', diverter: blocked }]))).toEqual([

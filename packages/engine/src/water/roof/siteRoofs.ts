@@ -7,7 +7,7 @@ import {
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import { largestDifference_fraction, roofCoverings } from './constants.ts';
+import { largestDifference_fraction, roofCoverings, usualPlanArea_m2, usualSide_m } from './constants.ts';
 import { firstFlushDepth } from './firstFlushDepth.ts';
 import { roofPlanArea } from './roofPlanArea.ts';
 import { runoffFractionOf } from './runoffFractionOf.ts';
@@ -41,6 +41,7 @@ interface Notes {
  * @problem site.roof_none - the site has no roof
  * @problem site.roof_area_unknown - a roof has neither an area nor both sides
  * @problem site.roof_area_differs - the area given and the sides are far apart; the area is taken
+ * @problem site.roof_very_large - far larger than roofs mostly are, by the sides alone or by the area alone
  * @problem site.roof_material_unsafe - a covering asks for care before its water is drunk
  * @problem site.runoff_assumed - the runoff fraction is that of the covering, not surveyed
  * @problem site.gutters_assumed - the guttered share is not known; the whole roof is taken
@@ -82,6 +83,7 @@ function roofCatch(roof: RoofFacts, defaultFirstFlush_mm: number, notes: Notes):
     return null;
   }
   noteDiffering(roof, roofPlanArea_m2, notes);
+  noteVeryLarge(roof, notes);
   const gutteredFraction = gutteredShare(roof, notes);
   explainArea(roof, roofPlanArea_m2, notes.working);
   const { runoffFraction, assumed, source } = runoffFractionOf(roof);
@@ -117,6 +119,24 @@ function noteDiffering(roof: RoofFacts, roofPlanArea_m2: number, { siteId, probl
   problems.push(
     engineProblem('site.roof_area_differs', { file: 'roofs.csv', siteId, column: 'roofPlanArea_m2' }, facts),
   );
+}
+
+/** A slip of the pen that makes a roof larger is too kind, so a very large one is believed only where sides and area say the same. */
+function noteVeryLarge(roof: RoofFacts, { siteId, problems }: Notes): void {
+  const { length_m, width_m, roofPlanArea_m2: given_m2 } = roof;
+  const sides_m2 = length_m === null || width_m === null ? null : length_m * width_m;
+  if (given_m2 !== null && sides_m2 !== null && Math.abs(sides_m2 - given_m2) <= largestDifference_fraction * given_m2)
+    return;
+  const note = (column: string, value: number, most: number, unit: string) => {
+    const facts = { roof: roof.roofId, value, most, unit };
+    problems.push(engineProblem('site.roof_very_large', { file: 'roofs.csv', siteId, column }, facts));
+  };
+  if (given_m2 !== null) {
+    if (given_m2 > usualPlanArea_m2.most) note('roofPlanArea_m2', given_m2, usualPlanArea_m2.most, 'm2');
+    return;
+  }
+  if (length_m !== null && length_m > usualSide_m.most) note('length_m', length_m, usualSide_m.most, 'm');
+  if (width_m !== null && width_m > usualSide_m.most) note('width_m', width_m, usualSide_m.most, 'm');
 }
 
 function gutteredShare(roof: RoofFacts, { siteId, problems }: Notes): number {

@@ -28,3 +28,6 @@ export const metSlack_fraction = 1e-9;
  * their sum; chosen by the coverage measured in docs/methods/storage.md.
  */
 export const beyondExtreme_count = 0.8;
+
+/** On every how many days a second pass is held against the first, to end where it can only repeat it [day]. Ours. */
+export const reached_days = 128;

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { seededDice } from '../../kernel/index.ts';
 import { type Balance, dayByDay } from './dayByDay.ts';
 
 const once = { passes: 1, start: 'empty' } as const;
@@ -12,6 +13,29 @@ function balanceOf(inflow: number[], judged: number, other = 0): Balance {
 }
 
 describe('dayByDay', () => {
+  it('ends a second pass where it can only repeat the first, and says the same as one run to its end', () => {
+    const dice = seededDice(7);
+    for (const order of ['drawFirst', 'yas', 'ybs'] as const)
+      for (const tank_L of [30, 200, 2000]) {
+        const balance = balanceOf(
+          Array.from({ length: 1000 }, () => (dice.next(6) === 0 ? dice.next(60) : 0)),
+          5,
+          2,
+        );
+        const ration = { below_fraction: 0.3, judged_fraction: 0.5, other_fraction: 0.25 };
+        for (const rules of [{ order }, { order, ration }]) {
+          const whole = { ...rules, passes: 2, start: 'empty' } as const;
+          const { series, ...toItsEnd } = dayByDay(balance, tank_L, whole, true);
+          expect(series).not.toBeNull();
+          const { series: none, dry, ...quick } = dayByDay(balance, tank_L, whole);
+          expect(none).toBeNull();
+          expect(dry).toEqual(toItsEnd.dry);
+          for (const [name, value] of Object.entries(quick))
+            expect(value, name).toBeCloseTo(toItsEnd[name as keyof typeof quick], 6);
+        }
+      }
+  });
+
   it('draws before the rain comes in under drawFirst, so the first rain serves the next day', () => {
     const run = dayByDay(balanceOf([5, 0, 0], 2), 10, { order: 'drawFirst', ...once }, true);
     expect([...run.dry]).toEqual([1, 0, 0]);

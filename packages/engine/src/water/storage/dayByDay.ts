@@ -1,5 +1,5 @@
 import type { DayOrder, Ration } from '../../kernel/index.ts';
-import { metSlack_fraction } from './constants.ts';
+import { metSlack_fraction, reached_days } from './constants.ts';
 
 /** What goes in and what is asked, day by day. All arrays have one length, a day each. */
 export interface Balance {
@@ -63,9 +63,6 @@ interface Reached {
   /** Judged and other litres taken, litres spilled, days short of the other purposes and days rationed, so far. */
   readonly totals: readonly number[];
 }
-
-/** On every how many days the second pass is held against the first [day]. Ours. */
-const reached_days = 128;
 
 /**
  * What does a tank of this volume hold, give and spill, day by day? One plain pass over the days; the slow twin of

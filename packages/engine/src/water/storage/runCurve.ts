@@ -1,7 +1,8 @@
 import type { JudgedRain, Target } from '../../kernel/index.ts';
 import { metSlack_fraction } from './constants.ts';
-import { askedDaysOf, goodYearsNeeded, yearNeeds } from './curve.ts';
+import { askedDaysOf, goodYearsNeeded } from './curve.ts';
 import { type Balance, dayByDay, type RunRules, type TankSeries } from './dayByDay.ts';
+import { dryRuns } from './dryRuns.ts';
 import type { DryDays, SizeCurve } from './sizeCurve.ts';
 
 /**
@@ -61,12 +62,20 @@ function dryDaysOf(
   { years, judgedYears }: Pick<JudgedRain, 'years' | 'judgedYears'>,
   target: Target,
 ): DryDays {
-  const critical_L = new Float64Array(dry.length);
-  for (let day = 0; day < dry.length; day++) if (dry[day] === 1) critical_L[day] = Infinity;
+  const { longestByYear_days } = dryRuns(dry, years, 0);
+  const needs = years.flatMap(({ judged }, index) => {
+    if (!judged) return [];
+    return [longestByYear_days[index]! > target.longestDryRun_days ? Infinity : 0];
+  });
+  let dryDays = 0;
+  for (const { from, to, judged } of years) if (judged) for (let day = from; day < to; day++) dryDays += dry[day]!;
   return {
     target,
-    critical_L,
-    needs_L: yearNeeds(critical_L, years, target.longestDryRun_days),
+    get critical_L() {
+      return Float64Array.from(dry, (isDry) => (isDry === 1 ? Infinity : 0));
+    },
+    sorted: () => ({ least_L: 0, critical_L: new Float64Array(dryDays).fill(Infinity) }),
+    needs_L: Float64Array.from(needs),
     years,
     judgedYears,
     goodYearsNeeded: goodYearsNeeded(judgedYears, target.goodYears_fraction),

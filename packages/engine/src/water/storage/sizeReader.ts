@@ -1,4 +1,4 @@
-import type { EngineProblemCode, SizePoint, Verdict } from '../../kernel/index.ts';
+import type { EngineProblemCode, SizePoint } from '../../kernel/index.ts';
 import { type Balance, judgedRules } from './dayByDay.ts';
 import { looksAtContent } from './dayRules.ts';
 import { runCurve, runDryDays } from './runCurve.ts';
@@ -17,7 +17,7 @@ export interface SizeReader {
   /** Does this size [L] meet the target, whatever the doubt? Runs it on its own where no curve is known yet, which is quicker. */
   meetsAt(tankVolume_L: number): boolean;
   /** The verdict of this one size [L], worked out as `meetsAt` does. */
-  verdictAt(tankVolume_L: number): Verdict;
+  verdictAt(tankVolume_L: number): SizeVerdict;
   /** Could this one size [L] hold, were only the years drawn again to say so too? */
   couldHoldAt(tankVolume_L: number): boolean;
   /** Takes over what is known of sizes that hold [L], where every size is answered at once. */
@@ -64,19 +64,22 @@ export function sizeReader(given: DoubtCase, tankVolume_L: number, cappedBy: Eng
   };
   const pointAt = (size: TankSize) => sizePoints(dryDaysAt(size.tankVolume_L), [size])[0]!;
   const couldHold = (point: SizePoint) => point.meetsTarget && cappedBy === null && areYearsSure(given, point);
+  const toHold = nothingKnown();
   const verdictAt = (size: TankSize): SizeVerdict => {
     const point = pointAt(size);
     if (!point.meetsTarget) return { point, verdict: 'short' };
     const { tankVolume_L: volume_L } = size;
-    const isSure = couldHold(point) && sizeDoubt(dryDaysAt(volume_L), given, volume_L, point.goodYears).meetsTarget;
+    const isSure =
+      couldHold(point) &&
+      volume_L > toHold.notUpTo_L &&
+      (volume_L >= toHold.from_L || sizeDoubt(dryDaysAt(volume_L), given, volume_L, point.goodYears).meetsTarget);
     return { point, verdict: isSure ? 'holds' : 'tight' };
   };
   const one = {
     meetsAt: (volume_L: number) => pointAt({ partId: null, tankVolume_L: volume_L }).meetsTarget,
     couldHoldAt: (volume_L: number) => couldHold(pointAt({ partId: null, tankVolume_L: volume_L })),
-    verdictAt: (volume_L: number) => verdictAt({ partId: null, tankVolume_L: volume_L }).verdict,
+    verdictAt: (volume_L: number) => verdictAt({ partId: null, tankVolume_L: volume_L }),
   };
-  const toHold = nothingKnown();
   if (!looksAtContent(rules))
     return {
       ...one,

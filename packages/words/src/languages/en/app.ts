@@ -412,7 +412,7 @@ export const history = {
   "added": "{who} added {row}.",
   "added_mark": "added",
   "all_sources": "everywhere",
-  "before_after": "{before} → {after}",
+  "before_after": "{before} became {after}",
   "cell": "{who} set {field} of {row} from {before} to {after}.",
   "cells": "{count, plural, one {{who} changed # cell of {row}.} other {{who} changed # cells of {row}.}}",
   "conflict_cell": "{field} of {row}: {stands} stands ({standsBy}). {over} was entered too ({overBy}), and neither saw the other.",
@@ -550,6 +550,13 @@ export const map = {
   "choose": "Press a mark or a speck to see which site it is.",
   "far": "{count, plural, one {# site lies far from all others and is not in this picture; its position may be wrong} other {# sites lie far from all others and are not in this picture; their positions may be wrong}}",
   "farther": "Farther",
+  "files_about": "A file of map tiles (PMTiles, version 3) with pictures or shapes of your area is drawn without a network. It is kept in the folder {folder}; one may be laid there by hand.",
+  "files_add": "Add a map file (.pmtiles)",
+  "files_own": "Outlines the program carries",
+  "files_remove": "Take {file} away",
+  "files_sending": "The file is being taken over; large ones take minutes.",
+  "files_title": "The map under the sites",
+  "files_unreachable": "The file was not kept, because Eavewell on this computer does not answer. Start it again and choose the file once more.",
   "find": "Find on the map",
   "find_none": "No site has this name or id.",
   "find_open": "Show names",
@@ -563,6 +570,7 @@ export const map = {
   "line_river": "Blue line: river.",
   "line_road": "Double line: road.",
   "line_store": "Square: store.",
+  "megabytes": "{amount} MB",
   "metres": "{amount} m",
   "nearer": "Nearer",
   "none_placed": "No site has a position yet, so there is no map. Give sites their latitude and longitude, or take in a map file with their positions.",
@@ -573,11 +581,15 @@ export const map = {
   "outline_none": "Natural Earth 4.1.0 at 1:50,000,000 has no coast and no border here, so the map draws your own ways and places alone.",
   "outline_reading": "Coasts and borders are being read.",
   "picture": "{count, plural, one {Map of # site} other {Map of # sites}}",
+  "tiles": "Under the sites: {file}. {attribution, select, none {It does not say whose data it is.} other {Data: {attribution}}}",
+  "tiles_failed": "{file} cannot be drawn here, so only your own ways and places are. The browser may lack what it needs (WebGL 2), or the file is damaged.",
+  "tiles_some": "Some of it cannot be read and is left empty.",
   "title": "Map of the sites",
   "told": "{name}: {verdict, select, holds {holds} tight {tight} short {short} unknown {unknown} other {not judged yet}}. {place} of {count}.",
   "under": "{count, plural, one {# site that needs you lies so close to a worse one that it is a coloured dot.} other {# sites that need you lie so close to worse ones that they are coloured dots.}} Bring the map nearer to part them.",
   "verdict": "{verdict, select, holds {holds} tight {tight} short {short} unknown {unknown} other {not judged yet}}",
   "ways_without": "{count, plural, one {# way has no line and is not drawn.} other {# ways have no line and are not drawn.}}",
+  "whole": "The map on a page of its own",
   "without": "{count, plural, one {# site has no position and is not on the map} other {# sites have no position and are not on the map}}"
 } as const;
 export const numbers = {
@@ -810,7 +822,7 @@ export const sites = {
   "station_stands": "{station} {verdict}",
   "station_storage": "tank",
   "station_tap": "cup",
-  "station_unit": "unit",
+  "station_treatmentUnit": "unit",
   "take_in": "Take in files",
   "that_hold": "{count, plural, one {# site that holds} other {# sites that hold}}",
   "title": "Sites",
@@ -829,7 +841,7 @@ export const stations = {
   "roof": "roof",
   "storage": "tank",
   "tap": "tap",
-  "unit": "treatment unit"
+  "treatmentUnit": "treatment unit"
 } as const;
 export const tableNames = {
   "demand": "Water wanted here",

@@ -413,7 +413,7 @@ export const history = {
   "added": "{who} añadió {row}.",
   "added_mark": "añadido",
   "all_sources": "todas partes",
-  "before_after": "{before} → {after}",
+  "before_after": "{before} pasó a {after}",
   "cell": "{who} puso {field} de {row} de {before} a {after}.",
   "cells": "{count, plural, one {{who} cambió # celda de {row}.} other {{who} cambió # celdas de {row}.}}",
   "conflict_cell": "{field} de {row}: queda {stands} ({standsBy}). También se anotó {over} ({overBy}), y ninguno vio lo del otro.",
@@ -551,6 +551,13 @@ export const map = {
   "choose": "Pulse una marca o un punto para ver qué sitio es.",
   "far": "{count, plural, one {# sitio está lejos de todos los demás y no sale en esta imagen; su posición puede estar mal} other {# sitios están lejos de todos los demás y no salen en esta imagen; sus posiciones pueden estar mal}}",
   "farther": "Alejar",
+  "files_about": "Un archivo de teselas (PMTiles, versión 3) con imágenes o formas de su zona se dibuja sin red. Se conserva en la carpeta {folder}; también puede ponerlo allí a mano.",
+  "files_add": "Añadir un archivo de mapa (.pmtiles)",
+  "files_own": "Contornos que trae el programa",
+  "files_remove": "Quitar {file}",
+  "files_sending": "Se está copiando el archivo; los grandes tardan minutos.",
+  "files_title": "El mapa debajo de los sitios",
+  "files_unreachable": "El archivo no se guardó, porque Eavewell no responde en este equipo. Inícielo de nuevo y elija el archivo otra vez.",
   "find": "Buscar en el mapa",
   "find_none": "Ningún sitio tiene este nombre o código.",
   "find_open": "Mostrar nombres",
@@ -564,6 +571,7 @@ export const map = {
   "line_river": "Línea azul: río.",
   "line_road": "Línea doble: camino.",
   "line_store": "Cuadrado: almacén.",
+  "megabytes": "{amount} MB",
   "metres": "{amount} m",
   "nearer": "Acercar",
   "none_placed": "Ningún sitio tiene posición todavía, así que no hay mapa. Dé a los sitios su latitud y longitud, o cargue un archivo de mapa con sus posiciones.",
@@ -574,11 +582,15 @@ export const map = {
   "outline_none": "Natural Earth 4.1.0 a escala 1:50 000 000 no tiene aquí costa ni frontera, así que el mapa dibuja solo sus propias vías y lugares.",
   "outline_reading": "Se están leyendo las costas y fronteras.",
   "picture": "{count, plural, one {Mapa de # sitio} other {Mapa de # sitios}}",
+  "tiles": "Debajo de los sitios: {file}. {attribution, select, none {No dice de quién son los datos.} other {Datos: {attribution}}}",
+  "tiles_failed": "{file} no se puede dibujar aquí, así que solo se dibujan sus propias vías y lugares. Quizá el navegador no tenga lo que necesita (WebGL 2) o el archivo esté dañado.",
+  "tiles_some": "Una parte no se puede leer y queda vacía.",
   "title": "Mapa de los sitios",
   "told": "{name}: {verdict, select, holds {cumple} tight {justo} short {no alcanza} unknown {desconocido} other {sin juzgar todavía}}. {place} de {count}.",
   "under": "{count, plural, one {# sitio que le necesita está tan cerca de otro peor que es un punto de color.} other {# sitios que le necesitan están tan cerca de otros peores que son puntos de color.}} Acerque el mapa para separarlos.",
   "verdict": "{verdict, select, holds {cumple} tight {justo} short {no alcanza} unknown {desconocido} other {sin juzgar todavía}}",
   "ways_without": "{count, plural, one {# vía no tiene línea y no se dibuja.} other {# vías no tienen línea y no se dibujan.}}",
+  "whole": "El mapa en una página propia",
   "without": "{count, plural, one {# sitio no tiene posición y no está en el mapa} other {# sitios no tienen posición y no están en el mapa}}"
 } as const;
 export const numbers = {
@@ -811,7 +823,7 @@ export const sites = {
   "station_stands": "{station}: {verdict}",
   "station_storage": "tanque",
   "station_tap": "vaso",
-  "station_unit": "equipo",
+  "station_treatmentUnit": "equipo",
   "take_in": "Incorporar archivos",
   "that_hold": "{count, plural, one {# sitio que alcanza} other {# sitios que alcanzan}}",
   "title": "Sitios",
@@ -830,7 +842,7 @@ export const stations = {
   "roof": "techo",
   "storage": "tanque",
   "tap": "grifo",
-  "unit": "unidad de tratamiento"
+  "treatmentUnit": "unidad de tratamiento"
 } as const;
 export const tableNames = {
   "demand": "Agua que se quiere aquí",

@@ -1,0 +1,39 @@
+import { expect, it } from 'vitest';
+import { settingFields } from './formTables.ts';
+import { settingsChanges, settingsRow, standardOf } from './settingsRows.ts';
+
+const rows = [
+  { key: 'programme', cells: { value: '"Tarn"' } },
+  { key: 'seed', cells: { value: '1' } },
+  { key: 'target', cells: { value: '{"longestDryRun_days":10}' } },
+  { key: 'gapFilling', cells: { value: 'not JSON' } },
+];
+
+it('shows settings as the cells of one row, the target field by field', () => {
+  expect(settingsRow(rows).cells).toEqual({ programme: 'Tarn', seed: '1', 'target.longestDryRun_days': '10' });
+});
+
+it('turns changed fields back into the rows that are kept', () => {
+  const after = { seed: '2', programme: null, firstFlush_mm: '0.4', 'target.daysMet_fraction': '0.9' };
+  expect(settingsChanges(after, rows)).toEqual([
+    { kind: 'edited', table: 'settings', key: 'seed', before: { value: '1' }, after: { value: '2' } },
+    { kind: 'removed', table: 'settings', key: 'programme', before: { value: '"Tarn"' } },
+    { kind: 'added', table: 'settings', key: 'firstFlush_mm', after: { value: '0.4' } },
+    {
+      kind: 'edited',
+      table: 'settings',
+      key: 'target',
+      before: { value: '{"longestDryRun_days":10}' },
+      after: { value: '{"longestDryRun_days":10,"daysMet_fraction":0.9}' },
+    },
+  ]);
+  expect(settingsChanges({ 'target.longestDryRun_days': null }, rows)).toEqual([
+    { kind: 'removed', table: 'settings', key: 'target', before: { value: '{"longestDryRun_days":10}' } },
+  ]);
+  expect(settingsChanges({ seed: '1' }, rows)).toEqual([]);
+});
+
+it('says what stands for a setting that is not given, for every one that has a standard', () => {
+  const none = settingFields.filter((field) => standardOf(field) === null);
+  expect(none).toEqual(['programme', 'growthFraction_per_year', 'people_per_household', 'waterYearStartMonth']);
+});

@@ -1,0 +1,61 @@
+import { loadAppLanguage } from '@eavewell/words/app';
+import { describe, expect, it } from 'vitest';
+import { type ChangeTold, type RecordTold, type RecordWords, recordSentence } from './recordSentence.ts';
+
+const { say } = await loadAppLanguage('en');
+const record = (number: number, changes: readonly ChangeTold[], more: Partial<RecordTold> = {}): RecordTold => ({
+  device: 'office',
+  number,
+  clock: number,
+  place: number,
+  at: '2026-01-01T00:00:00Z',
+  offset_min: 0,
+  by: 'Nadi',
+  source: { kind: 'form', name: null },
+  takesBack: null,
+  changes: [...changes],
+  changeCount: changes.length,
+  ...more,
+});
+const edit: ChangeTold = {
+  kind: 'edited',
+  table: 'sites',
+  key: 'S014',
+  before: { people: '120' },
+  after: { people: '134' },
+};
+const roof: ChangeTold = { kind: 'added', table: 'roofs', key: 'S014/R2', after: { siteId: 'S014', roofId: 'R2' } };
+const first = record(1, [edit]);
+const undo = record(2, [edit], { source: { kind: 'undo', name: null }, takesBack: 'office.1', by: 'Amara' });
+const words: RecordWords = {
+  say,
+  words: {
+    label: (_, column) => (column === 'people' ? 'People' : column),
+    one: (table) => table.slice(0, -1),
+    choice: (word) => word,
+  },
+  cell: (_, cell) => cell ?? 'not known',
+  siteName: (siteId) => (siteId === 'S014' ? 'Osk' : null),
+  find: (name) => (name === 'office.1' ? first : name === 'office.2' ? undo : undefined),
+};
+const told = (one: RecordTold) => recordSentence(one, words);
+
+describe('a record in words', () => {
+  it('says who set what from what to what', () => {
+    expect(told(first)).toBe('Nadi set People of Osk (S014) from 120 to 134.');
+    expect(told(record(3, [roof]))).toBe('Nadi added roof R2 of Osk (S014).');
+    expect(told(record(3, [edit, roof]))).toBe('Nadi changed 2 rows of Osk (S014).');
+    expect(told(record(3, [edit, { ...edit, key: 'S015' }]))).toBe('Nadi changed 2 rows.');
+  });
+
+  it('says which file came in, and what was taken back', () => {
+    expect(told(record(3, [roof], { source: { kind: 'import', name: 'survey.xlsx' }, changeCount: 120 }))).toBe(
+      'Nadi took in survey.xlsx: 120 rows.',
+    );
+    expect(told(undo)).toBe('Amara took back: Nadi set People of Osk (S014) from 120 to 134.');
+    const redo = record(4, [edit], { source: { kind: 'redo', name: null }, takesBack: 'office.2' });
+    expect(told(redo)).toBe('Nadi did again: Nadi set People of Osk (S014) from 120 to 134.');
+    const unknown = record(4, [edit], { source: { kind: 'undo', name: null }, takesBack: 'phone.9' });
+    expect(told(unknown)).toBe('Nadi took the change before back: 1 row.');
+  });
+});
