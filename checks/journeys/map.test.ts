@@ -20,7 +20,7 @@ async function openMap(page: Page) {
 
 /** The length of the map's scale, as it is written beside it [km]. */
 async function scale_km(page: Page): Promise<number> {
-  const text = await page.locator('.map-scale').textContent();
+  const text = (await page.locator('.map-scale').textContent()) ?? '';
   const amount = Number(text.replace(/[^\d.]/g, ''));
   return text.includes('km') ? amount : amount / 1000;
 }
@@ -32,7 +32,7 @@ journey('the map is moved and a site on it chosen with the keyboard alone', asyn
   await page.keyboard.press('PageDown');
   const told = map.getByRole('status');
   await told.filter({ hasText: /: short\. 1 of \d+\.$/ }).waitFor();
-  const name = (await told.textContent()).split(':')[0]!;
+  const name = ((await told.textContent()) ?? '').split(':')[0]!;
   expect(worst).toContain(name);
   const before = await scale_km(page);
   for (let i = 0; i < 4; i++) await page.keyboard.press('+');
