@@ -3,7 +3,7 @@ import { expect } from 'vitest';
 import { atEveryPage } from './everyPage.ts';
 import { journey } from './journey.ts';
 
-/** How light a colour is, 0 black to 1 white. Source: wcag-22, relative luminance, from memory. */
+/** How light a colour is, 0 black to 1 white. Source: wcag-2-2, relative luminance, from memory. */
 function lightness(colour: string): number {
   const parts = [...colour.matchAll(/[\d.]+/g)].slice(0, 3).map(([part]) => Number(part) / 255);
   const [red = 0, green = 0, blue = 0] = parts.map((part) =>
@@ -25,7 +25,7 @@ journey('light is dark on light and dark is light on dark, on every page', async
       const { ground, ink } = await coloursOf(opened.page);
       const [paper, text] = [lightness(ground), lightness(ink)];
       expect(paper > text, name).toBe(!isDark);
-      // wcag-22, 1.4.6: 7 : 1, which the look asks of its text.
+      // wcag-2-2, 1.4.6: 7 : 1, which the look asks of its text.
       expect((Math.max(paper, text) + 0.05) / (Math.min(paper, text) + 0.05), name).toBeGreaterThanOrEqual(7);
     });
   }

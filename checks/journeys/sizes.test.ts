@@ -5,7 +5,7 @@ import { journey } from './journey.ts';
 
 /**
  * What makes a page scroll sideways: nothing where it does not. What scrolls inside a frame of its own (a wide table, a map)
- * is no fault. wcag-22, 1.4.10: a page of 320 px, as a page of 1,280 px at 400 %.
+ * is no fault. wcag-2-2, 1.4.10: a page of 320 px, as a page of 1,280 px at 400 %.
  */
 const sidewaysCauses = (page: Page) =>
   page.evaluate(() => {
@@ -21,7 +21,7 @@ const sidewaysCauses = (page: Page) =>
 
 /**
  * What is pressed and is smaller than it may be, of the outermost things that can be. A link in a line of text may be as high as
- * its line (wcag-22, 2.5.8, inline); what is drawn by the browser inside a label counts with its label.
+ * its line (wcag-2-2, 2.5.8, inline); what is drawn by the browser inside a label counts with its label.
  */
 const smallTargets = (page: Page, least: { readonly all: number; readonly buttons: number }) =>
   page.evaluate((least) => {

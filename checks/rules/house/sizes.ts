@@ -2,6 +2,8 @@ import ts from 'typescript';
 
 export const mostLinesOfAFile = 300;
 export const mostLinesOfAFunction = 50;
+/** A page's markup takes a line for a tag. */
+export const mostLinesOfMarkup = 80;
 
 /** Something longer than the house wants, and the reason that stands above it, if one does. */
 export interface Long {
@@ -27,7 +29,8 @@ export function longIn(file: string, text: string, isTest: boolean): readonly Lo
       const from = source.getLineAndCharacterOfPosition(node.getStart()).line;
       const own = count(from, source.getLineAndCharacterOfPosition(node.getEnd()).line);
       const reason = reasonForm.exec((lines[from - 1] ?? '').trim())?.[1] ?? null;
-      if (own > mostLinesOfAFunction) found.push({ place: `${file}:${from + 1}`, lines: own, reason });
+      const most = file.endsWith('.tsx') ? mostLinesOfMarkup : mostLinesOfAFunction;
+      if (own > most) found.push({ place: `${file}:${from + 1}`, lines: own, reason });
     }
     ts.forEachChild(node, visit);
   };

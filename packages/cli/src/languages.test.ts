@@ -48,6 +48,32 @@ describe('a language', () => {
     }
   });
 
+  it('says what is wrong with a command line, and heads its help', async () => {
+    const wrong: readonly (readonly [args: readonly string[], english: RegExp, spanish: RegExp])[] = [
+      [['--nope'], /^error: unknown option '--nope'\n$/, /^error: no se conoce la opción '--nope'\n$/],
+      [
+        ['chek'],
+        /^error: unknown command 'chek'\n\(Did you mean check\?\)\n$/,
+        /no se conoce[^\n]*\n\(¿Quiso decir check\?\)/,
+      ],
+      [['design', folder, '--site'], /^error: option '--site <id>' argument missing\n$/, /falta el valor de la opción/],
+      [['demo', 'x', '--sites', 'abc'], /argument 'abc' is invalid\. How many sites/, /no sirve\. Cuántos sitios/],
+      [
+        ['rain', 'a', 'b', 'c'],
+        /too many arguments for 'rain'\. Expected 2 arguments but got 3\./,
+        /esperaban 2 argumentos y hay 3/,
+      ],
+    ];
+    for (const [args, english, spanish] of wrong) {
+      expect((await eavewell(args)).err).toMatch(english);
+      expect((await eavewell([...args, '--language=es'])).err).toMatch(spanish);
+    }
+    const help = (await eavewell(['design', '--help', '--language', 'es'])).out;
+    expect(help).toMatch(/^Uso: eavewell design/);
+    expect(help).toMatch(/^Opciones:$/m);
+    expect(help).not.toMatch(/Usage|Options:|Arguments:/);
+  });
+
   it('changes sentences, and no figure', async () => {
     const sentences = ['what', 'todo', 'finding', 'about', 'label', 'formula'];
     const figures = async (language: string) =>

@@ -19,9 +19,10 @@ import {
 } from './commands/words.ts';
 import type { ExitCode } from './exitCodes.ts';
 import { spoken } from './language.ts';
+import { errorInWords, titleInWords } from './parserWords.ts';
 import { plainText } from './print/text.ts';
 
-const { help, demo: demoWords, maps, serve, translate } = spoken.commandLine;
+const { help, demo: demoWords, maps, serve, translate, parser } = spoken.commandLine;
 
 /** Most sites a demo is made of. */
 const mostSites = 100_000;
@@ -104,11 +105,14 @@ function rootCommand({ around, look, version }: Context): Command {
     .version(version, '-v, --version', help.version)
     .option('--language <tag>', help.language)
     .helpOption('-h, --help', help.help)
+    .helpCommand('help [command]', parser.helpOf)
     .addHelpText('after', help.examples.main)
     .exitOverride()
+    .configureHelp({ styleTitle: titleInWords })
     .configureOutput({
       writeOut: (text) => void stdout.write(shown(text)),
       writeErr: (text) => void stderr.write(text),
+      outputError: (text, write) => write(errorInWords(text)),
       getOutHelpWidth: () => look.width,
       getErrHelpWidth: () => look.width,
     });

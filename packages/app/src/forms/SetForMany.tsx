@@ -18,6 +18,7 @@ const columns = ['area', 'siteClass', 'gaugeId', 'presenceCalendar', 'secondSour
 const asked = ['sites', 'gauges', 'targets', 'presence', 'secondSources'] as const;
 
 /** Sets one field for many sites at once, as one record. */
+// long: one form: a choice, its field, what came of it
 export function SetForMany(props: { readonly programmeId: string; readonly siteIds: readonly string[] }) {
   const { say, numbers } = useLanguage();
   const words = useFieldWords();

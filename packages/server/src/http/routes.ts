@@ -16,6 +16,7 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   const find: Find = async ({ params }) => orRefuse(await behind.programmes.programme(params.programmeId));
   programmeRoutes(app, behind, find);
   factRoutes(app, behind, find);
+  overviewRoute(app, behind, find);
   designRoutes(app, behind, find);
   changeRoutes(app, find);
   historyRoutes(app, find);
@@ -58,7 +59,7 @@ function factRoutes(app: App, { designs }: Behind, find: Find): void {
   });
 }
 
-function designRoutes(app: App, { designs, overviews }: Behind, find: Find): void {
+function overviewRoute(app: App, { designs, overviews }: Behind, find: Find): void {
   const { programmeId: params } = schemas;
   const list = answering(
     'What the page of sites needs, whole or in parts: sent once for each state, with ETag and packed where the page takes it.',
@@ -85,6 +86,10 @@ function designRoutes(app: App, { designs, overviews }: Behind, find: Find): voi
       return isPacked ? reply.header('content-encoding', 'gzip').send(packed) : reply.send(text);
     },
   );
+}
+
+function designRoutes(app: App, { designs }: Behind, find: Find): void {
+  const { programmeId: params } = schemas;
   const design = answering('The design, as far as it is; asking begins it where it is not made yet.', schemas.design);
   app.get(`${one}/design`, { schema: { ...design, params } }, async (request, reply) => {
     const programme = await find(request);

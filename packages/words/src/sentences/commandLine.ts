@@ -3,6 +3,7 @@ import type { Speech } from '../problems.ts';
 import { columnsIn, typed } from './columnWords.ts';
 import { convertIn, demoIn } from './copyWords.ts';
 import { mapsIn } from './maps.ts';
+import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
 import { serveIn } from './serve.ts';
 import { yes } from './telling.ts';
@@ -256,6 +257,7 @@ export const commandLineIn = (speech: Speech) => ({
   maps: mapsIn(speech),
   serve: serveIn(speech),
   translate: translateIn(speech),
+  parser: parserIn(speech),
   trouble: troubleIn(speech),
   progress: progressIn(speech),
 });

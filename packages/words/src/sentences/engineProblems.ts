@@ -128,8 +128,7 @@ const site = {
     }),
   'site.roof_very_large': (t) =>
     says(t, 'site.roof_very_large', {
-      hasRoof: yes(t.has('roof')),
-      roof: t.text('roof'),
+      ...{ hasRoof: yes(t.has('roof')), roof: t.text('roof') },
       size: amount(t, ['value'], t.text('unit') === 'm' ? 'm' : 'm2'),
     }),
   'site.gutters_assumed': (t) => says(t, 'site.gutters_assumed', { hasRoof: yes(t.has('roof')), roof: t.text('roof') }),

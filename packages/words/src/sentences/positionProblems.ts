@@ -113,7 +113,7 @@ const asWay = {
   'ways.line_unknown': (t) =>
     says(t, 'ways.line_unknown', { value: quoted(t), hasLikely: yes(likely(t) !== null), likely: likely(t) ?? '' }),
   'ways.no_lines': (t) =>
-    says(t, 'ways.no_lines', { isOther: yes(t.text('found') !== 'geojson'), kind: t.text('found') }),
+    says(t, 'ways.no_lines', { isMap: yes(t.text('found') === 'geojson'), found: t.text('found') }),
   'ways.without_line': (t) => says(t, 'ways.without_line', { count: t.count('count'), value: quoted(t) }),
   'ways.without_length': (t) => says(t, 'ways.without_length', { value: quoted(t) }),
   'ways.length_differs': (t) =>

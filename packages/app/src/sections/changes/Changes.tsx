@@ -29,6 +29,7 @@ function useRecordWords(programmeId: string): Omit<RecordWords, 'find'> {
 }
 
 /** Who changed what, newest first, and what two people said that cannot both be so. */
+// long: one page: what is asked for, its filter, its list
 export function Changes() {
   const { say } = useLanguage();
   const { programmeId } = useParams({ from: '/p/$programmeId/changes' });

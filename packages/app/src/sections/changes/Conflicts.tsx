@@ -1,7 +1,8 @@
 import { useQuery, useQueryClient, useSuspenseQuery } from '@tanstack/react-query';
 import type { paths } from '../../api/apiTypes.ts';
+import type { RowChange } from '../../api/client.ts';
 import { queries, type TableName } from '../../api/queries.ts';
-import { type RowChange, useChange } from '../../api/useChange.ts';
+import { useChange } from '../../api/useChange.ts';
 import { useWho } from '../../api/useWho.ts';
 import { NotSaved } from '../../forms/FaultSummary.tsx';
 import { useFieldWords } from '../../forms/useFieldWords.ts';

@@ -11,6 +11,7 @@ import { namedBySites, siteSections } from './siteSections.ts';
 const asked = [...namedBySites, 'sites'] as const;
 
 /** A site that is new, with its roofs and tanks: one record. */
+// long: one form and what follows from its first field
 export function NewSite() {
   const { say } = useLanguage();
   const navigate = useNavigate();

@@ -14,6 +14,7 @@ import { namedBySites, siteSections } from './siteSections.ts';
 import '../../forms/forms.css';
 
 /** All that was entered about one site: to read with its history, and to change in one form. */
+// long: one part of a page, read or changed
 export function SiteFacts({ programmeId, siteId }: { readonly programmeId: string; readonly siteId: string }) {
   const { say, numbers } = useLanguage();
   const { data } = useSuspenseQuery(queries.site(programmeId, siteId));

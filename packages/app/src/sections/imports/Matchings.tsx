@@ -66,6 +66,7 @@ function tableOfFile(file: string): string | null {
   return folderTableNames.find((name) => name.toLowerCase() === bare) ?? (bare === 'rain' ? 'rain' : null);
 }
 
+// long: one form of two choices and their presses
 function OneHeader({ header, step }: { readonly header: Header; readonly step: ReviewStep }) {
   const { say } = useLanguage();
   const words = useFieldWords();

@@ -5,6 +5,7 @@ import { headerOf, type RowShown } from './reviewRows.ts';
 import type { ReviewStep } from './useReviewStep.ts';
 
 /** One row of a file that waits: its cells as they stand, and the one that is wrong to be written anew. */
+// long: one form: a row, and the cell that is written anew
 export function MendRow(props: {
   readonly row: RowShown;
   readonly column: string | undefined;

@@ -60,6 +60,7 @@ function titleOf({ changes, isReading, freshRecords }: Review, say: ReturnType<t
 }
 
 /** Take in or let go, under whose name. */
+// long: the foot of the page: its presses and what comes of each
 function Word({ review, name, onOpen }: ReviewProps) {
   const { say } = useLanguage();
   const who = useWho();

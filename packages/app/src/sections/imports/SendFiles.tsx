@@ -9,6 +9,7 @@ import { NotDoneWords } from './NotDoneWords.tsx';
 const absents = ['stay', 'go'] as const;
 
 /** Files are dropped or chosen here. They are looked at before anything changes. */
+// long: one page: where files are dropped or chosen
 export function SendFiles({
   programmeId,
   onSent,

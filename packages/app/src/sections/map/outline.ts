@@ -1,11 +1,14 @@
 import { geoPath } from 'd3-geo';
 import { feature, mesh } from 'topojson-client';
-import type { GeometryCollection, Topology } from 'topojson-specification';
 import outlineAddress from 'world-atlas/countries-50m.json?url';
 import type { Box } from './frame.ts';
 import type { Plane } from './plane.ts';
 
-type World = Topology<{ countries: GeometryCollection; land: GeometryCollection }>;
+/** The file of outlines, as its reader takes it. */
+type World = Parameters<typeof feature>[0];
+
+/** The outlines of states, or of all land. */
+type Outlines = Extract<NonNullable<Parameters<typeof mesh>[1]>, { readonly type: 'GeometryCollection' }>;
 
 /** Coasts and borders as paths of the plane [km]; null where there are none. */
 export interface Outline {
@@ -44,7 +47,7 @@ export function outlineOf(world: World, plane: Plane, { west, east, north, south
         [x + half, y + half],
       ]),
     );
-  const { countries, land } = world.objects;
+  const { countries, land } = world.objects as Readonly<Record<'countries' | 'land', Outlines>>;
   const coasts = mesh(world, countries, (a, b) => a === b);
   const inland = mesh(world, countries, (a, b) => a !== b);
   const path = within(times * span);

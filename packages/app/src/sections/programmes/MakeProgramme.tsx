@@ -10,6 +10,7 @@ const froms = ['empty', 'files', 'demo'] as const;
 type From = (typeof froms)[number];
 
 /** Makes a programme: empty, of files, or invented to try things on. */
+// long: one form of three questions
 export function MakeProgramme() {
   const { say } = useLanguage();
   const id = useId();

@@ -22,6 +22,7 @@ export function TableRows() {
   return <Rows programmeId={programmeId} table={table} key={table} />;
 }
 
+// long: one page: a form over the rows it changes
 function Rows({ programmeId, table }: { readonly programmeId: string; readonly table: TableAsked }) {
   const { say } = useLanguage();
   const words = useFieldWords();
@@ -85,6 +86,7 @@ function Rows({ programmeId, table }: { readonly programmeId: string; readonly t
   );
 }
 
+// long: the markup of one table
 function RowsRead(props: {
   readonly rows: readonly RowNow[];
   readonly hidden: readonly string[];

@@ -11,14 +11,16 @@ const from = [
   [146, 52],
   [188, 50],
 ] as const;
-const foot = 70;
+const foot = 62;
+/** Every other word hangs lower [px]: sites.css has the same. */
+const lower = 14;
 
 /** The building in small, roof to cup: each column of the thread hangs by a leader from its place in it. */
 export function ThreadHead() {
   const { say } = useLanguage();
   return (
     <div className="thread-head" dir="ltr">
-      <svg viewBox="0 0 210 74" width="210" height="74" aria-hidden="true" focusable="false">
+      <svg viewBox="0 0 210 64" width="210" height="64" aria-hidden="true" focusable="false">
         <g className="water">
           <path d="M88 33H112V51H88Z" />
         </g>
@@ -37,7 +39,7 @@ export function ThreadHead() {
         </g>
         <g className="leader">
           {from.map(([x, y], i) => (
-            <path key={stationsInOrder[i]} d={`M${x} ${y}V58L${column * (i + 0.5)} 64V${foot}`} />
+            <path key={stationsInOrder[i]} d={`M${x} ${y}V55L${column * (i + 0.5)} 58V${foot + (i % 2) * lower}`} />
           ))}
         </g>
         {from.map(([x, y], i) => (

@@ -1,0 +1,109 @@
+import { describe, expect, it } from 'vitest';
+import { askedOf, withStanding } from './asked.ts';
+import { chosenSites, togetherOf } from './chosenSites.ts';
+import { csvOfSites } from './csvOfSites.ts';
+import type { SiteEntry } from './overview.ts';
+
+type Stations = NonNullable<SiteEntry['stations']>;
+const notJudged = 'notJudged' as const;
+const bare = {
+  ...{ siteClass: null, design_people: null, latitude_deg: null, longitude_deg: null, finding: null, withheldBy: null },
+  ...{ figures: null, target: null, notMended: null },
+};
+const site = (
+  siteId: string,
+  verdict: SiteEntry['verdict'],
+  more: Partial<Pick<SiteEntry, 'name' | 'area' | 'people'>> & { cost?: number | null; currency?: string } = {},
+): SiteEntry => {
+  const { name = siteId, area = null, people = 10, cost, currency = 'USD' } = more;
+  const storage = verdict ?? notJudged;
+  const stations: Stations = { roof: notJudged, gutter: notJudged, storage, unit: notJudged, tap: notJudged };
+  const known = cost === undefined || cost === null ? null : currency;
+  const remedy: SiteEntry['remedy'] =
+    cost === undefined
+      ? null
+      : {
+          about: 'a tank',
+          sentence: '',
+          verdict: 'holds',
+          promiseCut_count: 0,
+          amount: cost,
+          currency: known,
+          noCost: null,
+        };
+  return { ...bare, key: siteId, siteId, name, area, people, verdict, stations: verdict && stations, remedy };
+};
+
+const sites = [
+  site('S1', 'short', { name: 'Tarn', area: 'West', cost: 900 }),
+  site('S2', 'short', { name: 'Bresolune', cost: null }),
+  site('S3', 'unknown', { name: 'Ñandelu', area: 'East', people: null }),
+  site('S4', 'tight', { name: 'Ardisund', area: 'West', cost: 20 }),
+  site('S5', null, { name: 'Old store' }),
+  site('S6', 'holds', { name: 'Éveline', area: 'East' }),
+];
+const { compare } = new Intl.Collator('en', { numeric: true });
+const ids = (search: Record<string, unknown>, found: Uint32Array | null = null) =>
+  [...chosenSites({ sites }, askedOf(search), found, compare)].map((at) => sites[at]!.siteId);
+
+describe('the sites that are shown', () => {
+  it('are those that need her, worst first, unless another verdict is asked for', () => {
+    expect(ids({})).toEqual(['S1', 'S2', 'S3', 'S4', 'S5']);
+    expect(ids({ verdict: 'holds' })).toEqual(['S6']);
+    expect(ids({ verdict: 'tight.holds' })).toEqual(['S4', 'S6']);
+  });
+
+  it('are all that a text means, in its order, also those that hold', () => {
+    expect(ids({ text: 'x' }, Uint32Array.from([5, 0]))).toEqual(['S6', 'S1']);
+    expect(ids({ text: 'x', verdict: 'short' }, Uint32Array.from([5, 0]))).toEqual(['S1']);
+  });
+
+  it('may lie in one area, or have trouble at one station', () => {
+    expect(ids({ area: 'West' })).toEqual(['S1', 'S4']);
+    expect(ids({ station: 'storage' })).toEqual(['S1', 'S2', 'S3', 'S4']);
+    expect(ids({ station: 'roof' })).toEqual([]);
+  });
+
+  it('stand by cost (what is not known after what is, what nothing mends last), by area or by name', () => {
+    expect(ids({ order: 'cheapest' })).toEqual(['S4', 'S1', 'S2', 'S3', 'S5']);
+    expect(ids({ order: 'area' })).toEqual(['S3', 'S1', 'S4', 'S2', 'S5']);
+    expect(ids({ order: 'name' })).toEqual(['S4', 'S2', 'S3', 'S5', 'S1']);
+  });
+});
+
+describe('an address', () => {
+  it('that says what is not known is read without it', () => {
+    expect(askedOf({ verdict: 'bad', station: 'moon', order: 'worst', text: '  ', area: 7, x: 1 })).toEqual({
+      area: '7',
+    });
+    expect(askedOf({ verdict: 'holds.short.bad', text: 12 })).toEqual({ verdict: 'short.holds', text: '12' });
+  });
+
+  it('gains and loses a verdict', () => {
+    expect(withStanding({}, 'tight')).toEqual({ verdict: 'tight' });
+    expect(withStanding({ verdict: 'tight', area: 'West' }, 'short')).toEqual({ verdict: 'short.tight', area: 'West' });
+    expect(withStanding({ verdict: 'tight' }, 'tight')).toEqual({});
+  });
+});
+
+it('chosen sites come to people and costs by currency; what is not known is counted, never 0', () => {
+  const more = [...sites, site('S7', 'short', { cost: 5, currency: 'KES' }), site('S8', 'short', { cost: 0 })];
+  expect(togetherOf(more)).toEqual({
+    people: 70,
+    withoutPeople_count: 1,
+    sums: [
+      { amount: 920, currency: 'USD' },
+      { amount: 5, currency: 'KES' },
+    ],
+    withoutCost_count: 3,
+  });
+});
+
+it('a cell that a spreadsheet would take for a formula is not one, and a number below 0 stays a number', async () => {
+  const odd = { ...site('S9', 'holds', { name: '=1+1' }), latitude_deg: -9.5 };
+  const [head, row] = (await csvOfSites([odd])).replace('\uFEFF', '').split('\r\n');
+  const cells = Object.fromEntries(head!.split(',').map((column, i) => [column, row!.split(',')[i]]));
+  expect(cells['name']).toMatch(/^"?'=1\+1"?$/);
+  expect(cells['latitude_deg']).toBe('-9.5');
+  expect(cells['area']).toBe('');
+});
