@@ -8,8 +8,17 @@ export function useReadAt(): number | null {
   const { answers } = useKeeping();
   const subscribe = useCallback(
     (listener: () => void) => {
-      const ends = [answers.subscribe(listener), client.getQueryCache().subscribe(listener)];
+      // What is asked for comes and goes while a page is drawn: told at once, each telling would draw it again without end.
+      let timer: ReturnType<typeof setTimeout> | undefined;
+      const soon = () => {
+        timer ??= setTimeout(() => {
+          timer = undefined;
+          listener();
+        }, 0);
+      };
+      const ends = [answers.subscribe(soon), client.getQueryCache().subscribe(soon)];
       return () => {
+        clearTimeout(timer);
         for (const end of ends) end();
       };
     },
