@@ -61,6 +61,11 @@ journey(
     await page.waitForURL(/\/sites/);
     expect(await sites()).toEqual(['15', '80']);
 
+    await page.goto(new URL(`/p/${programmeId}/changes`, page.url()).href);
+    await page
+      .getByText(/^.*Nadi took in survey\.xlsx: 2 rows\./)
+      .first()
+      .waitFor();
     await page.getByRole('button', { name: /^Undo: Nadi took in survey\.xlsx/ }).click();
     await page.getByText(/^Taken back: Nadi took in survey\.xlsx/).waitFor();
     expect(await sites()).toEqual([]);

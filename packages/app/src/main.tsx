@@ -1,3 +1,4 @@
+import './withoutEval.ts';
 import { putLight } from './look/light.ts';
 import './look/fonts.css';
 import './look/tokens.css';

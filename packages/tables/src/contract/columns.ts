@@ -1,9 +1,6 @@
 import { isoDay, readIsoDay } from '@eavewell/engine';
-import { config, z } from 'zod';
+import { z } from 'zod';
 import type { Column, Limits, OtherUnit } from './table.ts';
-
-// In a page the policy forbids code that is made of text; what reads cells does not try it there.
-if ('document' in globalThis) config({ jitless: true });
 
 /** What an id may be: it may become part of a path, so nothing else is let in. */
 export const idForm = /^[A-Za-z0-9_-]{1,64}$/;

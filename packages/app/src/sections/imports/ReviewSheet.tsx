@@ -51,11 +51,16 @@ export function ReviewSheet(props: ReviewProps) {
   );
 }
 
-function titleOf({ changes, isReading, freshRecords }: Review, say: ReturnType<typeof useLanguage>['say']): string {
+function titleOf(
+  { changes, isReading, freshRecords, mayBeAccepted, problems }: Review,
+  say: ReturnType<typeof useLanguage>['say'],
+): string {
   if (isReading) return say('imports.title');
   const sum = (kind: 'added' | 'edited' | 'removed') => changes.reduce((all, table) => all + table[kind], 0);
   const [added, edited, removed] = [sum('added'), sum('edited'), sum('removed')];
-  if (added + edited + removed === 0 && freshRecords === 0) return say('imports.changes_nothing');
+  const isNothing = added + edited + removed === 0 && freshRecords === 0;
+  // What cannot be compared yet may change something once it is mended.
+  if (isNothing) return say(mayBeAccepted || problems.length === 0 ? 'imports.changes_nothing' : 'imports.not_ready');
   return say('imports.would_change', { added, edited, removed });
 }
 

@@ -10,17 +10,7 @@ export function MendingTable({ remedies }: { readonly remedies: NonNullable<Over
   return (
     <section className="mending" aria-label={say('sites.mend_table', { count: looked.sites })}>
       <table>
-        <thead>
-          <tr>
-            <th scope="col">{say('sites.mend_table', { count: looked.sites })}</th>
-            <th scope="col" className="number">
-              {say('sites.mend_sites')}
-            </th>
-            <th scope="col" className="number">
-              {say('sites.mend_cost')}
-            </th>
-          </tr>
-        </thead>
+        <Heads count={looked.sites} />
         <tbody>
           {groups.map(({ about, verdict, isPromiseCut, sites, costsInWords }) => (
             <tr key={`${about} ${verdict} ${isPromiseCut}`}>
@@ -52,5 +42,22 @@ export function MendingTable({ remedies }: { readonly remedies: NonNullable<Over
         </p>
       ))}
     </section>
+  );
+}
+
+function Heads({ count }: { readonly count: number }) {
+  const { say } = useLanguage();
+  return (
+    <thead>
+      <tr>
+        <th scope="col">{say('sites.mend_table', { count: count })}</th>
+        <th scope="col" className="number">
+          {say('sites.mend_sites')}
+        </th>
+        <th scope="col" className="number">
+          {say('sites.mend_cost')}
+        </th>
+      </tr>
+    </thead>
   );
 }

@@ -16,8 +16,7 @@ export function PrintList({
   readonly shown: readonly Standing[];
   readonly isDone: boolean;
 }) {
-  const language = useLanguage();
-  const { say, numbers } = language;
+  const { say, numbers } = useLanguage();
   const day = numbers.date(new Date().toLocaleDateString('sv-SE'));
   const verdicts = shown.map((standing) => say(`sites.verdict_${standing}`)).join(', ');
   return (
@@ -34,28 +33,34 @@ export function PrintList({
           </tr>
         </thead>
         <tbody>
-          {sites.map((site) => {
-            const { main, more } = mendWords(site, language);
-            return (
-              <tr key={site.key}>
-                <th scope="row">
-                  <VerdictMark verdict={markOf(standingOf(site))} size={16} /> {site.name || site.key} ({site.siteId})
-                  <br />
-                  <span>{[peopleWords(site, language), ...(site.area === null ? [] : [site.area])].join(', ')}</span>
-                </th>
-                <td>
-                  <b>{leadWords(site, language)}</b> {lineWords(site, isDone, language)}
-                </td>
-                <td>
-                  {main}
-                  <br />
-                  {more}
-                </td>
-              </tr>
-            );
-          })}
+          {sites.map((site) => (
+            <PrintRow key={site.key} site={site} isDone={isDone} />
+          ))}
         </tbody>
       </table>
     </section>
+  );
+}
+
+/** One site on paper: mark with name and people, finding, change. */
+function PrintRow({ site, isDone }: { readonly site: SiteEntry; readonly isDone: boolean }) {
+  const language = useLanguage();
+  const { main, more } = mendWords(site, language);
+  return (
+    <tr>
+      <th scope="row">
+        <VerdictMark verdict={markOf(standingOf(site))} size={16} /> {site.name || site.key} ({site.siteId})
+        <br />
+        <span>{[peopleWords(site, language), ...(site.area === null ? [] : [site.area])].join(', ')}</span>
+      </th>
+      <td>
+        <b>{leadWords(site, language)}</b> {lineWords(site, isDone, language)}
+      </td>
+      <td>
+        {main}
+        <br />
+        {more}
+      </td>
+    </tr>
   );
 }

@@ -1,4 +1,3 @@
-import type { Key, Selection } from '@react-types/shared';
 import { useNavigate } from '@tanstack/react-router';
 import { useId, useMemo, useRef } from 'react';
 import { useGridList } from 'react-aria/useGridList';
@@ -7,7 +6,7 @@ import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { SiteEntry } from './overview.ts';
 import { Rows, type Wanted } from './Rows.tsx';
 import { RowKeys } from './rowKeys.ts';
-import type { SiteCollection } from './siteCollection.ts';
+import type { Key, SiteCollection } from './siteCollection.ts';
 
 /** What the list is given. */
 export interface SiteListGiven {
@@ -34,7 +33,7 @@ export function SiteList(given: SiteListGiven) {
     selectionMode: 'multiple',
     selectionBehavior: 'toggle',
     selectedKeys: chosen as ReadonlySet<Key> as Set<Key>,
-    onSelectionChange: (keys: Selection) =>
+    onSelectionChange: (keys: 'all' | Set<Key>) =>
       onChosen(new Set(keys === 'all' ? (collection.getKeys() as Iterable<string>) : (keys as Iterable<string>))),
   });
   const open = (key: Key) => {

@@ -1,5 +1,9 @@
-import type { Key, KeyboardDelegate } from '@react-types/shared';
-import type { SiteCollection } from './siteCollection.ts';
+import type { AriaGridListOptions } from 'react-aria/useGridList';
+import type { SiteEntry } from './overview.ts';
+import type { Key, SiteCollection } from './siteCollection.ts';
+
+/** What the library asks where a key leads. */
+type KeyboardDelegate = NonNullable<AriaGridListOptions<SiteEntry>['keyboardDelegate']>;
 
 /** Rows that Page Up and Page Down go by: about what a screen shows. Ours. */
 const page_rows = 10;

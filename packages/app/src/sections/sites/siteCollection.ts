@@ -1,11 +1,17 @@
-import type { Collection, Key, Node } from '@react-types/shared';
+import type { ListState } from 'react-stately/useListState';
 import type { Overview, SiteEntry } from './overview.ts';
+
+/** The rows of a list and one of them, as the library knows them. */
+type Collection = ListState<SiteEntry>['collection'];
+type Node = NonNullable<ReturnType<Collection['getItem']>>;
+/** What names a row. */
+export type Key = Node['key'];
 
 /**
  * The rows of the list as the keyboard and the choosing of rows see them. A row is made when it is looked at, so that ten
  * thousand cost no more than those on the screen.
  */
-export class SiteCollection implements Collection<Node<SiteEntry>> {
+export class SiteCollection implements Collection {
   private readonly rowOf: Int32Array;
 
   constructor(
@@ -42,12 +48,12 @@ export class SiteCollection implements Collection<Node<SiteEntry>> {
     return this.keys();
   }
 
-  getItem(key: Key): Node<SiteEntry> | null {
+  getItem(key: Key): Node | null {
     const row = this.rowOfKey(key);
     return row < 0 ? null : this.at(row);
   }
 
-  at(row: number): Node<SiteEntry> | null {
+  at(row: number): Node | null {
     const site = this.siteAt(row);
     if (site === undefined) return null;
     const { label, labels } = this;
@@ -59,7 +65,7 @@ export class SiteCollection implements Collection<Node<SiteEntry>> {
         labels.set(site, text);
         return text;
       },
-    } as Node<SiteEntry>;
+    } as Node;
   }
 
   keyAt(row: number): Key | null {
@@ -83,12 +89,12 @@ export class SiteCollection implements Collection<Node<SiteEntry>> {
     return this.keyAt(this.size - 1);
   }
 
-  getChildren(): Iterable<Node<SiteEntry>> {
+  getChildren(): Iterable<Node> {
     return [];
   }
 
   /** Every row asks for all rows, to count those that are sections: there is none, and ten thousand need not be made for it. */
-  [Symbol.iterator](): Iterator<Node<SiteEntry>> {
+  [Symbol.iterator](): Iterator<Node> {
     return [][Symbol.iterator]();
   }
 

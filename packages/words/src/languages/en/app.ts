@@ -494,6 +494,7 @@ export const imports = {
   "mended": "{count, plural, =0 {No cell mended.} one {# cell mended.} other {# cells mended.}}",
   "more_wrong": "{count, plural, one {Show # more} other {Show # more}}",
   "no_files": "There was no file in that. Choose others.",
+  "not_ready": "Something is to be mended first",
   "not_said": "not said",
   "not_used": "{count, plural, one {# cell or row that would not be used} other {# cells and rows that would not be used}}",
   "not_used_about": "They are kept as they are written, so that nothing is lost, and left out of every figure until they are mended.",

@@ -384,7 +384,6 @@ export const commandLine = {
   "serve.demoName": "Demo programme",
   "serve.ended": "Ended. Everything that was entered is kept.",
   "serve.folderOrData": "Name either a folder of tables or --data DIR.",
-  "serve.help.checkData": "check a programme of a data folder instead of a folder of tables",
   "serve.help.data": "the data folder (default: one of your own, see docs)",
   "serve.help.examples": "\nExamples:\n  $ eavewell serve                    your own data folder; the first time with\n                                      an invented programme in it\n  $ eavewell serve --data water       the data folder water\n  $ eavewell serve --data water2 --from water/exports\n                                      what the program kept of water, in a new\n                                      folder\n\nThe address that is shown lets in whoever opens it on this computer. It changes\nat each start. Ctrl+C ends the program; nothing that was entered is lost.",
   "serve.help.from": "start a new data folder from an export: a .zip, or the folder \"exports\" of a data folder",

@@ -495,6 +495,7 @@ export const imports = {
   "mended": "{count, plural, =0 {Ninguna celda arreglada.} one {# celda arreglada.} other {# celdas arregladas.}}",
   "more_wrong": "{count, plural, one {Mostrar # más} other {Mostrar # más}}",
   "no_files": "Ahí no había ningún archivo. Elija otros.",
+  "not_ready": "Primero hay algo que corregir",
   "not_said": "sin decir",
   "not_used": "{count, plural, one {# celda o fila que no se usaría} other {# celdas y filas que no se usarían}}",
   "not_used_about": "Se guardan como están escritas, para que nada se pierda, y quedan fuera de toda cifra hasta que se arreglen.",

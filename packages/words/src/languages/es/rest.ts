@@ -1,7 +1,5 @@
 // long: made by "npm run generate" from packages/words/languages/es.json; change that file, not this one.
-export const missing = [
-  "commandLine.serve.help.checkData"
-] as const;
+export const missing = [] as const;
 export const cautions = {
   "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza: pregunte a la autoridad de salud. Este programa juzga cuánta hay, no si es segura.",
   "height": "Medir y poner canaletas es trabajo en altura: una escalera firme, una segunda persona, nunca con viento o lluvia.",
