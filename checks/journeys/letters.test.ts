@@ -15,6 +15,9 @@ const wanted = [...'±×÷−–…·°²³½¼¾µ≤≥≈→←↑↓▽Ø'];
  */
 const notCarried = [...'≤≥≈→←▽'];
 
+/** What a message does use though the typeface lacks it: π, in one formula; the faces of Windows, macOS, Android and Debian have it. */
+const leftToTheSystem = ['π'];
+
 /** Which of these characters a file of ours draws, asked of the browser itself. */
 async function drawnByOurs(page: Page, context: BrowserContext, characters: readonly string[], weight: number) {
   await page.evaluate(
@@ -26,7 +29,12 @@ async function drawnByOurs(page: Page, context: BrowserContext, characters: read
         span.textContent = character;
         return span;
       });
-      document.body.replaceChildren(...spans);
+      const tried = document.createElement('p');
+      tried.append(...spans);
+      document.querySelectorAll('.tried').forEach((one) => {
+        one.remove();
+      });
+      document.body.append(tried);
       await document.fonts.load(`${weight} 16px Andika`, characters.join(''));
       await document.fonts.ready;
     },
@@ -49,7 +57,9 @@ async function drawnByOurs(page: Page, context: BrowserContext, characters: read
 journey(
   'every letter of every language is drawn by the typeface that is carried, in both weights',
   async ({ open }) => {
-    const { page, context } = await open();
+    const { page, context, watch } = await open();
+    // The browser's own tools read a style sheet again for themselves, without the page's cookie.
+    watch.expect(/status of 403/);
     const languages = readdirSync(join(repository, 'packages/words/languages')).map((file) => basename(file, '.json'));
     expect(languages).toContain('es');
     // A terminal has a typeface of its own.
@@ -62,7 +72,7 @@ journey(
     for (const weight of [400, 700]) {
       const all = [...new Set([...letters, ...wanted])];
       const drawn = await drawnByOurs(page, context, all, weight);
-      expect(all.filter((letter) => !drawn.has(letter)).sort()).toEqual([...notCarried].sort());
+      expect(all.filter((letter) => !drawn.has(letter)).sort()).toEqual([...notCarried, ...leftToTheSystem].sort());
     }
   },
 );
