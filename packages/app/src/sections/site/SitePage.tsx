@@ -30,7 +30,7 @@ export function SitePage() {
     <>
       <Among programmeId={programmeId} overview={overview} siteKey={siteId} />
       <h1>{name}</h1>
-      <p className="facts-line">{factsOf(siteId, row['area'], design, useLanguage()).join(', ')}</p>
+      <p className="facts-line">{factsOf(siteId, row['area'], design, entry, useLanguage()).join(', ')}</p>
       {design === null ? (
         <NotJudged isDone={site.done_fraction === 1} />
       ) : (
@@ -40,7 +40,9 @@ export function SitePage() {
       {design?.remedies ? (
         <Remedies found={design.remedies} judgedYears={design.storages[0]?.judgedYears ?? null} />
       ) : null}
-      <Problems problems={problemsOnce(site.problems, design?.problems ?? [])} />
+      {design === null && site.problems.length === 0 ? null : (
+        <Problems problems={problemsOnce(site.problems, design?.problems ?? [])} />
+      )}
       <Suspense fallback={null}>
         <SiteFacts programmeId={programmeId} siteId={siteId} key={siteId} />
       </Suspense>
@@ -53,9 +55,11 @@ function factsOf(
   siteId: string,
   area: string | undefined,
   design: SiteReport | null,
+  entry: SiteEntry | undefined,
   { say }: Pick<ReturnType<typeof useLanguage>, 'say'>,
 ): readonly string[] {
-  const people = design?.people ?? null;
+  // Before it is judged, what was counted is what is known.
+  const people = (design ?? entry)?.people ?? null;
   const later = design?.design_people ?? null;
   return [
     siteId,
