@@ -110,7 +110,8 @@ describe('the program that serves', () => {
       const files = Object.fromEntries(filesOfProgramme(tables)) as Record<string, string>;
       const sent = await page.send(at, 'islands.zip', zipOf(files), '&wait=no');
       expect(sent.body.isReading).toBe(true);
-      const isMarked = async () => (await readdir(join(folder, 'derived', 'tasks')).catch(() => [])).length > 0;
+      const isMarked = async () =>
+        (await readdir(join(folder, 'derived', 'tasks')).catch(() => [])).some((name) => name.endsWith('.json'));
       await expect.poll(isMarked, { timeout: 20_000, interval: 10 }).toBe(true);
       first.process.kill('SIGKILL');
       await first.ended;

@@ -1,6 +1,7 @@
 import { randomBytes } from 'node:crypto';
-import { mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { writeFileWhole } from '@eavewell/formats';
 import { type Job, Stopped, type Work } from '@eavewell/work';
 
 /** What a long job is about. */
@@ -43,7 +44,11 @@ export class RunningTasks {
 
   /** Reads what was cut off when the program last ended. */
   async open(): Promise<void> {
-    for (const name of await readdir(this.folder).catch(() => [])) {
+    const names = await readdir(this.folder).catch(() => []);
+    // A mark that was not finished is none.
+    for (const name of names.filter((one) => !one.endsWith('.json')))
+      await rm(join(this.folder, name), { force: true });
+    for (const name of names.filter((one) => one.endsWith('.json'))) {
       try {
         const task = JSON.parse(await readFile(join(this.folder, name), 'utf8')) as Task;
         // A design is begun again by itself, with what it had done; nobody need hear of it.
@@ -126,8 +131,7 @@ export class RunningTasks {
 
   private async mark(taskId: string): Promise<void> {
     try {
-      await mkdir(this.folder, { recursive: true });
-      await writeFile(join(this.folder, `${taskId}.json`), JSON.stringify(this.tasks.get(taskId)));
+      await writeFileWhole(join(this.folder, `${taskId}.json`), JSON.stringify(this.tasks.get(taskId)));
     } catch {
       // Where the mark cannot stand, nothing is lost but the word of it after a restart.
     }

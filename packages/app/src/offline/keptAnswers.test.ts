@@ -10,8 +10,8 @@ beforeEach(() => {
 });
 
 /** A page that is opened: it knows nothing but what the browser kept. */
-function page(form = 'one') {
-  const answers = new KeptAnswers(form, 5);
+function page(form = 'one', settle_ms = 5) {
+  const answers = new KeptAnswers(form, settle_ms);
   const client = new QueryClient({ defaultOptions: { queries: { persister: answers.persister, retry: false } } });
   const ask = (answer: () => Promise<unknown>, queryKey: readonly unknown[] = ['programme', 'p-1', 'state']) =>
     client.fetchQuery({ queryKey, queryFn: answer });
@@ -37,6 +37,11 @@ test('what was read is there when the program is away or was started again, with
     const at = later.answers.whenRead('["programme","p-1","state"]')!;
     expect(at >= before && at <= Date.now()).toBe(true);
   }
+});
+
+test('what is read first is kept at once: a page may be left right after', async () => {
+  await page('one', 60_000).ask(async () => 1);
+  await settled();
 });
 
 test('what the program says is wrong is said, whatever was kept; and what was never read is not there', async () => {

@@ -14,13 +14,14 @@ interface KeptAnswer {
 
 /** Answers are kept so long [ms]: three months. Ours. */
 const longest_ms = 90 * 86_400_000;
-/** An answer is written when nothing new came for so long [ms]. Ours. */
+/** An answer is written at once; the next of the same question, where it comes within so long, when nothing newer came [ms]. Ours. */
 const usualSettle_ms = 1500;
 
 /** What is read of programmes, kept in this browser for when the program does not answer. */
 export class KeptAnswers {
   private store: UseStore | null = null;
   private readonly waiting = new Map<string, ReturnType<typeof setTimeout>>();
+  private readonly writtenAt = new Map<string, number>();
   private readonly readAt = new Map<string, number>();
   private readonly listeners = new Set<() => void>();
 
@@ -83,11 +84,14 @@ export class KeptAnswers {
   private keepSoon(queryHash: string, data: unknown): void {
     clearTimeout(this.waiting.get(queryHash));
     const at = Date.now();
+    const isFirst = at - (this.writtenAt.get(queryHash) ?? 0) > this.settle_ms;
+    this.writtenAt.set(queryHash, at);
     const write = () => {
       this.waiting.delete(queryHash);
       void this.tried((store) => set(queryHash, { form: this.form, at, data } satisfies KeptAnswer, store));
     };
-    this.waiting.set(queryHash, setTimeout(write, this.settle_ms));
+    // A page may be left at any moment: what was read first is kept without waiting.
+    this.waiting.set(queryHash, setTimeout(write, isFirst ? 0 : this.settle_ms));
   }
 
   /** A browser that keeps nothing is no fault: the pages then need the program, as they say. */
