@@ -21,6 +21,8 @@ export default defineConfig({
     VitePWA({
       registerType: 'prompt',
       injectRegister: false,
+      // The manifest is behind the same door as all else.
+      useCredentials: true,
       manifest: {
         name: 'Eavewell',
         short_name: 'Eavewell',

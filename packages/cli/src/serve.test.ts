@@ -1,4 +1,4 @@
-import { mkdtemp, readdir, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { Writable } from 'node:stream';
@@ -37,6 +37,9 @@ it('serves a data folder until it is ended; then check reads the programme from 
     );
     expect(meanwhile).toMatchObject([{ code: 1, err: expect.stringMatching(/Another program has the data folder/) }]);
     expect((await eavewell(['demo', join(room, 'islands')])).code).toBe(0);
+    // The one row that has a cell too many cannot be kept in rows: the pages get the demo without it.
+    const tanks = join(room, 'islands', 'tanks.csv');
+    await writeFile(tanks, (await readFile(tanks, 'utf8')).replace(/,leaks at the foot$/m, ''));
     const [kept, folder] = [
       await eavewell(['check', '--data', data]),
       await eavewell(['check', join(room, 'islands')]),

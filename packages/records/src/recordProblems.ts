@@ -21,6 +21,7 @@ export const recordProblems = {
   'change.row_there': 'blocker', // a row to be added is there already
   'change.row_gone': 'blocker', // a row to be changed or removed is not there
   'change.key_differs': 'blocker', // expected: the key its cells make
+  'change.table_as_file': 'blocker', // value: the table's file, which is kept letter for letter
   'change.unsound': 'blocker', // no record can be made of it
   'change.nothing_to_undo': 'blocker',
   'change.nothing_to_redo': 'blocker',

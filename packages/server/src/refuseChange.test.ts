@@ -11,7 +11,10 @@ const begun: ChangeRecord = {
   by: 'Nadi',
   source: { kind: 'form', name: null },
   takesBack: null,
-  changes: [{ kind: 'added', table: 'roofs', key: 'S001/hall', after: { siteId: 'S001', roofId: 'hall' } }],
+  changes: [
+    { kind: 'added', table: 'roofs', key: 'S001/hall', after: { siteId: 'S001', roofId: 'hall' } },
+    { kind: 'added', table: 'files', key: 'tanks.csv', after: { text: 'siteId,tankId\nS001,T1,leaks\n' } },
+  ],
 };
 const facts = foldRecords([begun]);
 const roof = { table: 'roofs', key: 'S001/hall' };
@@ -25,6 +28,7 @@ it.each<readonly [code: string | undefined, change: RowChange]>([
   [undefined, { kind: 'added', table: 'rain', key: 'G1/2001-03', after: { readings: '1;2' } }],
   ['change.table_unknown', { kind: 'added', table: 'files', key: 'sites.csv', after: { text: 'x' } }],
   ['change.table_unknown', { kind: 'added', table: 'constructor', key: 'x', after: {} }],
+  ['change.table_as_file', { kind: 'added', table: 'tanks', key: 'S001/T1', after: { siteId: 'S001', tankId: 'T1' } }],
   ['change.row_there', { kind: 'added', ...roof, after: { siteId: 'S001', roofId: 'hall' } }],
   ['change.row_gone', { kind: 'removed', table: 'roofs', key: 'S001/store', before: {} }],
   ['change.row_gone', { kind: 'edited', table: 'sites', key: 'S009', before: { name: null }, after: { name: 'x' } }],

@@ -15,6 +15,7 @@ const isFolderTable = (table: string): table is FolderTableName => Object.hasOwn
  * @param change - what is asked for
  * @returns the problem; null where it may be made
  * @problem change.table_unknown - no table whose rows are changed by hand
+ * @problem change.table_as_file - the table is kept letter for letter, so that no row of it would be written
  * @problem change.row_there - a row to be added is there
  * @problem change.row_gone - a row to be changed or removed is not
  * @problem change.key_differs - its key is not what its cells say
@@ -26,6 +27,8 @@ export function refuseChange(facts: Facts, change: RowChange): Problem | null {
   const value = `${table} ${key}`;
   if (!isFolderTable(table) && !others.includes(table))
     return recordProblem('change.table_unknown', {}, { value: table });
+  if (facts.row('files', `${table}.csv`) !== null)
+    return recordProblem('change.table_as_file', {}, { value: `${table}.csv` });
   if (change.kind === 'added' && row !== null) return recordProblem('change.row_there', {}, { value });
   if (change.kind !== 'added' && row === null) return recordProblem('change.row_gone', {}, { value });
   if (!isFolderTable(table) || change.kind === 'removed') return null;

@@ -1,6 +1,5 @@
 import type { AddressInfo } from 'node:net';
 import { machineProblem } from '@eavewell/database';
-import { demoProgramme } from '@eavewell/demo';
 import type { Checked, Problem } from '@eavewell/engine';
 import { recordProblem } from '@eavewell/records';
 import { threadWork, type Work } from '@eavewell/work';
@@ -9,13 +8,13 @@ import { Designs } from './designs/designs.ts';
 import type { DesignDone } from './designs/designTask.ts';
 import { buildApp } from './http/app.ts';
 import { freshKeys, type Keys } from './http/guard.ts';
-import { demoSites } from './http/programmeRoutes.ts';
 import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
 import { RunningTasks } from './runningTasks.ts';
+import { servedDemo } from './servedDemo.ts';
 
 /** How a server is to be started. */
 export interface ServeAsked {
@@ -177,7 +176,7 @@ async function demoWhereEmpty(
   const isCutShort = found?.ok === true && found.value.records.length === 0;
   if (demoName === null || (list.length > 0 && !isCutShort))
     return { ok: true, value: { programmes: list.length }, problems: [] };
-  const tables = demoProgramme({ sites: demoSites });
+  const tables = servedDemo();
   const made = isCutShort
     ? await programmes.fill(found.value, by, tables, 'demo')
     : await programmes.make(demoName, by, tables, 'demo');

@@ -1,12 +1,9 @@
-import { demoProgramme } from '@eavewell/demo';
 import { programmeFacts } from '../programmeFacts.ts';
+import { servedDemo } from '../servedDemo.ts';
 import * as answers from './answers.ts';
 import { orRefuse } from './problemReply.ts';
 import { type App, answering, type Behind, type Find, failing, one } from './routing.ts';
 import * as schemas from './schemas.ts';
-
-/** Sites of a demo programme. */
-export const demoSites = 60;
 
 /** The programmes of a data folder, side by side. */
 export function programmeRoutes(app: App, { programmes, designs }: Behind, find: Find): void {
@@ -24,7 +21,7 @@ export function programmeRoutes(app: App, { programmes, designs }: Behind, find:
   };
   app.post('/api/programmes', { schema: make }, async (request, reply) => {
     const { name, from, by } = request.body;
-    const tables = from === 'demo' ? demoProgramme({ sites: demoSites }) : null;
+    const tables = from === 'demo' ? servedDemo() : null;
     const made = orRefuse(await programmes.make(name, by, tables, from === 'demo' ? 'demo' : null));
     return reply.code(201).send({ ...made.entry });
   });

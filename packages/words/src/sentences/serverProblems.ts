@@ -17,6 +17,7 @@ const changes = {
   'change.row_there': (t) => says(t, 'change.row_there', { value: t.text('value') }),
   'change.row_gone': (t) => says(t, 'change.row_gone', { value: t.text('value') }),
   'change.key_differs': (t) => says(t, 'change.key_differs', { value: t.text('value'), expected: t.text('expected') }),
+  'change.table_as_file': (t) => says(t, 'change.table_as_file', { value: t.text('value') }),
   'change.unsound': (t) => says(t, 'change.unsound'),
   'change.nothing_to_undo': (t) => says(t, 'change.nothing_to_undo'),
   'change.nothing_to_redo': (t) => says(t, 'change.nothing_to_redo'),
