@@ -17,7 +17,8 @@ export function Matchings({ review, step }: { readonly review: Review; readonly 
   const { say } = useLanguage();
   const { headers, sheets } = review;
   if (headers.length + sheets.length === 0) return null;
-  const sure = headers.filter(({ column, open }) => column !== null && open === null);
+  // What a sheet is comes first: until it is said, its headers stay as they are.
+  const sure = sheets.length > 0 ? [] : headers.filter(({ column, open }) => column !== null && open === null);
   return (
     <section aria-labelledby="matchings">
       <h2 id="matchings">{say('imports.matchings', { count: headers.length + sheets.length })}</h2>
