@@ -209,9 +209,11 @@ it('an export brought in again changes nothing; elsewhere it is the same program
     // What is exported is what the tables are, letter for letter.
     const { planted: _, ...tables } = demoProgramme({ sites: 60 });
     const files = filesOfProgramme(tables);
+    // The pages have the demo without the row that has a cell too many: it could not be kept in rows.
+    const served = (text: string) => text.replace(/,leaks at the foot$/m, '');
     const inZip = unzipSync(zip);
     for (const path of ['roofs.csv', 'tanks.csv', 'rain/G1.csv', 'settings.json'])
-      expect(new TextDecoder().decode(inZip[path]), path).toBe(files.get(path));
+      expect(new TextDecoder().decode(inZip[path]), path).toBe(served(files.get(path) as string));
     const same = await page.send(programme, 'islands.zip', zip);
     expect(same.body).toMatchObject({ mayBeAccepted: true, changes: [], freshRecords: 0 });
     const copy = await page.empty('Copy');
