@@ -18,9 +18,10 @@ const mayImport = {
   words: ['engine', 'records', 'tables'],
   demo: ['engine', 'formats', 'tables'],
   report: ['engine', 'tables', 'words'],
+  drawing: ['engine'],
   work: [],
   server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
-  app: ['engine', 'tables', 'words'],
+  app: ['drawing', 'engine', 'report', 'tables', 'words'],
   cli: ['app', 'demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
 };
 

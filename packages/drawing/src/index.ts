@@ -1,0 +1,3 @@
+export * from './sheet/shapes.ts';
+export { type SvgNode, svgOf } from './sheet/svgOf.ts';
+export { svgText } from './sheet/svgText.ts';
