@@ -16,7 +16,8 @@ export function Working({
   onClose(): void;
 }) {
   const { say } = useLanguage();
-  const [head, whole] = [useRef<HTMLHeadingElement>(null), useRef<HTMLElement>(null)];
+  const head = useRef<HTMLHeadingElement>(null);
+  const whole = useRef<HTMLElement>(null);
   // Who opens it reads it: the focus goes where it begins, and the line asked for comes into view.
   useEffect(() => {
     head.current?.focus();
@@ -74,9 +75,9 @@ function Copy({ lines }: { readonly lines: readonly Line[] }) {
 type Numbers = ReturnType<typeof useLanguage>['numbers'];
 
 /** A line of a working as texts: what it is and by which formula, of what, what it comes to, who says so. */
-function partsOf({ label, value, unit, formula, inputs, source }: Line, numbers: Numbers): readonly string[] {
+function partsOf({ label, value, unit, formula, inputs, source }: Line, numbers: Numbers) {
   const given = inputs.map((input) => `${input.label} ${numbers.given(input.value, input.unit)}`).join('; ');
-  return [`${label} = ${formula}`, given, numbers.quantity(value, unit), source];
+  return [`${label} = ${formula}`, given, numbers.quantity(value, unit), source] as const;
 }
 
 const lineId = (code: string) => `working-${code.replaceAll('.', '-')}`;
