@@ -25,16 +25,25 @@ export const emptyDraft: Draft = { steps: [], undone: [] };
 
 /** A question put to the site; no fact of it, and never kept. */
 export interface Question {
-  readonly scenario: Scenario | null;
-  /** Null: as the settings say. */
-  readonly dayOrder: DayOrder | null;
+  readonly scenario: Scenario;
+  /** The order of the day; null: as the settings say. */
+  readonly order: DayOrder | null;
 }
 
-export const noQuestion: Question = { scenario: null, dayOrder: null };
+/** The rain as it was, the order of the settings. */
+export const noQuestion: Question = {
+  scenario: { wetDays_fraction: 1, wetDayRain_fraction: 1, lastYears: null },
+  order: null,
+};
+
+/** Is the rain asked to be another? */
+export function isRainAsked({ scenario }: Question): boolean {
+  return scenario.wetDays_fraction !== 1 || scenario.wetDayRain_fraction !== 1 || scenario.lastYears !== null;
+}
 
 /** Is anything asked? */
-export function isAsked({ scenario, dayOrder }: Question): boolean {
-  return scenario !== null || dayOrder !== null;
+export function isAsked(question: Question): boolean {
+  return question.order !== null || isRainAsked(question);
 }
 
 /**

@@ -1,5 +1,6 @@
 import {
   changedSite,
+  type DemandPurpose,
   type DesignSettings,
   type DiverterFacts,
   overflowFor_m,
@@ -40,12 +41,18 @@ export function draftedSite(site: SiteFacts, draft: Pick<Draft, 'steps'>, settin
 /** The same with what is to be known to keep it. */
 export function drafted(site: SiteFacts, { steps }: Pick<Draft, 'steps'>, settings: DesignSettings): Drafted {
   let made: Drafted = { site, bought: new Map(), others_people: 0 };
-  for (const step of steps) made = step.kind === 'remedy' ? remedied(made, step.changes, settings) : measured(made, site, step, settings);
+  for (const step of steps)
+    made = step.kind === 'remedy' ? remedied(made, step.changes, settings) : measured(made, site, step, settings);
   return made;
 }
 
 /** One measure changed; steps that name what is not there change nothing. */
-function measured(made: Drafted, saved: SiteFacts, step: Exclude<DraftStep, { kind: 'remedy' }>, settings: DesignSettings): Drafted {
+function measured(
+  made: Drafted,
+  saved: SiteFacts,
+  step: Exclude<DraftStep, { kind: 'remedy' }>,
+  settings: DesignSettings,
+): Drafted {
   const { site } = made;
   switch (step.kind) {
     case 'tank':
@@ -53,9 +60,15 @@ function measured(made: Drafted, saved: SiteFacts, step: Exclude<DraftStep, { ki
     case 'overflow':
       return withTank(made, saved, step);
     case 'gutter':
-      return { ...made, site: withRoof(site, step.roofId, (roof) => ({ ...roof, gutteredFraction: step.gutteredFraction })) };
+      return {
+        ...made,
+        site: withRoof(site, step.roofId, (roof) => ({ ...roof, gutteredFraction: step.gutteredFraction })),
+      };
     case 'firstFlush':
-      return { ...made, site: withRoof(site, step.roofId, (roof) => ({ ...roof, diverter: flushing(roof, step.firstFlush_mm) })) };
+      return {
+        ...made,
+        site: withRoof(site, step.roofId, (roof) => ({ ...roof, diverter: flushing(roof, step.firstFlush_mm) })),
+      };
     case 'litres':
       return { ...made, site: { ...site, demand: asked(site, step, settings) } };
     case 'people':
@@ -70,11 +83,24 @@ function flushing({ diverter }: RoofFacts, firstFlush_mm: number): DiverterFacts
 }
 
 /** One purpose asks for so many litres; the programme's purposes become the site's own. */
-function asked(site: SiteFacts, step: Extract<DraftStep, { kind: 'litres' }>, settings: DesignSettings): SiteFacts['demand'] {
+function asked(
+  site: SiteFacts,
+  step: Extract<DraftStep, { kind: 'litres' }>,
+  settings: DesignSettings,
+): SiteFacts['demand'] {
   const purposes = purposesOf(site, settings);
-  if (!purposes.some(({ purpose }) => purpose === step.purpose)) return site.demand;
+  const isMeant = ({ purpose }: DemandPurpose) => purpose === step.purpose || purpose === ownName(step.purpose);
+  if (!purposes.some(isMeant)) return site.demand;
   const { litres_per_person_per_day } = step;
-  return purposes.map((one) => (one.purpose === step.purpose ? { ...one, litres_per_person_per_day } : one));
+  return ownNames(purposes.map((one) => (isMeant(one) ? { ...one, litres_per_person_per_day } : one)));
+}
+
+const ownName = (purpose: string) => purpose.replaceAll(' ', '_');
+
+/** The purpose a programme without purposes has is a sentence of words: as a row of the site it needs a name without spaces. */
+function ownNames(purposes: SiteFacts['demand']): SiteFacts['demand'] {
+  if (purposes.every(({ purpose }) => !purpose.includes(' '))) return purposes;
+  return purposes.map((one) => ({ ...one, purpose: ownName(one.purpose) }));
 }
 
 function withRoof(site: SiteFacts, roofId: string, change: (roof: RoofFacts) => RoofFacts): SiteFacts {
@@ -107,7 +133,8 @@ function sized(tank: TankFacts, step: TankStep): TankFacts {
     if (wanted_m === null) return { ...tank, ...untold, nominal_L: step.volume_L };
     return { ...tank, ...untold, overflowHeight_m: within('overflowHeight_m', wanted_m) };
   }
-  const measure = step.kind === 'diameter' ? { diameter_m: step.diameter_m } : { overflowHeight_m: step.overflowHeight_m };
+  const measure =
+    step.kind === 'diameter' ? { diameter_m: step.diameter_m } : { overflowHeight_m: step.overflowHeight_m };
   const measured = { ...tank, ...measure };
   // With a measure still missing it is judged by what is written on it, as before.
   return overflowFor_m(measured, 0) === null ? measured : { ...measured, ...untold };
@@ -142,7 +169,7 @@ function remedied(before: Drafted, changes: readonly RemedyChange[], settings: D
     if (found === null) continue;
     const standing = made.site;
     const others_people = made.others_people + (change.kind === 'people' ? change.others_people : 0);
-    made = { ...made, site: found.site, others_people };
+    made = { ...made, site: { ...found.site, demand: ownNames(found.site.demand) }, others_people };
     if (change.kind === 'secondTank' || change.kind === 'largerTank') made = tankNamed(made, standing, change);
   }
   return made;

@@ -69,7 +69,9 @@ function keepSite(gathered: Gathered, before: SiteFacts, after: SiteFacts): void
     cells['growthFraction_per_year'] = cellOf(after.growthFraction_per_year);
   if (before.secondSource?.secondSourceId !== after.secondSource?.secondSourceId)
     cells['secondSourceId'] = after.secondSource?.secondSourceId ?? null;
-  edit(gathered, 'sites', gathered.siteId, cells);
+  const { people, growthFraction_per_year, secondSource } = before;
+  const was = { people, growthFraction_per_year, secondSourceId: secondSource?.secondSourceId ?? null };
+  edit(gathered, 'sites', gathered.siteId, cells, was);
 }
 
 const tankColumns = [
@@ -88,7 +90,7 @@ function keepTanks(gathered: Gathered, before: readonly TankFacts[], { site, bou
     const after = site.tanks.find(({ tankId }) => tankId === tank.tankId);
     const key = keyOf(siteId, tank.tankId);
     if (after === undefined) remove(gathered, 'tanks', key);
-    else edit(gathered, 'tanks', key, tankCells(tank, after, bought));
+    else edit(gathered, 'tanks', key, tankCells(tank, after, bought), { ...tank, role: undefined });
   }
   for (const tank of site.tanks) {
     if (before.some(({ tankId }) => tankId === tank.tankId)) continue;
@@ -115,7 +117,7 @@ function keepRoofs(gathered: Gathered, before: readonly RoofFacts[], after: read
     const cells: Record<string, Cell> = {};
     if (was?.gutteredFraction !== roof.gutteredFraction) cells['gutteredFraction'] = cellOf(roof.gutteredFraction);
     if (was?.tankId !== roof.tankId) cells['tankId'] = roof.tankId;
-    edit(gathered, 'roofs', key, cells);
+    edit(gathered, 'roofs', key, cells, was ?? {});
     keepDiverter(gathered, was?.diverter ?? null, roof);
   }
 }
@@ -125,7 +127,7 @@ function keepDiverter(gathered: Gathered, was: RoofFacts['diverter'], { roofId, 
   const { siteId } = gathered;
   const firstFlush_mm = cellOf(diverter.firstFlush_mm);
   if (was === null) add(gathered, 'diverters', keyOf(siteId, roofId), { siteId, roofId, firstFlush_mm });
-  else edit(gathered, 'diverters', keyOf(siteId, roofId), { firstFlush_mm });
+  else edit(gathered, 'diverters', keyOf(siteId, roofId), { firstFlush_mm }, was);
 }
 
 /** The site's own rows of demand; where it had none, those of the programme become its own. */
@@ -146,7 +148,7 @@ function keepDemand(gathered: Gathered, before: readonly DemandPurpose[], after:
     const key = keyOf(siteId, purpose.purpose);
     if (now === undefined) remove(gathered, 'demand', key);
     else if (now.litres_per_person_per_day !== purpose.litres_per_person_per_day)
-      edit(gathered, 'demand', key, { litres_per_person_per_day: cellOf(now.litres_per_person_per_day) });
+      edit(gathered, 'demand', key, { litres_per_person_per_day: cellOf(now.litres_per_person_per_day) }, purpose);
   }
 }
 
@@ -166,14 +168,28 @@ function rowOf({ rows, refused }: Gathered, table: string, key: string): RowTher
   return found ?? null;
 }
 
-function edit(gathered: Gathered, table: string, key: string, cells: NewCells): void {
+/** Edits the cells of a row, unless somebody else changed one of them since the facts were read. */
+function edit(gathered: Gathered, table: string, key: string, cells: NewCells, was: object): void {
   if (Object.keys(cells).length === 0) return;
   const row = rowOf(gathered, table, key);
   if (row === null) return;
+  if (Object.keys(cells).some((column) => isOther(row.cells[column], (was as Record<string, unknown>)[column]))) {
+    gathered.refused.push({ key: 'water.row_changed', values: { row: key } });
+    return;
+  }
   const changed = Object.entries(cells).filter(([column, cell]) => cell !== (row.cells[column] ?? null));
   if (changed.length === 0) return;
   const before = Object.fromEntries(changed.map(([column]) => [column, row.cells[column] ?? null]));
   gathered.changes.push({ kind: 'edited', table, key, before, after: Object.fromEntries(changed) });
+}
+
+/** Is the cell surely another value than the fact that was read of it? Undefined where the facts do not say. */
+function isOther(cell: string | undefined, fact: unknown): boolean {
+  if (fact === undefined) return false;
+  if (cell === undefined || fact === null) return (cell ?? null) !== fact;
+  if (typeof fact !== 'number') return cell !== fact;
+  // A cell may be written in another way than figures are kept here.
+  return Number.isFinite(Number(cell)) && Number(cell) !== fact;
 }
 
 function remove(gathered: Gathered, table: string, key: string): void {

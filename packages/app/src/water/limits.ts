@@ -12,7 +12,8 @@ export interface Limit {
  * anything is drawn. Decimals are ours: a tenth of a litre, a tenth of a millimetre of height, a hundredth of a per cent.
  */
 export const limits = {
-  volume_L: { low: 1, high: 1e7, decimals: 1, column: ['tanks', 'nominal_L'] },
+  // Up to 50 is taken for m³ in the tables.
+  volume_L: { low: 51, high: 1e7, decimals: 1, column: ['tanks', 'nominal_L'] },
   diameter_m: { low: 0.2, high: 50, decimals: 3, column: ['tanks', 'diameter_m'] },
   overflowHeight_m: { low: 0, high: 20, decimals: 4, column: ['tanks', 'overflowHeight_m'] },
   gutteredFraction: { low: 0, high: 1, decimals: 4, column: ['roofs', 'gutteredFraction'] },
