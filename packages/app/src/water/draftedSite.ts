@@ -76,7 +76,13 @@ function measured(
   }
 }
 
-const noDiverter: DiverterFacts = { firstFlush_mm: null, chamber_L: null, drainHole: 'open' };
+const noDiverter: DiverterFacts = {
+  firstFlush_mm: null,
+  chamber_L: null,
+  chamberBore_mm: null,
+  drainHole: 'open',
+  drainHole_mm: null,
+};
 
 function flushing({ diverter }: RoofFacts, firstFlush_mm: number): DiverterFacts {
   return { ...(diverter ?? noDiverter), firstFlush_mm };
