@@ -58,6 +58,8 @@ export function siteWith(change: Partial<SiteFacts>): SiteFacts {
       },
     ],
     tanks: [statedTank],
+    gutters: [],
+    downpipes: [],
     demand: [{ purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true }],
     ration: null,
     presence: null,
