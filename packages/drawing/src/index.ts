@@ -1,3 +1,4 @@
+export * from './charts/index.ts';
 export * from './sheet/shapes.ts';
 export { type SvgNode, svgOf } from './sheet/svgOf.ts';
 export { svgText } from './sheet/svgText.ts';

@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -245,7 +245,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1388,7 +1388,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1550,7 +1550,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2090,7 +2090,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
