@@ -11,6 +11,8 @@ export const statedTank: TankFacts = {
   joinedTo: null,
   role: 'storage',
   peopleFraction: null,
+  height_m: null,
+  standHeight_m: null,
 };
 
 /** A round tank 2 m wide, drawn from between 0.1 m and 1.7 m. */
@@ -50,9 +52,14 @@ export function siteWith(change: Partial<SiteFacts>): SiteFacts {
         gutteredFraction: 0.8,
         tankId: null,
         diverter: null,
+        form: null,
+        pitch_deg: null,
+        eaveHeight_m: null,
       },
     ],
     tanks: [statedTank],
+    gutters: [],
+    downpipes: [],
     demand: [{ purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true }],
     ration: null,
     presence: null,
