@@ -63,7 +63,7 @@ export interface JudgedWater {
   series(): StorageSeries;
   /** What tanks of every size do. */
   curve(): StorageCurve;
-  /** How sure the dry days of a tank of so many litres are; null where sizes are run one by one. */
+  /** How sure a tank of so many litres is; null where sizes are run one by one. */
   bandAt(tankVolume_L: number): BandAtSize | null;
   /** The water years of its record, judged or not. */
   readonly years: readonly WaterYear[];

@@ -111,3 +111,9 @@ it('counts those who are sent to a site of their own', () => {
   const found = drafted(siteWith({ people: 30 }), { steps: [{ kind: 'remedy', changes: [split] }] }, defaultSettings);
   expect(found).toMatchObject({ others_people: 10, site: { people: 20 } });
 });
+
+it('moves the wall of a tank with its rim', () => {
+  const site = siteWith({ tanks: [{ ...measuredTank, height_m: 2 }] });
+  expect(made(site, { kind: 'overflow', tankId: 'T1', overflowHeight_m: 1.9 }).tanks[0]!.height_m).toBe(2.2);
+  expect(made(site, { kind: 'diameter', tankId: 'T1', diameter_m: 3 }).tanks[0]!.height_m).toBe(2);
+});

@@ -137,13 +137,19 @@ function sized(tank: TankFacts, step: TankStep): TankFacts {
   if (step.kind === 'tank') {
     const wanted_m = overflowFor_m(tank, step.volume_L);
     if (wanted_m === null) return { ...tank, ...untold, nominal_L: step.volume_L };
-    return { ...tank, ...untold, overflowHeight_m: within('overflowHeight_m', wanted_m) };
+    return { ...tank, ...untold, ...rimAt(tank, within('overflowHeight_m', wanted_m)) };
   }
-  const measure =
-    step.kind === 'diameter' ? { diameter_m: step.diameter_m } : { overflowHeight_m: step.overflowHeight_m };
+  const measure = step.kind === 'diameter' ? { diameter_m: step.diameter_m } : rimAt(tank, step.overflowHeight_m);
   const measured = { ...tank, ...measure };
   // With a measure still missing it is judged by what is written on it, as before.
   return overflowFor_m(measured, 0) === null ? measured : { ...measured, ...untold };
+}
+
+/** The overflow at another height; the wall above it goes with it. */
+function rimAt({ overflowHeight_m, height_m }: TankFacts, moved_m: number | null): Partial<TankFacts> {
+  const isKnown = height_m !== null && overflowHeight_m !== null && moved_m !== null;
+  const wall = isKnown ? { height_m: within('height_m', height_m + moved_m - overflowHeight_m) } : {};
+  return { overflowHeight_m: moved_m, ...wall };
 }
 
 /** A saved tank as the steps would write its size. */
@@ -152,7 +158,8 @@ function sizedAs(tank: TankFacts): TankFacts {
   return { ...tank, nominal_L: tank.nominal_L ?? tank.partVolume_L };
 }
 
-const sizeOf = ({ nominal_L, partVolume_L, diameter_m, overflowHeight_m }: TankFacts) => ({
+const sizeOf = ({ nominal_L, partVolume_L, diameter_m, overflowHeight_m, height_m }: TankFacts) => ({
+  height_m,
   nominal_L,
   partVolume_L,
   diameter_m,

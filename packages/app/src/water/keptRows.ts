@@ -82,6 +82,8 @@ const tankColumns = [
   'joinedTo',
   'role',
   'peopleFraction',
+  'height_m',
+  'standHeight_m',
 ] as const satisfies readonly (keyof TankFacts)[];
 
 function keepTanks(gathered: Gathered, before: readonly TankFacts[], { site, bought }: Drafted): void {

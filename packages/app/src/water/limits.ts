@@ -16,6 +16,7 @@ export const limits = {
   volume_L: { low: 51, high: 1e7, decimals: 1, column: ['tanks', 'nominal_L'] },
   diameter_m: { low: 0.2, high: 50, decimals: 3, column: ['tanks', 'diameter_m'] },
   overflowHeight_m: { low: 0, high: 20, decimals: 4, column: ['tanks', 'overflowHeight_m'] },
+  height_m: { low: 0.2, high: 20, decimals: 4, column: ['tanks', 'height_m'] },
   gutteredFraction: { low: 0, high: 1, decimals: 4, column: ['roofs', 'gutteredFraction'] },
   firstFlush_mm: { low: 0, high: 10, decimals: 3, column: ['diverters', 'firstFlush_mm'] },
   litres_per_person_per_day: { low: 0, high: 500, decimals: 3, column: ['demand', 'litres_per_person_per_day'] },

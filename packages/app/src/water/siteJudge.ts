@@ -1,5 +1,5 @@
+import type { WaterCurve } from '@eavewell/drawing';
 import {
-  type BandAtSize,
   bandSizes_L,
   designSite,
   type GaugeFinding,
@@ -12,7 +12,6 @@ import {
   type SiteDesign,
   type SiteFacts,
   type SiteRemedies,
-  type StorageCurve,
   type StorageSeries,
   siteInFull,
   siteRemedies,
@@ -24,17 +23,12 @@ import type { Language } from '@eavewell/words';
 import { type Draft, emptyDraft, isAsked, isRainAsked, noQuestion, type Question } from './draft.ts';
 import { type Drafted, drafted } from './draftedSite.ts';
 
-/** What every size of one tank would do, with the doubt about it once that is worked out. */
-export interface WaterCurve extends StorageCurve {
-  /** Nine draws in ten of dry days a year, by size; empty until it is worked out, and where sizes are run one by one. */
-  readonly band: readonly BandAtSize[];
-}
-
 /** One body of water, as it is drawn. */
 export interface JudgedStorage {
   readonly tankIds: readonly string[];
   /** Day by day [L], [mm]. */
   readonly series: StorageSeries;
+  /** Its bands are empty until they are worked out, and where sizes are run one by one. */
   readonly curve: WaterCurve;
   readonly years: readonly WaterYear[];
 }
@@ -108,7 +102,7 @@ export class SiteJudge {
     const storages = waters.map((water) => ({
       tankIds: water.finding.tankIds,
       series: water.series(),
-      curve: { ...water.curve(), band: [] },
+      curve: { ...water.curve(), band: [], yearsBand: null },
       years: water.years,
     }));
     const report = siteReport(design, null, language);

@@ -1,4 +1,5 @@
-import type { ProgrammeFacts, SiteFacts } from '@eavewell/engine';
+import type { WaterCurve } from '@eavewell/drawing';
+import type { BandAtSize, ProgrammeFacts, SiteFacts } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import {
   type Draft,
@@ -241,7 +242,13 @@ function withBands(judged: Judged | null, { bands }: Extract<FromWater, { kind: 
   if (judged === null) return null;
   const storages = judged.storages.map((storage, index) => ({
     ...storage,
-    curve: { ...storage.curve, band: bands[index] ?? [] },
+    curve: { ...storage.curve, ...bandsOf(bands[index] ?? []) },
   }));
   return { ...judged, storages };
+}
+
+function bandsOf(sizes: readonly BandAtSize[]): Pick<WaterCurve, 'band' | 'yearsBand'> {
+  const of = (range: 'dryDays_per_year' | 'comingGood_years') =>
+    sizes.map((size) => ({ tankVolume_L: size.tankVolume_L, ...size[range] }));
+  return { band: of('dryDays_per_year'), yearsBand: sizes.length === 0 ? null : of('comingGood_years') };
 }

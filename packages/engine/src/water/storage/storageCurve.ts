@@ -24,9 +24,12 @@ export interface StorageCurve {
   readonly sizes: readonly SizePoint[];
 }
 
-/** The range of dry days a year in a tank of one size. */
-export interface BandAtSize extends Range {
+/** How sure a tank of one size is. */
+export interface BandAtSize {
   readonly tankVolume_L: number;
+  readonly dryDays_per_year: Range;
+  /** Good ones of as many coming years as were judged. */
+  readonly comingGood_years: Range;
 }
 
 /** A tank as every question about its size is asked of it: without a second source, which would cover the dry days of any. */
@@ -69,18 +72,19 @@ export function storageCurve({ curve, isExact }: SizedTank, finding: StorageFind
 }
 
 /**
- * How sure are the dry days of a tank of this size?
+ * How sure is a tank of this size?
  *
  * @param sized - the tank, its curve and what its doubt is worked out from
  * @param tankVolume_L - the size asked about [L], 0 or more
- * @returns the range of dry days a year [day/year] at that size [L]; null where sizes are run one by one
- * @law it holds the point of the size; at the tank there is it is the finding's own range, where there is no second source
+ * @returns the ranges of dry days a year [day/year] and of good years to come [year] at that size [L]; null where sizes are run one by one
+ * @law the ranges hold the point of the size; at the tank there is they are the finding's own, where there is no second source
  * @definition ours: docs/methods/storage.md, how sure
  */
 export function bandAtSize({ curve, doubted, isExact }: SizedTank, tankVolume_L: number): BandAtSize | null {
   if (!isExact) return null;
   const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
-  return { tankVolume_L, ...sizeDoubt(curve, doubted, tankVolume_L, goodYears).dryDays_per_year };
+  const { dryDays_per_year, comingGood_years } = sizeDoubt(curve, doubted, tankVolume_L, goodYears);
+  return { tankVolume_L, dryDays_per_year, comingGood_years };
 }
 
 /**
