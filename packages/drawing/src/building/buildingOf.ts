@@ -54,7 +54,10 @@ function builtTank(tank: TankFacts): BuiltTank {
     overflowHeight_m = madeFrom(underTop(outletHeight_m.value, top_m));
   const height_m: Measure =
     top_m === null
-      ? { value: overflowHeight_m.value + usualFreeboard_m, how: overflowHeight_m.how === 'usual' ? 'usual' : 'madeFrom' }
+      ? {
+          value: overflowHeight_m.value + usualFreeboard_m,
+          how: overflowHeight_m.how === 'usual' ? 'usual' : 'madeFrom',
+        }
       : { value: Math.max(top_m, overflowHeight_m.value), how: 'measured' };
   const between_L = area_m2 * (overflowHeight_m.value - outletHeight_m.value) * L_per_m3;
   const areMeasured = tank.outletHeight_m !== null && overflow_m !== null && positive(tank.diameter_m) !== null;
@@ -86,9 +89,13 @@ function diameterOf(
 const underTop = (outlet_m: number, top_m: number) => Math.max((outlet_m + top_m) / 2, top_m - usualFreeboard_m);
 
 const positive = (value: number | null | undefined): number | null =>
-  value !== null && value !== undefined && value > 0 && value < Infinity ? value : null;
+  value !== null && value !== undefined && value > 0.001 && value < Infinity ? value : null;
 
-const above = (value: number | null, floor: number): number | null => (value !== null && value > floor ? value : null);
+/** Heights nearer to each other were mistyped: no tank is so shallow [m]. */
+const leastWater_m = 0.02;
+
+const above = (value: number | null, floor: number): number | null =>
+  value !== null && value > floor + leastWater_m ? value : null;
 
 const unknownTank: TankFacts = {
   tankId: '',

@@ -2,7 +2,7 @@ import type { Shape } from '../sheet/shapes.ts';
 import type { BuiltTank } from './building.ts';
 import { type Layout, type PlacedRoof, type PlacedTank, targetOf } from './layout.ts';
 import { inletIn } from './tankFittings.ts';
-import { beside, beyond, line, type Point, pipe, plain, unmeasured, atLeast, type View } from './view.ts';
+import { atLeast, beside, beyond, line, type Point, pipe, plain, unmeasured, type View } from './view.ts';
 
 /** The way of the water from a roof to its tank, in m from x 0 of the picture. */
 export interface Carrier {
@@ -19,7 +19,7 @@ const steepest = 0.35;
 const fall = 0.03;
 
 /** Each guttered roof leads to the tank named for it, else to the first of its body of water. */
-export function carriersOf({ k, placed }: Layout): readonly Carrier[] {
+export function carriersOf({ k, placed }: Pick<Layout, 'k' | 'placed'>): readonly Carrier[] {
   const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank' && one.tank !== null);
   return placed.flatMap((roof): readonly Carrier[] => {
     if (roof.kind !== 'roof' || !(roof.outline.hasRight || roof.outline.hasLeft)) return [];
@@ -45,7 +45,11 @@ function carrierTo(roof: PlacedRoof, target: PlacedTank, tank: BuiltTank, k: num
 }
 
 /** Two edges at true bore; hidden where it runs behind other buildings. */
-export function carrierShapes(view: View, { roof, tank, axis }: Carrier, behind: readonly PlacedRoof[]): readonly Shape[] {
+export function carrierShapes(
+  view: View,
+  { roof, tank, axis }: Carrier,
+  behind: readonly PlacedRoof[],
+): readonly Shape[] {
   const brush = roof.roof.bore_m.how === 'usual' ? unmeasured : plain;
   const seen = pipe(view, axis, roof.roof.bore_m.value, brush);
   const crossed = behind.filter(({ x }) => x > roof.x && x < tank.x);

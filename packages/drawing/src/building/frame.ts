@@ -1,7 +1,16 @@
 import type { Station } from '@eavewell/engine';
 import type { Building } from './building.ts';
 import { detailPxPerM, greatestPxPerM } from './constants.ts';
-import { type Layout, layoutOf, type Placed, type PlacedRoof, type PlacedTank, tapWidth_m, topOf, unitWidth_m } from './layout.ts';
+import {
+  type Layout,
+  layoutOf,
+  type Placed,
+  type PlacedRoof,
+  type PlacedTank,
+  tapWidth_m,
+  topOf,
+  unitWidth_m,
+} from './layout.ts';
 import type { SectionInput } from './sectionTypes.ts';
 import type { View } from './view.ts';
 
@@ -54,9 +63,7 @@ function detailFrame({ building, proposed = null, width }: SectionInput, station
   const left = window.from - (spare > 0 ? spare / 2 : window.isFromRight ? spare : 0);
   const y0 = Math.ceil(window.top_m * k + 14);
   const under = y0 + Math.max(deep_m * k, 20) + 14;
-  const placed = layout.placed
-    .map((one) => ({ ...one, x: one.x - left }))
-    .filter((one) => reaches(one, k, width));
+  const placed = layout.placed.map((one) => ({ ...one, x: one.x - left })).filter((one) => reaches(one, k, width));
   const height = Math.ceil(under + 26);
   return { view: { k, x0: 0, y0 }, width, height, placed, hasDimensions: true, hasWords: false, under, isWhole: false };
 }
@@ -100,7 +107,9 @@ function windowOf({ placed, k }: Layout, station: Station, building: Building): 
   if (station === 'storage') {
     const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
     const [first, last] = [tanks[0]!, tanks[tanks.length - 1]!];
-    const top_m = Math.max(...tanks.flatMap(({ tank, proposed }) => [tank, proposed].map((one) => (one ? topOf(one) : 0))));
+    const top_m = Math.max(
+      ...tanks.flatMap(({ tank, proposed }) => [tank, proposed].map((one) => (one ? topOf(one) : 0))),
+    );
     return {
       from: first.x + extentOf(first)[0] * k - 66,
       to: last.x + extentOf(last)[1] * k + 36,

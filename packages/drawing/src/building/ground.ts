@@ -1,5 +1,5 @@
 import type { Shape } from '../sheet/shapes.ts';
-import { line, type Point, plain, ring, penOf, type View } from './view.ts';
+import { line, type Point, penOf, plain, ring, type View } from './view.ts';
 
 /** Stretches of the ground line that are broken, because something is sunk there [m]. */
 export type Sunk = readonly (readonly [number, number])[];
@@ -56,7 +56,7 @@ export function groundLine(view: View, width: number, sunk: Sunk): Shape {
 }
 
 function wave(from: number, to: number): readonly Point[] {
-  const count = Math.max(1, Math.ceil((to - from) / 0.5));
+  const count = Math.min(300, Math.max(1, Math.ceil((to - from) / 0.5)));
   return Array.from({ length: count + 1 }, (_, nth) => {
     const x = from + ((to - from) * nth) / count;
     return [x, groundAt(x)] as const;

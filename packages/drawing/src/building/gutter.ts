@@ -1,7 +1,19 @@
 import type { Shape } from '../sheet/shapes.ts';
 import type { BuiltGutter, BuiltRoof } from './building.ts';
 import type { RoofOutline } from './roofOutline.ts';
-import { area, atLeast, type Brush, beyond, curve, line, type Point, pipe, plain, unmeasured, type View } from './view.ts';
+import {
+  area,
+  atLeast,
+  type Brush,
+  beyond,
+  curve,
+  line,
+  type Point,
+  pipe,
+  plain,
+  unmeasured,
+  type View,
+} from './view.ts';
 
 /** A gutter cut across, its rim at the eave, about the middle of its pipe. */
 export function gutterSection(view: View, gutter: BuiltGutter, middle: number, rim: number, brush: Brush): Shape {
@@ -13,13 +25,27 @@ export function gutterSection(view: View, gutter: BuiltGutter, middle: number, r
 /** The line of each shape from lip to lip. */
 function profile({ shape }: BuiltGutter, x: number, y: number, width: number, depth: number): readonly Point[] {
   const right = x + width;
-  if (shape === 'rectangular') return [[x, y], [x, y - depth], [right, y - depth], [right, y]];
+  if (shape === 'rectangular')
+    return [
+      [x, y],
+      [x, y - depth],
+      [right, y - depth],
+      [right, y],
+    ];
   if (shape === 'trapezoidal')
-    return [[x, y], [x + width * 0.2, y - depth], [right - width * 0.2, y - depth], [right, y]];
+    return [
+      [x, y],
+      [x + width * 0.2, y - depth],
+      [right - width * 0.2, y - depth],
+      [right, y],
+    ];
   const middle = x + width / 2;
-  if (shape === 'cutPipe')
-    return arc(middle, y, width / 2, depth, Math.PI, 2 * Math.PI);
-  return [[x - 0.008, y + 0.006], ...arc(middle, y, width / 2, depth, Math.PI, 2 * Math.PI), [right + 0.008, y + 0.006]];
+  if (shape === 'cutPipe') return arc(middle, y, width / 2, depth, Math.PI, 2 * Math.PI);
+  return [
+    [x - 0.008, y + 0.006],
+    ...arc(middle, y, width / 2, depth, Math.PI, 2 * Math.PI),
+    [right + 0.008, y + 0.006],
+  ];
 }
 
 function arc(x: number, y: number, a: number, b: number, from: number, to: number): readonly Point[] {
@@ -49,10 +75,29 @@ export function headAndPipe(view: View, roof: BuiltRoof, outline: RoofOutline, m
     [middle - head / 2, top - tall * 0.55],
   ];
   return [
-    ...pipe(view, [[middle, outlet], [middle, top]], roof.bore_m.value, brush),
-    ...pipe(view, [[middle, top - tall], [middle, outline.branchHeight_m - bore / 2]], roof.bore_m.value, brush),
+    ...pipe(
+      view,
+      [
+        [middle, outlet],
+        [middle, top],
+      ],
+      roof.bore_m.value,
+      brush,
+    ),
+    ...pipe(
+      view,
+      [
+        [middle, top - tall],
+        [middle, outline.branchHeight_m - bore / 2],
+      ],
+      roof.bore_m.value,
+      brush,
+    ),
     area(view, 'paper', ['thin', plain], funnel),
-    line(view, 'hair', plain, [[middle - head / 2, top - 0.02], [middle + head / 2, top - tall * 0.5]]),
+    line(view, 'hair', plain, [
+      [middle - head / 2, top - 0.02],
+      [middle + head / 2, top - tall * 0.5],
+    ]),
   ];
 }
 
@@ -67,6 +112,11 @@ export function hiddenCrossing(view: View, roof: BuiltRoof, outline: RoofOutline
   ]);
   return [
     line(view, 'hair', { ...beyond, dash: 'unknown' }, ...lines),
-    line(view, 'thin', plain, curve([leftPipe_m - half, from + half], [leftPipe_m - half, from - half], [leftPipe_m + half, from - half], 4)),
+    line(
+      view,
+      'thin',
+      plain,
+      curve([leftPipe_m - half, from + half], [leftPipe_m - half, from - half], [leftPipe_m + half, from - half], 4),
+    ),
   ];
 }

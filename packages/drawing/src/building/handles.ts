@@ -19,8 +19,24 @@ export function sectionHandles({ view, placed, width, height }: Frame): readonly
     const foot = y0 - standHeight_m.value * k;
     const top = foot - height_m.value * k;
     return [
-      { name: `tank:${tankId}:height`, x: one.x - half, y: top - grip / 2, width: 2 * half - grip / 2, height: grip, along: 'y', perPx: 1 / k },
-      { name: `tank:${tankId}:diameter`, x: one.x + half - grip / 2, y: top, width: grip, height: foot - top, along: 'x', perPx: 1 / k },
+      {
+        name: `tank:${tankId}:height`,
+        x: one.x - half,
+        y: top - grip / 2,
+        width: 2 * half - grip / 2,
+        height: grip,
+        along: 'y',
+        perPx: 1 / k,
+      },
+      {
+        name: `tank:${tankId}:diameter`,
+        x: one.x + half - grip / 2,
+        y: top,
+        width: grip,
+        height: foot - top,
+        along: 'x',
+        perPx: 1 / k,
+      },
     ];
   });
   return handles.flatMap((one) => within(one, width, height));

@@ -14,7 +14,13 @@ export interface Balloon {
 }
 
 const flat: View = { k: 30, x0: 0, y0: 0 };
-const inks: Record<StationVerdict, Ink> = { holds: 'second', notJudged: 'second', tight: 'ochre', short: 'brick', unknown: 'ink' };
+const inks: Record<StationVerdict, Ink> = {
+  holds: 'second',
+  notJudged: 'second',
+  tight: 'ochre',
+  short: 'brick',
+  unknown: 'ink',
+};
 const isException = (verdict: StationVerdict) => verdict !== 'holds' && verdict !== 'notJudged';
 
 /**
@@ -45,7 +51,8 @@ function sizeOf({ verdict, words }: Balloon, hasWords: boolean): { width: number
   const high = markHeight(verdict, hasWords);
   const mark = (high * 20) / 24;
   if (!hasWords) return { width: mark, height: high };
-  if (!isException(verdict)) return { width: mark + 5 + widthOf(words.word, 'lettering', false), height: Math.max(high, 14) };
+  if (!isException(verdict))
+    return { width: mark + 5 + widthOf(words.word, 'lettering', false), height: Math.max(high, 14) };
   const figure = words.figure === null ? 0 : widthOf(words.figure, 'lettering', false);
   return {
     width: mark + 7 + Math.max(widthOf(words.word, 'body', true), figure),

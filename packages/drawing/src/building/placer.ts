@@ -17,7 +17,8 @@ const wide = /[mwMW%⌀@—]/;
 
 export function widthOf(text: string, size: LetterShape['size'], isStrong: boolean): number {
   let share = 0;
-  for (const letter of text) share += narrow.test(letter) ? 0.36 : wide.test(letter) ? 0.92 : /[A-Z0-9]/.test(letter) ? 0.64 : 0.58;
+  for (const letter of text)
+    share += narrow.test(letter) ? 0.36 : wide.test(letter) ? 0.92 : /[A-Z0-9]/.test(letter) ? 0.64 : 0.58;
   return share * letterHeights[size] * (isStrong ? 1.07 : 1);
 }
 

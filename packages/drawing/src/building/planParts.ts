@@ -4,21 +4,21 @@ import { carriersOf } from './carrier.ts';
 import type { Layout, PlacedRoof, PlacedTank } from './layout.ts';
 import { group } from './sectionParts.ts';
 import type { SectionWords } from './sectionTypes.ts';
-import { isTankDashed } from './tank.ts';
 import { standOut_m } from './stand.ts';
+import { isTankDashed } from './tank.ts';
 import {
   area,
   at,
-  beyond,
-  boxOf,
   type Brush,
+  beyond,
+  proposed as blue,
+  boxOf,
   disc,
   isFine,
   line,
   type Point,
   pipe,
   plain,
-  proposed as blue,
   unmeasured,
   type View,
 } from './view.ts';
@@ -61,7 +61,10 @@ function sheets(view: View, roof: BuiltRoof): readonly Shape[] {
   const count = Math.min(80, Math.round(roof.length_m.value / 0.8));
   const lines = Array.from({ length: Math.max(0, count - 1) }, (_, nth): readonly Point[] => {
     const y = -half + (roof.length_m.value * (nth + 1)) / count;
-    return [[0, y], [roof.width_m.value, y]];
+    return [
+      [0, y],
+      [roof.width_m.value, y],
+    ];
   });
   return [line(view, 'hair', { ink: 'rule', dash: 'none' }, ...lines)];
 }
@@ -70,12 +73,35 @@ function ridges(view: View, roof: BuiltRoof): readonly Shape[] {
   const [width, half] = [roof.width_m.value, roof.length_m.value / 2];
   const brush: Brush = roof.isFormKnown ? plain : unmeasured;
   const middle = width / 2;
-  if (roof.form === 'gable') return [line(view, 'edge', brush, [[middle, -half], [middle, half]])];
+  if (roof.form === 'gable')
+    return [
+      line(view, 'edge', brush, [
+        [middle, -half],
+        [middle, half],
+      ]),
+    ];
   if (roof.form !== 'hip') return [];
   const end = half - Math.min(half, middle);
   return [
-    line(view, 'edge', brush, [[middle, -end], [middle, end]]),
-    line(view, 'thin', brush, [[0, half], [middle, end], [width, half]], [[0, -half], [middle, -end], [width, -half]]),
+    line(view, 'edge', brush, [
+      [middle, -end],
+      [middle, end],
+    ]),
+    line(
+      view,
+      'thin',
+      brush,
+      [
+        [0, half],
+        [middle, end],
+        [width, half],
+      ],
+      [
+        [0, -half],
+        [middle, -end],
+        [width, -half],
+      ],
+    ),
   ];
 }
 
@@ -87,8 +113,15 @@ function arrows(view: View, roof: BuiltRoof): readonly Shape[] {
   const arrow = (from: number, way: 1 | -1, y: number): readonly (readonly Point[])[] => {
     const to = from + way * long;
     return [
-      [[from, y], [to, y]],
-      [[to - way * head, y + head * 0.6], [to, y], [to - way * head, y - head * 0.6]],
+      [
+        [from, y],
+        [to, y],
+      ],
+      [
+        [to - way * head, y + head * 0.6],
+        [to, y],
+        [to - way * head, y - head * 0.6],
+      ],
     ];
   };
   const y = roof.length_m.value * 0.22;
@@ -104,8 +137,16 @@ function eaves(view: View, roof: BuiltRoof, brush: Brush): readonly Shape[] {
   const [width, half] = [roof.width_m.value, roof.length_m.value / 2];
   const out = roof.gutter.width_m.value / 2;
   const runs: (readonly Point[])[] = [];
-  if (right > 0) runs.push([[width + out, -half], [width + out, -half + 2 * half * right]]);
-  if (left > 0) runs.push([[-out, -half], [-out, -half + 2 * half * left]]);
+  if (right > 0)
+    runs.push([
+      [width + out, -half],
+      [width + out, -half + 2 * half * right],
+    ]);
+  if (left > 0)
+    runs.push([
+      [-out, -half],
+      [-out, -half + 2 * half * left],
+    ]);
   if (runs.length === 0) return [];
   return [group(`gutter:${roof.roofId}`, 'gutter', [line(view, 'cut', brush, ...runs)])];
 }
@@ -119,7 +160,8 @@ function downpipes(view: View, roof: BuiltRoof): readonly Shape[] {
   const run = 2 * half * right;
   const points: Point[] = [];
   const onRight = left > 0 && count > 1 ? Math.ceil(count / 2) : count;
-  if (right > 0) for (let nth = 0; nth < onRight; nth++) points.push([width + out, -half + pitchOf(onRight, nth) * run]);
+  if (right > 0)
+    for (let nth = 0; nth < onRight; nth++) points.push([width + out, -half + pitchOf(onRight, nth) * run]);
   if (left > 0 && count > 1)
     for (let nth = 0; nth < count - onRight; nth++)
       points.push([-out, -half + pitchOf(count - onRight, nth) * 2 * half * left]);
@@ -138,17 +180,33 @@ export function tankPlan(view: View, { tank, proposed, x }: PlacedTank): readonl
     const standBrush = tank.standHeight_m.how === 'usual' ? unmeasured : plain;
     const lid = Math.min(0.25, radius * 0.3);
     groups.push(
-      group(`stand:${tank.tankId}`, 'storage', [disc(local, 'none', ['thin', standBrush], [0, 0], radius + standOut_m)]),
+      group(`stand:${tank.tankId}`, 'storage', [
+        disc(local, 'none', ['thin', standBrush], [0, 0], radius + standOut_m),
+      ]),
       group(`tank:${tank.tankId}`, 'storage', [
         disc(local, 'water', ['cut', isTankDashed(tank) ? unmeasured : plain], [0, 0], radius),
         disc(local, 'paper', ['thin', plain], [radius * 0.45, -radius * 0.3], lid),
-        line(local, 'hair', beyond, [[-radius - 0.3, 0], [radius + 0.3, 0]], [[0, -radius - 0.3], [0, radius + 0.3]]),
+        line(
+          local,
+          'hair',
+          beyond,
+          [
+            [-radius - 0.3, 0],
+            [radius + 0.3, 0],
+          ],
+          [
+            [0, -radius - 0.3],
+            [0, radius + 0.3],
+          ],
+        ),
       ]),
     );
   }
   if (proposed) {
     const radius = proposed.diameter_m.value / 2;
-    groups.push(group(`proposed:tank:${proposed.tankId}`, 'storage', [disc(local, 'none', ['edge', blue], [0, 0], radius)]));
+    groups.push(
+      group(`proposed:tank:${proposed.tankId}`, 'storage', [disc(local, 'none', ['edge', blue], [0, 0], radius)]),
+    );
   }
   return groups;
 }
@@ -166,7 +224,15 @@ export function wayPlan({ view, layout, tanks }: PlanFrame): readonly Shape[] {
   const unit = layout.placed.find(({ kind }) => kind === 'treatmentUnit');
   const first = tanks.find(({ tank }) => tank !== null);
   if (!unit || !first) return carriers;
-  const feed = pipe(view, [[first.x / view.k, 0], [unit.x / view.k + 0.1, 0]], 0.06, plain);
+  const feed = pipe(
+    view,
+    [
+      [first.x / view.k, 0],
+      [unit.x / view.k + 0.1, 0],
+    ],
+    0.06,
+    plain,
+  );
   return [...carriers, group('feed', 'treatmentUnit', feed)];
 }
 
@@ -179,12 +245,34 @@ export function unitPlan({ view, layout }: PlanFrame): readonly Shape[] {
     if (one.kind === 'treatmentUnit') {
       const dots = [0.22, 0.5, 0.78].map((x) => disc(local, 'waterline', ['thin', plain], [x, 0], 0.075));
       const slab = area(local, 'paper', ['thin', dashed], boxOf(0, -0.6, 2.2, 1.2));
-      return [group('treatmentUnit', 'treatmentUnit', [slab, ...pipe(local, [[0.06, 0], [1.3, 0]], 0.06, plain), ...dots])];
+      return [
+        group('treatmentUnit', 'treatmentUnit', [
+          slab,
+          ...pipe(
+            local,
+            [
+              [0.06, 0],
+              [1.3, 0],
+            ],
+            0.06,
+            plain,
+          ),
+          ...dots,
+        ]),
+      ];
     }
     const taps = [0.55, 0.9, 1.25].map((x) => disc(local, 'ink', null, [x, 0], Math.max(0.04, 1.5 / view.k)));
     const slab = area(local, 'paper', ['thin', dashed], boxOf(0.1, -0.7, 2.3, 1.4));
     const soak = disc(local, 'paper', ['thin', dashed], [2.92, 0], 0.3);
-    const feed = pipe(local, [[-1.5, 0], [1.4, 0]], 0.05, plain);
+    const feed = pipe(
+      local,
+      [
+        [-1.5, 0],
+        [1.4, 0],
+      ],
+      0.05,
+      plain,
+    );
     return [group('tap', 'tap', [slab, ...feed, ...taps, soak])];
   });
 }
@@ -195,7 +283,10 @@ export function planLetters({ view, roofs }: PlanFrame, words: SectionWords): re
     const { value, how } = roof.gutteredFraction;
     const y = view.y0 - (roof.length_m.value / 2) * view.k - 8;
     const count = roof.downpipes_count;
-    const texts = [words.guttered(value, how), ...(count.how === 'measured' && count.value > 1 ? [words.downpipes(count.value)] : [])];
+    const texts = [
+      words.guttered(value, how),
+      ...(count.how === 'measured' && count.value > 1 ? [words.downpipes(count.value)] : []),
+    ];
     return texts.map(
       (text, nth): LetterShape => ({
         kind: 'letter',
@@ -224,13 +315,25 @@ export function planHandles({ view, roofs, tanks, width }: PlanFrame): readonly 
     const y = y0 - (-length / 2 + length * (isLeft ? left : right)) * k;
     const edge = isLeft ? x : x + roof.width_m.value * k;
     const perPx = (hasTwoSlopes(roof) ? 0.5 : 1) / (length * k);
-    return [{ name: `roof:${roof.roofId}:gutter`, x: Math.max(0, edge - 16), y: Math.max(0, y - 12), width: 32, height: 24, along: 'y', perPx }];
+    return [
+      {
+        name: `roof:${roof.roofId}:gutter`,
+        x: Math.max(0, edge - 16),
+        y: Math.max(0, y - 12),
+        width: 32,
+        height: 24,
+        along: 'y',
+        perPx,
+      },
+    ];
   });
   const sides = tanks.flatMap(({ tank, x }): readonly Handle[] => {
     if (!tank || tank.tankId === '') return [];
     const r = (tank.diameter_m.value / 2) * k;
     const left = Math.min(width - 16, x + r - 8);
-    return [{ name: `tank:${tank.tankId}:diameter`, x: left, y: y0 - r, width: 16, height: 2 * r, along: 'x', perPx: 1 / k }];
+    return [
+      { name: `tank:${tank.tankId}:diameter`, x: left, y: y0 - r, width: 16, height: 2 * r, along: 'x', perPx: 1 / k },
+    ];
   });
   return [...ends, ...sides];
 }

@@ -1,5 +1,13 @@
 import type { BuiltRoof } from './building.ts';
-import { branchDrop_m, leastDrop_m, chamberBores_m, chamberClearance_m, leastChamber_m, overhang_m, overhangShare } from './constants.ts';
+import {
+  branchDrop_m,
+  chamberBores_m,
+  chamberClearance_m,
+  leastChamber_m,
+  leastDrop_m,
+  overhang_m,
+  overhangShare,
+} from './constants.ts';
 import type { Point } from './view.ts';
 
 /** The lines a roof's section is built on, in m from its left eave and the ground. */
@@ -33,6 +41,7 @@ export interface Chamber {
 }
 
 const sheetOver_m = 0.05;
+const mostPipes = 12;
 
 /**
  * The lines of a roof; the branch of its first flush hangs at its usual depth under the gutter, or as much higher as the
@@ -87,8 +96,14 @@ export function chamberOf(volume_L: number, bore_m: number | null, branchHeight_
   if (!(volume_L > 0)) return null;
   const room = Math.max(leastChamber_m, branchHeight_m - chamberClearance_m);
   const length = (bore: number) => volume_L / 1000 / ((Math.PI / 4) * bore * bore);
-  const widest = chamberBores_m[chamberBores_m.length - 1]!;
-  const bore = bore_m ?? chamberBores_m.find((one) => length(one) <= room) ?? widest;
-  const count = Math.min(60, Math.max(1, Math.ceil(length(bore) / room - 1e-9)));
+  const counted = (bore: number) => Math.max(1, Math.ceil(length(bore) / room - 1e-9));
+  // More pipes than could hang there: the measured bore is not what the chamber is made of.
+  const given = bore_m !== null && counted(bore_m) <= mostPipes ? bore_m : null;
+  const widest = Math.max(
+    chamberBores_m[chamberBores_m.length - 1]!,
+    Math.sqrt(((volume_L / 1000) * (4 / Math.PI)) / (room * mostPipes)),
+  );
+  const bore = given ?? chamberBores_m.find((one) => length(one) <= room) ?? widest;
+  const count = Math.min(mostPipes, counted(bore));
   return { count, bore_m: bore, length_m: length(bore) / count };
 }

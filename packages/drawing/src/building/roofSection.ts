@@ -1,8 +1,8 @@
 import type { Shape } from '../sheet/shapes.ts';
 import type { BuiltRoof } from './building.ts';
 import { type RoofOutline, sheetAt } from './roofOutline.ts';
-import type { House } from './wall.ts';
 import { area, type Brush, beside, boxOf, isFine, line, type Point, plain, unmeasured, type View } from './view.ts';
+import type { House } from './wall.ts';
 
 const rafter_m = 0.12;
 const purlin_m = 0.05;
@@ -24,7 +24,9 @@ export function roofSection(view: View, roof: BuiltRoof, outline: RoofOutline, h
 
 /** Is what gives the roof its shape in section known? */
 export function isMeasured({ width_m, pitch_deg, eaveHeight_m, form, isFormKnown }: BuiltRoof): boolean {
-  return isFormKnown && [width_m, eaveHeight_m, ...(form === 'flat' ? [] : [pitch_deg])].every(({ how }) => how !== 'usual');
+  return (
+    isFormKnown && [width_m, eaveHeight_m, ...(form === 'flat' ? [] : [pitch_deg])].every(({ how }) => how !== 'usual')
+  );
 }
 
 /** The top line of a roof alone, as it would be. */

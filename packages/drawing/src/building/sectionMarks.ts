@@ -30,7 +30,11 @@ export function balloonsOf({ view, placed }: Frame, { stations, letters }: Secti
   }
   for (const one of placed)
     if (one.kind === 'treatmentUnit' || one.kind === 'tap')
-      add(one.kind, [one.x + (one.kind === 'tap' ? 0.9 : 0.5) * k, y0 - (one.kind === 'tap' ? 1.06 : 1.28) * k], [3, -22]);
+      add(
+        one.kind,
+        [one.x + (one.kind === 'tap' ? 0.9 : 0.5) * k, y0 - (one.kind === 'tap' ? 1.06 : 1.28) * k],
+        [3, -22],
+      );
   return balloons;
 }
 

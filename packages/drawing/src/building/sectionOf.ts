@@ -13,7 +13,7 @@ import { sectionDimensions } from './sectionDimensions.ts';
 import { balloonsOf, drawnBoxes } from './sectionMarks.ts';
 import { group, sectionParts, watersOf } from './sectionParts.ts';
 import type { Section, SectionInput, SectionWords } from './sectionTypes.ts';
-import { line, proposed as blue, unmeasured, type View } from './view.ts';
+import { proposed as blue, line, unmeasured, type View } from './view.ts';
 import { levelShapes } from './water.ts';
 
 /** Dimension lines of a picture at most. Source: ours, docs/methods/drawing.md. */
@@ -43,7 +43,9 @@ export function sectionOf(input: SectionInput): Section {
     ? dimensionShapes(sectionDimensions(frame, input.words), placer, mostDimensions)
     : { shapes: [] };
   const marks = isWhole ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
-  const notes = frame.hasWords ? [...tooHigh(frame, carriers, input.words, placer), ...pitch(frame, input.words, placer)] : [];
+  const notes = frame.hasWords
+    ? [...tooHigh(frame, carriers, input.words, placer), ...pitch(frame, input.words, placer)]
+    : [];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
   return {
     width,
@@ -112,19 +114,44 @@ function pitch({ view, placed }: Frame, words: SectionWords, placer: Placer): re
   const rise = run * outline.tan;
   if (run < 14 || rise < 3) return [];
   const left = x + from * view.k;
-  const top = view.y0 - (outline.ridgeHeight_m - (from - outline.top[outline.top.length - 2]![0]) * outline.tan) * view.k - 16;
+  const top =
+    view.y0 - (outline.ridgeHeight_m - (from - outline.top[outline.top.length - 2]![0]) * outline.tan) * view.k - 16;
   const text = words.degrees(value, how);
-  const letter = letterAt(left + run * 0.55, top - 3 + Math.min(4, rise * 0.3), text, { ink: how === 'usual' ? 'second' : 'ink' });
-  const box = { x: left, y: top - 16, width: Math.max(run, run * 0.55 + widthOf(text, 'lettering', false)), height: 16 + rise };
+  const letter = letterAt(left + run * 0.55, top - 3 + Math.min(4, rise * 0.3), text, {
+    ink: how === 'usual' ? 'second' : 'ink',
+  });
+  const box = {
+    x: left,
+    y: top - 16,
+    width: Math.max(run, run * 0.55 + widthOf(text, 'lettering', false)),
+    height: 16 + rise,
+  };
   if (!placer.takeIfFree(box)) return [];
   const flat: View = { k: 30, x0: 0, y0: 0 };
-  const corners = [[left, top], [left, top + rise], [left + run, top + rise], [left, top]] as const;
+  const corners = [
+    [left, top],
+    [left, top + rise],
+    [left + run, top + rise],
+    [left, top],
+  ] as const;
   const brush = how === 'usual' ? unmeasured : ({ ink: 'ink', dash: 'none' } as const);
-  return [line(flat, 'hair', brush, corners.map(([px, py]) => [px / flat.k, -py / flat.k] as const)), letter];
+  return [
+    line(
+      flat,
+      'hair',
+      brush,
+      corners.map(([px, py]) => [px / flat.k, -py / flat.k] as const),
+    ),
+    letter,
+  ];
 }
 
 /** What dashes mean, where there are any. */
-function dashKey({ height, placed }: Frame, { words, building, proposed }: SectionInput, placer: Placer): readonly Shape[] {
+function dashKey(
+  { height, placed }: Frame,
+  { words, building, proposed }: SectionInput,
+  placer: Placer,
+): readonly Shape[] {
   const isAnyUsual = JSON.stringify(building).includes('"how":"usual"');
   const isAnyProposed = Boolean(proposed) && placed.some((one) => 'proposed' in one && one.proposed !== null);
   const flat: View = { k: 30, x0: 0, y0: 0 };
@@ -136,7 +163,12 @@ function dashKey({ height, placed }: Frame, { words, building, proposed }: Secti
   ] as const) {
     const long = 30 + widthOf(text, 'lettering', false);
     if (!is || !placer.takeIfFree({ x, y: height - 16, width: long, height: 14 })) continue;
-    shapes.push(line(flat, 'edge', brush, [[x / 30, -(height - 9) / 30], [(x + 24) / 30, -(height - 9) / 30]]));
+    shapes.push(
+      line(flat, 'edge', brush, [
+        [x / 30, -(height - 9) / 30],
+        [(x + 24) / 30, -(height - 9) / 30],
+      ]),
+    );
     shapes.push(letterAt(x + 30, height - 5, text, { ink: brush === blue ? 'water' : 'second' }));
     x += long + 18;
   }

@@ -1,20 +1,20 @@
 import type { Station } from '@eavewell/engine';
 import type { GroupShape, Shape } from '../sheet/shapes.ts';
-import { carriersOf, carrierShapes, type Carrier } from './carrier.ts';
+import { type Carrier, carrierShapes, carriersOf } from './carrier.ts';
 import { firstFlush, postOf } from './firstFlush.ts';
 import type { Frame } from './frame.ts';
+import { earth, groundLine, type Sunk } from './ground.ts';
 import { gutterBrush, gutterSection, headAndPipe, hiddenCrossing } from './gutter.ts';
-import { groundLine, earth, type Sunk } from './ground.ts';
 import type { Placed, PlacedRoof, PlacedTank } from './layout.ts';
-import { proposedRoof, roofSection } from './roofSection.ts';
 import { roofOutline } from './roofOutline.ts';
+import { proposedRoof, roofSection } from './roofSection.ts';
+import type { WaterPlace } from './sectionTypes.ts';
 import { proposedStand, stand, standOut_m } from './stand.ts';
 import { isTankDashed, proposedTank, tankSection } from './tank.ts';
 import { joiningPipe } from './tankFittings.ts';
 import { soakaway, tapStand } from './tapStand.ts';
 import { treatmentUnit } from './treatmentUnit.ts';
-import type { WaterPlace } from './sectionTypes.ts';
-import { at, pipe, plain, proposed as blue, type View } from './view.ts';
+import { at, proposed as blue, pipe, plain, type View } from './view.ts';
 import { cutWalls, footings, houseOf, roomBeyond } from './wall.ts';
 
 export const group = (part: string | null, station: Station | null, shapes: readonly Shape[]): GroupShape => ({
@@ -41,7 +41,8 @@ export function sectionParts(
     ...feedPipe(view, placed),
     ...tanks.flatMap((one) => tankGroups(view, one, tanks, carriers, waterOf)),
     ...placed.flatMap((one) => {
-      if (one.kind === 'treatmentUnit') return [group('treatmentUnit', 'treatmentUnit', treatmentUnit(at(view, one.x)))];
+      if (one.kind === 'treatmentUnit')
+        return [group('treatmentUnit', 'treatmentUnit', treatmentUnit(at(view, one.x)))];
       return one.kind === 'tap' ? [group('tap', 'tap', tapStand(at(view, one.x)))] : [];
     }),
     groundLine(view, width, sunk),
@@ -73,16 +74,24 @@ function gutterGroups(view: View, { roof, outline, proposed, x }: PlacedRoof): r
       ...(hasRight ? [postOf(local, outline)] : []),
       ...eaves.flatMap((middle) => headAndPipe(local, roof, outline, middle)),
     ]),
-    group(`gutter:${roofId}`, 'gutter', eaves.map((middle) => gutterSection(local, roof.gutter, middle, rim, gutterBrush(roof)))),
+    group(
+      `gutter:${roofId}`,
+      'gutter',
+      eaves.map((middle) => gutterSection(local, roof.gutter, middle, rim, gutterBrush(roof))),
+    ),
   ];
   if (diverter && chamber && hasRight)
     groups.push(group(`diverter:${roofId}`, 'gutter', firstFlush(local, diverter, chamber, outline)));
-  if (proposed) groups.push(group(`proposed:roof:${roofId}`, 'roof', proposedParts(local, { roof, outline, proposed })));
+  if (proposed)
+    groups.push(group(`proposed:roof:${roofId}`, 'roof', proposedParts(local, { roof, outline, proposed })));
   return groups;
 }
 
 /** What would be other about a roof: its line, the gutter of an eave, a first flush. */
-function proposedParts(local: View, { roof, outline, proposed }: Pick<PlacedRoof, 'roof' | 'outline'> & { proposed: PlacedRoof['proposed'] }): readonly Shape[] {
+function proposedParts(
+  local: View,
+  { roof, outline, proposed }: Pick<PlacedRoof, 'roof' | 'outline'> & { proposed: PlacedRoof['proposed'] },
+): readonly Shape[] {
   if (!proposed) return [];
   const would = roofOutline(proposed);
   const shapes: Shape[] = [];
@@ -96,7 +105,18 @@ function proposedParts(local: View, { roof, outline, proposed }: Pick<PlacedRoof
     const top = branchHeight_m - 0.05;
     for (let nth = 0; nth < chamber.count; nth++) {
       const x = rightPipe_m + nth * chamber.bore_m * 1.25;
-      shapes.push(...pipe(local, [[x, top], [x, top - chamber.length_m]], chamber.bore_m, blue, { weight: 'edge', inside: 'none' }));
+      shapes.push(
+        ...pipe(
+          local,
+          [
+            [x, top],
+            [x, top - chamber.length_m],
+          ],
+          chamber.bore_m,
+          blue,
+          { weight: 'edge', inside: 'none' },
+        ),
+      );
     }
   }
   return shapes;
@@ -150,7 +170,19 @@ function feedPipe(view: View, placed: readonly Placed[]): readonly GroupShape[] 
     const out = x / view.k + tank!.diameter_m.value / 2;
     const from = tank!.standHeight_m.value + tank!.outletHeight_m.value;
     const down = out + 0.3;
-    return pipe(view, [[out + 0.1, from], [down, from], [down, 0.14], [unit.x / view.k - 0.1, 0.14], [unit.x / view.k - 0.1, 0.3], [unit.x / view.k, 0.3]], 0.06, plain);
+    return pipe(
+      view,
+      [
+        [out + 0.1, from],
+        [down, from],
+        [down, 0.14],
+        [unit.x / view.k - 0.1, 0.14],
+        [unit.x / view.k - 0.1, 0.3],
+        [unit.x / view.k, 0.3],
+      ],
+      0.06,
+      plain,
+    );
   });
   return [group('feed', 'treatmentUnit', shapes)];
 }
@@ -164,9 +196,13 @@ function sunkOf(one: Placed, k: number): Sunk {
       ? house.posts_m.map((post) => [x + post - 0.06, x + post + 0.06] as const)
       : [[x + house.left_m - 0.1, x + house.right_m + 0.1]];
   }
-  if (one.kind === 'tap') return [[x + 0.1, x + 2.4], [x + soakaway.from_m, x + soakaway.to_m]];
+  if (one.kind === 'tap')
+    return [
+      [x + 0.1, x + 2.4],
+      [x + soakaway.from_m, x + soakaway.to_m],
+    ];
   if (one.kind === 'treatmentUnit') return [[x, x + 2.2]];
-  if (one.tank === null) return [];
+  if (one.kind !== 'tank' || one.tank === null) return [];
   const half = one.tank.diameter_m.value / 2 + standOut_m;
   return [[x - half, x + half]];
 }

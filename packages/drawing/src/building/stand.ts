@@ -37,10 +37,17 @@ function courses(view: View, left: number, width: number, height: number): Shape
   const blocks = Math.min(60, Math.max(1, Math.round(width / block_m)));
   for (let nth = 0; nth < count; nth++) {
     const y = nth * tall;
-    if (nth > 0) lines.push([[left, y], [left + width, y]]);
+    if (nth > 0)
+      lines.push([
+        [left, y],
+        [left + width, y],
+      ]);
     for (let joint = nth % 2 === 0 ? 1 : 0.5; joint < blocks; joint++) {
       const x = left + (width * joint) / blocks;
-      lines.push([[x, y], [x, y + tall]]);
+      lines.push([
+        [x, y],
+        [x, y + tall],
+      ]);
     }
   }
   return line(view, 'hair', plain, ...lines);

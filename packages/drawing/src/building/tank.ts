@@ -28,7 +28,12 @@ export function tankSection(
     ...sludge(view, tank, x),
     ...(inletAt === null ? [] : inletInside(view, tank, x, inletAt)),
     ...overflowPipe(view, tank, x),
-    line(view, 'cut', brush, [[left, top], [left, foot], [right, foot], [right, top]]),
+    line(view, 'cut', brush, [
+      [left, top],
+      [left, foot],
+      [right, foot],
+      [right, top],
+    ]),
     ...(hasOutlet ? outletValve(view, tank, x) : []),
     area(view, 'paper', ['thin', brush], boxOf(x - lid(tank) / 2, top + domeOf(2 * radius), lid(tank), 0.05)),
   ];
@@ -54,6 +59,11 @@ export function proposedTank(view: View, tank: BuiltTank, x: number, brush: Brus
   const top = foot + tank.height_m.value;
   return [
     { kind: 'path', d: dome(view, tank, x), pen: penOf(view, 'edge', brush), ground: 'none' },
-    line(view, 'edge', brush, [[x - radius, top], [x - radius, foot], [x + radius, foot], [x + radius, top]]),
+    line(view, 'edge', brush, [
+      [x - radius, top],
+      [x - radius, foot],
+      [x + radius, foot],
+      [x + radius, top],
+    ]),
   ];
 }

@@ -33,7 +33,16 @@ export function overflowPipe(view: View, tank: BuiltTank, x: number): readonly S
   const out = right + 0.15;
   if (y - end < 0.15) return [];
   return [
-    ...pipe(view, [[right - 0.03, y], [out, y], [out, end]], pipe_m, brush),
+    ...pipe(
+      view,
+      [
+        [right - 0.03, y],
+        [out, y],
+        [out, end],
+      ],
+      pipe_m,
+      brush,
+    ),
     ...(isFine(view) ? [screenAt(view, out, end)] : []),
   ];
 }
@@ -45,7 +54,10 @@ function screenAt(view: View, x: number, y: number): Shape {
     [x + share * half - 0.01, y + 0.02],
     [x + share * half + 0.01, y - 0.03],
   ]);
-  return line(view, 'hair', plain, ...lines, [[x - half, y - 0.005], [x + half, y - 0.005]]);
+  return line(view, 'hair', plain, ...lines, [
+    [x - half, y - 0.005],
+    [x + half, y - 0.005],
+  ]);
 }
 
 /** The outlet at its height, and its valve. */
@@ -60,7 +72,18 @@ export function outletValve(view: View, tank: BuiltTank, x: number): readonly Sh
     [at + size, y - size],
     [at - size, y + size],
   ];
-  return [...pipe(view, [[right, y], [right + 0.04, y]], 0.06, plain), area(view, 'ink', ['thin', plain], bow)];
+  return [
+    ...pipe(
+      view,
+      [
+        [right, y],
+        [right + 0.04, y],
+      ],
+      0.06,
+      plain,
+    ),
+    area(view, 'ink', ['thin', plain], bow),
+  ];
 }
 
 /** What settles: a thin uneven layer, deeper in a settling tank. */
@@ -84,10 +107,16 @@ export function joiningPipe(view: View, from: BuiltTank, fromX: number, to: Buil
   const right = toX - to.diameter_m.value / 2;
   const y = Math.max(from.standHeight_m.value, to.standHeight_m.value) + 0.09;
   const middle = (left + right) / 2;
-  const axis: Point[] = [[left - 0.06, y], [right + 0.06, y]];
+  const axis: Point[] = [
+    [left - 0.06, y],
+    [right + 0.06, y],
+  ];
   if (from.role === 'settling') {
     const up = from.standHeight_m.value + from.outletHeight_m.value;
     axis.unshift([left - 0.2, Math.max(y + 0.05, up)], [left - 0.2, y]);
   }
-  return [...pipe(view, axis, 0.07, plain), disc(view, 'paper', ['thin', plain], [middle, y], Math.max(0.07, 2.4 / view.k))];
+  return [
+    ...pipe(view, axis, 0.07, plain),
+    disc(view, 'paper', ['thin', plain], [middle, y], Math.max(0.07, 2.4 / view.k)),
+  ];
 }

@@ -11,10 +11,32 @@ export const soakaway = { from_m: 2.62, to_m: 3.22, deep_m: 0.62 } as const;
 export function tapStand(view: View): readonly Shape[] {
   return [
     area(view, 'concrete', ['thin', dashed], boxOf(0.1, -0.06, 2.3, 0.12)),
-    ...pipe(view, [[-0.9, 0.16], [0.22, 0.16], [0.22, 0.98], [1.46, 0.98]], 0.05, plain),
+    ...pipe(
+      view,
+      [
+        [-0.9, 0.16],
+        [0.22, 0.16],
+        [0.22, 0.98],
+        [1.46, 0.98],
+      ],
+      0.05,
+      plain,
+    ),
     ...[0.55, 0.9, 1.25].map((x) => tap(view, x)),
     area(view, 'paper', ['thin', dashed], boxOf(0.42, 0.3, 1.1, 0.06)),
-    line(view, 'thin', dashed, [[0.5, 0.06], [0.5, 0.3]], [[1.44, 0.06], [1.44, 0.3]]),
+    line(
+      view,
+      'thin',
+      dashed,
+      [
+        [0.5, 0.06],
+        [0.5, 0.3],
+      ],
+      [
+        [1.44, 0.06],
+        [1.44, 0.3],
+      ],
+    ),
     ...[0.55, 0.9].flatMap((x) => container(view, x, 0.36, 0.34)),
     ...person(view, 'fills', 1.98, 0.06, -1),
     ...soak(view),
@@ -25,7 +47,20 @@ export function tapStand(view: View): readonly Shape[] {
 
 function tap(view: View, x: number): Shape {
   const spout = curve([x, 0.955], [x + 0.005, 0.9], [x + 0.05, 0.87], 4);
-  return line(view, 'edge', plain, [[x, 0.98], ...spout], [[x - 0.045, 1.04], [x + 0.045, 1.04]], [[x, 1.0], [x, 1.04]]);
+  return line(
+    view,
+    'edge',
+    plain,
+    [[x, 0.98], ...spout],
+    [
+      [x - 0.045, 1.04],
+      [x + 0.045, 1.04],
+    ],
+    [
+      [x, 1.0],
+      [x, 1.04],
+    ],
+  );
 }
 
 /** A container of some 20 litres. */
@@ -61,7 +96,10 @@ function soak(view: View): readonly Shape[] {
       if (x + r < to_m - 0.06) stones.push(round(x, y, r));
     }
   return [
-    line(view, 'thin', dashed, [[2.4, 0.02], [from_m + 0.1, -0.03]]),
+    line(view, 'thin', dashed, [
+      [2.4, 0.02],
+      [from_m + 0.1, -0.03],
+    ]),
     area(view, 'paper', ['thin', dashed], pit),
     ...(isFine(view) ? [area(view, 'paper', ['hair', plain], ...stones)] : []),
   ];

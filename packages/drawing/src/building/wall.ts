@@ -84,9 +84,21 @@ function windowRow(view: View, { left_m, right_m, floor_m }: House, sill_m: numb
     const wide = Math.min(isBoard ? 1.8 : 1.1, span / count - 0.4);
     const x = left_m + (span * (index + 0.5)) / count - wide / 2;
     shapes.push(area(view, 'paper', ['hair', beyond], boxOf(x, sill, wide, height)));
-    if (isBoard) shapes.push(line(view, 'hair', beyond, [[x, sill + 0.06], [x + wide, sill + 0.06]]));
+    if (isBoard)
+      shapes.push(
+        line(view, 'hair', beyond, [
+          [x, sill + 0.06],
+          [x + wide, sill + 0.06],
+        ]),
+      );
     else if (isFine(view)) shapes.push(louvres(view, x, sill, wide, height));
-    else shapes.push(line(view, 'hair', beyond, [[x + wide / 2, sill], [x + wide / 2, sill + height]]));
+    else
+      shapes.push(
+        line(view, 'hair', beyond, [
+          [x + wide / 2, sill],
+          [x + wide / 2, sill + height],
+        ]),
+      );
   }
   return shapes;
 }
@@ -120,10 +132,16 @@ export function cutWalls(view: View, outline: RoofOutline, house: House, isFlat:
   ];
   if (isRaised) {
     shapes.push(
-      line(view, 'cut', plain, [[left_m - 0.08, floor_m], [right_m + 0.08, floor_m]]),
+      line(view, 'cut', plain, [
+        [left_m - 0.08, floor_m],
+        [right_m + 0.08, floor_m],
+      ]),
       area(view, 'paper', ['thin', plain], boxOf(left_m, floor_m - 0.22, right_m - left_m, 0.15)),
     );
-  } else shapes.push(area(view, 'concrete', ['edge', plain], boxOf(left_m - 0.1, -0.08, right_m - left_m + 0.2, floor_m + 0.08)));
+  } else
+    shapes.push(
+      area(view, 'concrete', ['edge', plain], boxOf(left_m - 0.1, -0.08, right_m - left_m + 0.2, floor_m + 0.08)),
+    );
   return shapes;
 }
 

@@ -49,7 +49,12 @@ export function levelShapes(
   return section.waters.flatMap((places) => {
     const ids = places.map(({ tank }) => tank.tankId);
     const level = levels?.find(({ tankIds }) => tankIds.some((id) => ids.includes(id))) ?? null;
-    const heights = level && waterHeights(places.map(({ tank }) => tank), level.content_L);
+    const heights =
+      level &&
+      waterHeights(
+        places.map(({ tank }) => tank),
+        level.content_L,
+      );
     return places.map((place, index) => waterOf(place, heights?.[index] ?? null, section.pxPerM));
   });
 }
@@ -65,7 +70,12 @@ function waterOf({ tank, x, foot }: WaterPlace, over_m: number | null, k: number
 function waterIn(view: View, tank: BuiltTank, level_m: number): readonly Shape[] {
   const width = tank.diameter_m.value;
   const shapes: Shape[] = [area(view, 'water', null, boxOf(0, 0, width, level_m))];
-  shapes.push(line(view, 'edge', blue, [[0, level_m], [width, level_m]]));
+  shapes.push(
+    line(view, 'edge', blue, [
+      [0, level_m],
+      [width, level_m],
+    ]),
+  );
   const wide_px = width * view.k;
   if (wide_px >= 26) shapes.push(levelSign(view, width * 0.74, level_m));
   if (isFine(view) && wide_px >= 40 && tank.role === 'storage') shapes.push(...takeOff(view, tank, level_m));
@@ -78,9 +88,23 @@ function levelSign({ k, x0, y0 }: View, x_m: number, level_m: number): Shape {
   const flat: View = { k: 1, x0: x, y0: y };
   const lines = [0, 1, 2].map((nth): readonly Point[] => {
     const half = size * (1.25 - nth * 0.4);
-    return [[-half, -2.6 - nth * 2.2], [half, -2.6 - nth * 2.2]];
+    return [
+      [-half, -2.6 - nth * 2.2],
+      [half, -2.6 - nth * 2.2],
+    ];
   });
-  return line(flat, 'hair', plain, [[0, 0.8], [-size, 0.8 + size * 1.6], [size, 0.8 + size * 1.6], [0, 0.8]], ...lines);
+  return line(
+    flat,
+    'hair',
+    plain,
+    [
+      [0, 0.8],
+      [-size, 0.8 + size * 1.6],
+      [size, 0.8 + size * 1.6],
+      [0, 0.8],
+    ],
+    ...lines,
+  );
 }
 
 /** A float at the surface and the hose under it, to the outlet. */
