@@ -46,7 +46,8 @@ export function letterAxis(
   for (const size of curve.sizes) {
     if (size.partId === null || size.tankVolume_L > days.end_L) continue;
     ticks.push(down(xOf(days, size.tankVolume_L), y, y + 5));
-    if (size.tankVolume_L !== tankVolume_L) named(size.tankVolume_L, [19], { ink: 'water' });
+    if (size.tankVolume_L !== tankVolume_L && size.tankVolume_L !== proposed?.tankVolume_L)
+      named(size.tankVolume_L, [19], { ink: 'water' });
   }
   named(0, [19], {});
   lettering.set({ text: words.axis, ink: 'second' }, { x: days.left, y: y + 53 });

@@ -5,7 +5,7 @@ import { type Box, isWithin } from './chart.ts';
 import { Lettering, lettersAt } from './lettering.ts';
 import { type MonthFlow, type MonthTotals, monthFlows, monthTotals } from './monthTotals.ts';
 import { type RecordInput, yearOf } from './record.ts';
-import { roundUp } from './scales.ts';
+import { axisEnd } from './scales.ts';
 import { across, down, fill, group, pen, pointDot, rect, stroke } from './strokes.ts';
 
 /** The words of the months, in the reader's language. */
@@ -95,7 +95,7 @@ function panelsOf({ means }: MonthTotals, width: number): readonly Panel[] {
       width: own,
       top,
       base: top + plotHeight_px,
-      most_L: roundUp(most),
+      most_L: axisEnd(most),
     };
   });
 }
@@ -178,9 +178,14 @@ function monthsOf(
           fill(rect(box.x - 4, box.y, box.width + 4, panel.top - 2 - box.y), 'paper'),
           ...letters,
           stroke(down(x, panel.top, panel.base + 4), pen('hair', 'ink')),
-          pointDot(x, yOf(panel, litres)),
+          litres > panel.most_L ? beyondDart(x, panel.top) : pointDot(x, yOf(panel, litres)),
         ];
       });
     },
   };
+}
+
+/** A month with more than the axis reaches: a dart that points beyond it. */
+function beyondDart(x: number, top: number): Shape {
+  return fill(`M${px(x - 4.5)} ${px(top + 4)}h9l-4.5 -9Z`, 'ink');
 }
