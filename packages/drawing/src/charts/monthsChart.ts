@@ -19,7 +19,7 @@ export interface MonthsWords {
   /** `line: eight years in ten` */
   readonly range: string;
   /** `Aug 2010: 4,100 L` */
-  at(month: number, waterYear: number, volume_L: number): string;
+  at(month: number, year: number, volume_L: number): string;
 }
 
 /** A picture of months: a day pointed at lights the month it is in, with that month's own litres. */
@@ -170,7 +170,7 @@ function monthsOf(
       return panels.flatMap((panel) => {
         const column = columnOf(panel, index);
         const litres = own.litres[panel.flow];
-        const text = [{ text: words.at(month, own.waterYear, litres), isStrong: true }];
+        const text = [{ text: words.at(month, own.year, litres), isStrong: true }];
         const at = { x: panel.x + panel.width, y: panel.y + 13, anchor: 'end' as const };
         const { box, letters } = lettersAt(text, at);
         const x = column.x + column.width / 2;

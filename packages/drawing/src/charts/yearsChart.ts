@@ -131,12 +131,18 @@ function drawFrame(
   ]);
   const widest = Math.max(0, ...finding.years.map((year) => letterWidth_px(words.year(year.waterYear))));
   const step = yearStep(pitch, widest + 8);
-  for (let index = 0; index < finding.years.length; index += step)
+  for (const index of yearsNamed(finding, step))
     lettering.set({ text: words.year(finding.years[index]!.waterYear), ink: 'second' }, [
       { x: left + (index + 0.5) * pitch, y: base + 17, anchor: 'middle' },
       { x: Math.max(0, left + index * pitch - 4), y: base + 17 },
     ]);
   return [stroke(lines.join('') || 'M0 0', pen('hair', 'rule'))];
+}
+
+/** Which years are lettered: round ones, or the first where none is. */
+function yearsNamed({ years }: YearsInput['finding'], step: number): readonly number[] {
+  const round = [...years.keys()].filter((index) => years[index]!.waterYear % step === 0);
+  return round.length > 0 || years.length === 0 ? round : [0];
 }
 
 /** A year that is not good stands solid, a good one grey, one that is not judged hollow; the three worst are lettered. */
@@ -204,6 +210,7 @@ function drawComing(
   side(words.likely(dryDays_per_year_range.low, dryDays_per_year_range.high), meanY + 20.5, { ink: 'second' });
   const coming = [
     { x: sideX, y: base + 17 },
+    { x: sideX, y: highY - 6 },
     { x: width, y: top - 2, anchor: 'end' as const },
   ];
   lettering.set({ text: words.coming, ink: 'second' }, coming);
@@ -266,7 +273,8 @@ function daysOf(
       return [
         stroke(rect(box.x + 0.5, base - tall - 2, pitch - 1, tall + 4), pen('edge', 'ink')),
         stroke(down(box.x + pitch / 2, top - 10, base - tall - 2), pen('hair', 'ink')),
-        ...lettersAt(text, { x, y: top - 14 }, { hasHalo: true }).letters,
+        fill(rect(x - 3, top - 26, own + 6, 17), 'paper'),
+        ...lettersAt(text, { x, y: top - 13 }).letters,
       ];
     },
   };
