@@ -13,6 +13,9 @@ export interface Balloon {
   readonly side: readonly [number, number];
 }
 
+/** Room that the mark of a verdict takes over what it tells of [px]. */
+export const markRoom = (verdict: StationVerdict): number => (isException(verdict) ? 56 : 34);
+
 const flat: View = { k: 30, x0: 0, y0: 0 };
 const inks: Record<StationVerdict, Ink> = {
   holds: 'second',
@@ -63,20 +66,22 @@ function sizeOf({ verdict, words }: Balloon, hasWords: boolean): { width: number
 function drawn({ verdict, words, anchor }: Balloon, box: Box, hasWords: boolean): readonly Shape[] {
   const high = markHeight(verdict, hasWords);
   const wide = (high * 20) / 24;
-  const [x, y] = [box.x + wide / 2, box.y + high];
+  // The mark stands on the side of the words that is nearer to what it tells of, so that its hair does not run under them.
+  const isMirrored = hasWords && anchor[0] > box.x + box.width / 2;
+  const left = isMirrored ? box.x + box.width - wide : box.x;
   const shapes: Shape[] = [
-    ...leader(anchor, { x: box.x, y: box.y, width: wide, height: high }),
-    { kind: 'mark', verdict, x, y, height: high },
+    ...leader(anchor, { x: left, y: box.y, width: wide, height: high }),
+    { kind: 'mark', verdict, x: left + wide / 2, y: box.y + high, height: high },
   ];
   if (!hasWords) return shapes;
-  const start = box.x + wide + (isException(verdict) ? 7 : 5);
-  const letter = (text: string, at: number, size: LetterShape['size'], ink: Ink, isStrong: boolean): LetterShape => ({
+  const gap = isException(verdict) ? 7 : 5;
+  const letter = (text: string, y: number, size: LetterShape['size'], ink: Ink, isStrong: boolean): LetterShape => ({
     kind: 'letter',
-    x: start,
-    y: at,
+    x: isMirrored ? left - gap : left + wide + gap,
+    y,
     text,
     size,
-    anchor: 'start',
+    anchor: isMirrored ? 'end' : 'start',
     ink,
     isStrong,
     hasHalo: true,

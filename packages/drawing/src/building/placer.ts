@@ -41,19 +41,24 @@ export const overlap = (a: Box, b: Box): number => {
 /** Places letters so that none covers another, and as little as may be of what is drawn. */
 export class Placer {
   readonly #taken: Box[] = [];
-  readonly #drawn: readonly Box[];
+  readonly #drawn: Box[];
   readonly #frame: Box;
 
   /** What is drawn may be written over where nothing else is left; the frame may not be left. */
   constructor(frame: Box, drawn: readonly Box[]) {
     this.#frame = frame;
-    this.#drawn = drawn;
+    this.#drawn = [...drawn];
   }
 
   isFree(box: Box): boolean {
     const { x, y, width, height } = this.#frame;
     if (box.x < x || box.y < y || box.x + box.width > x + width || box.y + box.height > y + height) return false;
     return this.#taken.every((other) => overlap(grown(box, 2), other) === 0);
+  }
+
+  /** Something more that had better not be written over. */
+  avoid(...boxes: readonly Box[]): void {
+    this.#drawn.push(...boxes);
   }
 
   take(box: Box): void {

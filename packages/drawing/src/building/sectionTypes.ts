@@ -47,6 +47,8 @@ export interface SectionInput {
   readonly words: SectionWords;
   /** Its measures with a remedy or a draft: what differs is drawn dashed. */
   readonly proposed?: Building | null;
+  /** What is said of it, a line each: what it is, litres, cost. Stands in the first tank that is proposed. */
+  readonly proposedWords?: readonly string[];
   /** Width of the picture [px]. */
   readonly width: number;
   /** px to the metre, where the sheet says which; else as much as the width holds. */
