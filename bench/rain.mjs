@@ -35,7 +35,7 @@ export async function rainBench() {
 
 /** One lean two-pass run over a site's own days [ms]: the median of 60 sizes. */
 function leanMedian(site, ready) {
-  const { inflow_L } = seriesOf(site, ready);
+  const [{ inflow_L }] = seriesOf(site, ready);
   const balance = {
     inflow_L,
     judged_L: new Float64Array(inflow_L.length).fill(site.people * 7.5),

@@ -65,7 +65,8 @@ function pointOf(event: PointerEvent<SVGSVGElement>, width: number): PicturePoin
   };
 }
 
-function elementOf({ tag, attributes, children }: SvgNode, key: number): ReactNode {
+/** An element of a picture. */
+export function elementOf({ tag, attributes, children }: SvgNode, key: number): ReactNode {
   const { class: className, 'text-anchor': textAnchor, ...others } = attributes;
   const own = { ...others, key, ...(className && { className }), ...(textAnchor && { textAnchor }) };
   return createElement(
@@ -75,8 +76,10 @@ function elementOf({ tag, attributes, children }: SvgNode, key: number): ReactNo
   );
 }
 
-/** Lines to the 3 px of a hatch of water, by how full [px]. */
+/** Lines to the 2.5 px of a hatch of water, by how full [px]. */
 const fullness = [
+  ['hatch-level2', 0.2],
+  ['hatch-level3', 0.45],
   ['hatch-level4', 0.7],
   ['hatch-level5', 1],
   ['hatch-level6', 1.35],
@@ -94,6 +97,7 @@ export function PictureHatches() {
             <path className="hatch" d="M0 1.25H3" style={{ strokeWidth: thick }} />
           </pattern>
         ))}
+        <Hatch id="hatch-likely" width={5} height={5} d="M1 1.5h.9M3.5 4h.9" />
         <Hatch id="hatch-doubt" width={4} height={4} d="M-1 1L1 -1M0 4L4 0M3 5L5 3" />
         <Hatch id="hatch-earth" width={8} height={8} d="M0 8L8 0" />
         <Hatch id="hatch-concrete" width={9} height={9} d="M2 2h.8M6 4h.8M3 7h.8" />

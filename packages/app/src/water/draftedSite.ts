@@ -79,8 +79,8 @@ function measured(
 const noDiverter: DiverterFacts = {
   firstFlush_mm: null,
   chamber_L: null,
-  drainHole: 'open',
   chamberBore_mm: null,
+  drainHole: 'open',
   drainHole_mm: null,
 };
 

@@ -46,12 +46,16 @@ export function letterAxis(
   for (const size of curve.sizes) {
     if (size.partId === null || size.tankVolume_L > days.end_L) continue;
     ticks.push(down(xOf(days, size.tankVolume_L), y, y + 5));
-    if (size.tankVolume_L !== tankVolume_L) named(size.tankVolume_L, [19], { ink: 'water' });
+    if (size.tankVolume_L !== tankVolume_L && size.tankVolume_L !== proposed?.tankVolume_L)
+      named(size.tankVolume_L, [19], { ink: 'water' });
   }
   named(0, [19], {});
-  lettering.set({ text: words.axis, ink: 'second' }, { x: days.left, y: y + 53 });
   const wanted = Math.max(curve.tankForDays_L ?? 0, curve.tankForRuns_L ?? 0, curve.tankToHold_L ?? 0);
   if (wanted > days.end_L)
     lettering.set({ text: words.beyond(wanted), isStrong: true }, { x: days.right, y: y + 36, anchor: 'end' });
+  lettering.set({ text: words.axis, ink: 'second' }, [
+    { x: days.left, y: y + 36 },
+    { x: days.left, y: y + 53 },
+  ]);
   return [...(ticks.length > 0 ? [stroke(ticks.join(''), pen('thin', 'ink'))] : []), ...shapes];
 }

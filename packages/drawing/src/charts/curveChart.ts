@@ -3,10 +3,10 @@ import type { Shape } from '../sheet/shapes.ts';
 import type { SizeChart } from './chart.ts';
 import { letterAxis } from './curveAxis.ts';
 import { bandPath, type CurveFrame, stepPath, xOf, yOf } from './curveLines.ts';
-import { drawChosen, drawTargets } from './curveMarks.ts';
+import { drawChosen, drawTargets, letterTargets } from './curveMarks.ts';
 import { Lettering, lettersAt } from './lettering.ts';
 import { letterWidth_px } from './letterWidth.ts';
-import { roundUp, ticksTo } from './scales.ts';
+import { stepsUp, ticksTo } from './scales.ts';
 import { across, down, fill, pen, pointDot, ring, stroke } from './strokes.ts';
 import { bandAt, readCurve, type WaterCurve } from './waterCurve.ts';
 
@@ -74,13 +74,14 @@ const clearance_fraction = 1.08;
 export function curveChart(input: CurveInput, words: CurveWords, layout: { readonly width: number }): SizeChart {
   const frames = framesOf(input, words, layout.width);
   const lettering = new Lettering(frames.width, frames.height);
-  const shapes = [
+  const shapes: Shape[] = [
     ...drawFrames(frames, input, words, lettering),
-    ...drawCurves(frames, input, words, lettering),
+    ...drawCurves(frames, input),
     ...drawTargets(frames, input, words, lettering),
     ...drawChosen(frames, input, words, lettering),
-    ...letterAxis(frames, input, words, lettering),
   ];
+  letterTargets(frames, input, words, lettering);
+  shapes.push(...letterAxis(frames, input, words, lettering));
   const { width, height } = frames;
   return {
     width,
@@ -115,7 +116,7 @@ function framesOf(input: CurveInput, words: CurveWords, width: number): CurveFra
     (bandAt(curve.band, size)?.high ?? 0) * 1.15,
   ]);
   const wanted = Math.max(6, allowed * 2.4, ...shown);
-  const most = Math.min(roundUp(wanted / 6) * 6, Math.max(366, wanted));
+  const most = stepsUp(Math.min(wanted, Math.max(366, ...shown.map((days) => days / 1.6))), 4);
   const left = Math.ceil(letterWidth_px(words.count(Math.max(most, curve.judgedYears)))) + 8;
   const right = width - 8;
   const narrow = width < 420;
@@ -156,12 +157,7 @@ function drawFrames(
   ];
 }
 
-function drawCurves(
-  { days, years }: CurveFrames,
-  { curve }: CurveInput,
-  words: CurveWords,
-  lettering: Lettering,
-): readonly Shape[] {
+function drawCurves({ days, years }: CurveFrames, { curve }: CurveInput): readonly Shape[] {
   const bands = [
     ['days', bandPath(days, curve.band)],
     ['years', curve.yearsBand === null ? '' : bandPath(years, curve.yearsBand)],
@@ -173,10 +169,6 @@ function drawCurves(
         ...(dryDays_per_year <= days.most ? [ring(xOf(days, tankVolume_L), yOf(days, dryDays_per_year), 2.6)] : []),
         ring(xOf(years, tankVolume_L), yOf(years, goodYears), 2.6),
       ]);
-    lettering.set({ text: words.pointsOnly, ink: 'second' }, [
-      { x: days.right, y: days.top + 12, anchor: 'end' },
-      { x: days.left + 4, y: years.bottom + 52 },
-    ]);
     return [...bands, fill(dots.join('') || 'M0 0', 'ink')];
   }
   if (curve.judgedYears === 0) return bands;

@@ -4,55 +4,91 @@ import type { CurveFrames, CurveInput, CurveWords } from './curveChart.ts';
 import { type CurveFrame, xOf, yOf } from './curveLines.ts';
 import type { Lettering } from './lettering.ts';
 import { across, down, fill, pen, ring, stroke } from './strokes.ts';
-import { bandAt, readCurve, type WaterCurve } from './waterCurve.ts';
+import { bandAt, readCurve, readSizes, type WaterCurve } from './waterCurve.ts';
 
 const markHeight_px = 20;
 const holdsHeight_px = 13;
 
-/** The targets, dashed and lettered on the line, and the smallest sizes that reach them as small rings. */
+/** One half of the target: its frame, how many, and the smallest size that reaches it. */
+interface Half {
+  readonly frame: CurveFrame;
+  readonly count: number;
+  readonly text: string;
+  readonly smallest_L: number | null;
+}
+
+function halvesOf({ days, years }: CurveFrames, { curve }: CurveInput, words: CurveWords): readonly Half[] {
+  const { daysAllowed_per_year, goodYearsNeeded, judgedYears, tankForDays_L, tankForRuns_L } = curve;
+  const onAxis = (size: number | null) => (size !== null && size <= days.end_L ? size : null);
+  const daysText = words.daysTarget(daysAllowed_per_year);
+  const yearsText = words.yearsTarget(goodYearsNeeded, judgedYears);
+  return [
+    { frame: days, count: daysAllowed_per_year, text: daysText, smallest_L: onAxis(tankForDays_L) },
+    { frame: years, count: goodYearsNeeded, text: yearsText, smallest_L: onAxis(tankForRuns_L) },
+  ];
+}
+
+/** The targets, dashed, and the smallest sizes that reach them as small rings. Letters stand off them and off the curves. */
 export function drawTargets(
-  { days, years }: CurveFrames,
-  { curve }: CurveInput,
+  frames: CurveFrames,
+  input: CurveInput,
   words: CurveWords,
   lettering: Lettering,
 ): readonly Shape[] {
-  const { daysAllowed_per_year, goodYearsNeeded, judgedYears } = curve;
-  const shapes: Shape[] = [];
-  const target = (frame: CurveFrame, count: number, text: string, smallest_L: number | null) => {
+  const shapes = halvesOf(frames, input, words).flatMap(({ frame, count, smallest_L }) => {
     const y = yOf(frame, count);
-    shapes.push(stroke(across(frame.left, y, frame.right), pen('hair', 'ink', 'unknown')));
     lettering.keepOff({ x: frame.left, y: y - 0.5, width: frame.right - frame.left, height: 1 });
+    const line = stroke(across(frame.left, y, frame.right), pen('hair', 'ink', 'unknown'));
+    if (smallest_L === null) return [line];
+    const x = xOf(frame, smallest_L);
+    lettering.keepOff({ x: x - 4, y: y - 4, width: 8, height: 8 });
+    return [line, fill(ring(x, y, 3.4), 'paper', pen('edge', 'ink'))];
+  });
+  keepOffCurves(frames, input.curve, lettering);
+  return shapes;
+}
+
+/** The targets in words on their lines, and the sizes of the rings, where they are not the chosen tank's. */
+export function letterTargets(frames: CurveFrames, input: CurveInput, words: CurveWords, lettering: Lettering): void {
+  for (const { frame, count, text } of halvesOf(frames, input, words)) {
+    const y = yOf(frame, count);
     const spots = [y + 14, y - 5].flatMap((own) => [
       { x: frame.left + 8, y: own },
       { x: frame.right - 2, y: own, anchor: 'end' as const },
     ]);
-    if (smallest_L !== null && smallest_L <= frame.end_L) {
-      const x = xOf(frame, smallest_L);
-      shapes.push(fill(ring(x, y, 3.4), 'paper', pen('edge', 'ink')));
-      lettering.keepOff({ x: x - 4, y: y - 4, width: 8, height: 8 });
-    }
-    return { text, spots };
-  };
-  const own = [
-    target(days, daysAllowed_per_year, words.daysTarget(daysAllowed_per_year), curve.tankForDays_L),
-    target(years, goodYearsNeeded, words.yearsTarget(goodYearsNeeded, judgedYears), curve.tankForRuns_L),
-  ];
-  keepOffCurves({ days, years }, curve, lettering);
-  for (const { text, spots } of own) lettering.set(text, spots, { hasHalo: true });
-  return shapes;
+    lettering.set(text, spots, { hasHalo: true });
+  }
+  if (!input.curve.isExact) letterPoints(frames, words, lettering);
+  for (const { frame, count, smallest_L } of halvesOf(frames, input, words)) {
+    if (smallest_L === null || smallest_L === input.tankVolume_L) continue;
+    const [x, y] = [xOf(frame, smallest_L), yOf(frame, count)];
+    const spots = [y - 7, y + 17, y - 20].flatMap((own) => [
+      { x: x + 6, y: own },
+      { x: x - 6, y: own, anchor: 'end' as const },
+    ]);
+    lettering.set({ text: words.litres(smallest_L), ink: 'second' }, spots, { hasHalo: true });
+  }
+}
+
+/** That only the points are known, where there is room. */
+function letterPoints({ days, years }: CurveFrames, words: CurveWords, lettering: Lettering): void {
+  const spots = [14, 30, 46].flatMap((down) => [
+    { x: days.right, y: days.top + down, anchor: 'end' as const },
+    { x: days.left + 6, y: days.top + down },
+  ]);
+  const text = { text: words.pointsOnly, ink: 'second' as const };
+  if (!lettering.set(text, spots, { hasHalo: true }))
+    lettering.set(text, { x: days.right, y: years.bottom + 53, anchor: 'end' });
 }
 
 /** Letters stand off the lines of the curves, read every few px. */
-function keepOffCurves(
-  { days, years }: Pick<CurveFrames, 'days' | 'years'>,
-  curve: WaterCurve,
-  lettering: Lettering,
-): void {
+function keepOffCurves({ days, years }: CurveFrames, curve: WaterCurve, lettering: Lettering): void {
   if (!curve.isExact) return;
   const step = 6;
-  for (let x = days.left; x < days.right; x += step) {
-    const volume_L = ((x + step / 2 - days.left) / (days.right - days.left)) * days.end_L;
-    const { dryDays_per_year, goodYears } = readCurve(curve, volume_L);
+  const count = Math.max(0, Math.floor((days.right - days.left) / step));
+  const volumes = Array.from({ length: count }, (_, index) => ((index + 0.5) / count) * days.end_L);
+  for (const [index, { dryDays_per_year, goodYears }] of readSizes(curve, volumes).entries()) {
+    const x = days.left + index * step;
     if (dryDays_per_year !== null && dryDays_per_year <= days.most)
       lettering.keepOff({ x, y: yOf(days, dryDays_per_year) - 1, width: step, height: 2 });
     if (goodYears !== null) lettering.keepOff({ x, y: yOf(years, goodYears) - 1, width: step, height: 2 });

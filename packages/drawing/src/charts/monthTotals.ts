@@ -9,6 +9,8 @@ export type MonthFlow = (typeof monthFlows)[number];
 /** One month of the calendar in one water year: litres of each kind. */
 export interface MonthOfYear {
   readonly waterYear: number;
+  /** Of the calendar. */
+  readonly year: number;
   /** 1 to 12. */
   readonly month: number;
   readonly days: number;
@@ -64,12 +66,14 @@ function monthsOfYear(series: StorageSeries, { label, from, to }: WaterYear): re
   if (to <= from) return [];
   const firstDay = series.firstDay + from;
   const lastDay = series.firstDay + to - 1;
-  const starts = monthStarts(firstDay, lastDay).map(({ day, month }) => ({ day, month }));
-  if (starts[0]?.day !== firstDay) starts.unshift({ day: firstDay, month: calendarDay(firstDay).month });
-  return starts.map(({ day, month }, index) => {
+  const starts = monthStarts(firstDay, lastDay).map(({ day, month, year }) => ({ day, month, year }));
+  const { month: firstMonth, year: firstYear } = calendarDay(firstDay);
+  if (starts[0]?.day !== firstDay) starts.unshift({ day: firstDay, month: firstMonth, year: firstYear });
+  return starts.map(({ day, month, year }, index) => {
     const end = starts[index + 1]?.day ?? lastDay + 1;
     return {
       waterYear: label,
+      year,
       month,
       days: end - day,
       litres: litresOf(series, day - series.firstDay, end - series.firstDay),

@@ -5,7 +5,7 @@ import { type Box, isWithin } from './chart.ts';
 import { Lettering, lettersAt } from './lettering.ts';
 import { type MonthFlow, type MonthTotals, monthFlows, monthTotals } from './monthTotals.ts';
 import { type RecordInput, yearOf } from './record.ts';
-import { roundUp } from './scales.ts';
+import { axisEnd } from './scales.ts';
 import { across, down, fill, group, pen, pointDot, rect, stroke } from './strokes.ts';
 
 /** The words of the months, in the reader's language. */
@@ -19,7 +19,7 @@ export interface MonthsWords {
   /** `line: eight years in ten` */
   readonly range: string;
   /** `Aug 2010: 4,100 L` */
-  at(month: number, waterYear: number, volume_L: number): string;
+  at(month: number, year: number, volume_L: number): string;
 }
 
 /** A picture of months: a day pointed at lights the month it is in, with that month's own litres. */
@@ -95,7 +95,7 @@ function panelsOf({ means }: MonthTotals, width: number): readonly Panel[] {
       width: own,
       top,
       base: top + plotHeight_px,
-      most_L: roundUp(most),
+      most_L: axisEnd(most),
     };
   });
 }
@@ -170,7 +170,7 @@ function monthsOf(
       return panels.flatMap((panel) => {
         const column = columnOf(panel, index);
         const litres = own.litres[panel.flow];
-        const text = [{ text: words.at(month, own.waterYear, litres), isStrong: true }];
+        const text = [{ text: words.at(month, own.year, litres), isStrong: true }];
         const at = { x: panel.x + panel.width, y: panel.y + 13, anchor: 'end' as const };
         const { box, letters } = lettersAt(text, at);
         const x = column.x + column.width / 2;
@@ -178,9 +178,14 @@ function monthsOf(
           fill(rect(box.x - 4, box.y, box.width + 4, panel.top - 2 - box.y), 'paper'),
           ...letters,
           stroke(down(x, panel.top, panel.base + 4), pen('hair', 'ink')),
-          pointDot(x, yOf(panel, litres)),
+          litres > panel.most_L ? beyondDart(x, panel.top) : pointDot(x, yOf(panel, litres)),
         ];
       });
     },
   };
+}
+
+/** A month with more than the axis reaches: a dart that points beyond it. */
+function beyondDart(x: number, top: number): Shape {
+  return fill(`M${px(x - 4.5)} ${px(top + 4)}h9l-4.5 -9Z`, 'ink');
 }

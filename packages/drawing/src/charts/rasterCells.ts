@@ -1,11 +1,12 @@
 import type { Ground, Shape } from '../sheet/shapes.ts';
 import { px } from '../sheet/svgOf.ts';
 import type { Lettering } from './lettering.ts';
+import { letterWidth_px } from './letterWidth.ts';
 import type { RasterWords } from './rasterChart.ts';
 import { type RasterFrame, rowOf, slotAt } from './rasterFrame.ts';
 import { type DoubtKind, doubtOf, doubtSpans, type RecordInput } from './record.ts';
 import { shareOf } from './scales.ts';
-import { across, fill, pen, rect, stroke } from './strokes.ts';
+import { across, fill, group, pen, rect, stroke } from './strokes.ts';
 
 /** Steps of how full a tank is, from nearly empty to full. */
 export const tones = ['level1', 'level2', 'level3', 'level4', 'level5', 'level6'] as const satisfies readonly Ground[];
@@ -89,32 +90,32 @@ export function drawDoubtTicks(frame: RasterFrame, input: RecordInput): readonly
 
 /** What the tones mean, at the foot: dry, low to full, and what is not measured or judged where there is such. */
 export function drawKey(
-  frame: RasterFrame,
+  { left, top, pitch, width }: RasterFrame,
   input: RecordInput,
   words: RasterWords,
   lettering: Lettering,
 ): readonly Shape[] {
-  const { left, top, pitch } = frame;
-  const foot = top + Math.max(1, input.years.length) * pitch;
-  const y = foot + 9;
+  const y = top + Math.max(1, input.years.length) * pitch + 9;
   const shapes: Shape[] = [];
   let x = left;
-  const said = (text: string, ground: (atX: number, atY: number) => readonly Shape[], wide: number) => {
-    const wanted = lettering.set({ text, ink: 'second' }, [{ x: x + wide + 5, y: y + 9 }]);
-    if (!wanted) return;
-    shapes.push(...ground(x, y));
-    const last = lettering.letters[lettering.letters.length - 1]!;
-    x = last.x + text.length * 7 + 14;
+  const say = (text: string, before: readonly Shape[], wide: number) => {
+    const own = letterWidth_px(text);
+    const from = x + (wide > 0 ? wide + 5 : 0);
+    if (from + own > width || !lettering.set({ text, ink: 'second' }, { x: from, y: y + 9 })) return;
+    shapes.push(...before);
+    x = from + own + 16;
   };
-  const swatch = (tone: Ground) => (atX: number, atY: number) => [fill(rect(atX, atY, 14, 8), tone)];
-  if (input.series.dry.includes(1)) said(words.dry, swatch('brick'), 14);
-  const line = (atX: number, atY: number) => [stroke(across(atX, atY + 8, atX + 14), pen('thin', 'ink'))];
-  said(words.low, swatch('level1'), 14);
-  const steps = (atX: number, atY: number) => tones.map((tone, index) => fill(rect(atX + index * 9, atY, 9, 8), tone));
-  said(words.full, steps, tones.length * 9);
+  if (input.series.dry.includes(1)) say(words.dry, [fill(rect(x, y, 14, 8), 'brick')], 14);
+  say(words.low, [], 0);
+  x -= 10;
+  const steps = tones.map((tone, index) => fill(rect(x + index * 9, y, 9, 8), tone));
+  const outline = stroke(rect(x, y, tones.length * 9, 8), pen('hair', 'mark'));
+  say(words.full, [group('cells', steps), outline], tones.length * 9);
   const kinds = new Set<DoubtKind>();
   for (const { kind } of doubtSpans(input.series.state, 0, input.series.state.length)) kinds.add(kind);
-  for (const kind of kinds) said(words[kind], isAllMade(input) ? () => [] : line, isAllMade(input) ? 0 : 14);
-  if (input.years.some((year) => !year.judged)) said(words.thinRows, () => [], 0);
+  const isMade = isAllMade(input);
+  for (const kind of kinds)
+    say(words[kind], isMade ? [] : [stroke(across(x, y + 8, x + 14), pen('thin', 'ink'))], isMade ? 0 : 14);
+  if (input.years.some((year) => !year.judged)) say(words.thinRows, [], 0);
   return shapes;
 }

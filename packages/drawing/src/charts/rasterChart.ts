@@ -84,14 +84,14 @@ function letterYears(
   words: RasterWords,
   lettering: Lettering,
 ) {
-  const step = yearStep(pitch, 15);
+  const step = yearStep(pitch, 21);
   const name = (index: number) =>
     lettering.set(
       { text: words.year(years[index]!.label), ink: 'second' },
       { x: left - 6, y: top + (index + 0.5) * pitch + 4.5, anchor: 'end' },
     );
-  for (let index = 0; index < years.length; index += step) name(index);
-  if (years.length > 1) name(years.length - 1);
+  for (const [index, { label }] of years.entries()) if (label % step === 0) name(index);
+  for (const index of [0, years.length - 1]) if (years[index]) name(index);
 }
 
 /** The longest dry run of each year: a bar from a line, the limit dashed, the worst lettered. */

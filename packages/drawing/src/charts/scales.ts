@@ -1,11 +1,26 @@
 import { calendarDay, type DayIndex, dayIndexOf } from '@eavewell/engine';
 
-/** A round figure not under this one: 1, 2, 2.5 or 5 times a power of ten. 0 or less gives 1. */
-export function roundUp(value: number): number {
+/** Steps that read well, as parts of ten. */
+const steps = [1, 2, 2.5, 5, 10] as const;
+/** Ends of an axis that read well, as parts of ten. */
+const ends = [1, 1.2, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10] as const;
+
+/** A round figure not under this one: 1, 2, 2.5 or 5 times a power of ten, or a finer one of `of`. 0 or less gives 1. */
+export function roundUp(value: number, of: readonly number[] = steps): number {
   if (!(value > 0) || !Number.isFinite(value)) return 1;
   const power = 10 ** Math.floor(Math.log10(value));
-  const step = [1, 2, 2.5, 5, 10].find((times) => times * power >= value * (1 - 1e-12)) ?? 10;
-  return step * power;
+  return (of.find((times) => times * power >= value * (1 - 1e-12)) ?? 10) * power;
+}
+
+/** A round end of an axis that is lettered there alone. */
+export function axisEnd(most: number): number {
+  return roundUp(most, ends);
+}
+
+/** A round end of an axis of so many steps at most: a whole number of round steps. */
+export function stepsUp(most: number, mostSteps: number): number {
+  const step = roundUp(most / mostSteps);
+  return step * Math.max(1, Math.ceil(most / step - 1e-9));
 }
 
 /** Ticks from 0 to an end, at most so many steps of a round size. */

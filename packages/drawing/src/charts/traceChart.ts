@@ -70,7 +70,7 @@ export function traceChart(input: RecordInput, words: TraceWords, layout: TraceL
     const drawn = drawStrip(strip, frame, input, words, lettering);
     shapes.push(group(null, [...drawn, ...drawRuns(strip, frame, input, pieces)]));
   }
-  letterRuns(frame, input, words, lettering);
+  letterRuns(frame, input, pieces, words, lettering);
   shapes.push(...lettering.letters);
   return { width, height, pxPerM: null, shapes, handles: [], ...daysOf(frame, input, words) };
 }
@@ -101,7 +101,7 @@ function frameOf(input: RecordInput, words: TraceWords, layout: TraceLayout): Tr
     const below = Math.max(longestDryRun_days, Math.min(366, deepest)) * pxPerRunDay;
     const top = y + (index === 0 || hasDoubt ? head : 20) + rainHeight;
     const base = top + plotHeight;
-    const bottom = base + Math.max(24, below + 18);
+    const bottom = base + Math.max(longestDryRun_days * pxPerRunDay + 20, below + 18);
     const strip = { ...part, y, top, base, bottom, index };
     y = bottom + (parts.length > 1 ? 6 : 0);
     return strip;

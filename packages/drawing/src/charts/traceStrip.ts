@@ -59,9 +59,9 @@ export function drawStrip(
 }
 
 function letterScale(
-  { top, base, index, bottom }: Strip,
+  { top, base, index }: Strip,
   { left, isNarrow, width }: TraceFrame,
-  { tankVolume_L, longestDryRun_days }: RecordInput,
+  { tankVolume_L }: RecordInput,
   words: TraceWords,
   lettering: Lettering,
 ): void {
@@ -72,11 +72,6 @@ function letterScale(
     lettering.set({ text: volume, ink: 'second' }, { x: left - 6, y: top + 5, anchor: 'end' });
     lettering.set({ text: words.empty, ink: 'second' }, { x: left - 6, y: base + 5, anchor: 'end' });
   }
-  if (index === 0)
-    lettering.set(
-      { text: words.runsOver(longestDryRun_days), ink: 'second' },
-      { x: width - 1, y: bottom - 4, anchor: 'end' },
-    );
 }
 
 /** The water in stretches of judged and other years. */
@@ -166,8 +161,7 @@ function drawTicks(strip: Strip, frame: TraceFrame, { series }: RecordInput, wor
   }
   const starts = yearStarts(firstDay, lastDay);
   const step = yearStep(365.25 * pxPerDay, letterWidth_px(words.year(starts[0]?.year ?? 2000)) + 14);
-  const first = starts[0]?.year ?? 0;
-  const shown = starts.filter(({ year }) => (year - first) % step === 0);
+  const shown = starts.filter(({ year }) => year % step === 0);
   for (const { year, day } of shown) lettering.set({ text: words.year(year), ink: 'second' }, { x: xOf(day) + 3, y });
   return [stroke(shown.map(({ day }) => down(xOf(day), strip.base, strip.bottom)).join(''), pen('hair', 'rule'))];
 }

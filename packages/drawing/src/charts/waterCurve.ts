@@ -47,15 +47,24 @@ export interface AtSize {
  * @definition days whose critical volume, and years whose need, is above the volume
  */
 export function readCurve(curve: WaterCurve, tankVolume_L: number): AtSize {
-  if (!curve.isExact) {
-    const known = curve.sizes.find((size) => size.tankVolume_L === tankVolume_L);
-    return { dryDays_per_year: known?.dryDays_per_year ?? null, goodYears: known?.goodYears ?? null };
-  }
-  if (curve.judgedYears === 0) return { dryDays_per_year: null, goodYears: null };
-  const days = curve.critical_L.length;
-  const all = [{ label: 0, from: 0, to: days, missing_days: 0, judged: true }];
-  const dry = dryDaysAt(curve.critical_L, all, [tankVolume_L])[0] ?? 0;
-  return { dryDays_per_year: dry / curve.judgedYears, goodYears: goodYearsAt(curve.needs_L, tankVolume_L) };
+  return readSizes(curve, [tankVolume_L])[0]!;
+}
+
+/** As `readCurve`, for many sizes at once, smallest first. */
+export function readSizes(curve: WaterCurve, ascending_L: readonly number[]): readonly AtSize[] {
+  const { critical_L, needs_L, judgedYears, sizes, isExact } = curve;
+  if (!isExact)
+    return ascending_L.map((volume) => {
+      const known = sizes.find((size) => size.tankVolume_L === volume);
+      return { dryDays_per_year: known?.dryDays_per_year ?? null, goodYears: known?.goodYears ?? null };
+    });
+  if (judgedYears === 0) return ascending_L.map(() => ({ dryDays_per_year: null, goodYears: null }));
+  const all = [{ label: 0, from: 0, to: critical_L.length, missing_days: 0, judged: true }];
+  const dry = dryDaysAt(critical_L, all, ascending_L);
+  return ascending_L.map((volume, index) => ({
+    dryDays_per_year: dry[index]! / judgedYears,
+    goodYears: goodYearsAt(needs_L, volume),
+  }));
 }
 
 /** The range at a size, straight between the sizes it was drawn at; null outside them. */

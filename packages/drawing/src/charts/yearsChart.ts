@@ -4,7 +4,7 @@ import type { Box, DayChart } from './chart.ts';
 import { Lettering, lettersAt } from './lettering.ts';
 import { letterWidth_px } from './letterWidth.ts';
 import { dryPieces, type RecordInput, yearOf } from './record.ts';
-import { roundUp, ticksTo, yearStep } from './scales.ts';
+import { stepsUp, ticksTo, yearStep } from './scales.ts';
 import { across, down, fill, group, pen, rect, stroke } from './strokes.ts';
 
 /** A record with what the engine found of it. */
@@ -44,6 +44,7 @@ interface YearsFrame {
   readonly pitch: number;
   readonly most: number;
   readonly sideX: number;
+  readonly sideWidth: number;
 }
 
 /**
@@ -83,14 +84,25 @@ function frameOf({ finding, daysAllowed_per_year }: YearsInput, words: YearsWord
     dryDays_per_year_range.high * 1.1,
     ...years.map((year) => year.dryDays),
   );
-  const most = roundUp(wanted / 6) * 6;
+  const most = stepsUp(wanted, 4);
   const left = Math.ceil(letterWidth_px(words.count(most))) + 8;
   const isNarrow = width < 560;
-  const right = width - (isNarrow ? 96 : 190);
+  const right = width - (isNarrow ? 142 : 190);
   const top = 44;
   const base = top + (isNarrow ? 120 : 132);
   const pitch = Math.min(40, (right - left) / Math.max(1, years.length));
-  return { left, right, top, base, width, height: base + 22, pitch, most, sideX: right + 14 };
+  return {
+    left,
+    right,
+    top,
+    base,
+    width,
+    height: base + 22,
+    pitch,
+    most,
+    sideX: right + (isNarrow ? 6 : 14),
+    sideWidth: isNarrow ? 14 : 22,
+  };
 }
 
 const heightOf = ({ base, top, most }: YearsFrame, days: number) => (Math.min(days, most) / most) * (base - top);
@@ -119,12 +131,18 @@ function drawFrame(
   ]);
   const widest = Math.max(0, ...finding.years.map((year) => letterWidth_px(words.year(year.waterYear))));
   const step = yearStep(pitch, widest + 8);
-  for (let index = 0; index < finding.years.length; index += step)
+  for (const index of yearsNamed(finding, step))
     lettering.set({ text: words.year(finding.years[index]!.waterYear), ink: 'second' }, [
       { x: left + (index + 0.5) * pitch, y: base + 17, anchor: 'middle' },
       { x: Math.max(0, left + index * pitch - 4), y: base + 17 },
     ]);
   return [stroke(lines.join('') || 'M0 0', pen('hair', 'rule'))];
+}
+
+/** Which years are lettered: round ones, or the first where none is. */
+function yearsNamed({ years }: YearsInput['finding'], step: number): readonly number[] {
+  const round = [...years.keys()].filter((index) => years[index]!.waterYear % step === 0);
+  return round.length > 0 || years.length === 0 ? round : [0];
 }
 
 /** A year that is not good stands solid, a good one grey, one that is not judged hollow; the three worst are lettered. */
@@ -169,16 +187,17 @@ function drawComing(
   words: YearsWords,
   lettering: Lettering,
 ): readonly Shape[] {
-  const { left, right, base, width, sideX } = frame;
+  const { left, right, top, base, width, sideX, sideWidth } = frame;
   const { dryDays_per_year, dryDays_per_year_range, judgedYears } = finding;
   const limitY = base - heightOf(frame, daysAllowed_per_year);
-  const limit = stroke(across(left, limitY, sideX + 22), pen('hair', 'ink', 'unknown'));
+  const limit = stroke(across(left, limitY, sideX + sideWidth), pen('hair', 'ink', 'unknown'));
   const ground = stroke(across(left, base, right), pen('edge', 'ink'));
   if (judgedYears === 0) return [ground, limit];
   const lowY = base - heightOf(frame, dryDays_per_year_range.low);
   const highY = base - heightOf(frame, dryDays_per_year_range.high);
   const meanY = base - heightOf(frame, dryDays_per_year);
-  const x = sideX + 28;
+  const x = sideX + sideWidth + 6;
+  lettering.keepOff({ x: sideX - 3, y: highY, width: sideWidth + 6, height: lowY - highY });
   const isOver = dryDays_per_year > daysAllowed_per_year + 1e-9;
   const side = (text: string, y: number, how: { isStrong?: boolean; ink?: 'brick' | 'ink' | 'second' }) =>
     [0, 16, 32, -16, -32].some((shift) =>
@@ -189,11 +208,16 @@ function drawComing(
     );
   side(words.mean(dryDays_per_year), meanY + 4.5, { isStrong: true, ink: isOver ? 'brick' : 'ink' });
   side(words.likely(dryDays_per_year_range.low, dryDays_per_year_range.high), meanY + 20.5, { ink: 'second' });
-  side(words.coming, base + 17, { ink: 'second' });
+  const coming = [
+    { x: sideX, y: base + 17 },
+    { x: sideX, y: highY - 6 },
+    { x: width, y: top - 2, anchor: 'end' as const },
+  ];
+  lettering.set({ text: words.coming, ink: 'second' }, coming);
   return [
-    fill(rect(sideX, highY, 22, Math.max(1, lowY - highY)), 'likely', pen('hair', 'waterline')),
-    stroke(across(sideX - 3, meanY, sideX + 25), pen('cut', 'ink')),
-    stroke(across(sideX - 3, base, sideX + 25), pen('edge', 'ink')),
+    fill(rect(sideX, highY, sideWidth, Math.max(1, lowY - highY)), 'likely', pen('hair', 'waterline')),
+    stroke(across(sideX - 3, meanY, sideX + sideWidth + 3), pen('cut', 'ink')),
+    stroke(across(sideX - 3, base, sideX + sideWidth + 3), pen('edge', 'ink')),
     ground,
     limit,
   ];
@@ -249,7 +273,8 @@ function daysOf(
       return [
         stroke(rect(box.x + 0.5, base - tall - 2, pitch - 1, tall + 4), pen('edge', 'ink')),
         stroke(down(box.x + pitch / 2, top - 10, base - tall - 2), pen('hair', 'ink')),
-        ...lettersAt(text, { x, y: top - 14 }, { hasHalo: true }).letters,
+        fill(rect(x - 3, top - 26, own + 6, 17), 'paper'),
+        ...lettersAt(text, { x, y: top - 13 }).letters,
       ];
     },
   };

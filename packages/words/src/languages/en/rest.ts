@@ -1146,6 +1146,8 @@ export const problems = {
   "request.called_off.what": "This was called off; nothing was changed.",
   "request.not_found.todo": "Go back to the list of programmes.",
   "request.not_found.what": "There is nothing at {value}.",
+  "request.not_judged_yet.todo": "{state, select, failed {Try again in a while; what was entered is safe.} calledOff {Begin it again on the page of sites.} other {Wait a moment: it is told when it is done.}}",
+  "request.not_judged_yet.what": "{state, select, failed {The sites could not be judged.} calledOff {Judging the sites was called off.} other {The sites are still being judged.}}",
   "request.our_fault.todo": "Try again. If it stays, tell us.",
   "request.our_fault.what": "Something went wrong in the program itself. Nothing that was entered is lost.",
   "request.refused.todo": "Open the address that was shown when the program started.",

@@ -1146,6 +1146,8 @@ export const problems = {
   "request.called_off.what": "Esto se canceló; no se cambió nada.",
   "request.not_found.todo": "Vuelva a la lista de programas.",
   "request.not_found.what": "No hay nada en {value}.",
+  "request.not_judged_yet.todo": "{state, select, failed {Inténtelo de nuevo en un rato; lo ingresado está a salvo.} calledOff {Comiéncelo de nuevo en la página de sitios.} other {Espere un momento: se avisa cuando termine.}}",
+  "request.not_judged_yet.what": "{state, select, failed {No se pudieron juzgar los sitios.} calledOff {Se canceló el juicio de los sitios.} other {Los sitios todavía se están juzgando.}}",
   "request.our_fault.todo": "Intente otra vez. Si sigue, avísenos.",
   "request.our_fault.what": "Algo falló en el programa mismo. No se pierde nada de lo que se escribió.",
   "request.refused.todo": "Abra la dirección que se mostró cuando inició el programa.",
