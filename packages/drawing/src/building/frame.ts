@@ -69,7 +69,7 @@ function roomOver({ placed, ridge_m, k }: Layout, stations: SectionInput['statio
   const tank = markRoom(stations.storage) - (ridge_m - Math.max(0, ...tanks)) * k;
   const roof = markRoom(stations.roof) - 20;
   // Where the building is small beside its letters, they stand in rows over it.
-  return Math.max(18, tank, roof, 1400 / k - 24);
+  return Math.max(18, tank, roof, Math.min(64, 1400 / k - 24));
 }
 
 /** A cut-out: what stands about one station, at not less than 40 px to the metre. */

@@ -43,6 +43,7 @@ export function markShapes(balloons: readonly Balloon[], placer: Placer, hasWord
       box = placer.near(balloon.anchor, balloon.side, sizeOf(balloon, false));
     }
     const shapes = box ? drawn(balloon, box, hasOwnWords) : [];
+    if (box) placer.avoid(...alongHair(balloon.anchor, box));
     return { kind: 'group', part: null, station: balloon.station, shapes };
   });
 }
@@ -91,6 +92,17 @@ function drawn({ verdict, words, anchor }: Balloon, box: Box, hasWords: boolean)
   shapes.push(letter(words.word, box.y + (words.figure === null ? 19 : 13), 'body', inks[verdict], true));
   if (words.figure !== null) shapes.push(letter(words.figure, box.y + 31, 'lettering', 'ink', false));
   return shapes;
+}
+
+/** Small boxes along the hair from a dot to its mark, so that the next words keep off it. */
+function alongHair([x, y]: readonly [number, number], box: Box): readonly Box[] {
+  const [toX, toY] = [box.x + (x > box.x + box.width / 2 ? box.width - 8 : 8), box.y + (y > box.y ? box.height : 0)];
+  return [0.15, 0.3, 0.45, 0.6, 0.75, 0.9].map((share) => ({
+    x: x + (toX - x) * share - 5,
+    y: y + (toY - y) * share - 5,
+    width: 10,
+    height: 10,
+  }));
 }
 
 /** From the dot to the nearest side of the mark. */

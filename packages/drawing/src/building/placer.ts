@@ -100,13 +100,25 @@ export class Placer {
         const box = { x, y, ...size };
         if (!this.isFree(box)) continue;
         const over = this.#drawn.reduce((sum, other) => sum + overlap(box, other), 0);
-        const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12;
+        const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12 + this.#crossed(anchor, box) * 24;
         if (cost < least) [best, least] = [box, cost];
       }
     }
     best ??= this.#anywhere(anchor, size);
     if (best) this.take(best);
     return best;
+  }
+
+  /** How often a straight line from a point to a box would run over letters that stand. */
+  #crossed([x, y]: readonly [number, number], box: Box): number {
+    const toX = Math.min(box.x + box.width, Math.max(box.x, x));
+    const toY = Math.min(box.y + box.height, Math.max(box.y, y));
+    let crossed = 0;
+    for (let nth = 1; nth < 6; nth++) {
+      const spot = { x: x + ((toX - x) * nth) / 6 - 2, y: y + ((toY - y) * nth) / 6 - 2, width: 4, height: 4 };
+      if (this.#taken.some((other) => overlap(spot, other) > 0)) crossed++;
+    }
+    return crossed;
   }
 
   #anywhere(anchor: readonly [number, number], size: { width: number; height: number }): Box | null {

@@ -138,8 +138,10 @@ export function unitPlan({ view, layout }: PlanFrame): readonly Shape[] {
 }
 
 /** Over each roof: its guttered share, and how many downpipes where there are several. */
-export function planLetters({ view, roofs }: PlanFrame, words: SectionWords): readonly LetterShape[] {
-  return roofs.flatMap(({ roof, x }) => {
+export function planLetters({ view, roofs, height }: PlanFrame, words: SectionWords): readonly LetterShape[] {
+  const { northNotKnown } = words;
+  const north = northNotKnown ? [planLetter(12, height - 6, northNotKnown, 'start', 'second')] : [];
+  const shares = roofs.flatMap(({ roof, x }) => {
     const { value, how } = roof.gutteredFraction;
     const y = view.y0 - (roof.length_m.value / 2) * view.k - 8;
     const count = roof.downpipes_count;
@@ -147,21 +149,22 @@ export function planLetters({ view, roofs }: PlanFrame, words: SectionWords): re
       words.guttered(value, how),
       ...(count.how === 'measured' && count.value > 1 ? [words.downpipes(count.value)] : []),
     ];
-    return texts.map(
-      (text, nth): LetterShape => ({
-        kind: 'letter',
-        x: x + roof.width_m.value * view.k,
-        y: y - nth * 16,
-        text,
-        size: 'lettering',
-        anchor: 'end',
-        ink: how === 'usual' && nth === 0 ? 'second' : 'water',
-        isStrong: false,
-        hasHalo: true,
-        turn_deg: 0,
-      }),
+    const right = x + roof.width_m.value * view.k;
+    return texts.map((text, nth) =>
+      planLetter(right, y - nth * 16, text, 'end', how === 'usual' && nth === 0 ? 'second' : 'water'),
     );
   });
+  return [...shares, ...north];
+}
+
+function planLetter(
+  x: number,
+  y: number,
+  text: string,
+  anchor: LetterShape['anchor'],
+  ink: LetterShape['ink'],
+): LetterShape {
+  return { kind: 'letter', x, y, text, size: 'lettering', anchor, ink, isStrong: false, hasHalo: true, turn_deg: 0 };
 }
 
 /** The end of the gutter on the right eave of each roof, and the side of each tank. */

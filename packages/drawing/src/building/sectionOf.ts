@@ -55,6 +55,7 @@ export function sectionOf(input: SectionInput): Section {
     pxPerM: view.k,
     shapes: [...parts, group(null, null, [...dimensions, ...told, ...notes, ...key]), ...marks, group(null, null, bar)],
     handles: sectionHandles(frame),
+    isCutOut: detail !== 'whole',
     waters,
   };
 }

@@ -20,6 +20,8 @@ export interface SectionWords {
   tankTooHigh(by_m: number): string;
   /** In the plan: how much of the roof drains to a gutter. */
   guttered(fraction: number, how: How): string;
+  /** In the plan: nobody measured how it lies. */
+  readonly northNotKnown?: string;
   /** In the plan: how many downpipes. */
   downpipes(count: number): string;
 }
