@@ -8,6 +8,8 @@ import { bandAt, readCurve, readSizes, type WaterCurve } from './waterCurve.ts';
 
 const markHeight_px = 20;
 const holdsHeight_px = 13;
+/** So far a mark may stand below the axis, where its letters are [px]. */
+const belowAxis_px = 8;
 
 /** One half of the target: its frame, how many, and the smallest size that reaches it. */
 interface Half {
@@ -142,13 +144,19 @@ function marksAt(
     const isCalm = verdict === 'holds';
     const height = isCalm ? holdsHeight_px : markHeight_px;
     const x = xOf(frame, tank.tankVolume_L);
-    const y = Math.min(frame.bottom + height / 2, Math.max(frame.top + height / 2, yOf(frame, count) + height / 2));
+    const y = Math.min(
+      frame.bottom + Math.min(height / 2, belowAxis_px),
+      Math.max(frame.top + height / 2, yOf(frame, count) + height / 2),
+    );
     const half = (height * 10) / 24;
     shapes.push(fill(`M${x - half + 1} ${y - 1}v${-height + 3}h${2 * half - 2}v${height - 3}Z`, 'paper'));
     shapes.push({ kind: 'mark', verdict, x, y, height } satisfies MarkShape);
     lettering.keepOff({ x: x - half, y: y - height, width: 2 * half, height });
     const middle = y - height / 2;
-    const spots = [middle - 6, middle + 18, middle - 16, middle + 28, middle + 5].flatMap((own) => [
+    const rows = [middle - 6, middle + 18, middle - 16, middle + 28, middle + 5].filter(
+      (row) => row < frame.bottom - 3,
+    );
+    const spots = rows.flatMap((own) => [
       { x: x + half + 6, y: own },
       { x: x - half - 6, y: own, anchor: 'end' as const },
     ]);

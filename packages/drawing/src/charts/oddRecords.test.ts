@@ -107,25 +107,28 @@ function picturesOf(input: RecordInput, width: number): readonly (readonly [stri
   ]);
 }
 
-function checkLetters(name: string, picture: Picture): void {
-  const letters = lettersOf(picture.shapes);
-  const boxes = letters.map(boxOf);
-  for (const [index, box] of boxes.entries()) {
-    const where = `${name}: ${letters[index]!.text}`;
-    expect(box.x, where).toBeGreaterThanOrEqual(-0.01);
-    expect(box.y, where).toBeGreaterThanOrEqual(-0.01);
-    expect(box.x + box.width, where).toBeLessThanOrEqual(picture.width + 0.01);
-    expect(box.y + box.height, where).toBeLessThanOrEqual(picture.height + 0.01);
-    for (const [other, next] of boxes.entries()) {
-      if (other <= index) continue;
+/** Letters that stand outside a picture, and pairs that stand in each other's place. */
+function faultsOf(
+  { shapes, width, height }: Pick<Picture, 'shapes' | 'width' | 'height'>,
+  isOverlay = false,
+): readonly string[] {
+  const set = lettersOf(shapes).map((letter) => ({ text: letter.text, ...boxOf(letter) }));
+  const slack = 0.01;
+  const outside = set.filter(
+    (box) =>
+      box.x < -slack || box.y < -slack || box.x + box.width > width + slack || box.y + box.height > height + slack,
+  );
+  const over = set.flatMap((box, index) =>
+    set.slice(index + 1).flatMap((next) => {
       const isApart =
-        box.x + box.width <= next.x + 0.01 ||
-        next.x + next.width <= box.x + 0.01 ||
-        box.y + box.height <= next.y + 0.01 ||
-        next.y + next.height <= box.y + 0.01;
-      expect(isApart, `${where} and ${letters[other]!.text}`).toBe(true);
-    }
-  }
+        box.x + box.width <= next.x + slack ||
+        next.x + next.width <= box.x + slack ||
+        box.y + box.height <= next.y + slack ||
+        next.y + next.height <= box.y + slack;
+      return isApart || isOverlay ? [] : [`${box.text} over ${next.text}`];
+    }),
+  );
+  return [...outside.map(({ text }) => `${text} outside`), ...over];
 }
 
 const lettersOf = (shapes: readonly Shape[]): readonly LetterShape[] =>
@@ -140,7 +143,9 @@ describe('charts of odd records', () => {
         const text = svgText({ ...picture, shapes: [...picture.shapes, ...overlay] }, name);
         expect(text, `${name} ${kind} ${width}`).not.toMatch(/NaN|Infinity|undefined|null/);
         expect(picture.height).toBeGreaterThan(0);
-        checkLetters(`${name} ${kind} ${width}`, picture);
+        expect(faultsOf(picture), `${kind} ${width}`).toEqual([]);
+        expect(lettersOf(picture.shapes).length, `${kind} ${width}`).toBeGreaterThan(1);
+        expect(faultsOf({ ...picture, shapes: overlay }, true), `${kind} ${width}`).toEqual([]);
       }
     expect(JSON.stringify(recordFacts(input))).not.toMatch(/NaN|Infinity/);
   });
@@ -156,7 +161,12 @@ describe('charts of odd records', () => {
           );
           const text = svgText({ ...chart, shapes: [...chart.shapes, ...chart.overlayOfSize(tankVolume_L)] }, name);
           expect(text).not.toMatch(/NaN|Infinity|undefined|null/);
-          checkLetters(`${name} ${width}`, chart);
+          expect(faultsOf(chart), `${width} ${tankVolume_L}`).toEqual([]);
+          expect(
+            lettersOf(chart.shapes).map(({ text }) => text),
+            `${width} ${tankVolume_L}`,
+          ).toContain(curveWords.size(tankVolume_L));
+          expect(faultsOf({ ...chart, shapes: chart.overlayOfSize(tankVolume_L) }, true)).toEqual([]);
         }
   });
 
@@ -174,7 +184,8 @@ describe('charts of odd records', () => {
         notJudged: [draw(years)],
         state: (day) => (day % 97 < draw(3) ? 2 : 0),
       });
-      for (const [kind, picture] of picturesOf(input, 260 + draw(1000))) checkLetters(`${trial} ${kind}`, picture);
+      for (const [kind, picture] of picturesOf(input, 260 + draw(1000)))
+        expect(faultsOf(picture), `${trial} ${kind}`).toEqual([]);
     }
   });
 });
