@@ -11,7 +11,7 @@ const holdsHeight_px = 13;
 /** So far a mark may stand below the axis, where its letters are [px]. */
 const belowAxis_px = 8;
 
-/** One half of the target: its frame, how many, and the smallest size that reaches it. */
+/** One half of the target, where there are years to judge: its frame, how many, and the smallest size that reaches it. */
 interface Half {
   readonly frame: CurveFrame;
   readonly count: number;
@@ -21,6 +21,7 @@ interface Half {
 
 function halvesOf({ days, years }: CurveFrames, { curve }: CurveInput, words: CurveWords): readonly Half[] {
   const { daysAllowed_per_year, goodYearsNeeded, judgedYears, tankForDays_L, tankForRuns_L } = curve;
+  if (judgedYears === 0) return [];
   const onAxis = (size: number | null) => (size !== null && size <= days.end_L ? size : null);
   const daysText = words.daysTarget(daysAllowed_per_year);
   const yearsText = words.yearsTarget(goodYearsNeeded, judgedYears);
@@ -54,7 +55,8 @@ export function drawTargets(
 export function letterTargets(frames: CurveFrames, input: CurveInput, words: CurveWords, lettering: Lettering): void {
   for (const { frame, count, text } of halvesOf(frames, input, words)) {
     const y = yOf(frame, count);
-    const spots = [y + 14, y - 5].flatMap((own) => [
+    const rows = [y + 14, y - 5].filter((row) => row < frame.bottom - 1);
+    const spots = rows.flatMap((own) => [
       { x: frame.left + 8, y: own },
       { x: frame.right - 2, y: own, anchor: 'end' as const },
     ]);
