@@ -65,7 +65,8 @@ function pointOf(event: PointerEvent<SVGSVGElement>, width: number): PicturePoin
   };
 }
 
-function elementOf({ tag, attributes, children }: SvgNode, key: number): ReactNode {
+/** An element of a picture. */
+export function elementOf({ tag, attributes, children }: SvgNode, key: number): ReactNode {
   const { class: className, 'text-anchor': textAnchor, ...others } = attributes;
   const own = { ...others, key, ...(className && { className }), ...(textAnchor && { textAnchor }) };
   return createElement(
