@@ -1,6 +1,6 @@
 import type { Verdict } from '@eavewell/engine';
 import type { MarkShape, Shape } from '../sheet/shapes.ts';
-import type { CurveFrames, CurveInput, CurveWords } from './curveChart.ts';
+import type { CurveFrames, CurveInput, CurveWords } from './curveFrame.ts';
 import { type CurveFrame, xOf, yOf } from './curveLines.ts';
 import type { Lettering } from './lettering.ts';
 import { across, down, fill, pen, ring, stroke } from './strokes.ts';

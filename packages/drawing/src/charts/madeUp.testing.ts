@@ -1,9 +1,9 @@
 import { dayIndexOf, isLeapYear, type StorageSeries, type WaterYear } from '@eavewell/engine';
-import type { CurveWords } from './curveChart.ts';
+import type { CurveWords } from './curveFrame.ts';
 import type { MonthsWords } from './monthsChart.ts';
-import type { RasterWords } from './rasterChart.ts';
+import type { RasterWords } from './rasterFrame.ts';
 import type { RecordInput } from './record.ts';
-import type { TraceWords } from './traceChart.ts';
+import type { TraceWords } from './traceFrame.ts';
 import type { WaterCurve } from './waterCurve.ts';
 import type { YearsInput, YearsWords } from './yearsChart.ts';
 
