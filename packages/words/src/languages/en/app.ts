@@ -987,6 +987,7 @@ export const verdicts = {
   "unknown": "unknown"
 } as const;
 export const water = {
+  "as_changed": "with what you changed, not kept",
   "as_csv": "Save as CSV",
   "as_table": "As a table",
   "ask_rain": "What if it rained otherwise?",
@@ -1054,7 +1055,7 @@ export const water = {
   "first_flush_of": "First flush of roof {roof}",
   "flow_caught": "caught",
   "flow_judgedTaken": "drunk and cooked with",
-  "flow_of_year": "{flow}: {litres} a year",
+  "flow_of_year": "{litres} a year",
   "flow_otherTaken": "for other uses",
   "flow_secondSource": "from the second source",
   "flow_short": "short",
@@ -1161,6 +1162,7 @@ export const water = {
   "title_size_none": "No tank would do, however large: the roof catches too little.",
   "title_size_runs": "{litres} would do for the dry runs; no tank would for the days.",
   "title_worst_year": "{year} was the worst: {days} without enough. No dry day in {without}.",
+  "title_worst_year_each": "{year} was the worst: {days} without enough. No year is without a dry day.",
   "to_hold": "to hold {litres}",
   "view": "Seen",
   "view_plan": "from above",

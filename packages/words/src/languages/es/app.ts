@@ -988,6 +988,7 @@ export const verdicts = {
   "unknown": "sin datos"
 } as const;
 export const water = {
+  "as_changed": "con lo que cambió, sin guardar",
   "as_csv": "Guardar como CSV",
   "as_table": "Como tabla",
   "ask_rain": "¿Y si lloviera de otro modo?",
@@ -1055,7 +1056,7 @@ export const water = {
   "first_flush_of": "Primer lavado del techo {roof}",
   "flow_caught": "recogida",
   "flow_judgedTaken": "bebida y para cocinar",
-  "flow_of_year": "{flow}: {litres} al año",
+  "flow_of_year": "{litres} al año",
   "flow_otherTaken": "para otros usos",
   "flow_secondSource": "de la segunda fuente",
   "flow_short": "falta",
@@ -1162,6 +1163,7 @@ export const water = {
   "title_size_none": "Ningún tanque bastaría, por grande que fuera: el techo recoge demasiado poco.",
   "title_size_runs": "{litres} bastarían para las rachas secas; ningún tanque para los días.",
   "title_worst_year": "{year} fue el peor: {days} sin agua suficiente. Sin ningún día seco en {without}.",
+  "title_worst_year_each": "{year} fue el peor: {days} sin agua suficiente. Ningún año está sin días secos.",
   "to_hold": "para cumplir {litres}",
   "view": "Visto",
   "view_plan": "desde arriba",
