@@ -52,7 +52,7 @@ interface Given {
 export function Rows({ programmeId, collection, state, list, isChoosing, isDone, wanted, onShown }: Given) {
   const { focusedKey, isFocused } = state.selectionManager;
   const focusedRow = collection.rowOfKey(focusedKey);
-  const rows = useRowsDrawn(list, collection, focusedRow);
+  const { rows, isPlaced } = useRowsDrawn(list, collection, focusedRow);
   useEffect(() => {
     if (isFocused && focusedRow >= 0) rows.scrollToIndex(focusedRow, { align: 'auto' });
   }, [isFocused, focusedRow, rows]);
@@ -67,7 +67,7 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
   }, [wanted]);
   // Rows are made when there is time for it, a few at once: moving the page never waits for them.
   const items = useDeferredValue(rows.getVirtualItems());
-  const drawn = useFewAtOnce(items, focusedRow).filter(({ index }) => index < collection.size);
+  const drawn = useFewAtOnce(isPlaced ? items : none, focusedRow).filter(({ index }) => index < collection.size);
   useShown(collection, rows.range, onShown);
   const { measureElement: measure } = rows;
   const given: RowGiven = useMemo(
@@ -82,6 +82,8 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
     </div>
   );
 }
+
+const none: readonly VirtualItem[] = [];
 
 /** Of the rows that are to be drawn: those that are there already, and a few new ones; then a few more, until all are there. */
 function useFewAtOnce(items: readonly VirtualItem[], first: number): readonly VirtualItem[] {
@@ -108,8 +110,8 @@ function fewOf(items: readonly VirtualItem[], there: ReadonlySet<VirtualItem['ke
 
 /** Which rows are drawn: those on the screen, a few beyond, and the one that has the focus. */
 function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCollection, focusedRow: number) {
-  const [margin, setMargin] = useState(0);
-  const isPlaced = useRef(false);
+  const [margin, setMargin] = useState<number | null>(null);
+  const isScrolledByUs = useRef(false);
   useEffect(() => {
     // It is told when the browser has laid the page out, and first of all at once.
     const seen = new ResizeObserver(() =>
@@ -126,11 +128,11 @@ function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCo
     },
     [focusedRow],
   );
-  return useWindowVirtualizer({
+  const rows = useWindowVirtualizer({
     count: collection.size,
     estimateSize: () => usual_px,
     overscan: beyond_rows,
-    scrollMargin: margin,
+    scrollMargin: margin ?? 0,
     scrollPaddingStart: over_px,
     scrollPaddingEnd: under_px,
     getItemKey: useCallback((row: number) => collection.keyAt(row) ?? row, [collection]),
@@ -138,8 +140,8 @@ function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCo
     useFlushSync: false,
     // At first the page stands where it stands: to scroll it there would make the browser lay it out before its time.
     scrollToFn: (offset, how, instance: Virtualizer<Window, Element>) => {
-      if (isPlaced.current) windowScroll(offset, how, instance);
-      isPlaced.current = true;
+      if (isScrolledByUs.current) windowScroll(offset, how, instance);
+      isScrolledByUs.current = true;
     },
     // The browser tells the size when it has laid the row out; asking before that would make it do so row by row.
     measureElement: (element, entry, { options, indexFromElement, measurementsCache }) =>
@@ -147,6 +149,7 @@ function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCo
       measurementsCache[indexFromElement(element)]?.size ??
       options.estimateSize(indexFromElement(element)),
   });
+  return { rows, isPlaced: margin !== null };
 }
 
 /** Tells which sites the rows on the screen are of, when the page has come to rest. */
