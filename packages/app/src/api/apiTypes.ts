@@ -2918,6 +2918,8 @@ export interface components {
             size_bytes: number;
             /** @description Grows with every change. */
             version: number;
+            /** @description Sites whose people are not known. */
+            withoutPeople_count: number | null;
         };
         programmeListedInput: {
             /** @description Put away, kept whole; it can be brought back. */
@@ -2937,6 +2939,8 @@ export interface components {
             size_bytes: number;
             /** @description Grows with every change. */
             version: number;
+            /** @description Sites whose people are not known. */
+            withoutPeople_count: number | null;
         };
         /** @description Each site by its smallest remedy. */
         remedies: {

@@ -660,6 +660,7 @@ export const programmes = {
   "begin_with": "Begin with",
   "bring_back": "Bring it back",
   "facts": "{people, plural, =0 {{sites, plural, one {# site} other {# sites}}} one {{sites, plural, one {# site} other {# sites}}, # person} other {{sites, plural, one {# site} other {# sites}}, # people}}",
+  "facts_unknown": "{count, plural, one {(at # site they are not known)} other {(at # sites they are not known)}}",
   "from_demo": "an invented programme of 60 sites, to try things on",
   "from_empty": "nothing: sites are entered by hand",
   "from_files": "files: a zip, a workbook or tables",

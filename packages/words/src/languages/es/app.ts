@@ -661,6 +661,7 @@ export const programmes = {
   "begin_with": "Empezar con",
   "bring_back": "Traerlo de vuelta",
   "facts": "{people, plural, =0 {{sites, plural, one {# sitio} other {# sitios}}} one {{sites, plural, one {# sitio} other {# sitios}}, # persona} other {{sites, plural, one {# sitio} other {# sitios}}, # personas}}",
+  "facts_unknown": "{count, plural, one {(en # sitio no se sabe)} other {(en # sitios no se sabe)}}",
   "from_demo": "un programa inventado de 60 sitios, para probar",
   "from_empty": "nada: los sitios se anotan a mano",
   "from_files": "archivos: un zip, un libro o tablas",
