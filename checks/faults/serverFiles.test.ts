@@ -175,6 +175,38 @@ describe('files that are sent', () => {
     });
   });
 
+  it('without anything in them are called empty, not asked about', async () => {
+    await withServer(async (page, folder) => {
+      const at = await page.empty();
+      await page.takeIn(at, 'tarn.zip', zipOf(good));
+      const before = (await page.ask('GET', `${at}/tables/sites`)).body.rows;
+      const alone: readonly (readonly [name: string, text: string, said: RegExp])[] = [
+        ['sites.csv', '', /sites\.csv is empty/],
+        ['sites.csv', '\uFEFF\r\n , ,\r\n', /sites\.csv is empty/],
+        ['survey.csv', '', /survey\.csv is empty/],
+        ['rain/G-east.csv', '\n', /G-east\.csv is empty/],
+        ['settings.json', '', /settings\.json is empty/],
+        ['survey.csv', 'siteId,roofId,length_m\n\n', /survey\.csv is empty: .*first line/],
+      ];
+      for (const [name, text, said] of alone) {
+        const answer = await page.send(at, name, bytes(text));
+        expect([name, answer.status, told(answer)]).toEqual([name, 422, [`import.empty ${name}`]]);
+        expect(answer.body.title).toMatch(said);
+      }
+      // Among others it is left out, and told.
+      const some = await sendForm(page, at, { 'survey.csv': '', 'tanks.csv': good['tanks.csv']! });
+      expect([some.body.mayBeAccepted, told(some)]).toEqual([true, ['import.empty survey.csv']]);
+      expect(some.body.files.map((one: { file: string }) => one.file)).toEqual(['tanks.csv']);
+      // A line of readings under no header is more than a header: it is asked about.
+      const readings = await page.send(at, 'G9.csv', bytes('2001-06-01,3\n2001-06-02,4\n'));
+      expect(told(readings)).toEqual(['import.table_unknown G9.csv']);
+      await page.ask('DELETE', `${at}/imports/${some.body.importId}`);
+      await page.ask('DELETE', `${at}/imports/${readings.body.importId}`);
+      expect((await page.ask('GET', `${at}/tables/sites`)).body.rows).toEqual(before);
+      expect(await passing(folder)).toEqual([]);
+    });
+  });
+
   it('that break off leave no trace, one file or many', async () => {
     await withServer(async (page, folder) => {
       const at = await page.empty();

@@ -154,7 +154,7 @@ it('names what is wrong with a bad upload, and keeps nothing of it', async () =>
     const cases: readonly (readonly [name: string, content: Uint8Array, status: number, code: string])[] = [
       ['photo.png', bytes('x'), 422, 'import.kind_unknown'],
       ['survey.csv', bytes('a,b\n1,2\n'), 201, 'import.table_unknown'],
-      ['../../sites.csv', bytes('a,b\n'), 201, 'import.table_unknown'],
+      ['../../sites.csv', bytes('a,b\n1,2\n'), 201, 'import.table_unknown'],
       ['half.zip', zip.subarray(0, zip.length / 2), 422, 'import.zip_unreadable'],
       ['text.zip', bytes('no zip at all'), 422, 'import.zip_unreadable'],
       ['empty.zip', bytes(''), 422, 'import.zip_unreadable'],

@@ -86,6 +86,22 @@ function parsed(text: string): unknown {
 const includes = (bytes: Uint8Array, text: string) =>
   Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).includes(text);
 
+/** Larger files are not looked through for this [byte]. */
+const mostEmpty_bytes = 65_536;
+
+/** Is there nothing in a file, or a first line alone where a table without rows says nothing? Null where there is more. */
+function emptyIn(bytes: Uint8Array, isLineNothing: boolean): 'nothing' | 'line' | null {
+  if (bytes.length > mostEmpty_bytes) return null;
+  // Characters of two bytes hold a zero each; a mark at the start is no content.
+  const lines = new TextDecoder()
+    .decode(bytes)
+    .replaceAll(/[\0\uFEFF\uFFFD]/g, '')
+    .split(/\r\n|\r|\n/);
+  const filled = lines.filter((line) => /[^\s,;\t]/.test(line)).length;
+  if (filled === 0) return 'nothing';
+  return filled === 1 && isLineNothing ? 'line' : null;
+}
+
 const unknownFile = (path: string) =>
   tableProblem('file.unknown', { file: path }, { value: path, expected: 'a table of a programme' });
 
@@ -120,6 +136,8 @@ class Unpacking {
     if (!isKnown && sent.table === null && !/\.(?:csv|txt|tsv|dly|json)$/i.test(within))
       return this.otherKind(sent, 'other');
     const bytes = await readFile(sent.path);
+    const found = emptyIn(bytes, !isKnown);
+    if (found !== null) return this.empty(sent, found);
     if (within === recordsFile) return this.takeRecords(bytes);
     if (isKnown) return this.add(within, bytes, sent.name);
     if (within !== 'datapackage.json') this.unplaced.push(this.likely(sent.name, bytes));
@@ -155,6 +173,14 @@ class Unpacking {
     const problem = recordProblem('import.kind_unknown', { file: name }, { value: name, found });
     if (this.isAlone) return problem;
     this.problems.push(unknownFile(name));
+    return null;
+  }
+
+  /** Nothing of it is taken in; alone, that is the whole answer. */
+  private empty({ name }: SentFile, found: 'nothing' | 'line'): Problem | null {
+    const problem = recordProblem('import.empty', { file: name }, { value: name, found });
+    if (this.isAlone) return problem;
+    this.problems.push(problem);
     return null;
   }
 

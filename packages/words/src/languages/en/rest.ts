@@ -759,6 +759,8 @@ export const problems = {
   "header.hidden_ends.what": "The header \"{value}\" has characters at its ends that cannot be seen ({unseen}).",
   "import.changed_since.todo": "Look through the comparison again: it was made anew.",
   "import.changed_since.what": "The programme was changed since this file was compared with it; nothing was taken in.",
+  "import.empty.todo": "Nothing of it is taken in. Look where it was saved, and send it again with its rows.",
+  "import.empty.what": "{hasLine, select, yes {{value} is empty: under its first line there are no rows.} other {{value} is empty: there is nothing in it.}}",
   "import.gone.todo": "Send the file again.",
   "import.gone.what": "This import is no longer waiting: it was taken in, cancelled, or left too long.",
   "import.kind_unknown.todo": "{isMap, select, yes {Positions come from it by the command eavewell positions.} other {Send a workbook (.xlsx), tables as CSV, or a zip of the folder.}}",

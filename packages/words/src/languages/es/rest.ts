@@ -759,6 +759,8 @@ export const problems = {
   "header.hidden_ends.what": "El encabezado \"{value}\" tiene al principio o al final caracteres que no se ven ({unseen}).",
   "import.changed_since.todo": "Revise otra vez la comparación: se hizo de nuevo.",
   "import.changed_since.what": "El programa cambió desde que se comparó este archivo con él; no se tomó nada.",
+  "import.empty.todo": "No se toma nada de él. Mire dónde se guardó y envíelo otra vez con sus filas.",
+  "import.empty.what": "{hasLine, select, yes {{value} está vacío: debajo de su primera línea no hay filas.} other {{value} está vacío: no hay nada en él.}}",
   "import.gone.todo": "Envíe otra vez el archivo.",
   "import.gone.what": "Esta importación ya no está en espera: se tomó, se canceló o se dejó demasiado tiempo.",
   "import.kind_unknown.todo": "{isMap, select, yes {Las posiciones se toman de él con el comando eavewell positions.} other {Envíe un libro (.xlsx), tablas como CSV, o un zip de la carpeta.}}",
