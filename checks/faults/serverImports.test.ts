@@ -218,7 +218,9 @@ it('an export brought in again changes nothing; elsewhere it is the same program
     expect(same.body).toMatchObject({ mayBeAccepted: true, changes: [], freshRecords: 0 });
     const copy = await page.empty('Copy');
     const here = await page.send(copy, 'islands.zip', zip);
-    expect([here.status, here.body.problems[0].code]).toEqual([409, 'import.programme_there']);
+    expect([here.status, here.body.there.name]).toEqual([201, 'Islands']);
+    const unasked = await page.ask('POST', `${copy}/imports/${here.body.importId}/accept`, { by: 'Nadi' });
+    expect([unasked.status, unasked.body.problems[0].code]).toEqual([409, 'import.programme_there']);
     await withServer(async (elsewhere) => {
       const there = await elsewhere.empty('Islands');
       const review = await elsewhere.send(there, 'islands.zip', zip);

@@ -29,8 +29,7 @@ export async function programmeFacts(
   entry: ProgrammeListed,
 ): Promise<ProgrammeFacts> {
   const known = await designs.keptHead(entry);
-  if (known)
-    return { sites: known.sites, people: known.people, withoutPeople_count: known.sitesWithoutPeople };
+  if (known) return { sites: known.sites, people: known.people, withoutPeople_count: known.sitesWithoutPeople };
   const open = await programmes.openOne(entry.programmeId);
   if (open === null && entry.isSetAside) return unknown;
   const found = await programmes.programme(entry.programmeId);

@@ -93,7 +93,10 @@ export function listKept(dataFolder: string): Promise<Checked<readonly Programme
     const found: ProgrammeThere[] = [];
     for (const entry of await database.listed()) {
       const facts = await factsOf(database, entry.programmeId);
-      found.push({ ...entry, ...(facts.ok ? sitesAndPeople(facts.value) : { sites: null, people: null, withoutPeople_count: null }) });
+      found.push({
+        ...entry,
+        ...(facts.ok ? sitesAndPeople(facts.value) : { sites: null, people: null, withoutPeople_count: null }),
+      });
     }
     return { ok: true, value: found, problems: [] };
   });

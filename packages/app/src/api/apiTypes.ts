@@ -240,6 +240,14 @@ export interface paths {
                             workbook: string;
                         }[];
                     } | {
+                        /** @description What was changed here since and is to be as the file has it; the others stay. */
+                        stepsBack: "all" | {
+                            /** @description Null: the row. */
+                            column: string | null;
+                            key: string;
+                            table: string;
+                        }[];
+                    } | {
                         place: {
                             /** @default null */
                             gaugeId?: string | null;
@@ -295,6 +303,11 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /**
+                         * @description Where a programme here has this history already: make a second one beside it, with names of its own.
+                         * @default false
+                         */
+                        beside?: boolean;
                         /** @description Who makes the change. */
                         by: string;
                         name?: string;
@@ -1545,6 +1558,14 @@ export interface paths {
                             workbook: string;
                         }[];
                     } | {
+                        /** @description What was changed here since and is to be as the file has it; the others stay. */
+                        stepsBack: "all" | {
+                            /** @description Null: the row. */
+                            column: string | null;
+                            key: string;
+                            table: string;
+                        }[];
+                    } | {
                         place: {
                             /** @default null */
                             gaugeId?: string | null;
@@ -1601,6 +1622,11 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /**
+                         * @description Where a programme here has this history already: make a second one beside it, with names of its own.
+                         * @default false
+                         */
+                        beside?: boolean;
                         /** @description Who makes the change. */
                         by: string;
                         name?: string;
@@ -3328,6 +3354,27 @@ export interface components {
                 why: string[];
                 workbook: string;
             }[];
+            /** @description Cells and rows that were changed here since, and that the file would set back. The first 500. */
+            stepsBack: {
+                at: string;
+                /** @description Who changed it since. */
+                by: string;
+                /** @description Null: the row. */
+                column: string | null;
+                /** @description Is it to be as the file has it? Where not, it stays, and no change tells of it. */
+                isTaken: boolean;
+                key: string;
+                /** @description What the file has, which stood here before. */
+                older: string | null;
+                stands: string | null;
+                table: string;
+            }[];
+            stepsBackCount: number;
+            /** @description The programme here that has this history already. */
+            there: {
+                name: string;
+                programmeId: string;
+            } | null;
             /** @description Mends that were taken back and can be made again. */
             undone: {
                 /** @description The header of the column, as it stands in the file. */
@@ -3453,6 +3500,27 @@ export interface components {
                 why: string[];
                 workbook: string;
             }[];
+            /** @description Cells and rows that were changed here since, and that the file would set back. The first 500. */
+            stepsBack: {
+                at: string;
+                /** @description Who changed it since. */
+                by: string;
+                /** @description Null: the row. */
+                column: string | null;
+                /** @description Is it to be as the file has it? Where not, it stays, and no change tells of it. */
+                isTaken: boolean;
+                key: string;
+                /** @description What the file has, which stood here before. */
+                older: string | null;
+                stands: string | null;
+                table: string;
+            }[];
+            stepsBackCount: number;
+            /** @description The programme here that has this history already. */
+            there: {
+                name: string;
+                programmeId: string;
+            } | null;
             /** @description Mends that were taken back and can be made again. */
             undone: {
                 /** @description The header of the column, as it stands in the file. */

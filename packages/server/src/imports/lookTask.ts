@@ -33,6 +33,7 @@ import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
 import { changesOfFiles } from './rowsCompared.ts';
 import { rowsWithProblems } from './rowsWithProblems.ts';
 import type { SentFile } from './sentFiles.ts';
+import { type StepBackTold, type TakenBack, withoutStepsBack } from './toldStepsBack.ts';
 import { type Unpacked, type Unplaced, unpack } from './unpack.ts';
 
 /** A cell somebody mended. */
@@ -58,6 +59,8 @@ export interface LookAsked {
   readonly absent: Absent;
   readonly mends: readonly Mend[];
   readonly accepted: Accepted;
+  /** Steps back that are to be taken all the same; the others stay as they stand here. */
+  readonly taken: TakenBack;
   readonly others: readonly OtherProgramme[];
 }
 
@@ -90,10 +93,15 @@ export interface Looked {
   readonly unplaced: readonly Unplaced[];
   readonly columns: ColumnsFound;
   readonly changes: readonly TableChanges[];
+  /** The first of them, and how many there are. */
+  readonly stepsBack: readonly StepBackTold[];
+  readonly stepsBackCount: number;
   /** Names the changes: the same for the same. */
   readonly changesName: string;
   readonly freshRecords: number;
   readonly hasRecords: boolean;
+  /** The programme here that has these records already: taken in all the same, they become a second one beside it. */
+  readonly there: OtherProgramme | null;
   readonly mayBeAccepted: boolean;
 }
 
@@ -132,27 +140,34 @@ async function lay(folder: string, files: ReadonlyMap<string, string | Uint8Arra
   }
 }
 
+/** The records of an export that are to be taken in first, and the other programme that has them already. */
+interface History {
+  readonly records: readonly ChangeRecord[];
+  readonly there: OtherProgramme | null;
+}
+
 /** The records in an export, where they are this programme's, or it has none yet. */
 async function historyOf(
   asked: LookAsked,
   known: readonly ChangeRecord[],
   records: Unpacked['records'],
-): Promise<Checked<readonly ChangeRecord[]>> {
-  if (records === null || records.length === 0) return { ok: true, value: [], problems: [] };
+): Promise<Checked<History>> {
+  const taken = (value: readonly ChangeRecord[], there: OtherProgramme | null = null) =>
+    ({ ok: true, value: { records: value, there }, problems: [] }) as const;
+  if (records === null || records.length === 0) return taken([]);
   const texts = new Set(records.map(recordText));
   const shares = (ours: readonly ChangeRecord[]) => ours.some((record) => texts.has(recordText(record)));
   const file = asked.sent[0]?.name ?? '';
-  if (shares(known)) return { ok: true, value: records, problems: [] };
+  if (shares(known)) return taken(records);
   if (known.length > 0) {
     const problem = recordProblem('import.records_of_another', { file }, { value: file });
-    return { ok: true, value: [], problems: [problem] };
+    return { ...taken([]), problems: [problem] };
   }
   for (const { programmeId, name } of asked.others) {
     const other = await recordsOf({ ...asked, programmeId, version: -1 });
-    if (other.ok && shares(other.value))
-      return refused(recordProblem('import.programme_there', { file }, { value: file, other: name }));
+    if (other.ok && shares(other.value)) return taken(records, { programmeId, name });
   }
-  return { ok: true, value: records, problems: [] };
+  return taken(records);
 }
 
 /** What is wrong in the programme as it stands: worked out once for each version of it. */
@@ -211,8 +226,7 @@ interface Laid {
   readonly facts: Facts;
   readonly unpacked: Unpacked;
   readonly said: readonly Problem[];
-  /** The records of an export that are to be taken in first. */
-  readonly history: readonly ChangeRecord[];
+  readonly history: History;
   readonly folder: string;
   /** The files that are compared. */
   readonly paths: readonly string[];
@@ -261,7 +275,7 @@ function compare({ facts, history, paths }: Laid, { programme }: WholeRead, abse
   const columns = new Map<string, readonly string[]>();
   for (const [name, rows] of Object.entries(programme.tables))
     columns.set(name, [...new Set((rows ?? []).flatMap((row) => Object.keys(row)))]);
-  const base = history.length > 0 ? foldRecords(history) : facts;
+  const base = history.records.length > 0 ? foldRecords(history.records) : facts;
   return { base, compared: changesOfFiles(base, { rows: rowsOfProgramme(programme), columns, absent, paths }) };
 }
 
@@ -290,7 +304,11 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   around.report(0.7);
   const { base, compared } = compare(laid.value, whole, asked.absent);
   around.report(0.8);
-  const changes = compared.ok ? compared.value : [];
+  const { changes, back } = withoutStepsBack(
+    laid.value.history.records.length > 0 ? [] : laid.value.known,
+    asked.taken,
+    compared.ok ? compared.value : [],
+  );
   const text = changesText(changes);
   if (text === null) return refused(recordProblem('change.unsound', {}, {}));
   const before = await problemsBefore(asked, laid.value.facts);
@@ -299,7 +317,7 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   await writeFile(join(asked.folder, changesFile), text);
   await writeFile(
     join(asked.folder, takenFile),
-    laid.value.history.map((record) => `${recordText(record)}\n`).join(''),
+    laid.value.history.records.map((record) => `${recordText(record)}\n`).join(''),
   );
   const isWhole = compared.ok && laid.value.unpacked.unplaced.length === 0;
   const said = compared.ok ? laid.value.said : [...laid.value.said, ...compared.problems];
@@ -307,7 +325,10 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   const changesName = createHash('sha256').update(text).digest('base64url');
   return {
     ok: true,
-    value: { ...value, changes: counted(changes), changesName, mayBeAccepted: isWhole },
+    value: {
+      ...{ ...value, changes: counted(changes), changesName, mayBeAccepted: isWhole },
+      ...{ stepsBack: back.slice(0, mostRows), stepsBackCount: back.length },
+    },
     problems: [],
   };
 }
@@ -319,7 +340,7 @@ async function lookedOf(
   whole: WholeRead,
   before: readonly Problem[],
   after: readonly Problem[],
-): Promise<Omit<Looked, 'changes' | 'changesName' | 'mayBeAccepted'>> {
+): Promise<Omit<Looked, 'changes' | 'changesName' | 'mayBeAccepted' | 'stepsBack' | 'stepsBackCount'>> {
   const { files, unplaced, workbooks } = unpacked;
   const isSent: IsSent = (file) => file !== undefined && (files.has(file) || file === 'columns.json');
   const found = foundIn(whole, after, isSent);
@@ -337,7 +358,8 @@ async function lookedOf(
     rowsShown: await rowsWithProblems(folder, found),
     unplaced,
     columns: await columnsFound(folder, workbooks, (file) => files.has(file)),
-    freshRecords: history.filter((record) => !names.has(recordName(record))).length,
-    hasRecords: history.length > 0,
+    freshRecords: history.records.filter((record) => !names.has(recordName(record))).length,
+    hasRecords: history.records.length > 0,
+    there: history.there,
   };
 }

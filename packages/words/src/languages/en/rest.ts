@@ -771,7 +771,7 @@ export const problems = {
   "import.nothing_known.what": "No table of a programme was found in {value}.",
   "import.nothing_to_undo.todo": "Mend a cell first.",
   "import.nothing_to_undo.what": "There is nothing to take back here.",
-  "import.programme_there.todo": "Take the file in there.",
+  "import.programme_there.todo": "Open it; or make a second programme of the file beside it.",
   "import.programme_there.what": "This programme is here already: {other}.",
   "import.reading.todo": "Wait a moment, then try again.",
   "import.reading.what": "This file is still being read.",

@@ -771,7 +771,7 @@ export const problems = {
   "import.nothing_known.what": "No se encontró ninguna tabla de un programa en {value}.",
   "import.nothing_to_undo.todo": "Corrija primero una celda.",
   "import.nothing_to_undo.what": "Aquí no hay nada que deshacer.",
-  "import.programme_there.todo": "Traiga el archivo allí.",
+  "import.programme_there.todo": "Ábralo; o haga con el archivo un segundo programa a su lado.",
   "import.programme_there.what": "Este programa ya está aquí: {other}.",
   "import.reading.todo": "Espere un momento e intente otra vez.",
   "import.reading.what": "Este archivo todavía se está leyendo.",
