@@ -3292,6 +3292,8 @@ export interface components {
                 /** @description The file it was sent in. */
                 from: string;
                 rows: number;
+                /** @description The sheet of the workbook it was sent in; null for a file of its own. */
+                sheet: string | null;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
@@ -3317,6 +3319,12 @@ export interface components {
                 workbook: string | null;
             }[];
             importId: string;
+            /** @description Rows of workbooks of which something is said, and the numbers they have in their sheets. */
+            inSheets: {
+                file: string;
+                inSheet: number;
+                row: number;
+            }[];
             isReading: boolean;
             mayBeAccepted: boolean;
             mends: {
@@ -3438,6 +3446,8 @@ export interface components {
                 /** @description The file it was sent in. */
                 from: string;
                 rows: number;
+                /** @description The sheet of the workbook it was sent in; null for a file of its own. */
+                sheet: string | null;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
@@ -3463,6 +3473,12 @@ export interface components {
                 workbook: string | null;
             }[];
             importId: string;
+            /** @description Rows of workbooks of which something is said, and the numbers they have in their sheets. */
+            inSheets: {
+                file: string;
+                inSheet: number;
+                row: number;
+            }[];
             isReading: boolean;
             mayBeAccepted: boolean;
             mends: {

@@ -116,6 +116,7 @@ export const review = z
         rows: z.int(),
         used: z.int(),
         from: z.string().describe('The file it was sent in.'),
+        sheet: z.string().nullable().describe('The sheet of the workbook it was sent in; null for a file of its own.'),
       }),
     ),
     problems: z.array(problem),
@@ -130,6 +131,9 @@ export const review = z
         }),
       )
       .describe('The rows of which something is said, whole; the first 1,000.'),
+    inSheets: z
+      .array(z.strictObject({ file: z.string(), row: z.int(), inSheet: z.int() }))
+      .describe('Rows of workbooks of which something is said, and the numbers they have in their sheets.'),
     unplaced: z
       .array(z.strictObject({ name: z.string(), table: z.string().nullable(), gaugeId: z.string().nullable() }))
       .describe('Files whose names do not say which table they are, and what they likely are.'),

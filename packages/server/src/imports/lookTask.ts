@@ -28,6 +28,7 @@ import {
 import type { NotUsed } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
 import { recordsOf } from '../recordsOf.ts';
+import { type RowInSheet, rowsInSheets, toldOfSheet } from './inSheets.ts';
 import { type Accepted, type ColumnsFound, columnsFound, layColumns } from './matchedColumns.ts';
 import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
 import { changesOfFiles } from './rowsCompared.ts';
@@ -84,12 +85,16 @@ export interface Looked {
     readonly rows: number;
     readonly used: number;
     readonly from: string;
+    /** The sheet of the workbook it was sent in; null for a file of its own. */
+    readonly sheet: string | null;
   }[];
   readonly problems: readonly Problem[];
   /** What taking it in would break in tables that were not sent. */
   readonly elsewhere: readonly Problem[];
   readonly notUsed: readonly NotUsed[];
   readonly rowsShown: readonly ShownRows[];
+  /** Rows of workbooks of which something is said. */
+  readonly inSheets: readonly RowInSheet[];
   readonly unplaced: readonly Unplaced[];
   readonly columns: ColumnsFound;
   readonly changes: readonly TableChanges[];
@@ -344,17 +349,21 @@ async function lookedOf(
   const { files, unplaced, workbooks } = unpacked;
   const isSent: IsSent = (file) => file !== undefined && (files.has(file) || file === 'columns.json');
   const found = foundIn(whole, after, isSent);
+  const notUsed = whole.read.notUsed.filter(({ file }) => isSent(file));
   const names = new Set(known.map(recordName));
   const { programme } = whole.programme.settings;
   return {
     version,
     programmeName: typeof programme === 'string' ? programme : null,
     files: whole.read.files.flatMap((one) =>
-      files.has(one.file) ? [{ ...one, from: files.get(one.file)!.from }] : [],
+      files.has(one.file)
+        ? [{ ...one, from: files.get(one.file)!.from, sheet: files.get(one.file)!.sheet?.sheet ?? null }]
+        : [],
     ),
-    problems: [...said, ...found],
+    problems: [...said, ...found].map((problem) => toldOfSheet(files, problem)),
     elsewhere: brokenElsewhere(before, after, isSent),
-    notUsed: whole.read.notUsed.filter(({ file }) => isSent(file)),
+    notUsed,
+    inSheets: rowsInSheets(files, found, notUsed),
     rowsShown: await rowsWithProblems(folder, found),
     unplaced,
     columns: await columnsFound(folder, workbooks, (file) => files.has(file)),

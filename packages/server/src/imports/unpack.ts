@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Checked, Problem } from '@eavewell/engine';
-import { filesOfProgramme, likelyTable, limitedZip, tablesAsRead } from '@eavewell/formats';
+import { filesOfProgramme, likelyTable, limitedZip, type SheetLaid, tablesAsRead } from '@eavewell/formats';
 import { type ChangeRecord, readRecord, recordProblem } from '@eavewell/records';
 import { folderTableNames, folderTables, idForm, tableProblem } from '@eavewell/tables';
 import { type FileKind, fileKind } from './fileKind.ts';
@@ -16,6 +16,8 @@ export const recordsFile = 'records.jsonl';
 export interface Brought {
   readonly bytes: Uint8Array;
   readonly from: string;
+  /** Of a workbook: the sheet it was laid out from. */
+  readonly sheet?: SheetLaid;
 }
 
 /** A table whose name does not say which it is. */
@@ -154,11 +156,11 @@ class Unpacking {
     return { name, table, gaugeId: table === 'rain' && this.gaugeIds.has(base) ? base : null };
   }
 
-  private add(path: string, bytes: Uint8Array, from: string): Problem | null {
+  private add(path: string, bytes: Uint8Array, from: string, sheet?: SheetLaid): Problem | null {
     const before = this.files.get(path);
     if (before !== undefined && Buffer.compare(before.bytes, bytes) !== 0)
       return recordProblem('import.table_twice', { file: path }, { value: path, files: [before.from, from] });
-    this.files.set(path, { bytes, from });
+    this.files.set(path, { bytes, from, ...(sheet === undefined ? {} : { sheet }) });
     return null;
   }
 
@@ -207,7 +209,7 @@ class Unpacking {
 
   /** A workbook laid out as the tables it holds. */
   private async workbook(sent: SentFile): Promise<Problem | null> {
-    const { programme, told } = await tablesAsRead(sent.path);
+    const { programme, told, sheets } = await tablesAsRead(sent.path);
     const wrong = told.find(
       ({ code, severity, place }) =>
         severity === 'blocker' && code.startsWith('workbook.') && !place.file?.includes('/'),
@@ -219,7 +221,8 @@ class Unpacking {
       const isSaid =
         path === 'settings.json' ? Object.keys(programme.settings).length > 0 : path !== 'datapackage.json';
       if (!isSaid) continue;
-      const twice = this.add(path, typeof content === 'string' ? Buffer.from(content) : content, sent.name);
+      const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+      const twice = this.add(path, bytes, sent.name, sheets?.get(path));
       if (twice) return twice;
     }
     return null;

@@ -54,10 +54,11 @@ export function ReviewSheet(props: ReviewProps) {
 }
 
 function titleOf(
-  { changes, isReading, freshRecords, mayBeAccepted, problems }: Review,
+  { changes, isReading, freshRecords, mayBeAccepted, problems, there }: Review,
   say: ReturnType<typeof useLanguage>['say'],
 ): string {
   if (isReading) return say('imports.title');
+  if (there !== null) return say('imports.title_there', { name: there.name });
   const sum = (kind: 'added' | 'edited' | 'removed') => changes.reduce((all, table) => all + table[kind], 0);
   const [added, edited, removed] = [sum('added'), sum('edited'), sum('removed')];
   const isNothing = added + edited + removed === 0 && freshRecords === 0;
@@ -139,7 +140,7 @@ function There(props: { readonly there: NonNullable<Review['there']>; readonly i
   return (
     <div className="heed">
       <p>
-        <b>{say('imports.there', { name })}</b>{' '}
+        {say('imports.there')}{' '}
         <Link to="/p/$programmeId/sites" params={{ programmeId }}>
           {say('imports.open_there', { name })}
         </Link>
