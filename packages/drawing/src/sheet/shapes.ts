@@ -28,6 +28,14 @@ export const grounds = [
   'brick',
   'waterline',
   'mark',
+  // How full a tank was, from nearly empty to full; and days that were not measured.
+  'level1',
+  'level2',
+  'level3',
+  'level4',
+  'level5',
+  'level6',
+  'doubt',
 ] as const;
 export type Ground = (typeof grounds)[number];
 

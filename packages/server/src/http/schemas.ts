@@ -3,6 +3,7 @@ import { designReport, folderTableNames, remediesInWords, siteShort } from '@eav
 import { z } from 'zod';
 import { by, notUsed, problem, programmeId, version } from './schemaParts.ts';
 
+export * from './factsSchemas.ts';
 export * from './importSchemas.ts';
 export { byWhom, changed, problem, programmeId } from './schemaParts.ts';
 

@@ -41,6 +41,13 @@ function feet(length_m: number, width_m: number, area_m2: number): readonly RowM
   return [{ columns: ['roofPlanArea_m2'], fault: { code: 'row.area_in_square_feet', facts } }];
 }
 
+/** Water does not stand above the wall that holds it. */
+function overflowAboveWall(overflowHeight_m: number, height_m: number): readonly RowMixUp[] {
+  if (overflowHeight_m <= height_m) return [];
+  const facts = { value: String(overflowHeight_m), wall_m: height_m, unit: 'm' };
+  return [{ columns: ['overflowHeight_m'], fault: { code: 'row.overflow_above_wall', facts } }];
+}
+
 function cubicMetresForLitres(volume_L: number): readonly RowMixUp[] {
   const { unit: other, high, factor } = cubicMetres;
   if (volume_L <= 0 || volume_L > high) return [];
@@ -58,6 +65,7 @@ function cubicMetresForLitres(volume_L: number): readonly RowMixUp[] {
  * @problem cell.other_unit - a part that is a tank and holds so few litres that m³ are meant
  * @problem row.coordinates_swapped - a latitude beyond 90 degrees that would be a longitude
  * @problem row.sides_in_feet - length × width is 10.76 times the area: as many square feet as m²
+ * @problem row.overflow_above_wall - an overflow higher than the wall of its tank
  * @problem row.area_in_square_feet - the area is 10.76 times length × width
  * @definition ours: docs/decisions/0017-cells-mixed-up.md
  */
@@ -74,9 +82,11 @@ export function rowMixUps(
   const coordinates = all('latitude_deg', 'longitude_deg');
   const volume = kind === 'tank' ? all('volume_L') : null;
   const sides = all('length_m', 'width_m', 'roofPlanArea_m2');
+  const levels = all('overflowHeight_m', 'height_m');
   return [
     ...(coordinates ? swappedCoordinates(coordinates[0]!, coordinates[1]!) : []),
     ...(sides ? feet(sides[0]!, sides[1]!, sides[2]!) : []),
+    ...(levels ? overflowAboveWall(levels[0]!, levels[1]!) : []),
     ...(volume ? cubicMetresForLitres(volume[0]!) : []),
   ];
 }

@@ -20,6 +20,8 @@ export const mixUpSentences = {
   'row.coordinates_far': (t) => says(t, 'row.coordinates_far', { value: t.text('value'), likely: t.text('likely') }),
   'row.sides_in_feet': (t) =>
     says(t, 'row.sides_in_feet', { value: t.text('value'), area: t.text('area_m2'), likely: t.text('likely') }),
+  'row.overflow_above_wall': (t) =>
+    says(t, 'row.overflow_above_wall', { value: t.text('value'), wall: t.text('wall_m') }),
   'row.area_in_square_feet': (t) =>
     says(t, 'row.area_in_square_feet', { value: t.text('value'), likely: t.text('likely') }),
 } satisfies Partial<Sentences<TableProblemCode>>;

@@ -106,6 +106,7 @@ const link = {
   'link.unknown_site': (t) => saysOrMeant(t, 'link.unknown_site', { value: quoted(t) }),
   'link.unknown_gauge': (t) => saysOrMeant(t, 'link.unknown_gauge', { value: quoted(t) }),
   'link.unknown_roof': (t) => saysOrMeant(t, 'link.unknown_roof', { value: quoted(t) }),
+  'link.pipe_roof_unknown': (t) => saysOrMeant(t, 'link.pipe_roof_unknown', { value: quoted(t) }),
   'link.unknown_tank': (t) => saysOrMeant(t, 'link.unknown_tank', { value: quoted(t) }),
   'link.unknown_part': (t) => saysOrMeant(t, 'link.unknown_part', { value: quoted(t) }),
   'link.part_not_tank': (t) => says(t, 'link.part_not_tank', { value: quoted(t), kind: t.text('kind') }),

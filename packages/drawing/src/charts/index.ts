@@ -1,0 +1,11 @@
+export * from './chart.ts';
+export * from './chartFacts.ts';
+export * from './chartTables.ts';
+export { axisEnd_L, type CurveInput, type CurveWords, curveChart } from './curveChart.ts';
+export { type MonthsChart, type MonthsWords, monthsChart } from './monthsChart.ts';
+export * from './monthTotals.ts';
+export { type RasterWords, rasterChart } from './rasterChart.ts';
+export { type DoubtKind, type RecordFacts, type RecordInput, recordFacts } from './record.ts';
+export { dayByDay_days, type TraceLayout, type TraceWords, traceChart } from './traceChart.ts';
+export { type AtSize, type BandPoint, bandAt, readCurve, type WaterCurve } from './waterCurve.ts';
+export { type YearsInput, type YearsWords, yearsChart } from './yearsChart.ts';
