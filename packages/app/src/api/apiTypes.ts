@@ -4960,12 +4960,18 @@ export interface components {
             inputs: {
                 label: string;
                 name: string;
+                /** @description A value that is a word, in words. */
+                said?: string;
                 unit: string;
                 value: number | string;
             }[];
             label: string;
+            /** @description A value that is a word, in words. */
+            said?: string;
             /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
             source: string;
+            /** @description The source in words. */
+            sourceSaid: string;
             /** @description Empty where the value has none. */
             unit: string;
             /** @description Null where no such figure exists. */
@@ -4981,12 +4987,18 @@ export interface components {
             inputs: {
                 label: string;
                 name: string;
+                /** @description A value that is a word, in words. */
+                said?: string;
                 unit: string;
                 value: number | string;
             }[];
             label: string;
+            /** @description A value that is a word, in words. */
+            said?: string;
             /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
             source: string;
+            /** @description The source in words. */
+            sourceSaid: string;
             /** @description Empty where the value has none. */
             unit: string;
             /** @description Null where no such figure exists. */

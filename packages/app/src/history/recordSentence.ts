@@ -33,9 +33,11 @@ export function rowInWords(
   if (table === 'sites') return nameAndId(key, siteName);
   if (table === 'settings') return say('history.settings');
   const one = words.one(table);
-  if (slash === 0) return say('history.row', { what: one, id: key.slice(1) });
+  if (slash === 0)
+    return say('history.row', { what: one, id: table === 'demand' ? words.choice(key.slice(1)) : key.slice(1) });
   if (slash < 0) return say('history.row', { what: one, id: key });
-  const [owner, id] = [key.slice(0, slash), key.slice(slash + 1)];
+  const [owner, last] = [key.slice(0, slash), key.slice(slash + 1)];
+  const id = table === 'demand' ? words.choice(last) : last;
   return say('history.row_of', { what: one, id, owner: nameAndId(owner, siteName) });
 }
 

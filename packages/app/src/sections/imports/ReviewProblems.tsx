@@ -101,7 +101,7 @@ function OneProblem(props: { readonly problem: Problem; readonly review: Review;
   const { place, severity, what, todo } = problem;
   const [isOpen, setOpen] = useState(false);
   const row = rowAt(review, place);
-  const table = place.file?.replace(/\.csv$/, '') ?? '';
+  const table = place.file?.replace(/^rain\/.*/, 'rain').replace(/\.csv$/, '') ?? '';
   const where = [
     place.row === undefined ? null : say('imports.row', { row: rowSeen(review, place.file, place.row) }),
     place.column === undefined ? null : words.label(table, place.column),
