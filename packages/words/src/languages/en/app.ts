@@ -1078,7 +1078,6 @@ export const water = {
   "days_unknown": "not measured",
   "demand_would_be_empty": "No water would be asked for at this site any more: say first which purpose is served first.",
   "downpipes": "{count, plural, one {# downpipe} other {# downpipes}}",
-  "draft_unkept": "A draft of {name} is not kept yet.",
   "dry": "dry",
   "dry_days_a_year": "dry days a year",
   "dry_days_of_year": "dry days of the year",

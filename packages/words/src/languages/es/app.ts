@@ -1079,7 +1079,6 @@ export const water = {
   "days_unknown": "sin medir",
   "demand_would_be_empty": "En este sitio ya no se pediría agua: diga antes qué uso se atiende primero.",
   "downpipes": "{count, plural, one {# bajante} other {# bajantes}}",
-  "draft_unkept": "Hay un borrador de {name} sin guardar.",
   "dry": "seco",
   "dry_days_a_year": "días secos al año",
   "dry_days_of_year": "días secos del año",
