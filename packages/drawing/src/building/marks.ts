@@ -24,7 +24,8 @@ const inks: Record<StationVerdict, Ink> = {
   short: 'brick',
   unknown: 'ink',
 };
-const isException = (verdict: StationVerdict) => verdict !== 'holds' && verdict !== 'notJudged';
+/** Is it told in large? */
+export const isException = (verdict: StationVerdict): boolean => verdict !== 'holds' && verdict !== 'notJudged';
 
 /**
  * Marks as balloons: a dot at the station, a hair to the mark, its word beside it; what is an exception is large and bold,

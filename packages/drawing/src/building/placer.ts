@@ -88,7 +88,7 @@ export class Placer {
     let least = Infinity;
     const towards = Math.atan2(side[1], side[0]);
     const first = Math.hypot(...side);
-    for (let ring = 0; ring < 9; ring++) {
+    for (let ring = 0; ring < 18; ring++) {
       const away = first + ring * 22;
       if (away * 0.6 > least) break;
       for (const turn of [0, 0.35, -0.35, 0.7, -0.7, 1.1, -1.1, 1.6, -1.6, 2.2, -2.2, 3.1]) {
