@@ -82,8 +82,8 @@ function sectionLetters(frame: Frame, input: SectionInput): readonly Shape[] {
     ? dimensionShapes(sectionDimensions(frame, input.words), placer, mostDimensions)
     : { shapes: [] };
   const carriers = frame.hasWords ? carriersOf({ k: view.k, placed: all }) : [];
-  const high = tooHigh(frame, carriers, input.words, placer);
   const marks = detail === 'whole' ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
+  const high = tooHigh(frame, carriers, input.words, placer);
   const slope = frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : [];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
   return [group(null, null, [...dimensions, ...told, ...high, ...slope, ...key]), ...marks, group(null, null, bar)];
