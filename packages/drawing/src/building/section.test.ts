@@ -1,4 +1,4 @@
-import type { TankFacts } from '@eavewell/engine';
+import type { SiteFacts, TankFacts } from '@eavewell/engine';
 import { describe, expect, test } from 'vitest';
 import { buildingOf, levelShapes, paperScale, sectionOf } from './index.ts';
 import {
