@@ -8,12 +8,12 @@ import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { siteReport } from '@eavewell/report';
 import { loadLanguage } from '@eavewell/words';
 import { type Browser, chromium, type Page } from 'playwright-core';
-import { build } from 'vite';
 import { afterAll, beforeAll, expect, inject, it } from 'vitest';
 import { type Draft, emptyDraft, noQuestion, type Question } from '../../packages/app/src/water/draft.ts';
 import { type JudgedOf, SiteJudge } from '../../packages/app/src/water/siteJudge.ts';
 import type { FromWater, ToWater } from '../../packages/app/src/water/waterMessages.ts';
-import { repository } from '../rules/repository.ts';
+import { builtThread } from './builtThread.ts';
+import { differences } from './differences.ts';
 
 // The engine in a thread of a browser against the engine here: Math.exp, log and pow differ between the two.
 
@@ -33,26 +33,14 @@ beforeAll(async () => {
   room = await mkdtemp(join(tmpdir(), 'eavewell-in-browser-'));
   await writeProgramme(join(room, 'demo'), demoProgramme({ sites: 60 }));
   facts = (await readProgramme(join(room, 'demo'))).facts;
-  await build({
-    configFile: false,
-    logLevel: 'error',
-    root: join(repository, 'packages/app'),
-    resolve: { conditions: ['eavewell-source', 'module', 'browser', 'development|production'] },
-    build: {
-      target: 'es2022',
-      outDir: join(room, 'built'),
-      modulePreload: false,
-      chunkSizeWarningLimit: 1000,
-      rolldownOptions: {
-        input: join(repository, 'packages/app/src/water/waterWorker.ts'),
-        output: { entryFileNames: '[name].js' },
-      },
-    },
-  });
+  await builtThread(join(room, 'built'));
   browser = await chromium.connect(inject('browserAddress'));
   page = await browser.newPage();
   await page.route(`${origin}/**`, async (route) => {
     const { pathname } = new URL(route.request().url());
+    const siteId = /^\/facts\/(.+)$/.exec(pathname)?.[1];
+    if (siteId !== undefined)
+      return route.fulfill({ json: factsOf(facts.sites.find((one) => one.siteId === siteId)!) });
     if (pathname === '/')
       return route.fulfill({ contentType: 'text/html', body: '<!doctype html><title>Water</title>' });
     const body = await readFile(join(room, 'built', pathname)).catch(() => null);
@@ -103,58 +91,13 @@ function askThread(questions: readonly Unasked[]): Promise<FromWater[][]> {
           else
             void fetch(`/facts/${question.siteId}`)
               .then((answer) => answer.json())
-              .then((facts) => worker.postMessage({ kind: 'facts', siteId: question.siteId, facts, ask }));
+              .then((facts) => worker.postMessage({ kind: 'facts', siteId: question.siteId, facts, ask }))
+              .catch(reject);
         }),
       );
     worker.terminate();
     return answers as FromWater[][];
   }, questions);
-}
-
-/** An array that travelled as its bytes, as it was; anything else as it is. */
-function unpacked(value: object): object {
-  if (!('base64' in value) || typeof value.base64 !== 'string') return value;
-  const bytes = new Uint8Array(Buffer.from(value.base64, 'base64'));
-  return 'isFloat' in value && value.isFloat === true ? new Float64Array(bytes.buffer) : bytes;
-}
-
-/**
- * Differences over what two engines of scripts may differ by: counts, days and whole litres not at all, other figures by 1e-12 of themselves; what
- * of a day is left over of a full tank (spill, content) by 1e-12 of the tank.
- */
-function differences(here: unknown, there: unknown, at = '', scale = 0): readonly string[] {
-  if (typeof here === 'number' && typeof there === 'number') {
-    if (here === there) return [];
-    const isClose = Math.abs(here - there) <= 1e-12 * Math.max(scale, Math.abs(here), Math.abs(there));
-    const isWhole = scale === 0 && (Number.isInteger(here) || Number.isInteger(there));
-    return isClose && !isWhole ? [] : [`${at}: ${here} and ${there}`];
-  }
-  if (here === null || there === null || typeof here !== 'object' || typeof there !== 'object')
-    return here === there ? [] : [`${at}: ${String(here)} and ${String(there)}`];
-  const [one, other] = [here as Record<string, unknown>, unpacked(there) as Record<string, unknown>];
-  const inDays =
-    one['content_L'] instanceof Float64Array ? one['content_L'].reduce((a, b) => Math.max(a, b), 0) : scale;
-  const isArray = ArrayBuffer.isView(one) && ArrayBuffer.isView(other);
-  if (isArray && isSameArray(one as unknown as Numbers, other as unknown as Numbers, scale)) return [];
-  const found: string[] = [];
-  for (const name of new Set([...Object.keys(one), ...Object.keys(other)])) {
-    if (name === 'took_ms') continue;
-    found.push(...differences(one[name], other[name], `${at}.${name}`, inDays));
-    if (found.length > 5) break;
-  }
-  return found;
-}
-
-type Numbers = ArrayLike<number>;
-
-/** The quick way to see that there is nothing to tell. */
-function isSameArray(one: Numbers, other: Numbers, scale: number): boolean {
-  if (one.length !== other.length) return false;
-  for (let i = 0; i < one.length; i++) {
-    const [a, b] = [one[i]!, other[i]!];
-    if (a !== b && !(Math.abs(a - b) <= 1e-12 * Math.max(scale, Math.abs(a), Math.abs(b)))) return false;
-  }
-  return true;
 }
 
 const firstTank = (site: SiteFacts): Draft => ({

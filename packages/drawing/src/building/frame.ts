@@ -88,7 +88,7 @@ function detailFrame({ building, proposed = null, width }: SectionInput, station
   const under = y0 + Math.max(deep_m * k, 20) + 14;
   const all = layout.placed.map((one) => ({ ...one, x: one.x - left }));
   const placed = all.filter((one) => reaches(one, k, width));
-  const height = Math.ceil(under + 46);
+  const height = Math.ceil(under + (station === 'treatmentUnit' || station === 'tap' ? 24 : 46));
   return {
     view: { k, x0: 0, y0 },
     width,

@@ -212,10 +212,10 @@ function sunkOf(one: Placed, k: number): Sunk {
   return [[x - half, x + half]];
 }
 
-/** Where the water of every tank stands, by body of water. */
-export function watersOf({ view, placed }: Frame): readonly (readonly WaterPlace[])[] {
+/** Where the water of every tank stands, by body of water: also of tanks that a cut-out does not show, since they share a level. */
+export function watersOf({ view, all }: Frame): readonly (readonly WaterPlace[])[] {
   const bodies = new Map<number, WaterPlace[]>();
-  for (const one of placed) {
+  for (const one of all) {
     if (one.kind !== 'tank' || !one.tank) continue;
     const x = one.x - (one.tank.diameter_m.value / 2) * view.k;
     const foot = view.y0 - one.tank.standHeight_m.value * view.k;

@@ -1,8 +1,8 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import type { Judged, KeepOutcome, SiteWater } from '../../../water/index.ts';
-import { stepWords } from './stepWords.ts';
+import { remedyKey, stepWords } from './stepWords.ts';
 
 /** What is changed and not kept: each step, what it comes to beside what is saved, and what can be done with it. */
 export function DraftBar({ water }: { readonly water: SiteWater }) {
@@ -42,11 +42,14 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
 function Steps({ water }: { readonly water: SiteWater }) {
   const language = useLanguage();
   const { draft, remedies } = water;
+  // Once one is taken others are found: what it was called is remembered.
+  const abouts = useRef(new Map<string, string>());
+  for (const { changes, about } of remedies?.ranked ?? []) abouts.current.set(remedyKey(changes), about);
   return (
     <ol className="draft-steps">
       {draft.steps.map((step, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: steps are made in this order and taken back from its end
-        <li key={i}>{stepWords(step, remedies, language)}</li>
+        <li key={i}>{stepWords(step, abouts.current, language)}</li>
       ))}
     </ol>
   );

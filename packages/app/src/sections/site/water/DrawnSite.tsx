@@ -9,7 +9,7 @@ import {
   svgOf,
 } from '@eavewell/drawing';
 import type { SiteFacts } from '@eavewell/engine';
-import { type ReactNode, type RefObject, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { elementOf, PictureView } from '../../../look/PictureView.tsx';
@@ -171,7 +171,7 @@ function Levels({
   const [day] = usePointedDay();
   const [places, setPlaces] = useState<ReadonlyMap<string, Element>>(new Map());
   // biome-ignore lint/correctness/useExhaustiveDependencies: the places are looked for in each new picture
-  useLayoutEffect(() => {
+  useEffect(() => {
     const found = frame.current?.querySelectorAll('[data-part^="water:"]') ?? [];
     setPlaces(new Map([...found].map((place) => [place.getAttribute('data-part') ?? '', place])));
   }, [frame, picture]);
