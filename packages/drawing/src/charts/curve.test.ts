@@ -120,6 +120,24 @@ describe('the curve', () => {
     expect(axisEnd_L({ ...chosen, tankVolume_L: 0, curve: none })).toBeGreaterThan(0);
   });
 
+  it('of two tanks near each other, the smaller is lettered to the left and the larger to the right', () => {
+    for (const [own, other] of [
+      [7000, 7400],
+      [7400, 7000],
+    ] as const) {
+      const proposed = { tankVolume_L: other, verdict: 'short' } as const;
+      const curve = { ...madeUpCurve(1, 10), critical_L: Float64Array.from({ length: 3650 }, (_, day) => day * 3) };
+      const chart = curveChart({ ...chosen, curve, tankVolume_L: own, proposed }, curveWords, { width: 606 });
+      const at = (size: number) => {
+        const text = curveWords.daysAt(readCurve(curve, size).dryDays_per_year!);
+        const letter = chart.shapes.find((shape) => shape.kind === 'letter' && shape.text === text);
+        return letter?.kind === 'letter' ? letter.x - chart.placeOfSize(size)!.x : Number.NaN;
+      };
+      expect(at(7000)).toBeLessThan(0);
+      expect(at(7400)).toBeGreaterThan(0);
+    }
+  });
+
   it('a size pointed at is the size of its place, and lights up with what it does', () => {
     const chart = curveChart({ ...chosen, curve: madeUpCurve(1, 10) }, curveWords, { width: 606 });
     for (const size of [0, 3300, 12000]) {
