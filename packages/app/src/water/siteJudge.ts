@@ -1,6 +1,7 @@
 import type { WaterCurve } from '@eavewell/drawing';
 import {
   bandSizes_L,
+  type DesignSettings,
   designSite,
   type GaugeFinding,
   type JudgedWater,
@@ -20,10 +21,10 @@ import {
   type WaterYear,
 } from '@eavewell/engine';
 import { type FaultAt, faultFinder, faultNamer, siteRemediesReport, siteReport } from '@eavewell/report';
-import type { SiteReport } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { type Draft, emptyDraft, isAsked, isRainAsked, noQuestion, type Question } from './draft.ts';
 import { type Drafted, drafted } from './draftedSite.ts';
+import type { SiteReport } from './siteReport.ts';
 
 /** One body of water, as it is drawn. */
 export interface JudgedStorage {
@@ -43,6 +44,7 @@ export interface Judged {
   readonly storages: readonly JudgedStorage[];
   /** The facts it was judged by. */
   readonly site: SiteFacts;
+  readonly settings: DesignSettings;
   readonly took_ms: number;
 }
 
@@ -114,8 +116,9 @@ export class SiteJudge {
       curve: { ...water.curve(), band: [], yearsBand: null },
       years: water.years,
     }));
-    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language);
-    return { judged: { report, storages, site, took_ms: performance.now() - from }, waters };
+    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language) as SiteReport;
+    const { settings } = this.ready;
+    return { judged: { report, storages, site, settings, took_ms: performance.now() - from }, waters };
   }
 
   /**
@@ -125,7 +128,7 @@ export class SiteJudge {
    */
   remedies(draft: Pick<Draft, 'steps'>, language: Language): SiteReport['remedies'] {
     const found = this.found(draft);
-    return found && siteRemediesReport(found, language);
+    return found && (siteRemediesReport(found, language) as SiteReport['remedies']);
   }
 
   /** The same as the engine has them. */

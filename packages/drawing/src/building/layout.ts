@@ -51,6 +51,8 @@ interface Gaps {
   readonly tank: number;
 }
 const lettered: Gaps = { margin: 12, eave: 46, stand: 56, tank: 40 };
+/** A cut-out letters more beside its tanks. */
+const cutOut: Gaps = { margin: 12, eave: 46, stand: 64, tank: 82 };
 const bare: Gaps = { margin: 4, eave: 2, stand: 3, tank: 3 };
 
 export const unitWidth_m = 2.75;
@@ -70,19 +72,24 @@ interface Slot {
 export function layoutOf(
   building: Building,
   proposed: Building | null,
-  options: { readonly width: number; readonly pxPerM: number | null; readonly hasDimensions: boolean },
+  options: {
+    readonly width: number;
+    readonly pxPerM: number | null;
+    readonly hasDimensions: boolean;
+    readonly isDetail?: boolean;
+  },
 ): Layout {
-  const slots = [...bodySlots(building, proposed, options.hasDimensions ? lettered : bare), ...stopSlots()];
-  const margin = (options.hasDimensions ? lettered : bare).margin;
+  const gaps = options.isDetail ? cutOut : options.hasDimensions ? lettered : bare;
+  const slots = [...bodySlots(building, proposed, gaps), ...stopSlots()];
   const sum = (of: (slot: Slot) => number) => slots.reduce((total, slot) => total + of(slot), 0);
   const wide_m = sum(({ before, size_m, after }) => before.m + size_m + after.m);
-  const wide_px = sum(({ before, after }) => before.px + after.px) + 2 * margin;
+  const wide_px = sum(({ before, after }) => before.px + after.px) + 2 * gaps.margin;
   // Where there is more room for letters than for the building, it shrinks, and the letters go.
   const gapShare = Math.min(1, (options.width * 0.5) / wide_px);
   const fitted = (options.width - wide_px * gapShare) / wide_m;
   const k = Math.min(fitted, options.pxPerM ?? greatestPxPerM);
   const placed: Placed[] = [];
-  let x = margin * gapShare + (fitted - k) * wide_m * 0.4;
+  let x = gaps.margin * gapShare + (fitted - k) * wide_m * 0.4;
   for (const { before, size_m, after, make } of slots) {
     x += before.m * k + before.px * gapShare;
     placed.push(make(x, k));

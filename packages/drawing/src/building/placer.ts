@@ -41,19 +41,24 @@ export const overlap = (a: Box, b: Box): number => {
 /** Places letters so that none covers another, and as little as may be of what is drawn. */
 export class Placer {
   readonly #taken: Box[] = [];
-  readonly #drawn: readonly Box[];
+  readonly #drawn: Box[];
   readonly #frame: Box;
 
   /** What is drawn may be written over where nothing else is left; the frame may not be left. */
   constructor(frame: Box, drawn: readonly Box[]) {
     this.#frame = frame;
-    this.#drawn = drawn;
+    this.#drawn = [...drawn];
   }
 
   isFree(box: Box): boolean {
     const { x, y, width, height } = this.#frame;
     if (box.x < x || box.y < y || box.x + box.width > x + width || box.y + box.height > y + height) return false;
     return this.#taken.every((other) => overlap(grown(box, 2), other) === 0);
+  }
+
+  /** Something more that had better not be written over. */
+  avoid(...boxes: readonly Box[]): void {
+    this.#drawn.push(...boxes);
   }
 
   take(box: Box): void {
@@ -95,13 +100,25 @@ export class Placer {
         const box = { x, y, ...size };
         if (!this.isFree(box)) continue;
         const over = this.#drawn.reduce((sum, other) => sum + overlap(box, other), 0);
-        const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12;
+        const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12 + this.#crossed(anchor, box) * 24;
         if (cost < least) [best, least] = [box, cost];
       }
     }
     best ??= this.#anywhere(anchor, size);
     if (best) this.take(best);
     return best;
+  }
+
+  /** How often a straight line from a point to a box would run over letters that stand. */
+  #crossed([x, y]: readonly [number, number], box: Box): number {
+    const toX = Math.min(box.x + box.width, Math.max(box.x, x));
+    const toY = Math.min(box.y + box.height, Math.max(box.y, y));
+    let crossed = 0;
+    for (let nth = 1; nth < 6; nth++) {
+      const spot = { x: x + ((toX - x) * nth) / 6 - 2, y: y + ((toY - y) * nth) / 6 - 2, width: 4, height: 4 };
+      if (this.#taken.some((other) => overlap(spot, other) > 0)) crossed++;
+    }
+    return crossed;
   }
 
   #anywhere(anchor: readonly [number, number], size: { width: number; height: number }): Box | null {

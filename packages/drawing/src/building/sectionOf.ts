@@ -30,7 +30,7 @@ const mostDimensions = 10;
  */
 export function sectionOf(input: SectionInput): Section {
   const frame = frameOf(input);
-  const { view, width, height, isWhole } = frame;
+  const { view, width, height, detail } = frame;
   const waters = watersOf(frame);
   const levels = levelShapes({ waters, pxPerM: view.k }, input.levels);
   const byPart = new Map(levels.map((one) => [one.part, one]));
@@ -39,20 +39,23 @@ export function sectionOf(input: SectionInput): Section {
   const { shapes: parts, carriers } = sectionParts(frame, waterOf);
   const placer = new Placer({ x: 0, y: 0, width, height }, drawnBoxes(frame));
   const bar = scaleBar(view, width - 10, height - 6, input.words, placer);
+  const told = frame.hasWords ? proposedLetters(frame, input.proposedWords ?? [], placer) : [];
   const { shapes: dimensions } = frame.hasDimensions
     ? dimensionShapes(sectionDimensions(frame, input.words), placer, mostDimensions)
     : { shapes: [] };
-  const marks = isWhole ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
-  const notes = frame.hasWords
-    ? [...tooHigh(frame, carriers, input.words, placer), ...pitch(frame, input.words, placer)]
-    : [];
+  const marks = detail === 'whole' ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
+  const notes = [
+    ...(frame.hasWords ? tooHigh(frame, carriers, input.words, placer) : []),
+    ...(frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : []),
+  ];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
   return {
     width,
     height,
     pxPerM: view.k,
-    shapes: [...parts, group(null, null, [...dimensions, ...notes, ...key]), ...marks, group(null, null, bar)],
+    shapes: [...parts, group(null, null, [...dimensions, ...told, ...notes, ...key]), ...marks, group(null, null, bar)],
     handles: sectionHandles(frame),
+    isCutOut: detail !== 'whole',
     waters,
   };
 }
@@ -89,6 +92,23 @@ const letterAt = (x: number, y: number, text: string, more: Partial<LetterShape>
   turn_deg: 0,
   ...more,
 });
+
+/** What is proposed, in the tank that is to be built where there is room, else beside it. */
+function proposedLetters({ view, placed }: Frame, lines: readonly string[], placer: Placer): readonly Shape[] {
+  const first = placed.find((one) => one.kind === 'tank' && one.proposed !== null);
+  if (first?.kind !== 'tank' || !first.proposed || lines.length === 0) return [];
+  const width = Math.max(...lines.map((text) => widthOf(text, 'lettering', false)));
+  const { standHeight_m, height_m } = first.proposed;
+  const middle = view.y0 - (standHeight_m.value + height_m.value * 0.55) * view.k;
+  const size = { width, height: lines.length * 17 };
+  const inside = { x: first.x - width / 2, y: middle - size.height / 2, ...size };
+  const isOwn = first.tank === null && width + 6 < first.proposed.diameter_m.value * view.k;
+  const box = isOwn && placer.takeIfFree(inside) ? inside : placer.near([first.x, middle], [0, -60], size);
+  if (!box) return [];
+  return lines.map((text, nth) =>
+    letterAt(box.x + width / 2, box.y + 12 + nth * 17, text, { ink: 'water', anchor: 'middle' }),
+  );
+}
 
 /** Where a tank stands too high for its gutter, it is said beside the pipe. */
 function tooHigh({ view }: Frame, carriers: readonly Carrier[], words: SectionWords, placer: Placer): readonly Shape[] {

@@ -26,20 +26,23 @@ export const group = (part: string | null, station: Station | null, shapes: read
 
 /** Everything but letters and marks, in the order it is drawn. The groups of water come in, one for each tank. */
 export function sectionParts(
-  { view, width, placed }: Frame,
+  { view, width, placed, all }: Frame,
   waterOf: (tankId: string) => GroupShape,
 ): { readonly shapes: readonly Shape[]; readonly carriers: readonly Carrier[] } {
   const roofs = placed.filter((one): one is PlacedRoof => one.kind === 'roof');
   const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
-  const carriers = carriersOf({ k: view.k, placed });
+  const every = all.filter((one): one is PlacedRoof => one.kind === 'roof');
+  const everyTank = all.filter((one): one is PlacedTank => one.kind === 'tank');
+  const carriers = carriersOf({ k: view.k, placed: all });
+  const seen = carriers.filter(({ axis }) => axis[0]![0] * view.k < width && axis[axis.length - 1]![0] > 0);
   const sunk = placed.flatMap((one) => sunkOf(one, view.k));
   const shapes = [
     group(null, null, earth(view, width, sunk)),
     ...roofs.map((one) => houseGroup(view, one)),
-    ...carriers.map((one) => group(`carrier:${one.roof.roof.roofId}`, 'gutter', carrierShapes(view, one, roofs))),
+    ...seen.map((one) => group(`carrier:${one.roof.roof.roofId}`, 'gutter', carrierShapes(view, one, every))),
     ...roofs.flatMap((one) => gutterGroups(view, one)),
-    ...feedPipe(view, placed),
-    ...tanks.flatMap((one) => tankGroups(view, one, tanks, carriers, waterOf)),
+    ...feedPipe(view, all, width),
+    ...tanks.flatMap((one) => tankGroups(view, one, everyTank, carriers, waterOf)),
     ...placed.flatMap((one) => {
       if (one.kind === 'treatmentUnit')
         return [group('treatmentUnit', 'treatmentUnit', treatmentUnit(at(view, one.x)))];
@@ -161,9 +164,11 @@ const isSameStand = (tank: PlacedTank['tank'], other: NonNullable<PlacedTank['pr
   tank.diameter_m.value === other.diameter_m.value;
 
 /** From the last tank of each body of water down to a pipe along the ground, to the treatment unit. */
-function feedPipe(view: View, placed: readonly Placed[]): readonly GroupShape[] {
+function feedPipe(view: View, placed: readonly Placed[], width: number): readonly GroupShape[] {
   const unit = placed.find(({ kind }) => kind === 'treatmentUnit');
   if (!unit) return [];
+  // A cut-out far from it shows none of it.
+  if (placed.every((one) => one.kind !== 'tank' || one.x > width)) return [];
   const lasts = placed.filter((one): one is PlacedTank => one.kind === 'tank' && one.tank !== null);
   const byBody = new Map(lasts.map((one) => [one.body, one]));
   const shapes = [...byBody.values()].flatMap(({ tank, x }) => {

@@ -1,6 +1,6 @@
 import type { Verdict } from '@eavewell/engine';
 import type { MarkShape, Shape } from '../sheet/shapes.ts';
-import type { CurveFrames, CurveInput, CurveWords } from './curveChart.ts';
+import type { CurveFrames, CurveInput, CurveWords } from './curveFrame.ts';
 import { type CurveFrame, xOf, yOf } from './curveLines.ts';
 import type { Lettering } from './lettering.ts';
 import { across, down, fill, pen, ring, stroke } from './strokes.ts';
@@ -8,8 +8,10 @@ import { bandAt, readCurve, readSizes, type WaterCurve } from './waterCurve.ts';
 
 const markHeight_px = 20;
 const holdsHeight_px = 13;
+/** So far a mark may stand below the axis, where its letters are [px]. */
+const belowAxis_px = 8;
 
-/** One half of the target: its frame, how many, and the smallest size that reaches it. */
+/** One half of the target, where there are years to judge: its frame, how many, and the smallest size that reaches it. */
 interface Half {
   readonly frame: CurveFrame;
   readonly count: number;
@@ -19,6 +21,7 @@ interface Half {
 
 function halvesOf({ days, years }: CurveFrames, { curve }: CurveInput, words: CurveWords): readonly Half[] {
   const { daysAllowed_per_year, goodYearsNeeded, judgedYears, tankForDays_L, tankForRuns_L } = curve;
+  if (judgedYears === 0) return [];
   const onAxis = (size: number | null) => (size !== null && size <= days.end_L ? size : null);
   const daysText = words.daysTarget(daysAllowed_per_year);
   const yearsText = words.yearsTarget(goodYearsNeeded, judgedYears);
@@ -52,7 +55,8 @@ export function drawTargets(
 export function letterTargets(frames: CurveFrames, input: CurveInput, words: CurveWords, lettering: Lettering): void {
   for (const { frame, count, text } of halvesOf(frames, input, words)) {
     const y = yOf(frame, count);
-    const spots = [y + 14, y - 5].flatMap((own) => [
+    const rows = [y + 14, y - 5].filter((row) => row < frame.bottom - 1);
+    const spots = rows.flatMap((own) => [
       { x: frame.left + 8, y: own },
       { x: frame.right - 2, y: own, anchor: 'end' as const },
     ]);
@@ -142,13 +146,19 @@ function marksAt(
     const isCalm = verdict === 'holds';
     const height = isCalm ? holdsHeight_px : markHeight_px;
     const x = xOf(frame, tank.tankVolume_L);
-    const y = Math.min(frame.bottom + height / 2, Math.max(frame.top + height / 2, yOf(frame, count) + height / 2));
+    const y = Math.min(
+      frame.bottom + Math.min(height / 2, belowAxis_px),
+      Math.max(frame.top + height / 2, yOf(frame, count) + height / 2),
+    );
     const half = (height * 10) / 24;
     shapes.push(fill(`M${x - half + 1} ${y - 1}v${-height + 3}h${2 * half - 2}v${height - 3}Z`, 'paper'));
     shapes.push({ kind: 'mark', verdict, x, y, height } satisfies MarkShape);
     lettering.keepOff({ x: x - half, y: y - height, width: 2 * half, height });
     const middle = y - height / 2;
-    const spots = [middle - 6, middle + 18, middle - 16, middle + 28, middle + 5].flatMap((own) => [
+    const rows = [middle - 6, middle + 18, middle - 16, middle + 28, middle + 5].filter(
+      (row) => row < frame.bottom - 3,
+    );
+    const spots = rows.flatMap((own) => [
       { x: x + half + 6, y: own },
       { x: x - half - 6, y: own, anchor: 'end' as const },
     ]);
