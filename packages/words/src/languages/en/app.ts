@@ -1077,6 +1077,7 @@ export const water = {
   "days_made": "made-up rain",
   "days_unknown": "not measured",
   "demand_would_be_empty": "No water would be asked for at this site any more: say first which purpose is served first.",
+  "detail_name": "The {station} of {name}, cut out of the section, to scale",
   "downpipes": "{count, plural, one {# downpipe} other {# downpipes}}",
   "dry": "dry",
   "dry_days_a_year": "dry days a year",

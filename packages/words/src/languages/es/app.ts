@@ -1078,6 +1078,7 @@ export const water = {
   "days_made": "lluvia inventada",
   "days_unknown": "sin medir",
   "demand_would_be_empty": "En este sitio ya no se pediría agua: diga antes qué uso se atiende primero.",
+  "detail_name": "{station} de {name}, recortado del corte, a escala",
   "downpipes": "{count, plural, one {# bajante} other {# bajantes}}",
   "dry": "seco",
   "dry_days_a_year": "días secos al año",

@@ -113,6 +113,10 @@ function Answering({
               judgedYears={report.storages[0]?.judgedYears ?? null}
               onPoint={(changes) => water.preview(changes === null ? null : { kind: 'remedy', changes })}
               onTake={(changes) => water.change({ kind: 'remedy', changes })}
+              onOpen={(changes, code) => {
+                water.change({ kind: 'remedy', changes });
+                setOpened(code);
+              }}
             />
           )
         }
