@@ -1095,6 +1095,7 @@ export const water = {
   "from_day": "from {day}",
   "full": "full",
   "guttered": "{share} with a gutter",
+  "how": "how?",
   "judging": "Being worked out …",
   "keep": "Keep",
   "kept": "Kept. The programme is judged again.",

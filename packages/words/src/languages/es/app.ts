@@ -1096,6 +1096,7 @@ export const water = {
   "from_day": "desde el {day}",
   "full": "lleno",
   "guttered": "{share} con canaleta",
+  "how": "¿cómo?",
   "judging": "Se está calculando …",
   "keep": "Guardar",
   "kept": "Guardado. El programa se juzga de nuevo.",
