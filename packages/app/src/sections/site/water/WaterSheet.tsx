@@ -110,7 +110,7 @@ function Answering({
         storages={(water.asked ?? shown).storages}
       />
       <Beside water={water} measures={measures} part={part} saved={saved} shown={shown} />
-      <DraftBar water={water} />
+      <DraftBar water={water} remedies={remedies} />
       <Stations report={report} opened={opened} onOpen={setOpened} />
       <Record
         water={water}
