@@ -78,6 +78,37 @@ describe('files that are sent', () => {
     });
   });
 
+  it('a workbook with lines above its header and an empty row is told by the rows of its sheets', async () => {
+    await withServer(async (page) => {
+      const at = await page.empty();
+      const sheets = changedSheet('sites', ({ rows }) => {
+        rows[2]![4] = 'many';
+        // Two title lines above the header; an empty row before the last; and the first site once more at the end.
+        rows.splice(3, 0, []);
+        rows.push([...rows[1]!]);
+        rows.at(-1)![1] = 'Tarn again';
+        rows.unshift(['Survey of the north'], []);
+      });
+      const review = await page.send(at, 'plan.xlsx', bookBytes({ sheets }));
+      const { problems, inSheets, files } = review.body;
+      const many = problems.find(({ code }: { code: string }) => code === 'cell.not_a_number');
+      // Title, empty line, header, first site: the second site stands in row 5 of the sheet.
+      expect(inSheets.find(({ row }: { row: number }) => row === many.place.row)).toEqual({
+        ...{ file: 'sites.csv', row: many.place.row, inSheet: 5 },
+      });
+      const twice = problems.find(({ code }: { code: string }) => code === 'row.key_twice');
+      expect(inSheets.find(({ row }: { row: number }) => row === twice.place.row).inSheet).toBe(8);
+      expect(twice.what).toMatch(/already stands in row 4,/);
+      expect(files.find(({ file }: { file: string }) => file === 'sites.csv')).toMatchObject({
+        ...{ from: 'plan.xlsx', sheet: 'sites' },
+      });
+      // It is mended where it is told.
+      const cell = { file: 'sites.csv', row: many.place.row, column: 'people', value: '85' };
+      const mended = await page.ask('PATCH', `${at}/imports/${review.body.importId}`, cell);
+      expect(told(mended).filter((text: string) => text.includes('not_a_number'))).toEqual([]);
+    });
+  });
+
   it('whose headers are not ours are proposed, and read only once that is said', async () => {
     await withServer(async (page) => {
       const at = await page.empty();
@@ -211,7 +242,11 @@ describe('files that are sent', () => {
       expect((await page.ask('GET', `${at}/tables/sites`)).body.rows).toHaveLength(3);
       const zip = (await page.ask('GET', `${at}/export.zip`)).body as Uint8Array;
       const there = await page.ask('POST', '/api/imports?name=tarn.zip', zip);
-      expect([there.status, there.body.problems[0].code]).toEqual([409, 'import.programme_there']);
+      expect([there.status, there.body.there]).toEqual([201, { programmeId: made.body.programmeId, name: 'Tarn' }]);
+      // Unasked nothing is made of it.
+      const unasked = await accept(page, '/api', there);
+      expect([unasked.status, told(unasked)]).toEqual([409, ['import.programme_there tarn.zip']]);
+      expect((await page.ask('GET', '/api/programmes')).body.programmes).toHaveLength(1);
     });
   });
 });

@@ -29,6 +29,7 @@ export const recordProblems = {
   // Files that come in. value: the file's name.
   'import.too_large': 'blocker', // largest_MB
   'import.kind_unknown': 'blocker', // found: what it is, such as photo or pdf
+  'import.empty': 'warning', // found: nothing at all, or a first line alone; it is left out
   'import.too_many': 'blocker', // most: files at once
   'import.table_twice': 'blocker', // value: the table's file; files: the two it was sent in
   'import.nothing_to_undo': 'blocker', // nothing was mended, or nothing taken back

@@ -240,6 +240,14 @@ export interface paths {
                             workbook: string;
                         }[];
                     } | {
+                        /** @description What was changed here since and is to be as the file has it; the others stay. */
+                        stepsBack: "all" | {
+                            /** @description Null: the row. */
+                            column: string | null;
+                            key: string;
+                            table: string;
+                        }[];
+                    } | {
                         place: {
                             /** @default null */
                             gaugeId?: string | null;
@@ -295,6 +303,11 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /**
+                         * @description Where a programme here has this history already: make a second one beside it, with names of its own.
+                         * @default false
+                         */
+                        beside?: boolean;
                         /** @description Who makes the change. */
                         by: string;
                         name?: string;
@@ -1596,6 +1609,14 @@ export interface paths {
                             workbook: string;
                         }[];
                     } | {
+                        /** @description What was changed here since and is to be as the file has it; the others stay. */
+                        stepsBack: "all" | {
+                            /** @description Null: the row. */
+                            column: string | null;
+                            key: string;
+                            table: string;
+                        }[];
+                    } | {
                         place: {
                             /** @default null */
                             gaugeId?: string | null;
@@ -1652,6 +1673,11 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /**
+                         * @description Where a programme here has this history already: make a second one beside it, with names of its own.
+                         * @default false
+                         */
+                        beside?: boolean;
                         /** @description Who makes the change. */
                         by: string;
                         name?: string;
@@ -3061,6 +3087,8 @@ export interface components {
             size_bytes: number;
             /** @description Grows with every change. */
             version: number;
+            /** @description Sites whose people are not known. */
+            withoutPeople_count: number | null;
         };
         programmeListedInput: {
             /** @description Put away, kept whole; it can be brought back. */
@@ -3080,6 +3108,8 @@ export interface components {
             size_bytes: number;
             /** @description Grows with every change. */
             version: number;
+            /** @description Sites whose people are not known. */
+            withoutPeople_count: number | null;
         };
         /** @description Each site by its smallest remedy. */
         remedies: {
@@ -3405,6 +3435,8 @@ export interface components {
                 /** @description The file it was sent in. */
                 from: string;
                 rows: number;
+                /** @description The sheet of the workbook it was sent in; null for a file of its own. */
+                sheet: string | null;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
@@ -3430,6 +3462,12 @@ export interface components {
                 workbook: string | null;
             }[];
             importId: string;
+            /** @description Rows of workbooks of which something is said, and the numbers they have in their sheets. */
+            inSheets: {
+                file: string;
+                inSheet: number;
+                row: number;
+            }[];
             isReading: boolean;
             mayBeAccepted: boolean;
             mends: {
@@ -3467,6 +3505,27 @@ export interface components {
                 why: string[];
                 workbook: string;
             }[];
+            /** @description Cells and rows that were changed here since, and that the file would set back. The first 500. */
+            stepsBack: {
+                at: string;
+                /** @description Who changed it since. */
+                by: string;
+                /** @description Null: the row. */
+                column: string | null;
+                /** @description Is it to be as the file has it? Where not, it stays, and no change tells of it. */
+                isTaken: boolean;
+                key: string;
+                /** @description What the file has, which stood here before. */
+                older: string | null;
+                stands: string | null;
+                table: string;
+            }[];
+            stepsBackCount: number;
+            /** @description The programme here that has this history already. */
+            there: {
+                name: string;
+                programmeId: string;
+            } | null;
             /** @description Mends that were taken back and can be made again. */
             undone: {
                 /** @description The header of the column, as it stands in the file. */
@@ -3530,6 +3589,8 @@ export interface components {
                 /** @description The file it was sent in. */
                 from: string;
                 rows: number;
+                /** @description The sheet of the workbook it was sent in; null for a file of its own. */
+                sheet: string | null;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
@@ -3555,6 +3616,12 @@ export interface components {
                 workbook: string | null;
             }[];
             importId: string;
+            /** @description Rows of workbooks of which something is said, and the numbers they have in their sheets. */
+            inSheets: {
+                file: string;
+                inSheet: number;
+                row: number;
+            }[];
             isReading: boolean;
             mayBeAccepted: boolean;
             mends: {
@@ -3592,6 +3659,27 @@ export interface components {
                 why: string[];
                 workbook: string;
             }[];
+            /** @description Cells and rows that were changed here since, and that the file would set back. The first 500. */
+            stepsBack: {
+                at: string;
+                /** @description Who changed it since. */
+                by: string;
+                /** @description Null: the row. */
+                column: string | null;
+                /** @description Is it to be as the file has it? Where not, it stays, and no change tells of it. */
+                isTaken: boolean;
+                key: string;
+                /** @description What the file has, which stood here before. */
+                older: string | null;
+                stands: string | null;
+                table: string;
+            }[];
+            stepsBackCount: number;
+            /** @description The programme here that has this history already. */
+            there: {
+                name: string;
+                programmeId: string;
+            } | null;
             /** @description Mends that were taken back and can be made again. */
             undone: {
                 /** @description The header of the column, as it stands in the file. */
@@ -4872,12 +4960,18 @@ export interface components {
             inputs: {
                 label: string;
                 name: string;
+                /** @description A value that is a word, in words. */
+                said?: string;
                 unit: string;
                 value: number | string;
             }[];
             label: string;
+            /** @description A value that is a word, in words. */
+            said?: string;
             /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
             source: string;
+            /** @description The source in words. */
+            sourceSaid: string;
             /** @description Empty where the value has none. */
             unit: string;
             /** @description Null where no such figure exists. */
@@ -4893,12 +4987,18 @@ export interface components {
             inputs: {
                 label: string;
                 name: string;
+                /** @description A value that is a word, in words. */
+                said?: string;
                 unit: string;
                 value: number | string;
             }[];
             label: string;
+            /** @description A value that is a word, in words. */
+            said?: string;
             /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
             source: string;
+            /** @description The source in words. */
+            sourceSaid: string;
             /** @description Empty where the value has none. */
             unit: string;
             /** @description Null where no such figure exists. */

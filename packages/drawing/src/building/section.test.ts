@@ -1,4 +1,4 @@
-import type { TankFacts } from '@eavewell/engine';
+import type { SiteFacts, TankFacts } from '@eavewell/engine';
 import { describe, expect, test } from 'vitest';
 import { buildingOf, levelShapes, paperScale, sectionOf } from './index.ts';
 import {
@@ -78,6 +78,37 @@ test('water asked for by level alone is that of the section', () => {
   const section = sectionOf(input);
   for (const one of levelShapes(section, input.levels)) expect(partOf(section.shapes, one.part!)).toEqual(one.shapes);
   expect(levelShapes(section, null).every(({ shapes }) => shapes.length === 0)).toBe(true);
+});
+
+test('the water of a cut-out stands as high as that of the whole', () => {
+  const tanks = ['T1', 'T2', 'T3', 'T4'].map((tankId) => ({
+    ...tank,
+    tankId,
+    joinedTo: tankId === 'T1' ? null : 'T1',
+  }));
+  const over_m = (width: number, detail: 'whole' | 'storage') => {
+    const section = sectionOf(inputOf(site({ tanks }), width, { detail }));
+    const fill = pathsOf(partOf(section.shapes, 'water:T1')).find(({ ground }) => ground === 'water');
+    return span(pointsOf(fill!.d).map(([, y]) => y)) / section.pxPerM;
+  };
+  expect(over_m(328, 'storage')).toBeCloseTo(over_m(1216, 'whole'), 2);
+  expect(over_m(1216, 'whole')).toBeCloseTo(0.08 + 5 / 4 / ((Math.PI / 4) * 2.55 ** 2), 2);
+});
+
+test('a cut-out is 40 px to the metre or more', () => {
+  for (const detail of ['roof', 'gutter', 'storage', 'treatmentUnit', 'tap'] as const) {
+    const section = sectionOf(inputOf(site({}), 328, { detail }));
+    expect(section.pxPerM).toBeGreaterThanOrEqual(40);
+    expect(section.isCutOut).toBe(true);
+  }
+});
+
+test('tanks that are alike are lettered once', () => {
+  const letters = (tanks: readonly TankFacts[]) =>
+    lettersOf(sectionOf(inputOf(site({ tanks }), 1216))).map(({ text }) => text);
+  const second = { ...tank, tankId: 'T2', joinedTo: 'T1' };
+  expect(letters([tank, second]).filter((text) => text === '«⌀ 2.55 m»')).toHaveLength(1);
+  expect(letters([tank, { ...second, diameter_m: 2.1 }])).toEqual(expect.arrayContaining(['«⌀ 2.55 m»', '«⌀ 2.10 m»']));
 });
 
 describe('what was not measured', () => {

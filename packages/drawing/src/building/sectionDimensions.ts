@@ -107,7 +107,7 @@ function pipeDimensions(
 
 function tankDimensions(
   frame: Frame,
-  { tank, x }: PlacedTank,
+  { tank, x, isRepeat, isRepeated }: PlacedTank,
   words: SectionWords,
   rank: number,
 ): readonly Dimension[] {
@@ -128,8 +128,11 @@ function tankDimensions(
     rank: rank + 1,
     canChange: true,
   };
-  const dimensions = [dimension('x', diameter_m, words.diameter, across), dimension('y', height_m, words.metres, up)];
-  if (isDetail) {
+  const dimensions = [
+    ...(isRepeat ? [] : [dimension('x', diameter_m, words.diameter, across)]),
+    ...(isRepeated ? [] : [dimension('y', height_m, words.metres, up)]),
+  ];
+  if (isDetail && !isRepeated) {
     const run: Run = {
       from: foot,
       to: foot - overflowHeight_m.value * k,
@@ -139,7 +142,7 @@ function tankDimensions(
     };
     dimensions.push(dimension('y', overflowHeight_m, words.metres, run));
   }
-  if (standHeight_m.value * k > 5) {
+  if (standHeight_m.value * k > 5 && !isRepeat) {
     const edge = left - standOut_m * k;
     const run: Run = { from: y0, to: foot, at: edge - 12, ends: [edge, edge], rank: rank + 4 };
     dimensions.push(dimension('y', standHeight_m, words.metres, run));

@@ -2,7 +2,7 @@ import { Readable } from 'node:stream';
 import { recordProblem } from '@eavewell/records';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import type { Step } from '../imports/reviews.ts';
+import type { Step } from '../imports/decided.ts';
 import { type ComingFile, largestUpload_bytes } from '../imports/sentFiles.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { reviewAnswer } from './answers.ts';
@@ -27,6 +27,7 @@ async function* filesOf(request: FastifyRequest, name: string | undefined): Asyn
 }
 
 function stepOf(body: z.infer<typeof schemas.importStep>): Step {
+  if ('stepsBack' in body) return { kind: 'stepsBack', taken: body.stepsBack };
   if ('place' in body) return { kind: 'place', ...body.place };
   if ('columns' in body) return { kind: 'columns', ...body };
   return { kind: 'mend', mend: body };
@@ -119,8 +120,8 @@ function ending(app: App, { reviews }: Behind, { at, where }: Way, into: Into): 
     schemas.taken,
   );
   app.post(`${oneImport}/accept`, { schema: { ...accept, params, body: schemas.newFrom } }, async (request) => {
-    const { by, name = null } = request.body;
-    const found = await reviews.accept(await into(request), request.params.importId, by, name);
+    const { by, name = null, beside: isBeside } = request.body;
+    const found = await reviews.accept(await into(request), request.params.importId, { by, name, isBeside });
     const value = orRefuse(found.made);
     const programme = found.programme!;
     return {

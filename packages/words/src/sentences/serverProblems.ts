@@ -36,6 +36,7 @@ const imports = {
       value: t.text('value'),
       fault: wordFor(t, 'zipFault', t.text('reason')) ?? part(t, 'zipFault.other'),
     }),
+  'import.empty': (t) => says(t, 'import.empty', { value: t.text('value'), hasLine: yes(t.text('found') === 'line') }),
   'import.too_many': (t) => says(t, 'import.too_many', { most: t.text('most') }),
   'import.table_twice': (t) => says(t, 'import.table_twice', { value: t.text('value'), files: t.text('files') }),
   'import.nothing_to_undo': (t) => says(t, 'import.nothing_to_undo'),

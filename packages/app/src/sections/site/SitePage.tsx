@@ -43,8 +43,14 @@ export function SitePage() {
         <WaterSheet
           {...{ programmeId, siteId, name, design }}
           key={siteId}
-          verdictOf={(report, remedies) => (
-            <Verdict design={report} remedies={remedies} entry={entry} isOfBefore={isOfBefore && report === design} />
+          verdictOf={(report, remedies, isTried) => (
+            <Verdict
+              design={report}
+              remedies={remedies}
+              entry={entry}
+              isOfBefore={isOfBefore && report === design}
+              isTried={isTried}
+            />
           )}
         />
       </Suspense>
@@ -95,9 +101,12 @@ function Verdict({
   remedies,
   entry,
   isOfBefore,
+  isTried = false,
 }: {
   readonly design: SiteReport;
   readonly remedies: SiteReport['remedies'];
+  /** It is the verdict of what was changed and is not kept. */
+  readonly isTried?: boolean;
   readonly entry: SiteEntry | undefined;
   readonly isOfBefore: boolean;
 }) {
@@ -113,7 +122,10 @@ function Verdict({
     <div className="verdict">
       <VerdictMark verdict={verdict} size={verdict === 'holds' ? 28 : 44} />
       <div>
-        <p className={`w-${verdict}`}>{say(`sites.verdict_${verdict}`)}</p>
+        <p className={`w-${verdict}`}>
+          {say(`sites.verdict_${verdict}`)}
+          {isTried ? <span className="tried">{say('water.as_changed')}</span> : null}
+        </p>
         <p className="sentence">{finding}</p>
         {first ? <p>{say('site.smallest', { about: first.about, cost })}</p> : null}
         {!first && why !== null ? <p>{why}</p> : null}

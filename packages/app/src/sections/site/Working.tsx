@@ -75,9 +75,11 @@ function Copy({ lines }: { readonly lines: readonly Line[] }) {
 type Numbers = ReturnType<typeof useLanguage>['numbers'];
 
 /** A line of a working as texts: what it is and by which formula, of what, what it comes to, who says so. */
-function partsOf({ label, value, unit, formula, inputs, source }: Line, numbers: Numbers) {
-  const given = inputs.map((input) => `${input.label} ${numbers.given(input.value, input.unit)}`).join('; ');
-  return [`${label} = ${formula}`, given, numbers.quantity(value, unit), source] as const;
+function partsOf({ label, value, unit, said, formula, inputs, sourceSaid }: Line, numbers: Numbers) {
+  const given = inputs
+    .map((input) => `${input.label} ${input.said ?? numbers.given(input.value, input.unit)}`)
+    .join('; ');
+  return [`${label} = ${formula}`, given, said ?? numbers.quantity(value, unit), sourceSaid] as const;
 }
 
 const lineId = (code: string) => `working-${code.replaceAll('.', '-')}`;

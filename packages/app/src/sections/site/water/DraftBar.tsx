@@ -1,14 +1,17 @@
-import { useState } from 'react';
+import { useRef, useState } from 'react';
+import { useWho } from '../../../api/useWho.ts';
+import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import type { Judged, KeepOutcome, SiteWater } from '../../../water/index.ts';
-import { stepWords } from './stepWords.ts';
+import { remedyKey, stepWords } from './stepWords.ts';
 
 /** What is changed and not kept: each step, what it comes to beside what is saved, and what can be done with it. */
 export function DraftBar({ water }: { readonly water: SiteWater }) {
   const { say } = useLanguage();
   const [outcome, setOutcome] = useState<KeepOutcome | null>(null);
   const { draft, saved, drafted, hasDraft, isKeeping } = water;
+  const who = useWho();
   if (!hasDraft) return <Kept outcome={outcome} canRedo={draft.undone.length > 0} onRedo={water.redo} />;
   const keep = async () => setOutcome(await water.keep());
   return (
@@ -20,7 +23,8 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
         {outcome !== null && !outcome.isSaved ? <NotKept outcome={outcome} /> : null}
       </div>
       <div className="draft-acts on-screen">
-        <button type="button" className="button main" disabled={isKeeping} onClick={() => void keep()}>
+        <Who />
+        <button type="button" className="button main" disabled={isKeeping || who === ''} onClick={() => void keep()}>
           {say('water.keep')}
         </button>
         <button type="button" className="button" onClick={water.discard}>
@@ -42,11 +46,14 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
 function Steps({ water }: { readonly water: SiteWater }) {
   const language = useLanguage();
   const { draft, remedies } = water;
+  // Once one is taken others are found: what it was called is remembered.
+  const abouts = useRef(new Map<string, string>());
+  for (const { changes, about } of remedies?.ranked ?? []) abouts.current.set(remedyKey(changes), about);
   return (
     <ol className="draft-steps">
       {draft.steps.map((step, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: steps are made in this order and taken back from its end
-        <li key={i}>{stepWords(step, remedies, language)}</li>
+        <li key={i}>{stepWords(step, abouts.current, language)}</li>
       ))}
     </ol>
   );

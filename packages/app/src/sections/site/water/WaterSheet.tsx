@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
+import { type ReactNode, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
 import { isAsked, type Judged, type SiteWater, useSiteWater } from '../../../water/index.ts';
@@ -30,7 +30,7 @@ export function WaterSheet({
   /** As the program found it: shown until it is worked out here, and where it cannot be. */
   readonly design: SiteReport | null;
   /** The verdict in words, over the drawing. */
-  verdictOf(report: SiteReport, remedies: SiteReport['remedies']): React.ReactNode;
+  verdictOf(report: SiteReport, remedies: SiteReport['remedies'], isTried: boolean): ReactNode;
 }) {
   const water = useSiteWater(programmeId, siteId);
   const [pointed] = useState(() => new PointedDay());
@@ -43,7 +43,7 @@ export function WaterSheet({
   return (
     <PointedDayContext value={pointed}>
       <PictureHatches />
-      {report === null ? null : verdictOf(report, remedies)}
+      {report === null ? null : verdictOf(report, remedies, water.drafted !== null)}
       <Troubles water={water} hasDesign={design !== null} />
       {shown === null || water.saved === null ? (
         report === null ? null : (
@@ -113,6 +113,10 @@ function Answering({
               judgedYears={report.storages[0]?.judgedYears ?? null}
               onPoint={(changes) => water.preview(changes === null ? null : { kind: 'remedy', changes })}
               onTake={(changes) => water.change({ kind: 'remedy', changes })}
+              onOpen={(changes, code) => {
+                water.change({ kind: 'remedy', changes });
+                setOpened(code);
+              }}
             />
           )
         }
@@ -234,11 +238,12 @@ function Record({
   readonly water: SiteWater;
   readonly shown: Judged;
   readonly siteId: string;
-  readonly remedies: React.ReactNode;
+  readonly remedies: ReactNode;
 }) {
   const { say } = useLanguage();
   const [chosen, choose] = useState<string | null>(null);
-  const { report, storages } = shown;
+  // The drawing answers at once; the charts follow when there is time.
+  const { report, storages } = useDeferredValue(shown);
   const at = Math.max(
     0,
     report.storages.findIndex(({ tankIds }) => tankIds.join('+') === chosen),

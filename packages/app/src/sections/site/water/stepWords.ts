@@ -1,6 +1,5 @@
 import type { AppLanguage } from '@eavewell/words/app';
 import type { DraftStep } from '../../../water/index.ts';
-import type { SiteReport } from '../siteFigures.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
@@ -11,10 +10,10 @@ export const remedyKey = (changes: readonly unknown[]): string => JSON.stringify
  * One step of a draft in words.
  *
  * @param step - what was changed
- * @param remedies - those that were found, for the words of one that was taken
+ * @param abouts - what remedies are called, by `remedyKey`
  * @param words - the language of the page
  */
-export function stepWords(step: DraftStep, remedies: SiteReport['remedies'], { say, numbers }: Words): string {
+export function stepWords(step: DraftStep, abouts: ReadonlyMap<string, string>, { say, numbers }: Words): string {
   const metres = (value: number) => say('water.metres', { value: numbers.fixed(value, 2) });
   switch (step.kind) {
     case 'tank':
@@ -43,10 +42,7 @@ export function stepWords(step: DraftStep, remedies: SiteReport['remedies'], { s
       });
     case 'people':
       return numbers.people(step.people);
-    case 'remedy': {
-      const key = remedyKey(step.changes);
-      const found = remedies?.ranked.find(({ changes }) => remedyKey(changes) === key);
-      return found?.about ?? say('water.step_remedy');
-    }
+    case 'remedy':
+      return abouts.get(remedyKey(step.changes)) ?? say('water.step_remedy');
   }
 }
