@@ -35,5 +35,5 @@ export const reached_days = 128;
 /** Sizes a band is drawn through, beside the tank there is [count]. Ours: a chart is some hundred px wide. */
 export const bandSizes_count = 40;
 
-/** How far beyond the largest size that is told of a band goes [ratio]. Ours. */
-export const beyondSizes_ratio = 1.25;
+/** How far beyond the largest size that is told of a band goes [count]. Ours. */
+export const beyondSizes_count = 1.25;
