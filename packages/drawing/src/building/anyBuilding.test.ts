@@ -2,7 +2,7 @@ import type { RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { buildingOf, levelShapes, planOf, type SectionInput, sectionOf } from './index.ts';
-import { inputOf, isWhole, letterFaults, pathsOf, pointsOf, site, span, words } from './madeUpBuilding.ts';
+import { inputOf, isWhole, letterFaults, pathsOf, pointsOf, site, span, words } from './madeUpBuilding.testing.ts';
 
 const half = (of: fc.Arbitrary<number>) => fc.option(of, { nil: null });
 const metres = (least: number, most: number) => half(fc.double({ min: least, max: most, noNaN: true }));
