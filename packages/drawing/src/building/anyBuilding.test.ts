@@ -134,3 +134,25 @@ test('on any building: the litres drawn are the litres there are', () => {
     { numRuns: 100, seed: 11 },
   );
 });
+
+test('on any building with anything proposed, at any scale asked for: the same', { timeout: 60_000 }, () => {
+  fc.assert(
+    fc.property(
+      anySite,
+      anySite,
+      anyWidth,
+      fc.option(fc.double({ min: 2, max: 200, noNaN: true }), { nil: null }),
+      (facts, other, width, pxPerM) => {
+        const proposedWords = ['«second tank»', '«12,000 L, $1,480»'];
+        const input = inputOf(facts, width, { proposed: buildingOf(other), proposedWords, pxPerM });
+        const section = sectionOf(input);
+        expect(letterFaults(section)).toEqual([]);
+        expect(isWhole(section)).toBe(true);
+        if (pxPerM !== null) expect(section.pxPerM).toBeLessThanOrEqual(pxPerM);
+        // The same facts always give the same picture.
+        expect(sectionOf(input)).toEqual(section);
+      },
+    ),
+    { numRuns: 80, seed: 5 },
+  );
+});
