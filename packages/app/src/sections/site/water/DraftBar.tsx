@@ -1,4 +1,6 @@
 import { useRef, useState } from 'react';
+import { useWho } from '../../../api/useWho.ts';
+import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import type { Judged, KeepOutcome, SiteWater } from '../../../water/index.ts';
@@ -9,6 +11,7 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
   const { say } = useLanguage();
   const [outcome, setOutcome] = useState<KeepOutcome | null>(null);
   const { draft, saved, drafted, hasDraft, isKeeping } = water;
+  const who = useWho();
   if (!hasDraft) return <Kept outcome={outcome} canRedo={draft.undone.length > 0} onRedo={water.redo} />;
   const keep = async () => setOutcome(await water.keep());
   return (
@@ -20,7 +23,8 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
         {outcome !== null && !outcome.isSaved ? <NotKept outcome={outcome} /> : null}
       </div>
       <div className="draft-acts on-screen">
-        <button type="button" className="button main" disabled={isKeeping} onClick={() => void keep()}>
+        <Who />
+        <button type="button" className="button main" disabled={isKeeping || who === ''} onClick={() => void keep()}>
           {say('water.keep')}
         </button>
         <button type="button" className="button" onClick={water.discard}>
