@@ -2,7 +2,7 @@ import type { RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
 import { expect, test } from 'vitest';
 import { svgText } from '../sheet/svgText.ts';
 import { buildingOf, paperScale, planOf, sectionOf } from './index.ts';
-import { downpipe, gutter, inputOf, roof, site, tank, words } from './madeUpBuilding.ts';
+import { downpipe, gutter, inputOf, roof, site, tank, words } from './madeUpBuilding.testing.ts';
 
 /*
  * Odd houses as they are printed. Each picture was looked at when it was kept; a test that fails here says that one changed, not that it is

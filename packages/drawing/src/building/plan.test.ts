@@ -13,7 +13,7 @@ import {
   span,
   tank,
   words,
-} from './madeUpBuilding.ts';
+} from './madeUpBuilding.testing.ts';
 
 const plan = (facts = site({}), width = 1216) => planOf({ building: buildingOf(facts), words, width });
 

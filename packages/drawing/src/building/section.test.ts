@@ -14,7 +14,7 @@ import {
   site,
   span,
   tank,
-} from './madeUpBuilding.ts';
+} from './madeUpBuilding.testing.ts';
 
 describe('lengths are true', () => {
   const section = sectionOf(inputOf(site({}), 1216));
