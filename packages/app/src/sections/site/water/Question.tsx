@@ -1,20 +1,8 @@
 import { type DayOrder, dayOrders, type Scenario } from '@eavewell/engine';
 import { useId } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import type { Question as AskedOfRain } from '../../../water/index.ts';
 import { MeasureField } from './MeasureField.tsx';
-
-/** What is asked of the past and never kept: other rain, the last years alone, another order of the day. */
-export interface Asked {
-  readonly scenario: Scenario;
-  /** Null: as the programme's settings say. */
-  readonly order: DayOrder | null;
-}
-
-/** Nothing is asked: the rain as it was, the order of the settings. */
-export const nothingAsked: Asked = {
-  scenario: { wetDays_fraction: 1, wetDayRain_fraction: 1, lastYears: null },
-  order: null,
-};
 
 /** A share of what it was [%], as far as the command line asks. Ours: docs/decisions/0087-drier-and-wetter.md. */
 const share = { least: 10, most: 300, step: 5, decimals: 0 } as const;
@@ -26,11 +14,11 @@ export function Question({
   ownOrder,
   onAsk,
 }: {
-  readonly asked: Asked;
+  readonly asked: AskedOfRain;
   /** Years of the record that are judged. */
   readonly years: number;
   readonly ownOrder: DayOrder;
-  onAsk(asked: Asked): void;
+  onAsk(asked: AskedOfRain): void;
 }) {
   const { say } = useLanguage();
   const name = useId();

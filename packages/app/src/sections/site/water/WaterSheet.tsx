@@ -11,7 +11,8 @@ import { DraftBar, Then } from './DraftBar.tsx';
 import { DrawnSite } from './DrawnSite.tsx';
 import { Leaving } from './Leaving.tsx';
 import { MeasureField } from './MeasureField.tsx';
-import { fieldsOf, handlesOf, type Measures } from './measures.ts';
+import { handlesOf } from './measureHandles.ts';
+import { fieldsOf, type Measures } from './measures.ts';
 import { PointedDay, PointedDayContext } from './pointedDay.ts';
 import { Question } from './Question.tsx';
 import './water.css';
@@ -145,7 +146,7 @@ function useMeasures(water: SiteWater, saved: Judged): Measures {
   return useMemo(
     () => ({
       fields: fieldsOf(saved.site, now, saved.settings, language),
-      handles: handlesOf(now, language, preview, change),
+      handles: handlesOf(now, language, { preview, change }),
     }),
     [saved, now, language, preview, change],
   );
