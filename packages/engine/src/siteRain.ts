@@ -243,8 +243,9 @@ export interface GaugesOfSite {
  */
 export function gaugesOfSite(
   site: Pick<SiteFacts, 'gaugeId' | 'latitude_deg' | 'longitude_deg'>,
-  { gauges, settings }: { readonly gauges: readonly GaugeRecord['gauge'][]; readonly settings: DesignSettings },
+  facts: { readonly gauges: readonly GaugeRecord['gauge'][]; readonly settings: DesignSettings },
 ): GaugesOfSite {
+  const { gauges, settings } = facts;
   const standIns = gauges.map((gauge) => ({ gauge, record: emptyRecord(gauge.gaugeId) }));
   const ids = (near: ReturnType<typeof neighboursOf>) => near.map(({ record }) => record.gaugeId);
   const none = new Set<string>();

@@ -11,7 +11,7 @@ export interface PicturePoint {
 }
 
 interface PictureViewProps {
-  readonly picture: Pick<Picture, 'width' | 'height' | 'shapes'>;
+  readonly picture: Pick<Picture, 'width' | 'height' | 'shapes' | 'isCutOut'>;
   /** What it is called by those who do not see it. */
   readonly name: string;
   /** Drawn over it: what lights up where one points. Cheap to change. */
@@ -28,11 +28,11 @@ interface PictureViewProps {
  * moves costs a few lines alone.
  */
 export function PictureView({ picture, name, overlay, onPoint, onPress, onLeave, children }: PictureViewProps) {
-  const { width, height } = picture;
+  const { width, height, isCutOut = false } = picture;
   const over = useMemo(() => (overlay === undefined ? [] : svgOf({ shapes: overlay })), [overlay]);
   return (
     <svg
-      className="picture"
+      className={isCutOut ? 'picture cut-out' : 'picture'}
       role="img"
       aria-label={name}
       viewBox={`0 0 ${width} ${height}`}

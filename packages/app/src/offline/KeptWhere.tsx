@@ -1,11 +1,10 @@
 import { Link } from '@tanstack/react-router';
-import { Fragment, useSyncExternalStore } from 'react';
+import { useSyncExternalStore } from 'react';
 import { useReach } from '../api/useReach.ts';
 import { unsaved } from '../forms/unsaved.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { lastSaved, onSaved } from './lastSaved.ts';
 import { NewPages } from './NewPages.tsx';
-import { onUnkept, unkept } from './unkept.ts';
 import { useKeptChanges } from './useKept.ts';
 import { useReadAt } from './useReadAt.ts';
 import './offline.css';
@@ -14,15 +13,11 @@ import './offline.css';
 export function KeptWhere({ programmeId }: { readonly programmeId?: string | undefined }) {
   const { say } = useLanguage();
   const kept = useKeptChanges();
-  const drafts = useSyncExternalStore(onUnkept, unkept);
   return (
     <div className="kept-where">
       <p role="status">
         <WhereSaved programmeId={programmeId} />
         {kept.length > 0 && <> {say('offline.kept', { count: kept.length })}</>}
-        {drafts.map((name) => (
-          <Fragment key={name}> {say('water.draft_unkept', { name })}</Fragment>
-        ))}
       </p>
       {kept.length > 0 && (
         <p className="on-screen">

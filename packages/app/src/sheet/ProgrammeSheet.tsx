@@ -1,13 +1,13 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Outlet, useParams } from '@tanstack/react-router';
-import { useEffect } from 'react';
+import { Suspense, useEffect } from 'react';
 import { queries } from '../api/queries.ts';
 import { keep } from '../kept.ts';
 import { Head } from './Head.tsx';
 import { Main } from './Main.tsx';
 import { ProgrammeMenu } from './ProgrammeMenu.tsx';
 
-/** The pages of one programme, under its name. */
+/** The pages of one programme, under its name, which does not wait for them. */
 export function ProgrammeSheet() {
   const { programmeId } = useParams({ from: '/p/$programmeId' });
   const { data: programme } = useSuspenseQuery(queries.programme(programmeId));
@@ -18,7 +18,9 @@ export function ProgrammeSheet() {
         <ProgrammeMenu programmeId={programmeId} name={programme.name} />
       </Head>
       <Main>
-        <Outlet />
+        <Suspense fallback={null}>
+          <Outlet />
+        </Suspense>
       </Main>
     </>
   );

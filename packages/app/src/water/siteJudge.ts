@@ -1,11 +1,14 @@
 import type { WaterCurve } from '@eavewell/drawing';
 import {
   bandSizes_L,
+  type DesignSettings,
   designSite,
   type GaugeFinding,
   type JudgedWater,
+  type Problem,
   type ProgrammeFacts,
   type ReadyProgramme,
+  type ReadyWanted,
   rainOfSite,
   rainUnder,
   readyProgramme,
@@ -17,11 +20,11 @@ import {
   siteRemedies,
   type WaterYear,
 } from '@eavewell/engine';
-import { siteRemediesReport, siteReport } from '@eavewell/report';
-import type { SiteReport } from '@eavewell/tables';
+import { type FaultAt, faultFinder, faultNamer, siteRemediesReport, siteReport } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import { type Draft, emptyDraft, isAsked, isRainAsked, noQuestion, type Question } from './draft.ts';
 import { type Drafted, drafted } from './draftedSite.ts';
+import type { SiteReport } from './siteReport.ts';
 
 /** One body of water, as it is drawn. */
 export interface JudgedStorage {
@@ -41,6 +44,7 @@ export interface Judged {
   readonly storages: readonly JudgedStorage[];
   /** The facts it was judged by. */
   readonly site: SiteFacts;
+  readonly settings: DesignSettings;
   readonly took_ms: number;
 }
 
@@ -57,6 +61,7 @@ interface JudgedHere {
 export class SiteJudge {
   private readonly ready: ReadyProgramme;
   private saved: SiteFacts;
+  private readonly faultAt: FaultAt;
   /** The rain of the site never changes with a draft: it is found once, and once for each question. */
   private readonly gauge: GaugeFinding | undefined;
   private under: { readonly key: string; readonly gauge: GaugeFinding | undefined } | null = null;
@@ -64,12 +69,18 @@ export class SiteJudge {
   /**
    * @param facts - a programme with this one site, and all the gauges it rests on
    * @param siteId - the site
+   * @param rests - which of the gauges are to be made ready, where not all are, and the faults behind the site's doubts
    */
-  constructor(facts: ProgrammeFacts, siteId: string) {
+  constructor(
+    facts: ProgrammeFacts,
+    siteId: string,
+    { wanted = {}, faults = [] }: { readonly wanted?: ReadyWanted; readonly faults?: readonly Problem[] } = {},
+  ) {
     const site = facts.sites.find((one) => one.siteId === siteId);
     if (site === undefined) throw new Error(`no site ${siteId} in the facts`);
     this.saved = site;
-    this.ready = readyProgramme(facts);
+    this.ready = readyProgramme(facts, wanted);
+    this.faultAt = faultFinder(faults);
     this.gauge = rainOfSite(site, this.ready);
   }
 
@@ -105,8 +116,9 @@ export class SiteJudge {
       curve: { ...water.curve(), band: [], yearsBand: null },
       years: water.years,
     }));
-    const report = siteReport(design, null, language);
-    return { judged: { report, storages, site, took_ms: performance.now() - from }, waters };
+    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language) as SiteReport;
+    const { settings } = this.ready;
+    return { judged: { report, storages, site, settings, took_ms: performance.now() - from }, waters };
   }
 
   /**
@@ -116,7 +128,7 @@ export class SiteJudge {
    */
   remedies(draft: Pick<Draft, 'steps'>, language: Language): SiteReport['remedies'] {
     const found = this.found(draft);
-    return found && siteRemediesReport(found, language);
+    return found && (siteRemediesReport(found, language) as SiteReport['remedies']);
   }
 
   /** The same as the engine has them. */

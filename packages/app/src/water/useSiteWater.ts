@@ -4,9 +4,9 @@ import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { NotDone } from '../api/client.ts';
 import { queries } from '../api/queries.ts';
 import { type ChangeOutcome, useChange } from '../api/useChange.ts';
+import { draftName, unsaved } from '../forms/unsaved.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { withKept } from '../offline/outbox.ts';
-import { sayUnkept } from '../offline/unkept.ts';
 import { useKeeping } from '../offline/useKept.ts';
 import type { KeptSaid } from './keptRows.ts';
 import { WaterDesk, type WaterState } from './waterDesk.ts';
@@ -40,6 +40,7 @@ const nothingDone = { isSaved: false, isKept: false, reason: null, problems: [],
  * @param siteId - the site [text]
  * @returns what is judged so far, the draft with what changes it, and `keep`. While there is a draft the page asks before it is left
  */
+// long: all that a page needs of one site, in the order it is made ready
 export function useSiteWater(programmeId: string, siteId: string): SiteWater {
   const { code } = useLanguage();
   const client = useQueryClient();
@@ -59,7 +60,12 @@ export function useSiteWater(programmeId: string, siteId: string): SiteWater {
     void desk.load({ programmeId, siteId, form: ANSWERS_FORM, language: code });
   }, [desk, version, designVersion]);
   const hasDraft = state.draft.steps.length > 0;
-  useEffect(() => (hasDraft ? sayUnkept(siteId) : undefined), [hasDraft, siteId]);
+  const steps = state.draft.steps.length;
+  const drawing = draftName(programmeId, `drawing-${siteId}`);
+  useEffect(() => {
+    unsaved.note(drawing, steps);
+    return () => unsaved.note(drawing, 0);
+  }, [drawing, steps]);
   const leaving = useBlocker({
     shouldBlockFn: ({ current, next }) => hasDraft && current.pathname !== next.pathname,
     enableBeforeUnload: () => hasDraft,

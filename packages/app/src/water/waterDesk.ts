@@ -1,6 +1,5 @@
 import type { WaterCurve } from '@eavewell/drawing';
 import type { BandAtSize, ProgrammeFacts, SiteFacts } from '@eavewell/engine';
-import type { SiteReport } from '@eavewell/tables';
 import {
   type Draft,
   type DraftStep,
@@ -15,6 +14,7 @@ import {
 } from './draft.ts';
 import type { Drafted } from './draftedSite.ts';
 import type { Judged, JudgedOf } from './siteJudge.ts';
+import type { SiteReport } from './siteReport.ts';
 import type { FromWater, WaterProblem } from './waterMessages.ts';
 import { browserThread, type SiteLoaded, type WaterPort, WaterThread } from './waterThread.ts';
 

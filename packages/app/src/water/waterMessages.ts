@@ -1,8 +1,8 @@
 import type { BandAtSize, ProgrammeFacts, SiteFacts } from '@eavewell/engine';
-import type { SiteReport } from '@eavewell/tables';
 import type { Draft, Question } from './draft.ts';
 import type { Drafted } from './draftedSite.ts';
 import type { Judged, JudgedOf } from './siteJudge.ts';
+import type { SiteReport } from './siteReport.ts';
 
 /** What the page asks of the thread that judges one site. Each question has a number; a newer one overtakes those before it. */
 export type ToWater =

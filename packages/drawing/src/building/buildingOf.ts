@@ -2,6 +2,7 @@ import { type SiteFacts, type TankFacts, tankGroups } from '@eavewell/engine';
 import type { BodyOfWater, Building, BuiltRoof, BuiltTank, Measure } from './building.ts';
 import { builtRoof } from './builtRoof.ts';
 import {
+  overTank_m,
   usualFreeboard_m,
   usualOutletHeight_m,
   usualSlenderness,
@@ -29,9 +30,18 @@ export function buildingOf(site: SiteFacts): Building {
   };
   const bodies = groups.map(({ tankIds, tanks }, index): BodyOfWater => {
     const settlingFirst = [...tanks].sort((a, b) => Number(b.role === 'settling') - Number(a.role === 'settling'));
-    return { tankIds, tanks: settlingFirst.map(builtTank), roofs: roofs.filter((roof) => homeOf(roof) === index) };
+    const built = settlingFirst.map(builtTank);
+    const own = roofs.filter((roof) => homeOf(roof) === index).map((roof) => overTanks(roof, built));
+    return { tankIds, tanks: built, roofs: own };
   });
   return { bodies };
+}
+
+/** An eave that nobody measured is drawn high enough for the tanks to fill. */
+function overTanks(roof: BuiltRoof, tanks: readonly BuiltTank[]): BuiltRoof {
+  if (roof.eaveHeight_m.how !== 'usual') return roof;
+  const full = tanks.map(({ standHeight_m, overflowHeight_m }) => standHeight_m.value + overflowHeight_m.value);
+  return { ...roof, eaveHeight_m: usual(Math.max(roof.eaveHeight_m.value, ...full.map((one) => one + overTank_m))) };
 }
 
 /**

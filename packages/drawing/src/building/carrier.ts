@@ -37,7 +37,11 @@ function carrierTo(roof: PlacedRoof, target: PlacedTank, tank: BuiltTank, k: num
   const top = tank.standHeight_m.value + tank.height_m.value - 0.07;
   const over = tank.standHeight_m.value + tank.overflowHeight_m.value;
   const [drop, run] = [from[1] - top, x - from[0]];
-  const tooHigh_m = Math.max(0, over - roof.outline.eaveHeight_m);
+  // What rests on a size that nobody measured is no finding.
+  const isKnown = [roof.roof.eaveHeight_m, tank.standHeight_m, tank.overflowHeight_m].every(
+    ({ how }) => how === 'measured',
+  );
+  const tooHigh_m = isKnown ? Math.max(0, over - roof.outline.eaveHeight_m) : 0;
   const end = drop > steepest * run ? from[1] - fall * run : Math.min(top, from[1] - 0.01 * run);
   const axis: Point[] = [from, [x, end]];
   if (end > top) axis.push([x, top]);

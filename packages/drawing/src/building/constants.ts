@@ -14,6 +14,8 @@ export const usualPitch_deg = { gable: 20, hip: 20, oneSlope: 10, flat: 1 } as c
 export const steepest_deg = 75;
 /** Ground to the line of the gutter [m]. Common practice, no source. */
 export const usualEaveHeight_m = 2.6;
+/** The least a gutter that nobody measured is drawn over the overflow of its tank [m]. Ours. */
+export const overTank_m = 0.3;
 /** Roof beyond the wall [m], and the most of the roof's width that may be. Common practice, no source. */
 export const overhang_m = 0.45;
 export const overhangShare = 0.12;

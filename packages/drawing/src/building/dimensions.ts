@@ -1,6 +1,6 @@
 import type { Ink, LetterShape, Shape } from '../sheet/shapes.ts';
 import type { How } from './building.ts';
-import { boxOfLetter, type Placer, widthOf } from './placer.ts';
+import { type Box, boxOfLetter, type Placer, widthOf } from './placer.ts';
 import { line, type Point, type View } from './view.ts';
 
 /** A measure to be lettered: a line from one end to the other, at so much beside them [px]. */
@@ -42,6 +42,7 @@ export function dimensionShapes(
     const letter = letterOf(dimension).find((one) => placer.takeIfFree(boxOfLetter(one)));
     if (!letter) continue;
     shapes.push(...lines(dimension), { kind: 'letter', ...letter });
+    placer.avoid(...boxesOf(dimension));
     if (dimension.how === 'usual') isAnyDashed = true;
     left--;
   }
@@ -101,4 +102,14 @@ function lines({ along, from, to, at, ends, how }: Dimension): readonly Shape[] 
     line(flat, 'hair', { ink: 'mark', dash: 'none' }, ...extension.filter((points) => points.length > 0)),
     line(flat, 'edge', { ink: 'ink', dash: 'none' }, tick(from), tick(to)),
   ].filter(({ d }) => d !== '');
+}
+
+/** Where its lines run, a little widened: letters keep off them if they can. */
+function boxesOf({ along, from, to, at, ends }: Dimension): readonly Box[] {
+  const span = (a: number, b: number, c: number, d: number): Box => {
+    const [x0, y0, x1, y1] = along === 'x' ? [a, c, b, d] : [c, a, d, b];
+    const [x, y] = [Math.min(x0, x1) - 4, Math.min(y0, y1) - 4];
+    return { x, y, width: Math.abs(x1 - x0) + 8, height: Math.abs(y1 - y0) + 8 };
+  };
+  return [span(from, to, at, at), span(from, from, ends[0], at), span(to, to, ends[1], at)];
 }

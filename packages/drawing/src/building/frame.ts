@@ -11,6 +11,7 @@ import {
   topOf,
   unitWidth_m,
 } from './layout.ts';
+import { isException, markRoom } from './marks.ts';
 import type { SectionInput } from './sectionTypes.ts';
 import type { View } from './view.ts';
 
@@ -19,12 +20,17 @@ export interface Frame {
   readonly view: View;
   readonly width: number;
   readonly height: number;
+  /** What it shows of them. */
   readonly placed: readonly Placed[];
+  /** All there is, also what lies outside: pipes lead there. */
+  readonly all: readonly Placed[];
   readonly hasDimensions: boolean;
   readonly hasWords: boolean;
+  /** Highest point of the building [px]. */
+  readonly ridge: number;
   /** Where lines of dimension run under the ground [px]. */
   readonly under: number;
-  readonly isWhole: boolean;
+  readonly detail: Station | 'whole';
 }
 
 /** Under this width letters and dimensions are left to the cut-outs [px]. */
@@ -37,22 +43,44 @@ export function frameOf(input: SectionInput): Frame {
   return detail === 'whole' ? wholeFrame(input) : detailFrame(input, detail);
 }
 
-function wholeFrame({ building, proposed = null, width, pxPerM = null }: SectionInput): Frame {
+function wholeFrame({ building, proposed = null, width, pxPerM = null, stations }: SectionInput): Frame {
   const isWide = width >= narrow_px;
   const layout = layoutOf(building, proposed, { width, pxPerM, hasDimensions: isWide });
   const hasDimensions = isWide && layout.hasRoomForLetters;
   const { k } = layout;
-  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? 52 : 34));
+  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? roomOver(layout, stations) : 34));
   const under = y0 + Math.max(deep_m * k, 20) + (hasDimensions ? 16 : 0);
   const height = Math.ceil(under + (hasDimensions ? 22 : 25));
-  const placed = layout.placed;
-  return { view: { k, x0: 0, y0 }, width, height, placed, hasDimensions, hasWords: isWide, under, isWhole: true };
+  const { placed } = layout;
+  return {
+    view: { k, x0: 0, y0 },
+    width,
+    height,
+    placed,
+    all: placed,
+    hasDimensions,
+    hasWords: isWide,
+    under,
+    ridge: y0 - layout.ridge_m * k,
+    detail: 'whole',
+  };
+}
+
+/** Room over the highest point, so that the marks of roof and tank find their places [px]. */
+function roomOver({ placed, ridge_m, k }: Layout, stations: SectionInput['stations']): number {
+  const tanks = placed.flatMap((one) => (one.kind === 'tank' && one.tank ? [topOf(one.tank)] : []));
+  const tank = markRoom(stations.storage) - (ridge_m - Math.max(0, ...tanks)) * k;
+  const roof = markRoom(stations.roof) - 20;
+  // Where the building is small beside its letters, they stand in rows over it: one more for what is told in two lines.
+  const rows = Math.max(0, 1400 / k - 24);
+  const more = Object.values(stations).filter((verdict) => isException(verdict)).length - 1;
+  return Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
 }
 
 /** A cut-out: what stands about one station, at not less than 40 px to the metre. */
 function detailFrame({ building, proposed = null, width }: SectionInput, station: Station): Frame {
   const wide = (k: number) => {
-    const whole = layoutOf(building, proposed, { width: 1e7, pxPerM: k, hasDimensions: true });
+    const whole = layoutOf(building, proposed, { width: 1e7, pxPerM: k, hasDimensions: true, isDetail: true });
     return { layout: whole, window: windowOf(whole, station, building) };
   };
   const first = wide(detailPxPerM);
@@ -63,9 +91,21 @@ function detailFrame({ building, proposed = null, width }: SectionInput, station
   const left = window.from - (spare > 0 ? spare / 2 : window.isFromRight ? spare : 0);
   const y0 = Math.ceil(window.top_m * k + 14);
   const under = y0 + Math.max(deep_m * k, 20) + 14;
-  const placed = layout.placed.map((one) => ({ ...one, x: one.x - left })).filter((one) => reaches(one, k, width));
-  const height = Math.ceil(under + 26);
-  return { view: { k, x0: 0, y0 }, width, height, placed, hasDimensions: true, hasWords: false, under, isWhole: false };
+  const all = layout.placed.map((one) => ({ ...one, x: one.x - left }));
+  const placed = all.filter((one) => reaches(one, k, width));
+  const height = Math.ceil(under + (station === 'treatmentUnit' || station === 'tap' ? 24 : 46));
+  return {
+    view: { k, x0: 0, y0 },
+    width,
+    height,
+    placed,
+    all,
+    hasDimensions: true,
+    hasWords: false,
+    under,
+    ridge: 0,
+    detail: station,
+  };
 }
 
 function reaches(one: Placed, k: number, width: number): boolean {
@@ -100,9 +140,9 @@ function windowOf({ placed, k }: Layout, station: Station, building: Building): 
     const { outline, x } = roof;
     const right = x + (outline.width_m + outline.rightOut_m) * k + 14;
     const isRoof = station === 'roof';
-    const left = isRoof ? x - outline.leftOut_m * k - 56 : x + Math.max(0, outline.width_m - 2.2) * k - 14;
+    const left = isRoof ? x - outline.leftOut_m * k - 8 : x + Math.max(0, outline.width_m - 2.2) * k - 14;
     const top_m = isRoof ? outline.ridgeHeight_m + 0.2 : Math.min(outline.ridgeHeight_m, outline.eaveHeight_m + 0.75);
-    return { from: left, to: isRoof ? right : right + 30, top_m, isFromRight: true };
+    return { from: left, to: right + 64, top_m, isFromRight: true };
   }
   if (station === 'storage') {
     const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
@@ -112,7 +152,7 @@ function windowOf({ placed, k }: Layout, station: Station, building: Building): 
     );
     return {
       from: first.x + extentOf(first)[0] * k - 66,
-      to: last.x + extentOf(last)[1] * k + 36,
+      to: last.x + extentOf(last)[1] * k + 74,
       top_m,
       isFromRight: false,
     };

@@ -22,6 +22,9 @@ export interface PlacedTank {
   readonly proposed: BuiltTank | null;
   readonly body: number;
   readonly isLastOfBody: boolean;
+  /** As the one before it, as the one after it: measures are lettered once. */
+  readonly isRepeat: boolean;
+  readonly isRepeated: boolean;
   readonly x: number;
 }
 
@@ -51,6 +54,8 @@ interface Gaps {
   readonly tank: number;
 }
 const lettered: Gaps = { margin: 12, eave: 46, stand: 56, tank: 40 };
+/** A cut-out letters more beside its tanks. */
+const cutOut: Gaps = { margin: 12, eave: 46, stand: 64, tank: 82 };
 const bare: Gaps = { margin: 4, eave: 2, stand: 3, tank: 3 };
 
 export const unitWidth_m = 2.75;
@@ -70,19 +75,24 @@ interface Slot {
 export function layoutOf(
   building: Building,
   proposed: Building | null,
-  options: { readonly width: number; readonly pxPerM: number | null; readonly hasDimensions: boolean },
+  options: {
+    readonly width: number;
+    readonly pxPerM: number | null;
+    readonly hasDimensions: boolean;
+    readonly isDetail?: boolean;
+  },
 ): Layout {
-  const slots = [...bodySlots(building, proposed, options.hasDimensions ? lettered : bare), ...stopSlots()];
-  const margin = (options.hasDimensions ? lettered : bare).margin;
+  const gaps = options.isDetail ? cutOut : options.hasDimensions ? lettered : bare;
+  const slots = [...bodySlots(building, proposed, gaps), ...stopSlots()];
   const sum = (of: (slot: Slot) => number) => slots.reduce((total, slot) => total + of(slot), 0);
   const wide_m = sum(({ before, size_m, after }) => before.m + size_m + after.m);
-  const wide_px = sum(({ before, after }) => before.px + after.px) + 2 * margin;
+  const wide_px = sum(({ before, after }) => before.px + after.px) + 2 * gaps.margin + (options.hasDimensions ? 16 : 0);
   // Where there is more room for letters than for the building, it shrinks, and the letters go.
   const gapShare = Math.min(1, (options.width * 0.5) / wide_px);
   const fitted = (options.width - wide_px * gapShare) / wide_m;
   const k = Math.min(fitted, options.pxPerM ?? greatestPxPerM);
   const placed: Placed[] = [];
-  let x = margin * gapShare + (fitted - k) * wide_m * 0.4;
+  let x = (gaps.margin + (options.hasDimensions ? 16 : 0)) * gapShare + (fitted - k) * wide_m * 0.4;
   for (const { before, size_m, after, make } of slots) {
     x += before.m * k + before.px * gapShare;
     placed.push(make(x, k));
@@ -142,11 +152,24 @@ function bodySlots(building: Building, proposed: Building | null, gaps: Gaps): r
     const tanks = pairs.map(([tank, other], place): Slot => {
       const size_m = Math.max(tank?.diameter_m.value ?? 0, other?.diameter_m.value ?? 0);
       const isLastOfBody = place === pairs.length - 1;
+      const isRepeat = isAlike(pairs[place - 1], pairs[place]);
+      // A cut-out may show the first alone, so that one is lettered; a whole letters heights after the last.
+      const isRepeated = gaps === cutOut ? isRepeat : isAlike(pairs[place], pairs[place + 1]);
+      const before_px = isRepeat ? 4 : place === 0 ? gaps.stand : gaps.stand * 0.7;
       return {
-        before: { m: 0.35, px: place === 0 ? gaps.stand : gaps.stand / 3 },
+        before: { m: 0.35, px: before_px },
         size_m,
-        after: { m: 0.45, px: gaps.tank },
-        make: (x, k) => ({ kind: 'tank', tank, proposed: other, body: index, isLastOfBody, x: x + (size_m / 2) * k }),
+        after: { m: 0.45, px: isRepeated ? 4 : gaps.tank },
+        make: (x, k) => ({
+          kind: 'tank',
+          tank,
+          proposed: other,
+          body: index,
+          isLastOfBody,
+          isRepeat,
+          isRepeated,
+          x: x + (size_m / 2) * k,
+        }),
       };
     });
     return [...roofs, ...tanks];
@@ -154,10 +177,7 @@ function bodySlots(building: Building, proposed: Building | null, gaps: Gaps): r
 }
 
 /** Tanks as they are beside what they would be: one that goes makes room for one that comes. */
-function pairsOf(
-  now: readonly BuiltTank[],
-  then: readonly BuiltTank[] | null,
-): readonly (readonly [BuiltTank | null, BuiltTank | null])[] {
+function pairsOf(now: readonly BuiltTank[], then: readonly BuiltTank[] | null): readonly Pair[] {
   if (then === null) return now.map((tank) => [tank, null]);
   const coming = then.filter(({ tankId }) => now.every((tank) => tank.tankId !== tankId));
   const pairs = now.map((tank): readonly [BuiltTank, BuiltTank | null] => {
@@ -165,6 +185,15 @@ function pairsOf(
     return [tank, would && !isSame(would, tank) ? would : null];
   });
   return [...pairs, ...coming.map((tank) => [null, tank] as const)];
+}
+
+type Pair = readonly [BuiltTank | null, BuiltTank | null];
+
+/** Do two tanks that stand have the same outside, and does nothing of them change? */
+function isAlike(a: Pair | undefined, b: Pair | undefined): boolean {
+  if (!a?.[0] || !b?.[0] || a[1] || b[1]) return false;
+  const outside = ({ diameter_m, height_m, standHeight_m }: BuiltTank) => [diameter_m, height_m, standHeight_m];
+  return isSame(outside(a[0]), outside(b[0]));
 }
 
 const isSame = (a: object, b: object): boolean => JSON.stringify(a) === JSON.stringify(b);

@@ -13,6 +13,9 @@ export interface Balloon {
   readonly side: readonly [number, number];
 }
 
+/** Room that the mark of a verdict takes over what it tells of [px]. */
+export const markRoom = (verdict: StationVerdict): number => (isException(verdict) ? 56 : 34);
+
 const flat: View = { k: 30, x0: 0, y0: 0 };
 const inks: Record<StationVerdict, Ink> = {
   holds: 'second',
@@ -21,7 +24,8 @@ const inks: Record<StationVerdict, Ink> = {
   short: 'brick',
   unknown: 'ink',
 };
-const isException = (verdict: StationVerdict) => verdict !== 'holds' && verdict !== 'notJudged';
+/** Is it told in large? */
+export const isException = (verdict: StationVerdict): boolean => verdict !== 'holds' && verdict !== 'notJudged';
 
 /**
  * Marks as balloons: a dot at the station, a hair to the mark, its word beside it; what is an exception is large and bold,
@@ -34,15 +38,21 @@ export function markShapes(balloons: readonly Balloon[], placer: Placer, hasWord
   return shown.map((balloon) => {
     const size = sizeOf(balloon, hasWords);
     let hasOwnWords = hasWords;
-    let box = placer.near(balloon.anchor, balloon.side, size);
-    if (!box && hasWords) {
+    // What was not judged is said where it is easily said; the stations of a page say it again.
+    const isJudged = balloon.verdict !== 'notJudged';
+    let box = placer.near(balloon.anchor, balloon.side, size, isJudged ? Infinity : nearby_px);
+    if (!box && hasWords && isJudged) {
       hasOwnWords = false;
       box = placer.near(balloon.anchor, balloon.side, sizeOf(balloon, false));
     }
     const shapes = box ? drawn(balloon, box, hasOwnWords) : [];
+    if (box) placer.avoid(...alongHair(balloon.anchor, box));
     return { kind: 'group', part: null, station: balloon.station, shapes };
   });
 }
+
+/** How far from its station a mark without a verdict may stand [px]. */
+const nearby_px = 68;
 
 const markHeight = (verdict: StationVerdict, hasWords: boolean) =>
   isException(verdict) ? (hasWords ? 28 : 24) : hasWords ? 13 : 10;
@@ -63,20 +73,22 @@ function sizeOf({ verdict, words }: Balloon, hasWords: boolean): { width: number
 function drawn({ verdict, words, anchor }: Balloon, box: Box, hasWords: boolean): readonly Shape[] {
   const high = markHeight(verdict, hasWords);
   const wide = (high * 20) / 24;
-  const [x, y] = [box.x + wide / 2, box.y + high];
+  // The mark stands on the side of the words that is nearer to what it tells of, so that its hair does not run under them.
+  const isMirrored = hasWords && anchor[0] > box.x + box.width / 2;
+  const left = isMirrored ? box.x + box.width - wide : box.x;
   const shapes: Shape[] = [
-    ...leader(anchor, { x: box.x, y: box.y, width: wide, height: high }),
-    { kind: 'mark', verdict, x, y, height: high },
+    ...leader(anchor, { x: left, y: box.y, width: wide, height: high }),
+    { kind: 'mark', verdict, x: left + wide / 2, y: box.y + high, height: high },
   ];
   if (!hasWords) return shapes;
-  const start = box.x + wide + (isException(verdict) ? 7 : 5);
-  const letter = (text: string, at: number, size: LetterShape['size'], ink: Ink, isStrong: boolean): LetterShape => ({
+  const gap = isException(verdict) ? 7 : 5;
+  const letter = (text: string, y: number, size: LetterShape['size'], ink: Ink, isStrong: boolean): LetterShape => ({
     kind: 'letter',
-    x: start,
-    y: at,
+    x: isMirrored ? left - gap : left + wide + gap,
+    y,
     text,
     size,
-    anchor: 'start',
+    anchor: isMirrored ? 'end' : 'start',
     ink,
     isStrong,
     hasHalo: true,
@@ -86,6 +98,17 @@ function drawn({ verdict, words, anchor }: Balloon, box: Box, hasWords: boolean)
   shapes.push(letter(words.word, box.y + (words.figure === null ? 19 : 13), 'body', inks[verdict], true));
   if (words.figure !== null) shapes.push(letter(words.figure, box.y + 31, 'lettering', 'ink', false));
   return shapes;
+}
+
+/** Small boxes along the hair from a dot to its mark, so that the next words keep off it. */
+function alongHair([x, y]: readonly [number, number], box: Box): readonly Box[] {
+  const [toX, toY] = [box.x + (x > box.x + box.width / 2 ? box.width - 8 : 8), box.y + (y > box.y ? box.height : 0)];
+  return [0.15, 0.3, 0.45, 0.6, 0.75, 0.9].map((share) => ({
+    x: x + (toX - x) * share - 5,
+    y: y + (toY - y) * share - 5,
+    width: 10,
+    height: 10,
+  }));
 }
 
 /** From the dot to the nearest side of the mark. */

@@ -41,19 +41,24 @@ export const overlap = (a: Box, b: Box): number => {
 /** Places letters so that none covers another, and as little as may be of what is drawn. */
 export class Placer {
   readonly #taken: Box[] = [];
-  readonly #drawn: readonly Box[];
+  readonly #drawn: Box[];
   readonly #frame: Box;
 
   /** What is drawn may be written over where nothing else is left; the frame may not be left. */
   constructor(frame: Box, drawn: readonly Box[]) {
     this.#frame = frame;
-    this.#drawn = drawn;
+    this.#drawn = [...drawn];
   }
 
   isFree(box: Box): boolean {
     const { x, y, width, height } = this.#frame;
     if (box.x < x || box.y < y || box.x + box.width > x + width || box.y + box.height > y + height) return false;
     return this.#taken.every((other) => overlap(grown(box, 2), other) === 0);
+  }
+
+  /** Something more that had better not be written over. */
+  avoid(...boxes: readonly Box[]): void {
+    this.#drawn.push(...boxes);
   }
 
   take(box: Box): void {
@@ -72,36 +77,53 @@ export class Placer {
    *
    * @param anchor - the point it belongs to [px]
    * @param side - the preferred way from it, x right and y down [px]
-   * @returns its place, taken [px]; null where the picture is full
+   * @param farthest - how far from the point it may stand [px]
+   * @returns its place, taken [px]; null where the picture is full, or nothing near enough is free
    */
   near(
     anchor: readonly [number, number],
     side: readonly [number, number],
     size: { readonly width: number; readonly height: number },
+    farthest = Infinity,
   ): Box | null {
     let best: Box | null = null;
     let least = Infinity;
     const towards = Math.atan2(side[1], side[0]);
     const first = Math.hypot(...side);
-    for (let ring = 0; ring < 9; ring++) {
+    for (let ring = 0; ring < 18; ring++) {
       const away = first + ring * 22;
+      if (away > farthest) break;
       if (away * 0.6 > least) break;
       for (const turn of [0, 0.35, -0.35, 0.7, -0.7, 1.1, -1.1, 1.6, -1.6, 2.2, -2.2, 3.1]) {
         const angle = towards + turn;
         const [cx, cy] = [Math.cos(angle), Math.sin(angle)];
         // The side of the box that faces the point stands so far from it.
-        const x = anchor[0] + cx * away - (cx < -0.3 ? size.width : cx > 0.3 ? 0 : size.width / 2);
+        const wanted = anchor[0] + cx * away - (cx < -0.3 ? size.width : cx > 0.3 ? 0 : size.width / 2);
+        // Near an edge it slides along it rather than go elsewhere.
+        const x = Math.min(Math.max(wanted, this.#frame.x + 1), this.#frame.x + this.#frame.width - size.width - 1);
         const y = anchor[1] + cy * away - (cy < -0.3 ? size.height : cy > 0.3 ? 0 : size.height / 2);
         const box = { x, y, ...size };
         if (!this.isFree(box)) continue;
         const over = this.#drawn.reduce((sum, other) => sum + overlap(box, other), 0);
-        const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12;
+        const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12 + this.#crossed(anchor, box) * 24;
         if (cost < least) [best, least] = [box, cost];
       }
     }
-    best ??= this.#anywhere(anchor, size);
+    if (farthest === Infinity) best ??= this.#anywhere(anchor, size);
     if (best) this.take(best);
     return best;
+  }
+
+  /** How often a straight line from a point to a box would run over letters that stand. */
+  #crossed([x, y]: readonly [number, number], box: Box): number {
+    const toX = Math.min(box.x + box.width, Math.max(box.x, x));
+    const toY = Math.min(box.y + box.height, Math.max(box.y, y));
+    let crossed = 0;
+    for (let nth = 1; nth < 6; nth++) {
+      const spot = { x: x + ((toX - x) * nth) / 6 - 2, y: y + ((toY - y) * nth) / 6 - 2, width: 4, height: 4 };
+      if (this.#taken.some((other) => overlap(spot, other) > 0)) crossed++;
+    }
+    return crossed;
   }
 
   #anywhere(anchor: readonly [number, number], size: { width: number; height: number }): Box | null {

@@ -1,178 +1,20 @@
-import type {
-  DownpipeFacts,
-  GutterFacts,
-  RoofFacts,
-  SiteFacts,
-  Station,
-  StationVerdict,
-  TankFacts,
-} from '@eavewell/engine';
-import fc from 'fast-check';
+import type { SiteFacts, TankFacts } from '@eavewell/engine';
 import { describe, expect, test } from 'vitest';
-import type { LetterShape, PathShape, Picture, Shape } from '../sheet/shapes.ts';
-import { svgText } from '../sheet/svgText.ts';
+import { buildingOf, levelShapes, paperScale, sectionOf } from './index.ts';
 import {
-  buildingOf,
-  levelShapes,
-  paperScale,
-  planOf,
-  type SectionInput,
-  type SectionWords,
-  sectionOf,
-} from './index.ts';
-import { boxOfLetter, overlap } from './placer.ts';
-
-const roof: RoofFacts = {
-  roofId: 'R1',
-  length_m: 12,
-  width_m: 9.4,
-  roofPlanArea_m2: null,
-  material: 'corrugatedMetal',
-  runoffFraction: null,
-  gutteredFraction: 1,
-  form: 'gable',
-  pitch_deg: 20,
-  eaveHeight_m: 3.75,
-  tankId: null,
-  diverter: { firstFlush_mm: null, chamber_L: 40, chamberBore_mm: 160, drainHole_mm: 3, drainHole: 'open' },
-};
-
-const tank: TankFacts = {
-  tankId: 'T1',
-  nominal_L: 12_000,
-  partVolume_L: null,
-  outletHeight_m: 0.08,
-  overflowHeight_m: 2.25,
-  diameter_m: 2.55,
-  height_m: 2.35,
-  standHeight_m: 0.45,
-  joinedTo: null,
-  role: 'storage',
-  peopleFraction: null,
-};
-
-const gutter: GutterFacts = {
-  gutterId: 'G1',
-  roofId: 'R1',
-  shape: 'halfRound',
-  width_mm: 150,
-  depth_mm: 75,
-  length_m: 12,
-  fall_mm_per_m: 5,
-  outlet_mm: 90,
-};
-
-const downpipe: DownpipeFacts = { downpipeId: 'D1', roofId: 'R1', bore_mm: 90, length_m: 3 };
-
-const site = (over: Partial<SiteFacts>): SiteFacts => ({
-  siteId: 'P',
-  name: 'Pellanta',
-  latitude_deg: null,
-  longitude_deg: null,
-  siteClass: null,
-  target: null,
-  people: 90,
-  peopleCountedOn: null,
-  households_count: null,
-  growthFraction_per_year: null,
-  designYear: null,
-  gaugeId: null,
-  rainFactor: 1,
-  handOverDay: null,
-  roofs: [roof],
-  tanks: [tank],
-  gutters: [],
-  downpipes: [],
-  demand: [],
-  ration: null,
-  presence: null,
-  secondSource: null,
-  nearSecondSource: null,
-  doubts: [],
-  ...over,
-});
-
-/** Words that can be told from any other text. */
-const words: SectionWords = {
-  metres: (value, how) => `«${value.toFixed(2)} m${how === 'usual' ? ' not measured' : ''}»`,
-  diameter: (value, how) => `«⌀ ${value.toFixed(2)} m${how === 'usual' ? ' not measured' : ''}»`,
-  roofOverGutters: (value) => `«roof over gutters ${value.toFixed(2)} m»`,
-  degrees: (value) => `«${Math.round(value)}°»`,
-  scaleMark: (value, isLast) => `«${value}${isLast ? ' m' : ''}»`,
-  notMeasured: '«dashed: not measured»',
-  proposed: '«blue: proposed»',
-  tankTooHigh: (by) => `«the overflow is ${by.toFixed(2)} m over the gutter»`,
-  guttered: (fraction) => `«${Math.round(fraction * 100)} % guttered»`,
-  downpipes: (count) => `«${count} downpipes»`,
-};
-
-const verdicts: Record<Station, StationVerdict> = {
-  roof: 'holds',
-  gutter: 'tight',
-  storage: 'short',
-  treatmentUnit: 'notJudged',
-  tap: 'unknown',
-};
-
-const letters: SectionInput['letters'] = {
-  roof: { word: '«roof holds»', figure: null },
-  gutter: { word: '«gutter tight»', figure: '«1.56 L/s»' },
-  storage: { word: '«tank short»', figure: '«dry 22 days a year»' },
-  treatmentUnit: { word: '«unit not judged»', figure: null },
-  tap: { word: '«tap unknown»', figure: '«not measured»' },
-};
-
-const inputOf = (facts: SiteFacts, width: number, more: Partial<SectionInput> = {}): SectionInput => {
-  const building = buildingOf(facts);
-  const levels = building.bodies.map(({ tankIds }) => ({ tankIds, content_L: 5000 }));
-  return { building, levels, stations: verdicts, letters, words, width, ...more };
-};
-
-const flat = (shapes: readonly Shape[]): readonly Exclude<Shape, { kind: 'group' }>[] =>
-  shapes.flatMap((shape) => (shape.kind === 'group' ? flat(shape.shapes) : [shape]));
-const lettersOf = (picture: Picture) => flat(picture.shapes).filter((one): one is LetterShape => one.kind === 'letter');
-const pathsOf = (shapes: readonly Shape[]) => flat(shapes).filter((one): one is PathShape => one.kind === 'path');
-
-function partOf(shapes: readonly Shape[], part: string): readonly Shape[] {
-  return shapes.flatMap((shape) => {
-    if (shape.kind !== 'group') return [];
-    return shape.part === part ? shape.shapes : partOf(shape.shapes, part);
-  });
-}
-
-const numbersOf = (d: string) => [...d.matchAll(/-?\d+(?:\.\d+)?(?:e-?\d+)?/g)].map(Number);
-
-/** Corners of a path of straight lines. */
-const pointsOf = (d: string) => {
-  const all = numbersOf(d);
-  return Array.from({ length: all.length / 2 }, (_, nth) => [all[2 * nth]!, all[2 * nth + 1]!] as const);
-};
-
-const span = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
-
-/** Everything wrong with the letters of a picture: outside it, over one another, or not of the words given. */
-function letterFaults(picture: Picture): readonly string[] {
-  const all = lettersOf(picture);
-  const boxes = all.map(boxOfLetter);
-  return all.flatMap((letter, index) => {
-    const box = boxes[index]!;
-    const faults: string[] = [];
-    if (!/^«.*»$/.test(letter.text)) faults.push(`${letter.text} is no word that was given`);
-    if (box.x < 0 || box.y < 0 || box.x + box.width > picture.width || box.y + box.height > picture.height)
-      faults.push(`${letter.text} stands outside`);
-    for (let other = 0; other < index; other++)
-      if (overlap(box, boxes[other]!) > 0) faults.push(`${letter.text} covers ${all[other]!.text}`);
-    return faults;
-  });
-}
-
-function isWhole(picture: Picture): boolean {
-  const text = svgText(picture, 'section');
-  return (
-    !/NaN|Infinity|undefined|null/.test(text) &&
-    picture.handles.every((one) => Number.isFinite(one.x + one.y + one.width + one.height + one.perPx))
-  );
-}
+  downpipe,
+  gutter,
+  inputOf,
+  isWhole,
+  lettersOf,
+  partOf,
+  pathsOf,
+  pointsOf,
+  roof,
+  site,
+  span,
+  tank,
+} from './madeUpBuilding.ts';
 
 describe('lengths are true', () => {
   const section = sectionOf(inputOf(site({}), 1216));
@@ -236,6 +78,37 @@ test('water asked for by level alone is that of the section', () => {
   const section = sectionOf(input);
   for (const one of levelShapes(section, input.levels)) expect(partOf(section.shapes, one.part!)).toEqual(one.shapes);
   expect(levelShapes(section, null).every(({ shapes }) => shapes.length === 0)).toBe(true);
+});
+
+test('the water of a cut-out stands as high as that of the whole', () => {
+  const tanks = ['T1', 'T2', 'T3', 'T4'].map((tankId) => ({
+    ...tank,
+    tankId,
+    joinedTo: tankId === 'T1' ? null : 'T1',
+  }));
+  const over_m = (width: number, detail: 'whole' | 'storage') => {
+    const section = sectionOf(inputOf(site({ tanks }), width, { detail }));
+    const fill = pathsOf(partOf(section.shapes, 'water:T1')).find(({ ground }) => ground === 'water');
+    return span(pointsOf(fill!.d).map(([, y]) => y)) / section.pxPerM;
+  };
+  expect(over_m(328, 'storage')).toBeCloseTo(over_m(1216, 'whole'), 2);
+  expect(over_m(1216, 'whole')).toBeCloseTo(0.08 + 5 / 4 / ((Math.PI / 4) * 2.55 ** 2), 2);
+});
+
+test('a cut-out is 40 px to the metre or more', () => {
+  for (const detail of ['roof', 'gutter', 'storage', 'treatmentUnit', 'tap'] as const) {
+    const section = sectionOf(inputOf(site({}), 328, { detail }));
+    expect(section.pxPerM).toBeGreaterThanOrEqual(40);
+    expect(section.isCutOut).toBe(true);
+  }
+});
+
+test('tanks that are alike are lettered once', () => {
+  const letters = (tanks: readonly TankFacts[]) =>
+    lettersOf(sectionOf(inputOf(site({ tanks }), 1216))).map(({ text }) => text);
+  const second = { ...tank, tankId: 'T2', joinedTo: 'T1' };
+  expect(letters([tank, second]).filter((text) => text === '«⌀ 2.55 m»')).toHaveLength(1);
+  expect(letters([tank, { ...second, diameter_m: 2.1 }])).toEqual(expect.arrayContaining(['«⌀ 2.55 m»', '«⌀ 2.10 m»']));
 });
 
 describe('what was not measured', () => {
@@ -314,135 +187,4 @@ test('what is taken hold of says what a px is worth', () => {
   expect(byName.get('tank:T1:height')).toMatchObject({ along: 'y', perPx: 1 / section.pxPerM });
   expect(byName.get('tank:T1:diameter')).toMatchObject({ along: 'x', perPx: 1 / section.pxPerM });
   expect(byName.get('roof:R1:gutter')?.along).toBe('x');
-});
-
-const half = (of: fc.Arbitrary<number>) => fc.option(of, { nil: null });
-const metres = (least: number, most: number) => half(fc.double({ min: least, max: most, noNaN: true }));
-
-const anyRoof = (roofId: string): fc.Arbitrary<RoofFacts> =>
-  fc.record({
-    roofId: fc.constant(roofId),
-    length_m: metres(0.5, 90),
-    width_m: metres(0.5, 60),
-    roofPlanArea_m2: metres(1, 3000),
-    material: fc.constant(null),
-    runoffFraction: fc.constant(null),
-    gutteredFraction: metres(0, 1),
-    form: fc.option(fc.constantFrom('gable', 'oneSlope', 'hip', 'flat'), { nil: null }),
-    pitch_deg: metres(0, 75),
-    eaveHeight_m: metres(0.5, 30),
-    tankId: fc.option(fc.constantFrom('T1', 'T2', 'T3', 'elsewhere'), { nil: null }),
-    diverter: fc.option(
-      fc.record({
-        firstFlush_mm: metres(0, 10),
-        chamber_L: metres(0, 2000),
-        chamberBore_mm: metres(20, 1000),
-        drainHole_mm: fc.constant(null),
-        drainHole: fc.constantFrom('open', 'blocked'),
-      }),
-      { nil: null },
-    ),
-  });
-
-const anyTank = (tankId: string): fc.Arbitrary<TankFacts> =>
-  fc.record({
-    tankId: fc.constant(tankId),
-    nominal_L: metres(1, 500_000),
-    partVolume_L: metres(1, 500_000),
-    outletHeight_m: metres(0, 3),
-    overflowHeight_m: metres(0, 20),
-    diameter_m: metres(0.2, 20),
-    height_m: metres(0.2, 20),
-    standHeight_m: metres(0, 10),
-    joinedTo: fc.option(fc.constantFrom('T1', 'T2', 'T3'), { nil: null }),
-    role: fc.constantFrom('storage', 'settling'),
-    peopleFraction: fc.constant(null),
-  });
-
-const anySite: fc.Arbitrary<SiteFacts> = fc
-  .record({
-    roofs: fc
-      .integer({ min: 0, max: 4 })
-      .chain((count) => fc.tuple(...Array.from({ length: count }, (_, nth) => anyRoof(`R${nth + 1}`)))),
-    tanks: fc
-      .integer({ min: 0, max: 5 })
-      .chain((count) => fc.tuple(...Array.from({ length: count }, (_, nth) => anyTank(`T${nth + 1}`)))),
-  })
-  .map((some) => site(some));
-
-const anyWidth = fc.constantFrom(280, 328, 640, 690, 1216, 1600);
-
-test('on any building: no letter outside or on another, nothing that is not a number', { timeout: 60_000 }, () => {
-  fc.assert(
-    fc.property(
-      anySite,
-      anyWidth,
-      fc.constantFrom<SectionInput['detail']>('whole', 'whole', 'roof', 'gutter', 'storage', 'treatmentUnit', 'tap'),
-      (facts, width, detail) => {
-        const section = sectionOf(inputOf(facts, width, { detail: detail ?? 'whole' }));
-        expect(letterFaults(section)).toEqual([]);
-        expect(isWhole(section)).toBe(true);
-        const plan = planOf({ building: buildingOf(facts), words, width });
-        expect(letterFaults(plan)).toEqual([]);
-        expect(isWhole(plan)).toBe(true);
-      },
-    ),
-    { numRuns: 150, seed: 20_260_601 },
-  );
-});
-
-test('on any building: lines of the whole stay inside the picture, and both tanks and roofs are there', {
-  timeout: 60_000,
-}, () => {
-  fc.assert(
-    fc.property(anySite, anyWidth, (facts, width) => {
-      const section = sectionOf(inputOf(facts, width));
-      for (const { part, shapes } of section.shapes.filter((one) => one.kind === 'group')) {
-        if (part === null) continue;
-        for (const { d } of pathsOf(shapes)) {
-          if (/[AQC]/.test(d)) continue;
-          for (const [x, y] of pointsOf(d)) {
-            expect(x).toBeGreaterThanOrEqual(-1);
-            expect(x).toBeLessThanOrEqual(width + 1);
-            expect(y).toBeGreaterThanOrEqual(-1);
-            expect(y).toBeLessThanOrEqual(section.height + 1);
-          }
-        }
-      }
-      const parts = new Set(section.shapes.flatMap((one) => (one.kind === 'group' ? [one.part] : [])));
-      for (const { roofId } of facts.roofs) expect(parts).toContain(`roof:${roofId}`);
-      for (const { tankId } of facts.tanks) expect(parts).toContain(`tank:${tankId}`);
-    }),
-    { numRuns: 150, seed: 7 },
-  );
-});
-
-test('on any building: the litres drawn are the litres there are', () => {
-  fc.assert(
-    fc.property(anySite, fc.double({ min: 0, max: 1, noNaN: true }), (facts, share) => {
-      const section = sectionOf(inputOf(facts, 1216));
-      for (const places of section.waters) {
-        const tanks = places.map(({ tank: one }) => one);
-        const room_L = tanks.reduce((sum, { usable_L }) => sum + usable_L.value, 0);
-        const levels = [{ tankIds: tanks.map(({ tankId }) => tankId), content_L: share * room_L }];
-        const groups = levelShapes({ waters: [places], pxPerM: section.pxPerM }, levels);
-        const drawn_L = groups.reduce((sum, group, index) => {
-          const { outletHeight_m, overflowHeight_m, usable_L } = tanks[index]!;
-          const fill = pathsOf(group.shapes).find(({ ground }) => ground === 'water')!;
-          const high_m = span(pointsOf(fill.d).map(([, y]) => y)) / section.pxPerM;
-          const between_m = overflowHeight_m.value - outletHeight_m.value;
-          return sum + (usable_L.value * (high_m - outletHeight_m.value)) / between_m;
-        }, 0);
-        // Paths are written to hundredths of a px.
-        const finest_m = 0.02 / section.pxPerM;
-        const doubt_L = tanks.reduce(
-          (sum, { usable_L, overflowHeight_m, outletHeight_m }) =>
-            sum + (usable_L.value * finest_m) / (overflowHeight_m.value - outletHeight_m.value),
-          1e-6 * room_L,
-        );
-        expect(Math.abs(drawn_L - share * room_L)).toBeLessThanOrEqual(doubt_L);
-      }
-    }),
-    { numRuns: 100, seed: 11 },
-  );
 });

@@ -39,8 +39,9 @@ export function balloonsOf({ view, placed }: Frame, { stations, letters }: Secti
 }
 
 /** What letters had better not be written over [px]. */
-export function drawnBoxes({ view, placed }: Frame): readonly Box[] {
-  return placed.flatMap((one) => boxesOf(one, view));
+export function drawnBoxes({ view, placed, width, height }: Frame): readonly Box[] {
+  const ground: Box = { x: 0, y: view.y0 - 2, width, height: height - view.y0 };
+  return [...placed.flatMap((one) => boxesOf(one, view)), ground];
 }
 
 function boxesOf(one: Placed, { k, y0 }: Frame['view']): readonly Box[] {

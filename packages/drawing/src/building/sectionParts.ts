@@ -26,20 +26,23 @@ export const group = (part: string | null, station: Station | null, shapes: read
 
 /** Everything but letters and marks, in the order it is drawn. The groups of water come in, one for each tank. */
 export function sectionParts(
-  { view, width, placed }: Frame,
+  { view, width, placed, all }: Frame,
   waterOf: (tankId: string) => GroupShape,
-): { readonly shapes: readonly Shape[]; readonly carriers: readonly Carrier[] } {
+): readonly Shape[] {
   const roofs = placed.filter((one): one is PlacedRoof => one.kind === 'roof');
   const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
-  const carriers = carriersOf({ k: view.k, placed });
+  const every = all.filter((one): one is PlacedRoof => one.kind === 'roof');
+  const everyTank = all.filter((one): one is PlacedTank => one.kind === 'tank');
+  const carriers = carriersOf({ k: view.k, placed: all });
+  const seen = carriers.filter(({ axis }) => axis[0]![0] * view.k < width && axis[axis.length - 1]![0] > 0);
   const sunk = placed.flatMap((one) => sunkOf(one, view.k));
-  const shapes = [
+  return [
     group(null, null, earth(view, width, sunk)),
     ...roofs.map((one) => houseGroup(view, one)),
-    ...carriers.map((one) => group(`carrier:${one.roof.roof.roofId}`, 'gutter', carrierShapes(view, one, roofs))),
+    ...seen.map((one) => group(`carrier:${one.roof.roof.roofId}`, 'gutter', carrierShapes(view, one, every))),
     ...roofs.flatMap((one) => gutterGroups(view, one)),
-    ...feedPipe(view, placed),
-    ...tanks.flatMap((one) => tankGroups(view, one, tanks, carriers, waterOf)),
+    ...feedPipe(view, all, width),
+    ...tanks.flatMap((one) => tankGroups(view, one, everyTank, carriers, waterOf)),
     ...placed.flatMap((one) => {
       if (one.kind === 'treatmentUnit')
         return [group('treatmentUnit', 'treatmentUnit', treatmentUnit(at(view, one.x)))];
@@ -47,7 +50,6 @@ export function sectionParts(
     }),
     groundLine(view, width, sunk),
   ];
-  return { shapes, carriers };
 }
 
 function houseGroup(view: View, { roof, outline, x }: PlacedRoof): GroupShape {
@@ -161,9 +163,11 @@ const isSameStand = (tank: PlacedTank['tank'], other: NonNullable<PlacedTank['pr
   tank.diameter_m.value === other.diameter_m.value;
 
 /** From the last tank of each body of water down to a pipe along the ground, to the treatment unit. */
-function feedPipe(view: View, placed: readonly Placed[]): readonly GroupShape[] {
+function feedPipe(view: View, placed: readonly Placed[], width: number): readonly GroupShape[] {
   const unit = placed.find(({ kind }) => kind === 'treatmentUnit');
   if (!unit) return [];
+  // A cut-out far from it shows none of it.
+  if (placed.every((one) => one.kind !== 'tank' || one.x > width)) return [];
   const lasts = placed.filter((one): one is PlacedTank => one.kind === 'tank' && one.tank !== null);
   const byBody = new Map(lasts.map((one) => [one.body, one]));
   const shapes = [...byBody.values()].flatMap(({ tank, x }) => {
@@ -207,10 +211,10 @@ function sunkOf(one: Placed, k: number): Sunk {
   return [[x - half, x + half]];
 }
 
-/** Where the water of every tank stands, by body of water. */
-export function watersOf({ view, placed }: Frame): readonly (readonly WaterPlace[])[] {
+/** Where the water of every tank stands, by body of water: also of tanks that a cut-out does not show, since they share a level. */
+export function watersOf({ view, all }: Frame): readonly (readonly WaterPlace[])[] {
   const bodies = new Map<number, WaterPlace[]>();
-  for (const one of placed) {
+  for (const one of all) {
     if (one.kind !== 'tank' || !one.tank) continue;
     const x = one.x - (one.tank.diameter_m.value / 2) * view.k;
     const foot = view.y0 - one.tank.standHeight_m.value * view.k;

@@ -20,6 +20,8 @@ export interface SectionWords {
   tankTooHigh(by_m: number): string;
   /** In the plan: how much of the roof drains to a gutter. */
   guttered(fraction: number, how: How): string;
+  /** In the plan: nobody measured how it lies. */
+  readonly northNotKnown?: string;
   /** In the plan: how many downpipes. */
   downpipes(count: number): string;
 }
@@ -47,6 +49,8 @@ export interface SectionInput {
   readonly words: SectionWords;
   /** Its measures with a remedy or a draft: what differs is drawn dashed. */
   readonly proposed?: Building | null;
+  /** What is said of it, a line each: what it is, litres, cost. Stands in the first tank that is proposed. */
+  readonly proposedWords?: readonly string[];
   /** Width of the picture [px]. */
   readonly width: number;
   /** px to the metre, where the sheet says which; else as much as the width holds. */

@@ -35,7 +35,7 @@ export function tankSection(
       [right, top],
     ]),
     ...(hasOutlet ? outletValve(view, tank, x) : []),
-    area(view, 'paper', ['thin', brush], boxOf(x - lid(tank) / 2, top + domeOf(2 * radius), lid(tank), 0.05)),
+    area(view, 'paper', ['thin', brush], boxOf(x - lid(tank) / 2, top + domeOf(2 * radius) - 0.025, lid(tank), 0.06)),
   ];
 }
 

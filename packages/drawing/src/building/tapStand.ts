@@ -40,8 +40,8 @@ export function tapStand(view: View): readonly Shape[] {
     ...[0.55, 0.9].flatMap((x) => container(view, x, 0.36, 0.34)),
     ...person(view, 'fills', 1.98, 0.06, -1),
     ...soak(view),
-    ...container(view, 3.56, 0.24, 0.26),
     ...person(view, 'carries', 3.6, 0),
+    ...container(view, 3.565, 0.27, 0.27),
   ];
 }
 

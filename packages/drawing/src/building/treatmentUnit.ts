@@ -95,7 +95,7 @@ function handPump(view: View, x: number): readonly Shape[] {
       0.06,
       plain,
     ),
-    area(view, 'paper', ['edge', dashed], boxOf(x - 0.09, 0.42, 0.18, 0.5)),
+    area(view, 'paper', ['thin', plain], boxOf(x - 0.09, 0.42, 0.18, 0.5)),
     line(view, 'thin', plain, [
       [x, 0.92],
       [x, 1.13],

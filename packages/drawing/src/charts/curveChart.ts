@@ -1,61 +1,14 @@
-import type { Verdict } from '@eavewell/engine';
 import type { Shape } from '../sheet/shapes.ts';
 import type { SizeChart } from './chart.ts';
 import { letterAxis } from './curveAxis.ts';
+import type { CurveFrames, CurveInput, CurveWords } from './curveFrame.ts';
 import { bandPath, type CurveFrame, stepPath, xOf, yOf } from './curveLines.ts';
 import { drawChosen, drawTargets, letterTargets } from './curveMarks.ts';
 import { Lettering, lettersAt } from './lettering.ts';
 import { letterWidth_px } from './letterWidth.ts';
 import { stepsUp, ticksTo } from './scales.ts';
 import { across, down, fill, pen, pointDot, ring, stroke } from './strokes.ts';
-import { bandAt, readCurve, type WaterCurve } from './waterCurve.ts';
-
-/** A curve with the tank there is, and one that is proposed. */
-export interface CurveInput {
-  readonly curve: WaterCurve;
-  readonly tankVolume_L: number;
-  readonly verdict: Verdict;
-  /** What is pointed at or tried; null where nothing is. */
-  readonly proposed: { readonly tankVolume_L: number; readonly verdict: Verdict } | null;
-  readonly longestDryRun_days: number;
-}
-
-/** The words of the curve, in the reader's language. */
-export interface CurveWords {
-  /** Heads of the two frames: `dry days a year`, `years of 32 with no dry run over 7 d`. */
-  readonly dryDays: string;
-  goodYears(judgedYears: number, longestDryRun_days: number): string;
-  /** Where the width is small. */
-  goodYearsNarrow(judgedYears: number, longestDryRun_days: number): string;
-  /** `target: at most 18 d`, `target: 26 of 32` */
-  daysTarget(days_per_year: number): string;
-  yearsTarget(goodYears: number, judgedYears: number): string;
-  /** `21.7 d`, `17 years` */
-  daysAt(days_per_year: number): string;
-  yearsAt(goodYears: number): string;
-  count(count: number): string;
-  /** `12,000` and `12,000 L` */
-  size(volume_L: number): string;
-  litres(volume_L: number): string;
-  /** `to hold 24,100 L` */
-  toHold(volume_L: number): string;
-  /** `tank size in L; blue: in the catalogue` */
-  readonly axis: string;
-  /** `wanted: 214,000 L, beyond this` and `for the days: no tank would do` */
-  beyond(volume_L: number): string;
-  /** `sizes run one by one: nothing is known between` */
-  readonly pointsOnly: string;
-  /** What stands at the size pointed at. */
-  at(volume_L: number, days_per_year: number | null, goodYears: number | null): string;
-}
-
-/** Both frames, and what they share. */
-export interface CurveFrames {
-  readonly days: CurveFrame;
-  readonly years: CurveFrame;
-  readonly width: number;
-  readonly height: number;
-}
+import { bandAt, readCurve } from './waterCurve.ts';
 
 /** The axis reaches at most so many times as far as the largest tank chosen, proposed or in the catalogue [count]. Ours. */
 const reach_count = 8;
@@ -146,10 +99,10 @@ function drawFrames(
   for (const count of ticksTo(days.most, 4)) tick(days, count);
   const all = curve.judgedYears;
   for (const count of all >= 4 ? [0, Math.round(all / 2), all] : [0, Math.max(1, all)]) tick(years, count);
-  lettering.set({ text: words.dryDays, isStrong: true }, { x: 1, y: days.top - 11 });
+  lettering.set({ text: words.dryDays, isStrong: true }, { x: 1, y: days.top - 11 }, { hasHalo: true });
   const heads = [words.goodYears(all, longestDryRun_days), words.goodYearsNarrow(all, longestDryRun_days)];
-  for (const text of heads) if (lettering.set({ text, isStrong: true }, { x: 1, y: years.top - 13 })) break;
-  lettering.keepOff({ x: 0, y: years.bottom + 4, width: days.left - 8, height: 1 });
+  for (const text of heads)
+    if (lettering.set({ text, isStrong: true }, { x: 1, y: years.top - 13 }, { hasHalo: true })) break;
   return [
     stroke(lines.join(''), pen('hair', 'rule')),
     stroke(across(days.left, days.bottom, days.right), pen('thin', 'mark')),

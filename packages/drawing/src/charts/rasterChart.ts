@@ -4,29 +4,10 @@ import type { Box, DayChart } from './chart.ts';
 import { Lettering, lettersAt } from './lettering.ts';
 import { letterWidth_px } from './letterWidth.ts';
 import { drawCells, drawDoubtTicks, drawKey } from './rasterCells.ts';
-import { type RasterFrame, rasterFrame, rowOf, slotAt, slotOf, slots_days } from './rasterFrame.ts';
+import { type RasterFrame, type RasterWords, rasterFrame, rowOf, slotAt, slotOf, slots_days } from './rasterFrame.ts';
 import { type RecordInput, yearOf } from './record.ts';
 import { yearStep } from './scales.ts';
 import { across, down, fill, group, pen, rect, stroke } from './strokes.ts';
-
-/** The words of the raster, in the reader's language. */
-export interface RasterWords {
-  year(year: number): string;
-  /** `Jul`; one letter where the picture is narrow. */
-  month(month: number, isNarrow: boolean): string;
-  days(days: number): string;
-  /** `longest dry run of the year`; short where the picture is narrow. */
-  longestRun(isNarrow: boolean): string;
-  readonly dry: string;
-  readonly low: string;
-  readonly full: string;
-  readonly filled: string;
-  readonly unknown: string;
-  readonly made: string;
-  /** `thin rows: not judged` */
-  readonly thinRows: string;
-  day(day: DayIndex, content_L: number, isDry: boolean): string;
-}
 
 /**
  * How full was the tank on every day of the record, a row a water year? Dry days are solid, others the paler the emptier the

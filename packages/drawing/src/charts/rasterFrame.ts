@@ -1,7 +1,25 @@
 import { calendarDay, type DayIndex, isLeapYear, type WaterYear } from '@eavewell/engine';
 import { letterWidth_px } from './letterWidth.ts';
-import type { RasterWords } from './rasterChart.ts';
 import { type RecordInput, startMonthOf } from './record.ts';
+
+/** The words of the raster, in the reader's language. */
+export interface RasterWords {
+  year(year: number): string;
+  /** `Jul`; one letter where the picture is narrow. */
+  month(month: number, isNarrow: boolean): string;
+  days(days: number): string;
+  /** `longest dry run of the year`; short where the picture is narrow. */
+  longestRun(isNarrow: boolean): string;
+  readonly dry: string;
+  readonly low: string;
+  readonly full: string;
+  readonly filled: string;
+  readonly unknown: string;
+  readonly made: string;
+  /** `thin rows: not judged` */
+  readonly thinRows: string;
+  day(day: DayIndex, content_L: number, isDry: boolean): string;
+}
 
 /** Where the rows and cells of a raster stand [px]. */
 export interface RasterFrame {

@@ -6,32 +6,9 @@ import { letterWidth_px } from './letterWidth.ts';
 import { dryPieces, type RecordInput } from './record.ts';
 import { shareOf } from './scales.ts';
 import { down, group, pen, pointDot, stroke } from './strokes.ts';
+import type { Strip, TraceFrame, TraceWords } from './traceFrame.ts';
 import { drawRuns, letterRuns } from './traceRuns.ts';
-import { drawStrip, type Strip, type TraceFrame } from './traceStrip.ts';
-
-/** The words of the trace, in the reader's language. */
-export interface TraceWords {
-  /** `12,000 L` */
-  litres(volume_L: number): string;
-  readonly empty: string;
-  /** `54 d` */
-  days(days: number): string;
-  /** `from 20 Jul 2010` */
-  from(day: DayIndex): string;
-  /** `runs over 7 d` */
-  runsOver(days: number): string;
-  year(year: number): string;
-  /** `Jul`, and with its year where a year begins. */
-  month(month: number, year: number | null): string;
-  readonly notJudged: string;
-  readonly filled: string;
-  readonly unknown: string;
-  readonly made: string;
-  /** `rain of a day, most 64 mm` */
-  rain(most_mm: number): string;
-  /** What stands at the day pointed at: level and date, or that it is dry. */
-  day(day: DayIndex, content_L: number, isDry: boolean): string;
-}
+import { drawStrip } from './traceStrip.ts';
 
 /** How large, and which days. */
 export interface TraceLayout {
@@ -117,6 +94,7 @@ function frameOf(input: RecordInput, words: TraceWords, layout: TraceLayout): Tr
     isNarrow,
     hasDoubt,
     rainHeight,
+    told: new Set(),
   };
 }
 

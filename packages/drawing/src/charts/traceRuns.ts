@@ -2,8 +2,7 @@ import type { Shape } from '../sheet/shapes.ts';
 import type { Lettering } from './lettering.ts';
 import { type DryPiece, type RecordInput, runsOf, yearOf } from './record.ts';
 import { across, fill, pen, rect, stroke } from './strokes.ts';
-import type { TraceWords } from './traceChart.ts';
-import type { Strip, TraceFrame } from './traceStrip.ts';
+import type { Strip, TraceFrame, TraceWords } from './traceFrame.ts';
 
 /** Dry runs are drawn no deeper than a year's; longer ones say so in their letters [day]. Ours. */
 const deepest_days = 366;

@@ -3,35 +3,10 @@ import type { Ground, Shape } from '../sheet/shapes.ts';
 import { px } from '../sheet/svgOf.ts';
 import type { Lettering } from './lettering.ts';
 import { letterWidth_px } from './letterWidth.ts';
-import { type DoubtKind, doubtSpans, type RecordInput, yearOf } from './record.ts';
+import { doubtSpans, type RecordInput, yearOf } from './record.ts';
 import { monthStarts, shareOf, yearStarts, yearStep } from './scales.ts';
 import { across, down, fill, pen, rect, stroke } from './strokes.ts';
-import type { TraceWords } from './traceChart.ts';
-
-/** One strip of the trace: days by their places in the record, end not in it, and its heights [px]. */
-export interface Strip {
-  readonly from: number;
-  readonly to: number;
-  readonly index: number;
-  readonly y: number;
-  readonly top: number;
-  readonly base: number;
-  readonly bottom: number;
-}
-
-/** What all strips go by. */
-export interface TraceFrame {
-  readonly strips: readonly Strip[];
-  readonly width: number;
-  readonly height: number;
-  readonly left: number;
-  readonly pxPerDay: number;
-  readonly pxPerRunDay: number;
-  readonly isDaily: boolean;
-  readonly isNarrow: boolean;
-  readonly hasDoubt: boolean;
-  readonly rainHeight: number;
-}
+import type { Strip, TraceFrame, TraceWords } from './traceFrame.ts';
 
 /** Water, frame, ticks and words of one strip; the dry runs are drawn by themselves. */
 export function drawStrip(
@@ -179,13 +154,13 @@ function drawRain(strip: Strip, frame: TraceFrame, { series }: RecordInput, word
     if (deep > 0) bars.push(rect(left + (day - strip.from) * pxPerDay, top, thick, Math.max(0.5, deep)));
   }
   const right = left + (strip.to - strip.from) * pxPerDay;
-  lettering.set(
-    { text: words.rain(most_mm), ink: 'second' },
-    { x: right - 2, y: top + rainHeight - 16, anchor: 'end' },
-    {
-      hasHalo: true,
-    },
-  );
+  const y = top + rainHeight - 16;
+  const spots = [
+    { x: right - 2, y, anchor: 'end' as const },
+    { x: left + 2, y },
+    { x: (left + right) / 2, y, anchor: 'middle' as const },
+  ];
+  lettering.set({ text: words.rain(most_mm), ink: 'second' }, spots, { hasHalo: true });
   return [fill(bars.join('') || 'M0 0', 'waterline'), stroke(across(left, top, right), pen('hair', 'mark'))];
 }
 
@@ -197,7 +172,6 @@ function drawDoubt(strip: Strip, frame: TraceFrame, { series }: RecordInput, wor
   const { left, pxPerDay } = frame;
   const y = strip.top - frame.rainHeight - (frame.isNarrow && strip.index === 0 ? 19 : 4) - doubtHeight_px;
   const spans = doubtSpans(series.state, strip.from, strip.to);
-  const told = new Set<DoubtKind>();
   const box = (from: number, to: number) => ({
     x: left + (from - strip.from) * pxPerDay,
     y,
@@ -206,14 +180,14 @@ function drawDoubt(strip: Strip, frame: TraceFrame, { series }: RecordInput, wor
   });
   for (const { from, to } of spans) lettering.keepOff(box(from, to));
   for (const { kind, from, to } of [...spans].sort((a, b) => b.to - b.from - (a.to - a.from))) {
-    if (told.has(kind)) continue;
+    if (frame.told.has(kind)) continue;
     const { x, width } = box(from, to);
     const spots = [
       { x: x + width + 4, y: y + 8 },
       { x: x - 4, y: y + 8, anchor: 'end' as const },
       { x: x + 2, y: y - 2 },
     ];
-    if (lettering.set({ text: words[kind], ink: 'second' }, spots)) told.add(kind);
+    if (lettering.set({ text: words[kind], ink: 'second' }, spots)) frame.told.add(kind);
   }
   const paths = spans.map(({ from, to }) => {
     const own = box(from, to);

@@ -118,4 +118,6 @@ export interface Picture {
   readonly pxPerM: number | null;
   readonly shapes: readonly Shape[];
   readonly handles: readonly Handle[];
+  /** A cut-out of something larger: its lines run on beyond the frame, which hides them. */
+  readonly isCutOut?: boolean;
 }

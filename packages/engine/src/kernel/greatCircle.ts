@@ -1,3 +1,5 @@
+import { quantileReordering } from './numerics.ts';
+
 /** A place on the earth, north and east positive, WGS 84. */
 export interface GeoPosition {
   readonly latitude_deg: number;
@@ -42,14 +44,6 @@ export function lineLength_km(pieces: readonly (readonly GeoPosition[])[]): numb
   return length_km;
 }
 
-const zeroVector: readonly number[] = [0, 0, 0];
-
-function median(values: readonly number[]): number {
-  const sorted = [...values].sort((a, b) => a - b);
-  const half = Math.floor(sorted.length / 2);
-  return sorted.length % 2 === 1 ? sorted[half]! : (sorted[half - 1]! + sorted[half]!) / 2;
-}
-
 /**
  * Round which place do these lie? The medians of their directions from the middle of the earth, so that a few wrong ones do not
  * shift it and the 180° meridian is no edge.
@@ -60,16 +54,16 @@ function median(values: readonly number[]): number {
  * @definition ours
  */
 export function middleOf(positions: readonly GeoPosition[]): GeoPosition | null {
-  const vectors = positions.map(({ latitude_deg, longitude_deg }) => {
-    const [north, east] = [latitude_deg * radians_per_deg, longitude_deg * radians_per_deg];
-    return [Math.cos(north) * Math.cos(east), Math.cos(north) * Math.sin(east), Math.sin(north)] as const;
-  });
-  if (vectors.length === 0) return null;
-  const [x, y, z] = zeroVector.map((_, axis) => median(vectors.map((vector) => vector[axis]!))) as [
-    number,
-    number,
-    number,
-  ];
+  const count = positions.length;
+  if (count === 0) return null;
+  const [xs, ys, zs] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
+  for (let i = 0; i < count; i++) {
+    const [north, east] = [positions[i]!.latitude_deg * radians_per_deg, positions[i]!.longitude_deg * radians_per_deg];
+    xs[i] = Math.cos(north) * Math.cos(east);
+    ys[i] = Math.cos(north) * Math.sin(east);
+    zs[i] = Math.sin(north);
+  }
+  const [x, y, z] = [quantileReordering(xs, 0.5), quantileReordering(ys, 0.5), quantileReordering(zs, 0.5)];
   if (Math.hypot(x, y, z) < 1e-6) return null;
   return {
     latitude_deg: Math.atan2(z, Math.hypot(x, y)) / radians_per_deg,

@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import type { SitePoint } from './frame.ts';
 import type { MapName } from './mapNames.ts';
@@ -49,7 +50,7 @@ export function MapSheet(map: MapDrawn) {
 }
 
 /** Coasts in ink with three lines of water that fade outward; borders broken. */
-function Land({ outline: { coast, land, borders } }: { readonly outline: Outline }) {
+const Land = memo(function Land({ outline: { coast, land, borders } }: { readonly outline: Outline }) {
   return (
     <>
       {coast !== null && (
@@ -67,7 +68,7 @@ function Land({ outline: { coast, land, borders } }: { readonly outline: Outline
       {coast !== null && <path className="coast" d={coast} />}
     </>
   );
-}
+});
 
 function Ways({ ways: { paths } }: { readonly ways: WaysDrawn }) {
   return (
@@ -88,7 +89,7 @@ function PlaceMark({ kind, at: [x, y] }: { readonly kind: MapPlace['kind']; read
   return <rect className={`place ${kind}`} x={x - half} y={y - half} width={2 * half} height={2 * half} />;
 }
 
-function Sites({ drawn: { marks, specks, under } }: { readonly drawn: MarksDrawn }) {
+const Sites = memo(function Sites({ drawn: { marks, specks, under } }: { readonly drawn: MarksDrawn }) {
   return (
     <>
       <path className="specks v-holds" d={specks} />
@@ -100,7 +101,7 @@ function Sites({ drawn: { marks, specks, under } }: { readonly drawn: MarksDrawn
       ))}
     </>
   );
-}
+});
 
 function SiteMark({ mark: { site, x, y, size } }: { readonly mark: Mark }) {
   const wide = (size * 20) / 24;

@@ -1,19 +1,21 @@
 import { Link } from '@tanstack/react-router';
-import { lazy, type ReactNode, Suspense, useId, useMemo, useRef, useState } from 'react';
+import { lazy, type ReactNode, Suspense, useDeferredValue, useId, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { type Frame, frameOf, type MapSite, type SitePoint } from './frame.ts';
+import type { Frame, MapSite, SitePoint } from './frame.ts';
 import { MapButtons } from './MapButtons.tsx';
 import { MapSheet } from './MapSheet.tsx';
 import { MapWords } from './MapWords.tsx';
 import { mapNames } from './mapNames.ts';
-import { type MarksDrawn, marksOf, siteAt } from './marks.ts';
+import { siteAt } from './marks.ts';
 import { NorthAndScale } from './NorthAndScale.tsx';
 import type { PlanePoint } from './plane.ts';
 import type { TileFault } from './TileSheet.tsx';
+import { useFrame } from './useFrame.ts';
 import type { MapFile } from './useMapFiles.ts';
 import { useMapMoves } from './useMapMoves.ts';
 import { useMapRows } from './useMapRows.ts';
 import { useMapView } from './useMapView.ts';
+import { useMarks } from './useMarks.ts';
 import { useOutline } from './useOutline.ts';
 import { useSize } from './useSize.ts';
 import { useSteps } from './useSteps.ts';
@@ -50,7 +52,8 @@ const within = 22;
 export function SitesMap(props: SitesMapProps) {
   const { say } = useLanguage();
   const laid = props.tiles ? 'mercator' : 'stereographic';
-  const frame = useMemo(() => frameOf(props.sites, laid), [props.sites, laid]);
+  const frame = useFrame(props.programmeId, props.sites, laid);
+  if (frame === 'laying') return <div className="map-to-come" />;
   if (frame === null) return props.sites.length === 0 ? null : <p className="small">{say('map.none_placed')}</p>;
   return <Drawn key={props.tiles?.file ?? ''} {...props} frame={frame} />;
 }
@@ -149,13 +152,6 @@ function MapFrame({
 
 type UsedMap = ReturnType<typeof useMap>;
 
-const nothingDrawn: MarksDrawn = {
-  marks: [],
-  specks: '',
-  under: { short: '', tight: '', unknown: '' },
-  underCount: 0,
-};
-
 /** What is seen of the map, what is drawn in it, and what hands and keys do to it. */
 function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = false, onSelect }: SitesMapProps) {
   const [element, sheet] = [useRef<HTMLDivElement>(null), useRef<HTMLDivElement>(null)];
@@ -177,14 +173,13 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
     point: (at) => setPointed(at && find(at)),
   });
   const large = useMemo(() => new Set(listed ?? sites.slice(0, first).map(({ key }) => key)), [listed, sites]);
-  const drawn = useMemo(
-    () => (size ? marksOf(frame.near, large, view, size) : nothingDrawn),
-    [frame, large, view, size],
-  );
+  const drawn = useMarks(frame.near, large, view, size);
   const chosen = frame.near.find(({ key }) => key === selected) ?? null;
   const told = steps.told ?? pointed;
   const named = [...new Set([steps.told, pointed, chosen].filter((site) => site !== null))];
   const most = isWhole ? manyNames : fewNames;
-  const names = size ? mapNames({ drawn, named, places, ways, most }, view, size) : [];
+  // Letters are measured when the marks stand.
+  const isLettered = useDeferredValue(drawn.marks.length > 0 || drawn.specks !== '', false);
+  const names = size && isLettered ? mapNames({ drawn, named, places, ways, most }, view, size) : [];
   return { element, sheet, size, ways, places, seen, steps, hand, drawn, names, selected: chosen, told };
 }

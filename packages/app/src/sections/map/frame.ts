@@ -28,6 +28,10 @@ export interface Frame {
   readonly without: readonly MapSite[];
   /** Least and greatest east and south of what is near [km]. */
   readonly box: Box;
+  /** The same, before it is made a kilometre wide at least; null where nothing is near. */
+  readonly bounds: Box | null;
+  /** How far from the middle what is near reaches [km]. */
+  readonly reach_km: number;
 }
 
 export interface Box {
@@ -45,6 +49,9 @@ const [farTimes, farFrom_km] = [2.5, 25] as const;
 const positionOf = ({ latitude_deg, longitude_deg }: MapSite): GeoPosition | null =>
   latitude_deg === null || longitude_deg === null ? null : { latitude_deg, longitude_deg };
 
+/** Sites that are laid on the plane before others may have their turn: some two milliseconds of a slow computer. Ours. */
+const step_sites = 250;
+
 /**
  * Which sites make the picture? Positions far from all others (a lost minus sign, two columns changed round) are told in words
  * and do not squash it.
@@ -54,47 +61,85 @@ const positionOf = ({ latitude_deg, longitude_deg }: MapSite): GeoPosition | nul
  * @returns the picture; null where no site has a position
  */
 export function frameOf(sites: readonly MapSite[], laid: Laid = 'stereographic'): Frame | null {
-  const placed = sites.flatMap((site) => {
+  const steps = frameInSteps(sites, laid);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** The same, step by step, so that a page with ten thousand sites stays quick while they are laid. */
+export function* frameInSteps(sites: readonly MapSite[], laid: Laid = 'stereographic'): Generator<void, Frame | null> {
+  const placed: Placed[] = [];
+  const without: MapSite[] = [];
+  for (const site of sites) {
     const position = positionOf(site);
-    return position ? [{ site, position }] : [];
-  });
+    if (position) placed.push({ site, position, away_km: 0 });
+    else without.push(site);
+  }
+  yield;
   const middle = middleOf(placed.map(({ position }) => position)) ?? placed[0]?.position ?? null;
   if (middle === null) return null;
-  const away = placed.map(({ position }) => greatCircle_km(middle, position));
-  const limit_km = farLimit_km(away);
+  yield;
+  for (const [i, one] of placed.entries()) {
+    one.away_km = greatCircle_km(middle, one.position);
+    if (i % step_sites === 0) yield;
+  }
+  const limit_km = farLimit_km(Float64Array.from(placed, ({ away_km }) => away_km));
   const plane = planeAt(middle, laid);
   const near: SitePoint[] = [];
   const far: FarSite[] = [];
-  for (const [i, { site, position }] of placed.entries()) {
-    const point = away[i]! > limit_km ? null : plane.at(position);
-    if (point) near.push({ ...site, point });
-    else far.push({ ...site, away_km: away[i]! });
+  let [bounds, reach_km]: [Box | null, number] = [null, 0];
+  for (let from = 0; from < placed.length; from += step_sites) {
+    const points: PlanePoint[] = [];
+    for (const { site, position, away_km } of placed.slice(from, from + step_sites)) {
+      const point = away_km > limit_km ? null : plane.at(position);
+      if (point) points.push(point);
+      if (point) near.push({ ...site, point });
+      else far.push({ ...site, away_km });
+    }
+    bounds = boundsOf(points, bounds);
+    reach_km = points.reduce((most, point) => Math.max(most, Math.hypot(...point)), reach_km);
+    yield;
   }
-  const without = sites.filter((site) => positionOf(site) === null);
-  return { plane, near, far, without, box: boxOf(near.map(({ point }) => point)) };
+  return { plane, near, far, without, box: boxOf([], bounds), bounds, reach_km };
+}
+
+/** A site with its position, and how far it lies from the middle of all. */
+interface Placed {
+  readonly site: MapSite;
+  readonly position: GeoPosition;
+  away_km: number;
 }
 
 /** Beyond which distance from the middle is a site left out? */
-function farLimit_km(away: readonly number[]): number {
-  const sorted = [...away].sort((a, b) => a - b);
+function farLimit_km(away: Float64Array): number {
+  const sorted = away.sort();
   const most = Math.min(Math.max(farLeast, Math.ceil(farShare * sorted.length)), Math.floor(sorted.length / 4));
   const kept = sorted[sorted.length - 1 - most] ?? 0;
   return Math.max(kept * farTimes, farFrom_km);
 }
 
-/** The box round points; a kilometre wide at least. */
-export function boxOf(points: readonly PlanePoint[]): Box {
-  let [west, east, north, south] = [
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-    Number.POSITIVE_INFINITY,
-    Number.NEGATIVE_INFINITY,
-  ];
+/** Least and greatest east and south of points, and of bounds known before; null where there are none. */
+function boundsOf(points: readonly PlanePoint[], known: Box | null = null): Box | null {
+  let { west, east, north, south } = known ?? {
+    ...{ west: Number.POSITIVE_INFINITY, east: Number.NEGATIVE_INFINITY },
+    ...{ north: Number.POSITIVE_INFINITY, south: Number.NEGATIVE_INFINITY },
+  };
   for (const [x, y] of points) {
-    [west, east] = [Math.min(west, x), Math.max(east, x)];
-    [north, south] = [Math.min(north, y), Math.max(south, y)];
+    west = Math.min(west, x);
+    east = Math.max(east, x);
+    north = Math.min(north, y);
+    south = Math.max(south, y);
   }
-  if (west > east) return { west: -1, east: 1, north: -1, south: 1 };
+  return west > east ? null : { west, east, north, south };
+}
+
+/** The box round points, and round bounds known before; a kilometre wide at least. */
+export function boxOf(points: readonly PlanePoint[], known: Box | null = null): Box {
+  const bounds = boundsOf(points, known);
+  if (bounds === null) return { west: -1, east: 1, north: -1, south: 1 };
+  const { west, east, north, south } = bounds;
   const [wide, high] = [Math.max(0, 1 - (east - west)) / 2, Math.max(0, 1 - (south - north)) / 2];
   return { west: west - wide, east: east + wide, north: north - high, south: south + high };
 }

@@ -1,6 +1,7 @@
 /** How wide letters are [px], by weight. */
 const known = new Map<string, number>();
 let pen: CanvasRenderingContext2D | null | undefined;
+let face = '';
 
 /** The size of letters on a map [px]: the least of the look. */
 export const lettering = 13;
@@ -10,9 +11,12 @@ export function letterWidth(text: string, weight: 400 | 700): number {
   const key = `${weight} ${text}`;
   const found = known.get(key);
   if (found !== undefined) return found;
-  if (pen === undefined) pen = document.createElement('canvas').getContext('2d');
+  if (pen === undefined) {
+    pen = document.createElement('canvas').getContext('2d');
+    face = getComputedStyle(document.body).fontFamily;
+  }
   if (!pen) return text.length * lettering * 0.62;
-  pen.font = `${weight} ${lettering}px ${getComputedStyle(document.body).fontFamily}`;
+  pen.font = `${weight} ${lettering}px ${face}`;
   const width = pen.measureText(text).width + 2;
   known.set(key, width);
   return width;

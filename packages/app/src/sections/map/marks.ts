@@ -30,7 +30,7 @@ const [apart, specksApart] = [0.75, 2] as const;
 const most = 400;
 
 const isException = ({ verdict }: SitePoint) => verdict === 'short' || verdict === 'tight' || verdict === 'unknown';
-const dot = (x: number, y: number) => `M${Math.round(x * 2) / 2} ${Math.round(y * 2) / 2}h0`;
+const dot = ({ x, y }: Mark) => `M${Math.round(x * 2) / 2} ${Math.round(y * 2) / 2}h0`;
 
 /**
  * Which marks and specks does the picture show? The worst come first and take their place; a mark that would lie on one of them
@@ -40,62 +40,98 @@ const dot = (x: number, y: number) => `M${Math.round(x * 2) / 2} ${Math.round(y 
  * @param listed - those the list shows: they are larger and come before all others
  */
 export function marksOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, size: Size): MarksDrawn {
-  const { exceptions, specks } = seenOf(sites, listed, view, size);
-  const first = [...exceptions.filter((one) => one.size === large), ...exceptions.filter((one) => one.size === small)];
-  const marks: Mark[] = [];
-  const under = { short: '', tight: '', unknown: '' };
-  let underCount = 0;
-  const taken = new Taken();
-  for (const mark of first) {
-    if (marks.length < most && taken.takes(mark)) marks.push(mark);
-    else {
-      under[mark.site.verdict as keyof typeof under] += dot(mark.x, mark.y);
-      underCount += 1;
-    }
+  const steps = marksInSteps(sites, listed, view, size);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
   }
-  // Worst last, so that it lies on top.
-  return { marks: marks.reverse(), specks, under, underCount };
 }
 
-/** What lies in the picture or close to it: exceptions, and all others as dots. Ten thousand sites pass here at each step nearer. */
-function seenOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, { wide, high }: Size) {
-  const exceptions: Mark[] = [];
-  const spots = new Set<number>();
-  let specks = '';
-  const [left, top] = [wide / 2 - view.east_km * view.pixels_per_km, high / 2 - view.south_km * view.pixels_per_km];
+/** Sites that are gone through before others may have their turn. Ours. */
+const step_sites = 500;
+
+/** The same, step by step: the first time a browser does it, it takes several times as long as later. */
+export function* marksInSteps(
+  sites: readonly SitePoint[],
+  listed: ReadonlySet<string>,
+  view: View,
+  size: Size,
+): Generator<void, MarksDrawn> {
+  const exceptions: { readonly large: Mark[]; readonly small: Mark[] } = { large: [], small: [] };
+  const [spots, specks]: [Set<number>, string[]] = [new Set(), []];
+  for (let from = 0; from < sites.length; from += step_sites) {
+    for (const mark of seenOf(sites.slice(from, from + step_sites), listed, view, size))
+      if (isException(mark.site)) exceptions[mark.size === large ? 'large' : 'small'].push(mark);
+      else if (isNewSpot(spots, mark)) specks.push(dot(mark));
+    yield;
+  }
+  const first = [...exceptions.large, ...exceptions.small];
+  const marks: Mark[] = [];
+  const under: Record<keyof MarksDrawn['under'], string[]> = { short: [], tight: [], unknown: [] };
+  const taken = new Taken();
+  for (const [i, mark] of first.entries()) {
+    if (marks.length < most && taken.takes(mark)) marks.push(mark);
+    else under[mark.site.verdict as keyof typeof under].push(dot(mark));
+    if (i % step_sites === 0) yield;
+  }
+  return {
+    // Worst last, so that it lies on top.
+    marks: marks.reverse(),
+    specks: specks.join(''),
+    under: { short: under.short.join(''), tight: under.tight.join(''), unknown: under.unknown.join('') },
+    underCount: first.length - marks.length,
+  };
+}
+
+/** What lies in the picture or close to it. Ten thousand sites pass here at each step nearer. */
+function seenOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, { wide, high }: Size): Mark[] {
+  const seen: Mark[] = [];
+  const { pixels_per_km } = view;
+  const [left, top] = [wide / 2 - view.east_km * pixels_per_km, high / 2 - view.south_km * pixels_per_km];
   for (const site of sites) {
-    const x = left + site.point[0] * view.pixels_per_km;
-    const y = top + site.point[1] * view.pixels_per_km;
+    const x = left + site.point[0] * pixels_per_km;
+    const y = top + site.point[1] * pixels_per_km;
     // As much again on every side, so that marks come in while the map is dragged.
     if (x < -wide / 2 || y < -high / 2 || x > 1.5 * wide || y > 1.5 * high) continue;
-    if (isException(site)) {
-      exceptions.push({ site, x, y, size: listed.has(site.key) ? large : small });
-      continue;
-    }
-    const spot = Math.floor(x / specksApart) * 100_000 + Math.floor(y / specksApart);
-    if (spots.has(spot)) continue;
-    spots.add(spot);
-    specks += dot(x, y);
+    seen.push({ site, x, y, size: listed.has(site.key) ? large : small });
   }
-  return { exceptions, specks };
+  return seen;
+}
+
+/** Specks nearer than two pixels are drawn once. */
+function isNewSpot(spots: Set<number>, { x, y }: Mark): boolean {
+  const spot = Math.floor(x / specksApart) * 100_000 + Math.floor(y / specksApart);
+  if (spots.has(spot)) return false;
+  spots.add(spot);
+  return true;
 }
 
 /** Places that are taken, in squares of the size of a large mark. */
 class Taken {
-  private readonly squares = new Map<string, Mark[]>();
+  private readonly squares = new Map<number, Mark[]>();
 
   /** Takes the place of a mark, unless another lies there. */
   takes(mark: Mark): boolean {
     const [column, row] = [Math.floor(mark.x / large), Math.floor(mark.y / large)];
     for (let i = column - 1; i <= column + 1; i++)
-      for (let j = row - 1; j <= row + 1; j++)
-        for (const other of this.squares.get(`${i} ${j}`) ?? [])
-          if (Math.hypot(other.x - mark.x, other.y - mark.y) < apart * Math.min(mark.size, other.size)) return false;
-    const square = `${column} ${row}`;
-    this.squares.set(square, [...(this.squares.get(square) ?? []), mark]);
+      for (let j = row - 1; j <= row + 1; j++) if (this.isOver(this.squares.get(squareOf(i, j)), mark)) return false;
+    const square = squareOf(column, row);
+    const others = this.squares.get(square);
+    if (others === undefined) this.squares.set(square, [mark]);
+    else others.push(mark);
     return true;
   }
+
+  private isOver(others: readonly Mark[] | undefined, { x, y, size }: Mark): boolean {
+    if (others === undefined) return false;
+    for (const other of others)
+      if (Math.hypot(other.x - x, other.y - y) < apart * Math.min(size, other.size)) return true;
+    return false;
+  }
 }
+
+/** One number for a square of the picture. */
+const squareOf = (column: number, row: number): number => column * 100_000 + row;
 
 /** The site nearest to a point of the picture, within so many pixels; of two as near, the one that needs her more. */
 export function siteAt(

@@ -15,14 +15,20 @@ export interface MapView {
   show(point: PlanePoint): void;
 }
 
+/** Stores and landings are in the picture where they lie within three times the reach of the sites, or of this [km]. Ours. */
+const leastReach_km = 5;
+
 const noSize: Size = { wide: 400, high: 400 };
 
 /** What is seen of a map: all of it, until somebody moves it. */
 export function useMapView(frame: Frame, places: readonly PlanePoint[], size: Size | null): MapView {
   const [own, setOwn] = useState<{ readonly frame: Frame; readonly view: View } | null>(null);
   const box = useMemo(() => {
-    const points = frame.near.map(({ point }) => point);
-    return boxOf([...points, ...places.filter(([x, y]) => Math.hypot(x, y) < 3 * reachOf(frame))]);
+    const farthest_km = 3 * Math.max(leastReach_km, frame.reach_km);
+    return boxOf(
+      places.filter(([x, y]) => Math.hypot(x, y) < farthest_km),
+      frame.bounds,
+    );
   }, [frame, places]);
   const seen = size ?? noSize;
   const fit = useMemo(() => fitted(box, seen), [box, seen]);
@@ -46,9 +52,4 @@ export function useMapView(frame: Frame, places: readonly PlanePoint[], size: Si
       if (!isSeen) change((now) => centred(now, point));
     },
   };
-}
-
-/** How far from the middle the sites reach [km]. */
-function reachOf({ near }: Frame): number {
-  return Math.max(5, ...[near.reduce((most, { point }) => Math.max(most, Math.hypot(...point)), 0)]);
 }

@@ -15,7 +15,7 @@ export const nearerByPress = 1.6;
  */
 export function useSteps(sites: readonly SitePoint[], view: MapView, onSelect: (key: string) => void) {
   const [toldKey, setTold] = useState<string | null>(null);
-  const place = sites.findIndex(({ key }) => key === toldKey);
+  const place = toldKey === null ? -1 : sites.findIndex(({ key }) => key === toldKey);
   const told = sites[place] ?? null;
   const go = (by: 1 | -1) => {
     const next = sites[(place === -1 && by === -1 ? 0 : place + by + sites.length) % sites.length];

@@ -1,11 +1,19 @@
-import { defaultRangeExtractor, type Range, useWindowVirtualizer } from '@tanstack/react-virtual';
+import {
+  defaultRangeExtractor,
+  type Range,
+  useWindowVirtualizer,
+  type VirtualItem,
+  type Virtualizer,
+  windowScroll,
+} from '@tanstack/react-virtual';
 import {
   type RefObject,
+  startTransition,
   useCallback,
   useDeferredValue,
   useEffect,
-  useLayoutEffect,
   useMemo,
+  useReducer,
   useRef,
   useState,
 } from 'react';
@@ -18,6 +26,8 @@ import type { SiteCollection } from './siteCollection.ts';
 const [usual_px, beyond_rows] = [78, 3] as const;
 /** What stays free over and under a row that has the focus [px]: the head that stays on the screen must not cover it. */
 const [over_px, under_px] = [140, 20] as const;
+/** So many new rows are made at once, and the others when the browser has drawn those: a slow computer is never held up. Ours, measured. */
+const most_new = 4;
 /** The page has come to rest when it has not moved for so long [ms]. Ours. */
 const rest_ms = 200;
 
@@ -42,7 +52,7 @@ interface Given {
 export function Rows({ programmeId, collection, state, list, isChoosing, isDone, wanted, onShown }: Given) {
   const { focusedKey, isFocused } = state.selectionManager;
   const focusedRow = collection.rowOfKey(focusedKey);
-  const rows = useRowsDrawn(list, collection, focusedRow);
+  const { rows, isPlaced } = useRowsDrawn(list, collection, focusedRow);
   useEffect(() => {
     if (isFocused && focusedRow >= 0) rows.scrollToIndex(focusedRow, { align: 'auto' });
   }, [isFocused, focusedRow, rows]);
@@ -57,7 +67,7 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
   }, [wanted]);
   // Rows are made when there is time for it, a few at once: moving the page never waits for them.
   const items = useDeferredValue(rows.getVirtualItems());
-  const drawn = items.filter(({ index }) => index < collection.size);
+  const drawn = useFewAtOnce(isPlaced ? items : none, focusedRow).filter(({ index }) => index < collection.size);
   useShown(collection, rows.range, onShown);
   const { measureElement: measure } = rows;
   const given: RowGiven = useMemo(
@@ -73,13 +83,40 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
   );
 }
 
+const none: readonly VirtualItem[] = [];
+
+/** Of the rows that are to be drawn: those that are there already, and a few new ones; then a few more, until all are there. */
+function useFewAtOnce(items: readonly VirtualItem[], first: number): readonly VirtualItem[] {
+  const there = useRef<ReadonlySet<VirtualItem['key']> | null>(null);
+  const [, goOn] = useReducer((count: number) => count + 1, 0);
+  const few = fewOf(items, there.current, first);
+  useEffect(() => {
+    there.current = new Set(few.map(({ key }) => key));
+    if (few.length === items.length) return undefined;
+    // What is asked for in a frame is made after it is drawn.
+    const frame = requestAnimationFrame(() => startTransition(goOn));
+    return () => cancelAnimationFrame(frame);
+  });
+  return few;
+}
+
+/** The rows that are there, the one that has the focus, and new ones as far as there is room for them. */
+function fewOf(items: readonly VirtualItem[], there: ReadonlySet<VirtualItem['key']> | null, first: number) {
+  // The sheet round them comes before them all.
+  if (there === null) return [];
+  let room = most_new;
+  return items.filter(({ key, index }) => there.has(key) || index === first || room-- > 0);
+}
+
 /** Which rows are drawn: those on the screen, a few beyond, and the one that has the focus. */
 function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCollection, focusedRow: number) {
-  const [margin, setMargin] = useState(0);
-  useLayoutEffect(() => {
-    const place = () => setMargin(list.current ? list.current.getBoundingClientRect().top + window.scrollY : 0);
-    place();
-    const seen = new ResizeObserver(place);
+  const [margin, setMargin] = useState<number | null>(null);
+  const isScrolledByUs = useRef(false);
+  useEffect(() => {
+    // It is told when the browser has laid the page out, and first of all at once.
+    const seen = new ResizeObserver(() =>
+      setMargin(list.current ? list.current.getBoundingClientRect().top + window.scrollY : 0),
+    );
     seen.observe(document.body);
     return () => seen.disconnect();
   }, [list]);
@@ -91,22 +128,28 @@ function useRowsDrawn(list: RefObject<HTMLDivElement | null>, collection: SiteCo
     },
     [focusedRow],
   );
-  return useWindowVirtualizer({
+  const rows = useWindowVirtualizer({
     count: collection.size,
     estimateSize: () => usual_px,
     overscan: beyond_rows,
-    scrollMargin: margin,
+    scrollMargin: margin ?? 0,
     scrollPaddingStart: over_px,
     scrollPaddingEnd: under_px,
     getItemKey: useCallback((row: number) => collection.keyAt(row) ?? row, [collection]),
     rangeExtractor,
     useFlushSync: false,
+    // At first the page stands where it stands: to scroll it there would make the browser lay it out before its time.
+    scrollToFn: (offset, how, instance: Virtualizer<Window, Element>) => {
+      if (isScrolledByUs.current) windowScroll(offset, how, instance);
+      isScrolledByUs.current = true;
+    },
     // The browser tells the size when it has laid the row out; asking before that would make it do so row by row.
     measureElement: (element, entry, { options, indexFromElement, measurementsCache }) =>
       entry?.borderBoxSize[0]?.blockSize ??
       measurementsCache[indexFromElement(element)]?.size ??
       options.estimateSize(indexFromElement(element)),
   });
+  return { rows, isPlaced: margin !== null };
 }
 
 /** Tells which sites the rows on the screen are of, when the page has come to rest. */

@@ -1,7 +1,8 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { useCallback, useDeferredValue, useMemo, useState } from 'react';
+import { startTransition, useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
 import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
 import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
@@ -32,7 +33,9 @@ interface Given {
 function useShownRows({ programmeId, overview, isDone }: Given) {
   const language = useLanguage();
   const asked = useSearch({ from: '/p/$programmeId/sites' });
-  const found = useFound(programmeId, overview, asked.text);
+  // What is asked shows at once in what was pressed; the list follows when it is ready, and nothing waits for it.
+  const later = useDeferredValue(asked);
+  const found = useFound(programmeId, overview, later.text);
   const compare = useMemo(() => new Intl.Collator(language.code, { numeric: true }).compare, [language.code]);
   const label = useCallback(
     (site: SiteEntry) =>
@@ -45,8 +48,8 @@ function useShownRows({ programmeId, overview, isDone }: Given) {
   );
   const labels = useMemo(() => ({ label, kept: new WeakMap<SiteEntry, string>() }), [label]);
   const collection = useMemo(
-    () => new SiteCollection(overview, chosenSites(overview, asked, found, compare), labels.label, labels.kept),
-    [overview, asked, found, compare, labels],
+    () => new SiteCollection(overview, chosenSites(overview, later, found, compare), labels.label, labels.kept),
+    [overview, later, found, compare, labels],
   );
   return { asked, shown: shownStandings(asked, found !== null), collection: useDeferredValue(collection) };
 }
@@ -59,17 +62,13 @@ function areasOf(sites: readonly SiteEntry[], code: string) {
   return [...counts].sort((a, b) => compare(a[0], b[0]));
 }
 
-/** The sites that are chosen: in the order of the whole list. */
+/** The sites that are chosen: in the order of the whole list. What they come to together follows when it is ready. */
 function useChosen(overview: Overview) {
   const [chosen, setChosen] = useState<ReadonlySet<string>>(new Set());
+  const later = useDeferredValue(chosen);
   const sites = useMemo(
-    () =>
-      [...chosen]
-        .map((key) => overview.places.get(key))
-        .filter((place) => place !== undefined)
-        .sort((a, b) => a - b)
-        .map((place) => overview.sites[place]!),
-    [chosen, overview],
+    () => (later.size === 0 ? [] : overview.sites.filter(({ key }) => later.has(key))),
+    [later, overview],
   );
   return { chosen, setChosen, sites };
 }
@@ -87,15 +86,17 @@ function useMap(overview: Overview, collection: SiteCollection) {
       })),
     [overview],
   );
+  const latest = useRef(collection);
+  latest.current = collection;
   const select = useCallback(
     (key: string) => {
       setWanted((before) => ({ key, count: (before?.count ?? 0) + 1 }));
       const site = overview.sites[overview.places.get(key) ?? -1];
       // A site that the list does not show now is looked for by its number.
-      if (site !== undefined && collection.rowOfKey(key) < 0)
+      if (site !== undefined && latest.current.rowOfKey(key) < 0)
         void navigate({ to: '.', search: { text: site.siteId || site.name }, resetScroll: false });
     },
-    [overview, collection, navigate],
+    [overview, navigate],
   );
   return { mapped, wanted, select };
 }
@@ -111,8 +112,10 @@ export function SitesSheet(given: Given) {
   const [isChosenPrinted, setChosenPrinted] = useState(false);
   const { mapped, wanted, select } = useMap(overview, collection);
   const [onScreen, setOnScreen] = useState<readonly string[]>([]);
+  const tellShown = useCallback((keys: readonly string[]) => startTransition(() => setOnScreen(keys)), []);
   const isPrinting = useIsPrinting();
   const isNarrow = useIsNarrow();
+  const isDrawn = useIsDrawn();
   const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
@@ -175,12 +178,12 @@ export function SitesSheet(given: Given) {
               isChoosing={isTicking}
               isDone={isDone}
               wanted={wanted}
-              onShown={setOnScreen}
+              onShown={tellShown}
             />
           )}
           <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
         </div>
-        {isNarrow ? null : (
+        {isNarrow ? null : isDrawn ? (
           <Beside
             programmeId={programmeId}
             sites={mapped}
@@ -189,6 +192,8 @@ export function SitesSheet(given: Given) {
             onSelect={select}
             remedies={head.remedies}
           />
+        ) : (
+          <aside className="sites-right" />
         )}
       </div>
       {isPrinting ? (

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { askedOf, withStanding } from './asked.ts';
-import { chosenSites, togetherOf } from './chosenSites.ts';
+import { chosenSites, ranksOf, togetherOf } from './chosenSites.ts';
 import { csvOfSites } from './csvOfSites.ts';
 import type { SiteEntry } from './overview.ts';
 
@@ -69,6 +69,30 @@ describe('the sites that are shown', () => {
     expect(ids({ order: 'area' })).toEqual(['S3', 'S1', 'S4', 'S2', 'S5']);
     expect(ids({ order: 'name' })).toEqual(['S4', 'S2', 'S3', 'S5', 'S1']);
   });
+});
+
+it('by name stand as they do where the thread told the places of all names; sites of one name keep their order', () => {
+  const more = [
+    ...sites,
+    site('S7', 'short', { name: 'Tarn' }),
+    site('S8', 'tight', { name: '' }),
+    ...sites.slice(1, 3),
+  ];
+  const nameRanks = ranksOf(
+    more.map(({ name }) => name),
+    compare,
+  );
+  for (const search of [
+    { order: 'name' },
+    { order: 'name', verdict: 'tight.holds' },
+    { order: 'name', area: 'Nowhere' },
+  ]) {
+    const asked = askedOf(search);
+    const told = chosenSites({ sites: more, nameRanks }, asked, null, compare);
+    expect([...told]).toEqual([...chosenSites({ sites: more }, asked, null, compare)]);
+  }
+  const order = chosenSites({ sites: more, nameRanks }, askedOf({ order: 'name' }), null, compare);
+  expect([...order].map((at) => more[at]!.siteId).slice(-3)).toEqual(['S1', 'S7', 'S8']);
 });
 
 describe('an address', () => {

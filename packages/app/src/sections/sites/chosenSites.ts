@@ -14,7 +14,7 @@ export type Compare = (a: string, b: string) => number;
  * @returns places in `overview.sites`
  */
 export function chosenSites(
-  { sites }: Pick<Overview, 'sites'>,
+  { sites, nameRanks }: Pick<Overview, 'sites' | 'nameRanks'>,
   asked: Asked,
   found: Uint32Array | null,
   compare: Compare,
@@ -28,7 +28,7 @@ export function chosenSites(
   const order = asked.order;
   if (order === 'cheapest') return sorted(places, (at) => cheapness(sites[at]!));
   if (order === 'area') return sortedByWord(places, (at) => sites[at]!.area ?? '', compare);
-  if (order === 'name') return sortedByWord(places, (at) => sites[at]!.name, compare);
+  if (order === 'name') return sortedByWord(places, (at) => sites[at]!.name, compare, nameRanks);
   return places;
 }
 
@@ -64,16 +64,28 @@ function sorted(places: Uint32Array, rankOf: (at: number) => readonly [number, s
 }
 
 /** By a word; where there is none, last. Within one word the order stays. */
-function sortedByWord(places: Uint32Array, wordOf: (at: number) => string, compare: Compare): Uint32Array {
-  const groups = new Map<string, number[]>();
-  for (const at of places) {
-    const word = wordOf(at);
-    const group = groups.get(word);
-    if (group === undefined) groups.set(word, [at]);
-    else group.push(at);
-  }
-  const words = [...groups.keys()].sort((a, b) => Number(a === '') - Number(b === '') || compare(a, b));
-  return Uint32Array.from(words.flatMap((word) => groups.get(word)!));
+function sortedByWord(
+  places: Uint32Array,
+  wordOf: (at: number) => string,
+  compare: Compare,
+  known?: Uint32Array,
+): Uint32Array {
+  const ranks = known ? places.map((at) => known[at]!) : ranksOf(Array.from(places, wordOf), compare);
+  // One number holds the rank and the row, so that many are put in order quickly and rows of one rank stay as they are.
+  const keys = Float64Array.from(ranks, (rank, row) => rank * ranks.length + row).sort();
+  return Uint32Array.from(keys, (key) => places[key % places.length]!);
+}
+
+/**
+ * The place of each word among all, in the order of a language; the same for words that are the same, and last where there is none.
+ *
+ * @param words - the words
+ * @param compare - how they are put in order
+ */
+export function ranksOf(words: readonly string[], compare: Compare): Uint32Array {
+  const ordered = [...new Set(words)].sort((a, b) => Number(a === '') - Number(b === '') || compare(a, b));
+  const rank = new Map(ordered.map((word, i) => [word, i]));
+  return Uint32Array.from(words, (word) => rank.get(word)!);
 }
 
 /** What a remedy costs together: a sum for each currency, and how many have no known cost. */

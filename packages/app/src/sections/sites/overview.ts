@@ -33,6 +33,8 @@ export interface Overview {
   readonly sites: readonly SiteEntry[];
   /** Where each site stands in `sites`, by its key. */
   readonly places: ReadonlyMap<string, number>;
+  /** The place of each name among all in the order of the language, where the thread that read the list told it. */
+  readonly nameRanks?: Uint32Array;
 }
 
 /** How a site stands. */

@@ -20,7 +20,7 @@ export type ToWorker =
 export type FromWorker =
   | { readonly kind: 'head'; readonly ask: number; readonly head: OverviewHead; readonly count: number }
   | { readonly kind: 'piece'; readonly ask: number; readonly sites: readonly SiteEntry[] }
-  | { readonly kind: 'end'; readonly ask: number }
+  | { readonly kind: 'end'; readonly ask: number; readonly nameRanks: Uint32Array }
   | { readonly kind: 'unreachable'; readonly ask: number }
   | { readonly kind: 'refused'; readonly ask: number; readonly status: number; readonly body: unknown }
   | { readonly kind: 'found'; readonly ask: number; readonly places: Uint32Array | null };

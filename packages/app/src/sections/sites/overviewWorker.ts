@@ -1,5 +1,6 @@
 /// <reference lib="webworker" />
 import { keepOverview, keptSites } from '../../offline/keepOverview.ts';
+import { ranksOf } from './chosenSites.ts';
 import { SiteFinder } from './findSites.ts';
 import type { OverviewBody } from './overview.ts';
 import { type FromWorker, piece_sites, type ToWorker } from './overviewMessages.ts';
@@ -25,7 +26,14 @@ async function load({ programmeId, ask, language, keepAs, form }: Extract<ToWork
   tell({ kind: 'head', ask, head, count: sites.length });
   for (let at = 0; at < sites.length; at += piece_sites)
     tell({ kind: 'piece', ask, sites: sites.slice(at, at + piece_sites) });
-  tell({ kind: 'end', ask });
+  const { compare } = new Intl.Collator(language, { numeric: true });
+  tell({
+    ...{ kind: 'end', ask },
+    nameRanks: ranksOf(
+      sites.map(({ name }) => name),
+      compare,
+    ),
+  });
   await keepOverview(keepAs, form, head, sites);
 }
 

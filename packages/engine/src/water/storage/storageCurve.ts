@@ -1,4 +1,5 @@
 import type { Range, SizePoint, StorageFinding } from '../../kernel/index.ts';
+import { bandSizes_count, beyondSizes_ratio } from './constants.ts';
 import { allowedDryDays, goodYearsAt } from './curve.ts';
 import type { SizeCurve } from './sizeCurve.ts';
 import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
@@ -38,11 +39,6 @@ export interface SizedTank {
   readonly doubted: DoubtCase;
   readonly isExact: boolean;
 }
-
-/** Sizes a band is drawn through [count], beside the tank there is; ours: a chart is some hundred px wide. */
-const bandSizes_count = 40;
-/** How far beyond the largest size of interest the band goes [ratio]; ours. */
-const beyond_ratio = 1.25;
 
 /**
  * What do tanks of every size do here, as one drawing has it?
@@ -102,7 +98,7 @@ export function bandSizes_L({
   tankForTarget_L,
   tankToHold_L,
 }: Pick<StorageFinding, 'tankVolume_L' | 'tankForTarget_L' | 'tankToHold_L'>): readonly number[] {
-  const most_L = beyond_ratio * Math.max(tankVolume_L, tankForTarget_L ?? 0, tankToHold_L ?? 0);
+  const most_L = beyondSizes_ratio * Math.max(tankVolume_L, tankForTarget_L ?? 0, tankToHold_L ?? 0);
   const even = Array.from({ length: bandSizes_count }, (_, i) => most_L * ((i + 1) / bandSizes_count) ** 2);
   return [...new Set([...even, tankVolume_L])].sort((a, b) => a - b);
 }

@@ -50,15 +50,17 @@ export function Charts({
   of,
   siteId,
   beside,
+  isBusy,
 }: {
   readonly of: ChartsOf;
   readonly siteId: string;
   readonly beside?: ReactNode;
+  readonly isBusy: boolean;
 }) {
   const element = useRef<HTMLDivElement>(null);
   const { width, isPaper } = useWidth(element);
   return (
-    <div ref={element} className="charts">
+    <div ref={element} className="charts" aria-busy={isBusy}>
       {width === null || width < 100 ? null : (
         <Drawn of={of} siteId={siteId} width={width} isPaper={isPaper} beside={beside} />
       )}

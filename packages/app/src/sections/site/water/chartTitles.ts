@@ -16,7 +16,7 @@ export function traceTitle({ longestRun, runsOver }: RecordFacts, limit_days: nu
 /** When in the year it fails, in a sentence. */
 export function rasterTitle({ worstMonths, dryDays }: RecordFacts, { say, code }: Words): string {
   if (dryDays === 0 || worstMonths.length === 0) return say('water.title_no_dry_day');
-  const names = worstMonths.map((month) => monthName(code, month, 'long'));
+  const names = inYearOrder(worstMonths).map((month) => monthName(code, month, 'long'));
   const list = new Intl.ListFormat(code, { type: 'conjunction' }).format(names);
   return say('water.title_months_dry', { months: list });
 }
@@ -38,9 +38,10 @@ export function curveTitle(facts: CurveFacts, { say, numbers }: Words): string {
 /** Which year was worst, in a sentence. */
 export function yearsTitle({ worst, judgedYears, yearsWithoutDryDay }: YearsFacts, { say, numbers }: Words): string {
   if (worst === null) return say('water.title_no_dry_day');
+  const said = { year: String(worst.waterYear), days: numbers.days(worst.dryDays) };
+  if (yearsWithoutDryDay === 0) return say('water.title_worst_year_each', said);
   return say('water.title_worst_year', {
-    year: String(worst.waterYear),
-    days: numbers.days(worst.dryDays),
+    ...said,
     without: numbers.ofYears(yearsWithoutDryDay, judgedYears),
   });
 }
@@ -53,4 +54,12 @@ export function monthsTitle({ ofYear_L, shortest, mostSpilled }: MonthsFacts, { 
   if (shortest === null) return say('water.title_litres', { caught, spilled });
   if (mostSpilled === null) return say('water.title_litres_short', { caught, month: name(shortest) });
   return say('water.title_litres_both', { caught, spilled, spilledIn: name(mostSpilled), month: name(shortest) });
+}
+
+/** Months in the order they follow one another, the longest gap of the year between the last and the first. */
+function inYearOrder(months: readonly number[]): readonly number[] {
+  const ascending = [...months].sort((a, b) => a - b);
+  const gapBefore = ascending.map((month, i) => (month - ascending.at(i - 1)! + 12) % 12);
+  const first = gapBefore.indexOf(Math.max(...gapBefore));
+  return [...ascending.slice(first), ...ascending.slice(0, first)];
 }

@@ -106,7 +106,7 @@ export function chartWords({ say, numbers, code }: Pick<AppLanguage, 'say' | 'nu
       month,
       flow: (flow) => say(`water.flow_${flow}`),
       litres,
-      ofYear: (flow, value) => say('water.flow_of_year', { flow: say(`water.flow_${flow}`), litres: litres(value) }),
+      ofYear: (_, value) => say('water.flow_of_year', { litres: litres(value) }),
       range: say('water.months_range'),
       at: (one, year, value) =>
         say('water.month_at', { month: monthName(code, one, 'long'), year: String(year), litres: litres(value) }),

@@ -30,7 +30,6 @@ export interface Measures {
 }
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
-type Act = (step: DraftStep | null) => void;
 
 const per = 100;
 
@@ -150,8 +149,8 @@ const step_m = 0.05;
 export function handlesOf(
   now: SiteFacts,
   { say, numbers }: Words,
-  preview: Act,
-  change: Act,
+  preview: (step: DraftStep | null) => void,
+  change: (step: DraftStep) => void,
 ): ReadonlyMap<string, HandleMeasure> {
   const building: Building = buildingOf(now);
   const metres = (value: number) => say('water.metres', { value: numbers.fixed(value, 2) });
