@@ -75,7 +75,7 @@ describe('a language', () => {
   });
 
   it('changes sentences, and no figure', async () => {
-    const sentences = ['what', 'todo', 'finding', 'about', 'label', 'formula'];
+    const sentences = ['what', 'todo', 'finding', 'about', 'label', 'formula', 'said', 'sourceSaid'];
     const figures = async (language: string) =>
       JSON.parse((await eavewell(['design', folder, '--json', '--language', language])).out, (key, value: unknown) =>
         sentences.includes(key) ? undefined : value,

@@ -1,4 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
+import { useNavigate, useParams } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
 import { queries } from '../api/queries.ts';
 import { type ChangeOutcome, useStep } from '../api/useChange.ts';
@@ -28,6 +29,8 @@ export function UndoSteps({ programmeId }: { readonly programmeId: string }) {
   const [told, setTold] = useState<StepDone | null>(null);
   const [isNameAsked, setNameAsked] = useState(false);
   const steps = { undo: useStep(programmeId, 'undo'), redo: useStep(programmeId, 'redo') };
+  const navigate = useNavigate();
+  const { siteId } = useParams({ strict: false });
   const isBusy = steps.undo.isPending || steps.redo.isPending;
   const undoPress = useRef<HTMLButtonElement>(null);
   const [isAsking, setAsking] = useState(false);
@@ -38,7 +41,11 @@ export function UndoSteps({ programmeId }: { readonly programmeId: string }) {
     if (who === '') return;
     const isToBeAsked = step === 'undo' && asked.ask !== null && !isSure;
     setAsking(isToBeAsked);
-    if (!isToBeAsked) setTold({ step, what, outcome: await steps[step].mutateAsync(who) });
+    if (isToBeAsked) return;
+    // Who stands at a site that goes is led to those that stay.
+    if (siteId !== undefined && asked[step]?.going.includes(siteId))
+      await navigate({ to: '/p/$programmeId/sites', params: { programmeId } });
+    setTold({ step, what, outcome: await steps[step].mutateAsync(who) });
   };
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
@@ -111,6 +118,8 @@ function Told({ told }: { readonly told: StepDone | null }) {
 interface StepTold {
   readonly what: string;
   readonly count: number;
+  /** Sites that are no more once it is made. */
+  readonly going: readonly string[];
 }
 
 /** What undo and redo would do; null where there is nothing. And what is asked before an undo; null where a press is enough. */
@@ -128,8 +137,14 @@ function useAsked(programmeId: string): Asked {
     record === undefined
       ? say('history.earlier')
       : recordSentence(meantBy(record, find), { say, words, cell, find, siteName: () => null });
-  const told = (name: string | null | undefined): StepTold | null =>
-    name == null ? null : { what: sentence(find(name)), count: find(name)?.changeCount ?? 0 };
+  const told = (name: string | null | undefined): StepTold | null => {
+    if (name == null) return null;
+    const record = find(name);
+    const going = (record?.changes ?? []).flatMap(({ kind, table, key }) =>
+      kind === 'added' && table === 'sites' ? [key] : [],
+    );
+    return { what: sentence(record), count: record?.changeCount ?? 0, going };
+  };
   const undone = state?.undo == null ? undefined : find(state.undo);
   return {
     undo: told(state?.undo),

@@ -1,8 +1,21 @@
 import type { Checked } from '@eavewell/engine';
 import { type ChangeRecord, recordProblem, recordText } from '@eavewell/records';
 import { recordsOf } from '../recordsOf.ts';
-import type { LookAsked, OtherProgramme } from './lookTask.ts';
+import type { SentFile } from './sentFiles.ts';
 import type { Unpacked } from './unpack.ts';
+
+/** Another programme of the data folder. */
+export interface OtherProgramme {
+  readonly programmeId: string;
+  readonly name: string;
+}
+
+/** Where other programmes are looked for. */
+interface HistoryAsked {
+  readonly dataFolder: string;
+  readonly sent: readonly SentFile[];
+  readonly others: readonly OtherProgramme[];
+}
 
 /** The records of an export that are to be taken in first, and the other programme that has them already. */
 export interface History {
@@ -12,7 +25,7 @@ export interface History {
 
 /** The records in an export, where they are this programme's, or it has none yet. */
 export async function historyOf(
-  asked: LookAsked,
+  asked: HistoryAsked,
   known: readonly ChangeRecord[],
   records: Unpacked['records'],
 ): Promise<Checked<History>> {
@@ -28,7 +41,7 @@ export async function historyOf(
     return { ...taken([]), problems: [problem] };
   }
   for (const { programmeId, name } of asked.others) {
-    const other = await recordsOf({ ...asked, programmeId, version: -1 });
+    const other = await recordsOf({ dataFolder: asked.dataFolder, programmeId, version: -1 });
     if (other.ok && shares(other.value)) return taken(records, { programmeId, name });
   }
   return taken(records);

@@ -28,7 +28,7 @@ import {
 import type { NotUsed } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
 import { recordsOf } from '../recordsOf.ts';
-import { type History, historyOf } from './historyOf.ts';
+import { type History, historyOf, type OtherProgramme } from './historyOf.ts';
 import { type RowInSheet, rowsInSheets, toldOfSheet } from './inSheets.ts';
 import { type Accepted, type ColumnsFound, columnsFound, layColumns } from './matchedColumns.ts';
 import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
@@ -41,12 +41,6 @@ import { type Unpacked, type Unplaced, unpack } from './unpack.ts';
 /** A cell somebody mended. */
 export interface Mend extends CellPlace {
   readonly value: string;
-}
-
-/** Another programme of the data folder. */
-export interface OtherProgramme {
-  readonly programmeId: string;
-  readonly name: string;
 }
 
 /** What of an import is to be looked at. All of it is done anew each time, so that nothing depends on what was looked at before. */

@@ -1633,6 +1633,7 @@ export const working = {
   "value.concrete": "concrete",
   "value.corrugatedMetal": "corrugated metal",
   "value.drawFirst": "draw, rain, spill",
+  "value.drinking": "drinking",
   "value.drinkingAndCooking": "drinking and cooking",
   "value.drinkingAndHandWashing": "drinking and hand washing",
   "value.fibreCement": "fibre cement",

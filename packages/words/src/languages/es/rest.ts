@@ -1633,6 +1633,7 @@ export const working = {
   "value.concrete": "concreto",
   "value.corrugatedMetal": "lámina metálica",
   "value.drawFirst": "sacar, lluvia, rebose",
+  "value.drinking": "beber",
   "value.drinkingAndCooking": "beber y cocinar",
   "value.drinkingAndHandWashing": "beber y lavarse las manos",
   "value.fibreCement": "fibrocemento",
