@@ -35,7 +35,7 @@ export async function rainBench() {
 
 /** One lean two-pass run over a site's own days [ms]: the median of 60 sizes. */
 function leanMedian(site, ready) {
-  const { inflow_L } = seriesOf(site, ready);
+  const [{ inflow_L }] = seriesOf(site, ready);
   const balance = {
     inflow_L,
     judged_L: new Float64Array(inflow_L.length).fill(site.people * 7.5),
@@ -60,20 +60,22 @@ function makingRatio(facts) {
   return `making ${years} years of days of one gauge costs ${listed(ratios, 1)} lean two-pass runs over as many days`;
 }
 
-/** The same programme with normals in place of records: the months of each record. */
+/** The same programme with normals in place of records: the months of each record; a gauge that has normals alone keeps them. */
 function madeFacts(facts) {
-  const gauges = facts.gauges.map((gauge) => ({
-    ...gauge,
-    readings: [],
-    normals: monthlyNormals(rainRecord(gauge).value).map(({ month, meanTotal_mm, meanWetDays }) => ({
+  const monthsOf = (gauge) => {
+    const record = rainRecord(gauge);
+    return record.ok ? monthlyNormals(record.value) : null;
+  };
+  const normalsOf = (gauge) =>
+    monthsOf(gauge)?.map(({ month, meanTotal_mm, meanWetDays }) => ({
       month,
       rain_mm: meanTotal_mm,
       wetDays: meanWetDays,
       source: null,
       yearFrom: null,
       yearTo: null,
-    })),
-  }));
+    })) ?? gauge.normals;
+  const gauges = facts.gauges.map((gauge) => ({ ...gauge, readings: [], normals: normalsOf(gauge) }));
   return { ...facts, gauges, settings: { ...facts.settings, madeYears: years } };
 }
 

@@ -9,11 +9,6 @@ const [cpu] = cpus();
 console.log(
   `${new Date().toISOString().slice(0, 10)}, Node ${process.version}, ${cpus().length} cores of ${cpu.model}, ${(totalmem() / 2 ** 30).toFixed(0)} GiB`,
 );
-const lines = [
-  ...storageBench(),
-  ...(await programmeBench()),
-  ...(await rainBench()),
-  ...(await recordsBench()),
-  ...(await serverBench()),
-];
-for (const line of lines) console.log(`- ${line}`);
+// Each is told as it is done: a long run that stops has told what it found.
+for (const bench of [storageBench, programmeBench, rainBench, recordsBench, serverBench])
+  for (const line of await bench()) console.log(`- ${line}`);

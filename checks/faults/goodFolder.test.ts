@@ -36,8 +36,12 @@ it('joins the rows of all tables into what the engine is told', async () => {
     joinedTo: null,
     role: 'storage' as const,
     peopleFraction: null,
+    height_m: null,
+    standHeight_m: null,
   };
-  const metal = { roofPlanArea_m2: null, material: 'corrugatedMetal' };
+  const notMeasured = { form: null, pitch_deg: null, eaveHeight_m: null };
+  const noPipes = { gutters: [], downpipes: [] };
+  const metal = { ...notMeasured, roofPlanArea_m2: null, material: 'corrugatedMetal' };
   expect(facts.sites).toEqual([
     {
       siteId: 'S001',
@@ -67,7 +71,13 @@ it('joins the rows of all tables into what the engine is told', async () => {
           runoffFraction: 0.85,
           gutteredFraction: 1,
           tankId: null,
-          diverter: { firstFlush_mm: 0.5, chamber_L: null, drainHole: 'open' },
+          diverter: {
+            firstFlush_mm: 0.5,
+            chamber_L: null,
+            drainHole: 'open',
+            chamberBore_mm: null,
+            drainHole_mm: null,
+          },
         },
         {
           ...metal,
@@ -91,10 +101,13 @@ it('joins the rows of all tables into what the engine is told', async () => {
           joinedTo: null,
           role: 'storage',
           peopleFraction: null,
+          height_m: null,
+          standHeight_m: null,
         },
         { ...plainTank, tankId: 'T2', nominal_L: 10000, partVolume_L: 9800, joinedTo: 'T1' },
       ],
       demand: [drinking, washing],
+      ...noPipes,
       doubts: [],
     },
     {
@@ -118,6 +131,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
       ration: null,
       roofs: [
         {
+          ...notMeasured,
           roofId: 'hall',
           length_m: null,
           width_m: null,
@@ -131,6 +145,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
       ],
       tanks: [{ ...plainTank, tankId: 'T1', nominal_L: 5000, partVolume_L: 4900 }],
       demand: [drinking, washing],
+      ...noPipes,
       doubts: [],
     },
     {
@@ -161,11 +176,18 @@ it('joins the rows of all tables into what the engine is told', async () => {
           runoffFraction: 0.85,
           gutteredFraction: 1,
           tankId: null,
-          diverter: { firstFlush_mm: null, chamber_L: 120, drainHole: 'blocked' },
+          diverter: {
+            firstFlush_mm: null,
+            chamber_L: 120,
+            drainHole: 'blocked',
+            chamberBore_mm: null,
+            drainHole_mm: null,
+          },
         },
       ],
       tanks: [{ ...plainTank, tankId: 'T1', nominal_L: 20000, partVolume_L: null }],
       demand: [{ ...drinking, litres_per_person_per_day: 10 }],
+      ...noPipes,
       doubts: [],
     },
   ]);

@@ -116,6 +116,22 @@ describe('a position among others', () => {
     ]);
   });
 
+  it('that is near them with a sign that was lost, or both, is named with what is likely meant', async () => {
+    const south = ['-8.5,125.2', '-8.4,125.3', '-8.6,125.1', '-8.45,125.25', '-8.55,125.15'];
+    const likely = async (position: string, ...positions: readonly string[]) => {
+      const { problems } = await readFiles(sites(...positions, position));
+      const found = problems.filter(({ code }) => code.startsWith('row.coordinates'));
+      return found.map(({ code, facts }) => `${code} ${facts['likely']} ${facts['how'] ?? ''}`);
+    };
+    expect(await likely('8.52,125.22', ...south)).toEqual(['row.coordinates_far -8.52, 125.22 sign']);
+    // A latitude beyond 90 is none; what is meant is guessed by the others, and where none is near not at all.
+    expect(await likely('125.22,8.52', ...south)).toEqual(['row.coordinates_swapped -8.52, 125.22 ']);
+    expect(await likely('100.5,40.1', ...south)).toEqual(['row.coordinates_swapped  ']);
+    const west = ['45.1,-13.2', '45.3,-13.5', '45.2,-13.1', '45.6,-13.3', '45.4,-13.4'];
+    expect(await likely('45.25,13.3', ...west)).toEqual(['row.coordinates_far 45.25, -13.3 sign']);
+    expect(await likely('13.3,45.25', ...west)).toEqual(['row.coordinates_far 45.25, -13.3 both']);
+  });
+
   it('is not named where both ways are near, both far, or the others are few', async () => {
     expect(await found(...others, '3.3,7.1')).toEqual([]);
     expect(await found('45.1,13.2', '45.3,13.5', '45.2,13.1', '45.6,13.3', '13.4,80.2')).toEqual([]);

@@ -154,7 +154,7 @@ it('names what is wrong with a bad upload, and keeps nothing of it', async () =>
     const cases: readonly (readonly [name: string, content: Uint8Array, status: number, code: string])[] = [
       ['photo.png', bytes('x'), 422, 'import.kind_unknown'],
       ['survey.csv', bytes('a,b\n1,2\n'), 201, 'import.table_unknown'],
-      ['../../sites.csv', bytes('a,b\n'), 201, 'import.table_unknown'],
+      ['../../sites.csv', bytes('a,b\n1,2\n'), 201, 'import.table_unknown'],
       ['half.zip', zip.subarray(0, zip.length / 2), 422, 'import.zip_unreadable'],
       ['text.zip', bytes('no zip at all'), 422, 'import.zip_unreadable'],
       ['empty.zip', bytes(''), 422, 'import.zip_unreadable'],
@@ -218,7 +218,9 @@ it('an export brought in again changes nothing; elsewhere it is the same program
     expect(same.body).toMatchObject({ mayBeAccepted: true, changes: [], freshRecords: 0 });
     const copy = await page.empty('Copy');
     const here = await page.send(copy, 'islands.zip', zip);
-    expect([here.status, here.body.problems[0].code]).toEqual([409, 'import.programme_there']);
+    expect([here.status, here.body.there.name]).toEqual([201, 'Islands']);
+    const unasked = await page.ask('POST', `${copy}/imports/${here.body.importId}/accept`, { by: 'Nadi' });
+    expect([unasked.status, unasked.body.problems[0].code]).toEqual([409, 'import.programme_there']);
     await withServer(async (elsewhere) => {
       const there = await elsewhere.empty('Islands');
       const review = await elsewhere.send(there, 'islands.zip', zip);

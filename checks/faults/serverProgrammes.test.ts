@@ -13,7 +13,7 @@ it('several programmes stand side by side, are named, set aside and brought back
       folderOfData = folder;
       [a, b] = [await page.empty('Tarn'), await page.empty('Ford')];
       await page.takeIn(a, 'tarn.zip', zipOf(good));
-      await page.takeIn(b, 'sites.csv', new TextEncoder().encode('siteId,name,people\nS001,Ford,7\n'));
+      await page.takeIn(b, 'sites.csv', new TextEncoder().encode('siteId,name,people\nS001,Ford,7\nS002,Weir,\n'));
       const list = await listOf(page);
       const ofTarn = list.find((one: { name: string }) => one.name === 'Tarn');
       expect(ofTarn).toMatchObject({
@@ -24,10 +24,12 @@ it('several programmes stand side by side, are named, set aside and brought back
         lastChange: { by: 'Nadi' },
       });
       expect(ofTarn.size_bytes).toBeGreaterThan(500);
-      expect(list.find((one: { name: string }) => one.name === 'Ford')).toMatchObject({ sites: 1, people: 7 });
+      expect(list.find((one: { name: string }) => one.name === 'Ford')).toMatchObject({
+        ...{ sites: 2, people: 7, withoutPeople_count: 1 },
+      });
       // One's undo leaves the other alone.
       await page.ask('POST', `${a}/undo`, { by: 'Nadi' });
-      expect((await page.ask('GET', `${b}/tables/sites`)).body.rows).toHaveLength(1);
+      expect((await page.ask('GET', `${b}/tables/sites`)).body.rows).toHaveLength(2);
       expect((await page.ask('GET', `${a}/tables/sites`)).body.rows).toHaveLength(0);
       await page.ask('POST', `${a}/redo`, { by: 'Nadi' });
       const named = await page.ask('PATCH', a, { by: 'Sela', name: 'Upper Tarn' });

@@ -28,6 +28,8 @@ const hostile = fc.constantFrom(
 );
 const figure = (usual: number) => fc.oneof({ weight: 12, arbitrary: fc.constant(usual) }, hostile);
 const known = (usual: number) => fc.oneof({ weight: 8, arbitrary: figure(usual) }, fc.constant(null));
+/** Mostly measured as it should be, or not at all. */
+const seldom = (usual: number) => fc.oneof({ weight: 20, arbitrary: fc.constantFrom(usual, null) }, figure(usual));
 /** Mostly one roof, one tank and one purpose; more, or none, now and then. */
 const few = <T>(one: fc.Arbitrary<T>) => fc.array(one, { minLength: 0, maxLength: 2, size: 'max' });
 
@@ -82,8 +84,37 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       runoffFraction: known(0.85),
       gutteredFraction: known(0.8),
       diverter: fc.option(
-        fc.record({ firstFlush_mm: known(0.5), chamber_L: known(40), drainHole: fc.constantFrom('open', 'blocked') }),
+        fc.record({
+          firstFlush_mm: known(0.5),
+          chamber_L: known(40),
+          drainHole: fc.constantFrom('open', 'blocked'),
+          chamberBore_mm: seldom(160),
+          drainHole_mm: seldom(4),
+        }),
       ),
+      form: fc.constantFrom(null, 'gable', 'flat'),
+      pitch_deg: seldom(20),
+      eaveHeight_m: seldom(3),
+    }),
+  ),
+  gutters: few(
+    fc.record({
+      gutterId: fc.constant('G1'),
+      roofId: fc.constantFrom('R1', 'R2'),
+      shape: fc.constantFrom(null, 'halfRound'),
+      width_mm: seldom(150),
+      depth_mm: seldom(75),
+      length_m: seldom(14),
+      fall_mm_per_m: seldom(5),
+      outlet_mm: seldom(90),
+    }),
+  ),
+  downpipes: few(
+    fc.record({
+      downpipeId: fc.constant('D1'),
+      roofId: fc.constantFrom('R1', 'R2'),
+      bore_mm: seldom(90),
+      length_m: seldom(3),
     }),
   ),
   tanks: few(
@@ -97,6 +128,8 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       joinedTo: fc.constantFrom(null, 'T1'),
       role: fc.constantFrom('storage', 'storage', 'settling'),
       peopleFraction: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, figure(0.5)),
+      height_m: seldom(2.4),
+      standHeight_m: seldom(0.5),
     }),
   ),
   demand: few(

@@ -117,7 +117,13 @@ describe('remedies', () => {
         people: site.people! * 4,
         roofs: site.roofs.map((roof) => ({
           ...roof,
-          diverter: { firstFlush_mm: 3, chamber_L: null, drainHole: 'open' as const },
+          diverter: {
+            firstFlush_mm: 3,
+            chamber_L: null,
+            drainHole: 'open' as const,
+            chamberBore_mm: null,
+            drainHole_mm: null,
+          },
         })),
       })),
     };

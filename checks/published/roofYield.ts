@@ -55,7 +55,13 @@ export const lancaster: PublishedFile = {
 };
 
 const gallonsOn = (gallons: number, area_ft2: number): PublishedRow['got'] => {
-  const diverter = { firstFlush_mm: null, chamber_L: litresFromUsGallons(gallons), drainHole: 'open' } as const;
+  const diverter = {
+    firstFlush_mm: null,
+    chamber_L: litresFromUsGallons(gallons),
+    drainHole: 'open',
+    chamberBore_mm: null,
+    drainHole_mm: null,
+  } as const;
   return () => firstFlushDepth(diverter, squareMetresFromSquareFeet(area_ft2), 0).firstFlush_mm;
 };
 const inMillimetres = 'the millimetres were worked out from the printed gallons';

@@ -97,6 +97,8 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
     diameter_m: null,
     partVolume_L: null,
     role: 'storage' as const,
+    height_m: null,
+    standHeight_m: null,
   };
   const flushOf = (roof: RoofFacts, share: number): number => {
     if (roof.diverter === null) return settings.firstFlush_mm;

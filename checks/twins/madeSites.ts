@@ -64,12 +64,21 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     width_m: 8,
     roofPlanArea_m2: people * (1.5 + 3.5 * next()),
     material: 'corrugatedMetal' as const,
+    form: null,
+    pitch_deg: null,
+    eaveHeight_m: null,
     runoffFraction: 0.85,
     gutteredFraction: one(0.45, 0.6, 0.8, 1, null),
     diverter: one(
       null,
-      { firstFlush_mm: 2, chamber_L: null, drainHole: 'open' as const },
-      { firstFlush_mm: null, chamber_L: people * 2, drainHole: 'open' as const },
+      { firstFlush_mm: 2, chamber_L: null, drainHole: 'open' as const, chamberBore_mm: null, drainHole_mm: null },
+      {
+        firstFlush_mm: null,
+        chamber_L: people * 2,
+        drainHole: 'open' as const,
+        chamberBore_mm: null,
+        drainHole_mm: null,
+      },
     ),
   });
   const tank = (tankId: string, joinedTo: string | null) => ({
@@ -81,6 +90,8 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     diameter_m: Math.sqrt(people) * one(0.25, 0.4, 0.6),
     joinedTo,
     role: 'storage' as const,
+    height_m: null,
+    standHeight_m: null,
     peopleFraction: null,
   });
   const washing = { purpose: 'washing', litres_per_person_per_day: 4, judged: false };
@@ -108,6 +119,8 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     roofs: one([roof('R1')], [roof('R1'), roof('R2')]),
     tanks: one([tank('new', null)], [tank('T1', null), tank('T2', 'T1')]),
     demand: one([], [drinking], [drinking, cooking, washing], [drinking, washing]),
+    gutters: [],
+    downpipes: [],
     doubts: [],
   };
 }

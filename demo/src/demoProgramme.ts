@@ -5,6 +5,7 @@ import type { DraftProgramme, LaterTable, PlantedFault, Row } from './draft.ts';
 import { plantFaults } from './faults.ts';
 import { gappedReadings, wholeReadings } from './gaps.ts';
 import { gaugesFor, islandPlaces, nearest, type Place, roundedPlace } from './islands.ts';
+import { measuresOf, wornMeasures } from './measures.ts';
 import { normalRows } from './normals.ts';
 import { type Particular, particularsOf, withIsland } from './particulars.ts';
 import { people_per_household, peopleCells, presenceRows, targetRows } from './people.ts';
@@ -60,7 +61,9 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
     settings: { programme: `${names.chain} Islands`, seed, ...(hasMore ? { people_per_household } : {}) },
     tables: {
       sites,
-      ...rowsOf(made.map((site) => buildingOf(seed, site, particulars.get(site.siteId)))),
+      ...rowsOf(
+        made.map((site) => measured(seed, site.siteId, buildingOf(seed, site, particulars.get(site.siteId)), clean)),
+      ),
       demand: demandRows(made),
       gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
       parts: partRows(),
@@ -141,8 +144,33 @@ function siteRow(seed: number, site: MadeSite, gaugeId: string | null, particula
   };
 }
 
-function rowsOf(buildings: readonly Building[]) {
+/** A building with its gutters and downpipes. */
+interface MeasuredBuilding extends Building {
+  readonly gutters: readonly Row[];
+  readonly downpipes: readonly Row[];
+}
+
+/** A building as it was measured; a true survey leaves some of it out. */
+function measured(seed: number, siteId: string, building: Building, clean: boolean): MeasuredBuilding {
+  const whole = measuresOf(seed, { siteId, ...building });
+  const { gutters, downpipes, ...cells } = clean ? whole : wornMeasures(seed, siteId, whole);
+  const withCells = (rows: readonly Row[], id: string, of: ReadonlyMap<string, Row>) =>
+    rows.map((row) => ({ ...row, ...of.get(String(row[id])) }));
   return {
+    roofs: withCells(building.roofs, 'roofId', cells.roofs),
+    diverters: withCells(building.diverters, 'roofId', cells.diverters),
+    tanks: withCells(building.tanks, 'tankId', cells.tanks),
+    gutters,
+    downpipes,
+  };
+}
+
+function rowsOf(buildings: readonly MeasuredBuilding[]) {
+  return {
+    ...withRows({
+      gutters: buildings.flatMap(({ gutters }) => gutters),
+      downpipes: buildings.flatMap(({ downpipes }) => downpipes),
+    }),
     roofs: buildings.flatMap(({ roofs }) => roofs),
     diverters: buildings.flatMap(({ diverters }) => diverters),
     tanks: buildings.flatMap(({ tanks }) => tanks),

@@ -11,7 +11,15 @@ export interface MadeReading {
 export type DemoTable = 'sites' | 'roofs' | 'diverters' | 'tanks' | 'demand' | 'gauges' | 'parts' | 'prices';
 
 /** The tables a demo has where a site makes use of them. */
-export type LaterTable = 'normals' | 'targets' | 'presence' | 'secondSources' | 'places' | 'ways';
+export type LaterTable =
+  | 'normals'
+  | 'targets'
+  | 'presence'
+  | 'secondSources'
+  | 'places'
+  | 'ways'
+  | 'gutters'
+  | 'downpipes';
 
 /** A programme while it is being made. */
 export interface DraftProgramme {

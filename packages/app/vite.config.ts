@@ -41,5 +41,7 @@ export default defineConfig({
       },
     }),
   ],
+  // A thread's words are loaded in the language in use, which takes chunks.
+  worker: { format: 'es' },
   build: { target: 'es2022', sourcemap: false, modulePreload: { polyfill: false } },
 });

@@ -1,5 +1,5 @@
 import './withoutEval.ts';
-import { putLight } from './look/light.ts';
+import { followLight } from './look/light.ts';
 import './look/fonts.css';
 import './look/tokens.css';
 import './look/base.css';
@@ -28,5 +28,5 @@ async function start(): Promise<void> {
   );
 }
 
-putLight();
+followLight();
 void start();

@@ -25,9 +25,11 @@ beforeAll(async () => {
     await writeFile(path, text.split('\n').flatMap(lines).join('\n'));
   };
   await change('tanks.csv', (line) =>
-    line.startsWith('S001,T1,') ? [line.replace(/,,,$/, ',,,0.6'), 'S001,T2,,7000,0.1,2.89,1.4,,,0.4'] : [line],
+    line.startsWith('S001,T1,')
+      ? [line.replace(/,,,,([\d.]*,[\d.]*)$/, ',,,0.6,$1'), 'S001,T2,,7000,0.1,2.89,1.4,,,0.4,,']
+      : [line],
   );
-  await change('roofs.csv', (line) => [line.replace(/^(S001,R(\d),.*,)$/, '$1T$2')]);
+  await change('roofs.csv', (line) => [line.replace(/^(S001,R(\d),(?:[^,]*,){6}),/, '$1T$2,')]);
   const sites = join(folder, 'sites.csv');
   const [head, ...rows] = (await readFile(sites, 'utf8')).split('\n');
   const columns = head!.split(',');

@@ -12,7 +12,7 @@ import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedi
 import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
 import { gaugeOf, type ReadyRain, readyRain } from './siteRain.ts';
 
-export { type ReadyRain, rainUnder, readyGauges } from './siteRain.ts';
+export { type GaugesOfSite, gaugesOfSite, type ReadyRain, rainUnder, readyGauges } from './siteRain.ts';
 
 /** A programme ready to be judged: its gauges checked once, and what all sites share. */
 export interface ReadyProgramme extends Programme, ReadyRain {

@@ -33,10 +33,13 @@ const roof: RoofFacts = {
   width_m: 10,
   roofPlanArea_m2: null,
   material: 'corrugatedMetal',
+  form: null,
+  pitch_deg: null,
+  eaveHeight_m: null,
   runoffFraction: 0.8,
   gutteredFraction: 1,
   tankId: null,
-  diverter: { firstFlush_mm: 0, chamber_L: null, drainHole: 'open' },
+  diverter: { firstFlush_mm: 0, chamber_L: null, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
 };
 const drinking: DemandPurpose = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
 
@@ -77,10 +80,14 @@ function factsOf(
         diameter_m: null,
         joinedTo: null,
         role: 'storage',
+        height_m: null,
+        standHeight_m: null,
         peopleFraction: null,
       },
     ],
     demand: [drinking],
+    gutters: [],
+    downpipes: [],
     doubts: [],
     ...change,
   };
@@ -298,6 +305,8 @@ describe('a site from roof to tank', () => {
         nominal_L: 2250,
         joinedTo: null,
         role: 'storage',
+        height_m: null,
+        standHeight_m: null,
         peopleFraction: 0.333,
       })),
       // Litres that may not be cut, so that only tanks are left.

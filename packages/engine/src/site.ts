@@ -10,6 +10,7 @@ import type {
   StorageFinding,
   StorageSeries,
   Verdict,
+  WaterYear,
   WorkingLine,
 } from './kernel/index.ts';
 import { worstVerdict } from './kernel/index.ts';
@@ -17,14 +18,18 @@ import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater,
 import { countedPeople, headcount } from './water/people/index.ts';
 import {
   type Balance,
+  type BandAtSize,
   balanceUnder,
+  bandAtSize,
   compareStorages,
   dayByDay,
   fromSecondSource,
   type KnownToHold,
   rulesOf,
   type SizeVerdict,
+  type StorageCurve,
   sizeReader,
+  storageCurve,
   storageFinding,
   type TankSize,
 } from './water/storage/index.ts';
@@ -48,26 +53,53 @@ export { type Programme, siteProblems } from './siteWater.ts';
  * @definition ours: docs/methods
  */
 export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteDesign {
+  return siteInFull(site, gauge, programme).design;
+}
+
+/** One body of water as it was judged, with what is drawn of it. */
+export interface JudgedWater {
+  readonly finding: StorageFinding;
+  /** Its tank day by day, as `siteSeries` has it. */
+  series(): StorageSeries;
+  /** What tanks of every size do. */
+  curve(): StorageCurve;
+  /** How sure a tank of so many litres is; null where sizes are run one by one. */
+  bandAt(tankVolume_L: number): BandAtSize | null;
+  /** The water years of its record, judged or not. */
+  readonly years: readonly WaterYear[];
+}
+
+/** A site's design, and each of its bodies of water in the order of the design's storages. */
+export interface SiteInFull {
+  readonly design: SiteDesign;
+  readonly waters: readonly JudgedWater[];
+}
+
+/**
+ * Does this site hold, and what is there to draw of it? `designSite` with the days and the curve behind each finding, so that the record is
+ * made ready once for all of them.
+ *
+ * @param site - the site's facts
+ * @param gauge - its gauge, or undefined where the site names none that is known
+ * @param programme - settings, catalogue and shared stores
+ * @returns the design, and for each of its storages, in their order, the daily series [mm, L], the curve of sizes [L] and the water years,
+ *   each worked out when it is asked for; none where the site is `unknown`
+ * @law the design is that of `designSite`, the series those of `siteSeries`
+ * @definition ours: docs/decisions/0155-one-run-for-verdict-and-drawing.md
+ */
+export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteInFull {
   const problems: Problem[] = [];
   const working: WorkingLine[] = [];
-  const storages: StorageFinding[] = [];
   const water = siteWater(site, gauge, programme, problems, working);
-  for (const group of water?.groups ?? []) {
-    const found = storageFinding({
-      ...group,
-      rain: water!.rain,
-      catalogue: programme.catalogue,
-      settings: water!.settings,
-      drawn: drawnYears(programme, water!.rain.judgedYears),
-      handOverDay: site.handOverDay,
-      secondSource: site.secondSource,
-    });
-    storages.push(found.finding);
+  const waters = (water?.groups ?? []).map((group) => {
+    const found = judgedGroup(group, water!, site, programme);
     working.push(...group.working, ...found.working);
-  }
-  storages.sort(compareStorages);
+    return found.judged;
+  });
+  waters.sort((a, b) => compareStorages(a.finding, b.finding));
+  const storages = waters.map(({ finding }) => finding);
   const stations = stationVerdicts(worstVerdict(storages.map(({ verdict }) => verdict)));
-  return {
+  const design: SiteDesign = {
     siteId: site.siteId,
     name: site.name,
     people: finiteOrNull(countedPeople(site, programme.settings)),
@@ -83,6 +115,29 @@ export function designSite(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     problems,
     working,
   };
+  return { design, waters };
+}
+
+/** One body of water judged; its working beside it. */
+function judgedGroup(group: GroupWater, water: SiteWater, site: SiteFacts, programme: Programme) {
+  const { rain, settings } = water;
+  const { finding, working, sized } = storageFinding({
+    ...group,
+    rain,
+    catalogue: programme.catalogue,
+    settings,
+    drawn: drawnYears(programme, rain.judgedYears),
+    handOverDay: site.handOverDay,
+    secondSource: site.secondSource,
+  });
+  const judged: JudgedWater = {
+    finding,
+    series: () => groupSeries(group, water, site.rainFactor),
+    curve: () => storageCurve(sized, finding),
+    bandAt: (tankVolume_L) => bandAtSize(sized, tankVolume_L),
+    years: rain.years,
+  };
+  return { judged, working };
 }
 
 function finiteOrNull(value: number | null): number | null {

@@ -222,6 +222,45 @@ export function gaugeOf(site: SiteFacts, ready: ReadyRain): GaugeFinding | undef
   return lastSite.gauge;
 }
 
+/** The gauges one site's rain follows from, by id. */
+export interface GaugesOfSite {
+  /** Those whose readings speak: the site's own and its neighbours, or those within reach. */
+  readonly read: ReadonlySet<string>;
+  /** Those of which only the place counts: the nearest, where it is beyond reach. */
+  readonly placed: ReadonlySet<string>;
+  /** Of those, the ones a programme of this site alone is to be made ready for: none where its rain is made by distance. */
+  readonly wanted: ReadonlySet<string>;
+}
+
+/**
+ * Which gauges does one site's rain follow from? With these alone, and the same settings, it gets the same rain as among all.
+ *
+ * @param site - the site's facts: gaugeId, or its position [deg]
+ * @param facts - the programme's gauges, whose readings are not looked at, and its settings
+ * @returns ids of gauges; none where the site names no gauge that is known and has no position
+ * @law the gauge of a site is the same with these gauges as with all of the programme
+ * @definition ours: docs/decisions/0146-facts-of-one-site.md
+ */
+export function gaugesOfSite(
+  site: Pick<SiteFacts, 'gaugeId' | 'latitude_deg' | 'longitude_deg'>,
+  facts: { readonly gauges: readonly GaugeRecord['gauge'][]; readonly settings: DesignSettings },
+): GaugesOfSite {
+  const { gauges, settings } = facts;
+  const standIns = gauges.map((gauge) => ({ gauge, record: emptyRecord(gauge.gaugeId) }));
+  const ids = (near: ReturnType<typeof neighboursOf>) => near.map(({ record }) => record.gaugeId);
+  const none = new Set<string>();
+  if (site.gaugeId !== null) {
+    const own = gauges.find(({ gaugeId }) => gaugeId === site.gaugeId);
+    if (own === undefined) return { read: none, placed: none, wanted: none };
+    const wanted = new Set([own.gaugeId]);
+    return { read: new Set([own.gaugeId, ...ids(neighboursOf(own, standIns))]), placed: none, wanted };
+  }
+  const every = neighboursOf({ ...site, gaugeId: '' }, standIns, Number.POSITIVE_INFINITY);
+  const within = every.filter(({ distance_km }) => distance_km <= settings.gaugeReach_km);
+  const isNear = within.length > 0;
+  return { read: new Set(ids(within)), placed: new Set(isNear ? [] : ids(every.slice(0, 1))), wanted: none };
+}
+
 function gaugeByDistance(site: SiteFacts, ready: ReadyRain): GaugeFinding | undefined {
   const { siteId, latitude_deg, longitude_deg } = site;
   if (latitude_deg === null || longitude_deg === null) return undefined;

@@ -17,7 +17,7 @@ export { readPlainTable } from './readPlainTable.ts';
 export { type PositionsOfFolder, readPositions } from './readPositions.ts';
 export { folderProblem, type ReadOptions, readProgramme } from './readProgramme.ts';
 export { readWhole, type WholeRead } from './readWhole.ts';
-export type { TablesAsRead } from './rowsAsRead.ts';
+export type { SheetLaid, TablesAsRead } from './rowsAsRead.ts';
 export { type ShownColumn, type ShownRows, shownRows } from './shownRows.ts';
 export { tablesAsRead } from './tablesAsRead.ts';
 export { isWorkbook } from './workbook/isWorkbook.ts';

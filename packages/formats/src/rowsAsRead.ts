@@ -6,7 +6,21 @@ import type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';
 export interface TablesAsRead {
   readonly programme: ProgrammeTables;
   readonly told: readonly Problem[];
+  /** Of a workbook: the sheet each file of the folder comes from. One that several sheets bring is not among them. */
+  readonly sheets?: ReadonlyMap<string, SheetLaid>;
 }
+
+/** A sheet whose table was laid out as a file. */
+export interface SheetLaid {
+  /** As it is called in the workbook. */
+  readonly sheet: string;
+  /** The number of each row in the sheet, from that of the file's second line on. */
+  readonly rows: readonly number[];
+}
+
+/** Is anything written in a line? Those without are not carried. */
+export const isFilled = ({ cells, broken }: Pick<RawRow, 'cells' | 'broken'>): boolean =>
+  broken === true || cells.some((text) => text.trim() !== '');
 
 type Row = Readonly<Record<string, CellValue>>;
 
@@ -72,8 +86,7 @@ export function rowsAsRead(
   });
   const anyComma = isNumber.some((is, at) => is && hasCommas(rows, at));
   const commas = isNumber.map((is) => is && anyComma);
-  const filled = rows.filter(({ cells, broken }) => broken === true || cells.some((text) => text.trim() !== ''));
-  return filled.map(({ cells, broken }) => {
+  return rows.filter(isFilled).map(({ cells, broken }) => {
     const row: Record<string, CellValue> = {};
     cells.forEach((text, at) => {
       if (text !== '') row[keys[at]!] = readGuarded(commas[at] ? withoutCommas(text.trim()) : text);
@@ -103,7 +116,7 @@ export function rainRows(
   const isKnown = (i: number) => i === dayAt || i === rainAt || header[i]!.trim() === 'gaugeId';
   const others = header.flatMap((name, i) => (name.trim() === '' || isKnown(i) ? [] : [{ name: name.trim(), at: i }]));
   const commas = decimalComma && hasCommas(rows, rainAt!);
-  const filled = rows.filter(({ cells, broken }) => broken === true || cells.some((text) => text.trim() !== ''));
+  const filled = rows.filter(isFilled);
   const isUsable = dayAt! >= 0 && rainAt! >= 0 && new Set(header.slice(0, named)).size === named;
   return filled.map(({ cells, broken }) => {
     if (!isUsable || broken === true || cells.slice(named).some((text) => text.trim() !== ''))

@@ -5,4 +5,6 @@ export { type CellHistory, historyOf } from './historyOf.ts';
 export { changesText, mergeRecords, type RecordsMerged, recordText, recordTextOf } from './mergeRecords.ts';
 export { readRecord, recordFields, rowChange } from './readRecord.ts';
 export { type RecordProblemCode, recordProblem, recordProblems } from './recordProblems.ts';
+export { recordsOfCopy } from './recordsOfCopy.ts';
+export { changesWithout, type StepBack, stepsBack } from './stepsBack.ts';
 export { type ChangedSince, nextSteps, type Steps, type TakenBack, takeBack } from './takeBack.ts';

@@ -29,6 +29,7 @@ export const recordProblems = {
   // Files that come in. value: the file's name.
   'import.too_large': 'blocker', // largest_MB
   'import.kind_unknown': 'blocker', // found: what it is, such as photo or pdf
+  'import.empty': 'warning', // found: nothing at all, or a first line alone; it is left out
   'import.too_many': 'blocker', // most: files at once
   'import.table_twice': 'blocker', // value: the table's file; files: the two it was sent in
   'import.nothing_to_undo': 'blocker', // nothing was mended, or nothing taken back
@@ -52,6 +53,7 @@ export const recordProblems = {
   'request.refused': 'blocker', // reason: host, origin or token
   'request.too_large': 'blocker', // largest_MB
   'request.called_off': 'blocker', // somebody called the job off
+  'request.not_judged_yet': 'blocker', // state: running, failed or calledOff; done_fraction
   'request.our_fault': 'blocker',
   'server.port_taken': 'blocker', // value: the port
   // Exports the program keeps by itself, and starting from one. value: the export.

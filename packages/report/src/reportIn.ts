@@ -2,7 +2,7 @@ import type { Place, Problem, WorkingCode } from '@eavewell/engine';
 import type { DesignReport, ProblemReport, SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence } from '@eavewell/words';
 import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
-import { findingOf } from './siteReport.ts';
+import { findingOf, saidIn } from './siteReport.ts';
 
 /** A reported problem as the problem it was. */
 function problemOf({ code, severity, place, facts }: ProblemReport): Problem {
@@ -39,7 +39,13 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
     working: site.working.map((line) => ({
       ...line,
       ...language.working[line.code as WorkingCode],
-      inputs: line.inputs.map((input) => ({ ...input, label: language.input(input.name) })),
+      ...saidIn(line.value, language),
+      inputs: line.inputs.map((input) => ({
+        ...input,
+        label: language.input(input.name),
+        ...saidIn(input.value, language),
+      })),
+      sourceSaid: language.source(line.source),
     })),
   };
 }

@@ -104,6 +104,12 @@ function storageReport(f: StorageFinding): SiteReport['storages'][number] {
   };
 }
 
+/** A value that is a word, in words; nothing where it is a figure or a name. */
+export function saidIn(value: unknown, language: Language): { readonly said?: string } {
+  const said = typeof value === 'string' ? language.value(value) : null;
+  return said === null ? {} : { said };
+}
+
 function workingReport(line: WorkingLine, language: Language): SiteReport['working'][number] {
   const text = workingText(line, language);
   return {
@@ -112,7 +118,13 @@ function workingReport(line: WorkingLine, language: Language): SiteReport['worki
     value: line.value,
     unit: line.unit,
     formula: text.formula,
-    inputs: line.inputs.map((input, index) => ({ ...input, label: text.inputs[index]!.label })),
+    ...saidIn(line.value, language),
+    inputs: line.inputs.map((input, index) => ({
+      ...input,
+      label: text.inputs[index]!.label,
+      ...saidIn(input.value, language),
+    })),
     source: line.source,
+    sourceSaid: text.source,
   };
 }

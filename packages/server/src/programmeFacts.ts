@@ -7,9 +7,11 @@ import { sitesAndPeople } from './readKept.ts';
 export interface ProgrammeFacts {
   readonly sites: number | null;
   readonly people: number | null;
+  /** Sites whose people are not known. */
+  readonly withoutPeople_count: number | null;
 }
 
-const unknown = { sites: null, people: null };
+const unknown = { sites: null, people: null, withoutPeople_count: null };
 
 /**
  * How many sites has a programme, and for how many people? As its kept design says, where that is of its present facts; else as its
@@ -18,7 +20,7 @@ const unknown = { sites: null, people: null };
  * @param programmes - the programmes
  * @param designs - their designs
  * @param entry - which one
- * @returns sites [count] and people [person]
+ * @returns sites [count], people [person] and sites without people [count]
  * @definition ours
  */
 export async function programmeFacts(
@@ -27,7 +29,7 @@ export async function programmeFacts(
   entry: ProgrammeListed,
 ): Promise<ProgrammeFacts> {
   const known = await designs.keptHead(entry);
-  if (known) return { sites: known.sites, people: known.people };
+  if (known) return { sites: known.sites, people: known.people, withoutPeople_count: known.sitesWithoutPeople };
   const open = await programmes.openOne(entry.programmeId);
   if (open === null && entry.isSetAside) return unknown;
   const found = await programmes.programme(entry.programmeId);

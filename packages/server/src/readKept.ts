@@ -13,18 +13,26 @@ export interface SeveralThere {
 export interface ProgrammeThere extends ProgrammeListed {
   readonly sites: number | null;
   readonly people: number | null;
+  /** Sites whose people are not known. */
+  readonly withoutPeople_count: number | null;
 }
 
-/** How many sites facts have [count], and for how many people [person], as far as they are known. */
-export function sitesAndPeople(facts: Facts): { readonly sites: number; readonly people: number } {
-  let [sites, people] = [0, 0];
+/** How many sites facts have [count], for how many people [person] as far as they are known, and at how many they are not [count]. */
+export function sitesAndPeople(facts: Facts): {
+  readonly sites: number;
+  readonly people: number;
+  readonly withoutPeople_count: number;
+} {
+  let [sites, people, withoutPeople_count] = [0, 0, 0];
   for (const [key, cells] of facts.rowsAsEntered('sites')) {
     // A second row of one id is not used.
     if (key !== cells['siteId']) continue;
     sites++;
-    people += readCell(folderTables.sites.columns.people, cells['people'] ?? '', { decimalComma: false }).value ?? 0;
+    const own = readCell(folderTables.sites.columns.people, cells['people'] ?? '', { decimalComma: false }).value;
+    people += own ?? 0;
+    if (own === null) withoutPeople_count++;
   }
-  return { sites, people };
+  return { sites, people, withoutPeople_count };
 }
 
 async function withDatabase<T>(
@@ -85,7 +93,10 @@ export function listKept(dataFolder: string): Promise<Checked<readonly Programme
     const found: ProgrammeThere[] = [];
     for (const entry of await database.listed()) {
       const facts = await factsOf(database, entry.programmeId);
-      found.push({ ...entry, ...(facts.ok ? sitesAndPeople(facts.value) : { sites: null, people: null }) });
+      found.push({
+        ...entry,
+        ...(facts.ok ? sitesAndPeople(facts.value) : { sites: null, people: null, withoutPeople_count: null }),
+      });
     }
     return { ok: true, value: found, problems: [] };
   });

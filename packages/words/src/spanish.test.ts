@@ -42,9 +42,9 @@ describe('Spanish', () => {
       made('cell.missing', { expected: 'whole number above 0 to 12 [person]' }),
       spanish,
     );
-    expect(todo).toBe('Complétela: un número entero mayor que 0 a 12 [person].');
+    expect(todo).toBe('Complétela: un número entero mayor que 0 a 12 personas.');
     expect(problemSentence(made('cell.missing', { expected: 'whole number above 0 to 12 [person]' })).todo).toBe(
-      'Fill it in: whole number above 0 to 12 [person].',
+      'Fill it in: whole number above 0 to 12 people.',
     );
     expect(spanish.place({ file: 'roofs.csv', row: 14, siteId: 'S1', day: '2010-07-20' })).toBe(
       'roofs.csv, fila 14, sitio S1, 20 de julio de 2010',

@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -240,12 +240,20 @@ export interface paths {
                             workbook: string;
                         }[];
                     } | {
+                        /** @description What was changed here since and is to be as the file has it; the others stay. */
+                        stepsBack: "all" | {
+                            /** @description Null: the row. */
+                            column: string | null;
+                            key: string;
+                            table: string;
+                        }[];
+                    } | {
                         place: {
                             /** @default null */
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -295,6 +303,11 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /**
+                         * @description Where a programme here has this history already: make a second one beside it, with names of its own.
+                         * @default false
+                         */
+                        beside?: boolean;
                         /** @description Who makes the change. */
                         by: string;
                         name?: string;
@@ -1265,6 +1278,57 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/gauges/{gaugeId}/readings": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The readings of one gauge, compact, as the last design has them. */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description What they were called; where they are others now, there are none. Left out: those of the last design. */
+                    of?: string;
+                };
+                header?: never;
+                path: {
+                    gaugeId: string;
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["gaugeReadings"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/history": {
         parameters: {
             query?: never;
@@ -1388,7 +1452,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1545,12 +1609,20 @@ export interface paths {
                             workbook: string;
                         }[];
                     } | {
+                        /** @description What was changed here since and is to be as the file has it; the others stay. */
+                        stepsBack: "all" | {
+                            /** @description Null: the row. */
+                            column: string | null;
+                            key: string;
+                            table: string;
+                        }[];
+                    } | {
                         place: {
                             /** @default null */
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1601,6 +1673,11 @@ export interface paths {
             requestBody: {
                 content: {
                     "application/json": {
+                        /**
+                         * @description Where a programme here has this history already: make a second one beside it, with names of its own.
+                         * @default false
+                         */
+                        beside?: boolean;
                         /** @description Who makes the change. */
                         by: string;
                         name?: string;
@@ -2076,6 +2153,54 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/sites/{siteId}/facts": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** All that the design and the remedies of one site follow from, as the last design has it, with the addresses of the readings. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["siteFacts"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/tables/{table}": {
         parameters: {
             query?: never;
@@ -2090,7 +2215,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -2290,6 +2415,16 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        /** @description A number as it is; what JSON has no word for is named. */
+        figure: number | {
+            /** @enum {string} */
+            figure: "NaN" | "Infinity" | "-Infinity" | "-0";
+        };
+        /** @description A number as it is; what JSON has no word for is named. */
+        figureInput: number | {
+            /** @enum {string} */
+            figure: "NaN" | "Infinity" | "-Infinity" | "-0";
+        };
         gauge: {
             gaugeId: string;
             name: string;
@@ -2347,6 +2482,40 @@ export interface components {
                     waterYear: number;
                 }[];
             } | null;
+        };
+        gaugeReadings: {
+            /** @description Days counted from 1 January 1970, by stretches: the first, how many, the step. */
+            days: [
+                components["schemas"]["figure"],
+                components["schemas"]["figure"],
+                components["schemas"]["figure"]
+            ][];
+            gaugeId: string;
+            /** @description A reading each; null where the gauge was not read. */
+            rain_mm: (components["schemas"]["figure"] | null)[];
+            /** @description The rows they stand in, likewise. */
+            rows: [
+                components["schemas"]["figure"],
+                components["schemas"]["figure"],
+                components["schemas"]["figure"]
+            ][];
+        };
+        gaugeReadingsInput: {
+            /** @description Days counted from 1 January 1970, by stretches: the first, how many, the step. */
+            days: [
+                components["schemas"]["figureInput"],
+                components["schemas"]["figureInput"],
+                components["schemas"]["figureInput"]
+            ][];
+            gaugeId: string;
+            /** @description A reading each; null where the gauge was not read. */
+            rain_mm: (components["schemas"]["figureInput"] | null)[];
+            /** @description The rows they stand in, likewise. */
+            rows: [
+                components["schemas"]["figureInput"],
+                components["schemas"]["figureInput"],
+                components["schemas"]["figureInput"]
+            ][];
         };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
@@ -2918,6 +3087,8 @@ export interface components {
             size_bytes: number;
             /** @description Grows with every change. */
             version: number;
+            /** @description Sites whose people are not known. */
+            withoutPeople_count: number | null;
         };
         programmeListedInput: {
             /** @description Put away, kept whole; it can be brought back. */
@@ -2937,6 +3108,8 @@ export interface components {
             size_bytes: number;
             /** @description Grows with every change. */
             version: number;
+            /** @description Sites whose people are not known. */
+            withoutPeople_count: number | null;
         };
         /** @description Each site by its smallest remedy. */
         remedies: {
@@ -3262,6 +3435,8 @@ export interface components {
                 /** @description The file it was sent in. */
                 from: string;
                 rows: number;
+                /** @description The sheet of the workbook it was sent in; null for a file of its own. */
+                sheet: string | null;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
@@ -3287,6 +3462,12 @@ export interface components {
                 workbook: string | null;
             }[];
             importId: string;
+            /** @description Rows of workbooks of which something is said, and the numbers they have in their sheets. */
+            inSheets: {
+                file: string;
+                inSheet: number;
+                row: number;
+            }[];
             isReading: boolean;
             mayBeAccepted: boolean;
             mends: {
@@ -3324,6 +3505,27 @@ export interface components {
                 why: string[];
                 workbook: string;
             }[];
+            /** @description Cells and rows that were changed here since, and that the file would set back. The first 500. */
+            stepsBack: {
+                at: string;
+                /** @description Who changed it since. */
+                by: string;
+                /** @description Null: the row. */
+                column: string | null;
+                /** @description Is it to be as the file has it? Where not, it stays, and no change tells of it. */
+                isTaken: boolean;
+                key: string;
+                /** @description What the file has, which stood here before. */
+                older: string | null;
+                stands: string | null;
+                table: string;
+            }[];
+            stepsBackCount: number;
+            /** @description The programme here that has this history already. */
+            there: {
+                name: string;
+                programmeId: string;
+            } | null;
             /** @description Mends that were taken back and can be made again. */
             undone: {
                 /** @description The header of the column, as it stands in the file. */
@@ -3387,6 +3589,8 @@ export interface components {
                 /** @description The file it was sent in. */
                 from: string;
                 rows: number;
+                /** @description The sheet of the workbook it was sent in; null for a file of its own. */
+                sheet: string | null;
                 used: number;
             }[];
             /** @description Records of an export that are not here yet. */
@@ -3412,6 +3616,12 @@ export interface components {
                 workbook: string | null;
             }[];
             importId: string;
+            /** @description Rows of workbooks of which something is said, and the numbers they have in their sheets. */
+            inSheets: {
+                file: string;
+                inSheet: number;
+                row: number;
+            }[];
             isReading: boolean;
             mayBeAccepted: boolean;
             mends: {
@@ -3449,6 +3659,27 @@ export interface components {
                 why: string[];
                 workbook: string;
             }[];
+            /** @description Cells and rows that were changed here since, and that the file would set back. The first 500. */
+            stepsBack: {
+                at: string;
+                /** @description Who changed it since. */
+                by: string;
+                /** @description Null: the row. */
+                column: string | null;
+                /** @description Is it to be as the file has it? Where not, it stays, and no change tells of it. */
+                isTaken: boolean;
+                key: string;
+                /** @description What the file has, which stood here before. */
+                older: string | null;
+                stands: string | null;
+                table: string;
+            }[];
+            stepsBackCount: number;
+            /** @description The programme here that has this history already. */
+            there: {
+                name: string;
+                programmeId: string;
+            } | null;
             /** @description Mends that were taken back and can be made again. */
             undone: {
                 /** @description The header of the column, as it stands in the file. */
@@ -3625,6 +3856,416 @@ export interface components {
              */
             verdict: "holds" | "tight" | "short" | "unknown";
             working: components["schemas"]["workingLine"][];
+        };
+        siteFacts: {
+            /** @description The version these facts are of, and the design told elsewhere. */
+            designVersion: number;
+            /** @description The faults of the tables behind its doubts. */
+            faults: {
+                code: string;
+                facts: {
+                    [key: string]: components["schemas"]["figure"] | string | string[];
+                };
+                place: {
+                    column?: string;
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    row?: components["schemas"]["figure"];
+                    siteId?: string;
+                };
+                /** @enum {string} */
+                severity: "blocker" | "warning" | "note";
+            }[];
+            /** @description Those its rain follows from: its own and its neighbours, or those within reach, or the nearest alone. */
+            gauges: {
+                file: string;
+                gaugeId: string;
+                latitude_deg: components["schemas"]["figure"] | null;
+                longitude_deg: components["schemas"]["figure"] | null;
+                name: string;
+                normals: {
+                    month: components["schemas"]["figure"];
+                    rain_mm: components["schemas"]["figure"] | null;
+                    source: string | null;
+                    wetDays: components["schemas"]["figure"] | null;
+                    yearFrom: components["schemas"]["figure"] | null;
+                    yearTo: components["schemas"]["figure"] | null;
+                }[];
+                /** @description Null where only the place of the gauge counts. */
+                readings: {
+                    /** @description Where they are. */
+                    address: string;
+                    /** @description What the readings are called: others have another name. */
+                    of: string;
+                } | null;
+                readingTime: string | null;
+            }[];
+            parts: {
+                kind: string;
+                length_m: components["schemas"]["figure"] | null;
+                name: string;
+                partId: string;
+                volume_L: components["schemas"]["figure"] | null;
+            }[];
+            prices: {
+                amount: components["schemas"]["figure"];
+                currency: string;
+                partId: string;
+                priceDate: components["schemas"]["figure"];
+            }[];
+            settings: {
+                /** @enum {string} */
+                dayOrder: "drawFirst" | "yas" | "ybs";
+                designAfterHandOver_years: components["schemas"]["figure"];
+                draws: components["schemas"]["figure"];
+                firstFlush_mm: components["schemas"]["figure"];
+                /** @enum {string} */
+                gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
+                gaugeReach_km: components["schemas"]["figure"];
+                growthFraction_per_year: components["schemas"]["figure"] | null;
+                leastYears: components["schemas"]["figure"];
+                litres_per_person_per_day: components["schemas"]["figure"];
+                madeYears: components["schemas"]["figure"];
+                missingDays_fraction: components["schemas"]["figure"];
+                people_per_household: components["schemas"]["figure"] | null;
+                programme: string;
+                range_fraction: components["schemas"]["figure"];
+                seed: components["schemas"]["figure"];
+                target: {
+                    daysMet_fraction: components["schemas"]["figure"];
+                    goodYears_fraction: components["schemas"]["figure"];
+                    longestDryRun_days: components["schemas"]["figure"];
+                };
+                waterYearStartMonth: components["schemas"]["figure"] | null;
+                /** @enum {string} */
+                wetDayAmounts: "gamma" | "mixedExponential";
+            };
+            /** @description Days are counted from 1 January 1970; null is "not known". */
+            site: {
+                demand: {
+                    judged: boolean;
+                    litres_per_person_per_day: components["schemas"]["figure"];
+                    months?: components["schemas"]["figure"][];
+                    purpose: string;
+                }[];
+                designYear: components["schemas"]["figure"] | null;
+                doubts: {
+                    column?: string;
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    row?: components["schemas"]["figure"];
+                    siteId?: string;
+                }[];
+                downpipes: {
+                    bore_mm: components["schemas"]["figure"] | null;
+                    downpipeId: string;
+                    length_m: components["schemas"]["figure"] | null;
+                    roofId: string;
+                }[];
+                gaugeId: string | null;
+                growthFraction_per_year: components["schemas"]["figure"] | null;
+                gutters: {
+                    depth_mm: components["schemas"]["figure"] | null;
+                    fall_mm_per_m: components["schemas"]["figure"] | null;
+                    gutterId: string;
+                    length_m: components["schemas"]["figure"] | null;
+                    outlet_mm: components["schemas"]["figure"] | null;
+                    roofId: string;
+                    shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
+                    width_mm: components["schemas"]["figure"] | null;
+                }[];
+                handOverDay: components["schemas"]["figure"] | null;
+                households_count: components["schemas"]["figure"] | null;
+                latitude_deg: components["schemas"]["figure"] | null;
+                longitude_deg: components["schemas"]["figure"] | null;
+                name: string;
+                nearSecondSource: {
+                    /** @enum {string} */
+                    kind: "river" | "spring" | "well" | "pond" | "vendor";
+                    months: components["schemas"]["figure"][];
+                    name: string;
+                    secondSourceId: string;
+                    turbidity_NTU: components["schemas"]["figure"] | null;
+                } | null;
+                people: components["schemas"]["figure"] | null;
+                peopleCountedOn: components["schemas"]["figure"] | null;
+                presence: {
+                    calendarId: string;
+                    periods: {
+                        from_dayOfYear: components["schemas"]["figure"];
+                        presentFraction: components["schemas"]["figure"];
+                        reason: string | null;
+                        to_dayOfYear: components["schemas"]["figure"];
+                    }[];
+                } | null;
+                rainFactor: components["schemas"]["figure"];
+                ration: {
+                    below_fraction: components["schemas"]["figure"] | null;
+                    judged_fraction: components["schemas"]["figure"] | null;
+                    other_fraction: components["schemas"]["figure"] | null;
+                } | null;
+                roofs: {
+                    diverter: {
+                        chamber_L: components["schemas"]["figure"] | null;
+                        chamberBore_mm: components["schemas"]["figure"] | null;
+                        /** @enum {string} */
+                        drainHole: "open" | "blocked";
+                        drainHole_mm: components["schemas"]["figure"] | null;
+                        firstFlush_mm: components["schemas"]["figure"] | null;
+                    } | null;
+                    eaveHeight_m: components["schemas"]["figure"] | null;
+                    form: ("gable" | "oneSlope" | "hip" | "flat") | null;
+                    gutteredFraction: components["schemas"]["figure"] | null;
+                    length_m: components["schemas"]["figure"] | null;
+                    material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
+                    pitch_deg: components["schemas"]["figure"] | null;
+                    roofId: string;
+                    roofPlanArea_m2: components["schemas"]["figure"] | null;
+                    runoffFraction: components["schemas"]["figure"] | null;
+                    tankId: string | null;
+                    width_m: components["schemas"]["figure"] | null;
+                }[];
+                secondSource: {
+                    /** @enum {string} */
+                    kind: "river" | "spring" | "well" | "pond" | "vendor";
+                    months: components["schemas"]["figure"][];
+                    name: string;
+                    secondSourceId: string;
+                    turbidity_NTU: components["schemas"]["figure"] | null;
+                } | null;
+                siteClass: string | null;
+                siteId: string;
+                tanks: {
+                    diameter_m: components["schemas"]["figure"] | null;
+                    height_m: components["schemas"]["figure"] | null;
+                    joinedTo: string | null;
+                    nominal_L: components["schemas"]["figure"] | null;
+                    outletHeight_m: components["schemas"]["figure"] | null;
+                    overflowHeight_m: components["schemas"]["figure"] | null;
+                    partVolume_L: components["schemas"]["figure"] | null;
+                    peopleFraction: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    role: "storage" | "settling";
+                    standHeight_m: components["schemas"]["figure"] | null;
+                    tankId: string;
+                }[];
+                target: {
+                    daysMet_fraction: components["schemas"]["figure"];
+                    goodYears_fraction: components["schemas"]["figure"];
+                    longestDryRun_days: components["schemas"]["figure"];
+                } | null;
+            };
+            /** @description The version of the programme now. */
+            version: number;
+            /** @description Of those, the ones that are to be made ready. */
+            wantedGauges: string[];
+        };
+        siteFactsInput: {
+            /** @description The version these facts are of, and the design told elsewhere. */
+            designVersion: number;
+            /** @description The faults of the tables behind its doubts. */
+            faults: {
+                code: string;
+                facts: {
+                    [key: string]: components["schemas"]["figureInput"] | string | string[];
+                };
+                place: {
+                    column?: string;
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    row?: components["schemas"]["figureInput"];
+                    siteId?: string;
+                };
+                /** @enum {string} */
+                severity: "blocker" | "warning" | "note";
+            }[];
+            /** @description Those its rain follows from: its own and its neighbours, or those within reach, or the nearest alone. */
+            gauges: {
+                file: string;
+                gaugeId: string;
+                latitude_deg: components["schemas"]["figureInput"] | null;
+                longitude_deg: components["schemas"]["figureInput"] | null;
+                name: string;
+                normals: {
+                    month: components["schemas"]["figureInput"];
+                    rain_mm: components["schemas"]["figureInput"] | null;
+                    source: string | null;
+                    wetDays: components["schemas"]["figureInput"] | null;
+                    yearFrom: components["schemas"]["figureInput"] | null;
+                    yearTo: components["schemas"]["figureInput"] | null;
+                }[];
+                /** @description Null where only the place of the gauge counts. */
+                readings: {
+                    /** @description Where they are. */
+                    address: string;
+                    /** @description What the readings are called: others have another name. */
+                    of: string;
+                } | null;
+                readingTime: string | null;
+            }[];
+            parts: {
+                kind: string;
+                length_m: components["schemas"]["figureInput"] | null;
+                name: string;
+                partId: string;
+                volume_L: components["schemas"]["figureInput"] | null;
+            }[];
+            prices: {
+                amount: components["schemas"]["figureInput"];
+                currency: string;
+                partId: string;
+                priceDate: components["schemas"]["figureInput"];
+            }[];
+            settings: {
+                /** @enum {string} */
+                dayOrder: "drawFirst" | "yas" | "ybs";
+                designAfterHandOver_years: components["schemas"]["figureInput"];
+                draws: components["schemas"]["figureInput"];
+                firstFlush_mm: components["schemas"]["figureInput"];
+                /** @enum {string} */
+                gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
+                gaugeReach_km: components["schemas"]["figureInput"];
+                growthFraction_per_year: components["schemas"]["figureInput"] | null;
+                leastYears: components["schemas"]["figureInput"];
+                litres_per_person_per_day: components["schemas"]["figureInput"];
+                madeYears: components["schemas"]["figureInput"];
+                missingDays_fraction: components["schemas"]["figureInput"];
+                people_per_household: components["schemas"]["figureInput"] | null;
+                programme: string;
+                range_fraction: components["schemas"]["figureInput"];
+                seed: components["schemas"]["figureInput"];
+                target: {
+                    daysMet_fraction: components["schemas"]["figureInput"];
+                    goodYears_fraction: components["schemas"]["figureInput"];
+                    longestDryRun_days: components["schemas"]["figureInput"];
+                };
+                waterYearStartMonth: components["schemas"]["figureInput"] | null;
+                /** @enum {string} */
+                wetDayAmounts: "gamma" | "mixedExponential";
+            };
+            /** @description Days are counted from 1 January 1970; null is "not known". */
+            site: {
+                demand: {
+                    judged: boolean;
+                    litres_per_person_per_day: components["schemas"]["figureInput"];
+                    months?: components["schemas"]["figureInput"][];
+                    purpose: string;
+                }[];
+                designYear: components["schemas"]["figureInput"] | null;
+                doubts: {
+                    column?: string;
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    row?: components["schemas"]["figureInput"];
+                    siteId?: string;
+                }[];
+                downpipes: {
+                    bore_mm: components["schemas"]["figureInput"] | null;
+                    downpipeId: string;
+                    length_m: components["schemas"]["figureInput"] | null;
+                    roofId: string;
+                }[];
+                gaugeId: string | null;
+                growthFraction_per_year: components["schemas"]["figureInput"] | null;
+                gutters: {
+                    depth_mm: components["schemas"]["figureInput"] | null;
+                    fall_mm_per_m: components["schemas"]["figureInput"] | null;
+                    gutterId: string;
+                    length_m: components["schemas"]["figureInput"] | null;
+                    outlet_mm: components["schemas"]["figureInput"] | null;
+                    roofId: string;
+                    shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
+                    width_mm: components["schemas"]["figureInput"] | null;
+                }[];
+                handOverDay: components["schemas"]["figureInput"] | null;
+                households_count: components["schemas"]["figureInput"] | null;
+                latitude_deg: components["schemas"]["figureInput"] | null;
+                longitude_deg: components["schemas"]["figureInput"] | null;
+                name: string;
+                nearSecondSource: {
+                    /** @enum {string} */
+                    kind: "river" | "spring" | "well" | "pond" | "vendor";
+                    months: components["schemas"]["figureInput"][];
+                    name: string;
+                    secondSourceId: string;
+                    turbidity_NTU: components["schemas"]["figureInput"] | null;
+                } | null;
+                people: components["schemas"]["figureInput"] | null;
+                peopleCountedOn: components["schemas"]["figureInput"] | null;
+                presence: {
+                    calendarId: string;
+                    periods: {
+                        from_dayOfYear: components["schemas"]["figureInput"];
+                        presentFraction: components["schemas"]["figureInput"];
+                        reason: string | null;
+                        to_dayOfYear: components["schemas"]["figureInput"];
+                    }[];
+                } | null;
+                rainFactor: components["schemas"]["figureInput"];
+                ration: {
+                    below_fraction: components["schemas"]["figureInput"] | null;
+                    judged_fraction: components["schemas"]["figureInput"] | null;
+                    other_fraction: components["schemas"]["figureInput"] | null;
+                } | null;
+                roofs: {
+                    diverter: {
+                        chamber_L: components["schemas"]["figureInput"] | null;
+                        chamberBore_mm: components["schemas"]["figureInput"] | null;
+                        /** @enum {string} */
+                        drainHole: "open" | "blocked";
+                        drainHole_mm: components["schemas"]["figureInput"] | null;
+                        firstFlush_mm: components["schemas"]["figureInput"] | null;
+                    } | null;
+                    eaveHeight_m: components["schemas"]["figureInput"] | null;
+                    form: ("gable" | "oneSlope" | "hip" | "flat") | null;
+                    gutteredFraction: components["schemas"]["figureInput"] | null;
+                    length_m: components["schemas"]["figureInput"] | null;
+                    material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
+                    pitch_deg: components["schemas"]["figureInput"] | null;
+                    roofId: string;
+                    roofPlanArea_m2: components["schemas"]["figureInput"] | null;
+                    runoffFraction: components["schemas"]["figureInput"] | null;
+                    tankId: string | null;
+                    width_m: components["schemas"]["figureInput"] | null;
+                }[];
+                secondSource: {
+                    /** @enum {string} */
+                    kind: "river" | "spring" | "well" | "pond" | "vendor";
+                    months: components["schemas"]["figureInput"][];
+                    name: string;
+                    secondSourceId: string;
+                    turbidity_NTU: components["schemas"]["figureInput"] | null;
+                } | null;
+                siteClass: string | null;
+                siteId: string;
+                tanks: {
+                    diameter_m: components["schemas"]["figureInput"] | null;
+                    height_m: components["schemas"]["figureInput"] | null;
+                    joinedTo: string | null;
+                    nominal_L: components["schemas"]["figureInput"] | null;
+                    outletHeight_m: components["schemas"]["figureInput"] | null;
+                    overflowHeight_m: components["schemas"]["figureInput"] | null;
+                    partVolume_L: components["schemas"]["figureInput"] | null;
+                    peopleFraction: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    role: "storage" | "settling";
+                    standHeight_m: components["schemas"]["figureInput"] | null;
+                    tankId: string;
+                }[];
+                target: {
+                    daysMet_fraction: components["schemas"]["figureInput"];
+                    goodYears_fraction: components["schemas"]["figureInput"];
+                    longestDryRun_days: components["schemas"]["figureInput"];
+                } | null;
+            };
+            /** @description The version of the programme now. */
+            version: number;
+            /** @description Of those, the ones that are to be made ready. */
+            wantedGauges: string[];
         };
         siteInput: {
             /** @description In the design year: those it is judged for. */
@@ -4319,12 +4960,18 @@ export interface components {
             inputs: {
                 label: string;
                 name: string;
+                /** @description A value that is a word, in words. */
+                said?: string;
                 unit: string;
                 value: number | string;
             }[];
             label: string;
+            /** @description A value that is a word, in words. */
+            said?: string;
             /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
             source: string;
+            /** @description The source in words. */
+            sourceSaid: string;
             /** @description Empty where the value has none. */
             unit: string;
             /** @description Null where no such figure exists. */
@@ -4340,12 +4987,18 @@ export interface components {
             inputs: {
                 label: string;
                 name: string;
+                /** @description A value that is a word, in words. */
+                said?: string;
                 unit: string;
                 value: number | string;
             }[];
             label: string;
+            /** @description A value that is a word, in words. */
+            said?: string;
             /** @description `id, place` of docs/sources.json, or survey, settings, definition. */
             source: string;
+            /** @description The source in words. */
+            sourceSaid: string;
             /** @description Empty where the value has none. */
             unit: string;
             /** @description Null where no such figure exists. */

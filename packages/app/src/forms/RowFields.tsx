@@ -101,7 +101,11 @@ export function RowTitle({ row, hidden }: { readonly row: RowNow; readonly hidde
   const { say } = useLanguage();
   const words = useFieldWords();
   const table = formTable(row.table);
-  const ids = (table?.key ?? []).filter((column) => !hidden.includes(column)).map((column) => row.cells[column] ?? '');
+  const said = (column: string) => {
+    const cell = row.cells[column] ?? '';
+    return row.table === 'demand' && column === 'purpose' ? words.choice(cell) : cell;
+  };
+  const ids = (table?.key ?? []).filter((column) => !hidden.includes(column)).map(said);
   const name = row.cells['name'];
   const shown = [name, ...ids].filter((text) => text !== undefined && text !== '').join(' · ');
   return shown === '' ? say('forms.new_row', { table: words.table(row.table) }) : shown;

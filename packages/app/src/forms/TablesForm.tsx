@@ -1,4 +1,4 @@
-import { type ReactNode, useMemo, useState } from 'react';
+import { type ReactNode, useEffect, useMemo, useState } from 'react';
 import { Heading } from 'react-aria-components';
 import { useChange } from '../api/useChange.ts';
 import { useWho } from '../api/useWho.ts';
@@ -9,6 +9,7 @@ import { formTable } from './formTables.ts';
 import { outcomeOf } from './outcome.ts';
 import { RowFields, RowTitle } from './RowFields.tsx';
 import { SaveBar } from './SaveBar.tsx';
+import { unsaved } from './unsaved.ts';
 import { useFieldWords } from './useFieldWords.ts';
 import './forms.css';
 
@@ -30,12 +31,15 @@ export interface TablesFormProps {
   /** Rows elsewhere in the programme that cells may name. */
   readonly known: readonly RowNow[];
   readonly draft: Draft;
+  /** What the draft is called in this browser. */
+  readonly draftName: string;
   dispatch(step: DraftStep): void;
   /** Turns the changes of the form into those of the records, where they are kept otherwise. */
   readonly asKept?: (changes: readonly RowChange[]) => readonly RowChange[];
   /** Rows that are shown before anything is typed; all where it is left out. */
   isShown?(row: RowNow): boolean;
-  onSaved(): void;
+  /** Called once it is saved, or kept in this browser until it can be, with what was changed. */
+  onSaved(changes: readonly RowChange[], isKept: boolean): void;
   onLeave(): void;
   /** The level of the headings of tables: 2 where the form is the page, 3 within a part of one. */
   readonly level?: 2 | 3;
@@ -44,20 +48,22 @@ export interface TablesFormProps {
 
 /** Rows of tables as fields: one save makes one record of all that was typed. */
 export function TablesForm(props: TablesFormProps) {
-  const { programmeId, sections, rows, draft, dispatch, onSaved, asKept } = props;
+  const { programmeId, sections, rows, draft, draftName, dispatch, onSaved, asKept } = props;
   const { numbers } = useLanguage();
   const [tries, setTries] = useState(0);
   const who = useWho();
   const { change, state, outcome, forget } = useChange(programmeId);
   const judged = useMemo(() => outcomeOf(draft, { rows, tableOf: formTable, numbers }), [draft, rows, numbers]);
+  // The head of the page tells the same.
+  useEffect(() => unsaved.note(draftName, judged.unsaved), [draftName, judged.unsaved]);
   const save = async () => {
     setTries(tries + 1);
     if (judged.faults.length > 0 || who === '') return;
     const changes = asKept?.(judged.changes) ?? judged.changes;
-    const made = changes.length === 0 ? { isSaved: true } : await change(changes);
+    const made = changes.length === 0 ? { isSaved: true, isKept: false } : await change(changes);
     if (!made.isSaved) return;
     dispatch({ kind: 'letGo' });
-    onSaved();
+    onSaved(changes, made.isKept);
   };
   const letGo = () => {
     dispatch({ kind: 'letGo' });

@@ -20,6 +20,8 @@ export interface DraftRow {
   readonly key: string;
   readonly state: 'added' | 'edited' | 'removed';
   readonly cells: Readonly<Record<string, DraftCell>>;
+  /** The form put it there, and nobody has typed into it: it is no change yet. */
+  readonly isOffered?: boolean;
 }
 
 /** What was typed into one form and is not saved yet. */
@@ -38,7 +40,13 @@ export const rowId = ({ table, key }: Pick<RowNow, 'table' | 'key'>): string => 
 /** What a person does to a form. */
 export type DraftStep =
   | { readonly kind: 'type'; readonly row: RowName; readonly column: string; readonly cell: DraftCell }
-  | { readonly kind: 'add'; readonly table: string; readonly cells: Readonly<Record<string, string>> }
+  | {
+      readonly kind: 'add';
+      readonly table: string;
+      readonly cells: Readonly<Record<string, string>>;
+      /** The form offers it; nobody asked for it. */
+      readonly isOffered?: boolean;
+    }
   | { readonly kind: 'remove'; readonly row: RowName; readonly isNew: boolean }
   | { readonly kind: 'leaveRow'; readonly row: RowName }
   | { readonly kind: 'see'; readonly row: RowName; readonly column: string; readonly present: string | null }
@@ -59,7 +67,9 @@ export function draftAfter(draft: Draft, step: DraftStep, now: string): Draft {
   if (step.kind === 'letGo') return emptyDraft;
   if (step.kind === 'take') return step.draft;
   const rows = rowsAfter(draft.rows, step);
-  return Object.keys(rows).length === 0 ? emptyDraft : { beganAt: draft.beganAt ?? now, rows };
+  const all = Object.values(rows);
+  if (all.length === 0) return emptyDraft;
+  return { beganAt: all.every(({ isOffered }) => isOffered === true) ? null : (draft.beganAt ?? now), rows };
 }
 
 type RowStep = Exclude<DraftStep, { kind: 'letGo' | 'take' }>;
@@ -69,7 +79,8 @@ function rowsAfter(rows: Draft['rows'], step: RowStep): Draft['rows'] {
     case 'add': {
       const key = `+${1 + Object.values(rows).filter(({ state }) => state === 'added').length}-${step.table}`;
       const cells = Object.entries(step.cells).map(([column, typed]) => [column, { typed, chosen: null, seen: null }]);
-      const row: DraftRow = { table: step.table, key, state: 'added', cells: Object.fromEntries(cells) };
+      const offered = step.isOffered === true ? { isOffered: true } : {};
+      const row: DraftRow = { table: step.table, key, state: 'added', cells: Object.fromEntries(cells), ...offered };
       return {
         ...rows,
         [freeId(rows, rowId(row))]: { ...row, key: freeId(rows, rowId(row)).slice(step.table.length + 1) },
@@ -87,7 +98,7 @@ function rowsAfter(rows: Draft['rows'], step: RowStep): Draft['rows'] {
 
 function cellsAfter(rows: Draft['rows'], step: Extract<RowStep, { column: string }>): Draft['rows'] {
   const id = rowId(step.row);
-  const row = rows[id] ?? { ...step.row, state: 'edited' as const, cells: {} };
+  const { isOffered: _, ...row } = rows[id] ?? { ...step.row, state: 'edited' as const, cells: {}, isOffered: false };
   if (step.kind === 'type') return { ...rows, [id]: { ...row, cells: { ...row.cells, [step.column]: step.cell } } };
   const cell = row.cells[step.column];
   if (cell === undefined) return rows;

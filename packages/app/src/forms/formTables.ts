@@ -80,4 +80,4 @@ export function formTable(name: string): FormTable | null {
 }
 
 /** Tables whose rows belong to one site, in the order of the water's path. */
-export const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
+export const siteTables = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'demand'] as const;

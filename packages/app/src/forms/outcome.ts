@@ -109,5 +109,6 @@ function added(row: DraftRow, table: FormTable, taken: Set<string>, numbers: Pag
   if (taken.has(id) && faults.every((fault) => fault.column !== column))
     faults.push({ row, column, kind: 'wrong', said: { key: 'forms.fault_taken', values: { row: key } } });
   taken.add(id);
-  return { changes: [{ kind: 'added', table: table.name, key, after }], faults, unsaved: 1 };
+  const unsaved = row.isOffered === true ? 0 : 1;
+  return { changes: [{ kind: 'added', table: table.name, key, after }], faults, unsaved };
 }

@@ -1,12 +1,10 @@
 import { useEffect, useReducer, useState } from 'react';
 import { type Draft, type DraftStep, draftAfter, emptyDraft } from './draft.ts';
-
-const nameOf = (programmeId: string, formId: string) => `eavewell.draft.${programmeId}.${formId}`;
+import { draftName, draftOf, unsaved } from './unsaved.ts';
 
 function keptDraft(name: string): Draft {
   try {
-    const kept: unknown = JSON.parse(localStorage.getItem(name) ?? 'null');
-    return typeof kept === 'object' && kept !== null && 'rows' in kept ? (kept as Draft) : emptyDraft;
+    return draftOf(localStorage.getItem(name)) ?? emptyDraft;
   } catch {
     return emptyDraft;
   }
@@ -31,15 +29,16 @@ function keepDraft(name: string, draft: Draft): boolean {
  * @param formId - which form of it
  */
 export function useDraft(programmeId: string, formId: string) {
-  const name = nameOf(programmeId, formId);
+  const name = draftName(programmeId, formId);
   const reduce = (draft: Draft, step: DraftStep) => draftAfter(draft, step, new Date().toISOString());
   const [draft, dispatch] = useReducer(reduce, name, keptDraft);
   const [foundAt] = useState(draft.beganAt);
   useEffect(() => {
+    if (draft.beganAt === null) unsaved.note(name, 0);
     if (keepDraft(name, draft)) return;
     const ask = (event: BeforeUnloadEvent) => event.preventDefault();
     window.addEventListener('beforeunload', ask);
     return () => window.removeEventListener('beforeunload', ask);
   }, [name, draft]);
-  return { draft, dispatch, foundAt };
+  return { name, draft, dispatch, foundAt };
 }

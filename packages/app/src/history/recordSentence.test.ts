@@ -1,6 +1,6 @@
 import { loadAppLanguage } from '@eavewell/words/app';
 import { describe, expect, it } from 'vitest';
-import { type ChangeTold, type RecordTold, type RecordWords, recordSentence } from './recordSentence.ts';
+import { askedBefore, type ChangeTold, type RecordTold, type RecordWords, recordSentence } from './recordSentence.ts';
 
 const { say } = await loadAppLanguage('en');
 const record = (number: number, changes: readonly ChangeTold[], more: Partial<RecordTold> = {}): RecordTold => ({
@@ -46,6 +46,26 @@ describe('a record in words', () => {
     expect(told(record(3, [roof]))).toBe('Nadi added roof R2 of Osk (S014).');
     expect(told(record(3, [edit, roof]))).toBe('Nadi changed 2 rows of Osk (S014).');
     expect(told(record(3, [edit, { ...edit, key: 'S015' }]))).toBe('Nadi changed 2 rows.');
+  });
+
+  it('tells a site that comes from one that goes, by its name', () => {
+    const cells = { siteId: 'S061', name: 'Pellanta' };
+    const site: ChangeTold = { kind: 'added', table: 'sites', key: 'S061', after: cells };
+    const its = (table: string, key: string): ChangeTold => ({ kind: 'added', table, key, after: {} });
+    const rows = [its('roofs', 'S061/R1'), its('tanks', 'S061/T1')];
+    expect(told(record(3, [site, ...rows]))).toBe('Nadi added site Pellanta (S061) with 2 rows.');
+    expect(told(record(3, [site]))).toBe('Nadi added site Pellanta (S061).');
+    const gone = [site, ...rows].map(({ table, key }) => ({ kind: 'removed' as const, table, key, before: cells }));
+    expect(told(record(3, gone))).toBe('Nadi removed site Pellanta (S061) with 2 rows.');
+    expect(told(record(3, [...gone.slice(0, 1), ...rows]))).toBe('Nadi changed 3 rows of S061.');
+  });
+
+  it('asks before the first filling, or many rows, are taken back', () => {
+    const filling = record(1, [roof], { source: { kind: 'import', name: 'export.zip' } });
+    expect(askedBefore(filling)).toBe('all');
+    expect(askedBefore({ ...filling, place: 2 })).toBeNull();
+    expect(askedBefore({ ...filling, place: 2, changeCount: 51 })).toBe('many');
+    expect(askedBefore(record(1, [edit]))).toBeNull();
   });
 
   it('says which file came in, and what was taken back', () => {

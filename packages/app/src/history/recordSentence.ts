@@ -33,9 +33,11 @@ export function rowInWords(
   if (table === 'sites') return nameAndId(key, siteName);
   if (table === 'settings') return say('history.settings');
   const one = words.one(table);
-  if (slash === 0) return say('history.row', { what: one, id: key.slice(1) });
+  if (slash === 0)
+    return say('history.row', { what: one, id: table === 'demand' ? words.choice(key.slice(1)) : key.slice(1) });
   if (slash < 0) return say('history.row', { what: one, id: key });
-  const [owner, id] = [key.slice(0, slash), key.slice(slash + 1)];
+  const [owner, last] = [key.slice(0, slash), key.slice(slash + 1)];
+  const id = table === 'demand' ? words.choice(last) : last;
   return say('history.row_of', { what: one, id, owner: nameAndId(owner, siteName) });
 }
 
@@ -57,10 +59,40 @@ export function recordSentence(record: RecordTold, telling: RecordWords): string
   if (source.kind === 'import') return say('history.import', { who, file: source.name ?? '', count });
   const [only] = changes;
   if (only === undefined) return say('history.nothing', { who });
+  const whole = wholeSite(record, telling);
+  if (whole !== null) return whole;
   if (count === 1) return oneChange(who, only, telling);
   const site = siteOf(changes);
   if (site !== null) return say('history.of_site', { who, count, site: nameAndId(site, telling.siteName) });
   return say('history.many', { who, count });
+}
+
+/** A site that came or went with all its rows; null where the record is another. */
+function wholeSite({ by: who, changes, changeCount }: RecordTold, telling: RecordWords): string | null {
+  const own = changes.find(({ table }) => table === 'sites');
+  if (own === undefined || own.kind === 'edited' || siteOf(changes) !== own.key) return null;
+  if (changes.some(({ kind }) => kind !== own.kind)) return null;
+  const name = (own.kind === 'added' ? own.after : own.before)['name'] ?? null;
+  const site = nameAndId(own.key, (siteId) => name ?? telling.siteName(siteId));
+  return telling.say(`history.${own.kind}_site`, { who, site, count: changeCount - 1 });
+}
+
+/** So many rows may be taken back without being asked about [count]. Ours. */
+const fewRows = 50;
+
+/**
+ * What is asked before a record is taken back; null where a press is enough.
+ *
+ * @param record - the record that would be taken back
+ * @returns `all`: it filled the programme, which would be empty; `many`: it changed many rows
+ */
+export function askedBefore({
+  place,
+  source,
+  changeCount,
+}: Pick<RecordTold, 'place' | 'source' | 'changeCount'>): 'all' | 'many' | null {
+  if (place === 1 && source.kind === 'import') return 'all';
+  return changeCount > fewRows ? 'many' : null;
 }
 
 /** An undo and a redo are told by what they took back or did again, where that is at hand. */
@@ -99,7 +131,7 @@ function oneChange(who: string, change: ChangeTold, telling: RecordWords): strin
 
 /** The site all changes are about; null where they are about more. */
 function siteOf(changes: readonly ChangeTold[]): string | null {
-  const ofSite = ['sites', 'roofs', 'diverters', 'tanks', 'demand'];
+  const ofSite = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'demand'];
   const sites = new Set(changes.map(({ table, key }) => (ofSite.includes(table) ? key.split('/')[0]! : '')));
   const [site] = sites;
   return sites.size === 1 && site !== undefined && site !== '' ? site : null;

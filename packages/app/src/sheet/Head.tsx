@@ -29,7 +29,7 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
         </nav>
       )}
       <div className="head-end">
-        <KeptWhere />
+        <KeptWhere programmeId={programmeId} />
         {programmeId === undefined ? null : <UndoSteps programmeId={programmeId} />}
       </div>
     </header>

@@ -1,32 +1,44 @@
 import { useQuery } from '@tanstack/react-query';
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { queries } from '../api/queries.ts';
 import { type ChangeOutcome, useStep } from '../api/useChange.ts';
 import { useWho } from '../api/useWho.ts';
 import { useFieldWords } from '../forms/useFieldWords.ts';
 import { Who } from '../forms/Who.tsx';
-import { meantBy, nameOfRecord, type RecordTold, recordSentence } from '../history/recordSentence.ts';
+import { askedBefore, meantBy, nameOfRecord, type RecordTold, recordSentence } from '../history/recordSentence.ts';
 import { useLanguage } from '../language/LanguageProvider.tsx';
+import { AskUndo } from './AskUndo.tsx';
 import { type Step, stepOfKeys } from './stepOfKeys.ts';
 
 const isField = (target: EventTarget | null) =>
   target instanceof HTMLElement && target.closest('input, textarea, select, [contenteditable="true"], [role="dialog"]');
+
+/** A step that was made, and what came of it. */
+interface StepDone {
+  readonly step: Step;
+  readonly what: string;
+  readonly outcome: ChangeOutcome;
+}
 
 /** Undo and redo, with what each would take back in words, and what was taken back last. */
 export function UndoSteps({ programmeId }: { readonly programmeId: string }) {
   const { say } = useLanguage();
   const who = useWho();
   const asked = useAsked(programmeId);
-  const [told, setTold] = useState<{ step: Step; what: string; outcome: ChangeOutcome } | null>(null);
+  const [told, setTold] = useState<StepDone | null>(null);
   const [isNameAsked, setNameAsked] = useState(false);
   const steps = { undo: useStep(programmeId, 'undo'), redo: useStep(programmeId, 'redo') };
   const isBusy = steps.undo.isPending || steps.redo.isPending;
-  const go = async (step: Step) => {
-    const what = asked[step];
-    if (what === null || isBusy) return;
+  const undoPress = useRef<HTMLButtonElement>(null);
+  const [isAsking, setAsking] = useState(false);
+  const go = async (step: Step, isSure = false) => {
+    const what = asked[step]?.what;
+    if (what === undefined || isBusy) return;
     setNameAsked(who === '');
     if (who === '') return;
-    setTold({ step, what, outcome: await steps[step].mutateAsync(who) });
+    const isToBeAsked = step === 'undo' && asked.ask !== null && !isSure;
+    setAsking(isToBeAsked);
+    if (!isToBeAsked) setTold({ step, what, outcome: await steps[step].mutateAsync(who) });
   };
   useEffect(() => {
     const press = (event: KeyboardEvent) => {
@@ -44,48 +56,67 @@ export function UndoSteps({ programmeId }: { readonly programmeId: string }) {
         asked[step] === null ? null : (
           <button
             key={step}
+            ref={step === 'undo' ? undoPress : null}
             type="button"
             className="button plain"
             disabled={isBusy}
-            title={asked[step]}
+            title={asked[step].what}
             aria-keyshortcuts={step === 'undo' ? 'Control+Z' : 'Control+Shift+Z'}
             onClick={() => void go(step)}
           >
-            {say(`history.press_${step}`)}: <span className="undo-what">{asked[step]}</span>
+            {say(`history.press_${step}`)}: <span className="undo-what">{asked[step].what}</span>
           </button>
         ),
       )}
+      {isAsking && asked.ask !== null && asked.undo !== null ? (
+        <AskUndo
+          what={asked.undo.what}
+          ask={asked.ask}
+          count={asked.undo.count}
+          near={undoPress}
+          onAnswer={(isWanted) => {
+            setAsking(false);
+            if (isWanted) void go('undo', true);
+          }}
+        />
+      ) : null}
       {isNameAsked && who === '' ? <Who /> : null}
-      <p role="status" className="undo-told">
-        {told === null ? null : <Told {...told} />}
-      </p>
+      <Told told={told} />
     </div>
   );
 }
 
-function Told({
-  step,
-  what,
-  outcome,
-}: {
-  readonly step: Step;
-  readonly what: string;
-  readonly outcome: ChangeOutcome;
-}) {
+/** What came of the last step. It is one line of the head where it was done, and whole where something is to be said of it. */
+function Told({ told }: { readonly told: StepDone | null }) {
   const { say } = useLanguage();
+  if (told === null) return <p role="status" className="undo-told" />;
+  const { step, what, outcome } = told;
   const problems = outcome.problems.map((problem) => `${problem.what} ${problem.todo}`).join(' ');
-  if (!outcome.isSaved && outcome.reason === 'unreachable') return say('forms.not_saved_unreachable');
-  if (!outcome.isSaved && problems === '') return say('app.refused');
-  if (!outcome.isSaved) return problems;
+  const wrong = outcome.reason === 'unreachable' ? say('forms.not_saved_unreachable') : problems || say('app.refused');
+  if (!outcome.isSaved)
+    return (
+      <p role="status" className="undo-told">
+        {wrong}
+      </p>
+    );
+  const done = `${say(`history.told_${step}`, { what })} ${problems}`.trim();
   return (
-    <>
-      {say(`history.told_${step}`, { what })} {problems}
-    </>
+    <p role="status" className={problems === '' ? 'undo-told is-done' : 'undo-told'} title={done}>
+      {done}
+    </p>
   );
 }
 
-/** What undo and redo would do, in words; null where there is nothing. */
-function useAsked(programmeId: string): Readonly<Record<Step, string | null>> {
+/** What a step would do, in words, and to how many rows. */
+interface StepTold {
+  readonly what: string;
+  readonly count: number;
+}
+
+/** What undo and redo would do; null where there is nothing. And what is asked before an undo; null where a press is enough. */
+type Asked = Readonly<Record<Step, StepTold | null>> & { readonly ask: ReturnType<typeof askedBefore> };
+
+function useAsked(programmeId: string): Asked {
   const { say } = useLanguage();
   const words = useFieldWords();
   const { data: state } = useQuery(queries.programme(programmeId));
@@ -97,6 +128,12 @@ function useAsked(programmeId: string): Readonly<Record<Step, string | null>> {
     record === undefined
       ? say('history.earlier')
       : recordSentence(meantBy(record, find), { say, words, cell, find, siteName: () => null });
-  const what = (name: string | null | undefined) => (name == null ? null : sentence(find(name)));
-  return { undo: what(state?.undo), redo: what(state?.redo) };
+  const told = (name: string | null | undefined): StepTold | null =>
+    name == null ? null : { what: sentence(find(name)), count: find(name)?.changeCount ?? 0 };
+  const undone = state?.undo == null ? undefined : find(state.undo);
+  return {
+    undo: told(state?.undo),
+    redo: told(state?.redo),
+    ask: undone === undefined ? null : askedBefore(meantBy(undone, find)),
+  };
 }

@@ -28,6 +28,14 @@ export const grounds = [
   'brick',
   'waterline',
   'mark',
+  // How full a tank was, from nearly empty to full; and days that were not measured.
+  'level1',
+  'level2',
+  'level3',
+  'level4',
+  'level5',
+  'level6',
+  'doubt',
 ] as const;
 export type Ground = (typeof grounds)[number];
 
@@ -110,4 +118,6 @@ export interface Picture {
   readonly pxPerM: number | null;
   readonly shapes: readonly Shape[];
   readonly handles: readonly Handle[];
+  /** A cut-out of something larger: its lines run on beyond the frame, which hides them. */
+  readonly isCutOut?: boolean;
 }

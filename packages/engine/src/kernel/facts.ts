@@ -5,11 +5,19 @@ import type { Place } from './problems.ts';
 export const roofMaterials = ['corrugatedMetal', 'tile', 'concrete', 'fibreCement', 'shingle', 'thatch'] as const;
 export type RoofMaterial = (typeof roofMaterials)[number];
 
+/** How a roof is built: two slopes to a ridge, one slope, a slope to each of four eaves, or none to speak of. */
+export const roofForms = ['gable', 'oneSlope', 'hip', 'flat'] as const;
+export type RoofForm = (typeof roofForms)[number];
+
 /** A first-flush diverter: its depth on the plan roof or its chamber, and whether its drain hole still runs. */
 export interface DiverterFacts {
   readonly firstFlush_mm: number | null;
   readonly chamber_L: number | null;
   readonly drainHole: 'open' | 'blocked';
+  /** Inside diameter of the pipe its chamber is made of. */
+  readonly chamberBore_mm: number | null;
+  /** Diameter of the hole its chamber empties by. */
+  readonly drainHole_mm: number | null;
 }
 
 /** A roof as surveyed. Null is "not known", never zero. */
@@ -25,6 +33,39 @@ export interface RoofFacts {
   /** The tank its gutter leads to; may be null where all the site's tanks are one body of water. */
   readonly tankId: string | null;
   readonly diverter: DiverterFacts | null;
+  readonly form: RoofForm | null;
+  /** Slope against the level. */
+  readonly pitch_deg: number | null;
+  /** From the ground to the line of the gutter. */
+  readonly eaveHeight_m: number | null;
+}
+
+/** The shapes a gutter may have in section; `cutPipe` is a pipe cut in half along its length. */
+export const gutterShapes = ['halfRound', 'rectangular', 'trapezoidal', 'cutPipe'] as const;
+export type GutterShape = (typeof gutterShapes)[number];
+
+/** A gutter as surveyed: one run of it along an eave. Null is "not known", never zero. */
+export interface GutterFacts {
+  readonly gutterId: string;
+  readonly roofId: string;
+  readonly shape: GutterShape | null;
+  /** Across its top, inside. */
+  readonly width_mm: number | null;
+  readonly depth_mm: number | null;
+  readonly length_m: number | null;
+  /** How much it falls toward its outlet on one metre of its length; 0: it is level. */
+  readonly fall_mm_per_m: number | null;
+  /** Diameter of the hole its water leaves by. */
+  readonly outlet_mm: number | null;
+}
+
+/** A pipe that takes the water of a roof's gutters down, as surveyed. */
+export interface DownpipeFacts {
+  readonly downpipeId: string;
+  readonly roofId: string;
+  /** Inside diameter. */
+  readonly bore_mm: number | null;
+  readonly length_m: number | null;
 }
 
 /** What a tank is for: water is stored in it, or clears in it first. */
@@ -45,6 +86,10 @@ export interface TankFacts {
   readonly role: TankRole;
   /** Share of the site's people who draw from it and the tanks joined to it; null where not said. */
   readonly peopleFraction: number | null;
+  /** Outside, from its foot to the top of its wall. */
+  readonly height_m: number | null;
+  /** From the ground to the tank's foot; 0: it stands on the ground. */
+  readonly standHeight_m: number | null;
 }
 
 /** Water wanted for one purpose. The judged purposes are served first and decide the verdict. */
@@ -129,6 +174,9 @@ export interface SiteFacts {
   readonly rainFactor: number;
   readonly handOverDay: DayIndex | null;
   readonly roofs: readonly RoofFacts[];
+  /** Gutters and downpipes, each of one of the roofs; empty where none was measured. */
+  readonly gutters: readonly GutterFacts[];
+  readonly downpipes: readonly DownpipeFacts[];
   readonly tanks: readonly TankFacts[];
   /** The site's own purposes, or the programme's where it has none; empty where neither is given. */
   readonly demand: readonly DemandPurpose[];

@@ -55,6 +55,7 @@ const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>
   m: { ft: decimal(m_per_ft, 4), in: decimal(mm_per_in / mm_per_m, 4), cm: over(cm_per_m), mm: over(mm_per_m) },
   m2: { ft2: decimal(m_per_ft * m_per_ft, 8) },
   mm: { in: decimal(mm_per_in, 1), tenths: over(tenths_per_mm), cm: times(mm_per_cm) },
+  'mm/m': { percent: times(mm_per_m / percent_per_whole) },
   L: { m3: times(L_per_m3), usgal: decimal(L_per_usGallon, 9), impgal: decimal(L_per_imperialGallon, 5) },
   fraction: { percent: over(percent_per_whole) },
 };

@@ -1,5 +1,5 @@
 import { engineProblem } from './engineProblems.ts';
-import type { RoofFacts, SiteFacts, TankFacts } from './facts.ts';
+import type { DiverterFacts, GutterFacts, RoofFacts, SiteFacts, TankFacts } from './facts.ts';
 import type { Place, Problem } from './problems.ts';
 
 /** No figure of a site is larger, or nearer to 0 without being 0 [any unit]. Ours: far outside anything that is built. */
@@ -43,9 +43,10 @@ export function unusableFigures(site: SiteFacts): readonly Problem[] {
     look('sites.csv', { rationBelow_fraction: below_fraction, ...shares }, '');
   }
   for (const roof of site.roofs) look('roofs.csv', roofFigures(roof), roof.roofId);
-  for (const { diverter, roofId } of site.roofs)
-    if (diverter)
-      look('diverters.csv', { firstFlush_mm: diverter.firstFlush_mm, chamber_L: diverter.chamber_L }, roofId);
+  for (const { diverter, roofId } of site.roofs) if (diverter) look('diverters.csv', diverterFigures(diverter), roofId);
+  for (const gutter of site.gutters) look('gutters.csv', gutterFigures(gutter), gutter.gutterId);
+  for (const { downpipeId, bore_mm, length_m } of site.downpipes)
+    look('downpipes.csv', { bore_mm, length_m }, downpipeId);
   for (const tank of site.tanks) look('tanks.csv', tankFigures(tank), tank.tankId);
   for (const { presentFraction } of site.presence?.periods ?? []) look('presence.csv', { presentFraction }, '');
   for (const { purpose, litres_per_person_per_day } of site.demand)
@@ -65,13 +66,24 @@ function lookAtPeople(site: SiteFacts, found: (file: string, column: string, val
     found('sites.csv', 'growthFraction_per_year', growth, '');
 }
 
-function roofFigures({ length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction }: RoofFacts) {
-  return { length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction };
+function roofFigures(roof: RoofFacts) {
+  const { length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction, pitch_deg, eaveHeight_m } = roof;
+  return { length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction, pitch_deg, eaveHeight_m };
+}
+
+function diverterFigures({ firstFlush_mm, chamber_L, chamberBore_mm, drainHole_mm }: DiverterFacts) {
+  return { firstFlush_mm, chamber_L, chamberBore_mm, drainHole_mm };
+}
+
+function gutterFigures({ width_mm, depth_mm, length_m, fall_mm_per_m, outlet_mm }: GutterFacts) {
+  return { width_mm, depth_mm, length_m, fall_mm_per_m, outlet_mm };
 }
 
 function tankFigures(tank: TankFacts) {
   const { nominal_L, partVolume_L, outletHeight_m, overflowHeight_m, diameter_m, peopleFraction } = tank;
-  return { nominal_L, partVolume_L, outletHeight_m, overflowHeight_m, diameter_m, peopleFraction };
+  const { height_m, standHeight_m } = tank;
+  const heights = { outletHeight_m, overflowHeight_m, height_m, standHeight_m };
+  return { nominal_L, partVolume_L, ...heights, diameter_m, peopleFraction };
 }
 
 function isUsable(value: number): boolean {

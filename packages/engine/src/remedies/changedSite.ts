@@ -108,6 +108,8 @@ function withTank(site: SiteFacts, change: TankChange): SiteFacts {
     role: 'storage',
     joinedTo: null,
     peopleFraction: null,
+    height_m: null,
+    standHeight_m: null,
   };
   if (change.kind === 'secondTank')
     return { ...site, tanks: [...site.tanks, { ...bought, joinedTo: there[0]?.tankId ?? null }] };

@@ -9,12 +9,21 @@ const roof: RoofFacts = {
   width_m: 8,
   roofPlanArea_m2: null,
   material: null,
+  form: null,
+  pitch_deg: null,
+  eaveHeight_m: null,
   runoffFraction: null,
   gutteredFraction: 0.5,
   tankId: null,
   diverter: null,
 };
-const chamber = (chamber_L: number) => ({ firstFlush_mm: null, chamber_L, drainHole: 'open' as const });
+const chamber = (chamber_L: number) => ({
+  firstFlush_mm: null,
+  chamber_L,
+  drainHole: 'open' as const,
+  chamberBore_mm: null,
+  drainHole_mm: null,
+});
 
 it('gutters roofs that are under the share, along both eaves, and leaves the others alone', () => {
   const whole = { ...roof, gutteredFraction: 1 };
@@ -40,12 +49,39 @@ it('keeps a chamber while it still makes the depth, and grows it where it would 
 });
 
 it('brings first flush down to the depth of the programme, never under it, and lifts none', () => {
-  const deep = { ...roof, diverter: { firstFlush_mm: 2, chamber_L: null, drainHole: 'blocked' as const } };
-  const shallow = { ...roof, diverter: { firstFlush_mm: 0.2, chamber_L: null, drainHole: 'open' as const } };
+  const deep = {
+    ...roof,
+    diverter: {
+      firstFlush_mm: 2,
+      chamber_L: null,
+      drainHole: 'blocked' as const,
+      chamberBore_mm: null,
+      drainHole_mm: null,
+    },
+  };
+  const shallow = {
+    ...roof,
+    diverter: {
+      firstFlush_mm: 0.2,
+      chamber_L: null,
+      drainHole: 'open' as const,
+      chamberBore_mm: null,
+      drainHole_mm: null,
+    },
+  };
   const less = flushRoofs([deep, shallow, roof, { ...roof, diverter: chamber(60) }], 0.5)!;
   expect(less.roofs.map((one) => one.diverter?.firstFlush_mm)).toEqual([0.5, 0.2, undefined, 0.5]);
   expect(less.roofs[0]!.diverter!.drainHole).toBe('blocked');
   expect(less.newDiverters_count).toBe(2);
-  const there = { ...roof, diverter: { firstFlush_mm: 0.5, chamber_L: null, drainHole: 'open' as const } };
+  const there = {
+    ...roof,
+    diverter: {
+      firstFlush_mm: 0.5,
+      chamber_L: null,
+      drainHole: 'open' as const,
+      chamberBore_mm: null,
+      drainHole_mm: null,
+    },
+  };
   expect(flushRoofs([shallow, roof, there], 0.5)).toBeNull();
 });

@@ -16,7 +16,7 @@ import {
 } from '@eavewell/tables';
 import { readColumnsFile } from '../columnsSaved.ts';
 import type { ProgrammeTables, RainRow } from '../programmeTables.ts';
-import { rainRows, rowsAsRead, type TablesAsRead } from '../rowsAsRead.ts';
+import { isFilled, rainRows, rowsAsRead, type SheetLaid, type TablesAsRead } from '../rowsAsRead.ts';
 import { settingsLost } from '../settingsLost.ts';
 import { type MatchedWorkbook, matchedWorkbook, underOurHeaders } from './matchedWorkbook.ts';
 import { openWorkbook } from './openWorkbook.ts';
@@ -37,6 +37,8 @@ function unswapped(raw: RawRow): RawRow {
 /** Gathers a workbook sheet by sheet. */
 class WorkbookGatherer {
   readonly told: Problem[] = [];
+  /** The sheet each file comes from; null where there are several. */
+  private readonly laid = new Map<string, SheetLaid | null>();
   private readonly workbook: MatchedWorkbook;
   private readonly rain = new Map<string, RainRow[]>();
 
@@ -69,10 +71,21 @@ class WorkbookGatherer {
     return underOurHeaders({ ...sheet, rows: sheet.rows.map(unswapped) }, table, matching);
   }
 
+  get sheets(): ReadonlyMap<string, SheetLaid> {
+    return new Map([...this.laid].flatMap(([file, sheet]) => (sheet === null ? [] : [[file, sheet]])));
+  }
+
+  private lay(file: string, name: string, rows: readonly RawRow[]): void {
+    const laid = { sheet: this.workbook.titleOf(name), rows: rows.filter(isFilled).map(({ row }) => row) };
+    this.laid.set(file, this.laid.has(file) ? null : laid);
+  }
+
   async table(name: (typeof folderTableNames)[number]) {
     const { columns } = folderTables[name];
     const sheet = await this.sheet(name, { columns });
-    return typeof sheet === 'string' ? null : rowsAsRead(sheet.header, sheet.rows, columns, false);
+    if (typeof sheet === 'string') return null;
+    this.lay(folderTables[name].file, name, sheet.rows);
+    return rowsAsRead(sheet.header, sheet.rows, columns, false);
   }
 
   async settings(): Promise<Readonly<Record<string, unknown>>> {
@@ -97,7 +110,9 @@ class WorkbookGatherer {
     return settingsLost(file);
   }
 
-  private add(gaugeId: string, rows: readonly RainRow[]): void {
+  private addRain(gaugeId: string, name: string, header: readonly string[], raws: readonly RawRow[]): void {
+    this.lay(`rain/${gaugeId}.csv`, name, raws);
+    const rows = rainRows(header, raws, false);
     const before = this.rain.get(gaugeId);
     if (before === undefined) this.rain.set(gaugeId, [...rows]);
     else for (const row of rows) before.push(row);
@@ -117,7 +132,7 @@ class WorkbookGatherer {
     let left = 0;
     for (const [gaugeId, rows] of groups) {
       if (!idForm.test(gaugeId)) left += rows.length;
-      else this.add(gaugeId, rainRows(sheet.header, rows, false));
+      else this.addRain(gaugeId, 'rain', sheet.header, rows);
     }
     if (left === 0) return;
     this.told.push(tableProblem('carried.rows_left', { file }, { value: file, count: left, expected: 'gaugeId' }));
@@ -130,7 +145,7 @@ class WorkbookGatherer {
     const other = sheetFile(this.workbook, 'rain');
     if (this.rain.has(gaugeId))
       this.told.push(tableProblem('rainFile.two_files', { file, gaugeId }, { value: other, other: file }));
-    this.add(gaugeId, rainRows(sheet.header, sheet.rows, false));
+    this.addRain(gaugeId, name, sheet.header, sheet.rows);
   }
 
   others(): void {
@@ -174,5 +189,5 @@ export async function workbookAsRead(path: string): Promise<TablesAsRead> {
   const workbook = matchedWorkbook(opened, await readColumnsFile(path));
   const gatherer = new WorkbookGatherer(workbook);
   const programme = await gatherer.all();
-  return { programme, told: gatherer.told };
+  return { programme, told: gatherer.told, sheets: gatherer.sheets };
 }

@@ -9,7 +9,7 @@ import type { DesignReport, SiteShort } from '@eavewell/tables';
 /**
  * The designs of a programme, as they are kept beside the database: all of it follows from the records, so the folder may be
  * taken away at any time. In it stand `sites-….jsonl`, a line a site that was judged, only ever added to; `judged.json`, which
- * line is of which facts; and `list.jsonl`, the last whole design.
+ * line is of which facts; and `list.jsonl`, the last whole design. What it followed from stands beside it: keptFacts.ts.
  *
  * @definition ours: docs/decisions/0115-designs-carried-over.md
  */
@@ -29,14 +29,19 @@ export interface SiteTold {
   readonly said: SiteSaid;
 }
 
+/** Where the report of a site stands, and where what it follows from. */
+interface SitePlaces extends LinePlace {
+  readonly facts: LinePlace;
+}
+
 /** A site as it was last judged, and what of. */
-export interface SiteJudged extends LinePlace, SiteTold {
+export interface SiteJudged extends SitePlaces, SiteTold {
   readonly hash: string;
   readonly smallest: SmallestRemedy | null;
 }
 
 /** A site of a whole design. */
-export interface SiteListed extends LinePlace, SiteTold {}
+export interface SiteListed extends SitePlaces, SiteTold {}
 
 /** What a design says beside its sites. */
 export type DesignRest = Omit<DesignReport, 'sites'>;
@@ -74,7 +79,7 @@ async function readJudged(folder: string, build: string): Promise<Map<string, Si
     return await readLines(folder, async (lines) => {
       const judged = new Map<string, SiteJudged>();
       for (const [siteId, one] of read.sites)
-        if (sitesFile.test(one.file) && (await lines.line(one)) !== null) judged.set(siteId, one);
+        if (sitesFile.test(one.file) && (await lines.hasBoth(one))) judged.set(siteId, one);
       return judged;
     });
   } catch {
@@ -91,7 +96,7 @@ const sizeOf = (path: string): Promise<number> =>
 /** Does every line of a design stand as it was written? */
 export function isWhole(folder: string, { sites }: DesignList): Promise<boolean> {
   return readLines(folder, async (lines) => {
-    for (const one of sites) if ((await lines.line(one)) === null) return false;
+    for (const one of sites) if (!(await lines.hasBoth(one))) return false;
     return true;
   });
 }
@@ -150,6 +155,11 @@ export class LineReader {
     }
   }
 
+  /** Do the report and the facts of a site stand as they were written? */
+  async hasBoth(one: SitePlaces): Promise<boolean> {
+    return (await this.line(one)) !== null && (await this.line(one.facts)) !== null;
+  }
+
   async close(): Promise<void> {
     for (const file of this.files.values()) await file.close();
   }
@@ -196,7 +206,7 @@ export class DesignWriter {
   static async open(folder: string, build: string): Promise<DesignWriter> {
     await makeFolder(folder);
     const judged = await readJudged(folder, build);
-    const live_bytes = [...judged.values()].reduce((sum, one) => sum + one.length_bytes, 0);
+    const live_bytes = [...judged.values()].reduce((sum, one) => sum + one.length_bytes + one.facts.length_bytes, 0);
     const names = new Set([...judged.values()].map((one) => one.file));
     const last = [...names].at(-1);
     const size_bytes = last === undefined ? 0 : await sizeOf(join(folder, last));
@@ -212,9 +222,9 @@ export class DesignWriter {
   private async moveHere(): Promise<void> {
     await readLines(this.folder, async (lines) => {
       for (const [siteId, one] of this.judged) {
-        const text = await lines.line(one);
-        if (text === null) this.judged.delete(siteId);
-        else this.judged.set(siteId, { ...one, ...(await this.append(text)) });
+        const [text, facts] = [await lines.line(one), await lines.line(one.facts)];
+        if (text === null || facts === null) this.judged.delete(siteId);
+        else this.judged.set(siteId, { ...one, ...(await this.append(text)), facts: await this.append(facts) });
       }
     });
   }
@@ -230,13 +240,15 @@ export class DesignWriter {
     return place;
   }
 
-  /** Keeps a site that was judged. */
+  /** Keeps a site that was judged: its report, and what it follows from. */
   async add(
     siteId: string,
     report: string,
+    facts: string,
     rest: Pick<SiteJudged, 'hash' | 'short' | 'said' | 'smallest'>,
   ): Promise<void> {
-    this.judged.set(siteId, { ...rest, ...(await this.append(report)) });
+    const places = { ...(await this.append(report)), facts: await this.append(facts) };
+    this.judged.set(siteId, { ...rest, ...places });
   }
 
   /** Says what is judged so far. */
@@ -252,8 +264,8 @@ export class DesignWriter {
     await this.save();
     const head = { build: this.build, ...design, count: siteIds.length };
     const lines = siteIds.map((siteId) => {
-      const { file, from_bytes, length_bytes, crc, short, said } = this.judged.get(siteId)!;
-      return JSON.stringify({ file, from_bytes, length_bytes, crc, short, said });
+      const { file, from_bytes, length_bytes, crc, facts, short, said } = this.judged.get(siteId)!;
+      return JSON.stringify({ file, from_bytes, length_bytes, crc, facts, short, said });
     });
     await writeFileWhole(join(this.folder, listFile), `${[JSON.stringify(head), ...lines].join('\n')}\n`);
     for (const name of await readdir(this.folder))

@@ -27,6 +27,7 @@ import { english } from '@eavewell/words';
 import type { JobAround } from '@eavewell/work';
 import { type KeptAt, recordsOf } from '../recordsOf.ts';
 import { type DesignRest, DesignWriter, type SiteTold } from './designFiles.ts';
+import { clearShared, keepShared, siteText } from './keptFacts.ts';
 import { siteHasher } from './siteHash.ts';
 
 /** What a design is asked of. */
@@ -64,7 +65,9 @@ export async function designTask(asked: DesignAsked, around: JobAround): Promise
     if (!around.stopped()) {
       const lastRecord = last === undefined ? null : recordName(last);
       const stamp = randomBytes(6).toString('hex');
+      const shared = await keepShared(asked.kept, stamp, read.facts);
       await writer.finish({ version: asked.version, lastRecord, stamp, rest }, siteIds);
+      await clearShared(asked.kept, shared);
     }
     return { sites: siteIds.length, carried };
   } finally {
@@ -88,7 +91,8 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const smallest = remedies && {
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
-    await writer.add(siteId, JSON.stringify(siteReport(design, remedies, english)), { hash, short, said, smallest });
+    const report = JSON.stringify(siteReport(design, remedies, english));
+    await writer.add(siteId, report, siteText(site, faultAt), { hash, short, said, smallest });
   };
 }
 

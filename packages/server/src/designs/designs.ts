@@ -162,6 +162,12 @@ export class Designs {
     yield `],${JSON.stringify(after).slice(1)}`;
   }
 
+  /** The last whole design, and the folder it is kept in; null where there is none. */
+  async keptList(programme: OpenProgramme): Promise<{ readonly list: DesignList; readonly folder: string } | null> {
+    const { list } = await this.keptOf(programme);
+    return list && { list, folder: this.folderOf(programme) };
+  }
+
   /** Calls the running design off. It stays so for these facts until it is begun again; what was judged so far is kept. */
   async cancel(programme: OpenProgramme): Promise<void> {
     const kept = await this.keptOf(programme);
@@ -219,7 +225,7 @@ export class Designs {
   }
 
   /** What is kept does not hold together: it is made anew. */
-  private async forget(programme: OpenProgramme): Promise<void> {
+  async forget(programme: OpenProgramme): Promise<void> {
     const kept = await this.keptOf(programme);
     kept.running?.cancel();
     [kept.list, kept.sites, kept.told_count] = [null, new Map(), kept.told_count + 1];

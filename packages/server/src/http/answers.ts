@@ -138,8 +138,18 @@ export function conflictsAnswer({ version, facts }: OpenProgramme): z.infer<type
 }
 
 const notLooked = {
-  ...{ programmeName: null, files: [], problems: [], elsewhere: [], notUsed: [], rowsShown: [], unplaced: [] },
+  ...{
+    programmeName: null,
+    files: [],
+    problems: [],
+    elsewhere: [],
+    notUsed: [],
+    rowsShown: [],
+    unplaced: [],
+    inSheets: [],
+  },
   ...{ columns: { headers: [], sheets: [] }, changes: [], freshRecords: 0, mayBeAccepted: false },
+  ...{ there: null, stepsBack: [], stepsBackCount: 0 },
 };
 
 export function reviewAnswer(review: Review, language: Language): z.infer<typeof schemas.review> {
@@ -154,8 +164,21 @@ export function reviewAnswer(review: Review, language: Language): z.infer<typeof
     problems: looked.problems.map(reported),
     elsewhere: looked.elsewhere.map(reported),
     notUsed: looked.notUsed.map((one) => ({ ...one, column: one.column ?? null })),
-    ...{ rowsShown: looked.rowsShown, unplaced: looked.unplaced, ...looked.columns, mends, undone },
-    ...{ freshRecords: looked.freshRecords, changes: looked.changes },
+    ...{
+      rowsShown: looked.rowsShown,
+      inSheets: looked.inSheets,
+      unplaced: looked.unplaced,
+      ...looked.columns,
+      mends,
+      undone,
+    },
+    ...{
+      freshRecords: looked.freshRecords,
+      there: looked.there,
+      stepsBack: looked.stepsBack,
+      stepsBackCount: looked.stepsBackCount,
+      changes: looked.changes,
+    },
   };
   return answer as unknown as z.infer<typeof schemas.review>;
 }

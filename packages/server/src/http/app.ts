@@ -52,6 +52,9 @@ export async function buildApp(asked: AppAsked): Promise<FastifyInstance> {
     bodyLimit: largestBody_bytes,
     forceCloseConnections: true,
     routerOptions: { maxParamLength: 200 },
+    // An address that cannot be one of ours: cut off, or longer than any.
+    frameworkErrors: (error, _, reply) =>
+      sendProblems(reply, [problemOfError(error, asked.dataFolder, largestBody_bytes)]),
   });
   app.setValidatorCompiler(validatorCompiler);
   app.setSerializerCompiler(serializerCompiler);

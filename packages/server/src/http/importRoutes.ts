@@ -27,6 +27,7 @@ async function* filesOf(request: FastifyRequest, name: string | undefined): Asyn
 }
 
 function stepOf(body: z.infer<typeof schemas.importStep>): Step {
+  if ('stepsBack' in body) return { kind: 'stepsBack', taken: body.stepsBack };
   if ('place' in body) return { kind: 'place', ...body.place };
   if ('columns' in body) return { kind: 'columns', ...body };
   return { kind: 'mend', mend: body };
@@ -119,8 +120,8 @@ function ending(app: App, { reviews }: Behind, { at, where }: Way, into: Into): 
     schemas.taken,
   );
   app.post(`${oneImport}/accept`, { schema: { ...accept, params, body: schemas.newFrom } }, async (request) => {
-    const { by, name = null } = request.body;
-    const found = await reviews.accept(await into(request), request.params.importId, by, name);
+    const { by, name = null, beside: isBeside } = request.body;
+    const found = await reviews.accept(await into(request), request.params.importId, { by, name, isBeside });
     const value = orRefuse(found.made);
     const programme = found.programme!;
     return {

@@ -53,12 +53,23 @@ const sheetSaid = z.strictObject({
   table: z.string().max(100).nullable().describe('A table, or "rain " and a gauge; null: it is left alone.'),
 });
 
+const cellNamed = z.strictObject({
+  table: z.string().max(64),
+  key: z.string().max(1000),
+  column: z.string().max(500).nullable().describe('Null: the row.'),
+});
+
 /** What is done to files that wait: a cell mended, headers and sheets said, or a file placed. */
 export const importStep = z.union([
   cellMended,
   z.strictObject({
     columns: z.array(columnSaid).max(500).default([]),
     sheets: z.array(sheetSaid).max(100).default([]),
+  }),
+  z.strictObject({
+    stepsBack: z
+      .union([z.literal('all'), z.array(cellNamed).max(5000)])
+      .describe('What was changed here since and is to be as the file has it; the others stay.'),
   }),
   z.strictObject({
     place: z.strictObject({ name: fileName, table: tableName, gaugeId: z.string().max(64).nullable().default(null) }),
@@ -105,6 +116,7 @@ export const review = z
         rows: z.int(),
         used: z.int(),
         from: z.string().describe('The file it was sent in.'),
+        sheet: z.string().nullable().describe('The sheet of the workbook it was sent in; null for a file of its own.'),
       }),
     ),
     problems: z.array(problem),
@@ -119,6 +131,9 @@ export const review = z
         }),
       )
       .describe('The rows of which something is said, whole; the first 1,000.'),
+    inSheets: z
+      .array(z.strictObject({ file: z.string(), row: z.int(), inSheet: z.int() }))
+      .describe('Rows of workbooks of which something is said, and the numbers they have in their sheets.'),
     unplaced: z
       .array(z.strictObject({ name: z.string(), table: z.string().nullable(), gaugeId: z.string().nullable() }))
       .describe('Files whose names do not say which table they are, and what they likely are.'),
@@ -127,6 +142,24 @@ export const review = z
     mends: z.array(cellMended),
     undone: z.array(cellMended).describe('Mends that were taken back and can be made again.'),
     freshRecords: z.int().describe('Records of an export that are not here yet.'),
+    there: z
+      .strictObject({ programmeId: z.string(), name: z.string() })
+      .nullable()
+      .describe('The programme here that has this history already.'),
+    stepsBack: z
+      .array(
+        cellNamed.extend({
+          stands: z.string().nullable(),
+          older: z.string().nullable().describe('What the file has, which stood here before.'),
+          by: z.string().describe('Who changed it since.'),
+          at: z.string(),
+          isTaken: z
+            .boolean()
+            .describe('Is it to be as the file has it? Where not, it stays, and no change tells of it.'),
+        }),
+      )
+      .describe('Cells and rows that were changed here since, and that the file would set back. The first 500.'),
+    stepsBackCount: z.int(),
     changes: z.array(
       z.strictObject({
         table: z.string(),
@@ -140,7 +173,14 @@ export const review = z
   .meta({ id: 'review' });
 export const reviews = z.strictObject({ imports: z.array(review) });
 
-export const newFrom = z.strictObject({ by, name: z.string().trim().min(1).max(200).optional() });
+export const newFrom = z.strictObject({
+  by,
+  name: z.string().trim().min(1).max(200).optional(),
+  beside: z
+    .boolean()
+    .default(false)
+    .describe('Where a programme here has this history already: make a second one beside it, with names of its own.'),
+});
 export const taken = changed.extend({ programmeId: z.string() });
 
 export const task = z

@@ -2,6 +2,7 @@ import { Readable } from 'node:stream';
 import { recordProblem } from '@eavewell/records';
 import type { FastifyInstance } from 'fastify';
 import * as answers from './answers.ts';
+import { addFactsRoutes } from './factsRoutes.ts';
 import { importRoutes } from './importRoutes.ts';
 import { orRefuse, Refused } from './problemReply.ts';
 import { programmeRoutes } from './programmeRoutes.ts';
@@ -16,6 +17,7 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   const find: Find = async ({ params }) => orRefuse(await behind.programmes.programme(params.programmeId));
   programmeRoutes(app, behind, find);
   factRoutes(app, behind, find);
+  addFactsRoutes(app, behind, find);
   overviewRoute(app, behind, find);
   designRoutes(app, behind, find);
   changeRoutes(app, find);

@@ -3,6 +3,7 @@ import { designReport, folderTableNames, remediesInWords, siteShort } from '@eav
 import { z } from 'zod';
 import { by, notUsed, problem, programmeId, version } from './schemaParts.ts';
 
+export * from './factsSchemas.ts';
 export * from './importSchemas.ts';
 export { byWhom, changed, problem, programmeId } from './schemaParts.ts';
 
@@ -36,6 +37,7 @@ export const programmeListed = programmeEntry
     version,
     sites: z.int().nullable().describe('Null where it is set aside and was not opened, or cannot be read.'),
     people: z.int().nullable().describe('Of the sites whose people are known.'),
+    withoutPeople_count: z.int().nullable().describe('Sites whose people are not known.'),
     lastChange: z.strictObject({ at: z.string(), by: z.string() }).nullable(),
     size_bytes: z.int().describe('What its history takes.'),
   })

@@ -28,11 +28,13 @@ import {
 import type { NotUsed } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
 import { recordsOf } from '../recordsOf.ts';
+import { type RowInSheet, rowsInSheets, toldOfSheet } from './inSheets.ts';
 import { type Accepted, type ColumnsFound, columnsFound, layColumns } from './matchedColumns.ts';
 import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
 import { changesOfFiles } from './rowsCompared.ts';
 import { rowsWithProblems } from './rowsWithProblems.ts';
 import type { SentFile } from './sentFiles.ts';
+import { type StepBackTold, type TakenBack, withoutStepsBack } from './toldStepsBack.ts';
 import { type Unpacked, type Unplaced, unpack } from './unpack.ts';
 
 /** A cell somebody mended. */
@@ -58,6 +60,8 @@ export interface LookAsked {
   readonly absent: Absent;
   readonly mends: readonly Mend[];
   readonly accepted: Accepted;
+  /** Steps back that are to be taken all the same; the others stay as they stand here. */
+  readonly taken: TakenBack;
   readonly others: readonly OtherProgramme[];
 }
 
@@ -81,19 +85,28 @@ export interface Looked {
     readonly rows: number;
     readonly used: number;
     readonly from: string;
+    /** The sheet of the workbook it was sent in; null for a file of its own. */
+    readonly sheet: string | null;
   }[];
   readonly problems: readonly Problem[];
   /** What taking it in would break in tables that were not sent. */
   readonly elsewhere: readonly Problem[];
   readonly notUsed: readonly NotUsed[];
   readonly rowsShown: readonly ShownRows[];
+  /** Rows of workbooks of which something is said. */
+  readonly inSheets: readonly RowInSheet[];
   readonly unplaced: readonly Unplaced[];
   readonly columns: ColumnsFound;
   readonly changes: readonly TableChanges[];
+  /** The first of them, and how many there are. */
+  readonly stepsBack: readonly StepBackTold[];
+  readonly stepsBackCount: number;
   /** Names the changes: the same for the same. */
   readonly changesName: string;
   readonly freshRecords: number;
   readonly hasRecords: boolean;
+  /** The programme here that has these records already: taken in all the same, they become a second one beside it. */
+  readonly there: OtherProgramme | null;
   readonly mayBeAccepted: boolean;
 }
 
@@ -132,27 +145,34 @@ async function lay(folder: string, files: ReadonlyMap<string, string | Uint8Arra
   }
 }
 
+/** The records of an export that are to be taken in first, and the other programme that has them already. */
+interface History {
+  readonly records: readonly ChangeRecord[];
+  readonly there: OtherProgramme | null;
+}
+
 /** The records in an export, where they are this programme's, or it has none yet. */
 async function historyOf(
   asked: LookAsked,
   known: readonly ChangeRecord[],
   records: Unpacked['records'],
-): Promise<Checked<readonly ChangeRecord[]>> {
-  if (records === null || records.length === 0) return { ok: true, value: [], problems: [] };
+): Promise<Checked<History>> {
+  const taken = (value: readonly ChangeRecord[], there: OtherProgramme | null = null) =>
+    ({ ok: true, value: { records: value, there }, problems: [] }) as const;
+  if (records === null || records.length === 0) return taken([]);
   const texts = new Set(records.map(recordText));
   const shares = (ours: readonly ChangeRecord[]) => ours.some((record) => texts.has(recordText(record)));
   const file = asked.sent[0]?.name ?? '';
-  if (shares(known)) return { ok: true, value: records, problems: [] };
+  if (shares(known)) return taken(records);
   if (known.length > 0) {
     const problem = recordProblem('import.records_of_another', { file }, { value: file });
-    return { ok: true, value: [], problems: [problem] };
+    return { ...taken([]), problems: [problem] };
   }
   for (const { programmeId, name } of asked.others) {
     const other = await recordsOf({ ...asked, programmeId, version: -1 });
-    if (other.ok && shares(other.value))
-      return refused(recordProblem('import.programme_there', { file }, { value: file, other: name }));
+    if (other.ok && shares(other.value)) return taken(records, { programmeId, name });
   }
-  return { ok: true, value: records, problems: [] };
+  return taken(records);
 }
 
 /** What is wrong in the programme as it stands: worked out once for each version of it. */
@@ -211,8 +231,7 @@ interface Laid {
   readonly facts: Facts;
   readonly unpacked: Unpacked;
   readonly said: readonly Problem[];
-  /** The records of an export that are to be taken in first. */
-  readonly history: readonly ChangeRecord[];
+  readonly history: History;
   readonly folder: string;
   /** The files that are compared. */
   readonly paths: readonly string[];
@@ -261,7 +280,7 @@ function compare({ facts, history, paths }: Laid, { programme }: WholeRead, abse
   const columns = new Map<string, readonly string[]>();
   for (const [name, rows] of Object.entries(programme.tables))
     columns.set(name, [...new Set((rows ?? []).flatMap((row) => Object.keys(row)))]);
-  const base = history.length > 0 ? foldRecords(history) : facts;
+  const base = history.records.length > 0 ? foldRecords(history.records) : facts;
   return { base, compared: changesOfFiles(base, { rows: rowsOfProgramme(programme), columns, absent, paths }) };
 }
 
@@ -290,7 +309,11 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   around.report(0.7);
   const { base, compared } = compare(laid.value, whole, asked.absent);
   around.report(0.8);
-  const changes = compared.ok ? compared.value : [];
+  const { changes, back } = withoutStepsBack(
+    laid.value.history.records.length > 0 ? [] : laid.value.known,
+    asked.taken,
+    compared.ok ? compared.value : [],
+  );
   const text = changesText(changes);
   if (text === null) return refused(recordProblem('change.unsound', {}, {}));
   const before = await problemsBefore(asked, laid.value.facts);
@@ -299,7 +322,7 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   await writeFile(join(asked.folder, changesFile), text);
   await writeFile(
     join(asked.folder, takenFile),
-    laid.value.history.map((record) => `${recordText(record)}\n`).join(''),
+    laid.value.history.records.map((record) => `${recordText(record)}\n`).join(''),
   );
   const isWhole = compared.ok && laid.value.unpacked.unplaced.length === 0;
   const said = compared.ok ? laid.value.said : [...laid.value.said, ...compared.problems];
@@ -307,7 +330,10 @@ export async function lookTask(asked: LookAsked, around: JobAround): Promise<Che
   const changesName = createHash('sha256').update(text).digest('base64url');
   return {
     ok: true,
-    value: { ...value, changes: counted(changes), changesName, mayBeAccepted: isWhole },
+    value: {
+      ...{ ...value, changes: counted(changes), changesName, mayBeAccepted: isWhole },
+      ...{ stepsBack: back.slice(0, mostRows), stepsBackCount: back.length },
+    },
     problems: [],
   };
 }
@@ -319,25 +345,30 @@ async function lookedOf(
   whole: WholeRead,
   before: readonly Problem[],
   after: readonly Problem[],
-): Promise<Omit<Looked, 'changes' | 'changesName' | 'mayBeAccepted'>> {
+): Promise<Omit<Looked, 'changes' | 'changesName' | 'mayBeAccepted' | 'stepsBack' | 'stepsBackCount'>> {
   const { files, unplaced, workbooks } = unpacked;
   const isSent: IsSent = (file) => file !== undefined && (files.has(file) || file === 'columns.json');
   const found = foundIn(whole, after, isSent);
+  const notUsed = whole.read.notUsed.filter(({ file }) => isSent(file));
   const names = new Set(known.map(recordName));
   const { programme } = whole.programme.settings;
   return {
     version,
     programmeName: typeof programme === 'string' ? programme : null,
     files: whole.read.files.flatMap((one) =>
-      files.has(one.file) ? [{ ...one, from: files.get(one.file)!.from }] : [],
+      files.has(one.file)
+        ? [{ ...one, from: files.get(one.file)!.from, sheet: files.get(one.file)!.sheet?.sheet ?? null }]
+        : [],
     ),
-    problems: [...said, ...found],
+    problems: [...said, ...found].map((problem) => toldOfSheet(files, problem)),
     elsewhere: brokenElsewhere(before, after, isSent),
-    notUsed: whole.read.notUsed.filter(({ file }) => isSent(file)),
+    notUsed,
+    inSheets: rowsInSheets(files, found, notUsed),
     rowsShown: await rowsWithProblems(folder, found),
     unplaced,
     columns: await columnsFound(folder, workbooks, (file) => files.has(file)),
-    freshRecords: history.filter((record) => !names.has(recordName(record))).length,
-    hasRecords: history.length > 0,
+    freshRecords: history.records.filter((record) => !names.has(recordName(record))).length,
+    hasRecords: history.records.length > 0,
+    there: history.there,
   };
 }

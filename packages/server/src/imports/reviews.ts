@@ -2,7 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Checked, Problem } from '@eavewell/engine';
-import { type Absent, type ChangeRecord, recordProblem } from '@eavewell/records';
+import { type Absent, type ChangeRecord, recordProblem, recordsOfCopy } from '@eavewell/records';
 import { type Job, Stopped } from '@eavewell/work';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
 import type { Programmes } from '../programmes.ts';
@@ -10,6 +10,7 @@ import type { RunningTasks } from '../runningTasks.ts';
 import { changesFile, type LookAsked, type Looked, type Mend, takenFile } from './lookTask.ts';
 import type { Accepted, ColumnSaid, SheetSaid } from './matchedColumns.ts';
 import { type ComingFile, receive, type SentFile } from './sentFiles.ts';
+import type { TakenBack } from './toldStepsBack.ts';
 
 /** How long a review waits for somebody to look at it [ms], and how many wait at a time. Ours. */
 const expires_ms = 3_600_000;
@@ -37,6 +38,7 @@ export type Step =
   | { readonly kind: 'undo' }
   | { readonly kind: 'redo' }
   | { readonly kind: 'columns'; readonly columns: readonly ColumnSaid[]; readonly sheets: readonly SheetSaid[] }
+  | { readonly kind: 'stepsBack'; readonly taken: TakenBack }
   | { readonly kind: 'place'; readonly name: string; readonly table: string; readonly gaugeId: string | null };
 
 /** What of an import somebody decided. */
@@ -45,6 +47,7 @@ interface Decided {
   readonly mends: readonly Mend[];
   readonly undone: readonly Mend[];
   readonly accepted: Accepted;
+  readonly taken: TakenBack;
 }
 
 interface Waiting {
@@ -56,6 +59,8 @@ interface Waiting {
   job: Job<Checked<Looked>> | null;
   done_fraction: number;
   looked: Looked | null;
+  /** The other programmes it was compared with. */
+  others: string;
   /** Why nothing of it can be taken in. */
   refused: readonly Problem[] | null;
   /** Our own fault, for whoever asks next. */
@@ -72,6 +77,15 @@ export interface BeginAsked {
   readonly gaugeId: string | null;
   /** Answer before they are read? */
   readonly isWaitedFor: boolean;
+}
+
+/** How files are taken in. */
+export interface AcceptAsked {
+  readonly by: string;
+  /** What a programme that is made of them is called. */
+  readonly name: string | null;
+  /** Where a programme here has these records already: are they to become a second one beside it? */
+  readonly isBeside: boolean;
 }
 
 const refused = (problem: Problem) => ({ ok: false, problems: [problem] }) as const;
@@ -160,19 +174,19 @@ export class Reviews {
    * Takes files in: the records of an export first, then their changes as one record.
    *
    * @problem import.changed_since - the programme changed, so that the comparison is another; nothing is written
+   * @problem import.programme_there - it is another programme's here, and was not to become a second one; nothing is written
    * @problem import.not_a_table - a file cannot be compared; nothing is written
    */
   async accept(
     programme: OpenProgramme | null,
     importId: string,
-    by: string,
-    name: string | null,
+    { by, name, isBeside }: AcceptAsked,
   ): Promise<{ readonly made: Changed; readonly programme: OpenProgramme | null }> {
     const found = await this.find(programme, importId);
     if (!found.ok) return { made: found, programme };
     const waiting = found.value;
     return this.inTurn(waiting, async () => {
-      const wrong = await this.whyNot(waiting);
+      const wrong = await this.whyNot(waiting, isBeside);
       if (wrong !== null) return { made: { ok: false, problems: wrong }, programme };
       const target = programme ?? (await this.newProgramme(waiting, by, name));
       if (!('version' in target)) return { made: target, programme };
@@ -201,8 +215,8 @@ export class Reviews {
     const waiting: Waiting = {
       importId: randomBytes(8).toString('hex'),
       ...{ programme, folder, absent },
-      decided: { sent, mends: [], undone: [], accepted: { columns: [], sheets: [] } },
-      ...{ job: null, done_fraction: 0, looked: null, refused: null, fault: null },
+      decided: { sent, mends: [], undone: [], accepted: { columns: [], sheets: [] }, taken: [] },
+      ...{ job: null, done_fraction: 0, looked: null, others: '', refused: null, fault: null },
       turn: Promise.resolve(),
       touched_ms: this.clock_ms(),
     };
@@ -213,12 +227,13 @@ export class Reviews {
   private async look(waiting: Waiting): Promise<void> {
     const { programme, folder, absent, decided, importId } = waiting;
     const programmeId = programme?.entry.programmeId ?? null;
-    const { sent, mends, accepted } = decided;
+    const { sent, mends, accepted, taken } = decided;
     const asked: LookAsked = {
       ...{ dataFolder: this.programmes.folder, programmeId, version: programme?.version ?? 0 },
-      ...{ folder, sent, absent, mends, accepted },
-      others: (await this.programmes.list()).filter((one) => one.programmeId !== programmeId),
+      ...{ folder, sent, absent, mends, accepted, taken },
+      others: await this.othersOf(waiting),
     };
+    waiting.others = namesOf(asked.others);
     const about = { kind: 'import', programmeId, name: sent[0]?.name ?? null, importId } as const;
     waiting.done_fraction = 0;
     waiting.job = this.tasks.start<Checked<Looked>>(about, 'look', asked, (done_fraction) => {
@@ -247,10 +262,11 @@ export class Reviews {
   }
 
   /** Why it cannot be taken in now; null where it can. */
-  private async whyNot(waiting: Waiting): Promise<readonly Problem[] | null> {
+  private async whyNot(waiting: Waiting, isBeside: boolean): Promise<readonly Problem[] | null> {
     const { importId, looked, job } = waiting;
     if (job !== null || looked === null) return [recordProblem('import.reading', {}, { value: importId })];
-    if (isBehind(waiting)) {
+    const isOneMore = looked.hasRecords && namesOf(await this.othersOf(waiting)) !== waiting.others;
+    if (isBehind(waiting) || isOneMore) {
       await this.look(waiting);
       if (waiting.refused) return waiting.refused;
       // What the person saw is not what would be written.
@@ -258,7 +274,16 @@ export class Reviews {
         return [recordProblem('import.changed_since', {}, { value: waiting.decided.sent[0]?.name ?? '' })];
     }
     const now = waiting.looked!;
+    if (now.there !== null && !isBeside) {
+      const file = waiting.decided.sent[0]?.name ?? '';
+      return [recordProblem('import.programme_there', { file }, { value: file, other: now.there.name })];
+    }
     return now.mayBeAccepted ? null : now.problems.filter(({ code }) => code.startsWith('import.'));
+  }
+
+  private async othersOf({ programme }: Waiting): Promise<LookAsked['others']> {
+    const own = programme?.entry.programmeId;
+    return (await this.programmes.list()).filter(({ programmeId }) => programmeId !== own);
   }
 
   private async newProgramme(
@@ -277,7 +302,10 @@ export class Reviews {
     const name = waiting.decided.sent[0]?.name ?? null;
     if (looked.hasRecords) {
       const lines = (await readFile(join(waiting.folder, takenFile), 'utf8')).split('\n').slice(0, -1);
-      const taken = await target.take(lines.map((line) => JSON.parse(line) as ChangeRecord));
+      const records = lines.map((line) => JSON.parse(line) as ChangeRecord);
+      // A second programme has its own names for what is the first one's history.
+      const own = looked.there === null ? records : recordsOfCopy(records, randomBytes(4).toString('hex'));
+      const taken = await target.take(own);
       if (!taken.ok) return taken;
     }
     const version = looked.hasRecords || waiting.programme === null ? target.version : looked.version;
@@ -314,6 +342,8 @@ export class Reviews {
   }
 }
 
+const namesOf = (others: LookAsked['others']) => others.map(({ programmeId }) => programmeId).join();
+
 /** Was the programme changed since it was compared? */
 function isBehind({ programme, looked }: Waiting): boolean {
   return looked !== null && programme !== null && programme.version !== looked.version;
@@ -344,6 +374,7 @@ function decidedBy(before: Decided, step: Step): Decided | null {
     const last = undone.at(-1);
     return last ? { ...before, mends: [...mends, last], undone: undone.slice(0, -1) } : null;
   }
+  if (step.kind === 'stepsBack') return { ...before, taken: step.taken };
   if (step.kind === 'place') {
     const placed = sent.map((one) =>
       one.name === step.name ? { ...one, table: step.table, gaugeId: step.gaugeId } : one,

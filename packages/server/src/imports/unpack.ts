@@ -1,6 +1,6 @@
 import { readFile } from 'node:fs/promises';
 import type { Checked, Problem } from '@eavewell/engine';
-import { filesOfProgramme, likelyTable, limitedZip, tablesAsRead } from '@eavewell/formats';
+import { filesOfProgramme, likelyTable, limitedZip, type SheetLaid, tablesAsRead } from '@eavewell/formats';
 import { type ChangeRecord, readRecord, recordProblem } from '@eavewell/records';
 import { folderTableNames, folderTables, idForm, tableProblem } from '@eavewell/tables';
 import { type FileKind, fileKind } from './fileKind.ts';
@@ -16,6 +16,8 @@ export const recordsFile = 'records.jsonl';
 export interface Brought {
   readonly bytes: Uint8Array;
   readonly from: string;
+  /** Of a workbook: the sheet it was laid out from. */
+  readonly sheet?: SheetLaid;
 }
 
 /** A table whose name does not say which it is. */
@@ -86,6 +88,22 @@ function parsed(text: string): unknown {
 const includes = (bytes: Uint8Array, text: string) =>
   Buffer.from(bytes.buffer, bytes.byteOffset, bytes.length).includes(text);
 
+/** Larger files are not looked through for this [byte]. */
+const mostEmpty_bytes = 65_536;
+
+/** Is there nothing in a file, or a first line alone where a table without rows says nothing? Null where there is more. */
+function emptyIn(bytes: Uint8Array, isLineNothing: boolean): 'nothing' | 'line' | null {
+  if (bytes.length > mostEmpty_bytes) return null;
+  // Characters of two bytes hold a zero each; a mark at the start is no content.
+  const lines = new TextDecoder()
+    .decode(bytes)
+    .replaceAll(/[\0\uFEFF\uFFFD]/g, '')
+    .split(/\r\n|\r|\n/);
+  const filled = lines.filter((line) => /[^\s,;\t]/.test(line)).length;
+  if (filled === 0) return 'nothing';
+  return filled === 1 && isLineNothing ? 'line' : null;
+}
+
 const unknownFile = (path: string) =>
   tableProblem('file.unknown', { file: path }, { value: path, expected: 'a table of a programme' });
 
@@ -120,6 +138,8 @@ class Unpacking {
     if (!isKnown && sent.table === null && !/\.(?:csv|txt|tsv|dly|json)$/i.test(within))
       return this.otherKind(sent, 'other');
     const bytes = await readFile(sent.path);
+    const found = emptyIn(bytes, !isKnown);
+    if (found !== null) return this.empty(sent, found);
     if (within === recordsFile) return this.takeRecords(bytes);
     if (isKnown) return this.add(within, bytes, sent.name);
     if (within !== 'datapackage.json') this.unplaced.push(this.likely(sent.name, bytes));
@@ -136,11 +156,11 @@ class Unpacking {
     return { name, table, gaugeId: table === 'rain' && this.gaugeIds.has(base) ? base : null };
   }
 
-  private add(path: string, bytes: Uint8Array, from: string): Problem | null {
+  private add(path: string, bytes: Uint8Array, from: string, sheet?: SheetLaid): Problem | null {
     const before = this.files.get(path);
     if (before !== undefined && Buffer.compare(before.bytes, bytes) !== 0)
       return recordProblem('import.table_twice', { file: path }, { value: path, files: [before.from, from] });
-    this.files.set(path, { bytes, from });
+    this.files.set(path, { bytes, from, ...(sheet === undefined ? {} : { sheet }) });
     return null;
   }
 
@@ -155,6 +175,14 @@ class Unpacking {
     const problem = recordProblem('import.kind_unknown', { file: name }, { value: name, found });
     if (this.isAlone) return problem;
     this.problems.push(unknownFile(name));
+    return null;
+  }
+
+  /** Nothing of it is taken in; alone, that is the whole answer. */
+  private empty({ name }: SentFile, found: 'nothing' | 'line'): Problem | null {
+    const problem = recordProblem('import.empty', { file: name }, { value: name, found });
+    if (this.isAlone) return problem;
+    this.problems.push(problem);
     return null;
   }
 
@@ -181,7 +209,7 @@ class Unpacking {
 
   /** A workbook laid out as the tables it holds. */
   private async workbook(sent: SentFile): Promise<Problem | null> {
-    const { programme, told } = await tablesAsRead(sent.path);
+    const { programme, told, sheets } = await tablesAsRead(sent.path);
     const wrong = told.find(
       ({ code, severity, place }) =>
         severity === 'blocker' && code.startsWith('workbook.') && !place.file?.includes('/'),
@@ -193,7 +221,8 @@ class Unpacking {
       const isSaid =
         path === 'settings.json' ? Object.keys(programme.settings).length > 0 : path !== 'datapackage.json';
       if (!isSaid) continue;
-      const twice = this.add(path, typeof content === 'string' ? Buffer.from(content) : content, sent.name);
+      const bytes = typeof content === 'string' ? Buffer.from(content) : content;
+      const twice = this.add(path, bytes, sent.name, sheets?.get(path));
       if (twice) return twice;
     }
     return null;

@@ -12,8 +12,9 @@ describe('every column', () => {
     '%s says what it means, in its unit',
     (name, column) => {
       expect(column.about).toMatch(/^[A-Z].*\.$|\?$/);
-      const suffix = /_(deg|m|m2|mm|L|kg|days)$/.exec(name)?.[1];
-      if (suffix !== undefined) expect(column.unit).toBe(suffix === 'days' ? 'day' : suffix);
+      const suffix = /_(mm_per_m|deg|m|m2|mm|L|kg|days)$/.exec(name)?.[1];
+      const unit = suffix === 'days' ? 'day' : suffix?.replace('_per_', '/');
+      if (unit !== undefined) expect(column.unit).toBe(unit);
       if (/Fraction$/.test(name)) expect(column.unit).toBe('fraction');
       if (['quantity', 'whole', 'fraction'].includes(column.kind)) expect(column.unit).not.toBe('');
     },

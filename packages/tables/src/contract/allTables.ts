@@ -1,6 +1,8 @@
 import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
+import { downpipes } from './downpipes.ts';
 import { gauges } from './gauges.ts';
+import { gutters } from './gutters.ts';
 import { normals } from './normals.ts';
 import { parts } from './parts.ts';
 import { places } from './places.ts';
@@ -19,6 +21,8 @@ import { ways } from './ways.ts';
 export const folderTables = {
   sites,
   roofs,
+  gutters,
+  downpipes,
   diverters,
   tanks,
   demand,
@@ -41,6 +45,8 @@ export const folderTableNames = Object.keys(folderTables) as readonly FolderTabl
 export const allTables: readonly Table[] = [
   sites,
   roofs,
+  gutters,
+  downpipes,
   diverters,
   tanks,
   demand,

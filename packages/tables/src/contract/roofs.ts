@@ -1,4 +1,4 @@
-import { roofMaterials, usualPlanArea_m2, usualSide_m } from '@eavewell/engine';
+import { roofForms, roofMaterials, usualPlanArea_m2, usualSide_m } from '@eavewell/engine';
 import { choice, fraction, from, id, quantity, required } from './columns.ts';
 import { defineTable } from './table.ts';
 
@@ -26,5 +26,11 @@ export const roofs = defineTable({
     runoffFraction: fraction('Share of the rain on the roof that runs off it.', { hard: from(0.05, 1) }),
     gutteredFraction: fraction('Share of the plan area that drains to a gutter which leads to the tank.'),
     tankId: id('The tank of the same site its gutter leads to; may be empty where all its tanks are joined.'),
+    form: choice(roofForms, 'How it is built: two slopes to a ridge, one slope, four slopes, or flat.'),
+    pitch_deg: quantity('deg', 'Slope of the roof against the level.', { hard: from(0, 75), usual: from(3, 50) }),
+    eaveHeight_m: quantity('m', 'Height of the eave: from the ground to the line of the gutter.', {
+      hard: from(0.5, 30),
+      usual: from(2, 6),
+    }),
   },
 });

@@ -33,5 +33,13 @@ export const tanks = defineTable({
     peopleFraction: fraction(
       "Share of the site's people who draw from it and the tanks joined to it; 0 for a reserve. To be given where tanks are not joined.",
     ),
+    height_m: quantity('m', 'Height of the tank outside, from its foot to the top of its wall.', {
+      hard: from(0.2, 20),
+      usual: from(0.5, 5),
+    }),
+    standHeight_m: quantity('m', "Height of what it stands on: from the ground to the tank's foot; 0 on the ground.", {
+      hard: from(0, 10),
+      usual: from(0, 3),
+    }),
   },
 });

@@ -55,9 +55,9 @@ class LinkChecker {
   }
 
   /** The table linked to could not be read: its rows cannot be told from unknown ones, so one problem stands for all. */
-  unchecked(file: string, expected: string, column: string, rows: readonly number[]): void {
+  unchecked(file: string, expected: string, column: string, rows: readonly { readonly row: number }[]): void {
     if (rows.length === 0) return;
-    const place = { file, row: rows[0]!, column };
+    const place = { file, row: rows[0]!.row, column };
     this.problems.push(tableProblem('link.not_checked', place, { value: file, expected, count: rows.length }));
   }
 }
@@ -89,18 +89,13 @@ function pairsOf(
   return pairs;
 }
 
-/** Rows of roofs, tanks, demand and diverters must name a site that is there. */
+/** Rows of roofs, gutters, downpipes, tanks, demand and diverters must name a site that is there. */
 function checkSites(checker: LinkChecker, tables: TablesRead, siteIds: ReadonlySet<string>): void {
-  for (const name of ['roofs', 'tanks', 'demand', 'diverters'] as const) {
+  for (const name of ['roofs', 'gutters', 'downpipes', 'tanks', 'demand', 'diverters'] as const) {
     const read = tables[name];
     const rows = (read?.rows ?? []).filter(({ values }) => values.siteId !== null);
     if (tables.sites?.usable !== true) {
-      checker.unchecked(
-        read?.file ?? '',
-        'sites.csv',
-        'siteId',
-        rows.map(({ row }) => row),
-      );
+      checker.unchecked(read?.file ?? '', 'sites.csv', 'siteId', rows);
       continue;
     }
     for (const row of rows) {
@@ -117,12 +112,7 @@ function checkNormals(checker: LinkChecker, tables: TablesRead): void {
   const rows = tables.normals?.rows ?? [];
   const file = tables.normals?.file ?? '';
   if (tables.gauges?.usable !== true) {
-    checker.unchecked(
-      file,
-      'gauges.csv',
-      'gaugeId',
-      rows.map(({ row }) => row),
-    );
+    checker.unchecked(file, 'gauges.csv', 'gaugeId', rows);
     return;
   }
   const gaugeIds = idsOf(tables.gauges, 'gaugeId');
@@ -137,12 +127,7 @@ function checkNormals(checker: LinkChecker, tables: TablesRead): void {
 function checkGauges(checker: LinkChecker, tables: TablesRead): void {
   const rows = (tables.sites?.rows ?? []).filter(({ values }) => values.gaugeId !== null);
   if (tables.gauges?.usable !== true) {
-    checker.unchecked(
-      tables.sites?.file ?? '',
-      'gauges.csv',
-      'gaugeId',
-      rows.map(({ row }) => row),
-    );
+    checker.unchecked(tables.sites?.file ?? '', 'gauges.csv', 'gaugeId', rows);
     return;
   }
   const gaugeIds = idsOf(tables.gauges, 'gaugeId');
@@ -155,23 +140,27 @@ function checkGauges(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
+/** What hangs on a roof must name one of its own site. Of gutters and downpipes it is told and no more: nothing is judged by them. */
 function checkRoofs(checker: LinkChecker, tables: TablesRead): void {
   if (tables.roofs?.usable !== true) return;
   const roofs = pairsOf(tables.roofs, 'roofId');
-  for (const row of tables.diverters?.rows ?? []) {
-    const siteId = row.values.siteId!;
-    const id = row.values.roofId!;
-    if (checker.unlinked.has(`diverters ${row.row}`) || roofs.get(siteId)?.has(id)) continue;
-    const link = {
-      table: 'diverters',
-      file: tables.diverters!.file,
-      row,
-      column: 'roofId',
-      id,
-      wholeRow: true,
-    } as const;
-    checker.refuse({ ...link, siteId, code: 'link.unknown_roof' }, roofs.get(siteId) ?? [], `a roofId of ${siteId}`);
-  }
+  for (const table of ['diverters', 'gutters', 'downpipes'] as const)
+    for (const row of tables[table]?.rows ?? []) {
+      const [siteId, id] = [row.values.siteId!, row.values.roofId!];
+      if (checker.unlinked.has(`${table} ${row.row}`) || roofs.get(siteId)?.has(id)) continue;
+      const code = table === 'diverters' ? 'link.unknown_roof' : 'link.pipe_roof_unknown';
+      const link = {
+        table,
+        file: tables[table]!.file,
+        row,
+        column: 'roofId',
+        id,
+        siteId,
+        code,
+        wholeRow: true,
+      } as const;
+      checker.refuse(link, roofs.get(siteId) ?? [], `a roofId of ${siteId}`);
+    }
 }
 
 function checkJoined(checker: LinkChecker, tables: TablesRead): void {
@@ -205,18 +194,8 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
   );
   const priced = tables.prices?.rows ?? [];
   if (tables.parts?.usable !== true) {
-    checker.unchecked(
-      tables.tanks?.file ?? '',
-      'parts.csv',
-      'partId',
-      named.map(({ row }) => row),
-    );
-    checker.unchecked(
-      tables.prices?.file ?? '',
-      'parts.csv',
-      'partId',
-      priced.map(({ row }) => row),
-    );
+    checker.unchecked(tables.tanks?.file ?? '', 'parts.csv', 'partId', named);
+    checker.unchecked(tables.prices?.file ?? '', 'parts.csv', 'partId', priced);
     return;
   }
   const partIds = idsOf(tables.parts, 'partId');

@@ -2,7 +2,7 @@ import type { Place, Problem } from '@eavewell/engine';
 import type { FolderTableName } from '../contract/allTables.ts';
 import type { TablesRead } from './tablesRead.ts';
 
-/** The tables whose rows are about a site. */
+/** The tables whose rows a site is judged by. Nothing is judged by gutters and downpipes yet, so that they put nothing in doubt. */
 const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
 
 /** Tables whose rows sites name: a fault of their first line bears on every site. */
@@ -99,7 +99,9 @@ export function findDoubts(
   const ofProgrammeDemand: Place[] = [];
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
-  const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
+  const notJudged = new Set([tables.gutters?.file, tables.downpipes?.file]);
+  const ofLinks = linkProblems.filter(({ place }) => place.file === undefined || !notJudged.has(place.file));
+  const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...ofLinks];
   for (const name of namedTables)
     for (const { code, severity, place } of tables[name]?.problems ?? [])
       if (severity === 'blocker' && ofFirstLine.test(code)) ofAll.push(place);

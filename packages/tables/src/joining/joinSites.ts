@@ -2,6 +2,8 @@ import type {
   DemandPurpose,
   DesignSettings,
   DiverterFacts,
+  DownpipeFacts,
+  GutterFacts,
   Place,
   PresenceCalendar,
   RoofFacts,
@@ -92,6 +94,8 @@ class SiteJoiner {
   private readonly tanks;
   private readonly demand;
   private readonly diverters;
+  private readonly gutters;
+  private readonly downpipes;
   private readonly volumes: ReadonlyMap<string, number | null>;
   private readonly sources: ReadonlyMap<string, SecondSourceFacts>;
   private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
@@ -104,6 +108,8 @@ class SiteJoiner {
     this.tanks = bySite('tanks', tables.tanks?.rows, unlinked);
     this.demand = bySite('demand', tables.demand?.rows, unlinked);
     this.diverters = bySite('diverters', tables.diverters?.rows, unlinked);
+    this.gutters = bySite('gutters', tables.gutters?.rows, unlinked);
+    this.downpipes = bySite('downpipes', tables.downpipes?.rows, unlinked);
     this.volumes = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.volume_L]));
     this.sources = sourcesById(tables);
     this.calendars = calendarsById(tables);
@@ -115,8 +121,8 @@ class SiteJoiner {
   diverterOf(siteId: string, roofId: string): DiverterFacts | null {
     const row = this.diverters.get(siteId)?.find(({ values }) => values.roofId === roofId);
     if (!row) return null;
-    const { firstFlush_mm, chamber_L, drainHole } = row.values;
-    return { firstFlush_mm, chamber_L, drainHole: drainHole ?? 'open' };
+    const { firstFlush_mm, chamber_L, drainHole, chamberBore_mm, drainHole_mm } = row.values;
+    return { firstFlush_mm, chamber_L, drainHole: drainHole ?? 'open', chamberBore_mm, drainHole_mm };
   }
 
   roofsOf(siteId: string): readonly RoofFacts[] {
@@ -130,6 +136,31 @@ class SiteJoiner {
       gutteredFraction: values.gutteredFraction,
       tankId: this.unlinked.has(`roofs ${row} tankId`) ? null : values.tankId,
       diverter: this.diverterOf(siteId, values.roofId!),
+      form: values.form,
+      pitch_deg: values.pitch_deg,
+      eaveHeight_m: values.eaveHeight_m,
+    }));
+  }
+
+  guttersOf(siteId: string): readonly GutterFacts[] {
+    return (this.gutters.get(siteId) ?? []).map(({ values }) => ({
+      gutterId: values.gutterId!,
+      roofId: values.roofId!,
+      shape: values.shape,
+      width_mm: values.width_mm,
+      depth_mm: values.depth_mm,
+      length_m: values.length_m,
+      fall_mm_per_m: values.fall_mm_per_m,
+      outlet_mm: values.outlet_mm,
+    }));
+  }
+
+  downpipesOf(siteId: string): readonly DownpipeFacts[] {
+    return (this.downpipes.get(siteId) ?? []).map(({ values }) => ({
+      downpipeId: values.downpipeId!,
+      roofId: values.roofId!,
+      bore_mm: values.bore_mm,
+      length_m: values.length_m,
     }));
   }
 
@@ -146,6 +177,8 @@ class SiteJoiner {
         joinedTo: this.unlinked.has(`tanks ${row} joinedTo`) ? null : values.joinedTo,
         role: values.role ?? 'storage',
         peopleFraction: values.peopleFraction,
+        height_m: values.height_m,
+        standHeight_m: values.standHeight_m,
       };
     });
   }
@@ -216,6 +249,8 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     siteClass,
     target: joiner.targetOf(siteClass),
     roofs: joiner.roofsOf(siteId),
+    gutters: joiner.guttersOf(siteId),
+    downpipes: joiner.downpipesOf(siteId),
     tanks: joiner.tanksOf(siteId),
     demand: joiner.demandOf(siteId),
     doubts: joiner.doubtsOf(named),
@@ -248,7 +283,7 @@ const unknown = {
 } as const;
 
 /**
- * What is the engine told of each site? Its own row with its roofs, diverters, tanks and demand; the programme's demand where it
+ * What is the engine told of each site? Its own row with its roofs, gutters, downpipes, diverters, tanks and demand; the programme's demand where it
  * has none; and the places that put it in doubt. A site whose row could not be used still stands, with nothing known of it.
  *
  * @param tables - the tables as they were read

@@ -24,6 +24,7 @@ const unitNames: Readonly<Record<string, readonly string[]>> = {
   percent: ['%', 'percent', 'pct'],
   kg: ['kg', 'kilogram'],
   deg: ['deg', 'degree', '°'],
+  'mm/m': ['mm/m', 'mmperm', 'mmpermetre', 'mmpermeter'],
   tenths: ['tenthsmm', 'tenthsofmm', '0.1mm', 'mmx10', 'tenth'],
 };
 
@@ -92,6 +93,10 @@ export function headerWords(header: string): HeaderWords {
   const inBracket = bracket ? unitNamed(bracket[2]!) : null;
   const words = [...wordsIn(inBracket !== null ? bracket![1]! : header)];
   let unit = inBracket;
+  if (unit === null && words.length > 3) {
+    unit = unitNamed(words.slice(-3).join(''));
+    if (unit !== null) words.splice(-3);
+  }
   if (unit === null && words.length > 2) {
     unit = unitNamed(words.slice(-2).join(''));
     if (unit !== null) words.splice(-2);

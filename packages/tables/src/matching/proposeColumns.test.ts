@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { diverters } from '../contract/diverters.ts';
+import { downpipes } from '../contract/downpipes.ts';
+import { gutters } from '../contract/gutters.ts';
 import { rain } from '../contract/rain.ts';
 import { roofs } from '../contract/roofs.ts';
 import { sites } from '../contract/sites.ts';
@@ -78,9 +81,9 @@ describe('proposeColumns', () => {
     const [volume] = propose(tanks, ['siteId', 'Tank volume (m3)'], ['S1', '5']);
     expect(volume).toMatchObject({ match: { column: 'nominal_L', unit: 'm3' } });
     expect(volume!.choices.map(({ column }) => column)).not.toContain('tankId');
-    const [height] = propose(tanks, ['siteId', 'tankId', 'Height (cm)'], ['S1', 'A', '150']);
+    const [height] = propose(tanks, ['siteId', 'tankId', 'Outlet or overflow height (cm)'], ['S1', 'A', '150']);
     expect(height).toMatchObject({ open: 'several' });
-    expect(height!.choices).toEqual([
+    expect(height!.choices.slice(0, 2)).toEqual([
       { column: 'outletHeight_m', hows: ['cm'] },
       { column: 'overflowHeight_m', hows: ['cm'] },
     ]);
@@ -91,6 +94,25 @@ describe('proposeColumns', () => {
     expect(propose(sites, ['siteId', 'name', 'Handover'], ...rows)).toMatchObject([
       { match: { column: 'handOverDay' }, open: 'values', fits: 1, looked: 3 },
     ]);
+  });
+
+  it('finds the measures of a building, in feet, inches and percent', () => {
+    const found = (table: Parameters<typeof propose>[0], header: string, cell: string) =>
+      propose(table, [...table.key, header], [...table.key, cell])[0];
+    const used = (column: string, unit: string | null) => ({ match: { column, unit }, open: null });
+    expect(found(roofs, 'Eave height (ft)', '9')).toMatchObject(used('eaveHeight_m', 'ft'));
+    expect(found(roofs, 'Pitch', '22')).toMatchObject(used('pitch_deg', null));
+    expect(found(tanks, 'Stand height (in)', '18')).toMatchObject(used('standHeight_m', 'in'));
+    expect(found(tanks, 'Height (ft)', '8')).toMatchObject(used('height_m', 'ft'));
+    expect(found(gutters, 'Width (in)', '5')).toMatchObject(used('width_mm', 'in'));
+    expect(found(gutters, 'Length (ft)', '40')).toMatchObject(used('length_m', 'ft'));
+    expect(found(gutters, 'Fall (mm/m)', '5')).toMatchObject(used('fall_mm_per_m', null));
+    expect(found(gutters, 'fall_mm_per_metre', '5')).toMatchObject(used('fall_mm_per_m', null));
+    expect(found(gutters, 'Fall (%)', '0.5')).toMatchObject(used('fall_mm_per_m', 'percent'));
+    expect(found(downpipes, 'Bore (in)', '3')).toMatchObject(used('bore_mm', 'in'));
+    expect(found(diverters, 'Chamber bore (in)', '6')).toMatchObject(used('chamberBore_mm', 'in'));
+    expect(found(diverters, 'Drain hole (mm)', '4')).toMatchObject(used('drainHole_mm', null));
+    expect(found(diverters, 'Drain hole', 'blocked')).toMatchObject(used('drainHole', null));
   });
 
   it('names a unit that cannot be converted', () => {

@@ -58,8 +58,8 @@ const withoutKind = (words: readonly string[]) => words.filter((word) => word !=
 function candidateOf(header: string, column: string, kind: Column<unknown>['kind']): Candidate | null {
   const [theirs, ours] = [headerWords(header), headerWords(column)];
   if (theirs.words.length === 0) return null;
-  // What is measured in feet or litres is no id.
-  if (kind === 'id' && theirs.unit !== null) return null;
+  // What is measured in feet or litres is no id, and none of a few words.
+  if ((kind === 'id' || kind === 'choice') && theirs.unit !== null) return null;
   const unit: readonly Why[] = theirs.unit !== null ? ['unit'] : [];
   const [a, b] = [new Set(theirs.words), new Set(ours.words)];
   const both = [...a].filter((word) => b.has(word)).length;
@@ -204,7 +204,11 @@ export function proposeColumns(
     const isWanted = found.some(
       (other) => other !== one && other.candidates.some((theirs) => theirs.column === column && theirs.score >= score),
     );
-    const isSame = one.candidates.some((other) => other.column !== column && other.score === score);
+    // "Drain hole" over words is not its size in mm.
+    const isSame = tried.some(
+      ({ candidate: other, fit: theirs }) =>
+        other.column !== column && other.score === score && (isEnough(theirs) || !isEnough(likely.fit)),
+    );
     const doubt = likely.open ?? (isEnough(likely.fit) ? null : 'values');
     const { match, fit, candidate } = likely;
     const choices = tried.map((other) => ({ column: other.candidate.column, hows: other.hows }));

@@ -8,7 +8,7 @@ import { HiddenTally } from './hiddenTally.ts';
 import { type CellHabit, isPercentSeen, readCell, refusedCell, shown } from './readCell.ts';
 import { type HeaderReading, readHeader } from './readHeader.ts';
 import { isDecimalComma, type NumberHabit, readNumber } from './readNumber.ts';
-import { positionsSwapped, rowMixUps } from './rowMixUps.ts';
+import { likelyPosition, placeOfMost, positionsFar, rowMixUps } from './rowMixUps.ts';
 import { type Fault, type NotUsed, type TableProblemCode, tableProblem, tableProblems } from './tableProblems.ts';
 import type { CellRefusal } from './workbookProblems.ts';
 
@@ -227,17 +227,23 @@ class RowsReader<C extends Columns> {
     return before ? { ...before, count: before.count + 1 } : { value, row, count: 1 };
   }
 
-  /** Positions near the others only with latitude and longitude the other way round. */
+  /** Positions near the others only as a slip explains: latitude and longitude the other way round, a sign lost. */
   private positionsFar(): void {
     const byRow = new Map(this.rows.map((row) => [row.row, row]));
     const positions = this.rows.flatMap(({ row, values }) => {
       const { latitude_deg, longitude_deg } = values as Readonly<Record<string, number | null | undefined>>;
       return latitude_deg == null || longitude_deg == null ? [] : [{ row, latitude_deg, longitude_deg }];
     });
-    for (const { row, latitude_deg: first, longitude_deg: second } of positionsSwapped(positions)) {
-      const facts = { value: `${first}, ${second}`, likely: `${second}, ${first}`, unit: 'deg' };
+    for (const { row, latitude_deg, longitude_deg, likely } of positionsFar(positions)) {
+      const meant = `${likely.latitude_deg}, ${likely.longitude_deg}`;
+      const facts = { value: `${latitude_deg}, ${longitude_deg}`, likely: meant, how: likely.how, unit: 'deg' };
       this.faultIn(byRow.get(row)!, 'latitude_deg', { code: 'row.coordinates_far', facts });
     }
+    const most = placeOfMost(positions);
+    if (most !== null)
+      this.problems.forEach((problem, i) => {
+        if (problem.code === 'row.coordinates_swapped') this.problems[i] = guessed(problem, most);
+      });
   }
 
   finish(emptyRows: readonly number[]): void {
@@ -251,6 +257,14 @@ class RowsReader<C extends Columns> {
     const facts = { value: '', expected: 'a row', count: emptyRows.length, rows: emptyRows.slice(0, 20).map(String) };
     this.problems.push(tableProblem('row.empty', { file: this.file, row: emptyRows[0]! }, facts));
   }
+}
+
+/** What was meant by numbers that are no position, by where the others lie; nothing where none is near. */
+function guessed(problem: Problem, most: { readonly latitude_deg: number; readonly longitude_deg: number }): Problem {
+  const [latitude_deg = 0, longitude_deg = 0] = String(problem.facts['value']).split(', ').map(Number);
+  const likely = likelyPosition({ latitude_deg, longitude_deg }, most);
+  const meant = likely === null ? '' : `${likely.latitude_deg}, ${likely.longitude_deg}`;
+  return { ...problem, facts: { ...problem.facts, likely: meant } };
 }
 
 function isEmpty(raw: RawRow): boolean {

@@ -41,6 +41,13 @@ function feet(length_m: number, width_m: number, area_m2: number): readonly RowM
   return [{ columns: ['roofPlanArea_m2'], fault: { code: 'row.area_in_square_feet', facts } }];
 }
 
+/** Water does not stand above the wall that holds it. */
+function overflowAboveWall(overflowHeight_m: number, height_m: number): readonly RowMixUp[] {
+  if (overflowHeight_m <= height_m) return [];
+  const facts = { value: String(overflowHeight_m), wall_m: height_m, unit: 'm' };
+  return [{ columns: ['overflowHeight_m'], fault: { code: 'row.overflow_above_wall', facts } }];
+}
+
 function cubicMetresForLitres(volume_L: number): readonly RowMixUp[] {
   const { unit: other, high, factor } = cubicMetres;
   if (volume_L <= 0 || volume_L > high) return [];
@@ -58,6 +65,7 @@ function cubicMetresForLitres(volume_L: number): readonly RowMixUp[] {
  * @problem cell.other_unit - a part that is a tank and holds so few litres that m³ are meant
  * @problem row.coordinates_swapped - a latitude beyond 90 degrees that would be a longitude
  * @problem row.sides_in_feet - length × width is 10.76 times the area: as many square feet as m²
+ * @problem row.overflow_above_wall - an overflow higher than the wall of its tank
  * @problem row.area_in_square_feet - the area is 10.76 times length × width
  * @definition ours: docs/decisions/0017-cells-mixed-up.md
  */
@@ -74,9 +82,11 @@ export function rowMixUps(
   const coordinates = all('latitude_deg', 'longitude_deg');
   const volume = kind === 'tank' ? all('volume_L') : null;
   const sides = all('length_m', 'width_m', 'roofPlanArea_m2');
+  const levels = all('overflowHeight_m', 'height_m');
   return [
     ...(coordinates ? swappedCoordinates(coordinates[0]!, coordinates[1]!) : []),
     ...(sides ? feet(sides[0]!, sides[1]!, sides[2]!) : []),
+    ...(levels ? overflowAboveWall(levels[0]!, levels[1]!) : []),
     ...(volume ? cubicMetresForLitres(volume[0]!) : []),
   ];
 }
@@ -96,20 +106,74 @@ function middle(values: readonly number[]): number {
   return values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)]!;
 }
 
+/** What was likely done to a position: its numbers the other way round, a sign lost or put, or both. */
+export type PositionSlip = 'swapped' | 'sign' | 'both';
+
+/** A position that is meant where another stands. */
+export interface LikelyPosition {
+  readonly how: PositionSlip;
+  readonly latitude_deg: number;
+  readonly longitude_deg: number;
+}
+
+type Numbers = Pick<Position, 'latitude_deg' | 'longitude_deg'>;
+
+/** What each slip makes of two numbers; the plainer slip first. */
+function slipsOf({ latitude_deg: first, longitude_deg: second }: Numbers): readonly LikelyPosition[] {
+  const as = (how: PositionSlip, latitude_deg: number, longitude_deg: number) => ({ how, latitude_deg, longitude_deg });
+  return [
+    as('swapped', second, first),
+    as('sign', -first, second),
+    as('sign', first, -second),
+    as('sign', -first, -second),
+    as('both', -second, first),
+    as('both', second, -first),
+    as('both', -second, -first),
+  ].filter(
+    ({ latitude_deg, longitude_deg }) =>
+      Math.abs(latitude_deg) <= mostLatitude_deg && Math.abs(longitude_deg) <= mostLongitude_deg,
+  );
+}
+
+/** Where most of these positions lie; null where they are too few to show it. */
+export function placeOfMost(positions: readonly Numbers[]): Numbers | null {
+  if (positions.length < leastPositions) return null;
+  return {
+    latitude_deg: middle(positions.map(({ latitude_deg }) => latitude_deg)),
+    longitude_deg: middle(positions.map(({ longitude_deg }) => longitude_deg)),
+  };
+}
+
+const away_deg = (one: Numbers, other: Numbers) =>
+  Math.max(Math.abs(one.latitude_deg - other.latitude_deg), Math.abs(one.longitude_deg - other.longitude_deg));
+
 /**
- * Which positions are far from all the others as they stand, and near them with latitude and longitude the other way round?
+ * Which position near the others was likely meant by two numbers?
+ *
+ * @param numbers - latitude and longitude as they stand [deg]
+ * @param most - where most of the others lie [deg]
+ * @returns the nearest that one slip explains; null where none is near
+ * @definition ours: docs/decisions/0017-cells-mixed-up.md, docs/decisions/0138-positions-guessed-by-their-neighbours.md
+ */
+export function likelyPosition(numbers: Numbers, most: Numbers): LikelyPosition | null {
+  const found = slipsOf(numbers).filter((one) => away_deg(one, most) <= near_deg);
+  return found.toSorted((a, b) => away_deg(a, most) - away_deg(b, most))[0] ?? null;
+}
+
+/**
+ * Which positions are far from all the others as they stand, and near them as one slip explains?
  *
  * @param positions - the positions of one table
- * @returns those, each with its position the other way round [deg]
+ * @returns those, each with its numbers as they stand and the position likely meant [deg]
  * @definition ours: docs/decisions/0017-cells-mixed-up.md
  */
-export function positionsSwapped(positions: readonly Position[]): readonly Position[] {
-  if (positions.length < leastPositions) return [];
-  const latitude = middle(positions.map(({ latitude_deg }) => latitude_deg));
-  const longitude = middle(positions.map(({ longitude_deg }) => longitude_deg));
-  const away = (first: number, second: number) => Math.max(Math.abs(first - latitude), Math.abs(second - longitude));
-  return positions.filter(
-    ({ latitude_deg: first, longitude_deg: second }) =>
-      away(first, second) > far_deg && away(second, first) <= near_deg,
-  );
+export function positionsFar(
+  positions: readonly Position[],
+): readonly (Position & { readonly likely: LikelyPosition })[] {
+  const most = placeOfMost(positions);
+  if (most === null) return [];
+  return positions.flatMap((position) => {
+    const likely = away_deg(position, most) > far_deg ? likelyPosition(position, most) : null;
+    return likely === null ? [] : [{ ...position, likely }];
+  });
 }

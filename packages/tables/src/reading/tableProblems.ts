@@ -67,9 +67,10 @@ export const tableProblems = {
   'cell.other_unit': 'blocker', // other: the unit likely meant; likely: the number in the column's unit
   'cell.percent_or_share': 'blocker', // readings: as percent, and as a share
   'cell.degrees_written': 'blocker', // likely: decimal degrees
-  'row.coordinates_swapped': 'blocker', // value: both as written; likely: both, the other way round
-  'row.coordinates_far': 'warning', // value, likely as above: far from the others, near them the other way round
+  'row.coordinates_swapped': 'blocker', // value: both as written; likely: both, the other way round or as they are near the others; empty where they are not
+  'row.coordinates_far': 'warning', // value, likely as above; how: swapped, sign or both, what brings it near the others
   'row.sides_in_feet': 'warning', // value: length × width; likely: in m; area_m2
+  'row.overflow_above_wall': 'warning', // value: the overflow; wall_m: the height of the tank; both are used
   'row.area_in_square_feet': 'blocker', // value: the area; likely: in m²
   'cell.unusual': 'warning', // low, high as text
   'cell.date_form': 'blocker', // readings: the ISO dates it could be
@@ -96,6 +97,7 @@ export const tableProblems = {
   'link.unknown_gauge': 'blocker',
   'link.unknown_roof': 'blocker',
   'link.unknown_tank': 'blocker',
+  'link.pipe_roof_unknown': 'warning', // of a gutter or a downpipe, by which nothing is judged yet
   'link.unknown_part': 'blocker',
   'link.part_not_tank': 'blocker', // kind
   'link.joined_to_itself': 'blocker',

@@ -52,6 +52,7 @@ export const workingLine = z
     code: z.string().regex(/^[a-zA-Z]+\.[a-zA-Z]+$/),
     label: z.string(),
     value: z.union([z.number(), z.string(), range, z.null()]).describe('Null where no such figure exists.'),
+    said: z.string().optional().describe('A value that is a word, in words.'),
     unit: z.string().describe('Empty where the value has none.'),
     formula: z.string().describe('In words.'),
     inputs: z.array(
@@ -59,10 +60,12 @@ export const workingLine = z
         name: z.string(),
         label: z.string(),
         value: z.union([z.number(), z.string()]),
+        said: z.string().optional().describe('A value that is a word, in words.'),
         unit: z.string(),
       }),
     ),
     source: z.string().describe('`id, place` of docs/sources.json, or survey, settings, definition.'),
+    sourceSaid: z.string().describe('The source in words.'),
   })
   .meta({ id: 'workingLine' });
 

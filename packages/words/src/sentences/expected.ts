@@ -1,6 +1,6 @@
 import { isMessage } from '../catalogues.ts';
 import type { Told } from '../problems.ts';
-import { part, unitOf, yes } from './telling.ts';
+import { part, unitAside, unitBehind, yes } from './telling.ts';
 
 /** What the contract of tables says it expects, as it says it in facts, by the message that says it in words. */
 const forms: Readonly<Record<string, string>> = {
@@ -23,7 +23,13 @@ export function expectedIn(t: Told): string {
   const number = numberForm.exec(text);
   if (number) {
     const [, kind, above, low = '', high = '', unit = ''] = number;
-    const values = { hasRange: yes(low), isAbove: yes(above), low, high, unit: unitOf(unit) };
+    const values = {
+      hasRange: yes(low),
+      isAbove: yes(above),
+      low,
+      high,
+      unit: (low === '' ? unitAside : unitBehind)(t, unit),
+    };
     return part(t, kind === 'number' ? 'expected.number' : 'expected.whole', values);
   }
   const [, from, to] = dateForm.exec(text) ?? [];

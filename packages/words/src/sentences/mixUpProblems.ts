@@ -1,5 +1,5 @@
 import type { TableProblemCode } from '@eavewell/tables';
-import { type Sentences, says, unitIn, yes } from './telling.ts';
+import { likelyOf, type Sentences, says, unitIn, yes } from './telling.ts';
 
 /** Good numbers in the wrong unit or place: what is likely meant is proposed, never taken. */
 export const mixUpSentences = {
@@ -16,10 +16,15 @@ export const mixUpSentences = {
     says(t, 'cell.percent_or_share', { value: t.text('value'), readings: t.either('readings') }),
   'cell.degrees_written': (t) => says(t, 'cell.degrees_written', { value: t.text('value'), likely: t.text('likely') }),
   'row.coordinates_swapped': (t) =>
-    says(t, 'row.coordinates_swapped', { value: t.text('value'), likely: t.text('likely') }),
-  'row.coordinates_far': (t) => says(t, 'row.coordinates_far', { value: t.text('value'), likely: t.text('likely') }),
+    says(t, 'row.coordinates_swapped', {
+      ...{ value: t.text('value'), likely: likelyOf(t) ?? '', hasLikely: yes(likelyOf(t)) },
+    }),
+  'row.coordinates_far': (t) =>
+    says(t, 'row.coordinates_far', { value: t.text('value'), likely: t.text('likely'), how: t.text('how') }),
   'row.sides_in_feet': (t) =>
     says(t, 'row.sides_in_feet', { value: t.text('value'), area: t.text('area_m2'), likely: t.text('likely') }),
+  'row.overflow_above_wall': (t) =>
+    says(t, 'row.overflow_above_wall', { value: t.text('value'), wall: t.text('wall_m') }),
   'row.area_in_square_feet': (t) =>
     says(t, 'row.area_in_square_feet', { value: t.text('value'), likely: t.text('likely') }),
 } satisfies Partial<Sentences<TableProblemCode>>;

@@ -36,6 +36,7 @@ const imports = {
       value: t.text('value'),
       fault: wordFor(t, 'zipFault', t.text('reason')) ?? part(t, 'zipFault.other'),
     }),
+  'import.empty': (t) => says(t, 'import.empty', { value: t.text('value'), hasLine: yes(t.text('found') === 'line') }),
   'import.too_many': (t) => says(t, 'import.too_many', { most: t.text('most') }),
   'import.table_twice': (t) => says(t, 'import.table_twice', { value: t.text('value'), files: t.text('files') }),
   'import.nothing_to_undo': (t) => says(t, 'import.nothing_to_undo'),
@@ -88,6 +89,7 @@ export const serverProblemSentences: Sentences<ServerProblemCode> = {
     says(t, 'request.refused', { reason: wordFor(t, 'refusal', t.text('reason')) ?? part(t, 'refusal.other') }),
   'request.too_large': (t) => says(t, 'request.too_large', { largest: t.text('largest_MB') }),
   'request.called_off': (t) => says(t, 'request.called_off'),
+  'request.not_judged_yet': (t) => says(t, 'request.not_judged_yet', { state: t.text('state') }),
   'request.our_fault': (t) => says(t, 'request.our_fault'),
   'server.port_taken': (t) => says(t, 'server.port_taken', { value: t.text('value') }),
 };

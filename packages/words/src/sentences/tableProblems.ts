@@ -6,7 +6,7 @@ import { expectedIn } from './expected.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
-import { likelyOf, quoted, type Sentences, says, saysOrMeant, unitIn, yes } from './telling.ts';
+import { likelyOf, quoted, type Sentences, says, saysOrMeant, unitAsked, unitIn, yes } from './telling.ts';
 import { workbookProblemSentences } from './workbookProblems.ts';
 
 /** A file that is there and is nearly the one sought; empty where there is none. */
@@ -56,16 +56,16 @@ const row = {
 
 const number = {
   'cell.missing': (t) => says(t, 'cell.missing', { expected: expectedIn(t) }),
-  'cell.not_a_number': (t) => says(t, 'cell.not_a_number', { value: quoted(t), unit: unitIn(t) }),
-  'cell.not_finite': (t) => says(t, 'cell.not_finite', { value: quoted(t), unit: unitIn(t) }),
-  'cell.not_whole': (t) => says(t, 'cell.not_whole', { value: quoted(t), unit: unitIn(t) }),
+  'cell.not_a_number': (t) => says(t, 'cell.not_a_number', { value: quoted(t), unit: unitAsked(t) }),
+  'cell.not_finite': (t) => says(t, 'cell.not_finite', { value: quoted(t), unit: unitAsked(t) }),
+  'cell.not_whole': (t) => says(t, 'cell.not_whole', { value: quoted(t), unit: unitAsked(t) }),
   'cell.decimal_comma': (t) =>
     says(t, 'cell.decimal_comma', { value: quoted(t), hasLikely: yes(t.has('likely')), likely: t.text('likely') }),
   'cell.comma_ambiguous': (t) => says(t, 'cell.comma_ambiguous', { value: quoted(t), readings: t.either('readings') }),
   'cell.thousands': (t) =>
     says(t, 'cell.thousands', { value: quoted(t), hasLikely: yes(t.has('likely')), likely: t.text('likely') }),
   'cell.unit_in_number': (t) =>
-    says(t, 'cell.unit_in_number', { value: quoted(t), found: t.text('found'), unit: unitIn(t) }),
+    says(t, 'cell.unit_in_number', { value: quoted(t), found: t.text('found'), unit: unitAsked(t) }),
   'cell.out_of_range': (t) =>
     says(t, 'cell.out_of_range', { value: quoted(t), low: t.text('low'), high: t.text('high'), unit: unitIn(t) }),
   'cell.unusual': (t) =>
@@ -106,6 +106,7 @@ const link = {
   'link.unknown_site': (t) => saysOrMeant(t, 'link.unknown_site', { value: quoted(t) }),
   'link.unknown_gauge': (t) => saysOrMeant(t, 'link.unknown_gauge', { value: quoted(t) }),
   'link.unknown_roof': (t) => saysOrMeant(t, 'link.unknown_roof', { value: quoted(t) }),
+  'link.pipe_roof_unknown': (t) => saysOrMeant(t, 'link.pipe_roof_unknown', { value: quoted(t) }),
   'link.unknown_tank': (t) => saysOrMeant(t, 'link.unknown_tank', { value: quoted(t) }),
   'link.unknown_part': (t) => saysOrMeant(t, 'link.unknown_part', { value: quoted(t) }),
   'link.part_not_tank': (t) => says(t, 'link.part_not_tank', { value: quoted(t), kind: t.text('kind') }),

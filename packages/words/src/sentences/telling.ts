@@ -56,11 +56,28 @@ export function quoted(t: Told, name = 'value'): string {
   return value.startsWith('(') ? value : `"${value}"`;
 }
 
-/** " [mm]", as units stand behind what is asked of a table; nothing where there is none. */
-export const unitOf = (name: string): string => (name === '' || name.startsWith('(') ? '' : ` [${name}]`);
+/** The word for a unit of a table; null where its column says it already, as a year does. */
+const unitWord = (t: Pick<Told, 'say'>, name: string): string | null => {
+  const key = `problems.part.unit.${name.replaceAll('/', '_per_').replaceAll(' ', '_')}`;
+  return isMessage(key) ? t.say(key) : null;
+};
 
-/** The same for the unit a problem names. */
-export const unitIn = (t: Told): string => unitOf(t.has('unit') ? t.text('unit') : '');
+/** " mm", as units stand behind figures; nothing where there is none to say. */
+export function unitBehind(t: Pick<Told, 'say'>, name: string): string {
+  const word = unitWord(t, name);
+  return word === null ? '' : ` ${word}`;
+}
+
+/** " (mm)", as units stand behind what is asked for. */
+export function unitAside(t: Pick<Told, 'say'>, name: string): string {
+  const word = unitWord(t, name);
+  return word === null ? '' : ` (${word})`;
+}
+
+/** The unit a problem names. */
+const unitNamed = (t: Told): string => (t.has('unit') ? t.text('unit') : '');
+export const unitIn = (t: Told): string => unitBehind(t, unitNamed(t));
+export const unitAsked = (t: Told): string => unitAside(t, unitNamed(t));
 
 /** The first of the named facts that is there, with its unit where it is a number. */
 export function amount(t: Told, names: readonly string[], unit: string): string {

@@ -1,6 +1,6 @@
 import { useNavigate, useParams } from '@tanstack/react-router';
 import { useEffect, useMemo, useState } from 'react';
-import type { DraftStep, RowNow } from '../../forms/draft.ts';
+import type { DraftStep, RowChange, RowNow } from '../../forms/draft.ts';
 import { nextId } from '../../forms/options.ts';
 import { TablesForm } from '../../forms/TablesForm.tsx';
 import { useDraft } from '../../forms/useDraft.ts';
@@ -17,7 +17,7 @@ export function NewSite() {
   const navigate = useNavigate();
   const { programmeId } = useParams({ from: '/p/$programmeId/new-site' });
   const known = useKnownRows(programmeId, asked);
-  const { draft, dispatch } = useDraft(programmeId, 'new-site');
+  const { name, draft, dispatch } = useDraft(programmeId, 'new-site');
   const typed = useMemo(
     () =>
       Object.values(draft.rows).map(({ table, key, cells }) => ({
@@ -33,7 +33,7 @@ export function NewSite() {
   const firstId = siteIds === null ? null : nextId(siteIds, 'S');
   useEffect(() => {
     if (isBegun || isDone || firstId === null) return;
-    dispatch({ kind: 'add', table: 'sites', cells: { siteId: firstId } });
+    dispatch({ kind: 'add', table: 'sites', cells: { siteId: firstId }, isOffered: true });
   }, [isBegun, isDone, firstId, dispatch]);
   const siteId = typed.find(({ table }) => table === 'sites')?.cells['siteId'] ?? '';
   // Roofs and tanks follow their site when its id is changed.
@@ -47,6 +47,13 @@ export function NewSite() {
     setDone(true);
     void navigate({ to: '/p/$programmeId/sites', params: { programmeId } });
   };
+  // It is seen where it stands now; one that waits in this browser has no page yet.
+  const saved = (changes: readonly RowChange[], isKept: boolean) => {
+    const own = changes.find(({ table }) => table === 'sites');
+    if (own === undefined || isKept) return leave();
+    setDone(true);
+    void navigate({ to: '/p/$programmeId/sites/$siteId', params: { programmeId, siteId: own.key } });
+  };
   return (
     <>
       <h1>{say('forms.new_site')}</h1>
@@ -59,8 +66,9 @@ export function NewSite() {
           rows={noRows}
           known={known}
           draft={draft}
+          draftName={name}
           dispatch={follow}
-          onSaved={leave}
+          onSaved={saved}
           onLeave={leave}
         />
       )}

@@ -20,7 +20,7 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
   const { data } = useSuspenseQuery(queries.site(programmeId, siteId));
   const rows = useRowsWithKept(programmeId, siteId, data.rows);
   const known = useKnownRows(programmeId, namedBySites);
-  const { draft, dispatch, foundAt } = useDraft(programmeId, `site-${siteId}`);
+  const { name, draft, dispatch, foundAt } = useDraft(programmeId, `site-${siteId}`);
   const [isEdited, setEdited] = useState(false);
   const [isSaved, setSaved] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
@@ -56,6 +56,7 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
           known={known}
           level={3}
           draft={draft}
+          draftName={name}
           dispatch={dispatch}
           onSaved={() => close(true)}
           onLeave={() => close(false)}

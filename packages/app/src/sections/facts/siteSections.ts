@@ -6,7 +6,12 @@ import type { FormSection } from '../../forms/TablesForm.tsx';
 export const namedBySites = ['gauges', 'parts', 'targets', 'presence', 'secondSources'] as const;
 
 /** Ids of new rows of a site begin with these letters where there are none yet. */
-const letters = { roofs: ['roofId', 'R'], tanks: ['tankId', 'T'] } as const;
+const letters = {
+  roofs: ['roofId', 'R'],
+  gutters: ['gutterId', 'G'],
+  downpipes: ['downpipeId', 'D'],
+  tanks: ['tankId', 'T'],
+} as const;
 
 /**
  * The tables of a site in a form.
@@ -16,7 +21,7 @@ const letters = { roofs: ['roofId', 'R'], tanks: ['tankId', 'T'] } as const;
  * @param isNew - the site itself is new: its id is asked for
  */
 export function siteSections(siteId: string, rows: readonly RowNow[], isNew: boolean): readonly FormSection[] {
-  const idFor = (table: 'roofs' | 'tanks') => {
+  const idFor = (table: keyof typeof letters) => {
     const [column, letter] = letters[table];
     const ids = rows.filter((row) => row.table === table).map((row) => row.cells[column] ?? '');
     return { siteId, [column]: nextId(ids, letter) };
@@ -25,6 +30,8 @@ export function siteSections(siteId: string, rows: readonly RowNow[], isNew: boo
   return [
     { table: 'sites', hidden: isNew ? [] : hidden, isGrowing: false, newRow: () => ({}) },
     { table: 'roofs', hidden, isGrowing: true, newRow: () => idFor('roofs') },
+    { table: 'gutters', hidden, isGrowing: true, newRow: () => idFor('gutters') },
+    { table: 'downpipes', hidden, isGrowing: true, newRow: () => idFor('downpipes') },
     { table: 'tanks', hidden, isGrowing: true, newRow: () => idFor('tanks') },
     { table: 'diverters', hidden, isGrowing: true, newRow: () => ({ siteId }) },
     { table: 'demand', hidden, isGrowing: true, newRow: () => ({ siteId, judged: 'yes' }) },

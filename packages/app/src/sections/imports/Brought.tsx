@@ -14,11 +14,13 @@ export function Brought({ review, step }: { readonly review: Review; readonly st
       <h2 id="brought">{say('imports.brought')}</h2>
       {files.length === 0 ? <p>{say('imports.brought_nothing')}</p> : null}
       <ul className="brought">
-        {files.map(({ file, from, rows, used }) => (
+        {files.map(({ file, from, rows, used, sheet }) => (
           <li key={file}>
-            <b>{file}</b>{' '}
+            <b>{sheet === null ? file : say('imports.sheet_in', { sheet, file: from })}</b>{' '}
             {say('imports.rows_used', { count: rows, used: numbers.given(used, ''), all: numbers.given(rows, '') })}
-            {from === file || from === '' ? null : <span className="small"> {say('imports.sent_in', { from })}</span>}
+            {sheet !== null || from === file || from === '' ? null : (
+              <span className="small"> {say('imports.sent_in', { from })}</span>
+            )}
           </li>
         ))}
       </ul>

@@ -3,6 +3,7 @@ import { useFieldWords } from '../../forms/useFieldWords.ts';
 import { ChangesOfRecord } from '../../history/ChangesOfRecord.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { Review } from './importsApi.ts';
+import { rowSeen, sheetOf } from './reviewRows.ts';
 
 /** What taking the files in would change, a table at a time: rows that come, change and go, cell by cell. */
 export function ReviewChanges({ review }: { readonly review: Review }) {
@@ -40,7 +41,12 @@ export function ReviewChanges({ review }: { readonly review: Review }) {
           <ul>
             {notUsed.slice(0, 200).map(({ file, row, column, value }) => (
               <li key={`${file} ${row} ${column}`}>
-                {say('imports.not_used_cell', { file, row, column: column ?? say('imports.whole_row'), value })}
+                {say('imports.not_used_cell', {
+                  file: sheetOf(review, file)?.sheet ?? file,
+                  row: rowSeen(review, file, row),
+                  column: column ?? say('imports.whole_row'),
+                  value,
+                })}
               </li>
             ))}
           </ul>

@@ -3,7 +3,7 @@ import { useFieldWords } from '../../forms/useFieldWords.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { Review } from './importsApi.ts';
 import { MendRow } from './MendRow.tsx';
-import { problemsByFile, rowAt } from './reviewRows.ts';
+import { problemsByFile, rowAt, rowSeen, sheetOf } from './reviewRows.ts';
 import type { ReviewStep } from './useReviewStep.ts';
 
 type Problem = Review['problems'][number];
@@ -68,9 +68,10 @@ interface OfFileProps {
 function OfFile({ file, problems, review, step }: OfFileProps) {
   const { say } = useLanguage();
   const [most, setMost] = useState(shownAtFirst);
+  const sheet = sheetOf(review, file);
   return (
     <>
-      {file === '' ? null : <h3>{file}</h3>}
+      {file === '' ? null : <h3>{sheet === null ? file : say('imports.sheet_in', sheet)}</h3>}
       <ul className="faults">
         {problems.slice(0, most).map((problem) => {
           const { row, column } = problem.place;
@@ -100,9 +101,9 @@ function OneProblem(props: { readonly problem: Problem; readonly review: Review;
   const { place, severity, what, todo } = problem;
   const [isOpen, setOpen] = useState(false);
   const row = rowAt(review, place);
-  const table = place.file?.replace(/\.csv$/, '') ?? '';
+  const table = place.file?.replace(/^rain\/.*/, 'rain').replace(/\.csv$/, '') ?? '';
   const where = [
-    place.row === undefined ? null : say('imports.row', { row: place.row }),
+    place.row === undefined ? null : say('imports.row', { row: rowSeen(review, place.file, place.row) }),
     place.column === undefined ? null : words.label(table, place.column),
   ].filter((text) => text !== null);
   return (
@@ -113,7 +114,7 @@ function OneProblem(props: { readonly problem: Problem; readonly review: Review;
         {what} {todo}{' '}
         {row === null ? null : (
           <button type="button" className="button plain" aria-expanded={isOpen} onClick={() => setOpen(!isOpen)}>
-            {say(isOpen ? 'imports.close_row' : 'imports.open_row', { row: row.row })}
+            {say(isOpen ? 'imports.close_row' : 'imports.open_row', { row: rowSeen(review, row.file, row.row) })}
           </button>
         )}
       </p>

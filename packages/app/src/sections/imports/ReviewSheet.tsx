@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useNavigate } from '@tanstack/react-router';
+import { Link, useNavigate } from '@tanstack/react-router';
 import { useState } from 'react';
 import { askAnew } from '../../api/useChange.ts';
 import { useWho } from '../../api/useWho.ts';
@@ -11,6 +11,7 @@ import { Matchings } from './Matchings.tsx';
 import { NotDoneWords } from './NotDoneWords.tsx';
 import { ReviewChanges } from './ReviewChanges.tsx';
 import { ReviewProblems } from './ReviewProblems.tsx';
+import { StepsBack } from './StepsBack.tsx';
 import { useReviewStep } from './useReviewStep.ts';
 
 export interface ReviewProps {
@@ -41,6 +42,7 @@ export function ReviewSheet(props: ReviewProps) {
           <Brought review={review} step={step} />
           <Matchings review={review} step={step} />
           <ReviewProblems review={review} step={step} />
+          <StepsBack review={review} step={step} />
           <ReviewChanges review={review} />
         </>
       )}
@@ -52,10 +54,11 @@ export function ReviewSheet(props: ReviewProps) {
 }
 
 function titleOf(
-  { changes, isReading, freshRecords, mayBeAccepted, problems }: Review,
+  { changes, isReading, freshRecords, mayBeAccepted, problems, there }: Review,
   say: ReturnType<typeof useLanguage>['say'],
 ): string {
   if (isReading) return say('imports.title');
+  if (there !== null) return say('imports.title_there', { name: there.name });
   const sum = (kind: 'added' | 'edited' | 'removed') => changes.reduce((all, table) => all + table[kind], 0);
   const [added, edited, removed] = [sum('added'), sum('edited'), sum('removed')];
   const isNothing = added + edited + removed === 0 && freshRecords === 0;
@@ -72,9 +75,12 @@ function Word({ review, name, onOpen }: ReviewProps) {
   const client = useQueryClient();
   const navigate = useNavigate();
   const isNew = name.programmeId === null;
-  const [programmeName, setProgrammeName] = useState(review.programmeName ?? '');
+  const { there } = review;
+  const [typedName, setProgrammeName] = useState<string | null>(null);
+  const programmeName =
+    typedName ?? (there === null ? (review.programmeName ?? '') : say('imports.second_name', { name: there.name }));
   const accepting = useMutation({
-    mutationFn: () => takeIn(name, who, isNew ? programmeName.trim() : null),
+    mutationFn: () => takeIn(name, { by: who, name: isNew ? programmeName.trim() : null, isBeside: there !== null }),
     onSuccess: async ({ programmeId }) => {
       await navigate({ to: '/p/$programmeId/sites', params: { programmeId } });
       client.removeQueries({ queryKey: reviewsKey(name.programmeId) });
@@ -91,11 +97,13 @@ function Word({ review, name, onOpen }: ReviewProps) {
     },
   });
   const isBusy = accepting.isPending || going.isPending;
-  const isWanting = who === '' || (isNew && programmeName.trim() === '');
+  const isSameName = isNew && there !== null && programmeName.trim() === there.name;
+  const isWanting = who === '' || isSameName || (isNew && programmeName.trim() === '');
   return (
     <div className="save-bar on-screen">
       <NotDoneWords error={accepting.error ?? going.error} />
       {review.mayBeAccepted || review.isReading ? null : <p className="small">{say('imports.not_yet')}</p>}
+      {there === null ? null : <There there={there} isSameName={isSameName} />}
       {isNew ? (
         <p className="who">
           <label htmlFor="programme-of-files">{say('programmes.name')}</label>
@@ -115,12 +123,30 @@ function Word({ review, name, onOpen }: ReviewProps) {
           disabled={!review.mayBeAccepted || isWanting || isBusy}
           onClick={() => accepting.mutate()}
         >
-          {say(isNew ? 'imports.make_programme' : 'imports.take_in')}
+          {say(there !== null ? 'imports.make_second' : isNew ? 'imports.make_programme' : 'imports.take_in')}
         </button>
         <button type="button" className="button" disabled={isBusy} onClick={() => going.mutate()}>
           {say('imports.let_go')}
         </button>
       </p>
+    </div>
+  );
+}
+
+/** The programme of these files is here already: it can be opened, or a second one made beside it. */
+function There(props: { readonly there: NonNullable<Review['there']>; readonly isSameName: boolean }) {
+  const { say } = useLanguage();
+  const { programmeId, name } = props.there;
+  return (
+    <div className="heed">
+      <p>
+        {say('imports.there')}{' '}
+        <Link to="/p/$programmeId/sites" params={{ programmeId }}>
+          {say('imports.open_there', { name })}
+        </Link>
+      </p>
+      <p>{say('imports.there_about', { name })}</p>
+      {props.isSameName ? <p className="field-wanting">{say('imports.name_of_its_own', { name })}</p> : null}
     </div>
   );
 }

@@ -107,9 +107,17 @@ export async function letGo({ programmeId, importId }: ImportName): Promise<void
   if (!response.ok && response.status !== 404) throw new NotDone(response.status === 403 ? 'refused' : 'problems');
 }
 
+/** How files are taken in: by whom, what a programme made of them is called, and whether it may be a second one beside its like. */
+export interface TakenAs {
+  readonly by: string;
+  readonly name: string | null;
+  readonly isBeside: boolean;
+}
+
 /** Takes the files in, as one record; or makes a programme of them. */
-export function takeIn({ programmeId, importId }: ImportName, by: string, name: string | null) {
-  const body = name === null ? { by } : { by, name };
+export function takeIn({ programmeId, importId }: ImportName, asked: TakenAs) {
+  const { by, name, isBeside: beside } = asked;
+  const body = name === null ? { by, beside } : { by, name, beside };
   return programmeId === null
     ? answerOf(api.POST(`${alone}/accept`, { params: { path: { importId, programmeId: none } }, body }))
     : answerOf(api.POST(`${one}/accept`, { params: { path: { programmeId, importId } }, body }));

@@ -26,6 +26,17 @@ export function rowAt(review: Pick<Review, 'rowsShown'>, place: Problem['place']
   return { file, row, cells };
 }
 
+/** The number of a row as a person sees it: in the sheet of the workbook it came in, or in its file. */
+export function rowSeen({ inSheets }: Pick<Review, 'inSheets'>, file: string | undefined, row: number): number {
+  return inSheets.find((one) => one.file === file && one.row === row)?.inSheet ?? row;
+}
+
+/** The workbook and the sheet a file was laid out from; null for a file of its own. */
+export function sheetOf({ files }: Pick<Review, 'files'>, file: string): { file: string; sheet: string } | null {
+  const found = files.find((one) => one.file === file);
+  return found === undefined || found.sheet === null ? null : { file: found.from, sheet: found.sheet };
+}
+
 /** The header under which a problem's column stands in its file. */
 export function headerOf(row: RowShown, column: string | undefined): string | null {
   if (column === undefined) return null;

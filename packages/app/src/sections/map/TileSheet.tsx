@@ -3,6 +3,7 @@ import workerAddress from 'maplibre-gl/dist/maplibre-gl-worker.mjs?worker&url';
 import 'maplibre-gl/dist/maplibre-gl.css';
 import { Protocol } from 'pmtiles';
 import { useEffect, useRef } from 'react';
+import { onLight } from '../../look/light.ts';
 import { mercatorScale, type Plane } from './plane.ts';
 import { type TileColours, tileStyle } from './tileStyle.ts';
 import type { MapFile } from './useMapFiles.ts';
@@ -33,11 +34,10 @@ export function TileSheet({ map, view, size, plane, onFault }: TileSheetProps) {
     const made = begin(element.current!, map, (what) => latest.current.onFault(what));
     drawn.current = made;
     if (made) place(made, latest.current.view, latest.current.plane);
-    const light = matchMedia('(prefers-color-scheme: dark)');
     const redraw = () => made?.setStyle(tileStyle(map, addressOf(map), colours(element.current!)));
-    light.addEventListener('change', redraw);
+    const end = onLight(redraw);
     return () => {
-      light.removeEventListener('change', redraw);
+      end();
       made?.remove();
       drawn.current = null;
     };

@@ -79,10 +79,12 @@ export function OneProgramme({ programme }: { readonly programme: Listed }) {
 
 function FactsOf({ programme }: { readonly programme: Listed }) {
   const { say, numbers } = useLanguage();
-  const { sites, people, lastChange, madeAt } = programme;
+  const { sites, people, withoutPeople_count, lastChange, madeAt } = programme;
+  const unknown =
+    (withoutPeople_count ?? 0) > 0 ? ` ${say('programmes.facts_unknown', { count: withoutPeople_count ?? 0 })}` : '';
   return (
     <p className="small">
-      {sites === null ? null : `${say('programmes.facts', { sites, people: people ?? 0 })}; `}
+      {sites === null ? null : `${say('programmes.facts', { sites, people: people ?? 0 })}${unknown}; `}
       {lastChange === null
         ? say('programmes.made', { when: numbers.moment(madeAt) })
         : say('programmes.last_change', { when: numbers.moment(lastChange.at), who: lastChange.by })}

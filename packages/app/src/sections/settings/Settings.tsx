@@ -20,7 +20,7 @@ export function Settings() {
   const { say } = useLanguage();
   const { programmeId } = useParams({ from: '/p/$programmeId/settings' });
   const { data } = useSuspenseQuery(queries.table(programmeId, 'settings'));
-  const { draft, dispatch } = useDraft(programmeId, 'settings');
+  const { name, draft, dispatch } = useDraft(programmeId, 'settings');
   const [isSaved, setSaved] = useState(false);
   const rows = useMemo(() => [settingsRow(data.rows)], [data.rows]);
   const asKept = (changes: readonly RowChange[]) =>
@@ -36,6 +36,7 @@ export function Settings() {
         rows={rows}
         known={nothingNamed}
         draft={draft}
+        draftName={name}
         dispatch={dispatch}
         asKept={asKept}
         onSaved={() => setSaved(true)}
@@ -50,7 +51,7 @@ export function TableLinks({ programmeId }: { readonly programmeId: string }) {
   const { say } = useLanguage();
   const words = useFieldWords();
   return (
-    <nav className="table-links" aria-label={say('settings.tables')}>
+    <nav className="table-links on-screen" aria-label={say('settings.tables')}>
       <ul>
         <li>
           <Link

@@ -28,7 +28,7 @@ function Rows({ programmeId, table }: { readonly programmeId: string; readonly t
   const words = useFieldWords();
   const { data } = useSuspenseQuery(queries.table(programmeId, table));
   const known = useKnownRows(programmeId, namedHere);
-  const { draft, dispatch } = useDraft(programmeId, `table-${table}`);
+  const { name, draft, dispatch } = useDraft(programmeId, `table-${table}`);
   const [open, setOpen] = useState<ReadonlySet<string>>(new Set());
   const [isSaved, setSaved] = useState(false);
   const top = useRef<HTMLHeadingElement>(null);
@@ -61,6 +61,7 @@ function Rows({ programmeId, table }: { readonly programmeId: string; readonly t
           rows={rows}
           known={[...known, ...rows]}
           draft={draft}
+          draftName={name}
           dispatch={dispatch}
           isShown={(row) => open.has(row.key)}
           onSaved={() => close(true)}

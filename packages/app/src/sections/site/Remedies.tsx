@@ -6,8 +6,18 @@ import type { SiteReport } from './siteFigures.ts';
 type Found = NonNullable<SiteReport['remedies']>;
 type Remedy = Found['ranked'][number];
 
+/** What can be done with a remedy: shown on the drawing while it is pointed at, and taken into the draft. */
+export interface RemedyActs {
+  onPoint?(changes: Remedy['changes'] | null): void;
+  onTake?(changes: Remedy['changes']): void;
+}
+
 /** What would mend a site: every change that does, and what it comes to if it is left. */
-export function Remedies({ found, judgedYears }: { readonly found: Found; readonly judgedYears: number | null }) {
+export function Remedies({
+  found,
+  judgedYears,
+  ...acts
+}: { readonly found: Found; readonly judgedYears: number | null } & RemedyActs) {
   const { say, numbers } = useLanguage();
   const { ranked, leaveIt } = found;
   return (
@@ -15,7 +25,10 @@ export function Remedies({ found, judgedYears }: { readonly found: Found; readon
       <h2>{say('site.remedies')}</h2>
       {ranked.length === 0 ? null : (
         <>
-          <p className="small">{say('site.remedies_order')}</p>
+          <p className="small">
+            {acts.onTake === undefined ? null : `${say('water.remedies_press')} `}
+            {say('site.remedies_order')}
+          </p>
           <table>
             <thead>
               <tr>
@@ -28,7 +41,12 @@ export function Remedies({ found, judgedYears }: { readonly found: Found; readon
             </thead>
             <tbody>
               {ranked.map((remedy) => (
-                <RemedyRow key={`${remedy.about} ${remedy.tankVolume_L}`} remedy={remedy} judgedYears={judgedYears} />
+                <RemedyRow
+                  key={`${remedy.about} ${remedy.tankVolume_L}`}
+                  remedy={remedy}
+                  judgedYears={judgedYears}
+                  {...acts}
+                />
               ))}
             </tbody>
           </table>
@@ -51,14 +69,32 @@ export function Remedies({ found, judgedYears }: { readonly found: Found; readon
   );
 }
 
-function RemedyRow({ remedy, judgedYears }: { readonly remedy: Remedy; readonly judgedYears: number | null }) {
+function RemedyRow({
+  remedy,
+  judgedYears,
+  onPoint,
+  onTake,
+}: { readonly remedy: Remedy; readonly judgedYears: number | null } & RemedyActs) {
   const { say, numbers } = useLanguage();
-  const { about, verdict, promiseCut_count, dryDays_per_year, goodYears, cost } = remedy;
+  const { changes, about, verdict, promiseCut_count, dryDays_per_year, goodYears, cost } = remedy;
   const { amount, currency } = cost;
   return (
-    <tr>
+    <tr onPointerEnter={() => onPoint?.(changes)} onPointerLeave={() => onPoint?.(null)}>
       <th scope="row">
-        {about}
+        {onTake === undefined ? (
+          about
+        ) : (
+          <button
+            type="button"
+            className="take"
+            aria-label={say('water.take_remedy', { about })}
+            onFocus={() => onPoint?.(changes)}
+            onBlur={() => onPoint?.(null)}
+            onClick={() => onTake(changes)}
+          >
+            {about}
+          </button>
+        )}
         {promiseCut_count > 0 ? <span className="small">{say('sites.mend_cuts')}</span> : null}
       </th>
       <td>

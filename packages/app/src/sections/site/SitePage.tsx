@@ -1,6 +1,6 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
-import { Suspense, useState } from 'react';
+import { lazy, Suspense } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
@@ -8,11 +8,12 @@ import { SiteFacts } from '../facts/index.ts';
 import { costWords, overviewQuery, type SiteEntry } from '../sites/index.ts';
 import { Among } from './Among.tsx';
 import { Problems, problemsOnce } from './Problems.tsx';
-import { Remedies } from './Remedies.tsx';
-import { StationTable } from './StationTable.tsx';
+import { recordSaid } from './recordSaid.ts';
 import type { SiteReport } from './siteFigures.ts';
-import { Working } from './Working.tsx';
 import './site.css';
+
+/** The drawing with the charts: a large piece that the list of sites does not need. */
+const WaterSheet = lazy(() => import('./water/WaterSheet.tsx').then((loaded) => ({ default: loaded.WaterSheet })));
 
 /** One site: verdict, stations, what would mend it, what was found in its tables, and its facts. */
 export function SitePage() {
@@ -31,15 +32,28 @@ export function SitePage() {
       <Among programmeId={programmeId} overview={overview} siteKey={siteId} />
       <h1>{name}</h1>
       <p className="facts-line">{factsOf(siteId, row['area'], design, entry, useLanguage()).join(', ')}</p>
-      {design === null ? (
-        <NotJudged isDone={site.done_fraction === 1} />
-      ) : (
-        <Verdict design={design} entry={entry} isOfBefore={isOfBefore} />
-      )}
-      {design === null ? null : <Stations design={design} />}
-      {design?.remedies ? (
-        <Remedies found={design.remedies} judgedYears={design.storages[0]?.judgedYears ?? null} />
-      ) : null}
+      {design === null ? <NotJudged isDone={site.done_fraction === 1} /> : null}
+      <Suspense
+        fallback={
+          design === null ? null : (
+            <Verdict design={design} remedies={design.remedies} entry={entry} isOfBefore={isOfBefore} />
+          )
+        }
+      >
+        <WaterSheet
+          {...{ programmeId, siteId, name, design }}
+          key={siteId}
+          verdictOf={(report, remedies, isTried) => (
+            <Verdict
+              design={report}
+              remedies={remedies}
+              entry={entry}
+              isOfBefore={isOfBefore && report === design}
+              isTried={isTried}
+            />
+          )}
+        />
+      </Suspense>
       {design === null && site.problems.length === 0 ? null : (
         <Problems problems={problemsOnce(site.problems, design?.problems ?? [])} />
       )}
@@ -84,15 +98,22 @@ function NotJudged({ isDone }: { readonly isDone: boolean }) {
 /** The verdict in a sentence that could be read aloud, and the smallest change that mends it. */
 function Verdict({
   design,
+  remedies,
   entry,
   isOfBefore,
+  isTried = false,
 }: {
   readonly design: SiteReport;
+  readonly remedies: SiteReport['remedies'];
+  /** It is the verdict of what was changed and is not kept. */
+  readonly isTried?: boolean;
   readonly entry: SiteEntry | undefined;
   readonly isOfBefore: boolean;
 }) {
-  const { say, numbers } = useLanguage();
-  const { verdict, finding, remedies } = design;
+  const language = useLanguage();
+  const { say, numbers } = language;
+  const { verdict, finding } = design;
+  const cannotTell = recordSaid(design, language);
   const first = remedies?.ranked[0];
   const cost =
     costWords(first?.cost.amount ?? null, first?.cost.currency ?? null, { say, numbers }) ?? say('site.cost_not_known');
@@ -101,29 +122,16 @@ function Verdict({
     <div className="verdict">
       <VerdictMark verdict={verdict} size={verdict === 'holds' ? 28 : 44} />
       <div>
-        <p className={`w-${verdict}`}>{say(`sites.verdict_${verdict}`)}</p>
+        <p className={`w-${verdict}`}>
+          {say(`sites.verdict_${verdict}`)}
+          {isTried ? <span className="tried">{say('water.as_changed')}</span> : null}
+        </p>
         <p className="sentence">{finding}</p>
         {first ? <p>{say('site.smallest', { about: first.about, cost })}</p> : null}
         {!first && why !== null ? <p>{why}</p> : null}
+        {cannotTell.length === 0 ? null : <p className="small">{cannotTell.join(' ')}</p>}
         {isOfBefore ? <p className="small">{say('sites.of_before')}</p> : null}
       </div>
     </div>
-  );
-}
-
-/** The stations, and under them the working of the figure that was pressed. */
-function Stations({ design }: { readonly design: SiteReport }) {
-  const { say } = useLanguage();
-  const [opened, setOpened] = useState<string | null>(null);
-  return (
-    <section className="by-station">
-      <h2>{say('site.stations')}</h2>
-      <StationTable
-        design={design}
-        opened={opened}
-        onOpen={(code) => setOpened((before) => (before === code ? null : code))}
-      />
-      {opened === null ? null : <Working lines={design.working} opened={opened} onClose={() => setOpened(null)} />}
-    </section>
   );
 }

@@ -1,5 +1,6 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { printAlone } from '../../look/printAlone.ts';
 import type { SiteReport } from './siteFigures.ts';
 
 type Line = SiteReport['working'][number];
@@ -16,19 +17,26 @@ export function Working({
 }) {
   const { say } = useLanguage();
   const head = useRef<HTMLHeadingElement>(null);
+  const whole = useRef<HTMLElement>(null);
   // Who opens it reads it: the focus goes where it begins, and the line asked for comes into view.
   useEffect(() => {
     head.current?.focus();
     document.getElementById(lineId(opened))?.scrollIntoView({ block: 'nearest' });
   }, [opened]);
   return (
-    <section className="working" aria-labelledby="working-head">
+    <section className="working" aria-labelledby="working-head" ref={whole}>
       <h2 id="working-head" ref={head} tabIndex={-1}>
         {say('site.working')}
       </h2>
-      <button type="button" className="press on-screen" onClick={onClose}>
-        {say('site.working_close')}
-      </button>
+      <div className="acts on-screen">
+        <Copy lines={lines} />
+        <button type="button" className="press" onClick={() => whole.current && printAlone(whole.current)}>
+          {say('water.print')}
+        </button>
+        <button type="button" className="press" onClick={onClose}>
+          {say('site.working_close')}
+        </button>
+      </div>
       <ol>
         {lines.map((line, i) => (
           <li
@@ -45,19 +53,48 @@ export function Working({
   );
 }
 
+/** Puts the whole working on the clipboard, a line each, to be pasted into a letter or a sheet. */
+function Copy({ lines }: { readonly lines: readonly Line[] }) {
+  const { say, numbers } = useLanguage();
+  const [isCopied, setCopied] = useState(false);
+  const copy = async () => {
+    const text = lines.map((line, i) => `${i + 1}\t${partsOf(line, numbers).join('\t')}`).join('\n');
+    await navigator.clipboard.writeText(text);
+    setCopied(true);
+  };
+  return (
+    <>
+      <button type="button" className="press" onClick={() => void copy()}>
+        {say('water.copy')}
+      </button>
+      <span role="status">{isCopied ? say('water.copied') : ''}</span>
+    </>
+  );
+}
+
+type Numbers = ReturnType<typeof useLanguage>['numbers'];
+
+/** A line of a working as texts: what it is and by which formula, of what, what it comes to, who says so. */
+function partsOf({ label, value, unit, said, formula, inputs, sourceSaid }: Line, numbers: Numbers) {
+  const given = inputs
+    .map((input) => `${input.label} ${input.said ?? numbers.given(input.value, input.unit)}`)
+    .join('; ');
+  return [`${label} = ${formula}`, given, said ?? numbers.quantity(value, unit), sourceSaid] as const;
+}
+
 const lineId = (code: string) => `working-${code.replaceAll('.', '-')}`;
 
 function LineWords({ line }: { readonly line: Line }) {
   const { say, numbers } = useLanguage();
-  const { label, value, unit, formula, inputs, source } = line;
-  const given = inputs.map((input) => `${input.label} ${numbers.given(input.value, input.unit)}`).join('; ');
+  const { label, formula } = line;
+  const [, given, amount, source] = partsOf(line, numbers);
   return (
     <>
       <span className="label">
         <b>{label}</b> = {formula}
         {given === '' ? null : <span className="small">{say('site.working_with', { inputs: given })}</span>}
       </span>
-      <b className="value">{numbers.quantity(value, unit)}</b>
+      <b className="value">{amount}</b>
       <span className="small source">{source}</span>
     </>
   );

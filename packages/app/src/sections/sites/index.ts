@@ -1,4 +1,5 @@
 export { askedOf } from './asked.ts';
+export { saveAs } from './csvOfSites.ts';
 export { type Overview, type SiteEntry, type Station, standingOf, stationsInOrder } from './overview.ts';
 export { overviewQuery } from './overviewQuery.ts';
 export { costWords } from './rowWords.ts';

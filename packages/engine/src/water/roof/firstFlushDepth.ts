@@ -17,7 +17,7 @@ export interface FirstFlush {
  * @returns firstFlush_mm: depth on the plan roof [mm], 0 or more, and where it comes from [text]
  * @definition ours
  * @example
- * firstFlushDepth({ firstFlush_mm: null, chamber_L: 40, drainHole: 'open' }, 80, 0.5) // → { firstFlush_mm: 0.5, from: 'chamber' }
+ * firstFlushDepth({ firstFlush_mm: null, chamber_L: 40, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null }, 80, 0.5) // → { firstFlush_mm: 0.5, from: 'chamber' }
  * firstFlushDepth(null, 80, 0.5) // → { firstFlush_mm: 0.5, from: 'settings' }
  */
 export function firstFlushDepth(

@@ -8,10 +8,13 @@ const roof: RoofFacts = {
   width_m: 6,
   roofPlanArea_m2: null,
   material: 'corrugatedMetal',
+  form: null,
+  pitch_deg: null,
+  eaveHeight_m: null,
   runoffFraction: 0.8,
   gutteredFraction: 0.5,
   tankId: null,
-  diverter: { firstFlush_mm: null, chamber_L: 18, drainHole: 'open' },
+  diverter: { firstFlush_mm: null, chamber_L: 18, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
 };
 const read = (roofs: readonly RoofFacts[], working: WorkingLine[] = []) =>
   siteRoofs({ siteId: 'S1', roofs }, 0.5, working);
@@ -69,11 +72,18 @@ describe('siteRoofs', () => {
   });
 
   it('warns of coverings that ask for care and of a blocked drain hole', () => {
-    const blocked = { firstFlush_mm: 1, chamber_L: null, drainHole: 'blocked' } as const;
-    expect(codes(read([{ ...roof, material: 'thatch', diverter: blocked }]))).toEqual([
-      'site.roof_material_unsafe',
-      'site.diverter_blocked',
-    ]);
+    const blocked = {
+      firstFlush_mm: 1,
+      chamber_L: null,
+      drainHole: 'blocked',
+      chamberBore_mm: null,
+      drainHole_mm: null,
+    } as const;
+    expect(
+      codes(
+        read([{ ...roof, material: 'thatch', form: null, pitch_deg: null, eaveHeight_m: null, diverter: blocked }]),
+      ),
+    ).toEqual(['site.roof_material_unsafe', 'site.diverter_blocked']);
     expect(codes(read([{ ...roof, material: 'fibreCement' }]))).toEqual(['site.roof_material_unsafe']);
   });
 

@@ -94,6 +94,11 @@ export function askedDaysOf(judged_L: Float64Array, years: readonly WaterYear[])
   return asked;
 }
 
+/** How many days may be dry for this share of those on which water is asked to be met [day], whole. */
+export function allowedDryDays(askedDays: number, daysMet_fraction: number): number {
+  return Math.floor(askedDays * (1 - daysMet_fraction) + roundingSlack_count);
+}
+
 /** How many days the judged years have [day]. */
 function judgedDays(years: readonly WaterYear[]): number {
   return years.reduce((days, year) => days + (year.judged ? year.to - year.from : 0), 0);
@@ -126,7 +131,7 @@ export function tankForDays(
     judged.set(critical_L.subarray(year.from, year.to), end);
     end += year.to - year.from;
   }
-  const allowed = Math.floor(askedDays * (1 - daysMet_fraction) + roundingSlack_count);
+  const allowed = allowedDryDays(askedDays, daysMet_fraction);
   return allowed >= days ? 0 : finiteOrNull(kthSmallest(judged, days - allowed));
 }
 

@@ -41,8 +41,16 @@ export {
   tankToHold_L,
 } from './sizeDoubt.ts';
 export { type SizeReader, sizeReader } from './sizeReader.ts';
-export { type StorageCase, storageFinding } from './storageFinding.ts';
+export {
+  type BandAtSize,
+  bandAtSize,
+  bandSizes_L,
+  type SizedTank,
+  type StorageCurve,
+  storageCurve,
+} from './storageCurve.ts';
+export { type StorageCase, type StorageFound, storageFinding } from './storageFinding.ts';
 export { type TankGroup, tankGroups } from './tankGroups.ts';
-export { type SiteTank, usableVolume } from './usableVolume.ts';
+export { overflowFor_m, type SiteTank, usableVolume } from './usableVolume.ts';
 export { type KnownToHold, type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

@@ -11,6 +11,8 @@ const tank = (tankId: string, peopleFraction: number | null = null, joinedTo: st
   diameter_m: null,
   joinedTo,
   role: 'storage',
+  height_m: null,
+  standHeight_m: null,
   peopleFraction,
 });
 const roof = (roofId: string, tankId: string | null = null, gutteredFraction: number | null = 1): RoofFacts => ({
@@ -19,6 +21,9 @@ const roof = (roofId: string, tankId: string | null = null, gutteredFraction: nu
   width_m: null,
   roofPlanArea_m2: 50,
   material: null,
+  form: null,
+  pitch_deg: null,
+  eaveHeight_m: null,
   runoffFraction: null,
   gutteredFraction,
   tankId,

@@ -20,6 +20,7 @@ import { fromSecondSource } from './secondSource.ts';
 import type { SizeCurve, TankSize } from './sizeCurve.ts';
 import { type DoubtCase, daysMet_fraction, type SizeDoubt, sizeDoubt, tankToHold_L } from './sizeDoubt.ts';
 import { type SizeReader, sizeReader } from './sizeReader.ts';
+import type { SizedTank } from './storageCurve.ts';
 import { storageWorking } from './storageWorking.ts';
 
 /** All that is needed to judge one body of water. */
@@ -48,20 +49,25 @@ export interface StorageCase {
   readonly ration: Ration | null;
 }
 
+/** What is found of one body of water. */
+export interface StorageFound {
+  readonly finding: StorageFinding;
+  readonly working: readonly WorkingLine[];
+  /** Its tank as the sizes of the finding were asked of it, for what else is asked of sizes. */
+  readonly sized: SizedTank;
+}
+
 /**
  * Will the tank carry the people through the dry spells, and how sure are we? Every tank size at once gives the dry days,
  * the good years and the smallest tank that would do; the years drawn again give the range.
  *
  * @param given - balance by day [L], rain with its water years, tank and catalogue volumes [L], settings, drawn years
- * @returns the finding: volumes [L], days a year [day/year], years [year], shares [fraction], and its working
+ * @returns the finding: volumes [L], days a year [day/year], years [year], shares [fraction], its working, and its tank for other questions about sizes
  * @law the order of the catalogue changes nothing
  * @definition ours: docs/methods/storage.md, target, range and verdict
  */
 // long: every field of a finding is set in one place
-export function storageFinding(given: StorageCase): {
-  readonly finding: StorageFinding;
-  readonly working: readonly WorkingLine[];
-} {
+export function storageFinding(given: StorageCase): StorageFound {
   const { rain, tankVolume_L, settings, ration } = given;
   const rules = rulesOf(settings.dayOrder, ration);
   const balance = balanceUnder(given.balance, rules);
@@ -115,7 +121,11 @@ export function storageFinding(given: StorageCase): {
     ...chosenFound,
     shortfall_L_per_year: Math.max(0, chosenFound.shortfall_L_per_year - (source?.given_L_per_year ?? 0)),
   };
-  return { finding, working: storageWorking(finding, settings, curve.askedDays) };
+  return {
+    finding,
+    working: storageWorking(finding, settings, curve.askedDays),
+    sized: { curve: sized.curve, doubted: sized.doubted, isExact: sized.reader.isExact },
+  };
 }
 
 /** A tank as it is judged. */

@@ -11,6 +11,8 @@ const tank = (tankId: string, joinedTo: string | null = null): TankFacts => ({
   diameter_m: null,
   joinedTo,
   role: 'storage',
+  height_m: null,
+  standHeight_m: null,
   peopleFraction: null,
 });
 const ids = (tanks: TankFacts[]) => tankGroups(tanks).map(({ tankIds }) => tankIds);

@@ -11,6 +11,8 @@ const tank = (tankId: string, facts: Partial<TankFacts> = {}): TankFacts => ({
   diameter_m: null,
   joinedTo: null,
   role: 'storage',
+  height_m: null,
+  standHeight_m: null,
   peopleFraction: null,
   ...facts,
 });

@@ -110,6 +110,25 @@ function volumeBetween_L(tank: TankFacts): number | null {
   return (Math.PI / 4) * diameter_m * diameter_m * (overflowHeight_m - outletHeight_m) * L_per_m3;
 }
 
+/**
+ * How high would the overflow of a measured tank have to be for so many litres?
+ *
+ * @param tank - its heights and its diameter [m]
+ * @param tankVolume_L - the volume wanted between outlet and overflow [L]
+ * @returns height of the overflow above the floor [m]; null where one of the three is not measured
+ * @definition the height at which the cylinder from the outlet up holds the volume: the other way round of `usableVolume`
+ * @example
+ * overflowFor_m({ diameter_m: 2, outletHeight_m: 0.1, overflowHeight_m: 1.5 }, 0) // → 0.1
+ */
+export function overflowFor_m(
+  tank: Pick<TankFacts, 'diameter_m' | 'outletHeight_m' | 'overflowHeight_m'>,
+  tankVolume_L: number,
+): number | null {
+  const { diameter_m, outletHeight_m, overflowHeight_m } = tank;
+  if (diameter_m === null || outletHeight_m === null || overflowHeight_m === null || diameter_m <= 0) return null;
+  return outletHeight_m + tankVolume_L / ((Math.PI / 4) * diameter_m * diameter_m * L_per_m3);
+}
+
 function tankInputs(tank: TankFacts) {
   if (volumeBetween_L(tank) === null)
     return [workingInput('statedVolume', tank.nominal_L ?? tank.partVolume_L ?? 'unknown', 'L')];

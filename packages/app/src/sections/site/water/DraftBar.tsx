@@ -1,0 +1,135 @@
+import { useRef, useState } from 'react';
+import { useWho } from '../../../api/useWho.ts';
+import { Who } from '../../../forms/Who.tsx';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../../look/VerdictMark.tsx';
+import type { Judged, KeepOutcome, SiteWater } from '../../../water/index.ts';
+import { remedyKey, stepWords } from './stepWords.ts';
+
+/** What is changed and not kept: each step, what it comes to beside what is saved, and what can be done with it. */
+export function DraftBar({ water }: { readonly water: SiteWater }) {
+  const { say } = useLanguage();
+  const [outcome, setOutcome] = useState<KeepOutcome | null>(null);
+  const { draft, saved, drafted, hasDraft, isKeeping } = water;
+  const who = useWho();
+  if (!hasDraft) return <Kept outcome={outcome} canRedo={draft.undone.length > 0} onRedo={water.redo} />;
+  const keep = async () => setOutcome(await water.keep());
+  return (
+    <section className="draft-bar" aria-label={say('water.changed')}>
+      <div>
+        <h2>{say('water.changed')}</h2>
+        <Steps water={water} />
+        {saved && drafted ? <Then now={saved} then={drafted} /> : <p className="small">{say('water.judging')}</p>}
+        {outcome !== null && !outcome.isSaved ? <NotKept outcome={outcome} /> : null}
+      </div>
+      <div className="draft-acts on-screen">
+        <Who />
+        <button type="button" className="button main" disabled={isKeeping || who === ''} onClick={() => void keep()}>
+          {say('water.keep')}
+        </button>
+        <button type="button" className="button" onClick={water.discard}>
+          {say('water.let_go')}
+        </button>
+        <button type="button" className="button plain" onClick={water.undo}>
+          {say('water.step_back')}
+        </button>
+        {draft.undone.length === 0 ? null : (
+          <button type="button" className="button plain" onClick={water.redo}>
+            {say('water.step_forth')}
+          </button>
+        )}
+      </div>
+    </section>
+  );
+}
+
+function Steps({ water }: { readonly water: SiteWater }) {
+  const language = useLanguage();
+  const { draft, remedies } = water;
+  // Once one is taken others are found: what it was called is remembered.
+  const abouts = useRef(new Map<string, string>());
+  for (const { changes, about } of remedies?.ranked ?? []) abouts.current.set(remedyKey(changes), about);
+  return (
+    <ol className="draft-steps">
+      {draft.steps.map((step, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: steps are made in this order and taken back from its end
+        <li key={i}>{stepWords(step, abouts.current, language)}</li>
+      ))}
+    </ol>
+  );
+}
+
+/** The verdict as saved, and as it would be. */
+export function Then({ now, then }: { readonly now: Judged; readonly then: Judged }) {
+  const { say } = useLanguage();
+  return (
+    <p className="then" role="status">
+      <One judged={then} head={say('water.then')} />
+      <One judged={now} head={say('water.now')} isSmall />
+    </p>
+  );
+}
+
+function One({
+  judged,
+  head,
+  isSmall = false,
+}: {
+  readonly judged: Judged;
+  readonly head: string;
+  readonly isSmall?: boolean;
+}) {
+  const { say, numbers } = useLanguage();
+  const { verdict, storages } = judged.report;
+  const [worst] = storages;
+  return (
+    <span className={isSmall ? 'doubt' : ''}>
+      {head} <VerdictMark verdict={verdict} size={isSmall ? 14 : 22} />{' '}
+      <span className={`w-${verdict}`}>{say(`sites.verdict_${verdict}`)}</span>
+      {worst === undefined
+        ? ''
+        : `, ${say('site.good_years', { years: numbers.ofYears(worst.goodYears, worst.judgedYears) })}, ${numbers.dryDaysAYear(worst.dryDays_per_year)}`}
+    </span>
+  );
+}
+
+/** What came of keeping, once nothing is left to keep. */
+function Kept({
+  outcome,
+  canRedo,
+  onRedo,
+}: {
+  readonly outcome: KeepOutcome | null;
+  readonly canRedo: boolean;
+  onRedo(): void;
+}) {
+  const { say } = useLanguage();
+  return (
+    <div className="draft-kept on-screen" role="status">
+      {outcome?.isSaved ? (
+        <p>
+          {say(outcome.isKept ? 'water.kept_here' : 'water.kept')}{' '}
+          {outcome.told.map((one) => say(one.key, one.values)).join(' ')}
+        </p>
+      ) : null}
+      {canRedo ? (
+        <button type="button" className="press" onClick={onRedo}>
+          {say('water.step_forth')}
+        </button>
+      ) : null}
+    </div>
+  );
+}
+
+function NotKept({ outcome }: { readonly outcome: KeepOutcome }) {
+  const { say } = useLanguage();
+  const why = [
+    ...outcome.refused.map((one) => say(one.key, one.values)),
+    ...outcome.problems.map(({ what, todo }) => `${what} ${todo}`),
+  ].join(' ');
+  return (
+    <p className="trouble" role="alert">
+      {say('water.not_kept', { why })}
+    </p>
+  );
+}

@@ -1,0 +1,270 @@
+import { type ReactNode, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { PictureHatches } from '../../../look/PictureView.tsx';
+import { isAsked, type Judged, type SiteWater, useSiteWater } from '../../../water/index.ts';
+import { Remedies } from '../Remedies.tsx';
+import { StationTable } from '../StationTable.tsx';
+import type { SiteReport } from '../siteFigures.ts';
+import { Working } from '../Working.tsx';
+import { Charts, type ChartsOf } from './Charts.tsx';
+import { DraftBar, Then } from './DraftBar.tsx';
+import { DrawnSite } from './DrawnSite.tsx';
+import { Leaving } from './Leaving.tsx';
+import { MeasureField } from './MeasureField.tsx';
+import { fieldsOf, handlesOf, type Measures } from './measures.ts';
+import { PointedDay, PointedDayContext } from './pointedDay.ts';
+import { Question } from './Question.tsx';
+import './water.css';
+
+/** One site's water: the drawing that answers, what is tried on it, its stations, its record and what would mend it. */
+export function WaterSheet({
+  programmeId,
+  siteId,
+  name,
+  design,
+  verdictOf,
+}: {
+  readonly programmeId: string;
+  readonly siteId: string;
+  readonly name: string;
+  /** As the program found it: shown until it is worked out here, and where it cannot be. */
+  readonly design: SiteReport | null;
+  /** The verdict in words, over the drawing. */
+  verdictOf(report: SiteReport, remedies: SiteReport['remedies'], isTried: boolean): ReactNode;
+}) {
+  const water = useSiteWater(programmeId, siteId);
+  const [pointed] = useState(() => new PointedDay());
+  const shown = water.drafted ?? water.saved;
+  const report = shown?.report ?? design;
+  const remedies =
+    water.saved === null
+      ? (design?.remedies ?? null)
+      : (water.remedies ?? (water.isMending ? (design?.remedies ?? null) : null));
+  return (
+    <PointedDayContext value={pointed}>
+      <PictureHatches />
+      {report === null ? null : verdictOf(report, remedies, water.drafted !== null)}
+      <Troubles water={water} hasDesign={design !== null} />
+      {shown === null || water.saved === null ? (
+        report === null ? null : (
+          <Stations report={report} />
+        )
+      ) : (
+        <Answering {...{ water, name, siteId, remedies }} saved={water.saved} shown={shown} />
+      )}
+      {water.saved === null && remedies !== null ? (
+        <Remedies found={remedies} judgedYears={report?.storages[0]?.judgedYears ?? null} />
+      ) : null}
+      {water.leaving === null ? null : <Leaving {...water.leaving} />}
+    </PointedDayContext>
+  );
+}
+
+function Troubles({ water, hasDesign }: { readonly water: SiteWater; readonly hasDesign: boolean }) {
+  const { say } = useLanguage();
+  const { problem, saved } = water;
+  if (problem === null || saved !== null || !hasDesign) return null;
+  return <p className="small">{say('water.worker_none', { why: say(`water.problem_${problem.kind}`) })}</p>;
+}
+
+// long: one sheet, read from above
+function Answering({
+  water,
+  saved,
+  shown,
+  name,
+  siteId,
+  remedies,
+}: {
+  readonly water: SiteWater;
+  readonly saved: Judged;
+  readonly shown: Judged;
+  readonly name: string;
+  readonly siteId: string;
+  readonly remedies: SiteReport['remedies'];
+}) {
+  const [part, setPart] = useState<string | null>(null);
+  const [opened, setOpened] = useState<string | null>(null);
+  const measures = useMeasures(water, saved);
+  const { report } = shown;
+  const onPart = useCallback((pressed: string) => {
+    setPart(pressed);
+    if (pressed.startsWith('water') || pressed.startsWith('tank')) setOpened('storage.goodYears');
+  }, []);
+  const tried = water.drafted?.site ?? null;
+  return (
+    <>
+      <DrawnSite
+        {...{ name, report, tried, measures, onPart }}
+        site={saved.site}
+        storages={(water.asked ?? shown).storages}
+      />
+      <Beside water={water} measures={measures} part={part} saved={saved} shown={shown} />
+      <DraftBar water={water} />
+      <Stations report={report} opened={opened} onOpen={setOpened} />
+      <Record
+        water={water}
+        shown={water.asked ?? shown}
+        siteId={siteId}
+        remedies={
+          remedies === null ? null : (
+            <Remedies
+              found={remedies}
+              judgedYears={report.storages[0]?.judgedYears ?? null}
+              onPoint={(changes) => water.preview(changes === null ? null : { kind: 'remedy', changes })}
+              onTake={(changes) => water.change({ kind: 'remedy', changes })}
+            />
+          )
+        }
+      />
+    </>
+  );
+}
+
+/** What can be changed, by the draft as it stands: while something is dragged, its handle stays what it was. */
+function useMeasures(water: SiteWater, saved: Judged): Measures {
+  const language = useLanguage();
+  const { drafted, pointed, preview, change } = water;
+  const standing = useRef(saved.site);
+  if (pointed === null) standing.current = drafted?.site ?? saved.site;
+  const now = standing.current;
+  return useMemo(
+    () => ({
+      fields: fieldsOf(saved.site, now, saved.settings, language),
+      handles: handlesOf(now, language, preview, change),
+    }),
+    [saved, now, language, preview, change],
+  );
+}
+
+/** The measures beside the drawing, and what is asked of the rain. */
+function Beside({
+  water,
+  measures,
+  part,
+  saved,
+  shown,
+}: {
+  readonly water: SiteWater;
+  readonly measures: Measures;
+  readonly part: string | null;
+  readonly saved: Judged;
+  readonly shown: Judged;
+}) {
+  const { say, numbers } = useLanguage();
+  const fields = useRef<HTMLDivElement>(null);
+  const { asked, question } = water;
+  useEffect(() => {
+    if (part !== null) fields.current?.querySelector<HTMLElement>(`[data-measure="${fieldOf(part)}"] input`)?.focus();
+  }, [part]);
+  const [storage] = saved.report.storages;
+  return (
+    <section className="beside-drawing on-screen" aria-labelledby="measures-head">
+      <h2 id="measures-head" className="said-only">
+        {say('water.measures')}
+      </h2>
+      <div className="measures" ref={fields}>
+        {measures.fields.map((one) => (
+          <div key={one.key} data-measure={one.key}>
+            <MeasureField
+              label={one.label}
+              unit={one.unit}
+              value={one.value}
+              saved={one.saved === one.value || one.saved === null ? null : numbers.given(one.saved, '')}
+              limits={one.limits}
+              onPreview={(value) => water.preview(value === null ? null : one.step(value))}
+              onChange={(value) => water.change(one.step(value))}
+            />
+          </div>
+        ))}
+      </div>
+      <details open={isAsked(question) || undefined}>
+        <summary>{say('water.ask_rain')}</summary>
+        <Question
+          asked={question}
+          years={storage?.judgedYears ?? 1}
+          ownOrder={saved.settings.dayOrder}
+          onAsk={water.ask}
+        />
+        {asked === null ? null : <Then now={shown} then={asked} />}
+      </details>
+    </section>
+  );
+}
+
+/** The field of a part that was pressed. */
+function fieldOf(part: string): string {
+  const [kind, id] = part.split(':');
+  if (kind === 'water' || kind === 'stand') return `tank:${id}`;
+  if (kind === 'roof' || kind === 'downpipe') return `gutter:${id}`;
+  if (kind === 'diverter') return `flush:${id}`;
+  return kind === 'person' ? 'people' : part;
+}
+
+/** The stations, and under them the working of the figure that was pressed. */
+function Stations({
+  report,
+  opened: given,
+  onOpen,
+}: {
+  readonly report: SiteReport;
+  readonly opened?: string | null;
+  onOpen?(code: string | null): void;
+}) {
+  const { say } = useLanguage();
+  const [own, setOwn] = useState<string | null>(null);
+  const opened = given === undefined ? own : given;
+  const open = onOpen ?? setOwn;
+  return (
+    <section className="by-station">
+      <h2>{say('site.stations')}</h2>
+      <StationTable design={report} opened={opened} onOpen={(code) => open(opened === code ? null : code)} />
+      {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => open(null)} />}
+    </section>
+  );
+}
+
+/** The record of the body of water that is looked at, and what would mend the site beside its curve. */
+function Record({
+  water,
+  shown,
+  siteId,
+  remedies,
+}: {
+  readonly water: SiteWater;
+  readonly shown: Judged;
+  readonly siteId: string;
+  readonly remedies: ReactNode;
+}) {
+  const { say } = useLanguage();
+  const [chosen, choose] = useState<string | null>(null);
+  // The drawing answers at once; the charts follow when there is time.
+  const { report, storages } = useDeferredValue(shown);
+  const at = Math.max(
+    0,
+    report.storages.findIndex(({ tankIds }) => tankIds.join('+') === chosen),
+  );
+  const [found, drawn] = [report.storages[at], storages[at]];
+  const of = useMemo<ChartsOf | null>(() => {
+    if (found === undefined || drawn === undefined) return null;
+    const { longestDryRun_days } = report.target;
+    return { found, drawn, longestDryRun_days, proposed: null };
+  }, [found, drawn, report.target]);
+  if (of === null) return remedies;
+  const names = report.storages.map(({ tankIds }) => tankIds.join('+'));
+  return (
+    <>
+      {names.length < 2 ? null : (
+        <p className="bodies on-screen">
+          {say('water.bodies')}{' '}
+          {names.map((name, i) => (
+            <button key={name} type="button" className="press" aria-pressed={i === at} onClick={() => choose(name)}>
+              {say('water.tank_of', { tank: name })}
+            </button>
+          ))}
+        </p>
+      )}
+      <Charts of={of} siteId={siteId} beside={remedies} isBusy={water.isJudging} />
+    </>
+  );
+}

@@ -1,0 +1,25 @@
+import { loadAppLanguage } from '@eavewell/words/app';
+import { expect, test } from 'vitest';
+import { measureEntry } from './measureEntry.ts';
+
+const limits = { least: 200, most: 500_000, step: 500, decimals: 0 };
+const small = { least: 0, most: 20, step: 0.5, decimals: 1 };
+
+test('comma and point are both taken', async () => {
+  const { numbers } = await loadAppLanguage('en');
+  expect(measureEntry('7.5', small, numbers.parse)).toEqual({ kind: 'value', value: 7.5 });
+  expect(measureEntry('7,5', small, numbers.parse)).toEqual({ kind: 'value', value: 7.5 });
+});
+
+test('a number that may be two is the one that a tank can have', async () => {
+  const { numbers } = await loadAppLanguage('es');
+  expect(measureEntry('12.000', limits, numbers.parse)).toEqual({ kind: 'value', value: 12_000 });
+  expect(measureEntry('1.500', small, numbers.parse)).toEqual({ kind: 'value', value: 1.5 });
+});
+
+test('what is no number, or none a tank can have, is said and not used', async () => {
+  const { numbers } = await loadAppLanguage('en');
+  expect(measureEntry('twelve', limits, numbers.parse)).toEqual({ kind: 'wrong', why: 'number' });
+  expect(measureEntry('12', limits, numbers.parse)).toEqual({ kind: 'wrong', why: 'range' });
+  expect(measureEntry(' ', limits, numbers.parse)).toEqual({ kind: 'empty' });
+});

@@ -1,0 +1,167 @@
+import 'fake-indexeddb/auto';
+import { IDBFactory } from 'fake-indexeddb';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { askFacts } from './askFacts.ts';
+import { type FactsAnswer, factsOfAnswer, type ReadingsAnswer, readingsOfAnswer } from './factsOfAnswer.ts';
+
+const wanted = { programmeId: 'p-1', siteId: 'S1', form: 'one', language: 'en' };
+const target = { daysMet_fraction: 0.95, longestDryRun_days: 7, goodYears_fraction: 0.8 };
+
+/** An answer about a site that stands between two gauges, one of them too far to be read. */
+const facts = (of = 'a', people: number | null = 40): FactsAnswer => ({
+  version: 3,
+  designVersion: 3,
+  site: {
+    ...{ siteId: 'S1', name: 'NaN', latitude_deg: { figure: '-0' }, longitude_deg: 125.25, siteClass: null, target },
+    ...{ people, peopleCountedOn: null, households_count: null, growthFraction_per_year: null, designYear: null },
+    ...{
+      gaugeId: null,
+      rainFactor: { figure: 'Infinity' },
+      handOverDay: 20_000,
+      roofs: [],
+      gutters: [],
+      downpipes: [],
+    },
+    ...{ tanks: [], demand: [], ration: null, presence: null, secondSource: null, nearSecondSource: null, doubts: [] },
+  },
+  faults: [],
+  settings: {
+    ...{
+      programme: 'Tarn',
+      target,
+      litres_per_person_per_day: 7.5,
+      firstFlush_mm: 0.5,
+      range_fraction: 0.9,
+      draws: 1000,
+    },
+    ...{ seed: 1, missingDays_fraction: 0.1, leastYears: 10, waterYearStartMonth: null, gapFilling: 'otherYears' },
+    ...{ dayOrder: 'drawFirst', designAfterHandOver_years: 5, growthFraction_per_year: null, madeYears: 100 },
+    ...{ people_per_household: null, wetDayAmounts: 'gamma', gaugeReach_km: 50 },
+  },
+  parts: [],
+  prices: [],
+  gauges: [
+    {
+      ...{ gaugeId: 'G1', name: 'East', latitude_deg: 0, longitude_deg: 125, readingTime: null, normals: [] },
+      ...{ file: 'rain/G1.csv', readings: { of, address: `/readings?of=${of}` } },
+    },
+    {
+      ...{ gaugeId: 'G2', name: 'West', latitude_deg: 5, longitude_deg: 125, readingTime: null, normals: [] },
+      ...{ file: 'rain/G2.csv', readings: null },
+    },
+  ],
+  wantedGauges: [],
+});
+const readings: ReadingsAnswer = {
+  gaugeId: 'G1',
+  days: [
+    [100, 3, 1],
+    [99, 1, 1],
+  ],
+  rows: [
+    [2, 2, 0],
+    [3, 2, 4],
+  ],
+  rain_mm: [0.1, null, { figure: 'NaN' }, 12.5],
+};
+
+/** What the program would answer, by the end of the address; a number is the status of a problem. Null: it is away. */
+let answers: readonly (readonly [string, unknown])[] | null;
+let asked: string[];
+
+beforeEach(() => {
+  globalThis.indexedDB = new IDBFactory();
+  [answers, asked] = [null, []];
+  vi.stubGlobal('fetch', async (address: string) => {
+    asked.push(address);
+    if (answers === null) throw new TypeError('away');
+    const [, body] = answers.find(([end]) => address.endsWith(end)) ?? ['', 404];
+    const status = typeof body === 'number' ? body : 200;
+    return { status, json: async () => (typeof body === 'number' ? { problems: [], status } : body) };
+  });
+});
+afterEach(() => vi.unstubAllGlobals());
+
+test('every number comes back as it was, and a text that looks like one stays a text', () => {
+  const one = factsOfAnswer(facts(), new Map([['G1', readings]]));
+  expect(one.site.latitude_deg).toBe(-0);
+  expect(one.site.rainFactor).toBe(Number.POSITIVE_INFINITY);
+  expect(one.site.name).toBe('NaN');
+  expect(one.facts.gauges.map(({ gaugeId, readings: read }) => [gaugeId, read.length])).toEqual([
+    ['G1', 4],
+    ['G2', 0],
+  ]);
+  expect(readingsOfAnswer(readings)).toEqual([
+    { day: 100, rain_mm: 0.1, row: 2 },
+    { day: 101, rain_mm: null, row: 2 },
+    { day: 102, rain_mm: Number.NaN, row: 3 },
+    { day: 99, rain_mm: 12.5, row: 7 },
+  ]);
+});
+
+test('what does not hold together is not taken for facts', () => {
+  expect(() => factsOfAnswer(facts(), new Map())).toThrow('G1');
+  expect(() => readingsOfAnswer({ ...readings, days: [[100, 3, 1]] })).toThrow('G1');
+});
+
+test('a site that was looked at is there when the program is away, with the time it was read', async () => {
+  expect(await askFacts(wanted)).toEqual({ problem: 'unreachable', body: null });
+  answers = [
+    ['/facts', facts()],
+    ['of=a', readings],
+  ];
+  const first = await askFacts(wanted);
+  expect(first).toMatchObject({ problem: null, isKept: false, one: { version: 3 } });
+  answers = null;
+  const away = await askFacts(wanted);
+  expect(away).toMatchObject({ problem: null, isKept: true });
+  if (first.problem !== null || away.problem !== null) throw new Error('no facts');
+  expect([away.one, away.tag]).toEqual([first.one, first.tag]);
+  // Another start of the program does not know this page: it shows what was kept; so does no other form of the pages.
+  answers = [['/facts', 403]];
+  expect(await askFacts(wanted)).toMatchObject({ problem: null, isKept: true });
+  expect(await askFacts({ ...wanted, form: 'two' })).toMatchObject({ problem: 'refused' });
+  expect(await askFacts({ ...wanted, siteId: 'S2' })).toMatchObject({ problem: 'refused' });
+});
+
+test('readings are asked for once for each content', async () => {
+  answers = [
+    ['/facts', facts()],
+    ['of=a', readings],
+  ];
+  const first = await askFacts(wanted);
+  const again = await askFacts(wanted);
+  expect(asked.filter((address) => address.includes('readings'))).toHaveLength(1);
+  answers = [
+    ['/facts', { ...facts('b', 41), version: 4, designVersion: 4 }],
+    ['of=b', { ...readings, rain_mm: [1, 2, 3, 4] }],
+  ];
+  const other = await askFacts(wanted);
+  expect(asked.filter((address) => address.includes('readings'))).toHaveLength(2);
+  if (first.problem !== null || again.problem !== null || other.problem !== null) throw new Error('no facts');
+  expect(again.tag).toBe(first.tag);
+  expect(other.tag).not.toBe(first.tag);
+  expect(other.one.facts.gauges[0]!.readings[3]).toEqual({ day: 99, rain_mm: 4, row: 7 });
+});
+
+test('what the program says is wrong is said; while it judges there is nothing yet', async () => {
+  answers = [['/facts', 409]];
+  expect(await askFacts(wanted)).toMatchObject({ problem: 'notYet', body: { status: 409 } });
+  answers = [['/facts', 404]];
+  expect(await askFacts(wanted)).toMatchObject({ problem: 'refused', body: { status: 404 } });
+  // Readings that are others by now: the facts are asked for once more.
+  answers = [['/facts', facts()]];
+  expect(await askFacts(wanted)).toMatchObject({ problem: 'notYet' });
+  expect(asked.filter((address) => address.endsWith('/facts'))).toHaveLength(4);
+  answers = [
+    ['/facts', facts()],
+    ['of=a', { ...readings, rain_mm: [1] }],
+  ];
+  expect(await askFacts(wanted)).toMatchObject({ problem: 'broken' });
+  // What cannot be read is not kept: asked again, it may be whole.
+  answers = [
+    ['/facts', facts()],
+    ['of=a', readings],
+  ];
+  expect(await askFacts(wanted)).toMatchObject({ problem: null });
+});

@@ -1,0 +1,136 @@
+import type { RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { buildingOf, levelShapes, planOf, type SectionInput, sectionOf } from './index.ts';
+import { inputOf, isWhole, letterFaults, pathsOf, pointsOf, site, span, words } from './madeUpBuilding.ts';
+
+const half = (of: fc.Arbitrary<number>) => fc.option(of, { nil: null });
+const metres = (least: number, most: number) => half(fc.double({ min: least, max: most, noNaN: true }));
+
+const anyRoof = (roofId: string): fc.Arbitrary<RoofFacts> =>
+  fc.record({
+    roofId: fc.constant(roofId),
+    length_m: metres(0.5, 90),
+    width_m: metres(0.5, 60),
+    roofPlanArea_m2: metres(1, 3000),
+    material: fc.constant(null),
+    runoffFraction: fc.constant(null),
+    gutteredFraction: metres(0, 1),
+    form: fc.option(fc.constantFrom('gable', 'oneSlope', 'hip', 'flat'), { nil: null }),
+    pitch_deg: metres(0, 75),
+    eaveHeight_m: metres(0.5, 30),
+    tankId: fc.option(fc.constantFrom('T1', 'T2', 'T3', 'elsewhere'), { nil: null }),
+    diverter: fc.option(
+      fc.record({
+        firstFlush_mm: metres(0, 10),
+        chamber_L: metres(0, 2000),
+        chamberBore_mm: metres(20, 1000),
+        drainHole_mm: fc.constant(null),
+        drainHole: fc.constantFrom('open', 'blocked'),
+      }),
+      { nil: null },
+    ),
+  });
+
+const anyTank = (tankId: string): fc.Arbitrary<TankFacts> =>
+  fc.record({
+    tankId: fc.constant(tankId),
+    nominal_L: metres(1, 500_000),
+    partVolume_L: metres(1, 500_000),
+    outletHeight_m: metres(0, 3),
+    overflowHeight_m: metres(0, 20),
+    diameter_m: metres(0.2, 20),
+    height_m: metres(0.2, 20),
+    standHeight_m: metres(0, 10),
+    joinedTo: fc.option(fc.constantFrom('T1', 'T2', 'T3'), { nil: null }),
+    role: fc.constantFrom('storage', 'settling'),
+    peopleFraction: fc.constant(null),
+  });
+
+const anySite: fc.Arbitrary<SiteFacts> = fc
+  .record({
+    roofs: fc
+      .integer({ min: 0, max: 4 })
+      .chain((count) => fc.tuple(...Array.from({ length: count }, (_, nth) => anyRoof(`R${nth + 1}`)))),
+    tanks: fc
+      .integer({ min: 0, max: 5 })
+      .chain((count) => fc.tuple(...Array.from({ length: count }, (_, nth) => anyTank(`T${nth + 1}`)))),
+  })
+  .map((some) => site(some));
+
+const anyWidth = fc.constantFrom(280, 328, 640, 690, 1216, 1600);
+
+test('on any building: no letter outside or on another, nothing that is not a number', { timeout: 60_000 }, () => {
+  fc.assert(
+    fc.property(
+      anySite,
+      anyWidth,
+      fc.constantFrom<SectionInput['detail']>('whole', 'whole', 'roof', 'gutter', 'storage', 'treatmentUnit', 'tap'),
+      (facts, width, detail) => {
+        const section = sectionOf(inputOf(facts, width, { detail: detail ?? 'whole' }));
+        expect(letterFaults(section)).toEqual([]);
+        expect(isWhole(section)).toBe(true);
+        const plan = planOf({ building: buildingOf(facts), words, width });
+        expect(letterFaults(plan)).toEqual([]);
+        expect(isWhole(plan)).toBe(true);
+      },
+    ),
+    { numRuns: 150, seed: 20_260_601 },
+  );
+});
+
+test('on any building: lines of the whole stay inside the picture, and both tanks and roofs are there', {
+  timeout: 60_000,
+}, () => {
+  fc.assert(
+    fc.property(anySite, anyWidth, (facts, width) => {
+      const section = sectionOf(inputOf(facts, width));
+      for (const { part, shapes } of section.shapes.filter((one) => one.kind === 'group')) {
+        if (part === null) continue;
+        for (const { d } of pathsOf(shapes)) {
+          if (/[AQC]/.test(d)) continue;
+          for (const [x, y] of pointsOf(d)) {
+            expect(x).toBeGreaterThanOrEqual(-1);
+            expect(x).toBeLessThanOrEqual(width + 1);
+            expect(y).toBeGreaterThanOrEqual(-1);
+            expect(y).toBeLessThanOrEqual(section.height + 1);
+          }
+        }
+      }
+      const parts = new Set(section.shapes.flatMap((one) => (one.kind === 'group' ? [one.part] : [])));
+      for (const { roofId } of facts.roofs) expect(parts).toContain(`roof:${roofId}`);
+      for (const { tankId } of facts.tanks) expect(parts).toContain(`tank:${tankId}`);
+    }),
+    { numRuns: 150, seed: 7 },
+  );
+});
+
+test('on any building: the litres drawn are the litres there are', () => {
+  fc.assert(
+    fc.property(anySite, fc.double({ min: 0, max: 1, noNaN: true }), (facts, share) => {
+      const section = sectionOf(inputOf(facts, 1216));
+      for (const places of section.waters) {
+        const tanks = places.map(({ tank: one }) => one);
+        const room_L = tanks.reduce((sum, { usable_L }) => sum + usable_L.value, 0);
+        const levels = [{ tankIds: tanks.map(({ tankId }) => tankId), content_L: share * room_L }];
+        const groups = levelShapes({ waters: [places], pxPerM: section.pxPerM }, levels);
+        const drawn_L = groups.reduce((sum, group, index) => {
+          const { outletHeight_m, overflowHeight_m, usable_L } = tanks[index]!;
+          const fill = pathsOf(group.shapes).find(({ ground }) => ground === 'water')!;
+          const high_m = span(pointsOf(fill.d).map(([, y]) => y)) / section.pxPerM;
+          const between_m = overflowHeight_m.value - outletHeight_m.value;
+          return sum + (usable_L.value * (high_m - outletHeight_m.value)) / between_m;
+        }, 0);
+        // Paths are written to hundredths of a px.
+        const finest_m = 0.02 / section.pxPerM;
+        const doubt_L = tanks.reduce(
+          (sum, { usable_L, overflowHeight_m, outletHeight_m }) =>
+            sum + (usable_L.value * finest_m) / (overflowHeight_m.value - outletHeight_m.value),
+          1e-6 * room_L,
+        );
+        expect(Math.abs(drawn_L - share * room_L)).toBeLessThanOrEqual(doubt_L);
+      }
+    }),
+    { numRuns: 100, seed: 11 },
+  );
+});

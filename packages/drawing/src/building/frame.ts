@@ -1,0 +1,157 @@
+import type { Station } from '@eavewell/engine';
+import type { Building } from './building.ts';
+import { detailPxPerM, greatestPxPerM } from './constants.ts';
+import {
+  type Layout,
+  layoutOf,
+  type Placed,
+  type PlacedRoof,
+  type PlacedTank,
+  tapWidth_m,
+  topOf,
+  unitWidth_m,
+} from './layout.ts';
+import { markRoom } from './marks.ts';
+import type { SectionInput } from './sectionTypes.ts';
+import type { View } from './view.ts';
+
+/** The part of the section a picture shows, and at what scale. */
+export interface Frame {
+  readonly view: View;
+  readonly width: number;
+  readonly height: number;
+  /** What it shows of them. */
+  readonly placed: readonly Placed[];
+  /** All there is, also what lies outside: pipes lead there. */
+  readonly all: readonly Placed[];
+  readonly hasDimensions: boolean;
+  readonly hasWords: boolean;
+  /** Where lines of dimension run under the ground [px]. */
+  readonly under: number;
+  readonly detail: Station | 'whole';
+}
+
+/** Under this width letters and dimensions are left to the cut-outs [px]. */
+const narrow_px = 560;
+/** Deepest thing in the ground [m]. */
+const deep_m = 0.66;
+
+export function frameOf(input: SectionInput): Frame {
+  const detail = input.detail ?? 'whole';
+  return detail === 'whole' ? wholeFrame(input) : detailFrame(input, detail);
+}
+
+function wholeFrame({ building, proposed = null, width, pxPerM = null, stations }: SectionInput): Frame {
+  const isWide = width >= narrow_px;
+  const layout = layoutOf(building, proposed, { width, pxPerM, hasDimensions: isWide });
+  const hasDimensions = isWide && layout.hasRoomForLetters;
+  const { k } = layout;
+  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? roomOver(layout, stations) : 34));
+  const under = y0 + Math.max(deep_m * k, 20) + (hasDimensions ? 16 : 0);
+  const height = Math.ceil(under + (hasDimensions ? 22 : 25));
+  const { placed } = layout;
+  return {
+    view: { k, x0: 0, y0 },
+    width,
+    height,
+    placed,
+    all: placed,
+    hasDimensions,
+    hasWords: isWide,
+    under,
+    detail: 'whole',
+  };
+}
+
+/** Room over the highest point, so that the marks of roof and tank find their places [px]. */
+function roomOver({ placed, ridge_m, k }: Layout, stations: SectionInput['stations']): number {
+  const tanks = placed.flatMap((one) => (one.kind === 'tank' && one.tank ? [topOf(one.tank)] : []));
+  const tank = markRoom(stations.storage) - (ridge_m - Math.max(0, ...tanks)) * k;
+  const roof = markRoom(stations.roof) - 20;
+  // Where the building is small beside its letters, they stand in rows over it.
+  return Math.max(18, tank, roof, Math.min(64, 1400 / k - 24));
+}
+
+/** A cut-out: what stands about one station, at not less than 40 px to the metre. */
+function detailFrame({ building, proposed = null, width }: SectionInput, station: Station): Frame {
+  const wide = (k: number) => {
+    const whole = layoutOf(building, proposed, { width: 1e7, pxPerM: k, hasDimensions: true, isDetail: true });
+    return { layout: whole, window: windowOf(whole, station, building) };
+  };
+  const first = wide(detailPxPerM);
+  const used_px = first.window.to - first.window.from;
+  const k = Math.max(detailPxPerM, Math.min(greatestPxPerM * 1.4, (detailPxPerM * width) / used_px));
+  const { layout, window } = wide(k);
+  const spare = width - (window.to - window.from);
+  const left = window.from - (spare > 0 ? spare / 2 : window.isFromRight ? spare : 0);
+  const y0 = Math.ceil(window.top_m * k + 14);
+  const under = y0 + Math.max(deep_m * k, 20) + 14;
+  const all = layout.placed.map((one) => ({ ...one, x: one.x - left }));
+  const placed = all.filter((one) => reaches(one, k, width));
+  const height = Math.ceil(under + (station === 'treatmentUnit' || station === 'tap' ? 24 : 46));
+  return {
+    view: { k, x0: 0, y0 },
+    width,
+    height,
+    placed,
+    all,
+    hasDimensions: true,
+    hasWords: false,
+    under,
+    detail: station,
+  };
+}
+
+function reaches(one: Placed, k: number, width: number): boolean {
+  const [left, right] = extentOf(one);
+  return one.x + right * k > 0 && one.x + left * k < width;
+}
+
+/** How far something reaches left and right of where it stands [m]. */
+export function extentOf(one: Placed): readonly [number, number] {
+  if (one.kind === 'roof') return [-one.outline.leftOut_m, one.outline.width_m + one.outline.rightOut_m];
+  if (one.kind === 'tank') {
+    const radius = Math.max(one.tank?.diameter_m.value ?? 0, one.proposed?.diameter_m.value ?? 0) / 2;
+    return [-radius - 0.35, radius + 0.45];
+  }
+  return [-0.1, one.kind === 'tap' ? tapWidth_m : unitWidth_m];
+}
+
+interface Window {
+  /** px of the whole layout. */
+  readonly from: number;
+  readonly to: number;
+  readonly top_m: number;
+  /** Where it does not all fit, its right end is shown. */
+  readonly isFromRight: boolean;
+}
+
+function windowOf({ placed, k }: Layout, station: Station, building: Building): Window {
+  const roofs = placed.filter((one): one is PlacedRoof => one.kind === 'roof');
+  const roof = roofs.find(({ outline }) => outline.hasRight) ?? roofs[0];
+  if (station === 'roof' || station === 'gutter') {
+    if (!roof) return windowOf({ placed, k } as Layout, 'tap', building);
+    const { outline, x } = roof;
+    const right = x + (outline.width_m + outline.rightOut_m) * k + 14;
+    const isRoof = station === 'roof';
+    const left = isRoof ? x - outline.leftOut_m * k - 8 : x + Math.max(0, outline.width_m - 2.2) * k - 14;
+    const top_m = isRoof ? outline.ridgeHeight_m + 0.2 : Math.min(outline.ridgeHeight_m, outline.eaveHeight_m + 0.75);
+    return { from: left, to: right + 64, top_m, isFromRight: true };
+  }
+  if (station === 'storage') {
+    const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
+    const [first, last] = [tanks[0]!, tanks[tanks.length - 1]!];
+    const top_m = Math.max(
+      ...tanks.flatMap(({ tank, proposed }) => [tank, proposed].map((one) => (one ? topOf(one) : 0))),
+    );
+    return {
+      from: first.x + extentOf(first)[0] * k - 66,
+      to: last.x + extentOf(last)[1] * k + 74,
+      top_m,
+      isFromRight: false,
+    };
+  }
+  const stop = placed.find(({ kind }) => kind === station)!;
+  const [left, right] = extentOf(stop);
+  return { from: stop.x + left * k - 12, to: stop.x + right * k + 12, top_m: 1.85, isFromRight: false };
+}

@@ -1,0 +1,170 @@
+import type {
+  DownpipeFacts,
+  GutterFacts,
+  RoofFacts,
+  SiteFacts,
+  Station,
+  StationVerdict,
+  TankFacts,
+} from '@eavewell/engine';
+import type { LetterShape, PathShape, Picture, Shape } from '../sheet/shapes.ts';
+import { svgText } from '../sheet/svgText.ts';
+import { buildingOf, type SectionInput, type SectionWords } from './index.ts';
+import { boxOfLetter, overlap } from './placer.ts';
+
+/* Buildings for the tests beside, and what they read in pictures. */
+
+export const roof: RoofFacts = {
+  roofId: 'R1',
+  length_m: 12,
+  width_m: 9.4,
+  roofPlanArea_m2: null,
+  material: 'corrugatedMetal',
+  runoffFraction: null,
+  gutteredFraction: 1,
+  form: 'gable',
+  pitch_deg: 20,
+  eaveHeight_m: 3.75,
+  tankId: null,
+  diverter: { firstFlush_mm: null, chamber_L: 40, chamberBore_mm: 160, drainHole_mm: 3, drainHole: 'open' },
+};
+
+export const tank: TankFacts = {
+  tankId: 'T1',
+  nominal_L: 12_000,
+  partVolume_L: null,
+  outletHeight_m: 0.08,
+  overflowHeight_m: 2.25,
+  diameter_m: 2.55,
+  height_m: 2.35,
+  standHeight_m: 0.45,
+  joinedTo: null,
+  role: 'storage',
+  peopleFraction: null,
+};
+
+export const gutter: GutterFacts = {
+  gutterId: 'G1',
+  roofId: 'R1',
+  shape: 'halfRound',
+  width_mm: 150,
+  depth_mm: 75,
+  length_m: 12,
+  fall_mm_per_m: 5,
+  outlet_mm: 90,
+};
+
+export const downpipe: DownpipeFacts = { downpipeId: 'D1', roofId: 'R1', bore_mm: 90, length_m: 3 };
+
+export const site = (over: Partial<SiteFacts>): SiteFacts => ({
+  siteId: 'P',
+  name: 'Pellanta',
+  latitude_deg: null,
+  longitude_deg: null,
+  siteClass: null,
+  target: null,
+  people: 90,
+  peopleCountedOn: null,
+  households_count: null,
+  growthFraction_per_year: null,
+  designYear: null,
+  gaugeId: null,
+  rainFactor: 1,
+  handOverDay: null,
+  roofs: [roof],
+  tanks: [tank],
+  gutters: [],
+  downpipes: [],
+  demand: [],
+  ration: null,
+  presence: null,
+  secondSource: null,
+  nearSecondSource: null,
+  doubts: [],
+  ...over,
+});
+
+/** Words that can be told from any other text. */
+export const words: SectionWords = {
+  metres: (value, how) => `«${value.toFixed(2)} m${how === 'usual' ? ' not measured' : ''}»`,
+  diameter: (value, how) => `«⌀ ${value.toFixed(2)} m${how === 'usual' ? ' not measured' : ''}»`,
+  roofOverGutters: (value) => `«roof over gutters ${value.toFixed(2)} m»`,
+  degrees: (value) => `«${Math.round(value)}°»`,
+  scaleMark: (value, isLast) => `«${value}${isLast ? ' m' : ''}»`,
+  notMeasured: '«dashed: not measured»',
+  proposed: '«blue: proposed»',
+  tankTooHigh: (by) => `«the overflow is ${by.toFixed(2)} m over the gutter»`,
+  guttered: (fraction) => `«${Math.round(fraction * 100)} % guttered»`,
+  northNotKnown: '«north and the places of tanks not measured»',
+  downpipes: (count) => `«${count} downpipes»`,
+};
+
+const verdicts: Record<Station, StationVerdict> = {
+  roof: 'holds',
+  gutter: 'tight',
+  storage: 'short',
+  treatmentUnit: 'notJudged',
+  tap: 'unknown',
+};
+
+const letters: SectionInput['letters'] = {
+  roof: { word: '«roof holds»', figure: null },
+  gutter: { word: '«gutter tight»', figure: '«1.56 L/s»' },
+  storage: { word: '«tank short»', figure: '«dry 22 days a year»' },
+  treatmentUnit: { word: '«unit not judged»', figure: null },
+  tap: { word: '«tap unknown»', figure: '«not measured»' },
+};
+
+export const inputOf = (facts: SiteFacts, width: number, more: Partial<SectionInput> = {}): SectionInput => {
+  const building = buildingOf(facts);
+  const levels = building.bodies.map(({ tankIds }) => ({ tankIds, content_L: 5000 }));
+  return { building, levels, stations: verdicts, letters, words, width, ...more };
+};
+
+export const flat = (shapes: readonly Shape[]): readonly Exclude<Shape, { kind: 'group' }>[] =>
+  shapes.flatMap((shape) => (shape.kind === 'group' ? flat(shape.shapes) : [shape]));
+export const lettersOf = (picture: Picture) =>
+  flat(picture.shapes).filter((one): one is LetterShape => one.kind === 'letter');
+export const pathsOf = (shapes: readonly Shape[]) =>
+  flat(shapes).filter((one): one is PathShape => one.kind === 'path');
+
+export function partOf(shapes: readonly Shape[], part: string): readonly Shape[] {
+  return shapes.flatMap((shape) => {
+    if (shape.kind !== 'group') return [];
+    return shape.part === part ? shape.shapes : partOf(shape.shapes, part);
+  });
+}
+
+const numbersOf = (d: string) => [...d.matchAll(/-?\d+(?:\.\d+)?(?:e-?\d+)?/g)].map(Number);
+
+/** Corners of a path of straight lines. */
+export const pointsOf = (d: string) => {
+  const all = numbersOf(d);
+  return Array.from({ length: all.length / 2 }, (_, nth) => [all[2 * nth]!, all[2 * nth + 1]!] as const);
+};
+
+export const span = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+
+/** Everything wrong with the letters of a picture: outside it, over one another, or not of the words given. */
+export function letterFaults(picture: Picture): readonly string[] {
+  const all = lettersOf(picture);
+  const boxes = all.map(boxOfLetter);
+  return all.flatMap((letter, index) => {
+    const box = boxes[index]!;
+    const faults: string[] = [];
+    if (!/^«.*»$/.test(letter.text)) faults.push(`${letter.text} is no word that was given`);
+    if (box.x < 0 || box.y < 0 || box.x + box.width > picture.width || box.y + box.height > picture.height)
+      faults.push(`${letter.text} stands outside`);
+    for (let other = 0; other < index; other++)
+      if (overlap(box, boxes[other]!) > 0) faults.push(`${letter.text} covers ${all[other]!.text}`);
+    return faults;
+  });
+}
+
+export function isWhole(picture: Picture): boolean {
+  const text = svgText(picture, 'section');
+  return (
+    !/NaN|Infinity|undefined|null/.test(text) &&
+    picture.handles.every((one) => Number.isFinite(one.x + one.y + one.width + one.height + one.perPx))
+  );
+}

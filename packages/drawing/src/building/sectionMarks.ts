@@ -1,0 +1,68 @@
+import type { Frame } from './frame.ts';
+import { extentOf } from './frame.ts';
+import { domeOf, type Placed, topOf } from './layout.ts';
+import type { Balloon } from './marks.ts';
+import type { Box } from './placer.ts';
+import { sheetAt } from './roofOutline.ts';
+import type { SectionInput } from './sectionTypes.ts';
+
+/** The five stations' marks, each at the first part of the building that stands for it. */
+export function balloonsOf({ view, placed }: Frame, { stations, letters }: SectionInput): readonly Balloon[] {
+  const { k, y0 } = view;
+  const roofs = placed.filter((one) => one.kind === 'roof');
+  const roof = roofs[0];
+  const guttered = roofs.find(({ outline }) => outline.hasRight) ?? roof;
+  const tank = placed.find((one) => one.kind === 'tank' && one.tank !== null);
+  const balloons: Balloon[] = [];
+  const add = (station: Balloon['station'], anchor: readonly [number, number], side: readonly [number, number]) =>
+    balloons.push({ station, verdict: stations[station], words: letters[station], anchor, side });
+  if (roof) {
+    const x = roof.outline.width_m * 0.27;
+    add('roof', [roof.x + x * k, y0 - sheetAt(roof.outline, x) * k], [-16, -22]);
+  }
+  if (guttered) {
+    const { outline, x } = guttered;
+    add('gutter', [x + outline.rightPipe_m * k, y0 - outline.eaveHeight_m * k], [18, -34]);
+  }
+  if (tank?.kind === 'tank' && tank.tank) {
+    const top = tank.tank.standHeight_m.value + tank.tank.height_m.value + domeOf(tank.tank.diameter_m.value);
+    add('storage', [tank.x, y0 - (top + 0.05) * k], [4, -16]);
+  }
+  for (const one of placed)
+    if (one.kind === 'treatmentUnit' || one.kind === 'tap')
+      add(
+        one.kind,
+        [one.x + (one.kind === 'tap' ? 0.9 : 0.5) * k, y0 - (one.kind === 'tap' ? 1.06 : 1.28) * k],
+        [3, -22],
+      );
+  return balloons;
+}
+
+/** What letters had better not be written over [px]. */
+export function drawnBoxes({ view, placed, width, height }: Frame): readonly Box[] {
+  const ground: Box = { x: 0, y: view.y0 - 2, width, height: height - view.y0 };
+  return [...placed.flatMap((one) => boxesOf(one, view)), ground];
+}
+
+function boxesOf(one: Placed, { k, y0 }: Frame['view']): readonly Box[] {
+  if (one.kind === 'roof') {
+    const { outline, x } = one;
+    const slices = 8;
+    const wide = outline.width_m / slices;
+    const roofs = Array.from({ length: slices }, (_, nth): Box => {
+      const top = Math.max(sheetAt(outline, nth * wide), sheetAt(outline, (nth + 1) * wide));
+      return { x: x + nth * wide * k, y: y0 - top * k, width: wide * k, height: top * k };
+    });
+    const pipes: Box = {
+      x: x + outline.width_m * k,
+      y: y0 - outline.eaveHeight_m * k,
+      width: outline.rightOut_m * k,
+      height: outline.eaveHeight_m * k,
+    };
+    return [...roofs, pipes];
+  }
+  const [left, right] = extentOf(one);
+  const top =
+    one.kind === 'tank' ? Math.max(...[one.tank, one.proposed].map((tank) => (tank ? topOf(tank) : 0))) : 1.75;
+  return [{ x: one.x + left * k, y: y0 - top * k, width: (right - left) * k, height: top * k }];
+}

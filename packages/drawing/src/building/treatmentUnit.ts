@@ -1,0 +1,109 @@
+import type { Shape } from '../sheet/shapes.ts';
+import { person } from './people.ts';
+import { area, type Brush, boxOf, disc, isFine, line, type Point, pipe, plain, type View } from './view.ts';
+
+/** Not judged yet, so nothing of it is measured: its frame is dashed. */
+const dashed: Brush = { ink: 'mark', dash: 'unknown' };
+
+/** The treatment unit: three cartridges between two pipes, a hand pump beside them, someone who pumps. Left edge at 0. */
+export function treatmentUnit(view: View): readonly Shape[] {
+  return [
+    area(view, 'concrete', ['thin', dashed], boxOf(0, -0.06, 2.2, 0.12)),
+    ...frame(view),
+    ...[0.22, 0.5, 0.78].flatMap((x) => cartridge(view, x)),
+    ...handPump(view, 1.24),
+    ...person(view, 'pumps', 2.02, 0.06, -1),
+  ];
+}
+
+function frame(view: View): readonly Shape[] {
+  const posts = [0.04, 0.94].map((x) => boxOf(x, 0.06, 0.06, 1.14));
+  return [
+    area(view, 'paper', ['thin', dashed], ...posts),
+    area(view, 'paper', ['edge', dashed], boxOf(0, 1.2, 1.06, 0.07)),
+    ...pipe(
+      view,
+      [
+        [-0.02, 0.3],
+        [0.98, 0.3],
+      ],
+      0.06,
+      plain,
+    ),
+    ...pipe(
+      view,
+      [
+        [0.06, 1.07],
+        [1.24, 1.07],
+      ],
+      0.06,
+      plain,
+    ),
+    ...(isFine(view)
+      ? [
+          line(view, 'thin', plain, [
+            [0.16, 1.27],
+            [0.16, 1.34],
+          ]),
+          disc(view, 'paper', ['thin', plain], [0.16, 1.4], 0.07),
+          line(view, 'hair', plain, [
+            [0.16, 1.4],
+            [0.2, 1.44],
+          ]),
+        ]
+      : []),
+  ];
+}
+
+/** A housing with its fibres, open at both ends to the pipes. */
+function cartridge(view: View, x: number): readonly Shape[] {
+  const [width, low, tall] = [0.15, 0.42, 0.54];
+  const shapes: Shape[] = [
+    line(
+      view,
+      'thin',
+      plain,
+      [
+        [x, 0.33],
+        [x, low],
+      ],
+      [
+        [x, low + tall],
+        [x, 1.04],
+      ],
+    ),
+    area(view, 'waterline', ['edge', plain], boxOf(x - width / 2, low, width, tall)),
+    area(view, 'ink', null, boxOf(x - 0.1, low - 0.03, 0.2, 0.05), boxOf(x - 0.1, low + tall - 0.02, 0.2, 0.05)),
+  ];
+  if (!isFine(view)) return shapes;
+  const fibres = [-0.04, 0, 0.04].map((by): readonly Point[] => [
+    [x + by, low + 0.04],
+    [x + by, low + tall - 0.04],
+  ]);
+  shapes.push(line(view, 'hair', { ink: 'paper', dash: 'none' }, ...fibres));
+  return shapes;
+}
+
+function handPump(view: View, x: number): readonly Shape[] {
+  return [
+    ...pipe(
+      view,
+      [
+        [x, 0.06],
+        [x, 0.5],
+      ],
+      0.06,
+      plain,
+    ),
+    area(view, 'paper', ['thin', plain], boxOf(x - 0.09, 0.42, 0.18, 0.5)),
+    line(view, 'thin', plain, [
+      [x, 0.92],
+      [x, 1.13],
+    ]),
+    line(view, 'edge', plain, [
+      [x - 0.1, 1.0],
+      [x + 0.36, 1.17],
+    ]),
+    disc(view, 'ink', null, [x, 1.045], Math.max(0.025, 1.2 / view.k)),
+  ];
+}

@@ -1,0 +1,14 @@
+export * from './chart.ts';
+export * from './chartFacts.ts';
+export * from './chartTables.ts';
+export { axisEnd_L, curveChart } from './curveChart.ts';
+export type { CurveInput, CurveWords } from './curveFrame.ts';
+export { type MonthsChart, type MonthsWords, monthsChart } from './monthsChart.ts';
+export * from './monthTotals.ts';
+export { rasterChart } from './rasterChart.ts';
+export type { RasterWords } from './rasterFrame.ts';
+export { type DoubtKind, type RecordFacts, type RecordInput, recordFacts } from './record.ts';
+export { dayByDay_days, type TraceLayout, traceChart } from './traceChart.ts';
+export type { TraceWords } from './traceFrame.ts';
+export { type AtSize, type BandPoint, bandAt, readCurve, type WaterCurve } from './waterCurve.ts';
+export { type YearsInput, type YearsWords, yearsChart } from './yearsChart.ts';

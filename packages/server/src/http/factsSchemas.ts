@@ -1,0 +1,223 @@
+import {
+  dayOrders,
+  gapFillings,
+  gutterShapes,
+  roofForms,
+  roofMaterials,
+  secondSourceKinds,
+  tankRoles,
+  wetDayAmountKinds,
+} from '@eavewell/engine';
+import { z } from 'zod';
+import { programmeId, version } from './schemaParts.ts';
+
+const figure = z
+  .union([z.number(), z.strictObject({ figure: z.enum(['NaN', 'Infinity', '-Infinity', '-0']) })])
+  .meta({ id: 'figure', description: 'A number as it is; what JSON has no word for is named.' });
+const known = figure.nullable();
+const text = z.string().nullable();
+const place = z.strictObject({
+  file: z.string().optional(),
+  row: figure.optional(),
+  column: z.string().optional(),
+  siteId: z.string().optional(),
+  gaugeId: z.string().optional(),
+  day: z.string().optional(),
+});
+const fact = z.union([figure, z.string(), z.array(z.string())]);
+const fault = z.strictObject({
+  code: z.string(),
+  severity: z.enum(['blocker', 'warning', 'note']),
+  place,
+  facts: z.record(z.string(), fact),
+});
+
+const diverter = z.strictObject({
+  firstFlush_mm: known,
+  chamber_L: known,
+  drainHole: z.enum(['open', 'blocked']),
+  chamberBore_mm: known,
+  drainHole_mm: known,
+});
+const roof = z.strictObject({
+  roofId: z.string(),
+  length_m: known,
+  width_m: known,
+  roofPlanArea_m2: known,
+  material: z.enum(roofMaterials).nullable(),
+  runoffFraction: known,
+  gutteredFraction: known,
+  tankId: text,
+  diverter: diverter.nullable(),
+  form: z.enum(roofForms).nullable(),
+  pitch_deg: known,
+  eaveHeight_m: known,
+});
+const gutter = z.strictObject({
+  gutterId: z.string(),
+  roofId: z.string(),
+  shape: z.enum(gutterShapes).nullable(),
+  width_mm: known,
+  depth_mm: known,
+  length_m: known,
+  fall_mm_per_m: known,
+  outlet_mm: known,
+});
+const downpipe = z.strictObject({ downpipeId: z.string(), roofId: z.string(), bore_mm: known, length_m: known });
+const tank = z.strictObject({
+  tankId: z.string(),
+  nominal_L: known,
+  partVolume_L: known,
+  outletHeight_m: known,
+  overflowHeight_m: known,
+  diameter_m: known,
+  joinedTo: text,
+  role: z.enum(tankRoles),
+  peopleFraction: known,
+  height_m: known,
+  standHeight_m: known,
+});
+const target = z.strictObject({
+  daysMet_fraction: figure,
+  longestDryRun_days: figure,
+  goodYears_fraction: figure,
+});
+const secondSource = z.strictObject({
+  secondSourceId: z.string(),
+  name: z.string(),
+  kind: z.enum(secondSourceKinds),
+  months: z.array(figure),
+  turbidity_NTU: known,
+});
+const period = z.strictObject({
+  from_dayOfYear: figure,
+  to_dayOfYear: figure,
+  presentFraction: figure,
+  reason: text,
+});
+const purpose = z.strictObject({
+  purpose: z.string(),
+  litres_per_person_per_day: figure,
+  judged: z.boolean(),
+  months: z.array(figure).optional(),
+});
+
+const site = z
+  .strictObject({
+    siteId: z.string(),
+    name: z.string(),
+    latitude_deg: known,
+    longitude_deg: known,
+    siteClass: text,
+    target: target.nullable(),
+    people: known,
+    peopleCountedOn: known,
+    households_count: known,
+    growthFraction_per_year: known,
+    designYear: known,
+    gaugeId: text,
+    rainFactor: figure,
+    handOverDay: known,
+    roofs: z.array(roof),
+    gutters: z.array(gutter),
+    downpipes: z.array(downpipe),
+    tanks: z.array(tank),
+    demand: z.array(purpose),
+    ration: z.strictObject({ below_fraction: known, judged_fraction: known, other_fraction: known }).nullable(),
+    presence: z.strictObject({ calendarId: z.string(), periods: z.array(period) }).nullable(),
+    secondSource: secondSource.nullable(),
+    nearSecondSource: secondSource.nullable(),
+    doubts: z.array(place),
+  })
+  .describe('Days are counted from 1 January 1970; null is "not known".');
+
+const settings = z.strictObject({
+  programme: z.string(),
+  target,
+  litres_per_person_per_day: figure,
+  firstFlush_mm: figure,
+  range_fraction: figure,
+  draws: figure,
+  seed: figure,
+  missingDays_fraction: figure,
+  leastYears: figure,
+  waterYearStartMonth: known,
+  gapFilling: z.enum(gapFillings),
+  dayOrder: z.enum(dayOrders),
+  designAfterHandOver_years: figure,
+  growthFraction_per_year: known,
+  people_per_household: known,
+  madeYears: figure,
+  wetDayAmounts: z.enum(wetDayAmountKinds),
+  gaugeReach_km: figure,
+});
+
+const normal = z.strictObject({
+  month: figure,
+  rain_mm: known,
+  wetDays: known,
+  source: text,
+  yearFrom: known,
+  yearTo: known,
+});
+const gauge = z.strictObject({
+  gaugeId: z.string(),
+  name: z.string(),
+  latitude_deg: known,
+  longitude_deg: known,
+  readingTime: text,
+  normals: z.array(normal),
+  file: z.string(),
+  readings: z
+    .strictObject({
+      of: z.string().describe('What the readings are called: others have another name.'),
+      address: z.string().describe('Where they are.'),
+    })
+    .nullable()
+    .describe('Null where only the place of the gauge counts.'),
+});
+
+export const siteFacts = z
+  .strictObject({
+    version: version.describe('The version of the programme now.'),
+    designVersion: version.describe('The version these facts are of, and the design told elsewhere.'),
+    site,
+    faults: z.array(fault).describe('The faults of the tables behind its doubts.'),
+    settings,
+    parts: z.array(
+      z.strictObject({
+        partId: z.string(),
+        kind: z.string(),
+        name: z.string(),
+        volume_L: known,
+        length_m: known,
+      }),
+    ),
+    prices: z.array(z.strictObject({ partId: z.string(), priceDate: figure, amount: figure, currency: z.string() })),
+    gauges: z
+      .array(gauge)
+      .describe(
+        'Those its rain follows from: its own and its neighbours, or those within reach, or the nearest alone.',
+      ),
+    wantedGauges: z.array(z.string()).describe('Of those, the ones that are to be made ready.'),
+  })
+  .meta({ id: 'siteFacts' });
+
+export const gaugeAsked = programmeId.extend({ gaugeId: z.string().min(1).max(64) });
+export const readingsAsked = z.strictObject({
+  of: z
+    .string()
+    .regex(/^[0-9a-f]{32}$/)
+    .optional()
+    .describe('What they were called; where they are others now, there are none. Left out: those of the last design.'),
+});
+
+const stretch = z.tuple([figure, figure, figure]);
+export const gaugeReadings = z
+  .strictObject({
+    gaugeId: z.string(),
+    days: z.array(stretch).describe('Days counted from 1 January 1970, by stretches: the first, how many, the step.'),
+    rows: z.array(stretch).describe('The rows they stand in, likewise.'),
+    rain_mm: z.array(known).describe('A reading each; null where the gauge was not read.'),
+  })
+  .meta({ id: 'gaugeReadings' });
