@@ -15,6 +15,7 @@ export function YearRows({
 }) {
   const { say } = useLanguage();
   const most = Math.max(1, ...years.map(({ enough, hurt }) => enough.people + hurt.people));
+  const most_sites = Math.max(...years.map(({ enough, hurt }) => enough.sites + hurt.sites));
   return (
     <fieldset className="year-rows">
       <legend>{say('waterYears.picture')}</legend>
@@ -23,7 +24,7 @@ export function YearRows({
         <span className="swatch hurt" aria-hidden="true" /> {say('waterYears.key_hurt')}
       </p>
       {years.map((year) => (
-        <YearRow key={year.year} year={year} most={most} isChosen={year === chosen} isWorst={year === worst} />
+        <YearRow key={year.year} {...{ year, most, most_sites }} isChosen={year === chosen} isWorst={year === worst} />
       ))}
     </fieldset>
   );
@@ -32,11 +33,14 @@ export function YearRows({
 function YearRow({
   year,
   most,
+  most_sites,
   isChosen,
   isWorst,
 }: {
   readonly year: ProgrammeYear;
+  /** People of the year that has the most of them, and sites of the one that has the most of those. */
   readonly most: number;
+  readonly most_sites: number;
   readonly isChosen: boolean;
   readonly isWorst: boolean;
 }) {
@@ -44,6 +48,7 @@ function YearRow({
   const { say } = language;
   const navigate = useNavigate({ from: '/p/$programmeId/water' });
   const { hurt, enough } = year;
+  const of = enough.sites + hurt.sites;
   const choose = () =>
     void navigate({ to: '.', search: (before) => ({ ...before, year: year.year }), replace: true, resetScroll: false });
   const share = (people: number) => ({ inlineSize: `${(100 * people) / most}%` });
@@ -62,8 +67,8 @@ function YearRow({
         <span className="hurt" style={share(hurt.people)} />
       </span>
       <span className="said" aria-hidden="true">
-        {enough.sites + hurt.sites === 0 ? say('waterYears.year_nobody') : null}
         {hurt.sites === 0 ? null : say('waterYears.sites_people', { sites: hurt.sites, people: hurt.people })}
+        {of === most_sites ? null : <span className="of"> {say('waterYears.of_sites', { of })}</span>}
       </span>
     </label>
   );

@@ -1244,6 +1244,7 @@ export const waterYears = {
   "not_judged": "{sites, plural, one {# site} other {# sites}} ({people, plural, one {# person} other {# people}}) could not be judged and {sites, plural, one {is} other {are}} not in it.",
   "not_known": "not known",
   "of_before": "The years are of the last verdicts; the facts have changed since.",
+  "of_sites": "{of, plural, =0 {no site has it judged} one {of # site} other {of # sites}}",
   "on_made_rain": "{sites, plural, one {# site} other {# sites}} ({people, plural, one {# person} other {# people}}) on made-up rain {sites, plural, one {is} other {are}} not in it: made years are none of the calendar.",
   "people_not_known": "{count, plural, one {At # of them the people are not known.} other {At # of them the people are not known.}}",
   "picture": "Every water year of the record",

@@ -1245,6 +1245,7 @@ export const waterYears = {
   "not_judged": "{sites, plural, one {# sitio} other {# sitios}} ({people, plural, one {# persona} other {# personas}}) no se {sites, plural, one {pudo juzgar y no está} other {pudieron juzgar y no están}} aquí.",
   "not_known": "no se sabe",
   "of_before": "Los años son de los últimos veredictos; desde entonces los datos cambiaron.",
+  "of_sites": "{of, plural, =0 {ningún sitio lo tiene juzgado} one {de # sitio} other {de # sitios}}",
   "on_made_rain": "{sites, plural, one {# sitio} other {# sitios}} ({people, plural, one {# persona} other {# personas}}) con lluvia inventada no {sites, plural, one {está} other {están}} aquí: sus años no son del calendario.",
   "people_not_known": "{count, plural, one {En # de ellos no se sabe cuántas personas hay.} other {En # de ellos no se sabe cuántas personas hay.}}",
   "picture": "Cada año hidrológico del registro",
