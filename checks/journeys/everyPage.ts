@@ -86,6 +86,7 @@ export async function atEveryPage(
 /** Waits until a page stands: its heading is there, its typeface too, and nothing more is asked for. */
 export async function settled(page: Page): Promise<void> {
   await page.getByRole('heading', { level: 1 }).first().waitFor();
+  if (/\/sites\/(?!NONE)[^/]+$/.test(page.url())) await page.locator('.drawn-frame svg').first().waitFor();
   await page.evaluate(() => document.fonts.ready);
   let before = '';
   for (let round = 0; round < 20; round++) {

@@ -76,7 +76,7 @@ journey('comes to the report that the program keeps, of every site', { timeout: 
   const { programmeId, sites } = await designedDemo(page);
   await serveThread(page);
   let compared = 0;
-  for (const { siteId } of sites.slice(0, 30)) {
+  for (const { siteId } of sites.slice(0, 20)) {
     const language = compared % 2 === 0 ? 'en' : 'es';
     const [here, kept] = [
       await judgedIn(page, programmeId, siteId, language),
@@ -87,10 +87,13 @@ journey('comes to the report that the program keeps, of every site', { timeout: 
     expect(here.isSame).toBe(true);
     compared++;
   }
-  expect(compared).toBe(30);
+  expect(compared).toBe(20);
 });
 
-journey('judges without the program what it read before, and says where it read nothing', async ({ page, served }) => {
+journey('judges without the program what it read before, and says where it read nothing', async ({ open, served }) => {
+  const { page, watch } = await open();
+  watch.expect(/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE/);
+  watch.expect(/status of 403/);
   const { programmeId, sites } = await designedDemo(page);
   await serveThread(page);
   const [known, unknown] = [sites[0]!.siteId, sites[1]!.siteId];

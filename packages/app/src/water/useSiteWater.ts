@@ -40,6 +40,7 @@ const nothingDone = { isSaved: false, isKept: false, reason: null, problems: [],
  * @param siteId - the site [text]
  * @returns what is judged so far, the draft with what changes it, and `keep`. While there is a draft the page asks before it is left
  */
+// long: all that a page needs of one site, in the order it is made ready
 export function useSiteWater(programmeId: string, siteId: string): SiteWater {
   const { code } = useLanguage();
   const client = useQueryClient();

@@ -1,7 +1,7 @@
 /// <reference lib="webworker" />
 import { loadLanguage } from '@eavewell/words';
+import { askFacts } from './askFacts.ts';
 import { Judging } from './judging.ts';
-import { loadFacts } from './loadFacts.ts';
 import { SiteJudge } from './siteJudge.ts';
 import type { FromWater, ToWater } from './waterMessages.ts';
 
@@ -32,11 +32,11 @@ let loading: Promise<void> = Promise.resolve();
 
 async function load(asked: Extract<ToWater, { kind: 'load' }>): Promise<void> {
   const { ask, siteId } = asked;
-  const loaded = await loadFacts(asked);
+  const loaded = await askFacts(asked);
   if (loaded.problem !== null) return tell({ kind: 'notLoaded', ask, problem: loaded.problem, body: loaded.body });
   const isSame = judging.judge !== null && known === loaded.tag;
   known = loaded.tag;
-  if (!isSame) judging.judge = new SiteJudge(loaded.found.facts, siteId, loaded.found);
+  if (!isSame) judging.judge = new SiteJudge(loaded.one.facts, siteId, loaded.one);
   tell({ kind: 'loaded', ask, site: judging.judge!.site, isSame });
 }
 

@@ -2,7 +2,7 @@ import type { RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { buildingOf, levelShapes, planOf, type SectionInput, sectionOf } from './index.ts';
-import { inputOf, isWhole, letterFaults, pathsOf, pointsOf, site, span, words } from './madeUpBuilding.ts';
+import { inputOf, isWhole, letterFaults, pathsOf, pointsOf, site, span, words } from './madeUpBuilding.testing.ts';
 
 const half = (of: fc.Arbitrary<number>) => fc.option(of, { nil: null });
 const metres = (least: number, most: number) => half(fc.double({ min: least, max: most, noNaN: true }));
@@ -132,5 +132,27 @@ test('on any building: the litres drawn are the litres there are', () => {
       }
     }),
     { numRuns: 100, seed: 11 },
+  );
+});
+
+test('on any building with anything proposed, at any scale asked for: the same', { timeout: 60_000 }, () => {
+  fc.assert(
+    fc.property(
+      anySite,
+      anySite,
+      anyWidth,
+      fc.option(fc.double({ min: 2, max: 200, noNaN: true }), { nil: null }),
+      (facts, other, width, pxPerM) => {
+        const proposedWords = ['«second tank»', '«12,000 L, $1,480»'];
+        const input = inputOf(facts, width, { proposed: buildingOf(other), proposedWords, pxPerM });
+        const section = sectionOf(input);
+        expect(letterFaults(section)).toEqual([]);
+        expect(isWhole(section)).toBe(true);
+        if (pxPerM !== null) expect(section.pxPerM).toBeLessThanOrEqual(pxPerM);
+        // The same facts always give the same picture.
+        expect(sectionOf(input)).toEqual(section);
+      },
+    ),
+    { numRuns: 80, seed: 5 },
   );
 });

@@ -37,9 +37,9 @@ function carrierTo(roof: PlacedRoof, target: PlacedTank, tank: BuiltTank, k: num
   const top = tank.standHeight_m.value + tank.height_m.value - 0.07;
   const over = tank.standHeight_m.value + tank.overflowHeight_m.value;
   const [drop, run] = [from[1] - top, x - from[0]];
-  // What rests on a usual size is no finding.
+  // What rests on a size that nobody measured is no finding.
   const isKnown = [roof.roof.eaveHeight_m, tank.standHeight_m, tank.overflowHeight_m].every(
-    ({ how }) => how !== 'usual',
+    ({ how }) => how === 'measured',
   );
   const tooHigh_m = isKnown ? Math.max(0, over - roof.outline.eaveHeight_m) : 0;
   const end = drop > steepest * run ? from[1] - fall * run : Math.min(top, from[1] - 0.01 * run);

@@ -11,7 +11,7 @@ import {
   topOf,
   unitWidth_m,
 } from './layout.ts';
-import { markRoom } from './marks.ts';
+import { isException, markRoom } from './marks.ts';
 import type { SectionInput } from './sectionTypes.ts';
 import type { View } from './view.ts';
 
@@ -26,6 +26,8 @@ export interface Frame {
   readonly all: readonly Placed[];
   readonly hasDimensions: boolean;
   readonly hasWords: boolean;
+  /** Highest point of the building [px]. */
+  readonly ridge: number;
   /** Where lines of dimension run under the ground [px]. */
   readonly under: number;
   readonly detail: Station | 'whole';
@@ -59,6 +61,7 @@ function wholeFrame({ building, proposed = null, width, pxPerM = null, stations 
     hasDimensions,
     hasWords: isWide,
     under,
+    ridge: y0 - layout.ridge_m * k,
     detail: 'whole',
   };
 }
@@ -68,8 +71,10 @@ function roomOver({ placed, ridge_m, k }: Layout, stations: SectionInput['statio
   const tanks = placed.flatMap((one) => (one.kind === 'tank' && one.tank ? [topOf(one.tank)] : []));
   const tank = markRoom(stations.storage) - (ridge_m - Math.max(0, ...tanks)) * k;
   const roof = markRoom(stations.roof) - 20;
-  // Where the building is small beside its letters, they stand in rows over it.
-  return Math.max(18, tank, roof, Math.min(64, 1400 / k - 24));
+  // Where the building is small beside its letters, they stand in rows over it: one more for what is told in two lines.
+  const rows = Math.max(0, 1400 / k - 24);
+  const more = Object.values(stations).filter((verdict) => isException(verdict)).length - 1;
+  return Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
 }
 
 /** A cut-out: what stands about one station, at not less than 40 px to the metre. */
@@ -98,6 +103,7 @@ function detailFrame({ building, proposed = null, width }: SectionInput, station
     hasDimensions: true,
     hasWords: false,
     under,
+    ridge: 0,
     detail: station,
   };
 }

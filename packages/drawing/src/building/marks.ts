@@ -24,7 +24,8 @@ const inks: Record<StationVerdict, Ink> = {
   short: 'brick',
   unknown: 'ink',
 };
-const isException = (verdict: StationVerdict) => verdict !== 'holds' && verdict !== 'notJudged';
+/** Is it told in large? */
+export const isException = (verdict: StationVerdict): boolean => verdict !== 'holds' && verdict !== 'notJudged';
 
 /**
  * Marks as balloons: a dot at the station, a hair to the mark, its word beside it; what is an exception is large and bold,
@@ -37,8 +38,10 @@ export function markShapes(balloons: readonly Balloon[], placer: Placer, hasWord
   return shown.map((balloon) => {
     const size = sizeOf(balloon, hasWords);
     let hasOwnWords = hasWords;
-    let box = placer.near(balloon.anchor, balloon.side, size);
-    if (!box && hasWords) {
+    // What was not judged is said where it is easily said; the stations of a page say it again.
+    const isJudged = balloon.verdict !== 'notJudged';
+    let box = placer.near(balloon.anchor, balloon.side, size, isJudged ? Infinity : nearby_px);
+    if (!box && hasWords && isJudged) {
       hasOwnWords = false;
       box = placer.near(balloon.anchor, balloon.side, sizeOf(balloon, false));
     }
@@ -47,6 +50,9 @@ export function markShapes(balloons: readonly Balloon[], placer: Placer, hasWord
     return { kind: 'group', part: null, station: balloon.station, shapes };
   });
 }
+
+/** How far from its station a mark without a verdict may stand [px]. */
+const nearby_px = 68;
 
 const markHeight = (verdict: StationVerdict, hasWords: boolean) =>
   isException(verdict) ? (hasWords ? 28 : 24) : hasWords ? 13 : 10;

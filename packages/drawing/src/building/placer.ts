@@ -77,34 +77,40 @@ export class Placer {
    *
    * @param anchor - the point it belongs to [px]
    * @param side - the preferred way from it, x right and y down [px]
-   * @returns its place, taken [px]; null where the picture is full
+   * @param farthest - how far from the point it may stand [px]; where that is said it also keeps off what is drawn
+   * @returns its place, taken [px]; null where the picture is full, or nothing near enough is free
    */
   near(
     anchor: readonly [number, number],
     side: readonly [number, number],
     size: { readonly width: number; readonly height: number },
+    farthest = Infinity,
   ): Box | null {
     let best: Box | null = null;
     let least = Infinity;
     const towards = Math.atan2(side[1], side[0]);
     const first = Math.hypot(...side);
-    for (let ring = 0; ring < 9; ring++) {
+    for (let ring = 0; ring < 18; ring++) {
       const away = first + ring * 22;
+      if (away > farthest) break;
       if (away * 0.6 > least) break;
       for (const turn of [0, 0.35, -0.35, 0.7, -0.7, 1.1, -1.1, 1.6, -1.6, 2.2, -2.2, 3.1]) {
         const angle = towards + turn;
         const [cx, cy] = [Math.cos(angle), Math.sin(angle)];
         // The side of the box that faces the point stands so far from it.
-        const x = anchor[0] + cx * away - (cx < -0.3 ? size.width : cx > 0.3 ? 0 : size.width / 2);
+        const wanted = anchor[0] + cx * away - (cx < -0.3 ? size.width : cx > 0.3 ? 0 : size.width / 2);
+        // Near an edge it slides along it rather than go elsewhere.
+        const x = Math.min(Math.max(wanted, this.#frame.x + 1), this.#frame.x + this.#frame.width - size.width - 1);
         const y = anchor[1] + cy * away - (cy < -0.3 ? size.height : cy > 0.3 ? 0 : size.height / 2);
         const box = { x, y, ...size };
         if (!this.isFree(box)) continue;
         const over = this.#drawn.reduce((sum, other) => sum + overlap(box, other), 0);
+        if (farthest < Infinity && over > size.width * size.height * 0.2) continue;
         const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12 + this.#crossed(anchor, box) * 24;
         if (cost < least) [best, least] = [box, cost];
       }
     }
-    best ??= this.#anywhere(anchor, size);
+    if (farthest === Infinity) best ??= this.#anywhere(anchor, size);
     if (best) this.take(best);
     return best;
   }

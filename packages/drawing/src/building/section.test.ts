@@ -1,4 +1,4 @@
-import type { TankFacts } from '@eavewell/engine';
+import type { SiteFacts, TankFacts } from '@eavewell/engine';
 import { describe, expect, test } from 'vitest';
 import { buildingOf, levelShapes, paperScale, sectionOf } from './index.ts';
 import {
@@ -14,7 +14,7 @@ import {
   site,
   span,
   tank,
-} from './madeUpBuilding.ts';
+} from './madeUpBuilding.testing.ts';
 
 describe('lengths are true', () => {
   const section = sectionOf(inputOf(site({}), 1216));

@@ -1,19 +1,19 @@
 import type { GroupShape, LetterShape, Shape } from '../sheet/shapes.ts';
 import type { Building } from './building.ts';
-import type { Carrier } from './carrier.ts';
+import { type Carrier, carriersOf } from './carrier.ts';
 import { paperScales, pxPerM_full } from './constants.ts';
 import { dimensionShapes } from './dimensions.ts';
 import { type Frame, frameOf } from './frame.ts';
 import { sectionHandles } from './handles.ts';
 import { fittingPxPerM } from './layout.ts';
 import { markShapes } from './marks.ts';
-import { Placer, widthOf } from './placer.ts';
+import { boxOfLetter, Placer, widthOf } from './placer.ts';
 import { scaleBar } from './scaleBar.ts';
 import { sectionDimensions } from './sectionDimensions.ts';
 import { balloonsOf, drawnBoxes } from './sectionMarks.ts';
 import { group, sectionParts, watersOf } from './sectionParts.ts';
 import type { Section, SectionInput, SectionWords } from './sectionTypes.ts';
-import { proposed as blue, line, unmeasured, type View } from './view.ts';
+import { proposed as blue, isFine, line, unmeasured, type View } from './view.ts';
 import { levelShapes } from './water.ts';
 
 /** Dimension lines of a picture at most. Source: ours, docs/methods/drawing.md. */
@@ -29,35 +29,64 @@ const mostDimensions = 10;
  * @law no letter stands outside the picture or on another; lengths on it are px to the metre times those of the building
  */
 export function sectionOf(input: SectionInput): Section {
-  const frame = frameOf(input);
+  const { frame, letters } = framed(input);
   const { view, width, height, detail } = frame;
   const waters = watersOf(frame);
   const levels = levelShapes({ waters, pxPerM: view.k }, input.levels);
   const byPart = new Map(levels.map((one) => [one.part, one]));
   const waterOf = (tankId: string): GroupShape =>
     byPart.get(`water:${tankId}`) ?? group(`water:${tankId}`, 'storage', []);
-  const { shapes: parts, carriers } = sectionParts(frame, waterOf);
+  return {
+    width,
+    height,
+    pxPerM: view.k,
+    shapes: [...sectionParts(frame, waterOf), ...letters],
+    handles: sectionHandles(frame),
+    isCutOut: detail !== 'whole',
+    waters,
+  };
+}
+
+/** Empty rows over a small building are left off, so many px at a time, that a picture does not twitch while it is changed. */
+const row_px = 24;
+
+/** The frame and its letters; where a small building left rows over it empty, without them. */
+function framed(input: SectionInput): { readonly frame: Frame; readonly letters: readonly Shape[] } {
+  const frame = frameOf(input);
+  const letters = sectionLetters(frame, input);
+  if (frame.detail !== 'whole' || isFine(frame.view) || !frame.hasWords) return { frame, letters };
+  const tops = [frame.ridge, ...topsOf(letters)];
+  const spare = Math.floor((Math.min(...tops) - 8) / row_px) * row_px;
+  if (spare <= 0) return { frame, letters };
+  const view = { ...frame.view, y0: frame.view.y0 - spare };
+  const lower = { ...frame, view, under: frame.under - spare, height: frame.height - spare };
+  return { frame: lower, letters: sectionLetters(lower, input) };
+}
+
+/** The upper ends of letters and marks [px]. */
+function topsOf(shapes: readonly Shape[]): readonly number[] {
+  return shapes.flatMap((shape): readonly number[] => {
+    if (shape.kind === 'group') return topsOf(shape.shapes);
+    if (shape.kind === 'letter') return [boxOfLetter(shape).y];
+    return shape.kind === 'mark' ? [shape.y - shape.height] : [];
+  });
+}
+
+/** Dimension lines, notes, marks and the scale bar, each where it covers no other. */
+function sectionLetters(frame: Frame, input: SectionInput): readonly Shape[] {
+  const { view, width, height, detail, all } = frame;
   const placer = new Placer({ x: 0, y: 0, width, height }, drawnBoxes(frame));
   const bar = scaleBar(view, width - 10, height - 6, input.words, placer);
   const told = frame.hasWords ? proposedLetters(frame, input.proposedWords ?? [], placer) : [];
   const { shapes: dimensions } = frame.hasDimensions
     ? dimensionShapes(sectionDimensions(frame, input.words), placer, mostDimensions)
     : { shapes: [] };
+  const carriers = frame.hasWords ? carriersOf({ k: view.k, placed: all }) : [];
   const marks = detail === 'whole' ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
-  const notes = [
-    ...(frame.hasWords ? tooHigh(frame, carriers, input.words, placer) : []),
-    ...(frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : []),
-  ];
+  const high = tooHigh(frame, carriers, input.words, placer);
+  const slope = frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : [];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
-  return {
-    width,
-    height,
-    pxPerM: view.k,
-    shapes: [...parts, group(null, null, [...dimensions, ...told, ...notes, ...key]), ...marks, group(null, null, bar)],
-    handles: sectionHandles(frame),
-    isCutOut: detail !== 'whole',
-    waters,
-  };
+  return [group(null, null, [...dimensions, ...told, ...high, ...slope, ...key]), ...marks, group(null, null, bar)];
 }
 
 /**

@@ -28,7 +28,7 @@ export const group = (part: string | null, station: Station | null, shapes: read
 export function sectionParts(
   { view, width, placed, all }: Frame,
   waterOf: (tankId: string) => GroupShape,
-): { readonly shapes: readonly Shape[]; readonly carriers: readonly Carrier[] } {
+): readonly Shape[] {
   const roofs = placed.filter((one): one is PlacedRoof => one.kind === 'roof');
   const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
   const every = all.filter((one): one is PlacedRoof => one.kind === 'roof');
@@ -36,7 +36,7 @@ export function sectionParts(
   const carriers = carriersOf({ k: view.k, placed: all });
   const seen = carriers.filter(({ axis }) => axis[0]![0] * view.k < width && axis[axis.length - 1]![0] > 0);
   const sunk = placed.flatMap((one) => sunkOf(one, view.k));
-  const shapes = [
+  return [
     group(null, null, earth(view, width, sunk)),
     ...roofs.map((one) => houseGroup(view, one)),
     ...seen.map((one) => group(`carrier:${one.roof.roof.roofId}`, 'gutter', carrierShapes(view, one, every))),
@@ -50,7 +50,6 @@ export function sectionParts(
     }),
     groundLine(view, width, sunk),
   ];
-  return { shapes, carriers };
 }
 
 function houseGroup(view: View, { roof, outline, x }: PlacedRoof): GroupShape {

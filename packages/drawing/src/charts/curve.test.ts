@@ -45,8 +45,10 @@ describe('the curve', () => {
   it('the line drawn is at each px where the curve has it', () => {
     const frame: CurveFrame = { left: 40, right: 600, top: 20, bottom: 220, most: 400, end_L: 11000 };
     for (const seed of [4, 5, 6]) {
-      const curve = madeUpCurve(seed, 5, 2);
-      const total = curve.critical_L.length;
+      const place = drawer(seed * 7);
+      const critical_L = Float64Array.from({ length: 1825 }, () => place(30_000)).sort();
+      const curve = { ...madeUpCurve(seed, 5, 2), critical_L };
+      const total = critical_L.length;
       const line = stepsOf(stepPath(frame, curve.critical_L, (reached) => (total - reached) / 5));
       const draw = drawer(seed);
       for (let trial = 0; trial < 400; trial++) {
@@ -116,6 +118,24 @@ describe('the curve', () => {
     ).toBe(true);
     const none = { ...curve, sizes: [], tankForDays_L: null, tankForRuns_L: null, tankToHold_L: null };
     expect(axisEnd_L({ ...chosen, tankVolume_L: 0, curve: none })).toBeGreaterThan(0);
+  });
+
+  it('of two tanks near each other, the smaller is lettered to the left and the larger to the right', () => {
+    for (const [own, other] of [
+      [7000, 7400],
+      [7400, 7000],
+    ] as const) {
+      const proposed = { tankVolume_L: other, verdict: 'short' } as const;
+      const curve = { ...madeUpCurve(1, 10), critical_L: Float64Array.from({ length: 3650 }, (_, day) => day * 3) };
+      const chart = curveChart({ ...chosen, curve, tankVolume_L: own, proposed }, curveWords, { width: 606 });
+      const at = (size: number) => {
+        const text = curveWords.daysAt(readCurve(curve, size).dryDays_per_year!);
+        const letter = chart.shapes.find((shape) => shape.kind === 'letter' && shape.text === text);
+        return letter?.kind === 'letter' ? letter.x - chart.placeOfSize(size)!.x : Number.NaN;
+      };
+      expect(at(7000)).toBeLessThan(0);
+      expect(at(7400)).toBeGreaterThan(0);
+    }
   });
 
   it('a size pointed at is the size of its place, and lights up with what it does', () => {

@@ -114,9 +114,16 @@ export function drawChosen(
   }
   shapes.push(lineAt(frames, tankVolume_L, false));
   keepOffLine(frames, tankVolume_L, lettering);
-  shapes.push(...marksAt(frames, input, { tankVolume_L, verdict }, words, lettering));
-  if (proposed !== null) shapes.push(...marksAt(frames, input, proposed, words, lettering));
-  return shapes;
+  const isLarger = proposed !== null && proposed.tankVolume_L > tankVolume_L;
+  const marks = marksAt(frames, input, { tankVolume_L, verdict }, words, isLarger ? 'left' : 'right');
+  if (proposed !== null && proposed.tankVolume_L !== tankVolume_L)
+    marks.push(...marksAt(frames, input, proposed, words, isLarger ? 'right' : 'left'));
+  for (const { x, y, height } of marks) {
+    const half = halfOf(height);
+    lettering.keepOff({ x: x - half, y: y - height, width: 2 * half, height });
+  }
+  for (const mark of marks) letterMark(mark, lettering);
+  return [...shapes, ...marks.flatMap(drawMark)];
 }
 
 function lineAt({ days, years }: CurveFrames, tankVolume_L: number, isProposed: boolean): Shape {
@@ -133,42 +140,56 @@ interface Tank {
   readonly verdict: Verdict;
 }
 
+/** A mark where a tank's line meets a curve: its foot's middle, and what is lettered beside it. */
+interface CurveMark extends Pick<MarkShape, 'x' | 'y' | 'height' | 'verdict'> {
+  readonly frame: CurveFrame;
+  readonly text: string;
+  /** On which side its letters are looked for first: away from the other tank. */
+  readonly side: 'left' | 'right';
+}
+
+const halfOf = (height: number) => (height * 10) / 24;
+
 function marksAt(
   { days, years }: CurveFrames,
   { curve }: CurveInput,
   tank: Tank,
   words: CurveWords,
-  lettering: Lettering,
-): readonly Shape[] {
+  side: CurveMark['side'],
+): CurveMark[] {
   const { dryDays_per_year, goodYears } = readCurve(curve, tank.tankVolume_L);
-  const shapes: Shape[] = [];
-  const mark = (frame: CurveFrame, count: number, verdict: Verdict, text: string) => {
-    const isCalm = verdict === 'holds';
-    const height = isCalm ? holdsHeight_px : markHeight_px;
-    const x = xOf(frame, tank.tankVolume_L);
-    const y = Math.min(
-      frame.bottom + Math.min(height / 2, belowAxis_px),
-      Math.max(frame.top + height / 2, yOf(frame, count) + height / 2),
-    );
-    const half = (height * 10) / 24;
-    shapes.push(fill(`M${x - half + 1} ${y - 1}v${-height + 3}h${2 * half - 2}v${height - 3}Z`, 'paper'));
-    shapes.push({ kind: 'mark', verdict, x, y, height } satisfies MarkShape);
-    lettering.keepOff({ x: x - half, y: y - height, width: 2 * half, height });
-    const middle = y - height / 2;
-    const rows = [middle - 6, middle + 18, middle - 16, middle + 28, middle + 5].filter(
-      (row) => row < frame.bottom - 3,
-    );
-    const spots = rows.flatMap((own) => [
-      { x: x + half + 6, y: own },
-      { x: x - half - 6, y: own, anchor: 'end' as const },
-    ]);
-    const ink = verdict === 'short' ? 'brick' : verdict === 'tight' ? 'ochre' : 'ink';
-    lettering.set({ text, isStrong: !isCalm, ink }, spots, { hasHalo: true });
+  const mark = (frame: CurveFrame, count: number, verdict: Verdict, text: string): CurveMark => {
+    const height = verdict === 'holds' ? holdsHeight_px : markHeight_px;
+    const lowest = frame.bottom + Math.min(height / 2, belowAxis_px);
+    const y = Math.min(lowest, Math.max(frame.top + height / 2, yOf(frame, count) + height / 2));
+    return { frame, x: xOf(frame, tank.tankVolume_L), y, height, verdict, text, side };
   };
-  if (dryDays_per_year !== null)
-    mark(days, dryDays_per_year, daysVerdict(curve, tank, dryDays_per_year), words.daysAt(dryDays_per_year));
-  if (goodYears !== null) mark(years, goodYears, yearsVerdict(curve, tank, goodYears), words.yearsAt(goodYears));
-  return shapes;
+  const found: CurveMark[] = [];
+  if (dryDays_per_year !== null) {
+    const verdict = daysVerdict(curve, tank, dryDays_per_year);
+    found.push(mark(days, dryDays_per_year, verdict, words.daysAt(dryDays_per_year)));
+  }
+  if (goodYears !== null)
+    found.push(mark(years, goodYears, yearsVerdict(curve, tank, goodYears), words.yearsAt(goodYears)));
+  return found;
+}
+
+/** The mark on paper of its own, so that the lines under it do not run through it. */
+function drawMark({ x, y, height, verdict }: CurveMark): readonly Shape[] {
+  const half = halfOf(height);
+  const under = fill(`M${x - half + 1} ${y - 1}v${-height + 3}h${2 * half - 2}v${height - 3}Z`, 'paper');
+  return [under, { kind: 'mark', verdict, x, y, height }];
+}
+
+function letterMark({ frame, x, y, height, verdict, text, side }: CurveMark, lettering: Lettering): void {
+  const half = halfOf(height);
+  const middle = y - height / 2;
+  const rows = [middle - 6, middle + 18, middle - 16, middle + 28, middle + 5].filter((row) => row < frame.bottom - 3);
+  const right = rows.map((row) => ({ x: x + half + 6, y: row }));
+  const left = rows.map((row) => ({ x: x - half - 6, y: row, anchor: 'end' as const }));
+  const ink = verdict === 'short' ? 'brick' : verdict === 'tight' ? 'ochre' : 'ink';
+  const spots = side === 'left' ? [...left, ...right] : [...right, ...left];
+  lettering.set({ text, isStrong: verdict !== 'holds', ink }, spots, { hasHalo: true });
 }
 
 /** What one half of the target says of a tank: short where it misses it, and holding where its whole range reaches it. */

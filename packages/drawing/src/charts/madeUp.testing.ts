@@ -1,4 +1,4 @@
-import { dayIndexOf, isLeapYear, type StorageSeries, type WaterYear } from '@eavewell/engine';
+import { dayIndexOf, type StorageSeries, type WaterYear } from '@eavewell/engine';
 import type { CurveWords } from './curveFrame.ts';
 import type { MonthsWords } from './monthsChart.ts';
 import type { RasterWords } from './rasterFrame.ts';
@@ -184,8 +184,6 @@ export function madeUpCurve(seed: number, judgedYears: number, infinite = 0): Wa
     isExact: true,
   };
 }
-
-export const daysOfYear = (year: number): number => (isLeapYear(year) ? 366 : 365);
 
 const whole = (value: number) => Math.round(value).toLocaleString('en');
 export const traceWords: TraceWords = {

@@ -2,7 +2,7 @@ import { Readable } from 'node:stream';
 import { recordProblem } from '@eavewell/records';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
-import type { Step } from '../imports/reviews.ts';
+import type { Step } from '../imports/decided.ts';
 import { type ComingFile, largestUpload_bytes } from '../imports/sentFiles.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { reviewAnswer } from './answers.ts';

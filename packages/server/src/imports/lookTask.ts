@@ -28,6 +28,7 @@ import {
 import type { NotUsed } from '@eavewell/tables';
 import type { JobAround } from '@eavewell/work';
 import { recordsOf } from '../recordsOf.ts';
+import { type History, historyOf } from './historyOf.ts';
 import { type RowInSheet, rowsInSheets, toldOfSheet } from './inSheets.ts';
 import { type Accepted, type ColumnsFound, columnsFound, layColumns } from './matchedColumns.ts';
 import { brokenElsewhere, isOfLinks } from './problemsElsewhere.ts';
@@ -143,36 +144,6 @@ async function lay(folder: string, files: ReadonlyMap<string, string | Uint8Arra
     await mkdir(dirname(join(folder, path)), { recursive: true });
     await writeFile(join(folder, path), content);
   }
-}
-
-/** The records of an export that are to be taken in first, and the other programme that has them already. */
-interface History {
-  readonly records: readonly ChangeRecord[];
-  readonly there: OtherProgramme | null;
-}
-
-/** The records in an export, where they are this programme's, or it has none yet. */
-async function historyOf(
-  asked: LookAsked,
-  known: readonly ChangeRecord[],
-  records: Unpacked['records'],
-): Promise<Checked<History>> {
-  const taken = (value: readonly ChangeRecord[], there: OtherProgramme | null = null) =>
-    ({ ok: true, value: { records: value, there }, problems: [] }) as const;
-  if (records === null || records.length === 0) return taken([]);
-  const texts = new Set(records.map(recordText));
-  const shares = (ours: readonly ChangeRecord[]) => ours.some((record) => texts.has(recordText(record)));
-  const file = asked.sent[0]?.name ?? '';
-  if (shares(known)) return taken(records);
-  if (known.length > 0) {
-    const problem = recordProblem('import.records_of_another', { file }, { value: file });
-    return { ...taken([]), problems: [problem] };
-  }
-  for (const { programmeId, name } of asked.others) {
-    const other = await recordsOf({ ...asked, programmeId, version: -1 });
-    if (other.ok && shares(other.value)) return taken(records, { programmeId, name });
-  }
-  return taken(records);
 }
 
 /** What is wrong in the programme as it stands: worked out once for each version of it. */

@@ -7,10 +7,9 @@ import { type Job, Stopped } from '@eavewell/work';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
 import type { Programmes } from '../programmes.ts';
 import type { RunningTasks } from '../runningTasks.ts';
+import { type Decided, decidedBy, type Step } from './decided.ts';
 import { changesFile, type LookAsked, type Looked, type Mend, takenFile } from './lookTask.ts';
-import type { Accepted, ColumnSaid, SheetSaid } from './matchedColumns.ts';
 import { type ComingFile, receive, type SentFile } from './sentFiles.ts';
-import type { TakenBack } from './toldStepsBack.ts';
 
 /** How long a review waits for somebody to look at it [ms], and how many wait at a time. Ours. */
 const expires_ms = 3_600_000;
@@ -30,24 +29,6 @@ export interface Review {
   /** The cells that were mended, the last one last, and those whose mending was taken back. */
   readonly mends: readonly Mend[];
   readonly undone: readonly Mend[];
-}
-
-/** What somebody does to files that wait. */
-export type Step =
-  | { readonly kind: 'mend'; readonly mend: Mend }
-  | { readonly kind: 'undo' }
-  | { readonly kind: 'redo' }
-  | { readonly kind: 'columns'; readonly columns: readonly ColumnSaid[]; readonly sheets: readonly SheetSaid[] }
-  | { readonly kind: 'stepsBack'; readonly taken: TakenBack }
-  | { readonly kind: 'place'; readonly name: string; readonly table: string; readonly gaugeId: string | null };
-
-/** What of an import somebody decided. */
-interface Decided {
-  readonly sent: readonly SentFile[];
-  readonly mends: readonly Mend[];
-  readonly undone: readonly Mend[];
-  readonly accepted: Accepted;
-  readonly taken: TakenBack;
 }
 
 interface Waiting {
@@ -360,39 +341,4 @@ function reviewOf({ importId, programme, absent, decided, done_fraction, looked,
     mends: decided.mends,
     undone: decided.undone,
   };
-}
-
-/** What is decided after a step; null where there is nothing to take back. */
-function decidedBy(before: Decided, step: Step): Decided | null {
-  const { mends, undone, accepted, sent } = before;
-  if (step.kind === 'mend') return { ...before, mends: [...mends, step.mend], undone: [] };
-  if (step.kind === 'undo') {
-    const last = mends.at(-1);
-    return last ? { ...before, mends: mends.slice(0, -1), undone: [...undone, last] } : null;
-  }
-  if (step.kind === 'redo') {
-    const last = undone.at(-1);
-    return last ? { ...before, mends: [...mends, last], undone: undone.slice(0, -1) } : null;
-  }
-  if (step.kind === 'stepsBack') return { ...before, taken: step.taken };
-  if (step.kind === 'place') {
-    const placed = sent.map((one) =>
-      one.name === step.name ? { ...one, table: step.table, gaugeId: step.gaugeId } : one,
-    );
-    return { ...before, sent: placed };
-  }
-  const columns = [
-    ...accepted.columns.filter((old) => !step.columns.some((one) => isSameHeader(old, one))),
-    ...step.columns,
-  ];
-  const isSameSheet = (a: SheetSaid, b: SheetSaid) => a.workbook === b.workbook && a.sheet === b.sheet;
-  const sheets = [
-    ...accepted.sheets.filter((old) => !step.sheets.some((one) => isSameSheet(old, one))),
-    ...step.sheets,
-  ];
-  return { ...before, accepted: { columns, sheets } };
-}
-
-function isSameHeader(a: ColumnSaid, b: ColumnSaid): boolean {
-  return a.workbook === b.workbook && a.file === b.file && a.header === b.header;
 }

@@ -10,6 +10,8 @@ type Remedy = Found['ranked'][number];
 export interface RemedyActs {
   onPoint?(changes: Remedy['changes'] | null): void;
   onTake?(changes: Remedy['changes']): void;
+  /** Opens how a figure of it was reached: it is taken into the draft, and its working stands under the stations. */
+  onOpen?(changes: Remedy['changes'], code: string): void;
 }
 
 /** What would mend a site: every change that does, and what it comes to if it is left. */
@@ -74,6 +76,7 @@ function RemedyRow({
   judgedYears,
   onPoint,
   onTake,
+  onOpen,
 }: { readonly remedy: Remedy; readonly judgedYears: number | null } & RemedyActs) {
   const { say, numbers } = useLanguage();
   const { changes, about, verdict, promiseCut_count, dryDays_per_year, goodYears, cost } = remedy;
@@ -102,14 +105,34 @@ function RemedyRow({
       </td>
       <td className="number">
         <span className="on-phone">{say('site.remedy_dry')}: </span>
-        {numbers.fixed(dryDays_per_year, 1)}
+        <Opens onOpen={onOpen && (() => onOpen(changes, 'storage.dryDays'))}>
+          {numbers.fixed(dryDays_per_year, 1)}
+        </Opens>
       </td>
       <td className="number">
         <span className="on-phone">{say('site.remedy_years')}: </span>
-        {judgedYears === null ? numbers.quantity(goodYears, 'count') : numbers.ofYears(goodYears, judgedYears)}
+        <Opens onOpen={onOpen && (() => onOpen(changes, 'storage.goodYears'))}>
+          {judgedYears === null ? numbers.quantity(goodYears, 'count') : numbers.ofYears(goodYears, judgedYears)}
+        </Opens>
       </td>
       <td className="number">{costWords(amount, currency, { say, numbers }) ?? say('site.cost_not_known')}</td>
     </tr>
+  );
+}
+
+/** A figure that opens to its working, where it can. */
+function Opens({ onOpen, children }: { readonly onOpen?: (() => void) | undefined; readonly children: string }) {
+  const { say } = useLanguage();
+  if (onOpen === undefined) return children;
+  return (
+    <button
+      type="button"
+      className="opens"
+      aria-label={say('site.open_working', { figure: children })}
+      onClick={onOpen}
+    >
+      {children}
+    </button>
   );
 }
 

@@ -43,13 +43,14 @@ export function SitePage() {
         <WaterSheet
           {...{ programmeId, siteId, name, design }}
           key={siteId}
-          verdictOf={(report, remedies, isTried) => (
+          verdictOf={(report, remedies, { isTried, onOpen }) => (
             <Verdict
               design={report}
               remedies={remedies}
               entry={entry}
               isOfBefore={isOfBefore && report === design}
               isTried={isTried}
+              onOpen={onOpen}
             />
           )}
         />
@@ -102,7 +103,10 @@ function Verdict({
   entry,
   isOfBefore,
   isTried = false,
+  onOpen,
 }: {
+  /** Opens how a figure was reached; left out while nothing can be opened. */
+  onOpen?(code: string): void;
   readonly design: SiteReport;
   readonly remedies: SiteReport['remedies'];
   /** It is the verdict of what was changed and is not kept. */
@@ -126,7 +130,14 @@ function Verdict({
           {say(`sites.verdict_${verdict}`)}
           {isTried ? <span className="tried">{say('water.as_changed')}</span> : null}
         </p>
-        <p className="sentence">{finding}</p>
+        <p className="sentence">
+          {finding}{' '}
+          {onOpen === undefined || design.storages.length === 0 ? null : (
+            <button type="button" className="opens how on-screen" onClick={() => onOpen('storage.goodYears')}>
+              {say('water.how')}
+            </button>
+          )}
+        </p>
         {first ? <p>{say('site.smallest', { about: first.about, cost })}</p> : null}
         {!first && why !== null ? <p>{why}</p> : null}
         {cannotTell.length === 0 ? null : <p className="small">{cannotTell.join(' ')}</p>}

@@ -31,3 +31,9 @@ export const beyondExtreme_count = 0.8;
 
 /** On every how many days a second pass is held against the first, to end where it can only repeat it [day]. Ours. */
 export const reached_days = 128;
+
+/** Sizes a band is drawn through, beside the tank there is [count]. Ours: a chart is some hundred px wide. */
+export const bandSizes_count = 40;
+
+/** How far beyond the largest size that is told of a band goes [count]. Ours. */
+export const beyondSizes_count = 1.25;

@@ -1,4 +1,5 @@
 import type { Range, SizePoint, StorageFinding } from '../../kernel/index.ts';
+import { bandSizes_count, beyondSizes_count } from './constants.ts';
 import { allowedDryDays, goodYearsAt } from './curve.ts';
 import type { SizeCurve } from './sizeCurve.ts';
 import { type DoubtCase, sizeDoubt } from './sizeDoubt.ts';
@@ -39,11 +40,6 @@ export interface SizedTank {
   readonly isExact: boolean;
 }
 
-/** Sizes a band is drawn through [count], beside the tank there is; ours: a chart is some hundred px wide. */
-const bandSizes_count = 40;
-/** How far beyond the largest size of interest the band goes [ratio]; ours. */
-const beyond_ratio = 1.25;
-
 /**
  * What do tanks of every size do here, as one drawing has it?
  *
@@ -53,7 +49,8 @@ const beyond_ratio = 1.25;
  * @law the point of a size, read off the curve, is that of the finding
  * @definition ours: docs/methods/storage.md, every size at once; docs/decisions/0155-one-run-for-verdict-and-drawing.md
  */
-export function storageCurve({ curve, isExact }: SizedTank, finding: StorageFinding): StorageCurve {
+export function storageCurve(sized: SizedTank, finding: StorageFinding): StorageCurve {
+  const { curve, isExact } = sized;
   const { judgedYears, goodYearsNeeded, askedDays, target } = curve;
   const { tankForDays_L, tankForRuns_L, tankToHold_L, sizes } = finding;
   return {
@@ -80,7 +77,8 @@ export function storageCurve({ curve, isExact }: SizedTank, finding: StorageFind
  * @law the ranges hold the point of the size; at the tank there is they are the finding's own, where there is no second source
  * @definition ours: docs/methods/storage.md, how sure
  */
-export function bandAtSize({ curve, doubted, isExact }: SizedTank, tankVolume_L: number): BandAtSize | null {
+export function bandAtSize(sized: SizedTank, tankVolume_L: number): BandAtSize | null {
+  const { curve, doubted, isExact } = sized;
   if (!isExact) return null;
   const goodYears = goodYearsAt(curve.needs_L, tankVolume_L);
   const { dryDays_per_year, comingGood_years } = sizeDoubt(curve, doubted, tankVolume_L, goodYears);
@@ -97,12 +95,11 @@ export function bandAtSize({ curve, doubted, isExact }: SizedTank, tankVolume_L:
  * @example
  * bandSizes_L({ tankVolume_L: 1000, tankForTarget_L: null, tankToHold_L: null }).length // → 41
  */
-export function bandSizes_L({
-  tankVolume_L,
-  tankForTarget_L,
-  tankToHold_L,
-}: Pick<StorageFinding, 'tankVolume_L' | 'tankForTarget_L' | 'tankToHold_L'>): readonly number[] {
-  const most_L = beyond_ratio * Math.max(tankVolume_L, tankForTarget_L ?? 0, tankToHold_L ?? 0);
+export function bandSizes_L(
+  finding: Pick<StorageFinding, 'tankVolume_L' | 'tankForTarget_L' | 'tankToHold_L'>,
+): readonly number[] {
+  const { tankVolume_L, tankForTarget_L, tankToHold_L } = finding;
+  const most_L = beyondSizes_count * Math.max(tankVolume_L, tankForTarget_L ?? 0, tankToHold_L ?? 0);
   const even = Array.from({ length: bandSizes_count }, (_, i) => most_L * ((i + 1) / bandSizes_count) ** 2);
   return [...new Set([...even, tankVolume_L])].sort((a, b) => a - b);
 }

@@ -4,10 +4,21 @@ import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import type { Judged, KeepOutcome, SiteWater } from '../../../water/index.ts';
+import type { SiteReport } from '../siteFigures.ts';
 import { remedyKey, stepWords } from './stepWords.ts';
 
 /** What is changed and not kept: each step, what it comes to beside what is saved, and what can be done with it. */
-export function DraftBar({ water }: { readonly water: SiteWater }) {
+export function DraftBar({
+  water,
+  remedies,
+}: {
+  readonly water: SiteWater;
+  /** Those that are shown. */
+  readonly remedies: SiteReport['remedies'];
+}) {
+  // Once one is taken others are found: what it was called is remembered.
+  const abouts = useRef(new Map<string, string>());
+  for (const { changes, about } of remedies?.ranked ?? []) abouts.current.set(remedyKey(changes), about);
   const { say } = useLanguage();
   const [outcome, setOutcome] = useState<KeepOutcome | null>(null);
   const { draft, saved, drafted, hasDraft, isKeeping } = water;
@@ -18,7 +29,7 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
     <section className="draft-bar" aria-label={say('water.changed')}>
       <div>
         <h2>{say('water.changed')}</h2>
-        <Steps water={water} />
+        <Steps draft={draft} abouts={abouts.current} />
         {saved && drafted ? <Then now={saved} then={drafted} /> : <p className="small">{say('water.judging')}</p>}
         {outcome !== null && !outcome.isSaved ? <NotKept outcome={outcome} /> : null}
       </div>
@@ -43,17 +54,19 @@ export function DraftBar({ water }: { readonly water: SiteWater }) {
   );
 }
 
-function Steps({ water }: { readonly water: SiteWater }) {
+function Steps({
+  draft,
+  abouts,
+}: {
+  readonly draft: SiteWater['draft'];
+  readonly abouts: ReadonlyMap<string, string>;
+}) {
   const language = useLanguage();
-  const { draft, remedies } = water;
-  // Once one is taken others are found: what it was called is remembered.
-  const abouts = useRef(new Map<string, string>());
-  for (const { changes, about } of remedies?.ranked ?? []) abouts.current.set(remedyKey(changes), about);
   return (
     <ol className="draft-steps">
       {draft.steps.map((step, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: steps are made in this order and taken back from its end
-        <li key={i}>{stepWords(step, abouts.current, language)}</li>
+        <li key={i}>{stepWords(step, abouts, language)}</li>
       ))}
     </ol>
   );

@@ -8,13 +8,14 @@ import {
   sectionOf,
   svgOf,
 } from '@eavewell/drawing';
-import type { SiteFacts } from '@eavewell/engine';
+import type { SiteFacts, Station } from '@eavewell/engine';
 import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { elementOf, PictureView } from '../../../look/PictureView.tsx';
 import { useWidth } from '../../../look/useWidth.ts';
 import type { Judged } from '../../../water/index.ts';
+import { stationsInOrder } from '../../sites/index.ts';
 import type { SiteReport } from '../siteFigures.ts';
 import { Handles } from './Handles.tsx';
 import type { Measures } from './measures.ts';
@@ -66,6 +67,9 @@ export function DrawnSite({
                 measures={isPaper || width < narrow_px ? null : measures}
               />
             ) : null}
+            {view === 'section' && !isPaper && width < narrow_px ? (
+              <CutOuts {...{ name, site, tried, report, storages, width, onPart, measures }} />
+            ) : null}
             {view === 'plan' || isPaper ? (
               <Above {...{ name, site, tried, width, onPart }} measures={isPaper ? null : measures} />
             ) : null}
@@ -86,9 +90,11 @@ interface SideProps {
   readonly measures: Measures | null;
   readonly width: number;
   onPart(part: string): void;
+  /** The whole, or a cut-out at one station. */
+  readonly detail?: Station | 'whole';
 }
 
-function Side({ name, site, tried, report, storages, measures, width, onPart }: SideProps) {
+function Side({ name, site, tried, report, storages, measures, width, onPart, detail = 'whole' }: SideProps) {
   const language = useLanguage();
   const picture = useMemo(() => {
     const input: SectionInput = {
@@ -99,20 +105,35 @@ function Side({ name, site, tried, report, storages, measures, width, onPart }: 
       letters: markWords(report, language),
       words: sectionWords(language),
       width,
+      detail,
     };
     return sectionOf(input);
-  }, [site, tried, report, language, width]);
+  }, [site, tried, report, language, width, detail]);
   const frame = useRef<HTMLDivElement>(null);
+  const station = detail === 'whole' ? null : language.say(`sites.station_${detail}`);
   return (
     <Framed frame={frame} picture={picture} measures={measures}>
       <PictureView
         picture={picture}
-        name={language.say('water.section_name', { name })}
+        name={
+          station === null
+            ? language.say('water.section_name', { name })
+            : language.say('water.detail_name', { station, name })
+        }
         onPress={({ part }) => part !== null && onPart(part)}
       />
       <Levels frame={frame} picture={picture} storages={storages} />
     </Framed>
   );
+}
+
+/** On a phone: what is not well, each with its own cut-out of the same drawing, large enough to be measured on. */
+function CutOuts({ report, ...props }: SideProps) {
+  const exceptions = stationsInOrder.filter((station) => {
+    const verdict = report.stations[station];
+    return verdict === 'short' || verdict === 'tight';
+  });
+  return exceptions.map((station) => <Side key={station} {...props} report={report} detail={station} />);
 }
 
 function Above({ name, site, tried, width, measures, onPart }: Omit<SideProps, 'report' | 'storages'>) {

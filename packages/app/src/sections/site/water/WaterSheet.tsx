@@ -30,10 +30,15 @@ export function WaterSheet({
   /** As the program found it: shown until it is worked out here, and where it cannot be. */
   readonly design: SiteReport | null;
   /** The verdict in words, over the drawing. */
-  verdictOf(report: SiteReport, remedies: SiteReport['remedies'], isTried: boolean): ReactNode;
+  verdictOf(
+    report: SiteReport,
+    remedies: SiteReport['remedies'],
+    told: { readonly isTried: boolean; onOpen(code: string): void },
+  ): ReactNode;
 }) {
   const water = useSiteWater(programmeId, siteId);
   const [pointed] = useState(() => new PointedDay());
+  const [opened, setOpened] = useState<string | null>(null);
   const shown = water.drafted ?? water.saved;
   const report = shown?.report ?? design;
   const remedies =
@@ -43,14 +48,19 @@ export function WaterSheet({
   return (
     <PointedDayContext value={pointed}>
       <PictureHatches />
-      {report === null ? null : verdictOf(report, remedies, water.drafted !== null)}
+      {report === null ? null : verdictOf(report, remedies, { isTried: water.drafted !== null, onOpen: setOpened })}
       <Troubles water={water} hasDesign={design !== null} />
       {shown === null || water.saved === null ? (
         report === null ? null : (
-          <Stations report={report} />
+          <Stations report={report} opened={opened} onOpen={setOpened} />
         )
       ) : (
-        <Answering {...{ water, name, siteId, remedies }} saved={water.saved} shown={shown} />
+        <Answering
+          {...{ water, name, siteId, remedies, opened }}
+          onOpen={setOpened}
+          saved={water.saved}
+          shown={shown}
+        />
       )}
       {water.saved === null && remedies !== null ? (
         <Remedies found={remedies} judgedYears={report?.storages[0]?.judgedYears ?? null} />
@@ -75,6 +85,8 @@ function Answering({
   name,
   siteId,
   remedies,
+  opened,
+  onOpen: setOpened,
 }: {
   readonly water: SiteWater;
   readonly saved: Judged;
@@ -82,15 +94,13 @@ function Answering({
   readonly name: string;
   readonly siteId: string;
   readonly remedies: SiteReport['remedies'];
+  readonly opened: string | null;
+  onOpen(code: string | null): void;
 }) {
   const [part, setPart] = useState<string | null>(null);
-  const [opened, setOpened] = useState<string | null>(null);
   const measures = useMeasures(water, saved);
   const { report } = shown;
-  const onPart = useCallback((pressed: string) => {
-    setPart(pressed);
-    if (pressed.startsWith('water') || pressed.startsWith('tank')) setOpened('storage.goodYears');
-  }, []);
+  const onPart = useCallback((pressed: string) => setPart(pressed), []);
   const tried = water.drafted?.site ?? null;
   return (
     <>
@@ -100,7 +110,7 @@ function Answering({
         storages={(water.asked ?? shown).storages}
       />
       <Beside water={water} measures={measures} part={part} saved={saved} shown={shown} />
-      <DraftBar water={water} />
+      <DraftBar water={water} remedies={remedies} />
       <Stations report={report} opened={opened} onOpen={setOpened} />
       <Record
         water={water}
@@ -113,6 +123,10 @@ function Answering({
               judgedYears={report.storages[0]?.judgedYears ?? null}
               onPoint={(changes) => water.preview(changes === null ? null : { kind: 'remedy', changes })}
               onTake={(changes) => water.change({ kind: 'remedy', changes })}
+              onOpen={(changes, code) => {
+                water.change({ kind: 'remedy', changes });
+                setOpened(code);
+              }}
             />
           )
         }
@@ -204,22 +218,19 @@ function fieldOf(part: string): string {
 /** The stations, and under them the working of the figure that was pressed. */
 function Stations({
   report,
-  opened: given,
+  opened,
   onOpen,
 }: {
   readonly report: SiteReport;
-  readonly opened?: string | null;
-  onOpen?(code: string | null): void;
+  readonly opened: string | null;
+  onOpen(code: string | null): void;
 }) {
   const { say } = useLanguage();
-  const [own, setOwn] = useState<string | null>(null);
-  const opened = given === undefined ? own : given;
-  const open = onOpen ?? setOwn;
   return (
     <section className="by-station">
       <h2>{say('site.stations')}</h2>
-      <StationTable design={report} opened={opened} onOpen={(code) => open(opened === code ? null : code)} />
-      {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => open(null)} />}
+      <StationTable design={report} opened={opened} onOpen={(code) => onOpen(opened === code ? null : code)} />
+      {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => onOpen(null)} />}
     </section>
   );
 }

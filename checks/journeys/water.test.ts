@@ -1,0 +1,184 @@
+/// <reference lib="dom" />
+import { mkdtemp, readFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { designedDemo } from './demo.ts';
+import { journey } from './journey.ts';
+
+/** The page of the first site with a verdict, its drawing there and its remedies found. */
+async function drawnSite(page: Page, verdict: string): Promise<{ programmeId: string; siteId: string }> {
+  const { programmeId, sites } = await designedDemo(page);
+  const { siteId } = sites.find((site) => site.verdict === verdict)!;
+  await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
+  await page.goto(new URL(`/p/${programmeId}/sites/${siteId}`, page.url()).href);
+  await page.locator('.drawn-frame svg').first().waitFor();
+  await page
+    .getByRole('button', { name: /^Take:/ })
+    .first()
+    .waitFor();
+  return { programmeId, siteId };
+}
+
+const verdictLine = (page: Page) => page.locator('.verdict').first().textContent();
+const bar = (page: Page) => page.getByRole('region', { name: 'Changed, not kept' });
+
+/** Everything the programme has of a site, to be compared before and after. */
+async function rowsOf(page: Page, { programmeId, siteId }: { programmeId: string; siteId: string }): Promise<string> {
+  const at = new URL(`/api/programmes/${programmeId}/sites/${siteId}`, page.url()).href;
+  const { rows } = (await (await page.request.get(at)).json()) as { rows: unknown };
+  return JSON.stringify(rows);
+}
+
+journey('a change is tried by keys, let go, tried again, kept, and taken back by undo', async ({ page }) => {
+  const site = await drawnSite(page, 'short');
+  const before = await rowsOf(page, site);
+  const short = await verdictLine(page);
+  const people = page.getByRole('textbox', { name: 'People' });
+  const counted = Number(await people.inputValue());
+
+  await people.focus();
+  await page.keyboard.press('ArrowDown');
+  await expect.poll(() => bar(page).textContent()).toContain(`${counted - 1} people`);
+  await bar(page).getByRole('button', { name: 'Let go' }).press('Enter');
+  await bar(page).waitFor({ state: 'detached' });
+  expect(await people.inputValue()).toBe(String(counted));
+  expect(await rowsOf(page, site)).toBe(before);
+
+  // One person in a village of any size holds.
+  await people.fill('1');
+  await people.press('Enter');
+  await expect.poll(() => verdictLine(page), { timeout: 15_000 }).toMatch(/^holds/);
+  expect(await verdictLine(page)).toContain('with what you changed, not kept');
+  expect(await rowsOf(page, site)).toBe(before);
+  await bar(page).getByRole('button', { name: 'Keep' }).press('Enter');
+  await page.getByText('Kept. The programme is judged again.').waitFor();
+  expect(await rowsOf(page, site)).not.toBe(before);
+  expect(await verdictLine(page)).not.toContain('with what you changed');
+
+  await page.locator('h1').click();
+  await page.keyboard.press('Control+z');
+  await expect.poll(() => rowsOf(page, site)).toBe(before);
+  await expect.poll(() => verdictLine(page), { timeout: 30_000 }).toBe(short);
+});
+
+journey('a remedy is drawn in while it is pointed at, taken by a press, and stepped back', async ({ page }) => {
+  const site = await drawnSite(page, 'short');
+  const before = await rowsOf(page, site);
+  const first = page.getByRole('button', { name: /^Take:/ }).first();
+  await first.waitFor();
+  const about = (await first.textContent())!;
+  const tried = page.locator('.drawn-frame svg .d-proposed');
+  expect(await tried.count()).toBe(0);
+  await first.focus();
+  await expect.poll(() => tried.count()).toBeGreaterThan(0);
+  await page.keyboard.press('Enter');
+  await expect.poll(() => bar(page).textContent()).toContain(about);
+  await expect.poll(() => verdictLine(page)).toMatch(/^(holds|tight)/);
+  await bar(page).getByRole('button', { name: 'One step back' }).click();
+  await bar(page).waitFor({ state: 'detached' });
+  await expect.poll(() => verdictLine(page)).toMatch(/^short/);
+  expect(await rowsOf(page, site)).toBe(before);
+});
+
+journey('the rim of a tank is dragged by hand and by keys, and the drawing answers', async ({ page }) => {
+  await drawnSite(page, 'short');
+  const rim = page.getByRole('slider', { name: /^Rim of tank/ }).first();
+  const height = async () => Number.parseFloat((await rim.getAttribute('aria-valuetext'))!);
+  const from = await height();
+  await rim.focus();
+  await page.keyboard.press('ArrowUp');
+  // It goes to the next twentieth of a metre.
+  await expect.poll(height).toBeGreaterThan(from);
+  const stepped = await height();
+  expect(stepped).toBeLessThanOrEqual(from + 0.075);
+  await rim.scrollIntoViewIfNeeded();
+  const box = (await rim.boundingBox())!;
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  for (const moved of [5, 10, 20, 30]) await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2 - moved);
+  await page.mouse.up();
+  await expect.poll(height).toBeGreaterThan(from + 0.2);
+  // A drag is one step.
+  await bar(page).getByRole('button', { name: 'One step back' }).click();
+  await expect.poll(height).toBe(stepped);
+});
+
+journey('a question to the rain is answered beside what is, and is never kept', async ({ page }) => {
+  const site = await drawnSite(page, 'tight');
+  const before = await rowsOf(page, site);
+  await page.getByText('What if it rained otherwise?').click();
+  const rain = page.getByRole('textbox', { name: /^Rain of a wet day/ });
+  await rain.fill('40');
+  await rain.press('Enter');
+  await expect.poll(() => page.locator('.beside-drawing .then').textContent()).toMatch(/then\s+short/);
+  expect(await bar(page).count()).toBe(0);
+  expect(await rowsOf(page, site)).toBe(before);
+  await rain.fill('400');
+  await rain.press('Enter');
+  await page.getByText('Write a number from 10 to 300.').waitFor();
+});
+
+journey('a day pointed at by keys lights up in every picture, and the tanks show its water', async ({ page }) => {
+  await drawnSite(page, 'short');
+  const trace = page.getByRole('group', { name: /^Water in the tank/ });
+  await trace.focus();
+  await page.keyboard.press('ArrowRight');
+  const level = page.locator('.level-words');
+  await expect.poll(() => level.textContent()).toMatch(/^Water as on/);
+  const lit = page.locator('.day-picture .pointed');
+  await expect.poll(() => lit.count()).toBeGreaterThanOrEqual(3);
+  const first = await level.textContent();
+  await page.keyboard.press('Shift+ArrowRight');
+  await expect.poll(() => level.textContent()).not.toBe(first);
+  await page.keyboard.press('Escape');
+  await expect.poll(() => level.textContent()).toMatch(/^Water at the end/);
+});
+
+journey('a picture has its table, and every day of it as a file', async ({ page }) => {
+  await drawnSite(page, 'short');
+  const chart = page.getByRole('region', { name: /^Water in the tank/ }).first();
+  await chart.getByText('As a table').click();
+  await chart.getByRole('table').waitFor();
+  const saving = page.waitForEvent('download');
+  await chart.getByRole('button', { name: 'Save as CSV' }).click();
+  const file = join(await mkdtemp(join(tmpdir(), 'eavewell-days-')), 'days.csv');
+  await (await saving).saveAs(file);
+  const text = await readFile(file, 'utf8');
+  const [head, ...rows] = text.trimEnd().split('\r\n');
+  expect(head).toMatch(/^date,waterYear,judged,content_L,rain_mm/);
+  expect(rows.length).toBeGreaterThan(20 * 365);
+  expect(new Set(rows.map((row) => row.split(',')[0])).size).toBe(rows.length);
+});
+
+journey('leaving with something not kept asks first', async ({ page }) => {
+  await drawnSite(page, 'short');
+  const people = page.getByRole('textbox', { name: 'People' });
+  await people.focus();
+  await page.keyboard.press('ArrowUp');
+  await bar(page).waitFor();
+  await page.getByRole('link', { name: /that need you/ }).click();
+  const asked = page.getByRole('alertdialog');
+  await asked.getByRole('button', { name: 'Stay' }).click();
+  await bar(page).waitFor();
+  await page.getByRole('link', { name: /that need you/ }).click();
+  await asked.getByRole('button', { name: 'Go, and let it go' }).click();
+  await page.waitForURL(/\/sites$/);
+});
+
+journey('a working opens from a figure, and is copied line by line', async ({ page }) => {
+  await drawnSite(page, 'short');
+  await page.context().grantPermissions(['clipboard-read', 'clipboard-write']);
+  await page
+    .getByRole('button', { name: /^How .*dry days a year was reached$/ })
+    .first()
+    .click();
+  const working = page.getByRole('region', { name: 'How it was reached' });
+  await working.getByRole('button', { name: 'Copy' }).click();
+  await working.getByText('Copied').waitFor();
+  const copied = await page.evaluate(() => navigator.clipboard.readText());
+  const lines = await working.getByRole('listitem').count();
+  expect(copied.split('\n')).toHaveLength(lines);
+  expect(copied).toMatch(/\t/);
+});
