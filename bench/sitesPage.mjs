@@ -118,12 +118,16 @@ async function tasksOf(page, work) {
   return tasksIn(events, () => true);
 }
 
-/** Presses where something stands, as a mouse does. */
+/** Presses where something stands, as a hand does: it comes there, presses, and lets go a little later. */
 async function press(page, what) {
   await what.scrollIntoViewIfNeeded();
   const { x, y, width, height } = await what.boundingBox();
   return tasksOf(page, async () => {
-    await page.mouse.click(x + width / 2, y + height / 2);
+    await page.mouse.move(x + width / 2, y + height / 2);
+    await later(80);
+    await page.mouse.down();
+    await later(80);
+    await page.mouse.up();
     await later(900);
   });
 }

@@ -22,6 +22,7 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/kept': () => '/kept',
   '/p/$programmeId/map': ({ programmeId }) => `/p/${programmeId}/map`,
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
+  '/p/$programmeId/water': ({ programmeId }) => `/p/${programmeId}/water`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,

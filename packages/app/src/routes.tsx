@@ -11,6 +11,7 @@ import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
 import { SitePage } from './sections/site/index.ts';
 import { askedOf, Sites } from './sections/sites/index.ts';
+import { ProgrammeWater, waterAskedOf } from './sections/waterYears/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
 import { NoSuchSheet } from './sheet/NoSuchSheet.tsx';
 import { ProgrammeSheet } from './sheet/ProgrammeSheet.tsx';
@@ -49,6 +50,14 @@ const sites = createRoute({
 });
 
 const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
+/** The water of the whole programme, year by year. */
+const water = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/water',
+  component: ProgrammeWater,
+  validateSearch: waterAskedOf,
+});
 
 /** What this browser keeps, of all programmes. */
 const keptHere = createRoute({ getParentRoute: () => root, path: '/kept', component: KeptPage });
@@ -92,7 +101,7 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const ofProgramme = [sites, site, map, newSite, takeIn, changes, settings, settingsTable];
+const ofProgramme = [sites, site, water, map, newSite, takeIn, changes, settings, settingsTable];
 const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

@@ -9,3 +9,4 @@ export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
 export { findingOf, siteReport } from './siteReport.ts';
 export { type SiteSaid, shortIn, siteSaid } from './siteSaid.ts';
 export { siteShort } from './siteShort.ts';
+export { siteYears } from './siteYears.ts';

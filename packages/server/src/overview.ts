@@ -43,7 +43,8 @@ const mostParts = 100;
 const { columns } = folderTables.sites;
 const plain = { decimalComma: false };
 
-function ofRow(key: string, cells: Cells) {
+/** What the list tells of a row of the table of sites, before it is judged. */
+export function ofRow(key: string, cells: Cells) {
   const number = (column: typeof columns.latitude_deg, name: string) =>
     readCell(column, cells[name] ?? '', plain).value;
   return {

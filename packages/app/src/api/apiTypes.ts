@@ -2319,6 +2319,53 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/years": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The water years of every site as they were judged: sent once for each state, with ETag and packed where the page takes it. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["years"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/tasks": {
         parameters: {
             query?: never;
@@ -4593,6 +4640,30 @@ export interface components {
             /** @description What keeps it from a verdict, in words; null where it has one. */
             withheldBy: string | null;
         };
+        siteYears: {
+            /** @description Dry days of each year; of several bodies of water the most. */
+            dryDays: (number | null)[];
+            /** @description The calendar year in which the first water year ends. */
+            firstYear: number;
+            /** @description Of made-up rain: its years are none of the calendar. */
+            isMade: boolean;
+            /** @description The longest dry run its target allows. */
+            limit_days: number;
+            /** @description The longest dry run reached within each year, days before it included; null where the year is not judged. Of several bodies of water the longest. */
+            longestRun_days: (number | null)[];
+        };
+        siteYearsInput: {
+            /** @description Dry days of each year; of several bodies of water the most. */
+            dryDays: (number | null)[];
+            /** @description The calendar year in which the first water year ends. */
+            firstYear: number;
+            /** @description Of made-up rain: its years are none of the calendar. */
+            isMade: boolean;
+            /** @description The longest dry run its target allows. */
+            limit_days: number;
+            /** @description The longest dry run reached within each year, days before it included; null where the year is not judged. Of several bodies of water the longest. */
+            longestRun_days: (number | null)[];
+        };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */
             askedDays_per_year: number;
@@ -5006,6 +5077,44 @@ export interface components {
                 high: number;
                 low: number;
             } | null;
+        };
+        years: {
+            /** @description The version the years are of; null before the first design. */
+            designVersion: number | null;
+            sites: {
+                area: string | null;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                name: string;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                siteId: string;
+                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                /** @description Null where it was not judged. */
+                years: components["schemas"]["siteYears"] | null;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        yearsInput: {
+            /** @description The version the years are of; null before the first design. */
+            designVersion: number | null;
+            sites: {
+                area: string | null;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                name: string;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                siteId: string;
+                /** @description Null where it is not worked out yet, or the row cannot be used. */
+                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                /** @description Null where it was not judged. */
+                years: components["schemas"]["siteYearsInput"] | null;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
         };
     };
     responses: never;

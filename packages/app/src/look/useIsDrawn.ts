@@ -1,12 +1,24 @@
 import { startTransition, useEffect, useState } from 'react';
 
-/** Has the browser drawn what stood here at first? Then what may come after it has its turn, and a slow computer shows the first part sooner. */
-export function useIsDrawn(): boolean {
-  const [isDrawn, setDrawn] = useState(false);
+/** What was drawn since the pages were opened. */
+const drawn = new Set<string>();
+
+/**
+ * Has the browser drawn this once since the pages were opened? Until then what may come after it waits for its turn, and a slow
+ * computer shows the first part sooner. Who comes back finds all of it at once, and the page where it was.
+ *
+ * @param what - names it
+ */
+export function useIsDrawn(what: string): boolean {
+  const [isDrawn, setDrawn] = useState(drawn.has(what));
   useEffect(() => {
+    if (drawn.has(what)) return undefined;
     // What is asked for in a frame is made after it is drawn.
-    const frame = requestAnimationFrame(() => startTransition(() => setDrawn(true)));
+    const frame = requestAnimationFrame(() => {
+      drawn.add(what);
+      startTransition(() => setDrawn(true));
+    });
     return () => cancelAnimationFrame(frame);
-  }, []);
+  }, [what]);
   return isDrawn;
 }

@@ -25,6 +25,12 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
                 <LevelSign />
               </Link>
             </li>
+            <li>
+              <Link to="/p/$programmeId/water" params={{ programmeId }} activeProps={{ 'aria-current': 'page' }}>
+                {say('waterYears.section')}
+                <LevelSign />
+              </Link>
+            </li>
           </ul>
         </nav>
       )}

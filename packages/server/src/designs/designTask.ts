@@ -21,6 +21,7 @@ import {
   siteReport,
   siteSaid,
   siteShort,
+  siteYears,
 } from '@eavewell/report';
 import { designSchemaVersion } from '@eavewell/tables';
 import { english } from '@eavewell/words';
@@ -92,7 +93,10 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
     const report = JSON.stringify(siteReport(design, remedies, english));
-    await writer.add(siteId, report, siteText(site, faultAt), { hash, short, said, smallest });
+    await writer.add(siteId, report, siteText(site, faultAt), {
+      ...{ hash, short, said, smallest },
+      years: siteYears(found!),
+    });
   };
 }
 
@@ -111,7 +115,7 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
     else await judgeOne(site, hash);
     const judged = writer.judged.get(site.siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
-    fresh.push({ short: judged.short, said: judged.said });
+    fresh.push({ short: judged.short, said: judged.said, years: judged.years });
     done++;
     if (performance.now() - told > told_ms || done === facts.sites.length) {
       around.report(done / facts.sites.length, fresh);

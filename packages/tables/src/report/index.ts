@@ -9,3 +9,4 @@ export {
 } from './designReport.ts';
 export { type RemediesInWords, remediesInWords } from './remedies.ts';
 export { type SiteShort, siteShort } from './siteShort.ts';
+export { type SiteYears, siteYears } from './siteYears.ts';

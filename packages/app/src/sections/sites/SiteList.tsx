@@ -1,5 +1,5 @@
 import { useNavigate } from '@tanstack/react-router';
-import { useId, useMemo, useRef } from 'react';
+import { memo, useId, useMemo, useRef } from 'react';
 import { useGridList } from 'react-aria/useGridList';
 import { useListState } from 'react-stately/useListState';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
@@ -22,7 +22,7 @@ export interface SiteListGiven {
 }
 
 /** The list of sites: keys go from row to row, open and choose. */
-export function SiteList(given: SiteListGiven) {
+export const SiteList = memo(function SiteList(given: SiteListGiven) {
   const { programmeId, collection, chosen, onChosen } = given;
   const { say } = useLanguage();
   const navigate = useNavigate();
@@ -64,4 +64,4 @@ export function SiteList(given: SiteListGiven) {
       </div>
     </>
   );
-}
+});

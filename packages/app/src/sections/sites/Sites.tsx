@@ -2,6 +2,7 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { useParams } from '@tanstack/react-router';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { NoSites } from './NoSites.tsx';
 import { overviewQuery } from './overviewQuery.ts';
 import { Progress } from './Progress.tsx';
@@ -17,6 +18,7 @@ export function Sites() {
   const { data: state } = useSuspenseQuery(queries.programme(programmeId));
   const isRunning = state.done_fraction < 1 && !state.isFailed && !state.isCalledOff;
   const { data: overview } = useSuspenseQuery(overviewQuery(programmeId, code, isRunning));
+  const isDrawn = useIsDrawn('sites');
   if (overview.sites.length === 0) return <NoSites programmeId={programmeId} />;
   const { head, sites } = overview;
   const isOfBefore = head.designVersion !== null && head.designVersion !== state.version;
@@ -25,12 +27,14 @@ export function Sites() {
       <Sentence tally={head.tally} />
       <Progress programmeId={programmeId} state={state} count={sites.length} isOfBefore={isOfBefore} />
       <TallyBar tally={head.tally} />
-      <SitesSheet
-        programmeId={programmeId}
-        name={state.name}
-        overview={overview}
-        isDone={state.done_fraction === 1 && head.designVersion === state.version}
-      />
+      {isDrawn ? (
+        <SitesSheet
+          programmeId={programmeId}
+          name={state.name}
+          overview={overview}
+          isDone={state.done_fraction === 1 && head.designVersion === state.version}
+        />
+      ) : null}
     </>
   );
 }

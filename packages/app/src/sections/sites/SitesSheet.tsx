@@ -115,7 +115,7 @@ export function SitesSheet(given: Given) {
   const tellShown = useCallback((keys: readonly string[]) => startTransition(() => setOnScreen(keys)), []);
   const isPrinting = useIsPrinting();
   const isNarrow = useIsNarrow();
-  const isDrawn = useIsDrawn();
+  const isDrawn = useIsDrawn('list of sites');
   const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;

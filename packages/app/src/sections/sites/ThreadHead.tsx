@@ -1,3 +1,4 @@
+import { memo } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { stationsInOrder } from './overview.ts';
 
@@ -16,7 +17,7 @@ const foot = 62;
 const lower = 14;
 
 /** The building in small, roof to cup: each column of the thread hangs by a leader from its place in it. */
-export function ThreadHead() {
+export const ThreadHead = memo(function ThreadHead() {
   const { say } = useLanguage();
   return (
     <div className="thread-head" dir="ltr">
@@ -53,4 +54,4 @@ export function ThreadHead() {
       </p>
     </div>
   );
-}
+});
