@@ -14,10 +14,6 @@ async function drawnSite(page: Page, verdict: string): Promise<{ programmeId: st
   await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
   await page.goto(new URL(`/p/${programmeId}/sites/${siteId}`, page.url()).href);
   await page.locator('.drawn-frame svg').first().waitFor();
-  await page
-    .getByRole('button', { name: /^Take:/ })
-    .first()
-    .waitFor();
   return { programmeId, siteId };
 }
 

@@ -27,6 +27,8 @@ const tell = (told: FromWater) => self.postMessage(told);
 
 /** What was read last, as text: the same again changes nothing. */
 let known: string | null = null;
+/** A draft was kept, and the program has not judged the site with it yet. */
+let isAhead = false;
 /** Questions wait until the facts are there. */
 let loading: Promise<void> = Promise.resolve();
 
@@ -34,8 +36,11 @@ async function load(asked: Extract<ToWater, { kind: 'load' }>): Promise<void> {
   const { ask, siteId } = asked;
   const loaded = await askFacts(asked);
   if (loaded.problem !== null) return tell({ kind: 'notLoaded', ask, problem: loaded.problem, body: loaded.body });
-  const isSame = judging.judge !== null && known === loaded.tag;
-  known = loaded.tag;
+  const { version, designVersion } = loaded.one;
+  // What the program still tells of before a draft was kept is older than what is judged here.
+  const isBehind = isAhead && designVersion < version;
+  const isSame = judging.judge !== null && (isBehind || known === loaded.tag);
+  if (!isBehind) [known, isAhead] = [loaded.tag, false];
   if (!isSame) judging.judge = new SiteJudge(loaded.one.facts, siteId, loaded.one);
   tell({ kind: 'loaded', ask, site: judging.judge!.site, isSame });
 }
@@ -58,6 +63,7 @@ async function hear(told: ToWater): Promise<void> {
     case 'drafted':
       return judging.keep(told);
     case 'settle':
+      [known, isAhead] = [null, true];
       return judging.judge?.settle(told.site);
   }
 }
