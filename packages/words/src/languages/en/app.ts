@@ -1245,6 +1245,7 @@ export const waterYears = {
   "no_area": "no area given",
   "no_bad_year": "none",
   "none": "No year can be shown yet: no site is judged on measured rain.",
+  "none_running": "The years come with the verdicts, which are being worked out.",
   "not_judged": "{sites, plural, one {# site} other {# sites}} ({people, plural, one {# person} other {# people}}) could not be judged and {sites, plural, one {is} other {are}} not in it.",
   "not_known": "not known",
   "of_before": "The years are of the last verdicts; the facts have changed since.",

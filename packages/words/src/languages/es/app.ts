@@ -1246,6 +1246,7 @@ export const waterYears = {
   "no_area": "sin zona",
   "no_bad_year": "ninguno",
   "none": "Todavía no se puede mostrar ningún año: ningún sitio está juzgado con lluvia medida.",
+  "none_running": "Los años llegan con los veredictos, que se están calculando.",
   "not_judged": "{sites, plural, one {# sitio} other {# sitios}} ({people, plural, one {# persona} other {# personas}}) no se {sites, plural, one {pudo juzgar y no está} other {pudieron juzgar y no están}} aquí.",
   "not_known": "no se sabe",
   "of_before": "Los años son de los últimos veredictos; desde entonces los datos cambiaron.",
