@@ -102,16 +102,15 @@ function Drawn({
   );
   const isNarrow = width < narrow && !isPaper;
   const half = isNarrow || isPaper ? width : Math.floor((width - 48) / 2);
-  const fullCurve = useMemo(() => ({ ...curve, yearsBand: null }), [curve]);
   const raster = useMemo(() => rasterChart(input, words.raster, { width }), [input, words, width]);
   const curves = useMemo(
     () =>
       curveChart(
-        { curve: fullCurve, tankVolume_L: found.tankVolume_L, verdict: found.verdict, proposed, longestDryRun_days },
+        { curve, tankVolume_L: found.tankVolume_L, verdict: found.verdict, proposed, longestDryRun_days },
         words.curve,
         { width: half },
       ),
-    [fullCurve, found, proposed, longestDryRun_days, words, half],
+    [curve, found, proposed, longestDryRun_days, words, half],
   );
   const byYear = useMemo(() => yearsChart(ofYears, words.years, { width }), [ofYears, words, width]);
   const byMonth = useMemo(() => monthsChart(input, words.months, { width }), [input, words, width]);
@@ -146,10 +145,10 @@ function Drawn({
       <div className={isNarrow || isPaper ? 'beside one' : 'beside'}>
         <ChartBlock
           title={say('water.chart_curve')}
-          finding={curveTitle(curveFacts(fullCurve, found.tankVolume_L), language)}
+          finding={curveTitle(curveFacts(curve, found.tankVolume_L), found.secondSource !== null, language)}
           tables={{
-            shown: () => sizesAlone(tableOfCurve(fullCurve), fullCurve),
-            whole: () => tableOfCurve(fullCurve),
+            shown: () => sizesAlone(tableOfCurve(curve), curve),
+            whole: () => tableOfCurve(curve),
             file: file('sizes'),
           }}
         >

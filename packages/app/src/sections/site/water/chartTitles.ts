@@ -19,15 +19,21 @@ export function traceTitle(
 }
 
 /** When in the year it fails, in a sentence. */
-export function rasterTitle({ worstMonths, dryDays }: RecordFacts, { say, code }: Words): string {
+export function rasterTitle({ worstMonths, dryDays }: RecordFacts, language: Words): string {
+  const { say, code } = language;
   if (dryDays === 0 || worstMonths.length === 0) return say('water.title_no_dry_day');
-  const names = inYearOrder(worstMonths).map((month) => monthName(code, month, 'long'));
+  const names = inYearOrder(worstMonths).map((month) => monthName(language, month, 'long'));
   const list = new Intl.ListFormat(code, { type: 'conjunction' }).format(names);
   return say('water.title_months_dry', { months: list });
 }
 
 /** Which sizes would do, in a sentence. */
-export function curveTitle(facts: CurveFacts, { say, numbers }: Words): string {
+export function curveTitle(facts: CurveFacts, hasSource: boolean, words: Words): string {
+  const said = sizesSaid(facts, words);
+  return hasSource ? `${said} ${words.say('water.title_without_source')}` : said;
+}
+
+function sizesSaid(facts: CurveFacts, { say, numbers }: Words): string {
   const { isExact, tankForDays_L, tankForRuns_L, catalogueForTarget_L } = facts;
   const litres = numbers.tankLitres;
   if (!isExact)
@@ -55,10 +61,11 @@ export function yearsTitle(facts: YearsFacts, { say, numbers }: Words): string {
 }
 
 /** Where the litres go, in a sentence. */
-export function monthsTitle({ ofYear_L, shortest, mostSpilled }: MonthsFacts, { say, numbers, code }: Words): string {
+export function monthsTitle({ ofYear_L, shortest, mostSpilled }: MonthsFacts, language: Words): string {
+  const { say, numbers } = language;
   const caught = numbers.litres(ofYear_L.caught);
   const spilled = numbers.litres(ofYear_L.spilled);
-  const name = (month: number) => monthName(code, month, 'long');
+  const name = (month: number) => monthName(language, month, 'long');
   if (shortest === null) return say('water.title_litres', { caught, spilled });
   if (mostSpilled === null) return say('water.title_litres_short', { caught, month: name(shortest) });
   return say('water.title_litres_both', { caught, spilled, spilledIn: name(mostSpilled), month: name(shortest) });

@@ -11,10 +11,13 @@ export interface ChartWords {
 }
 
 /** The name of a month, 1 to 12, in the language of the page. */
-export function monthName(code: string, month: number, style: 'long' | 'short' | 'narrow'): string {
-  return new Intl.DateTimeFormat(code, { month: style, timeZone: 'UTC' }).format(
-    new Date(Date.UTC(2001, month - 1, 1)),
-  );
+export function monthName(
+  { say, code }: Pick<AppLanguage, 'say' | 'code'>,
+  month: number,
+  style: 'long' | 'short' | 'narrow',
+): string {
+  const form = new Intl.DateTimeFormat(code, { month: style, timeZone: 'UTC' });
+  return say('water.month', { name: form.format(new Date(Date.UTC(2001, month - 1, 1))) });
 }
 
 /**
@@ -23,12 +26,13 @@ export function monthName(code: string, month: number, style: 'long' | 'short' |
  * @param language - the language of the page
  */
 // long: a list of words
-export function chartWords({ say, numbers, code }: Pick<AppLanguage, 'say' | 'numbers' | 'code'>): ChartWords {
+export function chartWords(language: Pick<AppLanguage, 'say' | 'numbers' | 'code'>): ChartWords {
+  const { say, numbers } = language;
   const { litres, days, date } = numbers;
   const count = (value: number) => numbers.fixed(value, 0);
   const dayAt = (day: number, content_L: number, isDry: boolean) =>
     say(isDry ? 'water.day_dry' : 'water.day_level', { day: date(day), litres: litres(content_L) });
-  const month = (one: number, isNarrow: boolean) => monthName(code, one, isNarrow ? 'narrow' : 'short');
+  const month = (one: number, isNarrow: boolean) => monthName(language, one, isNarrow ? 'narrow' : 'short');
   const doubts = {
     filled: say('water.days_filled'),
     unknown: say('water.days_unknown'),
@@ -109,7 +113,7 @@ export function chartWords({ say, numbers, code }: Pick<AppLanguage, 'say' | 'nu
       ofYear: (_, value) => say('water.flow_of_year', { litres: litres(value) }),
       range: say('water.months_range'),
       at: (one, year, value) =>
-        say('water.month_at', { month: monthName(code, one, 'long'), year: String(year), litres: litres(value) }),
+        say('water.month_at', { month: monthName(language, one, 'long'), year: String(year), litres: litres(value) }),
     },
   };
 }

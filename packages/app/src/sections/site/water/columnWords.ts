@@ -22,18 +22,19 @@ const rainIs = { measured: 'measured', filled: 'days_filled', unknown: 'days_unk
  */
 export function columnWords(
   { key, unit }: ChartColumn,
-  { say, numbers, code }: Pick<AppLanguage, 'say' | 'numbers' | 'code'>,
+  language: Pick<AppLanguage, 'say' | 'numbers' | 'code'>,
 ): ColumnWords {
+  const { say, numbers } = language;
   const month = ofMonth.exec(key);
   const flow = ofFlow.exec(key);
   const figure = (value: number | string) => {
     if (typeof value === 'string') return numbers.date(value);
-    if (key === 'month') return monthName(code, value, 'short');
+    if (key === 'month') return monthName(language, value, 'short');
     if (key === 'waterYear') return String(value);
     if (isYesNo.has(key)) return value === 1 ? say('water.yes') : '';
     return numbers.quantity(value, unit);
   };
-  if (month) return { key, head: monthName(code, Number(month[1]), 'short'), said: figure };
+  if (month) return { key, head: monthName(language, Number(month[1]), 'short'), said: figure };
   if (flow) {
     const name = say(`water.flow_${flow[1] as 'caught'}`);
     const end = flow[2] === undefined ? null : say(flow[2] === 'Low' ? 'water.col_low' : 'water.col_high');
