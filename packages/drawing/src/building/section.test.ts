@@ -1,4 +1,4 @@
-import type { SiteFacts, TankFacts } from '@eavewell/engine';
+import { type SiteFacts, type TankFacts, usableVolume } from '@eavewell/engine';
 import { describe, expect, test } from 'vitest';
 import { buildingOf, levelShapes, paperScale, sectionOf } from './index.ts';
 import {
@@ -117,6 +117,20 @@ describe('the water of what is proposed stands in it', () => {
     expect([...found.keys()]).toEqual(['water:T1']);
     expect(found.get('water:T1')!.high_m).toBeCloseTo(0.08 + 12 / ((Math.PI / 4) * 4 ** 2), 2);
   });
+});
+
+test('a settling tank whose draw-off is not known holds none of the litres, as none of it are counted', () => {
+  const settling = { ...tank, tankId: 'T0', joinedTo: 'T1', role: 'settling', overflowHeight_m: null } as const;
+  const facts = site({ tanks: [tank, settling] });
+  const counted_L = usableVolume('S1', facts.tanks).tankVolume_L!;
+  expect(counted_L).toBeCloseTo(usableVolume('S1', [tank]).tankVolume_L!, 6);
+  const section = sectionOf(inputOf(facts, 1216));
+  const levels = [{ tankIds: ['T1', 'T0'], content_L: counted_L / 2 }];
+  const water = levelShapes(section, levels).find(({ part }) => part === 'water:T1')!;
+  const fill = pathsOf(water.shapes).find(({ ground }) => ground === 'water');
+  const high_m = span(pointsOf(fill!.d).map(([, y]) => y)) / section.pxPerM;
+  const outlet_m = tank.outletHeight_m!;
+  expect(high_m).toBeCloseTo(outlet_m + (tank.overflowHeight_m! - outlet_m) / 2, 2);
 });
 
 test('the water of a cut-out stands as high as that of the whole', () => {

@@ -16,10 +16,12 @@ const blue = { ink: 'waterline', dash: 'none' } as const;
  * @definition ours
  */
 export function waterHeights(tanks: readonly BuiltTank[], content_L: number): readonly number[] {
-  const spans = tanks.map(({ standHeight_m, outletHeight_m, overflowHeight_m, usable_L }) => {
+  const spans = tanks.map(({ role, standHeight_m, outletHeight_m, overflowHeight_m, usable_L }) => {
     const low = standHeight_m.value + outletHeight_m.value;
     const high = standHeight_m.value + overflowHeight_m.value;
-    return { low, high, L_per_m: high > low ? usable_L.value / (high - low) : 0 };
+    // Of a settling tank only what stands over a draw-off that is known is counted: never what is written on it.
+    const isCounted = high > low && (role === 'storage' || usable_L.how === 'madeFrom');
+    return { low, high, L_per_m: isCounted ? usable_L.value / (high - low) : 0 };
   });
   const marks = [...new Set(spans.flatMap(({ low, high }) => [low, high]))].sort((a, b) => a - b);
   let left_L = Math.max(0, content_L);

@@ -15,6 +15,7 @@ import { handlesOf } from './measureHandles.ts';
 import { fieldsOf, type Measures } from './measures.ts';
 import { PointedDay, PointedDayContext } from './pointedDay.ts';
 import { Question } from './Question.tsx';
+import { questionSaid } from './questionSaid.ts';
 import './water.css';
 
 /** One site's water: the drawing that answers, what is tried on it, its stations, its record and what would mend it. */
@@ -242,7 +243,8 @@ function Record({
   readonly siteId: string;
   readonly remedies: ReactNode;
 }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const [chosen, choose] = useState<string | null>(null);
   // The drawing answers at once; the charts follow when there is time.
   const { report, storages } = useDeferredValue(shown);
@@ -257,9 +259,11 @@ function Record({
     return { found, drawn, longestDryRun_days, proposed: null };
   }, [found, drawn, report.target]);
   if (of === null) return remedies;
+  const asked = water.asked !== null ? questionSaid(water.question, language) : null;
   const names = report.storages.map(({ tankIds }) => tankIds.join('+'));
   return (
     <>
+      {asked === null ? null : <p role="note">{asked}</p>}
       {names.length < 2 ? null : (
         <p className="bodies on-screen">
           {say('water.bodies')}{' '}
