@@ -25,7 +25,9 @@ export function Remedies({
   return (
     <section className="remedies">
       <h2>{say('site.remedies')}</h2>
-      {ranked.length === 0 ? null : (
+      {ranked.length === 0 ? (
+        <p>{say('site.remedies_none')}</p>
+      ) : (
         <>
           <p className="small">
             {acts.onTake === undefined ? null : `${say('water.remedies_press')} `}
@@ -54,13 +56,13 @@ export function Remedies({
           </table>
         </>
       )}
-      {leaveIt === null ? null : (
+      {leaveIt === null || leaveIt.dryDays === 0 ? null : (
         <p>
           {say('site.leave', {
             year:
               leaveIt.ofMadeYears === null
                 ? String(leaveIt.waterYear)
-                : say('site.made_year', { year: String(leaveIt.waterYear), all: leaveIt.ofMadeYears }),
+                : say('site.made_year', { year: String(leaveIt.waterYear) }),
             days: numbers.quantity(leaveIt.dryDays, 'day'),
             run: numbers.days(leaveIt.longestRun_days),
           })}

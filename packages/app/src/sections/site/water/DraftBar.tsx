@@ -5,6 +5,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import type { Judged, KeepOutcome, SiteWater } from '../../../water/index.ts';
 import type { SiteReport } from '../siteFigures.ts';
+import { draftProblems } from './draftProblems.ts';
 import { remedyKey, stepWords } from './stepWords.ts';
 
 /** What is changed and not kept: each step, what it comes to beside what is saved, and what can be done with it. */
@@ -31,6 +32,13 @@ export function DraftBar({
         <h2>{say('water.changed')}</h2>
         <Steps draft={draft} abouts={abouts.current} />
         {saved && drafted ? <Then now={saved} then={drafted} /> : <p className="small">{say('water.judging')}</p>}
+        {saved && drafted
+          ? draftProblems(saved.report, drafted.report).map(({ code, what, todo }) => (
+              <p key={`${code} ${what}`} className="small">
+                {what} {todo}
+              </p>
+            ))
+          : null}
         {outcome !== null && !outcome.isSaved ? <NotKept outcome={outcome} /> : null}
       </div>
       <div className="draft-acts on-screen">

@@ -1,6 +1,7 @@
 import type { Handle, Picture } from '@eavewell/drawing';
 import { useRef } from 'react';
 import { useMove } from 'react-aria';
+import { draggedTo, nextStep } from './draggedTo.ts';
 import type { MeasureLimits } from './measureEntry.ts';
 
 /** What a handle of the drawing changes. */
@@ -48,21 +49,17 @@ function OneHandle({
   // A drag goes on through many drawings: what it began with stays.
   const drag = useRef({ from: 0, moved: 0, at: 0 });
   const { limits, label, value, said, onPreview, onChange } = measure;
-  const within = (wanted: number) => {
-    const stepped = Math.round(wanted / limits.step) * limits.step;
-    return Number(Math.min(limits.most, Math.max(limits.least, stepped)).toFixed(6));
-  };
   const { moveProps } = useMove({
     onMoveStart: () => {
       drag.current = { from: value, moved: 0, at: value };
     },
     onMove: ({ pointerType, deltaX, deltaY }) => {
       const now = drag.current;
-      if (pointerType === 'keyboard') now.at = within(now.at + (deltaX - deltaY) * limits.step);
+      if (pointerType === 'keyboard') now.at = nextStep(now.at + (deltaX - deltaY) * limits.step, limits);
       else {
         const shown = element.current?.parentElement?.clientWidth ?? picture.width;
         now.moved += ((handle.along === 'y' ? -deltaY : deltaX) * picture.width) / shown;
-        now.at = within(now.from + now.moved * handle.perPx);
+        now.at = draggedTo(now.from, now.moved * handle.perPx, limits);
       }
       onPreview(now.at);
     },

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { nextStep } from './draggedTo.ts';
 import { type MeasureEntry, type MeasureLimits, measureEntry } from './measureEntry.ts';
 
 export interface MeasureFieldProps {
@@ -20,7 +21,8 @@ export interface MeasureFieldProps {
 /** One measure beside the drawing: what is typed answers at once, and stands when the field is left or Enter is pressed. */
 export function MeasureField(props: MeasureFieldProps) {
   const { label, unit, value, saved, limits, onPreview, onChange } = props;
-  const { say, numbers } = useLanguage();
+  const words = useLanguage();
+  const { say, numbers } = words;
   const id = useId();
   const [typed, setTyped] = useState<string | null>(null);
   const entry: MeasureEntry | null = typed === null ? null : measureEntry(typed, limits, numbers.parse);
@@ -37,9 +39,8 @@ export function MeasureField(props: MeasureFieldProps) {
   };
   const step = (way: 1 | -1) => {
     const from = entry?.kind === 'value' ? entry.value : (value ?? limits.least);
-    const stepped = Math.round((from + way * limits.step) / limits.step) * limits.step;
     setTyped(null);
-    onChange(Math.min(limits.most, Math.max(limits.least, stepped)));
+    onChange(nextStep(from + way * limits.step, limits));
   };
   const fault = entry?.kind === 'wrong' ? entry : null;
   return (
@@ -73,13 +74,27 @@ export function MeasureField(props: MeasureFieldProps) {
           ? saved === null
             ? ''
             : say('water.saved_is', { value: saved })
-          : say(fault.why === 'range' ? 'water.measure_range' : 'water.measure_number', {
-              least: numbers.given(limits.least, ''),
-              most: numbers.given(limits.most, ''),
-            })}
+          : faultWords(fault, props, words)}
       </p>
     </div>
   );
+}
+
+/** What is wrong with what was typed, and what to write. */
+function faultWords(
+  fault: Extract<MeasureEntry, { kind: 'wrong' }>,
+  { limits, unit }: Pick<MeasureFieldProps, 'limits' | 'unit'>,
+  { say, numbers }: Pick<ReturnType<typeof useLanguage>, 'say' | 'numbers'>,
+): string {
+  if (fault.why === 'number') return say('water.measure_number');
+  if (fault.why === 'whole') return say('water.measure_whole');
+  if (fault.why === 'either') {
+    const [one = 0, other = 0] = fault.readings;
+    const mark = numbers.decimalMark;
+    return say('water.measure_either', { one: plain(one, 3, mark), other: plain(other, 3, mark) });
+  }
+  const { least, most } = limits;
+  return say('water.measure_range', { least: numbers.given(least, ''), most: numbers.given(most, unit) });
 }
 
 /** A number as a field shows it: no groups, the decimal mark of the language. */

@@ -185,7 +185,9 @@ function Beside({
               label={one.label}
               unit={one.unit}
               value={one.value}
-              saved={one.saved === one.value || one.saved === null ? null : numbers.given(one.saved, '')}
+              saved={
+                one.saved === one.value || one.saved === null ? null : numbers.given(rounded(one.saved, one), one.unit)
+              }
               limits={one.limits}
               onPreview={(value) => water.preview(value === null ? null : one.step(value))}
               onChange={(value) => water.change(one.step(value))}
@@ -201,6 +203,9 @@ function Beside({
     </section>
   );
 }
+
+/** As its field shows it. */
+const rounded = (value: number, { limits }: Measures['fields'][number]) => Number(value.toFixed(limits.decimals));
 
 /** The field of a part that was pressed. */
 function fieldOf(part: string): string {

@@ -118,7 +118,7 @@ function peopleField(saved: SiteFacts, now: SiteFacts, { say }: Say): OneMeasure
     unit: '',
     value: now.people,
     saved: saved.people,
-    limits: limitsOf('people', 1, 0),
+    limits: { ...limitsOf('people', 1, 0), isWhole: true },
     step: (people) => ({ kind: 'people', people }),
   };
 }
