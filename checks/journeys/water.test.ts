@@ -203,6 +203,16 @@ journey('a trace is dragged over past its end, and the last days are shown', asy
   await page.getByRole('button', { name: 'Whole record' }).waitFor();
 });
 
+journey('a finger points at a day: it stays lit, and the tanks show its water', async ({ open }) => {
+  const { page } = await open({ width: 360, isPhone: true });
+  await drawnSite(page, 'short');
+  const trace = page.getByRole('group', { name: /^Water in the tank/ });
+  await trace.scrollIntoViewIfNeeded();
+  const box = (await trace.locator('svg').first().boundingBox())!;
+  await page.touchscreen.tap(box.x + 150, box.y + 60);
+  await expect.poll(() => page.locator('.level-words').textContent()).toMatch(/^Water as on/);
+});
+
 journey('in a language from right to left the letters of a picture stay beside its lines', async ({ open }) => {
   const { page } = await open({ chosen: 'ar-XB' });
   await drawnSite(page, 'short');

@@ -61,7 +61,8 @@ export function DayPicture({
         onPoint={({ x, y }) => point(chart.dayAt(x, y))}
         onPress={({ x, y }, event) => {
           const from = chart.dayAt(x, y);
-          if (from === null || onDrag === undefined || event.pointerType === 'touch') return;
+          if (event.pointerType === 'touch') return point(from);
+          if (from === null || onDrag === undefined) return;
           const box = event.currentTarget.getBoundingClientRect();
           const scale = chart.width / box.width;
           const end = (up: globalThis.PointerEvent) => {
