@@ -1,4 +1,4 @@
-import { Link } from '@tanstack/react-router';
+import { Link, useMatchRoute } from '@tanstack/react-router';
 import type { ReactNode } from 'react';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { Emblem } from '../look/Emblem.tsx';
@@ -9,6 +9,8 @@ import { UndoSteps } from './UndoSteps.tsx';
 /** What stands over every page: where one is, and what is saved where. The line under it is the water's surface. */
 export function Head({ programmeId, children }: { readonly programmeId?: string; readonly children?: ReactNode }) {
   const { say } = useLanguage();
+  // The drawing of one site is of the section Water.
+  const isAtSite = useMatchRoute()({ to: '/p/$programmeId/sites/$siteId' }) !== false;
   return (
     <header className="head">
       <Link to="/programmes" className="maker">
@@ -20,13 +22,23 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
         <nav aria-label={say('app.sections')}>
           <ul>
             <li>
-              <Link to="/p/$programmeId/sites" params={{ programmeId }} activeProps={{ 'aria-current': 'page' }}>
+              <Link
+                to="/p/$programmeId/sites"
+                params={{ programmeId }}
+                activeOptions={{ exact: true, includeSearch: false }}
+                activeProps={{ 'aria-current': 'page' }}
+              >
                 {say('app.sites')}
                 <LevelSign />
               </Link>
             </li>
             <li>
-              <Link to="/p/$programmeId/water" params={{ programmeId }} activeProps={{ 'aria-current': 'page' }}>
+              <Link
+                to="/p/$programmeId/water"
+                params={{ programmeId }}
+                activeProps={{ 'aria-current': 'page' }}
+                {...(isAtSite ? { 'aria-current': 'location' } : {})}
+              >
                 {say('waterYears.section')}
                 <LevelSign />
               </Link>

@@ -20,6 +20,8 @@ export interface PlacedTank {
   readonly tank: BuiltTank | null;
   /** As it would be; null where nothing of it changes. */
   readonly proposed: BuiltTank | null;
+  /** Would it be taken away, with nothing in its place? */
+  readonly isGoing: boolean;
   readonly body: number;
   readonly isLastOfBody: boolean;
   /** As the one before it, as the one after it: measures are lettered once. */
@@ -152,6 +154,8 @@ function bodySlots(building: Building, proposed: Building | null, gaps: Gaps): r
     const tanks = pairs.map(([tank, other], place): Slot => {
       const size_m = Math.max(tank?.diameter_m.value ?? 0, other?.diameter_m.value ?? 0);
       const isLastOfBody = place === pairs.length - 1;
+      const isGoing =
+        other === null && changed !== null && !changed.tanks.some(({ tankId }) => tankId === tank?.tankId);
       const isRepeat = isAlike(pairs[place - 1], pairs[place]);
       // A cut-out may show the first alone, so that one is lettered; a whole letters heights after the last.
       const isRepeated = gaps === cutOut ? isRepeat : isAlike(pairs[place], pairs[place + 1]);
@@ -164,6 +168,7 @@ function bodySlots(building: Building, proposed: Building | null, gaps: Gaps): r
           kind: 'tank',
           tank,
           proposed: other,
+          isGoing,
           body: index,
           isLastOfBody,
           isRepeat,

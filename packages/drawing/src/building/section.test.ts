@@ -80,6 +80,45 @@ test('water asked for by level alone is that of the section', () => {
   expect(levelShapes(section, null).every(({ shapes }) => shapes.length === 0)).toBe(true);
 });
 
+describe('the water of what is proposed stands in it', () => {
+  const joined = { ...tank, tankId: 'T2', joinedTo: 'T1' };
+  const heights = (now: SiteFacts, then: SiteFacts, content_L: number) => {
+    const section = sectionOf(inputOf(now, 1216, { levels: null, proposed: buildingOf(then) }));
+    const ids = then.tanks.map(({ tankId }) => tankId);
+    return new Map(
+      levelShapes(section, [{ tankIds: ids, content_L }]).map(({ part, shapes }) => {
+        // A place for it stands in the section, so that a level can be drawn anew.
+        expect(JSON.stringify(section.shapes).split(`"part":"${part}"`)).toHaveLength(2);
+        const points = pathsOf(shapes)
+          .filter(({ ground }) => ground === 'water')
+          .flatMap(({ d }) => pointsOf(d));
+        const wide_m = span(points.map(([x]) => x)) / section.pxPerM;
+        return [part, { wide_m, high_m: span(points.map(([, y]) => y)) / section.pxPerM }];
+      }),
+    );
+  };
+
+  test('a wider tank: its litres over its own floor', () => {
+    const wide = { ...tank, diameter_m: 4, nominal_L: null };
+    const { wide_m, high_m } = heights(site({}), site({ tanks: [wide] }), 12_000).get('water:T1')!;
+    expect(wide_m).toBeCloseTo(4, 2);
+    expect(high_m).toBeCloseTo(0.08 + 12 / ((Math.PI / 4) * 4 ** 2), 2);
+  });
+
+  test('a second tank: half in each', () => {
+    const found = heights(site({}), site({ tanks: [tank, joined] }), 8000);
+    for (const id of ['T1', 'T2'])
+      expect(found.get(`water:${id}`)!.high_m).toBeCloseTo(0.08 + 4 / ((Math.PI / 4) * 2.55 ** 2), 2);
+  });
+
+  test('one in the place of two: all in it, none in the one that goes', () => {
+    const wide = { ...tank, diameter_m: 4, nominal_L: null };
+    const found = heights(site({ tanks: [tank, joined] }), site({ tanks: [wide] }), 12_000);
+    expect([...found.keys()]).toEqual(['water:T1']);
+    expect(found.get('water:T1')!.high_m).toBeCloseTo(0.08 + 12 / ((Math.PI / 4) * 4 ** 2), 2);
+  });
+});
+
 test('the water of a cut-out stands as high as that of the whole', () => {
   const tanks = ['T1', 'T2', 'T3', 'T4'].map((tankId) => ({
     ...tank,

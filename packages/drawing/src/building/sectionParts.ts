@@ -126,13 +126,16 @@ function proposedParts(
 
 function tankGroups(
   view: View,
-  { tank, proposed, body, isLastOfBody, x }: PlacedTank,
+  placed: PlacedTank,
   tanks: readonly PlacedTank[],
   carriers: readonly Carrier[],
   waterOf: (tankId: string) => GroupShape,
 ): readonly GroupShape[] {
+  const { tank, proposed, body, isLastOfBody, x } = placed;
   const local = at(view, x);
   const groups: GroupShape[] = [];
+  const holder = holding(placed);
+  const water = holder === null ? null : waterOf(holder.tankId);
   if (tank) {
     const coming = carriers.filter((one) => one.tank.tank === tank);
     const inletAt = coming.length === 0 ? null : Math.max(...coming.map((one) => one.inletAt));
@@ -142,11 +145,12 @@ function tankGroups(
     groups.push(
       group(`stand:${tank.tankId}`, 'storage', stand(local, tank, 0)),
       group(`tank:${tank.tankId}`, 'storage', [
-        ...tankSection(local, tank, 0, waterOf(tank.tankId), { inletAt, hasOutlet: isLast }),
+        ...tankSection(local, tank, 0, water, { inletAt, hasOutlet: isLast }),
         ...(before?.tank ? joiningPipe(local, before.tank, (before.x - x) / view.k, tank, 0) : []),
       ]),
     );
   }
+  if (tank === null && water) groups.push(water);
   if (proposed)
     groups.push(
       group(`proposed:tank:${proposed.tankId}`, 'storage', [
@@ -211,14 +215,21 @@ function sunkOf(one: Placed, k: number): Sunk {
   return [[x - half, x + half]];
 }
 
-/** Where the water of every tank stands, by body of water: also of tanks that a cut-out does not show, since they share a level. */
+/** The tank that holds the water: as it would be, where anything is proposed for it; null for one that would go. */
+const holding = ({ tank, proposed, isGoing }: PlacedTank) => (isGoing ? null : (proposed ?? tank));
+
+/**
+ * Where the water of every tank stands, by body of water: in what is proposed, where anything is. Also of tanks that a cut-out does not show,
+ * since they share a level.
+ */
 export function watersOf({ view, all }: Frame): readonly (readonly WaterPlace[])[] {
   const bodies = new Map<number, WaterPlace[]>();
   for (const one of all) {
-    if (one.kind !== 'tank' || !one.tank) continue;
-    const x = one.x - (one.tank.diameter_m.value / 2) * view.k;
-    const foot = view.y0 - one.tank.standHeight_m.value * view.k;
-    const place = { tank: one.tank, x, foot, isDashed: isTankDashed(one.tank) };
+    const tank = one.kind === 'tank' ? holding(one) : null;
+    if (one.kind !== 'tank' || tank === null) continue;
+    const x = one.x - (tank.diameter_m.value / 2) * view.k;
+    const foot = view.y0 - tank.standHeight_m.value * view.k;
+    const place = { tank, x, foot, isDashed: isTankDashed(tank) };
     bodies.set(one.body, [...(bodies.get(one.body) ?? []), place]);
   }
   return [...bodies.values()];

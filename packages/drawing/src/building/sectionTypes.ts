@@ -42,7 +42,7 @@ export interface Level {
 
 export interface SectionInput {
   readonly building: Building;
-  /** One for each body of water; null or left out: none is drawn. */
+  /** One for each body of water, as proposed where anything is; null or left out: none is drawn. */
   readonly levels: readonly Level[] | null;
   readonly stations: Readonly<Record<Station, StationVerdict>>;
   readonly letters: Readonly<Record<Station, MarkWords>>;

@@ -9,12 +9,12 @@ import { area, type Brush, boxOf, line, penOf, plain, trace, unmeasured, type Vi
 export const isTankDashed = ({ diameter_m, height_m }: BuiltTank): boolean =>
   diameter_m.how === 'usual' || height_m.how === 'usual';
 
-/** A tank cut through its middle x, with its fittings; its water is given, so that it can be drawn anew. */
+/** A tank cut through its middle x, with its fittings; its water is given, so that it can be drawn anew: null where it would go. */
 export function tankSection(
   view: View,
   tank: BuiltTank,
   x: number,
-  water: GroupShape,
+  water: GroupShape | null,
   { inletAt, hasOutlet }: { readonly inletAt: number | null; readonly hasOutlet: boolean },
 ): readonly Shape[] {
   const radius = tank.diameter_m.value / 2;
@@ -24,7 +24,7 @@ export function tankSection(
   return [
     area(view, 'paper', null, boxOf(left, foot, 2 * radius, tank.height_m.value)),
     { kind: 'path', d: dome(view, tank, x), pen: penOf(view, 'edge', brush), ground: 'paper' },
-    water,
+    ...(water === null ? [] : [water]),
     ...sludge(view, tank, x),
     ...(inletAt === null ? [] : inletInside(view, tank, x, inletAt)),
     ...overflowPipe(view, tank, x),

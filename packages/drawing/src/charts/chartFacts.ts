@@ -44,6 +44,8 @@ export interface YearsFacts {
   readonly judgedYears: number;
   readonly goodYears: number;
   readonly yearsWithoutDryDay: number;
+  /** Dry days of the years that are not judged [day]. */
+  readonly notJudgedDryDays: number;
   readonly worst: { readonly waterYear: number; readonly dryDays: number } | null;
   readonly dryDays_per_year: number;
   readonly likely: { readonly low: number; readonly high: number };
@@ -66,6 +68,7 @@ export function yearsFacts({
     judgedYears: judged.length,
     goodYears: judged.filter((year) => year.longestRun_days <= longestDryRun_days).length,
     yearsWithoutDryDay: judged.filter((year) => year.dryDays === 0).length,
+    notJudgedDryDays: finding.years.reduce((sum, year) => sum + (year.judged ? 0 : year.dryDays), 0),
     worst: worst && worst.dryDays > 0 ? { waterYear: worst.waterYear, dryDays: worst.dryDays } : null,
     dryDays_per_year: finding.dryDays_per_year,
     likely: finding.dryDays_per_year_range,

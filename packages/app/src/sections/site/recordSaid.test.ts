@@ -19,6 +19,8 @@ test('a whole record says how long it is, and what no record of that length can 
   expect(said[0]).toContain('31 years');
   expect(said[0]).toContain('1992');
   expect(said[1]).toContain('once in 45 years');
+  // Other sentences may stand between: it names the years it speaks of.
+  expect(said[1]).toContain('In 31 years');
 });
 
 test('filled days, years left out and gauges elsewhere are each said', async () => {

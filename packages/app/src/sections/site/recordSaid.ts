@@ -31,7 +31,7 @@ export function recordSaid({ working, storages }: Pick<SiteReport, 'working' | '
     ...(near > 0 ? [say('water.record_near', { gauges: near })] : []),
     ...(whole > judged ? [say('water.record_left_out', { years: whole - judged })] : []),
     ...(filled > 0 ? [say('water.record_filled', { days: numbers.quantity(filled, 'day') })] : []),
-    say('water.record_unseen', { years: numbers.given(evenChance_years(judged), '') }),
+    say('water.record_unseen', { judged, years: numbers.given(evenChance_years(judged), '') }),
   ];
 }
 

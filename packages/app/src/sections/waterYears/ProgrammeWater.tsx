@@ -38,7 +38,7 @@ export function ProgrammeWater() {
           {say(isRunning ? 'waterYears.running' : 'waterYears.of_before')}
         </p>
       )}
-      <Years sites={data.sites} programmeId={programmeId} />
+      <Years sites={data.sites} programmeId={programmeId} isRunning={isRunning} />
     </div>
   );
 }
@@ -57,7 +57,15 @@ function useYears(sites: readonly SiteOfYears[]) {
   return { areas, area: chosen?.area ?? null, shown, worst, chosen: wanted ?? worst ?? shown.years.at(-1) };
 }
 
-function Years({ sites, programmeId }: { readonly sites: readonly SiteOfYears[]; readonly programmeId: string }) {
+function Years({
+  sites,
+  programmeId,
+  isRunning,
+}: {
+  readonly sites: readonly SiteOfYears[];
+  readonly programmeId: string;
+  readonly isRunning: boolean;
+}) {
   const language = useLanguage();
   const { say } = language;
   const { areas, area, shown, worst, chosen } = useYears(sites);
@@ -65,8 +73,8 @@ function Years({ sites, programmeId }: { readonly sites: readonly SiteOfYears[];
   if (chosen === undefined)
     return (
       <>
-        <h1>{say('waterYears.none')}</h1>
-        <p>{apart}</p>
+        <h1>{say(isRunning ? 'waterYears.none_running' : 'waterYears.none')}</h1>
+        {isRunning ? null : <p>{apart}</p>}
       </>
     );
   return (

@@ -15,8 +15,8 @@ export function Question({
   onAsk,
 }: {
   readonly asked: AskedOfRain;
-  /** Years of the record that are judged. */
-  readonly years: number;
+  /** Whole water years of the record; null where its last ones cannot be asked of. */
+  readonly years: number | null;
   readonly ownOrder: DayOrder;
   onAsk(asked: AskedOfRain): void;
 }) {
@@ -42,15 +42,17 @@ export function Question({
       <div className="measures">
         {shareField('wetDays_fraction')}
         {shareField('wetDayRain_fraction')}
-        <MeasureField
-          label={say('water.last_years')}
-          unit={say('water.years_unit')}
-          value={scenario.lastYears ?? years}
-          saved={scenario.lastYears === null ? null : String(years)}
-          limits={{ least: 1, most: years, step: 1, decimals: 0 }}
-          onPreview={() => undefined}
-          onChange={(value) => rain({ lastYears: value === years ? null : value })}
-        />
+        {years === null ? null : (
+          <MeasureField
+            label={say('water.last_years')}
+            unit={say('water.years_unit')}
+            value={scenario.lastYears ?? years}
+            saved={scenario.lastYears === null ? null : String(years)}
+            limits={{ least: 1, most: years, step: 1, decimals: 0 }}
+            onPreview={() => undefined}
+            onChange={(value) => rain({ lastYears: value === years ? null : value })}
+          />
+        )}
       </div>
       <fieldset>
         <legend>{say('water.order')}</legend>

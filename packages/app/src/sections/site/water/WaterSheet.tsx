@@ -1,7 +1,7 @@
 import { type ReactNode, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
-import { isAsked, type Judged, type SiteWater, useSiteWater } from '../../../water/index.ts';
+import { isAsked, type Judged, type SiteWater, useSiteWater, yearsToAsk } from '../../../water/index.ts';
 import { Remedies } from '../Remedies.tsx';
 import { StationTable } from '../StationTable.tsx';
 import type { SiteReport } from '../siteFigures.ts';
@@ -172,7 +172,6 @@ function Beside({
   useEffect(() => {
     if (part !== null) fields.current?.querySelector<HTMLElement>(`[data-measure="${fieldOf(part)}"] input`)?.focus();
   }, [part]);
-  const [storage] = saved.report.storages;
   return (
     <section className="beside-drawing on-screen" aria-labelledby="measures-head">
       <h2 id="measures-head" className="said-only">
@@ -197,12 +196,7 @@ function Beside({
       </div>
       <details open={isAsked(question) || undefined}>
         <summary>{say('water.ask_rain')}</summary>
-        <Question
-          asked={question}
-          years={storage?.judgedYears ?? 1}
-          ownOrder={saved.settings.dayOrder}
-          onAsk={water.ask}
-        />
+        <Question asked={question} years={yearsToAsk(saved)} ownOrder={saved.settings.dayOrder} onAsk={water.ask} />
         {asked === null ? null : <Then now={shown} then={asked} />}
       </details>
     </section>

@@ -5,7 +5,12 @@ import { monthName } from './chartWords.ts';
 type Words = Pick<AppLanguage, 'say' | 'numbers' | 'code'>;
 
 /** What the trace finds, in a sentence. */
-export function traceTitle({ longestRun, runsOver }: RecordFacts, limit_days: number, { say, numbers }: Words): string {
+export function traceTitle(
+  { longestRun, runsOver, dryDays }: RecordFacts,
+  limit_days: number,
+  { say, numbers }: Words,
+): string {
+  if (longestRun === null && dryDays > 0) return say('water.title_dry_not_judged', { days: numbers.days(dryDays) });
   if (longestRun === null) return say('water.title_never_dry');
   const run = { days: numbers.days(longestRun.days), day: numbers.date(longestRun.from) };
   return runsOver === 0
@@ -42,7 +47,10 @@ function sizesSaid(facts: CurveFacts, { say, numbers }: Words): string {
 }
 
 /** Which year was worst, in a sentence. */
-export function yearsTitle({ worst, judgedYears, yearsWithoutDryDay }: YearsFacts, { say, numbers }: Words): string {
+export function yearsTitle(facts: YearsFacts, { say, numbers }: Words): string {
+  const { worst, judgedYears, yearsWithoutDryDay, notJudgedDryDays } = facts;
+  if (worst === null && notJudgedDryDays > 0)
+    return say('water.title_dry_not_judged', { days: numbers.days(notJudgedDryDays) });
   if (worst === null) return say('water.title_no_dry_day');
   const said = { year: String(worst.waterYear), days: numbers.days(worst.dryDays) };
   if (yearsWithoutDryDay === 0) return say('water.title_worst_year_each', said);
