@@ -241,6 +241,10 @@ journey(
     const site = await drawnSite(page, 'short');
     const before = await rowsOf(page, site);
     const people = page.getByRole('textbox', { name: 'People' });
+    await page
+      .getByRole('button', { name: /^Take:/ })
+      .first()
+      .waitFor();
     await served.stop();
     await people.fill('20');
     await people.press('Enter');

@@ -66,6 +66,8 @@ export function useSiteWater(programmeId: string, siteId: string): SiteWater {
   const { data: programme } = useQuery(queries.programme(programmeId));
   const { version, designVersion } = programme ?? {};
   useEffect(() => () => desk.close(), [desk]);
+  // What keeps a draft is there before it is wanted: by then the program may be stopped.
+  useEffect(() => void import('./keptRows.ts').catch(() => undefined), []);
   useEffect(() => desk.speak(code), [desk, code]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: read anew with each version; the language is told by itself
   useEffect(() => {
