@@ -1,6 +1,6 @@
 import { lazyRouteComponent } from '@tanstack/react-router';
 
-export { type WaterAsked, waterAskedOf } from './waterAsked.ts';
+export { waterAskedOf } from './waterAsked.ts';
 
 /** The water of a whole programme, year by year; loaded when it is opened. */
 export const ProgrammeWater = lazyRouteComponent(() => import('./ProgrammeWater.tsx'), 'ProgrammeWater');
