@@ -178,3 +178,87 @@ journey('a working opens from a figure, and is copied line by line', async ({ pa
   expect(copied.split('\n')).toHaveLength(lines);
   expect(copied).toMatch(/\t/);
 });
+
+journey('by Tab the drawing has its handles and no stop without a name', async ({ page }) => {
+  await drawnSite(page, 'short');
+  await page.getByRole('slider').first().waitFor();
+  await page.locator('.drawn-frame svg [data-part^="water:"] path').first().waitFor({ state: 'attached' });
+  await page.getByRole('button', { name: 'from above' }).focus();
+  await page.keyboard.press('Tab');
+  const reached = page.locator(':focus');
+  expect(await reached.getAttribute('role')).toBe('slider');
+  expect(await reached.getAttribute('aria-label')).toBeTruthy();
+});
+
+journey('a trace is dragged over past its end, and the last days are shown', async ({ page }) => {
+  await drawnSite(page, 'short');
+  const trace = page.getByRole('group', { name: /^Water in the tank/ });
+  await trace.scrollIntoViewIfNeeded();
+  const box = (await trace.locator('svg').first().boundingBox())!;
+  const y = box.y + 60;
+  await page.mouse.move(box.x + box.width * 0.7, y);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width + 25, y, { steps: 5 });
+  await page.mouse.up();
+  await page.getByRole('button', { name: 'Whole record' }).waitFor();
+});
+
+journey('a finger points at a day: it stays lit, and the tanks show its water', async ({ open }) => {
+  const { page } = await open({ width: 360, isPhone: true });
+  await drawnSite(page, 'short');
+  const trace = page.getByRole('group', { name: /^Water in the tank/ });
+  await trace.scrollIntoViewIfNeeded();
+  const box = (await trace.locator('svg').first().boundingBox())!;
+  await page.touchscreen.tap(box.x + 150, box.y + 60);
+  await expect.poll(() => page.locator('.level-words').textContent()).toMatch(/^Water as on/);
+});
+
+journey('in a language from right to left the letters of a picture stay beside its lines', async ({ open }) => {
+  const { page } = await open({ chosen: 'ar-XB' });
+  await drawnSite(page, 'short');
+  const charts = page.locator('.charts svg.picture');
+  await expect.poll(() => charts.count()).toBeGreaterThanOrEqual(5);
+  const outside = await charts.evaluateAll((all) =>
+    all.flatMap((svg) => {
+      const { left, right } = svg.getBoundingClientRect();
+      return [...svg.querySelectorAll('text')]
+        .filter((text) => {
+          const box = text.getBoundingClientRect();
+          return box.left < left - 24 || box.right > right + 24;
+        })
+        .map(({ textContent }) => textContent);
+    }),
+  );
+  expect(outside).toEqual([]);
+});
+
+journey(
+  'a draft is kept while the program is stopped, and is saved when it answers again',
+  async ({ open, served }) => {
+    const { page, watch } = await open();
+    watch.expect(/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE/);
+    watch.expect(/status of 403/);
+    const site = await drawnSite(page, 'short');
+    const before = await rowsOf(page, site);
+    const people = page.getByRole('textbox', { name: 'People' });
+    await page
+      .getByRole('button', { name: /^Take:/ })
+      .first()
+      .waitFor();
+    await served.stop();
+    await people.fill('20');
+    await people.press('Enter');
+    await expect.poll(() => bar(page).textContent()).toContain('20 people');
+    await bar(page).getByRole('button', { name: 'Keep' }).click();
+    await page.getByText('Kept in this browser until the program answers.').waitFor();
+    expect(await people.inputValue()).toBe('20');
+    await served.start();
+    await page.goto(served.address);
+    await expect.poll(() => rowsOf(page, site), { timeout: 30_000 }).not.toBe(before);
+    expect(JSON.parse(await rowsOf(page, site))).toEqual(
+      expect.arrayContaining([
+        expect.objectContaining({ table: 'sites', cells: expect.objectContaining({ people: '20' }) }),
+      ]),
+    );
+  },
+);

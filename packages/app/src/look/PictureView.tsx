@@ -40,7 +40,8 @@ export function PictureView({ picture, name, overlay, onPoint, onPress, onLeave,
       height={height}
       onPointerMove={onPoint && ((event) => onPoint(pointOf(event, width), event))}
       onPointerDown={onPress && ((event) => onPress(pointOf(event, width), event))}
-      onPointerLeave={onLeave && (() => onLeave())}
+      // A finger that is lifted points on: what it lit stays to be read.
+      onPointerLeave={onLeave && (({ pointerType }) => pointerType !== 'touch' && onLeave())}
     >
       <Shapes shapes={picture.shapes} />
       {over.length > 0 && <g className="pointed">{over.map(elementOf)}</g>}

@@ -1,4 +1,4 @@
-import { useQuery, useQueryClient } from '@tanstack/react-query';
+import { type QueryClient, useQuery, useQueryClient } from '@tanstack/react-query';
 import { useBlocker } from '@tanstack/react-router';
 import { useEffect, useMemo, useState, useSyncExternalStore } from 'react';
 import { NotDone } from '../api/client.ts';
@@ -31,6 +31,18 @@ export interface SiteWater
   readonly leaving: { leave(): void; stay(): void } | null;
 }
 
+/** The rows of the site as they are; while the program does not answer, as they were read last. */
+async function rowsThere(client: QueryClient, programmeId: string, siteId: string) {
+  const asked = queries.site(programmeId, siteId);
+  try {
+    return await client.fetchQuery({ ...asked, staleTime: 0 });
+  } catch (error) {
+    const known = client.getQueryData(asked.queryKey);
+    if (known === undefined || !(error instanceof NotDone) || error.reason === 'problems') throw error;
+    return known;
+  }
+}
+
 const nothingDone = { isSaved: false, isKept: false, reason: null, problems: [], record: null } as const;
 
 /**
@@ -54,6 +66,8 @@ export function useSiteWater(programmeId: string, siteId: string): SiteWater {
   const { data: programme } = useQuery(queries.programme(programmeId));
   const { version, designVersion } = programme ?? {};
   useEffect(() => () => desk.close(), [desk]);
+  // What keeps a draft is there before it is wanted: by then the program may be stopped.
+  useEffect(() => void import('./keptRows.ts').catch(() => undefined), []);
   useEffect(() => desk.speak(code), [desk, code]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: read anew with each version; the language is told by itself
   useEffect(() => {
@@ -78,7 +92,7 @@ export function useSiteWater(programmeId: string, siteId: string): SiteWater {
       const [{ keptRows }, asked, answer] = await Promise.all([
         import('./keptRows.ts'),
         desk.toKeep(),
-        client.fetchQuery({ ...queries.site(programmeId, siteId), staleTime: 0 }),
+        rowsThere(client, programmeId, siteId),
       ]);
       if (asked === null) return { ...nothingDone, refused: [], told: [] };
       const own = outbox.now().filter((one) => one.programmeId === programmeId);

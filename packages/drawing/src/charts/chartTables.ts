@@ -210,17 +210,20 @@ export function tableOfMonths(input: RecordInput): ChartTable {
   };
 }
 
+/** Decimals of a figure in a file: as many as the answer of the program has. What lies beyond is dust of binary figures. */
+const csvDecimals = 6;
+
 /**
  * A table as CSV text, for a file.
  *
  * @param table - columns and rows
- * @returns RFC 4180 with a head of keys; what is not known is empty
+ * @returns RFC 4180 with a head of keys, figures to six decimals; what is not known is empty
  * @source rfc-4180, section 2
  */
 export function csvOf({ columns, rows }: ChartTable): string {
   const cell = (value: number | string | null) => {
     if (value === null) return '';
-    const text = String(value);
+    const text = typeof value === 'number' ? String(Number(value.toFixed(csvDecimals))) : value;
     return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
   };
   const lines = [columns.map(({ key }) => key), ...rows].map((row) => row.map(cell).join(','));

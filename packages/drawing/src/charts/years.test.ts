@@ -98,7 +98,7 @@ describe('tables of the charts', () => {
     expect(curveFacts(curve, 2000)).toMatchObject({ catalogueForTarget_L: 8000, meetsDays: false, isExact: true });
   });
 
-  it('CSV: what is not known is empty, what holds a comma or a mark of quotation is quoted', () => {
+  it('CSV: what is not known is empty, what holds a comma or a mark of quotation is quoted, figures have six decimals', () => {
     const columns = [
       { key: 'a', unit: '' },
       { key: 'b_L', unit: 'L' },
@@ -109,8 +109,10 @@ describe('tables of the charts', () => {
         rows: [
           [null, 1.5],
           ['x,"y"', -2],
+          // The dust of 0.1 + 0.2 is none of the figure.
+          [0.1 + 0.2, 50117.19928418725],
         ],
       }),
-    ).toBe('a,b_L\r\n,1.5\r\n"x,""y""",-2\r\n');
+    ).toBe('a,b_L\r\n,1.5\r\n"x,""y""",-2\r\n0.3,50117.199284\r\n');
   });
 });

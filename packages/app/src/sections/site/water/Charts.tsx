@@ -293,6 +293,7 @@ function SizePicture({ chart, name }: { readonly chart: ReturnType<typeof curveC
       name={name}
       overlay={size === null ? [] : chart.overlayOfSize(size)}
       onPoint={({ x, y }) => point(chart.sizeAt(x, y))}
+      onPress={({ x, y }) => point(chart.sizeAt(x, y))}
       onLeave={() => point(null)}
     />
   );

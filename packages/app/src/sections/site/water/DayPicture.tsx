@@ -4,6 +4,7 @@ import type { KeyboardEvent, ReactNode } from 'react';
 import { useId } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureView } from '../../../look/PictureView.tsx';
+import { dayToward } from './dayToward.ts';
 import { usePointedDay } from './pointedDay.ts';
 
 /** Days a key goes. A month is 30 of them: ours. */
@@ -60,11 +61,12 @@ export function DayPicture({
         onPoint={({ x, y }) => point(chart.dayAt(x, y))}
         onPress={({ x, y }, event) => {
           const from = chart.dayAt(x, y);
-          if (from === null || onDrag === undefined || event.pointerType === 'touch') return;
+          if (event.pointerType === 'touch') return point(from);
+          if (from === null || onDrag === undefined) return;
           const box = event.currentTarget.getBoundingClientRect();
           const scale = chart.width / box.width;
           const end = (up: globalThis.PointerEvent) => {
-            const to = chart.dayAt((up.clientX - box.left) * scale, y);
+            const to = dayToward(x, (up.clientX - box.left) * scale, (at) => chart.dayAt(at, y));
             if (to !== null && Math.abs(to - from) > month) onDrag(Math.min(from, to), Math.max(from, to));
           };
           window.addEventListener('pointerup', end, { once: true });

@@ -148,9 +148,14 @@ function NotKept({ outcome }: { readonly outcome: KeepOutcome }) {
     ...outcome.refused.map((one) => say(one.key, one.values)),
     ...outcome.problems.map(({ what, todo }) => `${what} ${todo}`),
   ].join(' ');
+  // It is never told without a reason.
+  const other =
+    outcome.reason === 'unreachable'
+      ? say('water.problem_unreachable')
+      : say(outcome.reason === 'refused' ? 'water.problem_refused' : 'water.problem_broken');
   return (
     <p className="trouble" role="alert">
-      {say('water.not_kept', { why })}
+      {say('water.not_kept', { why: why === '' ? other : why })}
     </p>
   );
 }

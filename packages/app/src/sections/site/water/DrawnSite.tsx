@@ -194,6 +194,8 @@ function Levels({
   // biome-ignore lint/correctness/useExhaustiveDependencies: the places are looked for in each new picture
   useEffect(() => {
     const found = frame.current?.querySelectorAll('[data-part^="water:"]') ?? [];
+    // Chromium lets Tab stop at what listens for the focus, and React listens at each place it draws into.
+    for (const place of found) place.setAttribute('tabindex', '-1');
     setPlaces(new Map([...found].map((place) => [place.getAttribute('data-part') ?? '', place])));
   }, [frame, picture]);
   const levels = storages.map((one) => ({ tankIds: one.tankIds, content_L: contentOn(one, day) }));
