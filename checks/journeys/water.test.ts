@@ -56,6 +56,7 @@ journey('a change is tried by keys, let go, tried again, kept, and taken back by
   await page.locator('h1').click();
   await page.keyboard.press('Control+z');
   await expect.poll(() => rowsOf(page, site)).toBe(before);
+  await page.getByText('Kept. The programme is judged again.').waitFor({ state: 'detached' });
   await expect.poll(() => verdictLine(page), { timeout: 30_000 }).toBe(short);
 });
 

@@ -1,4 +1,6 @@
+import { useQuery } from '@tanstack/react-query';
 import { useRef, useState } from 'react';
+import { queries } from '../../../api/queries.ts';
 import { useWho } from '../../../api/useWho.ts';
 import { Who } from '../../../forms/Who.tsx';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
@@ -10,9 +12,11 @@ import { remedyKey, stepWords } from './stepWords.ts';
 
 /** What is changed and not kept: each step, what it comes to beside what is saved, and what can be done with it. */
 export function DraftBar({
+  programmeId,
   water,
   remedies,
 }: {
+  readonly programmeId: string;
   readonly water: SiteWater;
   /** Those that are shown. */
   readonly remedies: SiteReport['remedies'];
@@ -24,7 +28,7 @@ export function DraftBar({
   const [outcome, setOutcome] = useState<KeepOutcome | null>(null);
   const { draft, saved, drafted, hasDraft, isKeeping } = water;
   const who = useWho();
-  if (!hasDraft) return <Kept outcome={outcome} canRedo={draft.undone.length > 0} onRedo={water.redo} />;
+  if (!hasDraft) return <Kept {...{ programmeId, outcome }} canRedo={draft.undone.length > 0} onRedo={water.redo} />;
   const keep = async () => setOutcome(await water.keep());
   return (
     <section className="draft-bar" aria-label={say('water.changed')}>
@@ -116,18 +120,23 @@ function One({
 
 /** What came of keeping, once nothing is left to keep. */
 function Kept({
+  programmeId,
   outcome,
   canRedo,
   onRedo,
 }: {
+  readonly programmeId: string;
   readonly outcome: KeepOutcome | null;
   readonly canRedo: boolean;
   onRedo(): void;
 }) {
   const { say } = useLanguage();
+  const { data: programme } = useQuery(queries.programme(programmeId));
+  // Once it was taken back, or something else was done, it is no news any more.
+  const isLast = outcome !== null && (outcome.isKept || programme?.undo === outcome.record);
   return (
     <div className="draft-kept on-screen" role="status">
-      {outcome?.isSaved ? (
+      {outcome?.isSaved && isLast ? (
         <p>
           {say(outcome.isKept ? 'water.kept_here' : 'water.kept')}{' '}
           {outcome.told.map((one) => say(one.key, one.values)).join(' ')}

@@ -58,7 +58,7 @@ export function WaterSheet({
         )
       ) : (
         <Answering
-          {...{ water, name, siteId, remedies, opened }}
+          {...{ programmeId, water, name, siteId, remedies, opened }}
           onOpen={setOpened}
           saved={water.saved}
           shown={shown}
@@ -81,6 +81,7 @@ function Troubles({ water, hasDesign }: { readonly water: SiteWater; readonly ha
 
 // long: one sheet, read from above
 function Answering({
+  programmeId,
   water,
   saved,
   shown,
@@ -90,6 +91,7 @@ function Answering({
   opened,
   onOpen: setOpened,
 }: {
+  readonly programmeId: string;
   readonly water: SiteWater;
   readonly saved: Judged;
   readonly shown: Judged;
@@ -112,7 +114,7 @@ function Answering({
         storages={(water.asked ?? shown).storages}
       />
       <Beside water={water} measures={measures} part={part} saved={saved} shown={shown} />
-      <DraftBar water={water} remedies={remedies} />
+      <DraftBar programmeId={programmeId} water={water} remedies={remedies} />
       <Stations report={report} opened={opened} onOpen={setOpened} />
       <Record
         water={water}
