@@ -178,6 +178,12 @@ journey('a working opens from a figure, and is copied line by line', async ({ pa
   const lines = await working.getByRole('listitem').count();
   expect(copied.split('\n')).toHaveLength(lines);
   expect(copied).toMatch(/\t/);
+  // The finding of a chart opens to the line it rests on; a cost to what is bought.
+  await page.getByRole('region', { name: 'What each size of tank would do' }).getByText('how?').click();
+  await page.locator('#working-storage-tankForTarget.asked').waitFor();
+  const cost = page.locator('.remedies .cost').first();
+  await cost.locator('summary').click();
+  expect(await cost.getByRole('listitem').first().textContent()).toMatch(/^\d+ × .+, [\d,.]+ USD each, price of /);
 });
 
 journey('by Tab the drawing has its handles and no stop without a name', async ({ page }) => {

@@ -117,8 +117,33 @@ function RemedyRow({
           {judgedYears === null ? numbers.quantity(goodYears, 'count') : numbers.ofYears(goodYears, judgedYears)}
         </Opens>
       </td>
-      <td className="number">{costWords(amount, currency, { say, numbers }) ?? say('site.cost_not_known')}</td>
+      <td className="number">
+        <Cost cost={cost} words={costWords(amount, currency, { say, numbers }) ?? say('site.cost_not_known')} />
+      </td>
     </tr>
+  );
+}
+
+/** What a remedy costs; opened, what is bought, at which price of which day. */
+function Cost({ cost, words }: { readonly cost: Remedy['cost']; readonly words: string }) {
+  const { say, numbers } = useLanguage();
+  if (cost.bought.length === 0) return words;
+  return (
+    <details className="cost">
+      <summary className="opens">{words}</summary>
+      <ul>
+        {cost.bought.map(({ partId, pieces_count, amount, currency, priceDate }) => (
+          <li key={partId}>
+            {say('water.bought', {
+              pieces: pieces_count,
+              part: partId,
+              price: numbers.money(amount, currency),
+              day: numbers.date(priceDate),
+            })}
+          </li>
+        ))}
+      </ul>
+    </details>
   );
 }
 

@@ -1030,6 +1030,7 @@ export const water = {
   "asked_wetDays": "wet days at {share} of what they were",
   "beyond": "wanted: {litres}, beyond this",
   "bodies": "Which tank",
+  "bought": "{pieces, number} × {part}, {price} each, price of {day}",
   "changed": "Changed, not kept",
   "changed_question": "Asked of the rain, not kept",
   "chart_curve": "What each size of tank would do",

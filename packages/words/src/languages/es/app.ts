@@ -1031,6 +1031,7 @@ export const water = {
   "asked_wetDays": "días de lluvia al {share} de los que hubo",
   "beyond": "haría falta: {litres}, más allá",
   "bodies": "Qué tanque",
+  "bought": "{pieces, number} × {part}, {price} cada uno, precio del {day}",
   "changed": "Cambiado, sin guardar",
   "changed_question": "Preguntado a la lluvia, sin guardar",
   "chart_curve": "Qué haría cada tamaño de tanque",

@@ -18,12 +18,15 @@ export function ChartBlock({
   finding,
   tables,
   className = '',
+  onHow,
   children,
 }: {
   readonly title: string;
   readonly finding: string;
   readonly tables: ChartTables;
   readonly className?: string;
+  /** Opens how its figures were reached. */
+  readonly onHow?: (() => void) | undefined;
   readonly children: ReactNode;
 }) {
   const { say } = useLanguage();
@@ -32,7 +35,19 @@ export function ChartBlock({
   return (
     <section className={`chart ${className}`} aria-labelledby={head}>
       <h2 id={head}>{title}</h2>
-      <p className="finding">{finding}</p>
+      <p className="finding">
+        {finding}{' '}
+        {onHow === undefined ? null : (
+          <button
+            type="button"
+            className="opens how on-screen"
+            aria-label={say('site.open_working', { figure: finding })}
+            onClick={onHow}
+          >
+            {say('water.how')}
+          </button>
+        )}
+      </p>
       {children}
       <details className="on-screen" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{say('water.as_table')}</summary>

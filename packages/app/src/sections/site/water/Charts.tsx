@@ -51,19 +51,20 @@ export function Charts({
   siteId,
   beside,
   isBusy,
+  onOpen,
 }: {
   readonly of: ChartsOf;
   readonly siteId: string;
   readonly beside?: ReactNode;
   readonly isBusy: boolean;
+  /** Opens a line of the working; left out where what is shown has none of its own. */
+  onOpen?: ((code: string) => void) | undefined;
 }) {
   const element = useRef<HTMLDivElement>(null);
   const { width, isPaper } = useWidth(element);
   return (
     <div ref={element} className="charts" aria-busy={isBusy}>
-      {width === null || width < 100 ? null : (
-        <Drawn of={of} siteId={siteId} width={width} isPaper={isPaper} beside={beside} />
-      )}
+      {width === null || width < 100 ? null : <Drawn {...{ of, siteId, width, isPaper, beside, onOpen }} />}
     </div>
   );
 }
@@ -75,12 +76,14 @@ function Drawn({
   width,
   isPaper,
   beside,
+  onOpen,
 }: {
   readonly of: ChartsOf;
   readonly siteId: string;
   readonly width: number;
   readonly isPaper: boolean;
   readonly beside?: ReactNode;
+  readonly onOpen: ((code: string) => void) | undefined;
 }) {
   const language = useLanguage();
   const { say, numbers } = language;
@@ -128,6 +131,7 @@ function Drawn({
         {(chart) => (
           <ChartBlock
             title={say('water.chart_trace', { years: aYear })}
+            onHow={onOpen && (() => onOpen('storage.goodYears'))}
             finding={traceTitle(facts, longestDryRun_days, language)}
             tables={{ shown: () => tableOfRuns(input), whole: () => tableOfDays(input), file: file('days') }}
           >
@@ -137,6 +141,7 @@ function Drawn({
       </Trace>
       <ChartBlock
         title={say('water.chart_raster')}
+        onHow={onOpen && (() => onOpen('storage.dryDays'))}
         finding={rasterTitle(facts, language)}
         tables={{ shown: () => tableOfRaster(input), whole: () => tableOfRaster(input), file: file('raster') }}
       >
@@ -145,6 +150,7 @@ function Drawn({
       <div className={isNarrow || isPaper ? 'beside one' : 'beside'}>
         <ChartBlock
           title={say('water.chart_curve')}
+          onHow={onOpen && (() => onOpen('storage.tankForTarget'))}
           finding={curveTitle(curveFacts(curve, found.tankVolume_L), found.secondSource !== null, language)}
           tables={{
             shown: () => sizesAlone(tableOfCurve(curve), curve),
@@ -158,6 +164,7 @@ function Drawn({
       </div>
       <ChartBlock
         title={say('water.chart_years')}
+        onHow={onOpen && (() => onOpen('storage.dryDaysRange'))}
         finding={yearsTitle(yearsFacts(ofYears), language)}
         tables={{ shown: () => tableOfYears(ofYears), whole: () => tableOfYears(ofYears), file: file('years') }}
       >
@@ -165,6 +172,7 @@ function Drawn({
       </ChartBlock>
       <ChartBlock
         title={say('water.chart_months')}
+        onHow={onOpen && (() => onOpen('roof.inflow'))}
         finding={monthsTitle(monthsFacts(monthTotals(input)), language)}
         tables={{ shown: () => tableOfMonths(input), whole: () => tableOfMonths(input), file: file('months') }}
       >

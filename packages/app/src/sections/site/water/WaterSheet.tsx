@@ -120,6 +120,7 @@ function Answering({
         water={water}
         shown={water.asked ?? shown}
         siteId={siteId}
+        onOpen={setOpened}
         remedies={
           remedies === null ? null : (
             <Remedies
@@ -244,11 +245,13 @@ function Record({
   shown,
   siteId,
   remedies,
+  onOpen,
 }: {
   readonly water: SiteWater;
   readonly shown: Judged;
   readonly siteId: string;
   readonly remedies: ReactNode;
+  onOpen(code: string): void;
 }) {
   const language = useLanguage();
   const { say } = language;
@@ -281,7 +284,14 @@ function Record({
           ))}
         </p>
       )}
-      <Charts of={of} siteId={siteId} beside={remedies} isBusy={water.isJudging} />
+      <Charts
+        of={of}
+        siteId={siteId}
+        beside={remedies}
+        isBusy={water.isJudging}
+        // The working that stands on the page is of the real rain.
+        onOpen={water.asked === null ? onOpen : undefined}
+      />
     </>
   );
 }
