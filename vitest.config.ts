@@ -18,6 +18,8 @@ export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
   test: {
+    // A worker for each core of the smallest machine this is run on: files mind only their own folders and ports.
+    maxWorkers: 2,
     // A suite may be empty while it is being written; checks/rules fails when one of them is.
     passWithNoTests: true,
     projects: [
