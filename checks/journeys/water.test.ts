@@ -112,6 +112,12 @@ journey('a question to the rain is answered beside what is, and is never kept', 
   await expect.poll(() => page.locator('.beside-drawing .then').textContent()).toMatch(/then\s+short/);
   expect(await bar(page).count()).toBe(0);
   expect(await rowsOf(page, site)).toBe(before);
+  // What is saved of it is not taken for the record.
+  const years = page.getByRole('region', { name: 'Dry days, year by year' });
+  await years.getByText('As a table').click();
+  const saving = page.waitForEvent('download');
+  await years.getByRole('button', { name: 'Save as CSV' }).click();
+  expect((await saving).suggestedFilename()).toMatch(/-years-what-if\.csv$/);
   await rain.fill('400');
   await rain.press('Enter');
   await page.getByText(/^Write a number from 10 to 300/).waitFor();
@@ -246,7 +252,6 @@ journey(
     watch.expect(/ERR_CONNECTION_REFUSED|ERR_INCOMPLETE_CHUNKED_ENCODING|ERR_CONNECTION_RESET|ERR_EMPTY_RESPONSE/);
     watch.expect(/status of 403/);
     const site = await drawnSite(page, 'short');
-    const before = await rowsOf(page, site);
     const people = page.getByRole('textbox', { name: 'People' });
     await page
       .getByRole('button', { name: /^Take:/ })
@@ -261,11 +266,11 @@ journey(
     expect(await people.inputValue()).toBe('20');
     await served.start();
     await page.goto(served.address);
-    await expect.poll(() => rowsOf(page, site), { timeout: 30_000 }).not.toBe(before);
-    expect(JSON.parse(await rowsOf(page, site))).toEqual(
-      expect.arrayContaining([
-        expect.objectContaining({ table: 'sites', cells: expect.objectContaining({ people: '20' }) }),
-      ]),
-    );
+    // Until the page has its key again the program answers with a refusal, which is no row either.
+    const peopleNow = async () => {
+      const rows = JSON.parse((await rowsOf(page, site)) ?? '[]') as { table: string; cells: { people?: string } }[];
+      return rows.find(({ table }) => table === 'sites')?.cells.people;
+    };
+    await expect.poll(peopleNow, { timeout: 30_000 }).toBe('20');
   },
 );

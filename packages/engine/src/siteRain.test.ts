@@ -4,93 +4,13 @@ import {
   dayIndexOf,
   defaultSettings,
   type GaugeFacts,
-  type GaugeNormal,
-  type RoofFacts,
   type Scenario,
   type SiteFacts,
 } from './kernel/index.ts';
 import { designSites, problemsOf, rainOfSite, readyProgramme, seriesOf } from './plan.ts';
+import { gauge, normals, readings, site, twelveYears } from './siteRain.testing.ts';
 import { rainUnder } from './siteRain.ts';
 
-const start = dayIndexOf(2001, 1, 1);
-/** So many days from 2001 on, with so much rain every third day. */
-const readings = (days: number, rain_mm = 12, every = 3) =>
-  Array.from({ length: days }, (_, i) => ({ day: start + i, rain_mm: i % every === 0 ? rain_mm : 0, row: i + 2 }));
-const twelveYears = dayIndexOf(2013, 1, 1) - start;
-const normals: readonly GaugeNormal[] = Array.from({ length: 12 }, (_, i) => ({
-  month: i + 1,
-  rain_mm: 120,
-  wetDays: 10,
-  source: 'An invented weather service',
-  yearFrom: 1981,
-  yearTo: 2010,
-}));
-const gauge = (gaugeId: string, change: Partial<GaugeFacts> = {}): GaugeFacts => ({
-  gaugeId,
-  name: `Gauge ${gaugeId}`,
-  latitude_deg: null,
-  longitude_deg: null,
-  readingTime: null,
-  readings: [],
-  normals: [],
-  file: `rain/${gaugeId}.csv`,
-  ...change,
-});
-const roof: RoofFacts = {
-  roofId: 'R1',
-  length_m: 12,
-  width_m: 10,
-  roofPlanArea_m2: null,
-  material: 'corrugatedMetal',
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
-  runoffFraction: 0.8,
-  gutteredFraction: 1,
-  tankId: null,
-  diverter: { firstFlush_mm: 0, chamber_L: null, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
-};
-const site = (change: Partial<SiteFacts> = {}): SiteFacts => ({
-  siteId: 'S1',
-  name: 'Hall',
-  latitude_deg: null,
-  longitude_deg: null,
-  siteClass: null,
-  target: null,
-  people: 30,
-  peopleCountedOn: null,
-  households_count: null,
-  growthFraction_per_year: null,
-  designYear: null,
-  presence: null,
-  secondSource: null,
-  nearSecondSource: null,
-  ration: null,
-  gaugeId: 'G1',
-  rainFactor: 1,
-  handOverDay: null,
-  roofs: [roof],
-  tanks: [
-    {
-      tankId: 'T1',
-      nominal_L: 60_000,
-      partVolume_L: null,
-      outletHeight_m: null,
-      overflowHeight_m: null,
-      diameter_m: null,
-      joinedTo: null,
-      role: 'storage',
-      height_m: null,
-      standHeight_m: null,
-      peopleFraction: null,
-    },
-  ],
-  demand: [{ purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true }],
-  gutters: [],
-  downpipes: [],
-  doubts: [],
-  ...change,
-});
 function judged(gauges: readonly GaugeFacts[], of = site(), settings: Partial<DesignSettings> = {}) {
   const facts = {
     settings: { ...defaultSettings, madeYears: 30, waterYearStartMonth: 1, ...settings },

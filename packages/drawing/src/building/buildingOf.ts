@@ -1,4 +1,4 @@
-import { type SiteFacts, type TankFacts, tankGroups } from '@eavewell/engine';
+import { cylinderVolume_L, L_per_m3, type SiteFacts, type TankFacts, tankGroups } from '@eavewell/engine';
 import type { BodyOfWater, Building, BuiltRoof, BuiltTank, Measure } from './building.ts';
 import { builtRoof } from './builtRoof.ts';
 import {
@@ -10,8 +10,6 @@ import {
   usualTank_L,
 } from './constants.ts';
 import { madeFrom, measured, measuredOr, usual } from './measures.ts';
-
-const L_per_m3 = 1000;
 
 /**
  * Which measures is a site drawn by? What was measured stands; what can be made from it is made; the rest is of usual size
@@ -54,8 +52,7 @@ function builtTank(tank: TankFacts): BuiltTank {
   const overflow_m = above(tank.overflowHeight_m, outletHeight_m.value);
   const top_m = above(positive(tank.height_m), outletHeight_m.value);
   const diameter_m = diameterOf(positive(tank.diameter_m), stated_L, outletHeight_m.value, overflow_m, top_m);
-  const area_m2 = (Math.PI / 4) * diameter_m.value ** 2;
-  const water_m = (stated_L ?? usualTank_L) / L_per_m3 / area_m2;
+  const water_m = (stated_L ?? usualTank_L) / cylinderVolume_L(diameter_m.value, 1);
   const how = stated_L === null ? 'usual' : 'madeFrom';
   const filled_m = outletHeight_m.value + water_m;
   let overflowHeight_m: Measure = { value: filled_m, how };
@@ -69,7 +66,7 @@ function builtTank(tank: TankFacts): BuiltTank {
           how: overflowHeight_m.how === 'usual' ? 'usual' : 'madeFrom',
         }
       : { value: Math.max(top_m, overflowHeight_m.value), how: 'measured' };
-  const between_L = area_m2 * (overflowHeight_m.value - outletHeight_m.value) * L_per_m3;
+  const between_L = cylinderVolume_L(diameter_m.value, overflowHeight_m.value - outletHeight_m.value);
   const areMeasured = tank.outletHeight_m !== null && overflow_m !== null && positive(tank.diameter_m) !== null;
   const usable_L: Measure =
     areMeasured || stated_L === null

@@ -1,3 +1,4 @@
+import { cylinderVolume_L } from '@eavewell/engine';
 import type { BuiltRoof } from './building.ts';
 import {
   branchDrop_m,
@@ -95,13 +96,13 @@ export function sheetAt({ top }: RoofOutline, x: number): number {
 export function chamberOf(volume_L: number, bore_m: number | null, branchHeight_m: number): Chamber | null {
   if (!(volume_L > 0)) return null;
   const room = Math.max(leastChamber_m, branchHeight_m - chamberClearance_m);
-  const length = (bore: number) => volume_L / 1000 / ((Math.PI / 4) * bore * bore);
+  const length = (bore: number) => volume_L / cylinderVolume_L(bore, 1);
   const counted = (bore: number) => Math.max(1, Math.ceil(length(bore) / room - 1e-9));
   // More pipes than could hang there: the measured bore is not what the chamber is made of.
   const given = bore_m !== null && counted(bore_m) <= mostPipes ? bore_m : null;
   const widest = Math.max(
     chamberBores_m[chamberBores_m.length - 1]!,
-    Math.sqrt(((volume_L / 1000) * (4 / Math.PI)) / (room * mostPipes)),
+    Math.sqrt(volume_L / cylinderVolume_L(1, room * mostPipes)),
   );
   const bore = given ?? chamberBores_m.find((one) => length(one) <= room) ?? widest;
   const count = Math.min(mostPipes, counted(bore));

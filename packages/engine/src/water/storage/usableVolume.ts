@@ -107,7 +107,21 @@ function tankVolume(tank: TankFacts, place: Place, problems: Problem[]): number 
 function volumeBetween_L(tank: TankFacts): number | null {
   const { diameter_m, outletHeight_m, overflowHeight_m } = tank;
   if (diameter_m === null || outletHeight_m === null || overflowHeight_m === null) return null;
-  return (Math.PI / 4) * diameter_m * diameter_m * (overflowHeight_m - outletHeight_m) * L_per_m3;
+  return cylinderVolume_L(diameter_m, overflowHeight_m - outletHeight_m);
+}
+
+/**
+ * How much does an upright cylinder hold: a tank between two heights, a pipe of some length?
+ *
+ * @param diameter_m - inside diameter [m], 0 or more
+ * @param height_m - height or length [m]
+ * @returns volume [L]
+ * @definition π ÷ 4 × diameter² × height
+ * @example
+ * cylinderVolume_L(2, 1) // → 3141.592653589793
+ */
+export function cylinderVolume_L(diameter_m: number, height_m: number): number {
+  return (Math.PI / 4) * diameter_m * diameter_m * height_m * L_per_m3;
 }
 
 /**
@@ -126,7 +140,7 @@ export function overflowFor_m(
 ): number | null {
   const { diameter_m, outletHeight_m, overflowHeight_m } = tank;
   if (diameter_m === null || outletHeight_m === null || overflowHeight_m === null || diameter_m <= 0) return null;
-  return outletHeight_m + tankVolume_L / ((Math.PI / 4) * diameter_m * diameter_m * L_per_m3);
+  return outletHeight_m + tankVolume_L / cylinderVolume_L(diameter_m, 1);
 }
 
 function tankInputs(tank: TankFacts) {

@@ -38,8 +38,8 @@ export interface ChartsOf {
   readonly found: Found;
   readonly drawn: Drawn;
   readonly longestDryRun_days: number;
-  /** What is tried and not kept, at the same body of water; null where nothing is. */
-  readonly proposed: { readonly tankVolume_L: number; readonly verdict: Found['verdict'] } | null;
+  /** It is the record under a question: its files are named so. */
+  readonly isAsked: boolean;
 }
 
 /** Under this width a trace is told in strips [px], of so many years each. The look's. */
@@ -88,7 +88,7 @@ function Drawn({
   const language = useLanguage();
   const { say, numbers } = language;
   const words = useMemo(() => chartWords(language), [language]);
-  const { found, drawn, longestDryRun_days, proposed } = of;
+  const { found, drawn, longestDryRun_days, isAsked } = of;
   const { series, years, curve } = drawn;
   const input = useMemo<RecordInput>(
     () => ({ series, years, tankVolume_L: found.tankVolume_L, longestDryRun_days }),
@@ -109,11 +109,11 @@ function Drawn({
   const curves = useMemo(
     () =>
       curveChart(
-        { curve, tankVolume_L: found.tankVolume_L, verdict: found.verdict, proposed, longestDryRun_days },
+        { curve, tankVolume_L: found.tankVolume_L, verdict: found.verdict, proposed: null, longestDryRun_days },
         words.curve,
         { width: half },
       ),
-    [curve, found, proposed, longestDryRun_days, words, half],
+    [curve, found, longestDryRun_days, words, half],
   );
   const byYear = useMemo(() => yearsChart(ofYears, words.years, { width }), [ofYears, words, width]);
   const byMonth = useMemo(() => monthsChart(input, words.months, { width }), [input, words, width]);
@@ -123,7 +123,7 @@ function Drawn({
     return words.trace.day(day, series.content_L[at] ?? 0, series.dry[at] === 1);
   };
   const tank = found.tankIds.join('+');
-  const file = (what: string) => `${siteId}-${tank}-${what}.csv`;
+  const file = (what: string) => `${siteId}-${tank}-${what}${isAsked ? '-what-if' : ''}.csv`;
   const aYear = numbers.years(years.length);
   return (
     <>

@@ -263,13 +263,14 @@ function Record({
     report.storages.findIndex(({ tankIds }) => tankIds.join('+') === chosen),
   );
   const [found, drawn] = [report.storages[at], storages[at]];
+  const isAsked = water.asked !== null;
   const of = useMemo<ChartsOf | null>(() => {
     if (found === undefined || drawn === undefined) return null;
     const { longestDryRun_days } = report.target;
-    return { found, drawn, longestDryRun_days, proposed: null };
-  }, [found, drawn, report.target]);
+    return { found, drawn, longestDryRun_days, isAsked };
+  }, [found, drawn, report.target, isAsked]);
   if (of === null) return remedies;
-  const asked = water.asked !== null ? questionSaid(water.question, language) : null;
+  const asked = isAsked ? questionSaid(water.question, language) : null;
   const names = report.storages.map(({ tankIds }) => tankIds.join('+'));
   return (
     <>
@@ -290,7 +291,7 @@ function Record({
         beside={remedies}
         isBusy={water.isJudging}
         // The working that stands on the page is of the real rain.
-        onOpen={water.asked === null ? onOpen : undefined}
+        onOpen={isAsked ? undefined : onOpen}
       />
     </>
   );

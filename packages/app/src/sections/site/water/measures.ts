@@ -1,11 +1,4 @@
-import {
-  type DesignSettings,
-  firstFlushDepth,
-  purposesOf,
-  roofPlanArea,
-  type SiteFacts,
-  usableVolume,
-} from '@eavewell/engine';
+import { type DesignSettings, purposesOf, type SiteFacts, siteRoofs, usableVolume } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import { type DraftStep, limits } from '../../../water/index.ts';
 import type { HandleMeasure } from './Handles.tsx';
@@ -103,8 +96,8 @@ function roofFields(
       key: `flush:${roofId}`,
       label: isOnly ? say('water.first_flush') : say('water.first_flush_of', { roof: roofId }),
       unit: 'mm',
-      value: flushOf(roof, settings),
-      saved: flushOf(before, settings),
+      value: flushOf(now, roof, settings),
+      saved: flushOf(saved, before, settings),
       limits: limitsOf('firstFlush_mm', 0.1, 2),
       step: (firstFlush_mm) => ({ kind: 'firstFlush', roofId, firstFlush_mm }),
     },
@@ -145,7 +138,9 @@ function volumeOf(siteId: string, tank: Tank): number | null {
   return usableVolume(siteId, [{ ...tank, joinedTo: null }]).tankVolume_L;
 }
 
-function flushOf(roof: Roof, settings: DesignSettings): number {
-  const drained_m2 = (roofPlanArea(roof) ?? 0) * (roof.gutteredFraction ?? 1);
-  return Number(firstFlushDepth(roof.diverter, drained_m2, settings.firstFlush_mm).firstFlush_mm.toFixed(3));
+/** The first flush a roof is judged with; where it cannot be judged, what was measured. */
+function flushOf(site: SiteFacts, roof: Roof, settings: DesignSettings): number | null {
+  const caught = siteRoofs({ ...site, roofs: [roof] }, settings.firstFlush_mm, []);
+  const depth_mm = caught.ok ? caught.value[0]!.firstFlush_mm : (roof.diverter?.firstFlush_mm ?? null);
+  return depth_mm === null ? null : Number(depth_mm.toFixed(3));
 }
