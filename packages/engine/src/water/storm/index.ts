@@ -1,3 +1,4 @@
+export { designStorm, type StormGiven } from './designStorm.ts';
 export { limitsOfStorms_mm, stormDistribution } from './extremeLimits.ts';
 export { type ExtremeFit, maximumOnceIn_mm, returnPeriodOf_years } from './extremes.ts';
 export {
