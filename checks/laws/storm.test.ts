@@ -15,7 +15,7 @@ import {
   returnPeriodAtRisk_years,
   returnPeriodOf_years,
   risk_fraction,
-  type ShortInterval,
+  type ShortReading,
   sampleMoments,
   shareOverCapacity_fraction,
   stormDistribution,
@@ -247,10 +247,10 @@ describe('short rain', () => {
     .map((showers) =>
       showers.map((rain_mm, i) => ({ day: firstDay + 15 + Math.round(i * 30.4), rain_mm: [...rain_mm, 0.2] })),
     );
-  const rowsOf = (showers: readonly { readonly day: number; readonly rain_mm: readonly number[] }[]): ShortInterval[] =>
+  const rowsOf = (showers: readonly { readonly day: number; readonly rain_mm: readonly number[] }[]): ShortReading[] =>
     showers.flatMap(({ day, rain_mm }) =>
       rain_mm.flatMap((rain, minute) =>
-        rain === 0 ? [] : [{ day, minuteOfDay_min: 600 + minute, interval_min: 1, rain_mm: rain }],
+        rain === 0 ? [] : [{ day, minuteOfDay: 600 + minute, interval_min: 1, rain_mm: rain }],
       ),
     );
 

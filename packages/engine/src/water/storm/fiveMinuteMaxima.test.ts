@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { dayIndexOf } from '../../kernel/index.ts';
-import { fiveMinuteMaxima, fixedWindowFactor, type ShortInterval } from './fiveMinuteMaxima.ts';
+import { dayIndexOf, type ShortReading } from '../../kernel/index.ts';
+import { fiveMinuteMaxima, fixedWindowFactor } from './fiveMinuteMaxima.ts';
 
 const row = (
   [year, month, day]: readonly [number, number, number],
-  minuteOfDay_min: number,
+  minuteOfDay: number,
   rain_mm: number,
   interval_min = 5,
-): ShortInterval => ({ day: dayIndexOf(year, month, day), minuteOfDay_min, interval_min, rain_mm });
+): ShortReading => ({ day: dayIndexOf(year, month, day), minuteOfDay, interval_min, rain_mm });
 
 /** A year with light rain on one day of each month. */
 const lightYear = (year: number) => Array.from({ length: 12 }, (_, i) => row([year, i + 1, 15], 900, 1));

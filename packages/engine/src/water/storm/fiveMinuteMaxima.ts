@@ -1,4 +1,4 @@
-import { calendarDay, type DayIndex, dayIndexOf, median } from '../../kernel/index.ts';
+import { calendarDay, type DayIndex, dayIndexOf, median, type ShortReading } from '../../kernel/index.ts';
 import {
   edgeOfYear_days,
   leastWetDays_fraction,
@@ -7,15 +7,6 @@ import {
   storm_min,
 } from './constants.ts';
 import { greatestIntensity_mm_per_h } from './greatestIntensity.ts';
-
-/** Rain of one short interval, as a recording gauge gives it. */
-export interface ShortInterval {
-  readonly day: DayIndex;
-  /** Minutes from midnight to the end of the interval. */
-  readonly minuteOfDay_min: number;
-  readonly interval_min: number;
-  readonly rain_mm: number;
-}
 
 /** The most rain in five minutes of one year. */
 export interface YearOfFiveMinutes {
@@ -56,7 +47,7 @@ const leastYearsToCompare_count = 3;
  * @law the order of the rows changes nothing; twice the rain gives twice the maxima
  * @source weiss-1964 (from memory), for what fixed windows miss; the years that count are ours: docs/decisions/0173-years-of-a-short-record.md
  */
-export function fiveMinuteMaxima(rows: readonly ShortInterval[]): FiveMinuteMaxima {
+export function fiveMinuteMaxima(rows: readonly ShortReading[]): FiveMinuteMaxima {
   const fine = rows.filter(({ interval_min }) => isFine(interval_min));
   const most_mm = (mostIntensity_mm_per_h * storm_min) / 60;
   const likely = fine.filter(({ rain_mm }) => rain_mm >= 0 && rain_mm <= most_mm);
@@ -101,7 +92,7 @@ interface Shower {
   readonly depths_mm: readonly number[];
 }
 
-function greatestByYear(rows: readonly ShortInterval[]) {
+function greatestByYear(rows: readonly ShortReading[]) {
   const best = new Map<number, YearOfFiveMinutes>();
   const { showers, overlapping_count } = showersOf(rows);
   for (const { year, interval_min, depths_mm } of showers) {
@@ -114,7 +105,7 @@ function greatestByYear(rows: readonly ShortInterval[]) {
 }
 
 /** Showers of each length of interval, each with room for a whole window before and behind. It belongs to the year it begins in. */
-function showersOf(rows: readonly ShortInterval[]): { showers: readonly Shower[]; overlapping_count: number } {
+function showersOf(rows: readonly ShortReading[]): { showers: readonly Shower[]; overlapping_count: number } {
   const showers: { year: number; interval_min: number; depths_mm: number[] }[] = [];
   let overlapping_count = 0;
   for (const interval_min of new Set(rows.map((row) => row.interval_min))) {
@@ -149,12 +140,12 @@ function showersOf(rows: readonly ShortInterval[]): { showers: readonly Shower[]
   return { showers, overlapping_count };
 }
 
-function endOf({ day, minuteOfDay_min }: ShortInterval): number {
-  return day * minutesOfDay_min + minuteOfDay_min;
+function endOf({ day, minuteOfDay }: ShortReading): number {
+  return day * minutesOfDay_min + minuteOfDay;
 }
 
 /** Which years of the calendar was the gauge kept in throughout? */
-function yearsOf(rows: readonly ShortInterval[]) {
+function yearsOf(rows: readonly ShortReading[]) {
   const wetDays = new Map<number, Set<DayIndex>>();
   let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const { day } of rows) {

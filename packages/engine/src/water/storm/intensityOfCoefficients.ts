@@ -1,3 +1,5 @@
+import type { StormCoefficients } from '../../kernel/index.ts';
+
 /**
  * How hard does it rain for so long, once in so many years, by a place's coefficients? i = λ T^κ ÷ (d + θ)^η.
  *
@@ -9,12 +11,7 @@
  * @source msma-2011, equation 2.2
  */
 export function intensityOfCoefficients_mm_per_h(
-  {
-    lambda,
-    kappa,
-    theta_h,
-    eta,
-  }: { readonly lambda: number; readonly kappa: number; readonly theta_h: number; readonly eta: number },
+  { lambda, kappa, theta_h, eta }: Pick<StormCoefficients, 'lambda' | 'kappa' | 'theta_h' | 'eta'>,
   returnPeriod_years: number,
   duration_h: number,
 ): number {

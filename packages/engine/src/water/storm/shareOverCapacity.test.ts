@@ -1,10 +1,10 @@
 import { expect, it } from 'vitest';
-import type { ShortInterval } from './fiveMinuteMaxima.ts';
+import type { ShortReading } from '../../kernel/index.ts';
 import { shareOverCapacity_fraction } from './shareOverCapacity.ts';
 
-const row = (rain_mm: number, interval_min: number): ShortInterval => ({
+const row = (rain_mm: number, interval_min: number): ShortReading => ({
   day: 0,
-  minuteOfDay_min: 600,
+  minuteOfDay: 600,
   interval_min,
   rain_mm,
 });

@@ -1,4 +1,5 @@
-import { isFine, type ShortInterval } from './fiveMinuteMaxima.ts';
+import type { ShortReading } from '../../kernel/index.ts';
+import { isFine } from './fiveMinuteMaxima.ts';
 
 /**
  * Which share of the rain falls faster than a gutter carries? Each interval of five minutes or less loses what its rain is above the capacity;
@@ -10,7 +11,7 @@ import { isFine, type ShortInterval } from './fiveMinuteMaxima.ts';
  * @law never grows with the capacity; 1 at a capacity of 0
  * @definition ours: docs/methods/storm.md
  */
-export function shareOverCapacity_fraction(rows: readonly ShortInterval[], capacity_mm_per_h: number): number | null {
+export function shareOverCapacity_fraction(rows: readonly ShortReading[], capacity_mm_per_h: number): number | null {
   let [all_mm, over_mm] = [0, 0];
   for (const { interval_min, rain_mm } of rows) {
     if (!isFine(interval_min) || !(rain_mm > 0)) continue;
