@@ -20,12 +20,15 @@ const table = [
 ] as const;
 
 describe('the properties of water', () => {
-  it.each(table)('at %s °C are those of the full formulations: density to 0.01 kg/m³, viscosity to 0.01 %%', (t, density, viscosity) => {
-    expect(Math.abs(waterDensity_kg_per_m3(t) - density)).toBeLessThan(0.01);
-    expect(Math.abs((waterViscosity_Pas(t) * 1e6) / viscosity - 1)).toBeLessThan(1e-4);
-    const kinematic_mm2_per_s = (viscosity / density);
-    expect(kinematicViscosity_m2_per_s(t) * 1e6).toBeCloseTo(kinematic_mm2_per_s, 3);
-  });
+  it.each(table)(
+    'at %s °C are those of the full formulations: density to 0.01 kg/m³, viscosity to 0.01 %%',
+    (t, density, viscosity) => {
+      expect(Math.abs(waterDensity_kg_per_m3(t) - density)).toBeLessThan(0.01);
+      expect(Math.abs((waterViscosity_Pas(t) * 1e6) / viscosity - 1)).toBeLessThan(1e-4);
+      const kinematic_mm2_per_s = viscosity / density;
+      expect(kinematicViscosity_m2_per_s(t) * 1e6).toBeCloseTo(kinematic_mm2_per_s, 3);
+    },
+  );
 
   it('give viscosity within 0.1 % of the equation of Kestin, Sokolov and Wakeham (1978)', () => {
     for (let t = 0; t <= 40; t += 2.5) {

@@ -12,9 +12,7 @@ const viscosityTerms = [
   [0.45903, -40],
 ] as const;
 /** Terms of the density, from the power 0 of the temperature up [kg/m3]. Source: kell-1975, equation 16 (from memory). */
-const densityTerms = [
-  999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12,
-] as const;
+const densityTerms = [999.83952, 16.945176, -7.9870401e-3, -46.170461e-6, 105.56302e-9, -280.54253e-12] as const;
 const densityDivisor_per_C = 16.87985e-3;
 
 /**

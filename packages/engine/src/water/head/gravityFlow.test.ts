@@ -27,7 +27,9 @@ describe('gravityFlow_m3_per_s', () => {
 
   it('is less through a unit, and nothing without head or without a pipe', () => {
     const unit = { head_m: 3, flow_m3_per_s: 0.0002 };
-    expect(gravityFlow_m3_per_s([run], unit, 2, nu_m2_per_s)).toBeLessThan(gravityFlow_m3_per_s([run], null, 2, nu_m2_per_s));
+    expect(gravityFlow_m3_per_s([run], unit, 2, nu_m2_per_s)).toBeLessThan(
+      gravityFlow_m3_per_s([run], null, 2, nu_m2_per_s),
+    );
     expect(gravityFlow_m3_per_s([run], null, 0, nu_m2_per_s)).toBe(0);
     expect(gravityFlow_m3_per_s([run], null, -1, nu_m2_per_s)).toBe(0);
     expect(gravityFlow_m3_per_s([], null, 1, nu_m2_per_s)).toBe(0);

@@ -25,7 +25,7 @@ describe('pipeLoss', () => {
     }
   });
 
-  it('is 1 to 30 % more than Hazen and Williams give for narrow pipes with stirred flow', () => {
+  it('is more than Hazen and Williams give for narrow pipes with stirred flow, who are up to 30 % low', () => {
     for (const [bore_mm] of lossOn100)
       for (const flow of flows_L_per_s) {
         const run = { bore_m: bore_mm / 1000, length_m: 100, roughness_m: 1.5e-6, fittings_factor: 0 };
@@ -61,6 +61,9 @@ describe('pipeLoss', () => {
   it('of pipes in a row is the sum, and of a unit between them goes with the flow', () => {
     const run = { bore_m: 0.02, length_m: 10, roughness_m: 0, fittings_factor: 3 };
     const one_m = rowLoss_m([run], null, 0.0002, nu_m2_per_s);
-    expect(rowLoss_m([run, run], { head_m: 4, flow_m3_per_s: 0.0004 }, 0.0002, nu_m2_per_s)).toBeCloseTo(2 * one_m + 2, 12);
+    expect(rowLoss_m([run, run], { head_m: 4, flow_m3_per_s: 0.0004 }, 0.0002, nu_m2_per_s)).toBeCloseTo(
+      2 * one_m + 2,
+      12,
+    );
   });
 });

@@ -7,4 +7,5 @@ export {
 } from './grainVelocity.ts';
 export { overflowRate_m_per_s } from './overflowRate.ts';
 export { firstTenth_fraction, settledFraction } from './settledFraction.ts';
+export { type SettlingGiven, settlingFindings } from './settlingFindings.ts';
 export { monthsToClean, type SludgeRise, sludgeRise } from './sludge.ts';
