@@ -29,6 +29,7 @@ export * from './settings.ts';
 export * from './settlingFindings.ts';
 export * from './standFindings.ts';
 export * from './stormFindings.ts';
+export * from './tankGroups.ts';
 export * from './units.ts';
 export * from './unusableFigures.ts';
 export * from './verdicts.ts';

@@ -9,11 +9,11 @@ export const roughness_mm = { plastic: 0.0015, steel: 0.045, galvanised: 0.15, c
 
 /**
  * What a fitting takes, in velocity heads: the upper end of what is printed, so that a loss is not made too small.
- * - entrance: a pipe that projects into the tank, 0.8 to 1.0; exit: 1.0; elbow: threaded, of 90°, 0.75 to 0.9; tee: to its branch, 1.8 to 2.0; valve:
+ * - entrance: a pipe that projects into the tank, 0.8 to 1.0; exit: 1.0; elbow: threaded, of 90°, 0.75 to 0.9; tee: run through, 0.9; valve:
  *   gate or ball, open, 0.05 to 0.3. Source: salvato, table 6-4, page 127; crane-tp410 as quoted by others.
  * - meter: of the piston kind, the greatest of the usual ones, 6 to 15. From memory.
  */
-export const fittingLoss_factor = { entrance: 1, exit: 1, elbow: 0.9, tee: 2, valve: 0.3, meter: 15 } as const;
+export const fittingLoss_factor = { entrance: 1, exit: 1, elbow: 0.9, tee: 0.9, valve: 0.3, meter: 15 } as const;
 
 /** What a person keeps up at a pump, at its shaft [W]: the middle and the cautious end. Source: lambert-faulkner-1991, abstract: just over 40 W; 30 W is ours, for users nobody chose, docs/decisions/0182-head.md. */
 export const personPower_W = 40;
