@@ -3,6 +3,7 @@ import * as parts from '../../packages/engine/src/parts/index.ts';
 import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
+import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
@@ -16,6 +17,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   people,
   rain,
   roof,
+  stand,
   storage,
   files: { dlyLines, readStationRain },
 };

@@ -37,6 +37,15 @@ const units = [
     'kW',
     'kWh',
     'mPas',
+    'N',
+    'kN',
+    'kNm',
+    'psf',
+    'mile',
+    'nauticalMile',
+    'kmh',
+    'kn',
+    'mph',
   ],
 ];
 const oneUnit = `(?:${units.join('|')})`;

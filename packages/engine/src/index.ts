@@ -6,4 +6,5 @@ export * from './site.ts';
 export * from './water/people/index.ts';
 export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';
+export * from './water/stand/index.ts';
 export * from './water/storage/index.ts';

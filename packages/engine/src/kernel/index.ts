@@ -4,6 +4,7 @@ export * from './engineProblems.ts';
 export * from './facts.ts';
 export * from './findings.ts';
 export * from './greatCircle.ts';
+export * from './grounds.ts';
 export * from './numerics.ts';
 export * from './numericsBeta.ts';
 export * from './numericsBetaBinomial.ts';

@@ -613,6 +613,8 @@ export const problems = {
   "cell.too_long.what": "The text is {length} characters long; the most is {longest}.",
   "cell.under_merge.todo": "Part the cells, and keep what is right.",
   "cell.under_merge.what": "{value} is hidden under merged cells; it was not used.",
+  "cell.unit_in_number.converted.todo": "Write {likely}{unit} if that is meant, the number alone. It was not used.",
+  "cell.unit_in_number.converted.what": "{value} has {found} behind the number.",
   "cell.unit_in_number.todo": "Write the number alone{unit}; check that the unit is the same.",
   "cell.unit_in_number.what": "{value} has {found} behind the number.",
   "cell.unsafe_id.todo": "Use letters without accents, digits, _ and -, at most 64. It was never used as a path.",

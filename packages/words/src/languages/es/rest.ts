@@ -613,6 +613,8 @@ export const problems = {
   "cell.too_long.what": "El texto tiene {length} caracteres; lo más es {longest}.",
   "cell.under_merge.todo": "Separe las celdas y deje lo correcto.",
   "cell.under_merge.what": "{value} está oculto bajo celdas combinadas; no se usó.",
+  "cell.unit_in_number.converted.todo": "Escriba {likely}{unit} si es eso, el número solo. No se usó.",
+  "cell.unit_in_number.converted.what": "{value} lleva {found} detrás del número.",
   "cell.unit_in_number.todo": "Escriba solo el número{unit}; revise que la unidad sea la misma.",
   "cell.unit_in_number.what": "{value} tiene {found} después del número.",
   "cell.unsafe_id.todo": "Use letras sin tilde, cifras, _ y -, hasta 64. Nunca se usó como ruta.",

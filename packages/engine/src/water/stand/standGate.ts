@@ -1,0 +1,40 @@
+import type { DayIndex } from '../../kernel/index.ts';
+
+/** Whether a stand may be filled: `closed` until somebody licensed has signed for it, whatever the sums say. */
+export type StandGate = 'notNeeded' | 'closed' | 'open';
+
+/** A stand, as far as its signature goes. */
+export interface SignedStand {
+  readonly standHeight_m: number | null;
+  readonly signedBy: string | null;
+  readonly signedOn: DayIndex | null;
+}
+
+/**
+ * Does this tank stand on something that must be signed for and is not?
+ *
+ * @param tank - the height of its stand [m], who signed and when
+ * @param today - the day it is asked on; null where that is not known, and then no signature is of a day to come
+ * @returns true or false
+ * @definition a stand above 0 without a name or a day, or signed on a day that is still to come
+ */
+export function isUnsigned(tank: SignedStand, today: DayIndex | null): boolean {
+  if (!((tank.standHeight_m ?? 0) > 0)) return false;
+  const { signedBy, signedOn } = tank;
+  if (signedBy === null || signedBy.trim() === '' || signedOn === null) return true;
+  return today !== null && signedOn > today;
+}
+
+/**
+ * May the tanks of a site be filled, as far as their stands go? Kept apart from every verdict: sums never open it.
+ *
+ * @param tanks - the tanks of the site
+ * @param today - the day it is asked on; null where that is not known
+ * @returns `notNeeded` where no tank is on a stand, `closed` while one is not signed for, else `open`
+ * @law one stand that is not signed for closes it, whatever the others are
+ * @definition ours: docs/decisions/0185-the-gate-of-a-stand.md
+ */
+export function standGate(tanks: readonly SignedStand[], today: DayIndex | null): StandGate {
+  if (!tanks.some(({ standHeight_m }) => (standHeight_m ?? 0) > 0)) return 'notNeeded';
+  return tanks.some((tank) => isUnsigned(tank, today)) ? 'closed' : 'open';
+}
