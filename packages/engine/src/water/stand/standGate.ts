@@ -1,7 +1,4 @@
-import type { DayIndex } from '../../kernel/index.ts';
-
-/** Whether a stand may be filled: `closed` until somebody licensed has signed for it, whatever the sums say. */
-export type StandGate = 'notNeeded' | 'closed' | 'open';
+import type { DayIndex, StandGate } from '../../kernel/index.ts';
 
 /** A stand, as far as its signature goes. */
 export interface SignedStand {
