@@ -1,3 +1,4 @@
+export * from './cautionsOf.ts';
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';

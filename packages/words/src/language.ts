@@ -75,5 +75,5 @@ export interface Language extends Speech {
 }
 
 /** The cautions, where someone can be hurt. */
-export const cautionNames = ['drinking', 'otherWater', 'height', 'stand', 'plans'] as const;
+export const cautionNames = ['drinking', 'otherWater', 'height', 'fragileRoof', 'stand', 'lifting', 'plans'] as const;
 export type CautionName = (typeof cautionNames)[number];

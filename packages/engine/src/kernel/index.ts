@@ -8,6 +8,7 @@ export * from './findings.ts';
 export * from './greatCircle.ts';
 export * from './headFindings.ts';
 export * from './judged.ts';
+export * from './liftingFindings.ts';
 export * from './numerics.ts';
 export * from './numericsBeta.ts';
 export * from './numericsBetaBinomial.ts';

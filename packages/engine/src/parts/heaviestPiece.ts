@@ -1,24 +1,9 @@
-import type { PartFacts } from '../kernel/index.ts';
+import type { HeaviestPiece, PartFacts } from '../kernel/index.ts';
 import { bestLift_kg, floorToTruck, twoPeople_kg } from './constants.ts';
 import { liftingLimit_kg } from './liftingLimit.ts';
 
 /** A part, as far as lifting it goes. */
-export type LiftedPart = Pick<PartFacts, 'partId' | 'kind' | 'name'> & { readonly mass_kg: number | null };
-
-/** The heaviest piece somebody has to carry, and how. */
-export interface HeaviestPiece {
-  readonly partId: string;
-  readonly name: string;
-  readonly mass_kg: number;
-  /** Is it a part of this site, or the heaviest of the catalogue, as none of the site's has a mass? */
-  readonly from: 'site' | 'catalogue';
-  /** What one person may lift from the floor to the bed of a truck. */
-  readonly liftingLimit_kg: number;
-  /** Its mass ÷ that limit: above 1 a person alone may come to harm. */
-  readonly liftingIndex_factor: number;
-  /** One person, two, or more than two: what to carry it with is then to be thought of first. */
-  readonly carriedBy: 'one' | 'two' | 'more';
-}
+export type LiftedPart = Pick<PartFacts, 'partId' | 'kind' | 'name' | 'mass_kg'>;
 
 /**
  * How many people does a piece of so many kilograms want?

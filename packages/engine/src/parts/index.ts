@@ -1,5 +1,5 @@
 export { carton_kg, floorToTruck, twoPeople_kg } from './constants.ts';
-export { carriedBy, type HeaviestPiece, heaviestPiece, type LiftedPart } from './heaviestPiece.ts';
+export { carriedBy, heaviestPiece, type LiftedPart } from './heaviestPiece.ts';
 export {
   type Lift,
   type LiftFactors,

@@ -12,9 +12,10 @@ export {
 } from './constants.ts';
 export { type MostHeld, mostHeld } from './mostHeld.ts';
 export { presumptiveBearing } from './presumptiveBearing.ts';
+export { standFindings } from './standFindings.ts';
 export { isUnsigned, type SignedStand, standGate } from './standGate.ts';
-export { waterMass_kg } from './waterMass.ts';
+export type { StandGiven } from './standGiven.ts';
+export { litresOfMass_L, waterMass_kg } from './waterMass.ts';
 export { exposureFactor, velocityPressure_Pa, type WindOn, windForce_N } from './windPressure.ts';
 export { type PushedBody, type WindSafety, windSafety } from './windSafety.ts';
 export { type WindInOtherUnit, windInOtherUnit } from './windUnits.ts';
-export { type StandGiven, standFindings } from './standFindings.ts';

@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
+import { unmeasuredTank } from '../../kernel/index.ts';
 import { isUnsigned, standGate } from './standGate.ts';
 
-const signed = { standHeight_m: 1.5, signedBy: 'R. Aldane', signedOn: 20_000 };
-const ground = { standHeight_m: 0, signedBy: null, signedOn: null };
+const signed = { ...unmeasuredTank, standHeight_m: 1.5, signedBy: 'R. Aldane', signedOn: 20_000 };
+const ground = { ...unmeasuredTank, standHeight_m: 0 };
 
 it('needs no signature where nothing stands on a stand', () => {
   expect(standGate([], null)).toBe('notNeeded');
@@ -15,6 +16,11 @@ it('is closed without a name, without a day, and with a day to come', () => {
   expect(standGate([signed], 19_999)).toBe('closed');
   expect(standGate([signed], 20_000)).toBe('open');
   expect(standGate([signed], null)).toBe('open');
+});
+
+it('is closed for a stand whose height was not measured', () => {
+  expect(standGate([{ ...unmeasuredTank, standMass_kg: 300 }], null)).toBe('closed');
+  expect(standGate([{ ...unmeasuredTank, baseWidth_m: 2 }], null)).toBe('closed');
 });
 
 it('is closed by one of several', () => {

@@ -1,22 +1,19 @@
-import type { DayIndex, StandGate } from '../../kernel/index.ts';
+import type { DayIndex, StandGate, TankFacts } from '../../kernel/index.ts';
+import { isOnStand } from './standGiven.ts';
 
 /** A stand, as far as its signature goes. */
-export interface SignedStand {
-  readonly standHeight_m: number | null;
-  readonly signedBy: string | null;
-  readonly signedOn: DayIndex | null;
-}
+export type SignedStand = Pick<TankFacts, 'standHeight_m' | 'standMass_kg' | 'baseWidth_m' | 'signedBy' | 'signedOn'>;
 
 /**
  * Does this tank stand on something that must be signed for and is not?
  *
- * @param tank - the height of its stand [m], who signed and when
+ * @param tank - the measures of its stand [m, kg], who signed and when
  * @param today - the day it is asked on; null where that is not known, and then no signature is of a day to come
  * @returns true or false
- * @definition a stand above 0 without a name or a day, or signed on a day that is still to come
+ * @definition a stand above 0, or of a height that is not known, without a name or a day, or signed on a day that is still to come
  */
 export function isUnsigned(tank: SignedStand, today: DayIndex | null): boolean {
-  if (!((tank.standHeight_m ?? 0) > 0)) return false;
+  if (!isOnStand(tank)) return false;
   const { signedBy, signedOn } = tank;
   if (signedBy === null || signedBy.trim() === '' || signedOn === null) return true;
   return today !== null && signedOn > today;
@@ -32,6 +29,6 @@ export function isUnsigned(tank: SignedStand, today: DayIndex | null): boolean {
  * @definition ours: docs/decisions/0185-the-gate-of-a-stand.md
  */
 export function standGate(tanks: readonly SignedStand[], today: DayIndex | null): StandGate {
-  if (!tanks.some(({ standHeight_m }) => (standHeight_m ?? 0) > 0)) return 'notNeeded';
+  if (!tanks.some(isOnStand)) return 'notNeeded';
   return tanks.some((tank) => isUnsigned(tank, today)) ? 'closed' : 'open';
 }

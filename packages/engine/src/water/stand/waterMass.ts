@@ -13,3 +13,16 @@ import { waterAt20degC_kg_per_m3 } from './constants.ts';
 export function waterMass_kg(volume_L: number): number {
   return (volume_L / L_per_m3) * waterAt20degC_kg_per_m3;
 }
+
+/**
+ * How many litres of water are so heavy?
+ *
+ * @param mass_kg - their mass [kg]
+ * @returns litres at 20 °C [L]
+ * @source iapws-95, density at 20 °C and one atmosphere
+ * @example
+ * litresOfMass_L(998.207) // → 1000
+ */
+export function litresOfMass_L(mass_kg: number): number {
+  return (mass_kg / waterAt20degC_kg_per_m3) * L_per_m3;
+}

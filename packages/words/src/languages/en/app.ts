@@ -337,6 +337,8 @@ export const fields = {
   "sites_siteId_about": "The id of the site.",
   "tanks_diameter_m": "Inside diameter",
   "tanks_diameter_m_about": "Inside diameter of a round tank.",
+  "tanks_fastened": "Fastened to its stand",
+  "tanks_fastened_about": "Is the tank fastened to its stand, so that wind cannot take it off alone?",
   "tanks_height_m": "Height of the tank",
   "tanks_height_m_about": "Height of the tank outside, from its foot to the top of its wall.",
   "tanks_joinedTo": "Joined to",

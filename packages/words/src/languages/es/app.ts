@@ -338,6 +338,8 @@ export const fields = {
   "sites_siteId_about": "El id del sitio.",
   "tanks_diameter_m": "Diámetro interior",
   "tanks_diameter_m_about": "Diámetro interior de un tanque redondo.",
+  "tanks_fastened": "Sujeto a su soporte",
+  "tanks_fastened_about": "¿Está el tanque sujeto a su soporte, de modo que el viento no pueda llevárselo solo?",
   "tanks_height_m": "Altura del tanque",
   "tanks_height_m_about": "Altura del tanque por fuera, desde su base hasta el borde de la pared.",
   "tanks_joinedTo": "Unido a",
