@@ -241,3 +241,18 @@ export const unmeasuredSite = {
   windExposure: null,
   doubtsBeside: { drainage: [], settling: [], stand: [], head: [] },
 } as const satisfies Partial<SiteFacts>;
+
+/** Of a gauge of which nobody says how hard it rains. */
+export const noStorms = { storms: [], stormCoefficients: null, shortRain: [] } as const satisfies Partial<GaugeFacts>;
+
+/** Of a part of which no size is known. */
+export const unmeasuredPart = {
+  volume_L: null,
+  length_m: null,
+  mass_kg: null,
+  shape: null,
+  topWidth_mm: null,
+  baseWidth_mm: null,
+  depth_mm: null,
+  bore_mm: null,
+} as const satisfies Omit<PartFacts, 'partId' | 'kind' | 'name'>;

@@ -1,19 +1,20 @@
-import type {
-  DesignSettings,
-  GaugeFacts,
-  GaugeNormal,
-  PartFacts,
-  Place,
-  PriceFacts,
-  Problem,
-  ProgrammeFacts,
-  RainReading,
+import {
+  type DesignSettings,
+  type GaugeFacts,
+  type GaugeNormal,
+  noStorms,
+  type PartFacts,
+  type Place,
+  type PriceFacts,
+  type Problem,
+  type ProgrammeFacts,
+  type RainReading,
 } from '@eavewell/engine';
 import type { NotUsed } from '../reading/tableProblems.ts';
 import { checkLinks } from './checkLinks.ts';
 import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
-import { noStorms, stormsByGauge } from './stormsByGauge.ts';
+import { stormsByGauge } from './stormsByGauge.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** What was read of one gauge's rain. */

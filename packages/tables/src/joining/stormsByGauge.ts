@@ -3,9 +3,6 @@ import type { TablesRead } from './tablesRead.ts';
 
 type StormsOfGauge = Pick<GaugeFacts, 'storms' | 'stormCoefficients' | 'shortRain'>;
 
-/** Of a gauge of which nobody says how hard it rains. */
-export const noStorms: StormsOfGauge = { storms: [], stormCoefficients: null, shortRain: [] };
-
 const minutes_per_h = 60;
 
 const minuteOf = (time: string): number => {
