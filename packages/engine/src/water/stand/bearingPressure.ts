@@ -1,6 +1,4 @@
-import { weightOfOneKg_N } from './constants.ts';
-
-const N_per_kN = 1e3;
+import { N_per_kN, weightOfOneKg_N } from './constants.ts';
 
 /**
  * How much does a mass weigh?

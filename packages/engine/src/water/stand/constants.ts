@@ -11,6 +11,9 @@ export const waterAt20degC_kg_per_m3 = 998.207;
 /** Weight of a kilogram [N], rounded up as is the custom of such sums. Common practice, no source; standard gravity is 9.80665. */
 export const weightOfOneKg_N = 9.81;
 
+/** Source: nist-sp811, prefixes. */
+export const N_per_kN = 1000;
+
 /** What one listing lets a kind of ground carry. */
 export interface BearingFigure {
   readonly bearing_kPa: number;

@@ -19,7 +19,7 @@ import { standWorking } from './standWorking.ts';
  * Do the stands of this site and the ground under them carry their tanks, full and in the wind, as far as sums can tell? Screening for
  * planning and lists of parts, no structural design: a licensed engineer decides at each site, and the gate stays closed until one has signed.
  *
- * @param given - the site's facts, the settings, and the day it is asked on where that is known
+ * @param given - the site's facts [m, kg, L], the settings, and the day it is asked on [day] where that is known
  * @returns a finding for each tank that is judged, the worst first (masses [kg], pressures [kPa], push [N], factors of safety); null where none
  *   is judged; and the gate, whether or not anything is judged
  * @problem stand.not_signed - when a tank is on a stand that nobody has signed for

@@ -8,7 +8,7 @@ export type SignedStand = Pick<TankFacts, 'standHeight_m' | 'standMass_kg' | 'ba
  * Does this tank stand on something that must be signed for and is not?
  *
  * @param tank - the measures of its stand [m, kg], who signed and when
- * @param today - the day it is asked on; null where that is not known, and then no signature is of a day to come
+ * @param today - the day it is asked on [day]; null where that is not known, and then no signature is of a day to come
  * @returns true or false
  * @definition a stand above 0, or of a height that is not known, without a name or a day, or signed on a day that is still to come
  */
@@ -22,8 +22,8 @@ export function isUnsigned(tank: SignedStand, today: DayIndex | null): boolean {
 /**
  * May the tanks of a site be filled, as far as their stands go? Kept apart from every verdict: sums never open it.
  *
- * @param tanks - the tanks of the site
- * @param today - the day it is asked on; null where that is not known
+ * @param tanks - the tanks of the site: measures of their stands [m, kg], who signed and when [day]
+ * @param today - the day it is asked on [day]; null where that is not known
  * @returns `notNeeded` where no tank is on a stand, `closed` while one is not signed for, else `open`
  * @law one stand that is not signed for closes it, whatever the others are
  * @definition ours: docs/decisions/0185-the-gate-of-a-stand.md
