@@ -2,8 +2,11 @@ import { betaBinomial, student } from './chances.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
+import { drainageFiles } from './drainage.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { firstFlushLoad, standpipes } from './firstFlush.ts';
+import { gutterFiles } from './gutters.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
@@ -18,9 +21,12 @@ export const everyFile: readonly PublishedFile[] = [
   chancesOfRain,
   conversions,
   distances,
+  ...drainageFiles,
   droughtClasses,
   droughtIndex,
   enhealth,
+  firstFlushLoad,
+  ...gutterFiles,
   lancaster,
   loucksVanBeek,
   monthlyMeans,
@@ -29,6 +35,7 @@ export const everyFile: readonly PublishedFile[] = [
   normalTable,
   punmia,
   sphere,
+  standpipes,
   stationFiles,
   student,
   texasFirstFlush,

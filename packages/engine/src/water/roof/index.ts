@@ -1,4 +1,5 @@
 export { type RoofCaution, type RoofCovering, roofCoverings, usualPlanArea_m2, usualSide_m } from './constants.ts';
+export { chamberHeight_m, type FirstFlushChamber, firstFlushChamber, loadLeft_fraction } from './firstFlushChamber.ts';
 export { type FirstFlush, firstFlushDepth } from './firstFlushDepth.ts';
 export { roofPlanArea } from './roofPlanArea.ts';
 export { roofYield_mm, type YieldRule } from './roofYield.ts';
