@@ -2,10 +2,12 @@ import {
   defaultSettings,
   designSites,
   type GaugeFacts,
+  noStorms,
   type ProgrammeFacts,
   readyProgramme,
   type SiteFacts,
   seriesOf,
+  unmeasuredPart,
 } from '@eavewell/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -95,6 +97,9 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       form: fc.constantFrom(null, 'gable', 'flat'),
       pitch_deg: seldom(20),
       eaveHeight_m: seldom(3),
+      wallAbove_m2: seldom(6),
+      valleys_count: seldom(1),
+      isFragile: fc.constantFrom(null, true, false),
     }),
   ),
   gutters: few(
@@ -107,6 +112,11 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       length_m: seldom(14),
       fall_mm_per_m: seldom(5),
       outlet_mm: seldom(90),
+      baseWidth_mm: seldom(100),
+      outlets_count: seldom(2),
+      runToOutlet_m: seldom(7),
+      bends_count: seldom(1),
+      outletGrate: fc.constantFrom('open', 'grated'),
     }),
   ),
   downpipes: few(
@@ -130,8 +140,44 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       peopleFraction: fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, figure(0.5)),
       height_m: seldom(2.4),
       standHeight_m: seldom(0.5),
+      partId: fc.constant(null),
+      inletHeight_m: seldom(2.2),
+      overflowBore_mm: seldom(110),
+      overflows_count: seldom(1),
+      overflowScreen: fc.constantFrom('open', 'screened'),
+      cells_count: seldom(2),
+      emptyMass_kg: seldom(180),
+      partMass_kg: seldom(180),
+      standMass_kg: seldom(400),
+      groundClass: fc.constantFrom(null, 'firmClay', 'softOrMadeGround'),
+      pads_count: seldom(4),
+      padSide_m: seldom(0.6),
+      baseWidth_m: seldom(2),
+      signedBy: fc.constantFrom(null, 'An engineer'),
+      signedOn: seldom(19_000),
     }),
   ),
+  pipes: few(
+    fc.record({
+      pipeId: fc.constant('P1'),
+      tankId: fc.constantFrom(null, 'T1'),
+      leg: fc.constantFrom('tankToUnit', 'unitToTap'),
+      bore_mm: seldom(26.2),
+      length_m: seldom(12),
+      material: fc.constantFrom(null, 'plastic', 'galvanised'),
+      elbows_count: seldom(3),
+      tees_count: seldom(1),
+      valves_count: seldom(1),
+      meters_count: seldom(0),
+      otherLoss_k: seldom(2),
+    }),
+  ),
+  taps_count: seldom(4),
+  tapHeight_m: seldom(0.6),
+  unitHeight_m: seldom(0.5),
+  hasHandPump: fc.constantFrom(null, true, false),
+  windSpeed_m_per_s: seldom(35),
+  windExposure: fc.constantFrom(null, 'openGround', 'openWater'),
   demand: few(
     fc.record({
       purpose: fc.constant('drinking'),
@@ -144,6 +190,7 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
     fc.record({ below_fraction: known(0.3), judged_fraction: known(1), other_fraction: known(0) }),
   ),
   doubts: fc.constant([]),
+  doubtsBeside: fc.constant({ drainage: [], settling: [], stand: [], head: [] }),
 });
 
 /** Three years of a shower every third day, less in one of them. */
@@ -154,6 +201,10 @@ const gauge: GaugeFacts = {
   longitude_deg: null,
   readingTime: null,
   normals: [],
+  ...noStorms,
+  storms: [
+    { returnPeriod_years: 20, intensity_mm_per_h: 180, low_mm_per_h: null, high_mm_per_h: null, source: 'Made' },
+  ],
   file: 'rain/G.csv',
   readings: Array.from({ length: 3 * 365 }, (_, day) => ({
     day: 11_323 + day,
@@ -162,11 +213,18 @@ const gauge: GaugeFacts = {
   })),
 };
 
+const everywhere = {
+  judgeDrainage: 'always',
+  judgeSettling: 'always',
+  judgeHead: 'always',
+  judgeStand: 'always',
+} as const;
+
 const facts: ProgrammeFacts = {
-  settings: { ...defaultSettings, draws: 20, waterYearStartMonth: 1 },
+  settings: { ...defaultSettings, ...everywhere, draws: 20, waterYearStartMonth: 1 },
   sites: [],
   gauges: [gauge],
-  parts: [{ partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000, length_m: null }],
+  parts: [{ ...unmeasuredPart, partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000 }],
   prices: [],
 };
 const ready = readyProgramme(facts);

@@ -9,6 +9,7 @@ import {
   readyProgramme,
   remediesOf,
   type SiteRemedies,
+  unmeasuredPart,
 } from '@eavewell/engine';
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -63,7 +64,7 @@ describe('remedies', () => {
 
   it('one more tank in the catalogue never makes the smallest change a worse one', () => {
     const plain = remediesBySite(facts);
-    const parts = [...facts.parts, { partId: 'odd', kind: 'tank', name: 'Odd', volume_L: 13_300, length_m: null }];
+    const parts = [...facts.parts, { ...unmeasuredPart, partId: 'odd', kind: 'tank', name: 'Odd', volume_L: 13_300 }];
     const prices = [...facts.prices, { ...facts.prices[0]!, partId: 'odd', amount: 900 }];
     let better = 0;
     for (const [siteId, { remedies }] of remediesBySite({ ...facts, parts, prices })) {

@@ -1,4 +1,4 @@
-import { dayIndexOf, type GaugeFacts } from '../../packages/engine/src/kernel/index.ts';
+import { dayIndexOf, type GaugeFacts, noStorms } from '../../packages/engine/src/kernel/index.ts';
 
 /**
  * Rain of 1963 at Greer, South Carolina, by month and day [tenths of mm]. Source: ghcn-daily, station USW00003870, element
@@ -21,6 +21,7 @@ const rainByMonth_tenthsOfMm: readonly (readonly number[])[] = [
 
 /** The same as a gauge with one whole calendar year of readings. */
 export const greer1963: GaugeFacts = {
+  ...noStorms,
   gaugeId: 'greer-1963',
   name: 'Greer, South Carolina, 1963',
   latitude_deg: null,

@@ -1,4 +1,5 @@
 import type { ProgrammeFacts, RoofFacts, SiteFacts } from '@eavewell/engine';
+import { unmeasuredTank } from '@eavewell/engine';
 
 /** One way to change a site, written down without the engine: what it becomes, what it costs, how it is told. */
 export interface Way {
@@ -159,7 +160,10 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
             roofs = roofs.map((roof) => (body.letter !== '' && lead(roof) ? { ...roof, tankId } : roof));
           }
           const peopleFraction = kind === 'largerTank' ? (share?.peopleFraction ?? null) : null;
-          stand = [...stand, { ...bare, tankId, nominal_L: volume_L, joinedTo: first ?? null, peopleFraction }];
+          stand = [
+            ...stand,
+            { ...unmeasuredTank, ...bare, tankId, nominal_L: volume_L, joinedTo: first ?? null, peopleFraction },
+          ];
         }
       }
       if (isNothing) continue;

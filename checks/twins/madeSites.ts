@@ -1,10 +1,15 @@
 import {
   type DesignSettings,
   defaultSettings,
+  noStorms,
   type ProgrammeFacts,
   type RainReading,
   readIsoDay,
   type SiteFacts,
+  unmeasuredPart,
+  unmeasuredRoof,
+  unmeasuredSite,
+  unmeasuredTank,
 } from '@eavewell/engine';
 import { numbersFrom } from './records.ts';
 
@@ -30,6 +35,7 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
     sites: [site],
     gauges: [
       {
+        ...noStorms,
         gaugeId: 'G',
         name: 'Made',
         readingTime: null,
@@ -58,15 +64,14 @@ function madeSite(seed: number, next: () => number): SiteFacts {
   const one = <T>(...choices: readonly T[]): T => choices[Math.floor(next() * choices.length)]!;
   const people = 40 + Math.floor(next() * 120);
   const roof = (roofId: string) => ({
+    ...unmeasuredRoof,
     roofId,
-    tankId: null,
+
     length_m: one(14, 18.5, null),
     width_m: 8,
     roofPlanArea_m2: people * (1.5 + 3.5 * next()),
     material: 'corrugatedMetal' as const,
-    form: null,
-    pitch_deg: null,
-    eaveHeight_m: null,
+
     runoffFraction: 0.85,
     gutteredFraction: one(0.45, 0.6, 0.8, 1, null),
     diverter: one(
@@ -82,22 +87,20 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     ),
   });
   const tank = (tankId: string, joinedTo: string | null) => ({
+    ...unmeasuredTank,
     tankId,
     nominal_L: people * one(60, 200, 400, 700),
-    partVolume_L: null,
+
     outletHeight_m: one(0.1, null),
     overflowHeight_m: 2.1,
     diameter_m: Math.sqrt(people) * one(0.25, 0.4, 0.6),
     joinedTo,
-    role: 'storage' as const,
-    height_m: null,
-    standHeight_m: null,
-    peopleFraction: null,
   });
   const washing = { purpose: 'washing', litres_per_person_per_day: 4, judged: false };
   const drinking = { purpose: 'drinking', litres_per_person_per_day: one(3, 4.5, 8), judged: true };
   const cooking = { purpose: 'cooking', litres_per_person_per_day: 1.5, judged: true };
   return {
+    ...unmeasuredSite,
     siteId: `S${seed}`,
     name: 'Made up',
     siteClass: null,
@@ -119,8 +122,7 @@ function madeSite(seed: number, next: () => number): SiteFacts {
     roofs: one([roof('R1')], [roof('R1'), roof('R2')]),
     tanks: one([tank('new', null)], [tank('T1', null), tank('T2', 'T1')]),
     demand: one([], [drinking], [drinking, cooking, washing], [drinking, washing]),
-    gutters: [],
-    downpipes: [],
+
     doubts: [],
   };
 }
@@ -154,9 +156,10 @@ export function twoTanks(site: SiteFacts, seed: number): SiteFacts {
     gutteredFraction: one(0.5, 0.8, 1, ...(seed % 4 === 0 ? [null] : [])),
   });
   const tank = (tankId: string, peopleFraction: number | null, litres: number, joinedTo: string | null = null) => ({
+    ...unmeasuredTank,
     ...site.tanks[0]!,
     tankId,
-    diameter_m: null,
+
     nominal_L: people * litres,
     peopleFraction,
     joinedTo,
@@ -175,6 +178,7 @@ export function twoTanks(site: SiteFacts, seed: number): SiteFacts {
 
 function madeCatalogue(seed: number, people: number): Pick<ProgrammeFacts, 'parts' | 'prices'> {
   const part = (partId: string, kind: string, volume_L: number | null, length_m: number | null) => ({
+    ...unmeasuredPart,
     partId,
     kind,
     name: partId,

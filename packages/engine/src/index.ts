@@ -3,6 +3,7 @@ export * from './parts/index.ts';
 export * from './plan.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';
+export { type OtherStations, otherStations, type StationsGiven } from './siteStations.ts';
 export * from './water/people/index.ts';
 export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';

@@ -40,6 +40,7 @@ export function readyProgramme(facts: ProgrammeFacts, wanted: ReadyWanted = {}):
   return {
     ...readyRain(facts, wanted.gauges),
     catalogue: tankSizes(facts.parts),
+    parts: facts.parts,
     market: marketOn(facts.parts, facts.prices, wanted.pricesOn ?? null),
     yields: new WeakMap(),
     drawn: new Map(),

@@ -5,15 +5,21 @@ import {
   dayIndexOf,
   defaultSettings,
   type GaugeFacts,
+  noStorms,
   type PartFacts,
   type RoofFacts,
   type SiteFacts,
+  unmeasuredPart,
+  unmeasuredRoof,
+  unmeasuredSite,
+  unmeasuredTank,
 } from './kernel/index.ts';
 import { designSites, problemsOf, type ReadyProgramme, readyProgramme, remediesOf } from './plan.ts';
 import { siteSizes } from './site.ts';
 
 /** Twelve years with 12 mm every third day, but for a dry season of 60 days from 1 June. */
 const gauge: GaugeFacts = {
+  ...noStorms,
   gaugeId: 'G1',
   name: 'Gauge',
   readingTime: null,
@@ -28,17 +34,16 @@ const gauge: GaugeFacts = {
   }),
 };
 const roof: RoofFacts = {
+  ...unmeasuredRoof,
   roofId: 'R1',
   length_m: 12,
   width_m: 10,
-  roofPlanArea_m2: null,
+
   material: 'corrugatedMetal',
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
+
   runoffFraction: 0.8,
   gutteredFraction: 1,
-  tankId: null,
+
   diverter: { firstFlush_mm: 0, chamber_L: null, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
 };
 const drinking: DemandPurpose = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
@@ -51,6 +56,7 @@ function factsOf(
   settings: Partial<DesignSettings> = {},
 ): [SiteFacts, ReadyProgramme] {
   const site: SiteFacts = {
+    ...unmeasuredSite,
     siteId: 'S1',
     name: 'Hall',
     siteClass: null,
@@ -70,24 +76,9 @@ function factsOf(
     handOverDay: null,
     ration: null,
     roofs: [roof],
-    tanks: [
-      {
-        tankId: 'T1',
-        nominal_L: tank_L,
-        partVolume_L: null,
-        outletHeight_m: null,
-        overflowHeight_m: null,
-        diameter_m: null,
-        joinedTo: null,
-        role: 'storage',
-        height_m: null,
-        standHeight_m: null,
-        peopleFraction: null,
-      },
-    ],
+    tanks: [{ ...unmeasuredTank, tankId: 'T1', nominal_L: tank_L }],
     demand: [drinking],
-    gutters: [],
-    downpipes: [],
+
     doubts: [],
     ...change,
   };
@@ -300,19 +291,17 @@ describe('a site from roof to tank', () => {
       people: 90,
       roofs: ids.map((tankId) => ({ ...roof, roofId: `R of ${tankId}`, tankId })),
       tanks: ids.map((tankId) => ({
+        ...unmeasuredTank,
         ...tank,
         tankId,
         nominal_L: 2250,
-        joinedTo: null,
-        role: 'storage',
-        height_m: null,
-        standHeight_m: null,
+
         peopleFraction: 0.333,
       })),
       // Litres that may not be cut, so that only tanks are left.
       demand: [{ ...drinking, litres_per_person_per_day: 2.5 }],
     };
-    const large = { partId: 'large', kind: 'tank', name: 'Large', volume_L: 40_000, length_m: null };
+    const large = { ...unmeasuredPart, partId: 'large', kind: 'tank', name: 'Large', volume_L: 40_000 };
     const remediesFor = (count: number) => {
       const tanks = three.tanks!.map((one, index) =>
         index < count ? { ...one, nominal_L: 500 } : { ...one, nominal_L: 40_000 },

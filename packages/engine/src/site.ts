@@ -9,12 +9,20 @@ import type {
   StationVerdict,
   StorageFinding,
   StorageSeries,
-  Verdict,
   WaterYear,
   WorkingLine,
 } from './kernel/index.ts';
-import { worstVerdict } from './kernel/index.ts';
-import { drawnYears, type GroupWater, type Programme, type SiteWater, siteWater, targetOf } from './siteWater.ts';
+import { unusableFigures, worstVerdict } from './kernel/index.ts';
+import { type OtherStations, otherStations } from './siteStations.ts';
+import {
+  drawnYears,
+  type GroupWater,
+  type Programme,
+  siteProblems as problemsOfWater,
+  type SiteWater,
+  siteWater,
+  targetOf,
+} from './siteWater.ts';
 import { countedPeople, headcount } from './water/people/index.ts';
 import {
   type Balance,
@@ -34,7 +42,7 @@ import {
   type TankSize,
 } from './water/storage/index.ts';
 
-export { type Programme, siteProblems } from './siteWater.ts';
+export type { Programme } from './siteWater.ts';
 
 /**
  * Does this site hold? Follows the water from rain to tank: each stop gives what the next one needs, with its problems and
@@ -98,7 +106,10 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   });
   waters.sort((a, b) => compareStorages(a.finding, b.finding));
   const storages = waters.map(({ finding }) => finding);
-  const stations = stationVerdicts(worstVerdict(storages.map(({ verdict }) => verdict)));
+  const rest = stationsBeside(site, gauge, programme, demandOf(water));
+  problems.push(...(rest?.problems ?? []));
+  working.push(...(rest?.working ?? []));
+  const stations = { ...notJudged, ...rest?.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
   const design: SiteDesign = {
     siteId: site.siteId,
     name: site.name,
@@ -111,6 +122,12 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     verdict: worstVerdict(Object.values(stations)),
     stations,
     storages,
+    storm: gauge?.storm ?? null,
+    drainage: rest?.drainage ?? null,
+    settling: rest?.settling ?? [],
+    head: rest?.head ?? [],
+    stands: rest?.stands ?? [],
+    standGate: rest?.standGate ?? 'notNeeded',
     firstService: lastToServe(storages),
     problems,
     working,
@@ -297,7 +314,51 @@ function isNoWorse(one: Balance, other: Balance): boolean {
   return true;
 }
 
-/** Only storage is modelled so far; the other stations wait for their rooms. */
-function stationVerdicts(storage: Verdict): Record<Station, StationVerdict> {
-  return { roof: 'notJudged', gutter: 'notJudged', storage, treatmentUnit: 'notJudged', tap: 'notJudged' };
+const notJudged: Readonly<Record<Station, StationVerdict>> = {
+  roof: 'notJudged',
+  gutter: 'notJudged',
+  settling: 'notJudged',
+  storage: 'notJudged',
+  stand: 'notJudged',
+  treatmentUnit: 'notJudged',
+  tap: 'notJudged',
+};
+
+/** What the day that asks for most asks of each body of water, by its first tank [L/day]. */
+function demandOf(water: SiteWater | null): ReadonlyMap<string, number> {
+  return new Map(
+    (water?.groups ?? []).map(({ tankIds, judgedDemandHighest_L_per_day, otherDemand_L_per_day }) => [
+      tankIds[0]!,
+      judgedDemandHighest_L_per_day + otherDemand_L_per_day,
+    ]),
+  );
+}
+
+/** The stations no day is run for; null while a row or a figure of the site is in doubt, which is told already. */
+function stationsBeside(
+  site: SiteFacts,
+  gauge: GaugeFinding | undefined,
+  { settings, parts }: Programme,
+  demandHighest_L_per_day: ReadonlyMap<string, number>,
+): OtherStations | null {
+  if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
+  return otherStations(site, { settings, parts, storm: gauge?.storm ?? null, demandHighest_L_per_day });
+}
+
+/**
+ * What is missing or assumed in this site's facts? The part of `designSite` that runs no day.
+ *
+ * @param site - the site's facts
+ * @param gauge - its gauge, or undefined
+ * @param programme - settings, catalogue and shared stores
+ * @returns the problems of the site's own facts; none while a row about it is in doubt, since that is told of the row
+ * @definition ours
+ */
+export function siteProblems(
+  site: SiteFacts,
+  gauge: GaugeFinding | undefined,
+  programme: Programme,
+): readonly Problem[] {
+  const rest = stationsBeside(site, gauge, programme, new Map());
+  return [...problemsOfWater(site, gauge, programme), ...(rest?.problems ?? [])];
 }

@@ -1,4 +1,14 @@
-import { dayIndexOf, type GaugeFacts, type GaugeNormal, type RoofFacts, type SiteFacts } from './kernel/index.ts';
+import {
+  dayIndexOf,
+  type GaugeFacts,
+  type GaugeNormal,
+  noStorms,
+  type RoofFacts,
+  type SiteFacts,
+  unmeasuredRoof,
+  unmeasuredSite,
+  unmeasuredTank,
+} from './kernel/index.ts';
 
 const start = dayIndexOf(2001, 1, 1);
 /** So many days from 2001 on, with so much rain every third day. */
@@ -14,6 +24,7 @@ export const normals: readonly GaugeNormal[] = Array.from({ length: 12 }, (_, i)
   yearTo: 2010,
 }));
 export const gauge = (gaugeId: string, change: Partial<GaugeFacts> = {}): GaugeFacts => ({
+  ...noStorms,
   gaugeId,
   name: `Gauge ${gaugeId}`,
   latitude_deg: null,
@@ -25,20 +36,20 @@ export const gauge = (gaugeId: string, change: Partial<GaugeFacts> = {}): GaugeF
   ...change,
 });
 const roof: RoofFacts = {
+  ...unmeasuredRoof,
   roofId: 'R1',
   length_m: 12,
   width_m: 10,
-  roofPlanArea_m2: null,
+
   material: 'corrugatedMetal',
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
+
   runoffFraction: 0.8,
   gutteredFraction: 1,
-  tankId: null,
+
   diverter: { firstFlush_mm: 0, chamber_L: null, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
 };
 export const site = (change: Partial<SiteFacts> = {}): SiteFacts => ({
+  ...unmeasuredSite,
   siteId: 'S1',
   name: 'Hall',
   latitude_deg: null,
@@ -58,24 +69,9 @@ export const site = (change: Partial<SiteFacts> = {}): SiteFacts => ({
   rainFactor: 1,
   handOverDay: null,
   roofs: [roof],
-  tanks: [
-    {
-      tankId: 'T1',
-      nominal_L: 60_000,
-      partVolume_L: null,
-      outletHeight_m: null,
-      overflowHeight_m: null,
-      diameter_m: null,
-      joinedTo: null,
-      role: 'storage',
-      height_m: null,
-      standHeight_m: null,
-      peopleFraction: null,
-    },
-  ],
+  tanks: [{ ...unmeasuredTank, tankId: 'T1', nominal_L: 60_000 }],
   demand: [{ purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true }],
-  gutters: [],
-  downpipes: [],
+
   doubts: [],
   ...change,
 });

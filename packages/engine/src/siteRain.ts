@@ -124,7 +124,7 @@ function measuredFinding(
   totalsOf: Totals,
 ): GaugeFinding {
   const { gaugeId, name } = gauge;
-  if (!record.ok) return { gaugeId, name, rain: null, problems: record.problems, byDistance: [] };
+  if (!record.ok) return { gaugeId, name, rain: null, problems: record.problems, byDistance: [], storm: null };
   const neighbours = neighboursOf(gauge, known);
   const rain = judgedRain(record.value, settings, neighbours);
   const mass = doubleMass(
@@ -138,6 +138,7 @@ function measuredFinding(
     rain: rain.ok ? rain.value : null,
     problems: [...record.problems, ...rain.problems, ...doubleMassProblems(gaugeId, mass, ids)],
     byDistance: [],
+    storm: null,
   };
 }
 
@@ -272,7 +273,7 @@ function gaugeByDistance(site: SiteFacts, ready: ReadyRain): GaugeFinding | unde
   const [nearest] = every;
   if (!nearest) return undefined;
   const name = siteId;
-  const none = { gaugeId: '', name, rain: null, byDistance: [] };
+  const none = { gaugeId: '', name, rain: null, byDistance: [], storm: null };
   if (nearest.distance_km > reach_km) {
     const facts = { gaugeId: nearest.record.gaugeId, distance_km: nearest.distance_km, reach_km };
     return { ...none, problems: [engineProblem('site.gauge_too_far', place, facts)] };

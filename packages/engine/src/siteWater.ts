@@ -6,6 +6,7 @@ import {
   explain,
   type GaugeFinding,
   type JudgedRain,
+  type PartFacts,
   type Problem,
   type Ration,
   type SiteFacts,
@@ -33,6 +34,8 @@ import {
 export interface Programme {
   readonly settings: DesignSettings;
   readonly catalogue: readonly TankSize[];
+  /** All that can be bought. */
+  readonly parts: readonly PartFacts[];
   readonly yields: YieldsByRecord;
   readonly drawn: Map<number, DrawnYears>;
 }
@@ -91,15 +94,7 @@ interface SiteStops {
   readonly groups: readonly GroupStops[];
 }
 
-/**
- * What is missing or assumed in this site's facts? The part of `designSite` that runs no day.
- *
- * @param site - the site's facts
- * @param gauge - its gauge, or undefined
- * @param programme - settings, catalogue and shared stores
- * @returns the problems of the site's own facts; none while a row about it is in doubt, since that is told of the row
- * @definition ours
- */
+/** The problems of the site's own facts that the water's way tells; none while a row about it is in doubt. */
 export function siteProblems(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,

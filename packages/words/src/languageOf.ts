@@ -1,4 +1,4 @@
-import type { Severity, StationVerdict } from '@eavewell/engine';
+import { type Severity, type StationVerdict, stations } from '@eavewell/engine';
 import { englishTexts, loadTexts } from './catalogues.ts';
 import { cautionNames, type Language } from './language.ts';
 import { languageFor } from './messages/languageFor.ts';
@@ -17,7 +17,6 @@ import { remediesIn } from './sentences/remedies.ts';
 import { workingIn } from './sentences/working.ts';
 
 const verdicts = ['holds', 'tight', 'short', 'unknown', 'notJudged'] as const satisfies readonly StationVerdict[];
-const stations = ['roof', 'gutter', 'storage', 'treatmentUnit', 'tap'] as const;
 
 /** A record of messages by the last part of their keys. */
 function each<Name extends string>(

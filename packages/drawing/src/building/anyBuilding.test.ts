@@ -1,4 +1,4 @@
-import type { RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
+import { type RoofFacts, type SiteFacts, type TankFacts, unmeasuredRoof, unmeasuredTank } from '@eavewell/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { BuiltTank } from './building.ts';
@@ -8,14 +8,19 @@ import { inputOf, isWhole, letterFaults, pathsOf, pointsOf, site, span, words } 
 const half = (of: fc.Arbitrary<number>) => fc.option(of, { nil: null });
 const metres = (least: number, most: number) => half(fc.double({ min: least, max: most, noNaN: true }));
 
+/** Every field as it is. */
+const constants = <T extends object>(of: T) =>
+  Object.fromEntries(Object.entries(of).map(([key, value]) => [key, fc.constant(value)])) as {
+    readonly [K in keyof T]: fc.Arbitrary<T[K]>;
+  };
+
 const anyRoof = (roofId: string): fc.Arbitrary<RoofFacts> =>
   fc.record({
+    ...constants(unmeasuredRoof),
     roofId: fc.constant(roofId),
     length_m: metres(0.5, 90),
     width_m: metres(0.5, 60),
     roofPlanArea_m2: metres(1, 3000),
-    material: fc.constant(null),
-    runoffFraction: fc.constant(null),
     gutteredFraction: metres(0, 1),
     form: fc.option(fc.constantFrom('gable', 'oneSlope', 'hip', 'flat'), { nil: null }),
     pitch_deg: metres(0, 75),
@@ -35,6 +40,7 @@ const anyRoof = (roofId: string): fc.Arbitrary<RoofFacts> =>
 
 const anyTank = (tankId: string): fc.Arbitrary<TankFacts> =>
   fc.record({
+    ...constants(unmeasuredTank),
     tankId: fc.constant(tankId),
     nominal_L: metres(1, 500_000),
     partVolume_L: metres(1, 500_000),
@@ -45,7 +51,6 @@ const anyTank = (tankId: string): fc.Arbitrary<TankFacts> =>
     standHeight_m: metres(0, 10),
     joinedTo: fc.option(fc.constantFrom('T1', 'T2', 'T3'), { nil: null }),
     role: fc.constantFrom('storage', 'settling'),
-    peopleFraction: fc.constant(null),
   });
 
 const anySite: fc.Arbitrary<SiteFacts> = fc

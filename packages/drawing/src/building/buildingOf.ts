@@ -1,4 +1,12 @@
-import { cylinderVolume_L, L_per_m3, type SiteFacts, type TankFacts, tankGroups } from '@eavewell/engine';
+import {
+  cylinderVolume_L,
+  L_per_m3,
+  type SiteFacts,
+  type TankFacts,
+  tankGroups,
+  unmeasuredRoof,
+  unmeasuredTank,
+} from '@eavewell/engine';
 import type { BodyOfWater, Building, BuiltRoof, BuiltTank, Measure } from './building.ts';
 import { builtRoof } from './builtRoof.ts';
 import {
@@ -104,31 +112,6 @@ const leastWater_m = 0.02;
 const above = (value: number | null, floor: number): number | null =>
   value !== null && value > floor + leastWater_m ? value : null;
 
-const unknownTank: TankFacts = {
-  tankId: '',
-  nominal_L: null,
-  partVolume_L: null,
-  outletHeight_m: null,
-  overflowHeight_m: null,
-  diameter_m: null,
-  height_m: null,
-  standHeight_m: null,
-  joinedTo: null,
-  role: 'storage',
-  peopleFraction: null,
-};
+const unknownTank: TankFacts = { ...unmeasuredTank, tankId: '' };
 
-const unknownRoof: SiteFacts['roofs'][number] = {
-  roofId: '',
-  length_m: null,
-  width_m: null,
-  roofPlanArea_m2: null,
-  material: null,
-  runoffFraction: null,
-  gutteredFraction: null,
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
-  tankId: null,
-  diverter: null,
-};
+const unknownRoof: SiteFacts['roofs'][number] = { ...unmeasuredRoof, roofId: '' };

@@ -7,6 +7,7 @@ import type {
   StationVerdict,
   TankFacts,
 } from '@eavewell/engine';
+import { unmeasuredGutter, unmeasuredRoof, unmeasuredSite, unmeasuredTank } from '@eavewell/engine';
 import type { LetterShape, PathShape, Picture, Shape } from '../sheet/shapes.ts';
 import { svgText } from '../sheet/svgText.ts';
 import { buildingOf, type SectionInput, type SectionWords } from './index.ts';
@@ -15,35 +16,35 @@ import { boxOfLetter, overlap } from './placer.ts';
 /* Buildings for the tests beside, and what they read in pictures. */
 
 export const roof: RoofFacts = {
+  ...unmeasuredRoof,
   roofId: 'R1',
   length_m: 12,
   width_m: 9.4,
-  roofPlanArea_m2: null,
+
   material: 'corrugatedMetal',
-  runoffFraction: null,
+
   gutteredFraction: 1,
   form: 'gable',
   pitch_deg: 20,
   eaveHeight_m: 3.75,
-  tankId: null,
+
   diverter: { firstFlush_mm: null, chamber_L: 40, chamberBore_mm: 160, drainHole_mm: 3, drainHole: 'open' },
 };
 
 export const tank: TankFacts = {
+  ...unmeasuredTank,
   tankId: 'T1',
   nominal_L: 12_000,
-  partVolume_L: null,
+
   outletHeight_m: 0.08,
   overflowHeight_m: 2.25,
   diameter_m: 2.55,
   height_m: 2.35,
   standHeight_m: 0.45,
-  joinedTo: null,
-  role: 'storage',
-  peopleFraction: null,
 };
 
 export const gutter: GutterFacts = {
+  ...unmeasuredGutter,
   gutterId: 'G1',
   roofId: 'R1',
   shape: 'halfRound',
@@ -57,6 +58,7 @@ export const gutter: GutterFacts = {
 export const downpipe: DownpipeFacts = { downpipeId: 'D1', roofId: 'R1', bore_mm: 90, length_m: 3 };
 
 export const site = (over: Partial<SiteFacts>): SiteFacts => ({
+  ...unmeasuredSite,
   siteId: 'P',
   name: 'Pellanta',
   latitude_deg: null,
@@ -73,8 +75,7 @@ export const site = (over: Partial<SiteFacts>): SiteFacts => ({
   handOverDay: null,
   roofs: [roof],
   tanks: [tank],
-  gutters: [],
-  downpipes: [],
+
   demand: [],
   ration: null,
   presence: null,
@@ -102,6 +103,8 @@ export const words: SectionWords = {
 const verdicts: Record<Station, StationVerdict> = {
   roof: 'holds',
   gutter: 'tight',
+  settling: 'notJudged',
+  stand: 'notJudged',
   storage: 'short',
   treatmentUnit: 'notJudged',
   tap: 'unknown',
@@ -110,6 +113,8 @@ const verdicts: Record<Station, StationVerdict> = {
 const letters: SectionInput['letters'] = {
   roof: { word: '«roof holds»', figure: null },
   gutter: { word: '«gutter tight»', figure: '«1.56 L/s»' },
+  settling: { word: '«settling not judged»', figure: null },
+  stand: { word: '«stand not judged»', figure: null },
   storage: { word: '«tank short»', figure: '«dry 22 days a year»' },
   treatmentUnit: { word: '«unit not judged»', figure: null },
   tap: { word: '«tap unknown»', figure: '«not measured»' },

@@ -1,4 +1,9 @@
 import { problemMaker } from './problems.ts';
+import { drainageProblems } from './roomProblems/drainage.ts';
+import { headProblems } from './roomProblems/head.ts';
+import { settlingProblems } from './roomProblems/settling.ts';
+import { standProblems } from './roomProblems/stand.ts';
+import { stormProblems } from './roomProblems/storm.ts';
 
 /** Every problem the engine can find, with its severity. The words package holds one sentence for each. */
 export const engineProblems = {
@@ -67,6 +72,12 @@ export const engineProblems = {
   'site.no_judged_demand': 'blocker',
   'site.presence_gaps': 'note',
   'site.nobody_present': 'blocker',
+  'site.station_in_doubt': 'warning',
+  ...stormProblems,
+  ...drainageProblems,
+  ...settlingProblems,
+  ...headProblems,
+  ...standProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

@@ -1,96 +1,15 @@
+import type {
+  DownpipeFacts,
+  GutterFacts,
+  GutterShape,
+  PipeFacts,
+  RoofFacts,
+  TankFacts,
+  WindExposure,
+} from './buildingFacts.ts';
 import type { DayIndex } from './days.ts';
 import type { Place } from './problems.ts';
-
-/** Roof coverings whose runoff fraction and cautions the roof room knows. */
-export const roofMaterials = ['corrugatedMetal', 'tile', 'concrete', 'fibreCement', 'shingle', 'thatch'] as const;
-export type RoofMaterial = (typeof roofMaterials)[number];
-
-/** How a roof is built: two slopes to a ridge, one slope, a slope to each of four eaves, or none to speak of. */
-export const roofForms = ['gable', 'oneSlope', 'hip', 'flat'] as const;
-export type RoofForm = (typeof roofForms)[number];
-
-/** A first-flush diverter: its depth on the plan roof or its chamber, and whether its drain hole still runs. */
-export interface DiverterFacts {
-  readonly firstFlush_mm: number | null;
-  readonly chamber_L: number | null;
-  readonly drainHole: 'open' | 'blocked';
-  /** Inside diameter of the pipe its chamber is made of. */
-  readonly chamberBore_mm: number | null;
-  /** Diameter of the hole its chamber empties by. */
-  readonly drainHole_mm: number | null;
-}
-
-/** A roof as surveyed. Null is "not known", never zero. */
-export interface RoofFacts {
-  readonly roofId: string;
-  readonly length_m: number | null;
-  readonly width_m: number | null;
-  readonly roofPlanArea_m2: number | null;
-  readonly material: RoofMaterial | null;
-  readonly runoffFraction: number | null;
-  /** Share of the plan area that drains to a gutter which leads to the tank. */
-  readonly gutteredFraction: number | null;
-  /** The tank its gutter leads to; may be null where all the site's tanks are one body of water. */
-  readonly tankId: string | null;
-  readonly diverter: DiverterFacts | null;
-  readonly form: RoofForm | null;
-  /** Slope against the level. */
-  readonly pitch_deg: number | null;
-  /** From the ground to the line of the gutter. */
-  readonly eaveHeight_m: number | null;
-}
-
-/** The shapes a gutter may have in section; `cutPipe` is a pipe cut in half along its length. */
-export const gutterShapes = ['halfRound', 'rectangular', 'trapezoidal', 'cutPipe'] as const;
-export type GutterShape = (typeof gutterShapes)[number];
-
-/** A gutter as surveyed: one run of it along an eave. Null is "not known", never zero. */
-export interface GutterFacts {
-  readonly gutterId: string;
-  readonly roofId: string;
-  readonly shape: GutterShape | null;
-  /** Across its top, inside. */
-  readonly width_mm: number | null;
-  readonly depth_mm: number | null;
-  readonly length_m: number | null;
-  /** How much it falls toward its outlet on one metre of its length; 0: it is level. */
-  readonly fall_mm_per_m: number | null;
-  /** Diameter of the hole its water leaves by. */
-  readonly outlet_mm: number | null;
-}
-
-/** A pipe that takes the water of a roof's gutters down, as surveyed. */
-export interface DownpipeFacts {
-  readonly downpipeId: string;
-  readonly roofId: string;
-  /** Inside diameter. */
-  readonly bore_mm: number | null;
-  readonly length_m: number | null;
-}
-
-/** What a tank is for: water is stored in it, or clears in it first. */
-export const tankRoles = ['storage', 'settling'] as const;
-export type TankRole = (typeof tankRoles)[number];
-
-/** A tank as surveyed. Heights are above the tank's own floor. */
-export interface TankFacts {
-  readonly tankId: string;
-  readonly nominal_L: number | null;
-  /** The volume its catalogue part has, where one is named and known. */
-  readonly partVolume_L: number | null;
-  readonly outletHeight_m: number | null;
-  readonly overflowHeight_m: number | null;
-  readonly diameter_m: number | null;
-  /** The tank it is joined to at the foot, so that both share one level. */
-  readonly joinedTo: string | null;
-  readonly role: TankRole;
-  /** Share of the site's people who draw from it and the tanks joined to it; null where not said. */
-  readonly peopleFraction: number | null;
-  /** Outside, from its foot to the top of its wall. */
-  readonly height_m: number | null;
-  /** From the ground to the tank's foot; 0: it stands on the ground. */
-  readonly standHeight_m: number | null;
-}
+import type { DesignSettings, Target } from './settings.ts';
 
 /** Water wanted for one purpose. The judged purposes are served first and decide the verdict. */
 export interface DemandPurpose {
@@ -131,10 +50,6 @@ export interface SecondSourceFacts {
   readonly months: readonly number[];
   readonly turbidity_NTU: number | null;
 }
-
-/** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
-export const dayOrders = ['drawFirst', 'yas', 'ybs'] as const;
-export type DayOrder = (typeof dayOrders)[number];
 
 /** What is given while less than a mark is in the tank in the morning. */
 export interface Ration {
@@ -178,6 +93,17 @@ export interface SiteFacts {
   readonly gutters: readonly GutterFacts[];
   readonly downpipes: readonly DownpipeFacts[];
   readonly tanks: readonly TankFacts[];
+  /** From the tanks to the treatment unit and from there to the taps; empty where none was measured. */
+  readonly pipes: readonly PipeFacts[];
+  readonly taps_count: number | null;
+  /** From the ground to the mouth of the taps, and to the inlet of the treatment unit. */
+  readonly tapHeight_m: number | null;
+  readonly unitHeight_m: number | null;
+  /** Does the treatment unit have a hand pump? Null: not said. */
+  readonly hasHandPump: boolean | null;
+  /** The wind a stand is held against; null: as the settings say. */
+  readonly windSpeed_m_per_s: number | null;
+  readonly windExposure: WindExposure | null;
   /** The site's own purposes, or the programme's where it has none; empty where neither is given. */
   readonly demand: readonly DemandPurpose[];
   /** Null where nothing is said of rationing. */
@@ -190,6 +116,8 @@ export interface SiteFacts {
   readonly nearSecondSource: SecondSourceFacts | null;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
+  /** Rows and cells that could not be used and one station alone is judged by: while there is one, that station is unknown. */
+  readonly doubtsBeside: Readonly<Record<'drainage' | 'settling' | 'stand' | 'head', readonly Place[]>>;
 }
 
 /** One reading as it came, before any check. `row` is where it stands in its file. */
@@ -212,6 +140,38 @@ export interface GaugeNormal {
   readonly yearTo: number | null;
 }
 
+/** How hard it rains for five minutes once in so many years, as someone states it. */
+export interface StormFacts {
+  readonly returnPeriod_years: number;
+  readonly intensity_mm_per_h: number;
+  /** Its range, where one is stated. */
+  readonly low_mm_per_h: number | null;
+  readonly high_mm_per_h: number | null;
+  /** Who says so, and where. */
+  readonly source: string | null;
+}
+
+/** A coefficient set of intensity by duration d [h] and return period T [year]: i = lambda · T^kappa / (d + theta)^eta [mm/h]. */
+export interface StormCoefficients {
+  readonly lambda: number;
+  readonly kappa: number;
+  readonly theta_h: number;
+  readonly eta: number;
+  /** The return periods it is made for. */
+  readonly leastPeriod_years: number | null;
+  readonly mostPeriod_years: number | null;
+  readonly source: string | null;
+}
+
+/** Rain of one short interval; intervals without rain have no reading. */
+export interface ShortReading {
+  readonly day: DayIndex;
+  /** The end of the interval, minutes after midnight. */
+  readonly minuteOfDay: number;
+  readonly interval_min: number;
+  readonly rain_mm: number;
+}
+
 /** All the engine is told of one gauge. */
 export interface GaugeFacts {
   readonly gaugeId: string;
@@ -224,6 +184,10 @@ export interface GaugeFacts {
   readonly readings: readonly RainReading[];
   /** At most one for each month, in any order; empty where the programme has none. */
   readonly normals: readonly GaugeNormal[];
+  readonly storms: readonly StormFacts[];
+  readonly stormCoefficients: StormCoefficients | null;
+  /** Rain of less than a day, in the order of time. */
+  readonly shortRain: readonly ShortReading[];
   /** The file the readings came from, for the places of problems. */
   readonly file: string;
 }
@@ -237,6 +201,14 @@ export interface PartFacts {
   readonly volume_L: number | null;
   /** Longest side: of a gutter, the length of one piece. */
   readonly length_m: number | null;
+  readonly mass_kg: number | null;
+  /** In section, inside, of a gutter. */
+  readonly shape: GutterShape | null;
+  readonly topWidth_mm: number | null;
+  readonly baseWidth_mm: number | null;
+  readonly depth_mm: number | null;
+  /** Inside diameter, of a pipe, an outlet or an overflow. */
+  readonly bore_mm: number | null;
 }
 
 /** What a part cost on a day. */
@@ -247,83 +219,6 @@ export interface PriceFacts {
   readonly currency: string;
 }
 
-/** What "enough water" means here. */
-export interface Target {
-  /** Judged litres wholly met on at least this share of days. */
-  readonly daysMet_fraction: number;
-  /** No dry run longer than this … */
-  readonly longestDryRun_days: number;
-  /** … in at least this share of years. */
-  readonly goodYears_fraction: number;
-}
-
-/** What a gap is filled from first. Days that the neighbours cannot fill take the same days of other years. */
-export const gapFillings = ['otherYears', 'normalRatio', 'inverseDistance'] as const;
-export type GapFilling = (typeof gapFillings)[number];
-
-/** How the rain of wet days is spread where a record's months are fitted. */
-export const wetDayAmountKinds = ['gamma', 'mixedExponential'] as const;
-export type WetDayAmountKind = (typeof wetDayAmountKinds)[number];
-
-/** The programme's settings. Every default stands in `defaultSettings`. */
-export interface DesignSettings {
-  readonly programme: string;
-  readonly target: Target;
-  readonly litres_per_person_per_day: number;
-  readonly firstFlush_mm: number;
-  /** How much of the doubt a range holds. */
-  readonly range_fraction: number;
-  /** How often the record is drawn again. */
-  readonly draws: number;
-  readonly seed: number;
-  /** A water year with a larger share of its days unknown is not judged. */
-  readonly missingDays_fraction: number;
-  /** Fewer judged years never hold. */
-  readonly leastYears: number;
-  /** 1–12, or null: the month that least splits dry spells. */
-  readonly waterYearStartMonth: number | null;
-  readonly gapFilling: GapFilling;
-  /** The order of each day by which sites are judged. */
-  readonly dayOrder: DayOrder;
-  /** A site is designed for the people of so many years after its hand-over, where it names no year. */
-  readonly designAfterHandOver_years: number;
-  /** Growth of people where a site states none; null: none is reckoned with. */
-  readonly growthFraction_per_year: number | null;
-  /** For sites whose households were counted and not their people; null: such people are not known. */
-  readonly people_per_household: number | null;
-  /** How many years of rain are made up where a gauge has normals and no record. */
-  readonly madeYears: number;
-  readonly wetDayAmounts: WetDayAmountKind;
-  /** How far from a site without a gauge of its own a gauge may be. */
-  readonly gaugeReach_km: number;
-}
-
-/**
- * The settings a programme has until it states its own. Sources: target, range, seed, shares, least years and years to the design year are ours
- * (docs/decisions); 7.5 L a person a day is the lower end of Sphere 2018's basic survival range, water supply standard
- * 2.1; first flush 0.5 mm is MSMA 2011 ch. 6 (from memory), inside the Texas manual's 0.41–0.81 mm.
- */
-export const defaultSettings: DesignSettings = {
-  programme: 'Programme without a name',
-  target: { daysMet_fraction: 0.95, longestDryRun_days: 7, goodYears_fraction: 0.8 },
-  litres_per_person_per_day: 7.5,
-  firstFlush_mm: 0.5,
-  range_fraction: 0.9,
-  draws: 1000,
-  seed: 1,
-  missingDays_fraction: 0.1,
-  leastYears: 10,
-  waterYearStartMonth: null,
-  gapFilling: 'otherYears',
-  dayOrder: 'drawFirst',
-  designAfterHandOver_years: 5,
-  growthFraction_per_year: null,
-  people_per_household: null,
-  madeYears: 100,
-  wetDayAmounts: 'gamma',
-  gaugeReach_km: 50,
-};
-
 /** All the engine is told: what a folder of tables comes to. */
 export interface ProgrammeFacts {
   readonly settings: DesignSettings;
@@ -332,3 +227,32 @@ export interface ProgrammeFacts {
   readonly parts: readonly PartFacts[];
   readonly prices: readonly PriceFacts[];
 }
+
+/** What is told of a site of which nothing was measured but what is judged by the rain. */
+export const unmeasuredSite = {
+  gutters: [],
+  downpipes: [],
+  pipes: [],
+  taps_count: null,
+  tapHeight_m: null,
+  unitHeight_m: null,
+  hasHandPump: null,
+  windSpeed_m_per_s: null,
+  windExposure: null,
+  doubtsBeside: { drainage: [], settling: [], stand: [], head: [] },
+} as const satisfies Partial<SiteFacts>;
+
+/** Of a gauge of which nobody says how hard it rains. */
+export const noStorms = { storms: [], stormCoefficients: null, shortRain: [] } as const satisfies Partial<GaugeFacts>;
+
+/** Of a part of which no size is known. */
+export const unmeasuredPart = {
+  volume_L: null,
+  length_m: null,
+  mass_kg: null,
+  shape: null,
+  topWidth_mm: null,
+  baseWidth_mm: null,
+  depth_mm: null,
+  bore_mm: null,
+} as const satisfies Omit<PartFacts, 'partId' | 'kind' | 'name'>;

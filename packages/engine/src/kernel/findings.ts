@@ -1,9 +1,15 @@
 import type { DayIndex } from './days.ts';
+import type { DrainageFinding } from './drainageFindings.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
-import type { DayOrder, Ration, SecondSourceKind, Target } from './facts.ts';
+import type { Ration, SecondSourceKind } from './facts.ts';
+import type { HeadFinding } from './headFindings.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
+import type { DayOrder, Target } from './settings.ts';
+import type { SettlingFinding } from './settlingFindings.ts';
+import type { StandFinding, StandGate } from './standFindings.ts';
+import type { DesignStorm } from './stormFindings.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
 
@@ -126,7 +132,7 @@ export interface FirstService {
 }
 
 /** Every station of the water's path, in its order. Those of later rooms are not judged yet. */
-export const stations = ['roof', 'gutter', 'storage', 'treatmentUnit', 'tap'] as const;
+export const stations = ['roof', 'gutter', 'settling', 'storage', 'stand', 'treatmentUnit', 'tap'] as const;
 export type Station = (typeof stations)[number];
 
 /** Daily series at the chosen tank, drawFirst, for the trace and the raster. Arrays are as long as the judged record. */
@@ -168,6 +174,18 @@ export interface SiteDesign {
   readonly stations: Readonly<Record<Station, StationVerdict>>;
   /** One for each body of water people draw from, the worst first. Empty where facts were missing: the blockers among `problems` say which. */
   readonly storages: readonly StorageFinding[];
+  /** The storm its gutters are held against; null where none is known. */
+  readonly storm: DesignStorm | null;
+  /** Gutters to overflow; null where the station is not judged. */
+  readonly drainage: DrainageFinding | null;
+  /** One for each settling tank that is judged, the worst first. */
+  readonly settling: readonly SettlingFinding[];
+  /** One for each body of water whose way to the taps is judged, the worst first. */
+  readonly head: readonly HeadFinding[];
+  /** One for each tank whose stand or ground is judged, the worst first. */
+  readonly stands: readonly StandFinding[];
+  /** May its tanks be filled and handed over? Apart from every verdict. */
+  readonly standGate: StandGate;
   /** When everybody is served: that of the tank that serves last. Null where no hand-over day is set or a tank never serves. */
   readonly firstService: FirstService | null;
   readonly problems: readonly Problem[];
@@ -190,4 +208,6 @@ export interface GaugeFinding {
   readonly problems: readonly Problem[];
   /** For a site without a gauge of its own: the gauges within reach, nearest first. Empty for a gauge. */
   readonly byDistance: readonly GaugeShare[];
+  /** How hard it rains there; null where that is not known. */
+  readonly storm: DesignStorm | null;
 }

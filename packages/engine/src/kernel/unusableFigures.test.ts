@@ -1,8 +1,11 @@
 import { expect, it } from 'vitest';
+import { unmeasuredRoof, unmeasuredTank } from './buildingFacts.ts';
 import type { SiteFacts } from './facts.ts';
+import { unmeasuredSite } from './facts.ts';
 import { unusableFigures } from './unusableFigures.ts';
 
 const site: SiteFacts = {
+  ...unmeasuredSite,
   siteId: 'S1',
   name: 'Made up',
   latitude_deg: null,
@@ -22,15 +25,13 @@ const site: SiteFacts = {
   handOverDay: 20_000,
   roofs: [
     {
+      ...unmeasuredRoof,
       roofId: 'R1',
-      tankId: null,
+
       length_m: 10,
-      width_m: null,
+
       roofPlanArea_m2: 80,
-      material: null,
-      form: null,
-      pitch_deg: null,
-      eaveHeight_m: null,
+
       runoffFraction: 0,
       gutteredFraction: 1,
       diverter: { firstFlush_mm: null, chamber_L: 20, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
@@ -38,23 +39,18 @@ const site: SiteFacts = {
   ],
   tanks: [
     {
+      ...unmeasuredTank,
       tankId: 'T1',
       nominal_L: 5000,
-      partVolume_L: null,
+
       outletHeight_m: 0,
       overflowHeight_m: 2,
       diameter_m: 1.8,
-      joinedTo: null,
-      role: 'storage',
-      height_m: null,
-      standHeight_m: null,
-      peopleFraction: null,
     },
   ],
   demand: [{ purpose: 'drinking', litres_per_person_per_day: 5, judged: true }],
   ration: null,
-  gutters: [],
-  downpipes: [],
+
   doubts: [],
 };
 

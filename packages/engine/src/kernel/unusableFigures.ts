@@ -1,5 +1,6 @@
+import type { DiverterFacts, GutterFacts, PipeFacts, RoofFacts, TankFacts } from './buildingFacts.ts';
 import { engineProblem } from './engineProblems.ts';
-import type { DiverterFacts, GutterFacts, RoofFacts, SiteFacts, TankFacts } from './facts.ts';
+import type { SiteFacts } from './facts.ts';
 import type { Place, Problem } from './problems.ts';
 
 /** No figure of a site is larger, or nearer to 0 without being 0 [any unit]. Ours: far outside anything that is built. */
@@ -36,6 +37,8 @@ export function unusableFigures(site: SiteFacts): readonly Problem[] {
   const { ration } = site;
   const { rainFactor, people, households_count: households } = site;
   look('sites.csv', { rainFactor, people, households }, '');
+  const { taps_count: taps, tapHeight_m, unitHeight_m, windSpeed_m_per_s } = site;
+  look('sites.csv', { taps, tapHeight_m, unitHeight_m, windSpeed_m_per_s }, '');
   lookAtPeople(site, found);
   if (ration) {
     const { below_fraction, judged_fraction, other_fraction } = ration;
@@ -47,6 +50,7 @@ export function unusableFigures(site: SiteFacts): readonly Problem[] {
   for (const gutter of site.gutters) look('gutters.csv', gutterFigures(gutter), gutter.gutterId);
   for (const { downpipeId, bore_mm, length_m } of site.downpipes)
     look('downpipes.csv', { bore_mm, length_m }, downpipeId);
+  for (const pipe of site.pipes) look('pipes.csv', pipeFigures(pipe), pipe.pipeId);
   for (const tank of site.tanks) look('tanks.csv', tankFigures(tank), tank.tankId);
   for (const { presentFraction } of site.presence?.periods ?? []) look('presence.csv', { presentFraction }, '');
   for (const { purpose, litres_per_person_per_day } of site.demand)
@@ -68,22 +72,47 @@ function lookAtPeople(site: SiteFacts, found: (file: string, column: string, val
 
 function roofFigures(roof: RoofFacts) {
   const { length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction, pitch_deg, eaveHeight_m } = roof;
-  return { length_m, width_m, roofPlanArea_m2, runoffFraction, gutteredFraction, pitch_deg, eaveHeight_m };
+  const { wallAbove_m2, valleys_count: valleys } = roof;
+  const sides = { length_m, width_m, roofPlanArea_m2, wallAbove_m2 };
+  return { ...sides, runoffFraction, gutteredFraction, pitch_deg, eaveHeight_m, valleys };
 }
 
 function diverterFigures({ firstFlush_mm, chamber_L, chamberBore_mm, drainHole_mm }: DiverterFacts) {
   return { firstFlush_mm, chamber_L, chamberBore_mm, drainHole_mm };
 }
 
-function gutterFigures({ width_mm, depth_mm, length_m, fall_mm_per_m, outlet_mm }: GutterFacts) {
-  return { width_mm, depth_mm, length_m, fall_mm_per_m, outlet_mm };
+/** A gutter may fall the wrong way: that is told of it, and is a figure like another. */
+function gutterFigures(gutter: GutterFacts) {
+  const { width_mm, depth_mm, length_m, outlet_mm, baseWidth_mm, runToOutlet_m } = gutter;
+  const { outlets_count: outlets, bends_count: bends } = gutter;
+  const fall_mm_per_m = gutter.fall_mm_per_m === null ? null : Math.abs(gutter.fall_mm_per_m);
+  return { width_mm, depth_mm, length_m, fall_mm_per_m, outlet_mm, baseWidth_mm, runToOutlet_m, outlets, bends };
+}
+
+function pipeFigures(pipe: PipeFacts) {
+  const { bore_mm, length_m, elbows_count: elbows, tees_count: tees } = pipe;
+  const { valves_count: valves, meters_count: meters, otherLoss_k } = pipe;
+  return { bore_mm, length_m, elbows, tees, valves, meters, otherLoss_k };
 }
 
 function tankFigures(tank: TankFacts) {
   const { nominal_L, partVolume_L, outletHeight_m, overflowHeight_m, diameter_m, peopleFraction } = tank;
   const { height_m, standHeight_m } = tank;
-  const heights = { outletHeight_m, overflowHeight_m, height_m, standHeight_m };
-  return { nominal_L, partVolume_L, ...heights, diameter_m, peopleFraction };
+  const { inletHeight_m, overflowBore_mm, overflows_count: overflows, cells_count: cells } = tank;
+  const { emptyMass_kg, partMass_kg, standMass_kg, pads_count: pads, padSide_m, baseWidth_m } = tank;
+  const heights = { outletHeight_m, overflowHeight_m, height_m, standHeight_m, inletHeight_m };
+  const stand = { emptyMass_kg, partMass_kg, standMass_kg, pads, padSide_m, baseWidth_m };
+  return {
+    nominal_L,
+    partVolume_L,
+    ...heights,
+    ...stand,
+    overflowBore_mm,
+    overflows,
+    cells,
+    diameter_m,
+    peopleFraction,
+  };
 }
 
 function isUsable(value: number): boolean {

@@ -1,4 +1,9 @@
 import type { Range } from './range.ts';
+import { drainageWorkings } from './roomWorkings/drainage.ts';
+import { headWorkings } from './roomWorkings/head.ts';
+import { settlingWorkings } from './roomWorkings/settling.ts';
+import { standWorkings } from './roomWorkings/stand.ts';
+import { stormWorkings } from './roomWorkings/storm.ts';
 
 /** Every step a working can hold, in the order of the water's path. The words package has a label and a formula in words for each. */
 export const workingCodes = [
@@ -11,6 +16,9 @@ export const workingCodes = [
   'roof.runoff',
   'roof.firstFlush',
   'roof.inflow',
+  ...stormWorkings,
+  ...drainageWorkings,
+  ...settlingWorkings,
   'people.designYear',
   'storage.group',
   'people.presence',
@@ -37,6 +45,8 @@ export const workingCodes = [
   'storage.secondSource',
   'storage.firstService',
   'storage.verdict',
+  ...standWorkings,
+  ...headWorkings,
 ] as const;
 export type WorkingCode = (typeof workingCodes)[number];
 

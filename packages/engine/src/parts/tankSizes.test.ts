@@ -1,12 +1,13 @@
 import { expect, it } from 'vitest';
+import { unmeasuredPart } from '../kernel/index.ts';
 import { tankSizes } from './tankSizes.ts';
 
 const part = (partId: string, volume_L: number | null, kind = 'tank') => ({
+  ...unmeasuredPart,
   partId,
   kind,
   name: partId,
   volume_L,
-  length_m: null,
 });
 
 it('lists tanks with a volume, smallest first, equal ones by id', () => {

@@ -1,4 +1,10 @@
-import type { DesignSettings, RoofFacts, SiteFacts, TankFacts } from '../kernel/index.ts';
+import {
+  type DesignSettings,
+  type RoofFacts,
+  type SiteFacts,
+  type TankFacts,
+  unmeasuredTank,
+} from '../kernel/index.ts';
 import { headcount, purposesOf } from '../water/people/index.ts';
 import { tankGroups } from '../water/storage/index.ts';
 import type { RemedyChange, TankChange, Where } from './changes.ts';
@@ -98,19 +104,7 @@ function withTank(site: SiteFacts, change: TankChange): SiteFacts {
   const there = tanksAt(site, change);
   let tankId = 'new';
   while (site.tanks.some((tank) => tank.tankId === tankId)) tankId += '+';
-  const bought: TankFacts = {
-    tankId,
-    nominal_L: null,
-    partVolume_L: change.volume_L,
-    outletHeight_m: null,
-    overflowHeight_m: null,
-    diameter_m: null,
-    role: 'storage',
-    joinedTo: null,
-    peopleFraction: null,
-    height_m: null,
-    standHeight_m: null,
-  };
+  const bought: TankFacts = { ...unmeasuredTank, tankId, partVolume_L: change.volume_L, partId: change.partId };
   if (change.kind === 'secondTank')
     return { ...site, tanks: [...site.tanks, { ...bought, joinedTo: there[0]?.tankId ?? null }] };
   const [first] = there;

@@ -1,8 +1,10 @@
 import { expect, it } from 'vitest';
+import { unmeasuredPart } from '../kernel/index.ts';
 import { compareCosts, nothingToBuy, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
 import { marketOn } from './market.ts';
 
 const part = (partId: string, kind: string, length_m: number | null = null) => ({
+  ...unmeasuredPart,
   partId,
   kind,
   name: partId,

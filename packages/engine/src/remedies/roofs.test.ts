@@ -1,21 +1,16 @@
 import { expect, it } from 'vitest';
 import type { RoofFacts } from '../kernel/index.ts';
+import { unmeasuredRoof } from '../kernel/index.ts';
 import { flushRoofs } from './flushRoofs.ts';
 import { gutterRoofs } from './gutterRoofs.ts';
 
 const roof: RoofFacts = {
+  ...unmeasuredRoof,
   roofId: 'R1',
   length_m: 10,
   width_m: 8,
-  roofPlanArea_m2: null,
-  material: null,
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
-  runoffFraction: null,
+
   gutteredFraction: 0.5,
-  tankId: null,
-  diverter: null,
 };
 const chamber = (chamber_L: number) => ({
   firstFlush_mm: null,

@@ -5,13 +5,16 @@ import { gauges } from './gauges.ts';
 import { gutters } from './gutters.ts';
 import { normals } from './normals.ts';
 import { parts } from './parts.ts';
+import { pipes } from './pipes.ts';
 import { places } from './places.ts';
 import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
 import { roofs } from './roofs.ts';
 import { secondSources } from './secondSources.ts';
+import { shortRain } from './shortRain.ts';
 import { sites } from './sites.ts';
+import { stormCoefficients, storms } from './storms.ts';
 import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
 import { targets } from './targets.ts';
@@ -25,9 +28,13 @@ export const folderTables = {
   downpipes,
   diverters,
   tanks,
+  pipes,
   demand,
   gauges,
   normals,
+  storms,
+  stormCoefficients,
+  shortRain,
   parts,
   prices,
   targets,
@@ -49,10 +56,14 @@ export const allTables: readonly Table[] = [
   downpipes,
   diverters,
   tanks,
+  pipes,
   demand,
   gauges,
   rain,
   normals,
+  storms,
+  stormCoefficients,
+  shortRain,
   parts,
   prices,
   targets,

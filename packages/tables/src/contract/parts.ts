@@ -1,4 +1,5 @@
-import { above, choice, id, quantity, required, text, whole } from './columns.ts';
+import { gutterShapes } from '@eavewell/engine';
+import { above, choice, from, id, quantity, required, text, whole } from './columns.ts';
 import { defineTable } from './table.ts';
 
 const size = { hard: above(0, 100) };
@@ -13,7 +14,25 @@ export const parts = defineTable({
     partId: required(id('The id of the part.')),
     kind: required(
       choice(
-        ['tank', 'gutter', 'downpipe', 'diverter', 'treatmentUnit', 'cartridge', 'site', 'other'],
+        [
+          'tank',
+          'gutter',
+          'outlet',
+          'downpipe',
+          'overflow',
+          'diverter',
+          'screen',
+          'pipe',
+          'valve',
+          'meter',
+          'tap',
+          'pump',
+          'stand',
+          'treatmentUnit',
+          'cartridge',
+          'site',
+          'other',
+        ],
         'What sort of part it is; `site` is the kit of a whole site.',
       ),
     ),
@@ -26,5 +45,19 @@ export const parts = defineTable({
     packSize: whole('piece', 'How many are sold together.', { hard: above(0, 100000) }),
     supplier: text('Who sells it.'),
     leadTime_days: whole('day', 'Days from order to arrival.', { hard: { low: 0, high: 3650 } }),
+    shape: choice(gutterShapes, 'The shape of a gutter in section.'),
+    topWidth_mm: quantity('mm', 'Width of a gutter across its top, inside.', {
+      hard: from(20, 1000),
+      usual: from(60, 400),
+    }),
+    baseWidth_mm: quantity('mm', 'Width of its sole, inside, where that is not the width of its top.', {
+      hard: from(10, 1000),
+      usual: from(40, 300),
+    }),
+    depth_mm: quantity('mm', 'Depth of a gutter, inside.', { hard: from(10, 1000), usual: from(30, 300) }),
+    bore_mm: quantity('mm', 'Inside diameter of a pipe, a downpipe, an outlet or an overflow.', {
+      hard: from(4, 1000),
+      usual: from(10, 250),
+    }),
   },
 });

@@ -1,5 +1,5 @@
 import { roofForms, roofMaterials, usualPlanArea_m2, usualSide_m } from '@eavewell/engine';
-import { choice, fraction, from, id, quantity, required } from './columns.ts';
+import { choice, fraction, from, id, quantity, required, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 const side = { hard: from(0.5, 500), usual: from(usualSide_m.least, usualSide_m.most) };
@@ -32,5 +32,14 @@ export const roofs = defineTable({
       hard: from(0.5, 30),
       usual: from(2, 6),
     }),
+    wallAbove_m2: quantity('m2', 'Wall above the roof that sheds rain on it.', {
+      hard: from(0, 5000),
+      emptyMeans: '0',
+    }),
+    valleys: whole('count', 'Valleys, where two slopes meet and gather their water.', {
+      hard: from(0, 20),
+      emptyMeans: 'none was noted',
+    }),
+    fragile: yesNo('May it break under a foot? Empty: its material says.'),
   },
 });

@@ -1,4 +1,12 @@
-import { type DesignSettings, dayOrders, gapFillings, type Target, wetDayAmountKinds } from '@eavewell/engine';
+import {
+  type DesignSettings,
+  dayOrders,
+  gapFillings,
+  judgings,
+  type Target,
+  wetDayAmountKinds,
+  windExposures,
+} from '@eavewell/engine';
 import { above, choice, fraction, from, quantity, text, whole } from './columns.ts';
 import type { Column } from './table.ts';
 
@@ -73,4 +81,55 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
     hard: above(0, 500),
     usual: from(5, 100),
   }),
+  judgeDrainage: choice(judgings, 'Where gutters, downpipes and overflows are judged.'),
+  judgeSettling: choice(judgings, 'Where settling tanks are judged.'),
+  judgeHead: choice(judgings, 'Where the pipes to the taps are judged.'),
+  judgeStand: choice(judgings, 'Where stands and their ground are judged.'),
+  stormReturnPeriod_years: whole(
+    'year',
+    'Gutters and overflows are to carry the storm that comes once in so many years.',
+    {
+      hard: from(1, 1000),
+      usual: from(2, 100),
+    },
+  ),
+  stormMargin_fraction: fraction("What a storm's flow may be more by, where no range of it is stated.", {
+    usual: from(0, 0.5),
+  }),
+  fiveMinutesOfDay_fraction: fraction(
+    "Share of the wettest day's rain that falls in its wettest five minutes; null: no storm is made from daily rain.",
+    { hard: above(0, 1), usual: from(0.02, 0.3) },
+  ),
+  fiveMinutesOfDaySource: text('Who says so, and where.'),
+  waterTemperature_C: quantity('C', 'Temperature of the water.', { hard: from(0, 40), usual: from(5, 35) }),
+  settlingGrain_um: quantity('um', 'The grain that is to settle.', { hard: above(0, 2000), usual: from(5, 200) }),
+  settlingGrainDensity_kg_per_m3: quantity('kg/m3', 'How heavy it is.', {
+    hard: from(1001, 8000),
+    usual: from(1200, 2700),
+  }),
+  settledTarget_fraction: fraction('The share of it that is to settle.', { usual: from(0.3, 0.95) }),
+  roofSolids_g_per_m2_per_year: quantity('g/m2/year', 'Solids a roof sheds in a year; null: not known.', {
+    hard: from(0, 10000),
+    usual: from(5, 500),
+  }),
+  pumping_h_per_day: quantity('h/day', 'Hours of a day in which people pump.', {
+    hard: above(0, 24),
+    usual: from(2, 14),
+  }),
+  tapFlow_L_per_min: quantity('L/min', 'Flow wanted of one open tap.', { hard: above(0, 200), usual: from(3, 20) }),
+  residualHead_m: quantity('m', 'Head wanted at an open tap.', { hard: from(0, 50), usual: from(0.3, 5) }),
+  headMargin_m: quantity('m', 'What it may be less by.', { hard: from(0, 20), usual: from(0, 2) }),
+  unitHead_m: quantity('m', 'Head the treatment unit takes at the flow of its taps; null: not known.', {
+    hard: from(0, 100),
+    usual: from(0.2, 20),
+  }),
+  windSpeed_m_per_s: quantity('m/s', 'The wind stands are held against, in metres a second; null: not known.', {
+    hard: from(0, 1000),
+    usual: from(15, 80),
+  }),
+  windExposure: choice(
+    windExposures,
+    'How open a place lies to the wind: among houses and trees, in open country, or by open water.',
+  ),
+  standMargin_fraction: fraction('What loads and wind on a stand may be more by.', { usual: from(0, 0.5) }),
 };

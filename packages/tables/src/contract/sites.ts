@@ -1,4 +1,5 @@
-import { above, date, fraction, from, id, quantity, required, text, whole } from './columns.ts';
+import { windExposures } from '@eavewell/engine';
+import { above, choice, date, fraction, from, id, quantity, required, text, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const sites = defineTable({
@@ -62,6 +63,26 @@ export const sites = defineTable({
     nearSecondSource: id(
       'A source near by that people could fall back on and do not yet: looked at among the remedies.',
       'none',
+    ),
+    taps: whole('count', 'Taps at the treatment unit.', { hard: from(1, 200), usual: from(1, 12) }),
+    tapHeight_m: quantity('m', "Height of the taps' mouths above the ground the tanks stand on; under 0 below it.", {
+      hard: from(-100, 30),
+      usual: from(-5, 2),
+    }),
+    unitHeight_m: quantity('m', 'Height of the inlet of the treatment unit above that ground; under 0 below it.', {
+      hard: from(-100, 30),
+      usual: from(-5, 3),
+    }),
+    handPump: yesNo('Does the treatment unit have a hand pump?'),
+    windSpeed_m_per_s: quantity('m/s', 'The wind stands are held against, in metres a second.', {
+      hard: from(0, 1000),
+      usual: from(15, 80),
+      emptyMeans: 'as settings.json says',
+    }),
+    windExposure: choice(
+      windExposures,
+      'How open it lies to the wind: among houses and trees, in open country, or by open water.',
+      'as settings.json says',
     ),
   },
 });

@@ -1,5 +1,5 @@
-import { tankRoles } from '@eavewell/engine';
-import { choice, cubicMetres, fraction, from, id, quantity, required } from './columns.ts';
+import { groundClasses, tankRoles } from '@eavewell/engine';
+import { above, choice, cubicMetres, date, fraction, from, id, quantity, required, text, whole } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const tanks = defineTable({
@@ -41,5 +41,35 @@ export const tanks = defineTable({
       hard: from(0, 10),
       usual: from(0, 3),
     }),
+    inletHeight_m: quantity('m', 'Height of the inlet, where the water of the roofs comes in.', { hard: from(0, 20) }),
+    overflowBore_mm: quantity('mm', 'Inside diameter of the overflow pipe.', {
+      hard: from(10, 1000),
+      usual: from(40, 200),
+    }),
+    overflows: whole('count', 'Overflow pipes of that bore.', { hard: from(1, 20), emptyMeans: '1' }),
+    overflowScreen: choice(['open', 'screened'], 'Does a screen against mosquitoes stand over the overflow?', 'open'),
+    cells: whole('count', 'Parts it is divided into by walls that water must pass around.', {
+      hard: from(1, 20),
+      emptyMeans: '1',
+    }),
+    emptyMass_kg: quantity('kg', 'Mass of the tank with nothing in it.', {
+      hard: above(0, 1e6),
+      usual: from(10, 5000),
+    }),
+    standMass_kg: quantity('kg', 'Mass of the stand.', { hard: from(0, 1e6), usual: from(20, 20000) }),
+    groundClass: choice(
+      groundClasses,
+      'What its feet rest on; softOrMadeGround is peat, fill, organic, swelling or washed-out ground.',
+    ),
+    pads: whole('count', 'Pads under the feet of the stand.', { hard: from(1, 100), usual: from(3, 12) }),
+    padSide_m: quantity('m', 'Side of one square pad.', { hard: from(0.05, 20), usual: from(0.2, 2) }),
+    baseWidth_m: quantity('m', 'The least distance between the outer edges of its feet, over which it would tip.', {
+      hard: from(0.1, 50),
+      usual: from(0.5, 6),
+    }),
+    signedBy: text(
+      'Who has looked at the stand and its ground and signed for it: a licensed engineer, or whom the law names.',
+    ),
+    signedOn: date('The day they signed.', '1950-01-01', '2150-12-31'),
   },
 });

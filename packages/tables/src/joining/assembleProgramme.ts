@@ -1,18 +1,20 @@
-import type {
-  DesignSettings,
-  GaugeFacts,
-  GaugeNormal,
-  PartFacts,
-  Place,
-  PriceFacts,
-  Problem,
-  ProgrammeFacts,
-  RainReading,
+import {
+  type DesignSettings,
+  type GaugeFacts,
+  type GaugeNormal,
+  noStorms,
+  type PartFacts,
+  type Place,
+  type PriceFacts,
+  type Problem,
+  type ProgrammeFacts,
+  type RainReading,
 } from '@eavewell/engine';
 import type { NotUsed } from '../reading/tableProblems.ts';
 import { checkLinks } from './checkLinks.ts';
 import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
+import { stormsByGauge } from './stormsByGauge.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** What was read of one gauge's rain. */
@@ -67,6 +69,7 @@ function normalsByGauge({ normals }: TablesRead): ReadonlyMap<string, readonly G
 
 function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
   const normals = normalsByGauge(tables);
+  const storms = stormsByGauge(tables);
   return (tables.gauges?.rows ?? []).map(({ values }) => {
     const gaugeId = values.gaugeId!;
     const found = rain.get(gaugeId);
@@ -78,6 +81,7 @@ function gaugeFacts({ tables, rain }: ProgrammeParts): readonly GaugeFacts[] {
       readingTime: values.readingTime,
       readings: found?.readings ?? [],
       normals: found && isRefused(found) ? [] : (normals.get(gaugeId) ?? []),
+      ...(storms.get(gaugeId) ?? noStorms),
       file: found?.file ?? `rain/${gaugeId}.csv`,
     };
   });
@@ -90,6 +94,12 @@ function partFacts({ parts }: TablesRead): readonly PartFacts[] {
     name: values.name ?? values.partId!,
     volume_L: values.volume_L,
     length_m: values.length_m,
+    mass_kg: values.mass_kg,
+    shape: values.shape,
+    topWidth_mm: values.topWidth_mm,
+    baseWidth_mm: values.baseWidth_mm,
+    depth_mm: values.depth_mm,
+    bore_mm: values.bore_mm,
   }));
 }
 

@@ -89,9 +89,9 @@ function pairsOf(
   return pairs;
 }
 
-/** Rows of roofs, gutters, downpipes, tanks, demand and diverters must name a site that is there. */
+/** Rows of roofs, gutters, downpipes, tanks, pipes, demand and diverters must name a site that is there. */
 function checkSites(checker: LinkChecker, tables: TablesRead, siteIds: ReadonlySet<string>): void {
-  for (const name of ['roofs', 'gutters', 'downpipes', 'tanks', 'demand', 'diverters'] as const) {
+  for (const name of ['roofs', 'gutters', 'downpipes', 'tanks', 'pipes', 'demand', 'diverters'] as const) {
     const read = tables[name];
     const rows = (read?.rows ?? []).filter(({ values }) => values.siteId !== null);
     if (tables.sites?.usable !== true) {
@@ -107,20 +107,25 @@ function checkSites(checker: LinkChecker, tables: TablesRead, siteIds: ReadonlyS
   }
 }
 
-/** Rows of normals must name a gauge that is there. */
-function checkNormals(checker: LinkChecker, tables: TablesRead): void {
-  const rows = tables.normals?.rows ?? [];
-  const file = tables.normals?.file ?? '';
-  if (tables.gauges?.usable !== true) {
-    checker.unchecked(file, 'gauges.csv', 'gaugeId', rows);
-    return;
-  }
+/** Tables whose rows are about a gauge. */
+const gaugeTables = ['normals', 'storms', 'stormCoefficients', 'shortRain'] as const;
+
+/** Rows about a gauge must name one that is there. */
+function checkGaugeTables(checker: LinkChecker, tables: TablesRead): void {
   const gaugeIds = idsOf(tables.gauges, 'gaugeId');
-  for (const row of rows) {
-    const id = row.values.gaugeId!;
-    if (gaugeIds.has(id)) continue;
-    const link = { table: 'normals', file, row, column: 'gaugeId', id, siteId: null, wholeRow: true } as const;
-    checker.refuse({ ...link, code: 'link.unknown_gauge' }, gaugeIds, 'a gaugeId of gauges.csv');
+  for (const table of gaugeTables) {
+    const rows = tables[table]?.rows ?? [];
+    const file = tables[table]?.file ?? '';
+    if (tables.gauges?.usable !== true) {
+      checker.unchecked(file, 'gauges.csv', 'gaugeId', rows);
+      continue;
+    }
+    for (const row of rows) {
+      const id = row.values.gaugeId!;
+      if (gaugeIds.has(id)) continue;
+      const link = { table, file, row, column: 'gaugeId', id, siteId: null, wholeRow: true } as const;
+      checker.refuse({ ...link, code: 'link.unknown_gauge' }, gaugeIds, 'a gaugeId of gauges.csv');
+    }
   }
 }
 
@@ -176,16 +181,17 @@ function checkJoined(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
-/** A roof may name the tank its gutter leads to, of its own site. */
+/** A roof may name the tank its gutter leads to, and a pipe the tank it comes from, of its own site. */
 function checkLeads(checker: LinkChecker, tables: TablesRead): void {
   if (tables.tanks?.usable !== true) return;
   const tanks = pairsOf(tables.tanks, 'tankId');
-  for (const row of tables.roofs?.rows ?? []) {
-    const { siteId, tankId: id } = row.values;
-    if (id === null || checker.unlinked.has(`roofs ${row.row}`) || tanks.get(siteId!)?.has(id)) continue;
-    const link = { table: 'roofs', file: tables.roofs!.file, row, column: 'tankId', id, siteId, wholeRow: false };
-    checker.refuse({ ...link, code: 'link.unknown_tank' }, tanks.get(siteId!) ?? [], `a tankId of ${siteId}`);
-  }
+  for (const table of ['roofs', 'pipes'] as const)
+    for (const row of tables[table]?.rows ?? []) {
+      const { siteId, tankId: id } = row.values;
+      if (id === null || checker.unlinked.has(`${table} ${row.row}`) || tanks.get(siteId!)?.has(id)) continue;
+      const link = { table, file: tables[table]!.file, row, column: 'tankId', id, siteId, wholeRow: false };
+      checker.refuse({ ...link, code: 'link.unknown_tank' }, tanks.get(siteId!) ?? [], `a tankId of ${siteId}`);
+    }
 }
 
 function checkParts(checker: LinkChecker, tables: TablesRead): void {
@@ -309,7 +315,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   const checker = new LinkChecker();
   checkSites(checker, tables, idsOf(tables.sites, 'siteId'));
   checkGauges(checker, tables);
-  checkNormals(checker, tables);
+  checkGaugeTables(checker, tables);
   checkRoofs(checker, tables);
   checkJoined(checker, tables);
   checkLeads(checker, tables);

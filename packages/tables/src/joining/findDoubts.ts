@@ -1,9 +1,64 @@
-import type { Place, Problem } from '@eavewell/engine';
+import type { Place, Problem, SiteFacts } from '@eavewell/engine';
 import type { FolderTableName } from '../contract/allTables.ts';
 import type { TablesRead } from './tablesRead.ts';
 
-/** The tables whose rows a site is judged by. Nothing is judged by gutters and downpipes yet, so that they put nothing in doubt. */
-const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand'] as const;
+/** The tables whose rows a site is judged by; those of one station alone put that station in doubt. */
+const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'gutters', 'downpipes', 'pipes'] as const;
+
+/** A station that can be in doubt while the rest of a site is judged. */
+type Beside = keyof SiteFacts['doubtsBeside'];
+
+/** Tables, and columns of others, that one station alone is judged by. */
+const tablesBeside: Partial<Record<FolderTableName, Beside>> = {
+  gutters: 'drainage',
+  downpipes: 'drainage',
+  pipes: 'head',
+};
+const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Beside>>>> = {
+  sites: {
+    taps: 'head',
+    tapHeight_m: 'head',
+    unitHeight_m: 'head',
+    handPump: 'head',
+    windSpeed_m_per_s: 'stand',
+    windExposure: 'stand',
+  },
+  roofs: {
+    wallAbove_m2: 'drainage',
+    valleys: 'drainage',
+    fragile: 'drainage',
+    pitch_deg: 'drainage',
+    eaveHeight_m: 'drainage',
+  },
+  diverters: { chamberBore_mm: 'drainage', drainHole_mm: 'drainage' },
+  tanks: {
+    height_m: 'stand',
+    standHeight_m: 'stand',
+    emptyMass_kg: 'stand',
+    standMass_kg: 'stand',
+    groundClass: 'stand',
+    pads: 'stand',
+    padSide_m: 'stand',
+    baseWidth_m: 'stand',
+    signedBy: 'stand',
+    signedOn: 'stand',
+    overflowBore_mm: 'drainage',
+    overflows: 'drainage',
+    overflowScreen: 'drainage',
+    inletHeight_m: 'settling',
+    cells: 'settling',
+  },
+};
+
+/** Nothing beside is in doubt. */
+export const noDoubtsBeside: SiteFacts['doubtsBeside'] = { drainage: [], settling: [], stand: [], head: [] };
+
+/** The one station a place is about; null: the whole site. */
+function besideOf({ file, column }: Place, tables: TablesRead): Beside | null {
+  const name = siteTables.find((one) => tables[one]?.file === file);
+  if (name === undefined) return null;
+  return tablesBeside[name] ?? (column === undefined ? null : (columnsBeside[name]?.[column] ?? null));
+}
 
 /** Tables whose rows sites name: a fault of their first line bears on every site. */
 const namedTables = ['parts', 'targets', 'presence', 'secondSources'] as const;
@@ -15,6 +70,8 @@ const ofFirstLine = /^(?:header|columns)\./;
 export interface Doubts {
   /** By site. */
   readonly bySite: ReadonlyMap<string, readonly Place[]>;
+  /** By site, what puts one station of it in doubt. */
+  readonly beside: ReadonlyMap<string, SiteFacts['doubtsBeside']>;
   /** By part, for the sites whose tanks name it. */
   readonly byPart: ReadonlyMap<string, readonly Place[]>;
   /** By gauge, for the sites that name it. */
@@ -99,19 +156,26 @@ export function findDoubts(
   const ofProgrammeDemand: Place[] = [];
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
-  const notJudged = new Set([tables.gutters?.file, tables.downpipes?.file]);
-  const ofLinks = linkProblems.filter(({ place }) => place.file === undefined || !notJudged.has(place.file));
-  const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...ofLinks];
+  const found = [...siteTables.flatMap((name) => tables[name]?.problems ?? []), ...linkProblems];
+  const beside = new Map<string, SiteFacts['doubtsBeside']>();
+  const doubt = (siteId: string, place: Place) => {
+    const station = besideOf(place, tables);
+    if (station === null) add(bySite, siteId, place);
+    else {
+      const before = beside.get(siteId) ?? noDoubtsBeside;
+      beside.set(siteId, { ...before, [station]: [...before[station], place] });
+    }
+  };
   for (const name of namedTables)
     for (const { code, severity, place } of tables[name]?.problems ?? [])
       if (severity === 'blocker' && ofFirstLine.test(code)) ofAll.push(place);
   for (const { code, severity, place, facts } of found) {
     if (severity !== 'blocker') continue;
     if (code === 'link.unknown_site')
-      for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) add(bySite, siteId, place);
+      for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) doubt(siteId, place);
     if (code === 'cell.hidden_in_id' && place.column === 'siteId')
-      for (const siteId of lookAlikes.get(toTheEye(String(facts['likely']))) ?? []) add(bySite, siteId, place);
-    if (place.siteId !== undefined) add(bySite, place.siteId, place);
+      for (const siteId of lookAlikes.get(toTheEye(String(facts['likely']))) ?? []) doubt(siteId, place);
+    if (place.siteId !== undefined) doubt(place.siteId, place);
     else if (ofFirstLine.test(code)) ofAll.push(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
@@ -122,5 +186,5 @@ export function findDoubts(
   for (const { code, place, facts } of linkProblems)
     if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
   const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  return { bySite, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand };
+  return { bySite, beside, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand };
 }

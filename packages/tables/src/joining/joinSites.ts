@@ -4,6 +4,7 @@ import type {
   DiverterFacts,
   DownpipeFacts,
   GutterFacts,
+  PipeFacts,
   Place,
   PresenceCalendar,
   RoofFacts,
@@ -12,7 +13,7 @@ import type {
   TankFacts,
   Target,
 } from '@eavewell/engine';
-import type { Doubts } from './findDoubts.ts';
+import { type Doubts, noDoubtsBeside } from './findDoubts.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** Rows by the site they are about; the programme's own under ''. */
@@ -96,7 +97,9 @@ class SiteJoiner {
   private readonly diverters;
   private readonly gutters;
   private readonly downpipes;
+  private readonly pipes;
   private readonly volumes: ReadonlyMap<string, number | null>;
+  private readonly masses: ReadonlyMap<string, number | null>;
   private readonly sources: ReadonlyMap<string, SecondSourceFacts>;
   private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
   private readonly targets: ReadonlyMap<string, Target>;
@@ -110,6 +113,8 @@ class SiteJoiner {
     this.diverters = bySite('diverters', tables.diverters?.rows, unlinked);
     this.gutters = bySite('gutters', tables.gutters?.rows, unlinked);
     this.downpipes = bySite('downpipes', tables.downpipes?.rows, unlinked);
+    this.pipes = bySite('pipes', tables.pipes?.rows, unlinked);
+    this.masses = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.mass_kg]));
     this.volumes = new Map((tables.parts?.rows ?? []).map(({ values }) => [values.partId!, values.volume_L]));
     this.sources = sourcesById(tables);
     this.calendars = calendarsById(tables);
@@ -139,6 +144,9 @@ class SiteJoiner {
       form: values.form,
       pitch_deg: values.pitch_deg,
       eaveHeight_m: values.eaveHeight_m,
+      wallAbove_m2: values.wallAbove_m2,
+      valleys_count: values.valleys,
+      isFragile: values.fragile,
     }));
   }
 
@@ -152,6 +160,11 @@ class SiteJoiner {
       length_m: values.length_m,
       fall_mm_per_m: values.fall_mm_per_m,
       outlet_mm: values.outlet_mm,
+      baseWidth_mm: values.baseWidth_mm,
+      outlets_count: values.outlets,
+      runToOutlet_m: values.runToOutlet_m,
+      bends_count: values.bends,
+      outletGrate: values.outletGrate ?? 'open',
     }));
   }
 
@@ -179,8 +192,39 @@ class SiteJoiner {
         peopleFraction: values.peopleFraction,
         height_m: values.height_m,
         standHeight_m: values.standHeight_m,
+        partId: part,
+        inletHeight_m: values.inletHeight_m,
+        overflowBore_mm: values.overflowBore_mm,
+        overflows_count: values.overflows,
+        overflowScreen: values.overflowScreen ?? 'open',
+        cells_count: values.cells,
+        emptyMass_kg: values.emptyMass_kg,
+        partMass_kg: part === null ? null : (this.masses.get(part) ?? null),
+        standMass_kg: values.standMass_kg,
+        groundClass: values.groundClass,
+        pads_count: values.pads,
+        padSide_m: values.padSide_m,
+        baseWidth_m: values.baseWidth_m,
+        signedBy: values.signedBy,
+        signedOn: values.signedOn,
       };
     });
+  }
+
+  pipesOf(siteId: string): readonly PipeFacts[] {
+    return (this.pipes.get(siteId) ?? []).map(({ row, values }) => ({
+      pipeId: values.pipeId!,
+      tankId: this.unlinked.has(`pipes ${row} tankId`) ? null : values.tankId,
+      leg: values.leg!,
+      bore_mm: values.bore_mm,
+      length_m: values.length_m,
+      material: values.material,
+      elbows_count: values.elbows,
+      tees_count: values.tees,
+      valves_count: values.valves,
+      meters_count: values.meters,
+      otherLoss_k: values.otherLoss_k,
+    }));
   }
 
   hasOwnDemand(siteId: string): boolean {
@@ -194,6 +238,11 @@ class SiteJoiner {
       judged: values.judged!,
       ...(values.months === null ? {} : { months: values.months }),
     }));
+  }
+
+  /** What puts a station in doubt, and the rest of the site not. */
+  doubtsBeside(siteId: string): SiteFacts['doubtsBeside'] {
+    return this.doubts.beside.get(siteId) ?? noDoubtsBeside;
   }
 
   targetOf(siteClass: string | null): Target | null {
@@ -252,8 +301,10 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     gutters: joiner.guttersOf(siteId),
     downpipes: joiner.downpipesOf(siteId),
     tanks: joiner.tanksOf(siteId),
+    pipes: joiner.pipesOf(siteId),
     demand: joiner.demandOf(siteId),
     doubts: joiner.doubtsOf(named),
+    doubtsBeside: joiner.doubtsBeside(siteId),
   };
 }
 
@@ -280,6 +331,12 @@ const unknown = {
   rainFactor: 1,
   handOverDay: null,
   ration: null,
+  taps_count: null,
+  tapHeight_m: null,
+  unitHeight_m: null,
+  hasHandPump: null,
+  windSpeed_m_per_s: null,
+  windExposure: null,
 } as const;
 
 /**
@@ -319,6 +376,12 @@ export function joinSites(
       rainFactor: values.rainFactor ?? 1,
       handOverDay: values.handOverDay,
       ration: rationFacts(values),
+      taps_count: values.taps,
+      tapHeight_m: values.tapHeight_m,
+      unitHeight_m: values.unitHeight_m,
+      hasHandPump: values.handPump,
+      windSpeed_m_per_s: values.windSpeed_m_per_s,
+      windExposure: values.windExposure,
       ...around({
         siteId: values.siteId!,
         gaugeId: values.gaugeId,

@@ -68,9 +68,6 @@ class SettingsReader {
   }
 }
 
-/** Settings that may be null. */
-type Nullable = 'waterYearStartMonth' | 'growthFraction_per_year' | 'people_per_household';
-
 function readTarget(reader: SettingsReader, value: unknown): Target {
   const standard = defaultSettings.target;
   if (value === undefined) return standard;
@@ -105,35 +102,18 @@ export function readSettings(given: unknown, file = 'settings.json'): SettingsRe
     return { settings: defaultSettings, problems: reader.problems };
   }
   reader.unknownKeys(given, ['target', ...Object.keys(settingsColumns)]);
-  const number = (
-    key: keyof Omit<DesignSettings, 'target' | 'programme' | Nullable | 'gapFilling' | 'dayOrder' | 'wetDayAmounts'>,
-  ) => reader.take(key, given[key], settingsColumns[key], defaultSettings[key]);
-  const numberOrNull = (key: Nullable) =>
-    reader.take<number | null>(key, given[key], settingsColumns[key], defaultSettings[key]);
+  const take = <K extends keyof typeof settingsColumns>(key: K) =>
+    reader.take<DesignSettings[K]>(
+      key,
+      given[key],
+      settingsColumns[key] as Column<NonNullable<DesignSettings[K]>>,
+      defaultSettings[key],
+    );
+  const flat = Object.keys(settingsColumns).map((key) => [key, take(key as keyof typeof settingsColumns)]);
   const settings: DesignSettings = {
-    programme: reader.take('programme', given['programme'], settingsColumns.programme, defaultSettings.programme),
+    ...defaultSettings,
     target: readTarget(reader, given['target']),
-    litres_per_person_per_day: number('litres_per_person_per_day'),
-    firstFlush_mm: number('firstFlush_mm'),
-    range_fraction: number('range_fraction'),
-    draws: number('draws'),
-    seed: number('seed'),
-    missingDays_fraction: number('missingDays_fraction'),
-    leastYears: number('leastYears'),
-    waterYearStartMonth: numberOrNull('waterYearStartMonth'),
-    gapFilling: reader.take('gapFilling', given['gapFilling'], settingsColumns.gapFilling, defaultSettings.gapFilling),
-    dayOrder: reader.take('dayOrder', given['dayOrder'], settingsColumns.dayOrder, defaultSettings.dayOrder),
-    designAfterHandOver_years: number('designAfterHandOver_years'),
-    growthFraction_per_year: numberOrNull('growthFraction_per_year'),
-    people_per_household: numberOrNull('people_per_household'),
-    madeYears: number('madeYears'),
-    wetDayAmounts: reader.take(
-      'wetDayAmounts',
-      given['wetDayAmounts'],
-      settingsColumns.wetDayAmounts,
-      defaultSettings.wetDayAmounts,
-    ),
-    gaugeReach_km: number('gaugeReach_km'),
+    ...(Object.fromEntries(flat) as Partial<DesignSettings>),
   };
   return { settings, problems: reader.problems };
 }

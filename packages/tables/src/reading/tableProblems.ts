@@ -97,7 +97,7 @@ export const tableProblems = {
   'link.unknown_gauge': 'blocker',
   'link.unknown_roof': 'blocker',
   'link.unknown_tank': 'blocker',
-  'link.pipe_roof_unknown': 'warning', // of a gutter or a downpipe, by which nothing is judged yet
+  'link.pipe_roof_unknown': 'blocker', // of a gutter or a downpipe
   'link.unknown_part': 'blocker',
   'link.part_not_tank': 'blocker', // kind
   'link.joined_to_itself': 'blocker',

@@ -180,7 +180,9 @@ export const siteReport = z
     stations: z.strictObject({
       roof: stationVerdict,
       gutter: stationVerdict,
+      settling: stationVerdict,
       storage: stationVerdict,
+      stand: stationVerdict,
       treatmentUnit: stationVerdict,
       tap: stationVerdict,
     }),

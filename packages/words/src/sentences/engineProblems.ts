@@ -1,8 +1,13 @@
 import type { EngineProblemCode } from '@eavewell/engine';
 import type { Told } from '../problems.ts';
+import { drainageSentences } from './drainageProblems.ts';
+import { headSentences } from './headProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
+import { settlingSentences } from './settlingProblems.ts';
 import { siteRainSentences } from './siteRainProblems.ts';
+import { standSentences } from './standProblems.ts';
+import { stormSentences } from './stormProblems.ts';
 import { amount, part, type Sentences, says, wordFor, yes } from './telling.ts';
 
 const days = (t: Told) => amount(t, ['count', 'days'], 'day');
@@ -102,6 +107,11 @@ const site = {
     const saysVerdict = yes(todo.includes(part(t, 'verdictIn')));
     return says(t, 'site.facts_in_doubt', { ...where, fault, todo, saysVerdict });
   },
+  'site.station_in_doubt': (t) => {
+    const { siteId: _, ...at } = t.place;
+    const station = wordFor(t, 'beside', t.text('station')) ?? t.text('station');
+    return says(t, 'site.station_in_doubt', { count: t.number('count') ?? 1, place: placeIn(t)(at), station });
+  },
   'site.figure_unusable': (t) =>
     says(t, 'site.figure_unusable', { value: t.text('value'), hasOf: yes(t.text('of') !== ''), of: t.text('of') }),
   'site.gauge_unknown': (t) =>
@@ -186,4 +196,9 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...siteRainSentences,
   ...site,
   ...peopleSentences,
+  ...stormSentences,
+  ...drainageSentences,
+  ...settlingSentences,
+  ...standSentences,
+  ...headSentences,
 };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { dayIndexOf, type RainReading } from '../../kernel/index.ts';
+import { dayIndexOf, noStorms, type RainReading } from '../../kernel/index.ts';
 import { nearReadings } from './farReadings.ts';
 import { rainRecord } from './rainRecord.ts';
 
@@ -18,6 +18,7 @@ const gauge = {
   longitude_deg: null,
   file: 'rain/G1.csv',
   normals: [],
+  ...noStorms,
 };
 
 describe('nearReadings', () => {

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { dayIndexOf, type GaugeFacts, isoDay, measured, unknownDay } from '../../kernel/index.ts';
+import { dayIndexOf, type GaugeFacts, isoDay, measured, noStorms, unknownDay } from '../../kernel/index.ts';
 import { rainRecord } from './rainRecord.ts';
 
 const start = dayIndexOf(2001, 3, 1);
@@ -9,6 +9,7 @@ const gauge = (
   pairs: readonly (readonly [number, number | null])[],
   readingTime: string | null = null,
 ): GaugeFacts => ({
+  ...noStorms,
   gaugeId: 'G1',
   name: 'Gauge',
   latitude_deg: null,

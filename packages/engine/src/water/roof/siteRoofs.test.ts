@@ -1,19 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import type { RoofFacts, WorkingLine } from '../../kernel/index.ts';
+import { unmeasuredRoof } from '../../kernel/index.ts';
 import { siteRoofs } from './siteRoofs.ts';
 
 const roof: RoofFacts = {
+  ...unmeasuredRoof,
   roofId: 'R1',
   length_m: 12,
   width_m: 6,
-  roofPlanArea_m2: null,
+
   material: 'corrugatedMetal',
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
+
   runoffFraction: 0.8,
   gutteredFraction: 0.5,
-  tankId: null,
+
   diverter: { firstFlush_mm: null, chamber_L: 18, drainHole: 'open', chamberBore_mm: null, drainHole_mm: null },
 };
 const read = (roofs: readonly RoofFacts[], working: WorkingLine[] = []) =>

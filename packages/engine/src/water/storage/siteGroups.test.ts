@@ -1,33 +1,25 @@
 import { describe, expect, it } from 'vitest';
 import type { RoofFacts, TankFacts } from '../../kernel/index.ts';
+import { unmeasuredRoof, unmeasuredTank } from '../../kernel/index.ts';
 import { siteGroups } from './siteGroups.ts';
 
 const tank = (tankId: string, peopleFraction: number | null = null, joinedTo: string | null = null): TankFacts => ({
+  ...unmeasuredTank,
   tankId,
   nominal_L: 1000,
-  partVolume_L: null,
-  outletHeight_m: null,
-  overflowHeight_m: null,
-  diameter_m: null,
+
   joinedTo,
-  role: 'storage',
-  height_m: null,
-  standHeight_m: null,
+
   peopleFraction,
 });
 const roof = (roofId: string, tankId: string | null = null, gutteredFraction: number | null = 1): RoofFacts => ({
+  ...unmeasuredRoof,
   roofId,
-  length_m: null,
-  width_m: null,
+
   roofPlanArea_m2: 50,
-  material: null,
-  form: null,
-  pitch_deg: null,
-  eaveHeight_m: null,
-  runoffFraction: null,
+
   gutteredFraction,
   tankId,
-  diverter: null,
 });
 const read = (tanks: TankFacts[], roofs: RoofFacts[]) => siteGroups({ siteId: 'S1', tanks, roofs });
 const codes = (tanks: TankFacts[], roofs: RoofFacts[]) => read(tanks, roofs).problems.map(({ code }) => code);

@@ -1,19 +1,14 @@
 import { expect, it } from 'vitest';
 import type { TankFacts } from '../../kernel/index.ts';
+import { unmeasuredTank } from '../../kernel/index.ts';
 import { tankGroups } from './tankGroups.ts';
 
 const tank = (tankId: string, joinedTo: string | null = null): TankFacts => ({
+  ...unmeasuredTank,
   tankId,
   nominal_L: 1000,
-  partVolume_L: null,
-  outletHeight_m: null,
-  overflowHeight_m: null,
-  diameter_m: null,
+
   joinedTo,
-  role: 'storage',
-  height_m: null,
-  standHeight_m: null,
-  peopleFraction: null,
 });
 const ids = (tanks: TankFacts[]) => tankGroups(tanks).map(({ tankIds }) => tankIds);
 

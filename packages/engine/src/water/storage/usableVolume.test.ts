@@ -1,19 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import type { TankFacts } from '../../kernel/index.ts';
+import { unmeasuredTank } from '../../kernel/index.ts';
 import { usableVolume } from './usableVolume.ts';
 
 const tank = (tankId: string, facts: Partial<TankFacts> = {}): TankFacts => ({
+  ...unmeasuredTank,
   tankId,
-  nominal_L: null,
-  partVolume_L: null,
-  outletHeight_m: null,
-  overflowHeight_m: null,
-  diameter_m: null,
-  joinedTo: null,
-  role: 'storage',
-  height_m: null,
-  standHeight_m: null,
-  peopleFraction: null,
+
   ...facts,
 });
 const codes = (tanks: TankFacts[]) => usableVolume('S1', tanks).problems.map((problem) => problem.code);

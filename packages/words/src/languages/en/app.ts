@@ -903,6 +903,8 @@ export const sites = {
   "shown": "{count, plural, =0 {No site} one {# site} other {# sites}} shown",
   "station_gutter": "gutter",
   "station_roof": "roof",
+  "station_settling": "settling tank",
+  "station_stand": "stand",
   "station_stands": "{station} {verdict}",
   "station_storage": "tank",
   "station_tap": "cup",
@@ -923,6 +925,8 @@ export const sites = {
 export const stations = {
   "gutter": "gutter",
   "roof": "roof",
+  "settling": "settling tank",
+  "stand": "stand",
   "storage": "tank",
   "tap": "tap",
   "treatmentUnit": "treatment unit"

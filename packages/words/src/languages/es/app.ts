@@ -904,6 +904,8 @@ export const sites = {
   "shown": "{count, plural, =0 {Ningún sitio} one {# sitio} other {# sitios}} en la lista",
   "station_gutter": "canaleta",
   "station_roof": "techo",
+  "station_settling": "tanque de sedimentación",
+  "station_stand": "soporte",
   "station_stands": "{station}: {verdict}",
   "station_storage": "tanque",
   "station_tap": "vaso",
@@ -924,6 +926,8 @@ export const sites = {
 export const stations = {
   "gutter": "canaleta",
   "roof": "techo",
+  "settling": "tanque de sedimentación",
+  "stand": "soporte",
   "storage": "tanque",
   "tap": "grifo",
   "treatmentUnit": "unidad de tratamiento"

@@ -1,0 +1,1 @@
+export { type HeadGiven, headFindings } from './headFindings.ts';

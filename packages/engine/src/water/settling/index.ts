@@ -1,0 +1,1 @@
+export { type SettlingGiven, settlingFindings } from './settlingFindings.ts';

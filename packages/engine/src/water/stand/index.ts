@@ -1,0 +1,1 @@
+export { type StandGiven, standFindings } from './standFindings.ts';

@@ -1,0 +1,1 @@
+export { designStorm, type StormGiven } from './designStorm.ts';
