@@ -43,9 +43,10 @@ function farDepth(diameter: number, flow: number, length: number, roughness: num
     return (friction + (2 * q * inflow) / (g * area * area)) / Math.max(1e-6, 1 - froude);
   };
   let depth = ((low + high) / 2) * 1.0005;
-  const step = length / steps;
   for (let i = 0; i < steps; i++) {
-    const x = i * step;
+    // Short steps near the outlet, where the surface is steep.
+    const x = length * (i / steps) ** 2;
+    const step = length * ((i + 1) / steps) ** 2 - x;
     const a = slope(x, depth);
     const b = slope(x + step / 2, depth + (a * step) / 2);
     const c = slope(x + step / 2, depth + (b * step) / 2);

@@ -82,12 +82,9 @@ export const downpipeFlow = {
 
 /**
  * Loss at the mouth of a pipe that stands a little into its tank, in heads of its own speed. Source: handbook lists give 0.8 to 1.0 for a projecting
- * entrance, 0.5 for a flush one (crane-410, quoted); the harder end is taken, which is ours.
+ * entrance, 0.5 for a flush one (crane-tp410, quoted); the harder end is taken, which is ours.
  */
 export const overflowEntrance_factor = 1;
 
 /** What a screen over an overflow lets through once half of it is blocked [fraction]. Common practice, no source. */
 export const screened_fraction = 0.5;
-
-/** Steps a level is looked for in, each halving what is left: beyond the digits a number has [count]. Ours. */
-export const halvings_count = 80;

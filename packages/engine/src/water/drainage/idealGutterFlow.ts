@@ -1,5 +1,4 @@
-import { gravity_m_per_s2 } from '../../kernel/index.ts';
-import { halvings_count } from './constants.ts';
+import { gravity_m_per_s2, risingRoot } from '../../kernel/index.ts';
 import type { GutterSection, WaterAt } from './gutterSection.ts';
 
 /** A level gutter full to the brim at its far end, without friction. */
@@ -21,14 +20,7 @@ export interface IdealGutterFlow {
  */
 export function idealGutterFlow(section: GutterSection): IdealGutterFlow {
   const pressure_mm3 = section.at(section.depth_mm).moment_mm3;
-  let low_mm = 0;
-  let high_mm = section.depth_mm;
-  for (let step = 0; step < halvings_count; step++) {
-    const level_mm = (low_mm + high_mm) / 2;
-    if (thrust_mm3(section.at(level_mm)) < pressure_mm3) low_mm = level_mm;
-    else high_mm = level_mm;
-  }
-  const outletDepth_mm = (low_mm + high_mm) / 2;
+  const outletDepth_mm = risingRoot((level_mm) => thrust_mm3(section.at(level_mm)) - pressure_mm3, 0, section.depth_mm);
   return { flow_L_per_s: criticalFlow_L_per_s(section.at(outletDepth_mm)), outletDepth_mm };
 }
 
@@ -36,9 +28,10 @@ function thrust_mm3({ area_mm2, width_mm, moment_mm3 }: WaterAt): number {
   return area_mm2 === 0 ? 0 : moment_mm3 + area_mm2 ** 2 / width_mm;
 }
 
-/** Flow at the depth of least energy: √(g A³ ÷ T), mm turned to m, m³ to L. */
+/** Flow at the depth of least energy: √(g A³ ÷ T), mm turned to m, m³ to L; without end where a pipe is full and has no free surface. */
 export function criticalFlow_L_per_s({ area_mm2, width_mm }: WaterAt): number {
-  if (area_mm2 === 0 || width_mm === 0) return 0;
+  if (area_mm2 === 0) return 0;
+  if (width_mm === 0) return Infinity;
   const area_m2 = area_mm2 / 1e6;
   return 1000 * Math.sqrt((gravity_m_per_s2 * area_m2 ** 3) / (width_mm / 1000));
 }

@@ -1,5 +1,11 @@
-import { boreArea_m2, gravity_m_per_s2, orificeCoefficient_ratio, orificeFlow_m3_per_s } from '../../kernel/index.ts';
-import { halvings_count, overflowEntrance_factor, screened_fraction } from './constants.ts';
+import {
+  boreArea_m2,
+  gravity_m_per_s2,
+  orificeCoefficient_ratio,
+  orificeFlow_m3_per_s,
+  risingRoot,
+} from '../../kernel/index.ts';
+import { overflowEntrance_factor, screened_fraction } from './constants.ts';
 import { waterInCircle } from './gutterSection.ts';
 import { criticalFlow_L_per_s } from './idealGutterFlow.ts';
 
@@ -13,7 +19,7 @@ import { criticalFlow_L_per_s } from './idealGutterFlow.ts';
  * @param screen - `screened` where a screen covers it, half of which is taken as blocked [text]
  * @returns flow [L/s]
  * @law more head or a wider pipe never lets out less
- * @source chow-1959, critical flow in a circle (from memory); crane-410, entrance losses; torricelli-1644
+ * @source chow-1959, critical flow in a circle (from memory); crane-tp410, entrance losses; torricelli-1644
  * @example
  * overflowCapacity_L_per_s(100, 0, 'open') // → 0
  */
@@ -31,14 +37,9 @@ export function overflowCapacity_L_per_s(bore_mm: number, head_mm: number, scree
 
 /** The depth at which the energy of the pouring water, and what it lost on its way in, is the head there is. */
 function pouringFlow_L_per_s(radius_mm: number, head_mm: number): number {
-  let low_mm = 0;
-  let high_mm = Math.min(head_mm, 2 * radius_mm);
-  for (let step = 0; step < halvings_count; step++) {
-    const level_mm = (low_mm + high_mm) / 2;
-    if (headFor_mm(radius_mm, level_mm) < head_mm) low_mm = level_mm;
-    else high_mm = level_mm;
-  }
-  return criticalFlow_L_per_s(waterInCircle(radius_mm, low_mm));
+  const crown_mm = 2 * radius_mm;
+  const level_mm = risingRoot((level) => headFor_mm(radius_mm, level) - head_mm, 0, Math.min(head_mm, crown_mm));
+  return criticalFlow_L_per_s(waterInCircle(radius_mm, level_mm));
 }
 
 function headFor_mm(radius_mm: number, level_mm: number): number {
