@@ -4,6 +4,7 @@ import {
   type DrainageFinding,
   engineProblem,
   type HeadFinding,
+  type Judged,
   type PartFacts,
   type Problem,
   type SettlingFinding,
@@ -17,6 +18,7 @@ import {
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
+import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings } from './water/stand/index.ts';
 
@@ -53,7 +55,7 @@ export interface OtherStations {
  */
 export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
   const { settings, parts, storm } = given;
-  const drainage = drainageFinding({ site, storm, parts, settings });
+  const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
   const { demandHighest_L_per_day } = given;
   const settling = settlingFindings({ site, stormFlow_L_per_s: flows, demandHighest_L_per_day, settings });
@@ -78,6 +80,18 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     },
     problems: [...inDoubt, ...[drainage, settling, stand, head].flatMap(({ problems }) => problems)],
     working: [drainage, settling, stand, head].flatMap(({ working }) => working),
+  };
+}
+
+/** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
+function drainageOf(site: SiteFacts, { settings, parts, storm }: StationsGiven): Judged<DrainageFinding> {
+  const firstFlush = firstFlushFindings({ site, settings });
+  const found = drainageFinding({ site, storm, parts, settings, firstFlush: firstFlush.finding ?? [] });
+  if (found.finding === null) return found;
+  return {
+    finding: found.finding,
+    problems: [...found.problems, ...firstFlush.problems],
+    working: [...found.working, ...firstFlush.working],
   };
 }
 

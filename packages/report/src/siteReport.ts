@@ -10,6 +10,7 @@ import {
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
+import { drainageReport } from './drainageReport.ts';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
 
@@ -37,6 +38,7 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     stations: { ...design.stations },
     finding: findingOf(design, language),
     storages: design.storages.map(storageReport),
+    drainage: design.drainage && drainageReport(design.drainage, language),
     firstService: design.firstService && firstServiceReport(design.firstService),
     remedies: remedies && siteRemediesReport(remedies, language),
     problems: design.problems.map((problem) => problemReport(problem, language)),

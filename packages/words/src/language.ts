@@ -13,6 +13,7 @@ import type { LanguageHead } from './messages/texts.ts';
 import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
+import type { DrainageWords } from './sentences/drainageFindings.ts';
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -28,8 +29,8 @@ export type StorageSaid = Omit<
   readonly cappedBy: string | null;
 };
 
-/** What is said of a storage finding and of a site. */
-export interface FindingWords {
+/** What is said of the findings of a site. */
+export interface FindingWords extends DrainageWords {
   /** The finding in one or two sentences. */
   storage(finding: StorageSaid): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */

@@ -88,3 +88,9 @@ export const overflowEntrance_factor = 1;
 
 /** What a screen over an overflow lets through once half of it is blocked [fraction]. Common practice, no source. */
 export const screened_fraction = 0.5;
+
+/** How much a stated run may be beyond what the gutter allows, as both were measured with a tape [fraction]. Ours. */
+export const runSlack_fraction = 0.05;
+
+/** From this share of the rain on, what runs over the gutters is warned of [fraction]. Ours. */
+export const rainLostFrom_fraction = 0.01;

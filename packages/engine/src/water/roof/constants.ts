@@ -70,3 +70,6 @@ export const loadHalvedBy_mm = 1;
 
 /** Rain up to this is light [mm/h]: a diverter that leaks as much loses whole spells. Common practice, from memory: 2.5 mm/h ends "light rain". */
 export const lightRain_mm_per_h = 2.5;
+
+/** A chamber that holds less than this share of what is wanted is warned of [fraction]. Ours. */
+export const chamberEnough_fraction = 0.9;
