@@ -10,6 +10,7 @@ import {
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
+import { drainageReport } from './drainageReport.ts';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
 import { standsReport } from './standReport.ts';
@@ -38,6 +39,7 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     stations: { ...design.stations },
     finding: findingOf(design, language),
     storages: design.storages.map(storageReport),
+    drainage: design.drainage && drainageReport(design.drainage, language),
     ...standsReport(design, language),
     firstService: design.firstService && firstServiceReport(design.firstService),
     remedies: remedies && siteRemediesReport(remedies, language),

@@ -13,6 +13,7 @@ import type { LanguageHead } from './messages/texts.ts';
 import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
+import type { DrainageWords } from './sentences/drainageFindings.ts';
 import type { StandWords } from './sentences/standFindings.ts';
 
 /** The label of a figure and its formula, in words. */
@@ -29,8 +30,8 @@ export type StorageSaid = Omit<
   readonly cappedBy: string | null;
 };
 
-/** What is said of a storage finding and of a site. */
-export interface FindingWords extends StandWords {
+/** What is said of the findings of a site. */
+export interface FindingWords extends DrainageWords, StandWords {
   /** The finding in one or two sentences. */
   storage(finding: StorageSaid): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */

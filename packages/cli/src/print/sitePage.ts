@@ -12,6 +12,7 @@ import {
 import { findingOf } from '@eavewell/report';
 import { type CautionName, cautionNames, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { spoken } from '../language.ts';
+import { drainageSection } from './drainage.ts';
 import { ownTarget, whoText } from './exceptions.ts';
 import { siteRemedySection } from './remedies.ts';
 import type { Sheet } from './sheet.ts';
@@ -45,6 +46,7 @@ export function sitePage(
     const heading = headings.figuresOf(spoken.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
+  if (site.drainage) drainageSection(sheet, site.drainage);
   standSection(sheet, site);
   if (remedies) siteRemedySection(sheet, remedies, market);
   afterRemedies();

@@ -1,5 +1,6 @@
 import { dayOrders, secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
+import { drainage } from './drainage.ts';
 import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
 import { standsOfSite } from './stand.ts';
@@ -193,6 +194,7 @@ export const siteReport = z
       .describe(
         'One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which.',
       ),
+    drainage: drainage.nullable().describe('Null where gutters and pipes are not judged.'),
     ...standsOfSite,
     firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),

@@ -73,6 +73,7 @@ const headingsIn = ({ say }: Speech) => ({
   sizes: say('commandLine.headings.sizes'),
   sizesAlone: say('commandLine.headings.sizesAlone'),
   firstService: say('commandLine.headings.firstService'),
+  drainage: say('commandLine.headings.drainage'),
   stands: say('commandLine.headings.stands'),
   heaviestPiece: say('commandLine.headings.heaviestPiece'),
   working: say('commandLine.headings.working'),
@@ -104,6 +105,14 @@ const figuresIn = ({ say, numbers }: Speech) => ({
     say('commandLine.figures.columns.2'),
     say('commandLine.figures.columns.3'),
     say('commandLine.figures.columns.4'),
+  ],
+  drainageColumns: [
+    say('commandLine.figures.drainageColumns.1'),
+    say('commandLine.figures.drainageColumns.2'),
+    say('commandLine.figures.drainageColumns.3'),
+    say('commandLine.figures.drainageColumns.4'),
+    say('commandLine.figures.drainageColumns.5'),
+    say('commandLine.figures.drainageColumns.6'),
   ],
   sizeColumns: [
     say('commandLine.figures.sizeColumns.1'),

@@ -1,6 +1,7 @@
 import { calendarDay, meanYear_days, type Target, type Verdict, verdictOrder, type YearAtTank } from '@eavewell/engine';
 import type { FindingWords, StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
+import { drainageIn } from './drainageFindings.ts';
 import { standWordsIn } from './standFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
 
@@ -159,6 +160,7 @@ function site(w: Speech, design: { readonly storages: readonly StorageSaid[] }, 
 
 /** What is said of findings, in a language. */
 export const findingsIn = (w: Speech): FindingWords => ({
+  ...drainageIn(w),
   storage: (finding) => storage(w, finding),
   site: (design, reason) => site(w, design, reason),
   tanksNamed: (tankIds) => tanksNamed(w, tankIds),
