@@ -999,21 +999,33 @@ export const tableNames = {
   "ways_one": "way"
 } as const;
 export const units = {
+  "C": "{amount} °C",
   "L": "{amount} L",
   "L_per_day": "{amount} L a day",
+  "L_per_min": "{amount} L/min",
   "L_per_person_per_day": "{amount} L a person a day",
+  "L_per_s": "{amount} L/s",
   "L_per_year": "{amount} L a year",
+  "W": "{amount} W",
   "day": "{amount} {count, plural, one {day} other {days}}",
   "day_per_year": "{amount} {count, plural, one {day a year} other {days a year}}",
   "draw": "{amount} {count, plural, one {draw} other {draws}}",
   "dryDay_per_year": "{amount} {count, plural, one {dry day a year} other {dry days a year}}",
+  "h_per_day": "{amount} {count, plural, one {hour a day} other {hours a day}}",
   "household": "{amount} {count, plural, one {household} other {households}}",
+  "kg_per_m3": "{amount} kg/m³",
+  "kg_per_year": "{amount} kg a year",
   "km": "{amount} km",
   "m": "{amount} m",
   "m2": "{amount} m²",
+  "m_per_h": "{amount} m/h",
+  "m_per_s": "{amount} m/s",
+  "min": "{amount} min",
   "mm": "{amount} mm",
   "mm_per_year": "{amount} mm a year",
+  "month": "{amount} {count, plural, one {month} other {months}}",
   "person": "{amount} {count, plural, one {person} other {people}}",
+  "um": "{amount} µm",
   "year": "{amount} {count, plural, one {year} other {years}}"
 } as const;
 export const verdicts = {

@@ -1000,21 +1000,33 @@ export const tableNames = {
   "ways_one": "camino"
 } as const;
 export const units = {
+  "C": "{amount} °C",
   "L": "{amount} L",
   "L_per_day": "{amount} L al día",
+  "L_per_min": "{amount} L/min",
   "L_per_person_per_day": "{amount} L por persona al día",
+  "L_per_s": "{amount} L/s",
   "L_per_year": "{amount} L al año",
+  "W": "{amount} W",
   "day": "{amount} {count, plural, one {día} other {días}}",
   "day_per_year": "{amount} {count, plural, one {día al año} other {días al año}}",
   "draw": "{amount} {count, plural, one {sorteo} other {sorteos}}",
   "dryDay_per_year": "{amount} {count, plural, one {día seco al año} other {días secos al año}}",
+  "h_per_day": "{amount} {count, plural, one {hora al día} other {horas al día}}",
   "household": "{amount} {count, plural, one {hogar} other {hogares}}",
+  "kg_per_m3": "{amount} kg/m³",
+  "kg_per_year": "{amount} kg al año",
   "km": "{amount} km",
   "m": "{amount} m",
   "m2": "{amount} m²",
+  "m_per_h": "{amount} m/h",
+  "m_per_s": "{amount} m/s",
+  "min": "{amount} min",
   "mm": "{amount} mm",
   "mm_per_year": "{amount} mm al año",
+  "month": "{amount} {count, plural, one {mes} other {meses}}",
   "person": "{amount} {count, plural, one {persona} other {personas}}",
+  "um": "{amount} µm",
   "year": "{amount} {count, plural, one {año} other {años}}"
 } as const;
 export const verdicts = {
