@@ -4,6 +4,7 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
 import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
@@ -13,6 +14,7 @@ import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { stationFiles } from './stationFiles.ts';
+import { textbookStorms } from './storms.ts';
 import { conversions } from './units.ts';
 import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from './waterProperties.ts';
 
@@ -25,6 +27,7 @@ export const everyFile: readonly PublishedFile[] = [
   droughtClasses,
   droughtIndex,
   enhealth,
+  lMomentTests,
   lancaster,
   loucksVanBeek,
   monthlyMeans,
@@ -32,10 +35,13 @@ export const everyFile: readonly PublishedFile[] = [
   neighbourRain,
   normalTable,
   punmia,
+  reducedTable,
   sphere,
   stationFiles,
   student,
   texasFirstFlush,
+  textbookExtremes,
+  textbookStorms,
   thomFit,
   warwickDemand,
   warwickSupply,

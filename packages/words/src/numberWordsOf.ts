@@ -42,6 +42,8 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   min: 'units.min',
   W: 'units.W',
   draws: 'units.draw',
+  mm_per_h: 'units.mm_per_h',
+  g_per_m2_per_year: 'units.g_per_m2_per_year',
   number: null,
   count: null,
   date: null,
