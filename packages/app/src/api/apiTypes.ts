@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1452,7 +1452,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1622,7 +1622,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2040,6 +2040,16 @@ export interface paths {
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
                                          */
+                                        settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
                                         storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                         /**
                                          * @description A station not modelled yet is notJudged and does not count.
@@ -2215,7 +2225,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -2692,6 +2702,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2725,6 +2752,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2754,6 +2782,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -2765,6 +2794,16 @@ export interface components {
                      * @enum {string}
                      */
                     roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -2785,7 +2824,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -2904,6 +2943,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2937,6 +2993,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2966,6 +3023,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -2977,6 +3035,16 @@ export interface components {
                      * @enum {string}
                      */
                     roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -2997,7 +3065,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -3872,6 +3940,16 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
                 storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4400,6 +4478,16 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
                 storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4433,6 +4521,23 @@ export interface components {
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4467,6 +4572,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4494,6 +4601,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4505,6 +4617,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4533,10 +4655,27 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteShortInput: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4571,6 +4710,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4598,6 +4739,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4609,6 +4755,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4637,7 +4793,7 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteYears: {

@@ -1,12 +1,5 @@
 // long: made by "npm run generate" from packages/words/languages/en.json; change that file, not this one.
 export const missing = [] as const;
-export const cautions = {
-  "drinking": "Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.",
-  "height": "Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.",
-  "otherWater": "Other water, from a river or a spring, is worse than roof water: it must be treated before anyone drinks it. Ask the health authority.",
-  "plans": "It plans; it does not certify. Rain to come may differ from the record.",
-  "stand": "A full tank weighs a tonne for every 1,000 L: stand and ground are for somebody licensed to judge, by the local code."
-} as const;
 export const commandLine = {
   "check.counted": "{blockers, plural, one {# blocker} other {# blockers}}, {warnings, plural, one {# warning} other {# warnings}}, {notes, plural, one {# note} other {# notes}}",
   "check.gaugeColumns.2": "sites",

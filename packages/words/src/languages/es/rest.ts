@@ -1,12 +1,5 @@
 // long: made by "npm run generate" from packages/words/languages/es.json; change that file, not this one.
 export const missing = [] as const;
-export const cautions = {
-  "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza: pregunte a la autoridad de salud. Este programa juzga cuánta hay, no si es segura.",
-  "height": "Medir y poner canaletas es trabajo en altura: una escalera firme, una segunda persona, nunca con viento o lluvia.",
-  "otherWater": "Otra agua, de un río o un manantial, es peor que la del techo: hay que tratarla antes de que alguien la beba. Pregunte a la autoridad de salud.",
-  "plans": "Planea; no certifica. La lluvia que venga puede ser distinta de la del registro.",
-  "stand": "Un tanque lleno pesa una tonelada por cada 1000 L: la base y el suelo los debe juzgar una persona autorizada, según las normas locales."
-} as const;
 export const commandLine = {
   "check.counted": "{blockers, plural, one {# impedimento} other {# impedimentos}}, {warnings, plural, one {# aviso} other {# avisos}}, {notes, plural, one {# nota} other {# notas}}",
   "check.gaugeColumns.2": "sitios",
