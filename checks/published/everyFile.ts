@@ -4,12 +4,14 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { stationFiles } from './stationFiles.ts';
+import { textbookStorms } from './storms.ts';
 import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
@@ -21,6 +23,7 @@ export const everyFile: readonly PublishedFile[] = [
   droughtClasses,
   droughtIndex,
   enhealth,
+  lMomentTests,
   lancaster,
   loucksVanBeek,
   monthlyMeans,
@@ -28,10 +31,13 @@ export const everyFile: readonly PublishedFile[] = [
   neighbourRain,
   normalTable,
   punmia,
+  reducedTable,
   sphere,
   stationFiles,
   student,
   texasFirstFlush,
+  textbookExtremes,
+  textbookStorms,
   thomFit,
   warwickDemand,
   warwickSupply,

@@ -4,6 +4,7 @@ import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
+import * as storm from '../../packages/engine/src/water/storm/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
@@ -17,6 +18,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   rain,
   roof,
   storage,
+  storm,
   files: { dlyLines, readStationRain },
 };
 

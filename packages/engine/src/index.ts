@@ -8,3 +8,4 @@ export * from './water/people/index.ts';
 export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';
 export * from './water/storage/index.ts';
+export * from './water/storm/index.ts';
