@@ -20,8 +20,8 @@ const grounds = [
   { groundClass: 'softRock', bears_kPa: 150 },
 ] as const;
 
-/** Those who sign for stands: nobody real. */
-const signers = ['R. Tolvane, engineer', 'S. Quimbray, engineer', 'I. Desmaro, engineer'] as const;
+/** Engineers who sign for stands: nobody real. Without a comma, as one table of the demo is written as plain text. */
+const signers = ['R. Tolvane', 'S. Quimbray', 'I. Desmaro'] as const;
 
 /** From this height on a stand is a frame on pads; lower, a base of stones and concrete [m]. Ours. */
 const frameFrom_m = 0.55;
