@@ -1099,52 +1099,26 @@ export interface paths {
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
-                                    fiveMinutesOfDay_fraction: number | null;
-                                    fiveMinutesOfDaySource: string | null;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
-                                    headMargin_m: number;
-                                    /** @enum {string} */
-                                    judgeDrainage: "whereMeasured" | "always" | "never";
-                                    /** @enum {string} */
-                                    judgeHead: "whereMeasured" | "always" | "never";
-                                    /** @enum {string} */
-                                    judgeSettling: "whereMeasured" | "always" | "never";
-                                    /** @enum {string} */
-                                    judgeStand: "whereMeasured" | "always" | "never";
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
-                                    pumping_h_per_day: number;
                                     range_fraction: number;
-                                    residualHead_m: number;
-                                    roofSolids_g_per_m2_per_year: number | null;
                                     seed: number;
-                                    settledTarget_fraction: number;
-                                    settlingGrain_um: number;
-                                    settlingGrainDensity_kg_per_m3: number;
-                                    standMargin_fraction: number;
-                                    stormMargin_fraction: number;
-                                    stormReturnPeriod_years: number;
-                                    tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
-                                    unitHead_m: number | null;
-                                    waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */
                                     wetDayAmounts: "gamma" | "mixedExponential";
-                                    /** @enum {string} */
-                                    windExposure: "builtUp" | "openGround" | "openWater";
-                                    windSpeed_m_per_s: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -2634,144 +2608,6 @@ export interface components {
                 rain_mm: components["schemas"]["figureInput"][];
             };
         };
-        head: {
-            /** @description From the low level; under 0 the taps lie higher. */
-            fallToTap_m: number | null;
-            fallToUnit_m: number | null;
-            /** @description In a few sentences. */
-            finding: string;
-            flowFull_L_per_min: number | null;
-            /** @description Without a hand pump, the tank at its outlet. */
-            flowLow_L_per_min: number | null;
-            /** @description With every tap open. */
-            flowWanted_L_per_min: number | null;
-            /** @description The same with the tank at its overflow. */
-            fullLevel_m: number | null;
-            /** @description At the flow wanted, the tank at its outlet. */
-            grade: {
-                /** @description Along the pipes from the tank. */
-                along_m: number;
-                /** @description Height of the place itself; null between places that were measured. */
-                elevation_m: number | null;
-                /** @description To which the water would rise in a tube beside it. */
-                grade_m: number;
-                /** @description The pipe that ends there. */
-                pipeId: string | null;
-                /** @enum {string} */
-                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
-            }[];
-            hasHandPump: boolean;
-            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
-            headLeft_m: number | null;
-            headLeftFull_m: number | null;
-            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
-            leastBore_mm: number | null;
-            leastPart_mm: number | null;
-            /** @description The narrowest pipe of the catalogue with which it holds. */
-            leastPartId: string | null;
-            lossInUnit_m: number | null;
-            lossToTap_m: number | null;
-            lossToUnit_m: number | null;
-            /** @description Of the water over the ground, the tank at its outlet. */
-            lowLevel_m: number | null;
-            /** @description What one person can keep up; null where nothing is to be added. */
-            onePerson_L_per_min: number | null;
-            /** @description Null where there is no hand pump. */
-            pumpAdds_m: number | null;
-            /** @description At its handle, one person for all the taps. */
-            pumpPower_W: number | null;
-            /** @description In the order of the water, at the flow wanted. */
-            segments: {
-                bore_mm: number | null;
-                /** @description Head its wall takes. */
-                friction_m: number;
-                leg: ("tankToUnit" | "unitToTap") | null;
-                length_m: number | null;
-                /** @description Head its fittings take; all that the unit takes. */
-                minor_m: number;
-                /** @description Null for the treatment unit. */
-                pipeId: string | null;
-                velocity_m_per_s: number | null;
-            }[];
-            /** @description How far the pump draws water up, losses included. */
-            suction_m: number | null;
-            /** @description None where a site that is to be judged has no tank or no pipe. */
-            tankIds: string[];
-            /**
-             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
-             * @enum {string}
-             */
-            verdict: "holds" | "tight" | "short" | "unknown";
-        };
-        headInput: {
-            /** @description From the low level; under 0 the taps lie higher. */
-            fallToTap_m: number | null;
-            fallToUnit_m: number | null;
-            /** @description In a few sentences. */
-            finding: string;
-            flowFull_L_per_min: number | null;
-            /** @description Without a hand pump, the tank at its outlet. */
-            flowLow_L_per_min: number | null;
-            /** @description With every tap open. */
-            flowWanted_L_per_min: number | null;
-            /** @description The same with the tank at its overflow. */
-            fullLevel_m: number | null;
-            /** @description At the flow wanted, the tank at its outlet. */
-            grade: {
-                /** @description Along the pipes from the tank. */
-                along_m: number;
-                /** @description Height of the place itself; null between places that were measured. */
-                elevation_m: number | null;
-                /** @description To which the water would rise in a tube beside it. */
-                grade_m: number;
-                /** @description The pipe that ends there. */
-                pipeId: string | null;
-                /** @enum {string} */
-                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
-            }[];
-            hasHandPump: boolean;
-            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
-            headLeft_m: number | null;
-            headLeftFull_m: number | null;
-            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
-            leastBore_mm: number | null;
-            leastPart_mm: number | null;
-            /** @description The narrowest pipe of the catalogue with which it holds. */
-            leastPartId: string | null;
-            lossInUnit_m: number | null;
-            lossToTap_m: number | null;
-            lossToUnit_m: number | null;
-            /** @description Of the water over the ground, the tank at its outlet. */
-            lowLevel_m: number | null;
-            /** @description What one person can keep up; null where nothing is to be added. */
-            onePerson_L_per_min: number | null;
-            /** @description Null where there is no hand pump. */
-            pumpAdds_m: number | null;
-            /** @description At its handle, one person for all the taps. */
-            pumpPower_W: number | null;
-            /** @description In the order of the water, at the flow wanted. */
-            segments: {
-                bore_mm: number | null;
-                /** @description Head its wall takes. */
-                friction_m: number;
-                leg: ("tankToUnit" | "unitToTap") | null;
-                length_m: number | null;
-                /** @description Head its fittings take; all that the unit takes. */
-                minor_m: number;
-                /** @description Null for the treatment unit. */
-                pipeId: string | null;
-                velocity_m_per_s: number | null;
-            }[];
-            /** @description How far the pump draws water up, losses included. */
-            suction_m: number | null;
-            /** @description None where a site that is to be judged has no tank or no pipe. */
-            tankIds: string[];
-            /**
-             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
-             * @enum {string}
-             */
-            verdict: "holds" | "tight" | "short" | "unknown";
-        };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
             attribution: string | null;
@@ -2900,6 +2736,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2933,6 +2786,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2962,6 +2816,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -3003,7 +2858,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -3122,6 +2977,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -3155,6 +3027,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3184,6 +3057,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -3225,7 +3099,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -4014,84 +3888,6 @@ export interface components {
             /** @description A tank, or tanks joined at the foot. */
             tankIds: string[];
         };
-        settling: {
-            /** @description What keeps it from holding: the code of its problem. */
-            cappedBy: string | null;
-            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
-            cells_count: number;
-            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
-            cleanAfter_months: number | null;
-            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
-            finding: string;
-            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
-            firstTenth_min: number | null;
-            /** @description In the hours people pump on the day that asks for most. */
-            flowByDay_L_per_s: number | null;
-            flowInStorm_L_per_s: number | null;
-            /** @description The grain that is to settle. */
-            grain_um: number;
-            /** @description What leaves, from clay to sand; none where it is not known. */
-            grains: {
-                grain_um: number;
-                leavesByDay_fraction: number | null;
-                leavesInStorm_fraction: number | null;
-            }[];
-            overflowRateByDay_m_per_h: number | null;
-            overflowRateInStorm_m_per_h: number | null;
-            planArea_m2: number | null;
-            settledByDay_fraction: number | null;
-            settledInStorm_fraction: number | null;
-            /** @description How fast it sinks in still water. */
-            sinks_m_per_h: number | null;
-            /** @description Null where it is not known what roofs shed. */
-            sludge_L_per_year: number | null;
-            /** @description Null where a site that is to be judged has no settling tank. */
-            tankId: string | null;
-            /**
-             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
-             * @enum {string}
-             */
-            verdict: "holds" | "tight" | "short" | "unknown";
-        };
-        settlingInput: {
-            /** @description What keeps it from holding: the code of its problem. */
-            cappedBy: string | null;
-            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
-            cells_count: number;
-            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
-            cleanAfter_months: number | null;
-            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
-            finding: string;
-            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
-            firstTenth_min: number | null;
-            /** @description In the hours people pump on the day that asks for most. */
-            flowByDay_L_per_s: number | null;
-            flowInStorm_L_per_s: number | null;
-            /** @description The grain that is to settle. */
-            grain_um: number;
-            /** @description What leaves, from clay to sand; none where it is not known. */
-            grains: {
-                grain_um: number;
-                leavesByDay_fraction: number | null;
-                leavesInStorm_fraction: number | null;
-            }[];
-            overflowRateByDay_m_per_h: number | null;
-            overflowRateInStorm_m_per_h: number | null;
-            planArea_m2: number | null;
-            settledByDay_fraction: number | null;
-            settledInStorm_fraction: number | null;
-            /** @description How fast it sinks in still water. */
-            sinks_m_per_h: number | null;
-            /** @description Null where it is not known what roofs shed. */
-            sludge_L_per_year: number | null;
-            /** @description Null where a site that is to be judged has no settling tank. */
-            tankId: string | null;
-            /**
-             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
-             * @enum {string}
-             */
-            verdict: "holds" | "tight" | "short" | "unknown";
-        };
         site: {
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -4111,8 +3907,6 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
-            /** @description The way to the taps, one for each body of water that is judged. */
-            head: components["schemas"]["head"][];
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4163,8 +3957,6 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["series"][];
-            /** @description One for each settling tank that is judged. */
-            settling: components["schemas"]["settling"][];
             siteClass: string | null;
             siteId: string;
             stations: {
@@ -4909,8 +4701,6 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
-            /** @description The way to the taps, one for each body of water that is judged. */
-            head: components["schemas"]["headInput"][];
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4961,8 +4751,6 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["seriesInput"][];
-            /** @description One for each settling tank that is judged. */
-            settling: components["schemas"]["settlingInput"][];
             siteClass: string | null;
             siteId: string;
             stations: {
@@ -5023,6 +4811,23 @@ export interface components {
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -5057,6 +4862,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -5084,6 +4891,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5133,10 +4945,27 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteShortInput: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -5171,6 +5000,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -5198,6 +5029,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5247,7 +5083,7 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteYears: {

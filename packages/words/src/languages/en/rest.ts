@@ -1,14 +1,5 @@
 // long: made by "npm run generate" from packages/words/languages/en.json; change that file, not this one.
 export const missing = [] as const;
-export const cautions = {
-  "drinking": "Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.",
-  "fragileRoof": "This roof may break under a foot: nobody steps on it. Work from below or from boards and a scaffold that carry the load; old fibre cement may hold asbestos: do not cut, drill or scrape it.",
-  "height": "Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.",
-  "lifting": "Lifting: cartons of 15 kg at most, two people from 23 kg up, and no piece over 30 kg without more hands or a hoist. Mark the mass on every face; lift close to the body, without turning.",
-  "otherWater": "Other water, from a river or a spring, is worse than roof water: it must be treated before anyone drinks it. Ask the health authority.",
-  "plans": "It plans; it does not certify. Rain to come may differ from the record.",
-  "stand": "Stands: these are screening sums for planning, no structural design. A full tank weighs a tonne for every 1,000 L, and one that comes down can kill. Local law and a licensed engineer decide foundation, stand and tie-downs at each site. What ground is presumed to carry holds only where it is what it is called, no fill, peat, soft, swelling or washed-out ground, and a competent person has looked. Fill no tank on a stand before somebody has signed for it."
-} as const;
 export const commandLine = {
   "check.counted": "{blockers, plural, one {# blocker} other {# blockers}}, {warnings, plural, one {# warning} other {# warnings}}, {notes, plural, one {# note} other {# notes}}",
   "check.gaugeColumns.2": "sites",

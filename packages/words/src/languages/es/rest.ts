@@ -1,14 +1,5 @@
 // long: made by "npm run generate" from packages/words/languages/es.json; change that file, not this one.
 export const missing = [] as const;
-export const cautions = {
-  "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza: pregunte a la autoridad de salud. Este programa juzga cuánta hay, no si es segura.",
-  "fragileRoof": "Este techo puede romperse bajo el pie: nadie lo pisa. Trabaje desde abajo o sobre tablas y un andamio que lleven la carga; el fibrocemento viejo puede tener amianto: no lo corte, taladre ni raspe.",
-  "height": "Medir y poner canaletas es trabajo en altura: una escalera firme, una segunda persona, nunca con viento o lluvia.",
-  "lifting": "Levantar: cajas de 15 kg como máximo, dos personas a partir de 23 kg, y ninguna pieza de más de 30 kg sin más manos o un aparejo. Marque la masa en cada cara; levante cerca del cuerpo, sin girar.",
-  "otherWater": "Otra agua, de un río o un manantial, es peor que la del techo: hay que tratarla antes de que alguien la beba. Pregunte a la autoridad de salud.",
-  "plans": "Planea; no certifica. La lluvia que venga puede ser distinta de la del registro.",
-  "stand": "Soportes: son cálculos de tamizaje para planificar, no un diseño estructural. Un tanque lleno pesa una tonelada por cada 1.000 L, y uno que cae puede matar. La ley local y un ingeniero autorizado deciden cimiento, soporte y amarres en cada sitio. Lo que se supone que soporta el suelo vale solo donde es lo que se dice, sin relleno, turba, suelo blando, expansivo o lavado, y lo ha visto una persona competente. No llene ningún tanque sobre un soporte antes de que alguien haya firmado por él."
-} as const;
 export const commandLine = {
   "check.counted": "{blockers, plural, one {# impedimento} other {# impedimentos}}, {warnings, plural, one {# aviso} other {# avisos}}, {notes, plural, one {# nota} other {# notas}}",
   "check.gaugeColumns.2": "sitios",
