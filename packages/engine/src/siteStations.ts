@@ -6,6 +6,7 @@ import {
   type HeadFinding,
   type PartFacts,
   type Problem,
+  type RainByIntensity,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
@@ -20,6 +21,7 @@ import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings } from './water/stand/index.ts';
+import { shareOverCapacity_fraction } from './water/storm/index.ts';
 
 /** What is known of a site beside its facts. */
 export interface StationsGiven {
@@ -27,8 +29,10 @@ export interface StationsGiven {
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
   readonly storm: DesignStorm | null;
-  /** What is said of the storm, where a station is judged by it. */
-  readonly stormTold: StormTold;
+  /** What is said of the storm, where a station is judged by it; null where there is no gauge. */
+  readonly stormTold: StormTold | null;
+  /** How rain falls there by intensity; null where no short intervals tell. */
+  readonly rainByIntensity: RainByIntensity | null;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
 }
@@ -56,14 +60,14 @@ export interface OtherStations {
  */
 export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
   const { settings, parts, storm } = given;
-  const drainage = drainageFinding({ site, storm, parts, settings });
+  const drainage = drainageFinding({ site, storm, parts, settings, ...lossOf(given) });
   const flows = stormFlows_L_per_s({ site, storm, settings });
   const { demandHighest_L_per_day } = given;
   const settling = settlingFindings({ site, stormFlow_L_per_s: flows, demandHighest_L_per_day, settings });
   const stand = standFindings({ site, settings });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
-  const ofStorm = drainage.finding || settling.finding ? given.stormTold : { problems: [], working: [] };
+  const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) =>
     site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
   return {
@@ -83,6 +87,18 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
     working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
   };
+}
+
+/** Share of the rain that falls harder than a gutter carries, where short intervals tell. */
+function lossOf({ rainByIntensity: rain }: StationsGiven) {
+  if (rain === null) return {};
+  return { shareOverCapacity: (capacity_mm_per_h: number) => shareOverCapacity_fraction(rain, capacity_mm_per_h) };
+}
+
+/** What is said of the storm; that there is none is told by each station that wants one. */
+function ofStormTold({ stormTold }: StationsGiven): StormTold {
+  const { problems, working } = stormTold ?? { problems: [], working: [] };
+  return { problems: problems.filter(({ code }) => code !== 'storm.no_intensity'), working };
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];
