@@ -19,6 +19,7 @@ import {
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
+import { roofPlanArea } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings } from './water/stand/index.ts';
 import { shareOverCapacity_fraction } from './water/storm/index.ts';
@@ -63,7 +64,13 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const drainage = drainageFinding({ site, storm, parts, settings, ...lossOf(given) });
   const flows = stormFlows_L_per_s({ site, storm, settings });
   const { demandHighest_L_per_day } = given;
-  const settling = settlingFindings({ site, stormFlow_L_per_s: flows, demandHighest_L_per_day, settings });
+  const settling = settlingFindings({
+    site,
+    stormFlow_L_per_s: flows,
+    demandHighest_L_per_day,
+    gutteredArea_m2: gutteredAreas_m2(site),
+    settings,
+  });
   const stand = standFindings({ site, settings });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
@@ -99,6 +106,16 @@ function lossOf({ rainByIntensity: rain }: StationsGiven) {
 function ofStormTold({ stormTold }: StationsGiven): StormTold {
   const { problems, working } = stormTold ?? { problems: [], working: [] };
   return { problems: problems.filter(({ code }) => code !== 'storm.no_intensity'), working };
+}
+
+/** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
+function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
+  return new Map(
+    roofs.flatMap((roof) => {
+      const area_m2 = roofPlanArea(roof);
+      return area_m2 === null ? [] : [[roof.roofId, area_m2 * (roof.gutteredFraction ?? 1)] as const];
+    }),
+  );
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];
