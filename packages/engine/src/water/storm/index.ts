@@ -23,4 +23,5 @@ export { intensityOfCoefficients_mm_per_h } from './intensityOfCoefficients.ts';
 export { type LMoments, lMoments } from './lMoments.ts';
 export { chanceOfTimes_fraction, returnPeriodAtRisk_years, risk_fraction } from './risk.ts';
 export { rainByIntensity, shareOverCapacity_fraction } from './shareOverCapacity.ts';
+export { type StormTable, type StormTableRow, stormTable } from './stormTable.ts';
 export type { StormGiven } from './stormWay.ts';
