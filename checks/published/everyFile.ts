@@ -6,6 +6,7 @@ import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts
 import { enhealth } from './enhealth.ts';
 import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
 import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
+import { liftingPage, liftingVertical } from './lifting.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import { drainingTank, frictionFactors } from './pipes.ts';
@@ -13,6 +14,7 @@ import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
+import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
 import { stationFiles } from './stationFiles.ts';
 import { textbookStorms } from './storms.ts';
 import { conversions } from './units.ts';
@@ -21,6 +23,7 @@ import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   betaBinomial,
+  canadianGround,
   chancesOfRain,
   conversions,
   distances,
@@ -28,17 +31,23 @@ export const everyFile: readonly PublishedFile[] = [
   droughtIndex,
   enhealth,
   lMomentTests,
+  ibcGround,
+  indianGround,
   lancaster,
+  liftingPage,
+  liftingVertical,
   loucksVanBeek,
   monthlyMeans,
   monthlyTotals,
   neighbourRain,
   normalTable,
+  philippineWind,
   punmia,
   reducedTable,
   sphere,
   stationFiles,
   student,
+  tankWind,
   texasFirstFlush,
   textbookExtremes,
   textbookStorms,

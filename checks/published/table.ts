@@ -5,6 +5,7 @@ import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
 import * as settling from '../../packages/engine/src/water/settling/index.ts';
+import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
 import * as storm from '../../packages/engine/src/water/storm/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
@@ -20,6 +21,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   rain,
   roof,
   settling,
+  stand,
   storage,
   storm,
   head,

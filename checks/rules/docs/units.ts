@@ -43,6 +43,15 @@ const units = [
     'mm2',
     's2',
     'ratio',
+    'N',
+    'kN',
+    'kNm',
+    'psf',
+    'mile',
+    'nauticalMile',
+    'kmh',
+    'kn',
+    'mph',
   ],
 ];
 const oneUnit = `(?:${units.join('|')})`;

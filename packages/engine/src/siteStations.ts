@@ -1,4 +1,5 @@
 import {
+  type DayIndex,
   type DesignSettings,
   type DesignStorm,
   type DrainageFinding,
@@ -21,7 +22,7 @@ import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
 import { roofPlanArea } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
-import { standFindings } from './water/stand/index.ts';
+import { standFindings, standGate } from './water/stand/index.ts';
 import { shareOverCapacity_fraction } from './water/storm/index.ts';
 
 /** What is known of a site beside its facts. */
@@ -36,6 +37,8 @@ export interface StationsGiven {
   readonly rainByIntensity: RainByIntensity | null;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
+  /** The day it is asked on; null where that is not known. */
+  readonly today: DayIndex | null;
 }
 
 /** What the stations found that no day of rain is run for. */
@@ -63,7 +66,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const { settings, parts, storm } = given;
   const drainage = drainageFinding({ site, storm, parts, settings, ...lossOf(given) });
   const flows = stormFlows_L_per_s({ site, storm, settings });
-  const { demandHighest_L_per_day } = given;
+  const { demandHighest_L_per_day, today } = given;
   const settling = settlingFindings({
     site,
     stormFlow_L_per_s: flows,
@@ -71,7 +74,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     gutteredArea_m2: gutteredAreas_m2(site),
     settings,
   });
-  const stand = standFindings({ site, settings });
+  const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
@@ -82,7 +85,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     settling: settling.finding ?? [],
     head: head.finding ?? [],
     stands: stand.finding ?? [],
-    standGate: stand.gate,
+    standGate: standGateOf(site, today),
     verdicts: {
       roof: 'notJudged',
       gutter: stands('drainage', drainage.finding?.verdict ?? 'notJudged'),
@@ -116,6 +119,20 @@ function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
       return area_m2 === null ? [] : [[roof.roofId, area_m2 * (roof.gutteredFraction ?? 1)] as const];
     }),
   );
+}
+
+/**
+ * May the tanks of this site be filled and handed over, as far as their stands go? Known whatever else is in doubt.
+ *
+ * @param site - the site's facts
+ * @param today - the day it is asked on; null where that is not known
+ * @returns the gate; `closed` too where the height of a stand could not be read
+ * @definition ours: docs/decisions/0185-the-gate-of-a-stand.md
+ */
+export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate {
+  const gate = standGate(site.tanks, today);
+  const isUnread = site.doubtsBeside.stand.some(({ column }) => column === 'standHeight_m');
+  return gate === 'notNeeded' && isUnread ? 'closed' : gate;
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];

@@ -12,6 +12,7 @@ import type { SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
+import { standsReport } from './standReport.ts';
 
 /** What a site comes to, in words: the finding, or the first blocker that withholds it. */
 export function findingOf(
@@ -37,6 +38,7 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     stations: { ...design.stations },
     finding: findingOf(design, language),
     storages: design.storages.map(storageReport),
+    ...standsReport(design, language),
     firstService: design.firstService && firstServiceReport(design.firstService),
     remedies: remedies && siteRemediesReport(remedies, language),
     problems: design.problems.map((problem) => problemReport(problem, language)),

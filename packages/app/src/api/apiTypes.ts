@@ -3877,6 +3877,12 @@ export interface components {
             tankIds: string[];
         };
         site: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                sentence: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description The finding in a sentence or two. */
@@ -3895,6 +3901,20 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                sentence: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -3947,6 +3967,14 @@ export interface components {
             series?: components["schemas"]["series"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                sentence: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["stand"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4671,6 +4699,12 @@ export interface components {
             wantedGauges: string[];
         };
         siteInput: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                sentence: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description The finding in a sentence or two. */
@@ -4689,6 +4723,20 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                sentence: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4741,6 +4789,14 @@ export interface components {
             series?: components["schemas"]["seriesInput"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                sentence: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["standInput"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5049,6 +5105,92 @@ export interface components {
             limit_days: number;
             /** @description The longest dry run reached within each year, days before it included; null where the year is not judged. Of several bodies of water the longest. */
             longestRun_days: (number | null)[];
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        stand: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            sentence: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        standInput: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            sentence: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */

@@ -9,6 +9,7 @@ export * from './greatCircle.ts';
 export * from './headFindings.ts';
 export * from './hydraulics.ts';
 export * from './judged.ts';
+export * from './liftingFindings.ts';
 export * from './numerics.ts';
 export * from './numericsBeta.ts';
 export * from './numericsBetaBinomial.ts';

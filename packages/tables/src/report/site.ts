@@ -2,6 +2,7 @@ import { dayOrders, secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
+import { standsOfSite } from './stand.ts';
 
 const dryRun = z
   .strictObject({ from: day, to: day, days: z.int(), waterYear: z.int() })
@@ -192,6 +193,7 @@ export const siteReport = z
       .describe(
         'One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which.',
       ),
+    ...standsOfSite,
     firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),

@@ -74,6 +74,8 @@ const headingsIn = ({ say }: Speech) => ({
   sizes: say('commandLine.headings.sizes'),
   sizesAlone: say('commandLine.headings.sizesAlone'),
   firstService: say('commandLine.headings.firstService'),
+  stands: say('commandLine.headings.stands'),
+  heaviestPiece: say('commandLine.headings.heaviestPiece'),
   working: say('commandLine.headings.working'),
   cautions: say('commandLine.headings.cautions'),
 });
@@ -110,6 +112,14 @@ const figuresIn = ({ say, numbers }: Speech) => ({
     say('commandLine.figures.sizeColumns.3'),
     say('commandLine.figures.sizeColumns.4'),
     say('commandLine.figures.sizeColumns.5'),
+  ],
+  standColumns: [
+    say('commandLine.figures.standColumns.1'),
+    say('commandLine.figures.standColumns.2'),
+    say('commandLine.figures.standColumns.3'),
+    say('commandLine.figures.standColumns.4'),
+    say('commandLine.figures.standColumns.5'),
+    say('commandLine.figures.standColumns.6'),
   ],
   atLeast: (text: string) => say('commandLine.figures.atLeast', { text }),
   atMost: (text: string) => say('commandLine.figures.atMost', { text }),
