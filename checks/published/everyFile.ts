@@ -2,9 +2,12 @@ import { betaBinomial, student } from './chances.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
+import { drainageFiles } from './drainage.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
 import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
+import { firstFlushLoad, standpipes } from './firstFlush.ts';
+import { gutterFiles } from './gutters.ts';
 import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
 import { liftingPage, liftingVertical } from './lifting.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
@@ -27,12 +30,15 @@ export const everyFile: readonly PublishedFile[] = [
   chancesOfRain,
   conversions,
   distances,
+  ...drainageFiles,
   droughtClasses,
   droughtIndex,
   enhealth,
   lMomentTests,
   ibcGround,
   indianGround,
+  firstFlushLoad,
+  ...gutterFiles,
   lancaster,
   liftingPage,
   liftingVertical,
@@ -45,6 +51,7 @@ export const everyFile: readonly PublishedFile[] = [
   punmia,
   reducedTable,
   sphere,
+  standpipes,
   stationFiles,
   student,
   tankWind,

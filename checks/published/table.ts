@@ -1,5 +1,6 @@
 import * as kernel from '../../packages/engine/src/kernel/index.ts';
 import * as parts from '../../packages/engine/src/parts/index.ts';
+import * as drainage from '../../packages/engine/src/water/drainage/index.ts';
 import * as head from '../../packages/engine/src/water/head/index.ts';
 import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
@@ -15,6 +16,7 @@ import { type PublishedRow, printedNumber, rowFault, toleranceOf } from './publi
 
 /** The rooms whose methods are listed. A function a door exports appears by itself. */
 const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  drainage,
   kernel,
   parts,
   people,

@@ -41,6 +41,7 @@ const units = [
     'C',
     'um',
     'mm2',
+    'mm3',
     's2',
     'ratio',
     'N',

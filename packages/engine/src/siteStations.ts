@@ -5,9 +5,11 @@ import {
   type DrainageFinding,
   engineProblem,
   type HeadFinding,
+  type Judged,
   type PartFacts,
   type Problem,
   type RainByIntensity,
+  roofPlanArea,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
@@ -20,7 +22,7 @@ import {
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
-import { roofPlanArea } from './water/roof/index.ts';
+import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
 import { shareOverCapacity_fraction } from './water/storm/index.ts';
@@ -64,7 +66,7 @@ export interface OtherStations {
  */
 export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
   const { settings, parts, storm } = given;
-  const drainage = drainageFinding({ site, storm, parts, settings, ...lossOf(given) });
+  const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
   const { demandHighest_L_per_day, today } = given;
   const settling = settlingFindings({
@@ -133,6 +135,26 @@ export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate 
   const gate = standGate(site.tanks, today);
   const isUnread = site.doubtsBeside.stand.some(({ column }) => column === 'standHeight_m');
   return gate === 'notNeeded' && isUnread ? 'closed' : gate;
+}
+
+/** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
+function drainageOf(site: SiteFacts, given: StationsGiven): Judged<DrainageFinding> {
+  const { settings, parts, storm } = given;
+  const firstFlush = firstFlushFindings({ site, settings });
+  const found = drainageFinding({
+    site,
+    storm,
+    parts,
+    settings,
+    firstFlush: firstFlush.finding ?? [],
+    ...lossOf(given),
+  });
+  if (found.finding === null) return found;
+  return {
+    finding: found.finding,
+    problems: [...found.problems, ...firstFlush.problems],
+    working: [...found.working, ...firstFlush.working],
+  };
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];

@@ -20,6 +20,7 @@ export * from './numericsStudent.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './range.ts';
+export * from './roofPlanArea.ts';
 export * from './roomProblems/drainage.ts';
 export * from './roomProblems/head.ts';
 export * from './roomProblems/settling.ts';
