@@ -8,6 +8,7 @@ import {
   type Judged,
   type PartFacts,
   type Problem,
+  roofPlanArea,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
@@ -20,7 +21,7 @@ import {
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
-import { firstFlushFindings, roofPlanArea } from './water/roof/index.ts';
+import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
 
