@@ -14,7 +14,9 @@ import { type CautionName, cautionNames, problemSentence, verdictMarks, workingT
 import { spoken } from '../language.ts';
 import { drainageSection } from './drainage.ts';
 import { ownTarget, whoText } from './exceptions.ts';
+import { headSection } from './headSection.ts';
 import { siteRemedySection } from './remedies.ts';
+import { settlingSection } from './settlingSection.ts';
 import type { Sheet } from './sheet.ts';
 import { hasStandSection, standSection } from './standSection.ts';
 import { yearsStrip } from './yearsStrip.ts';
@@ -48,6 +50,8 @@ export function sitePage(
   }
   if (site.drainage) drainageSection(sheet, site.drainage);
   standSection(sheet, site);
+  for (const finding of site.settling) settlingSection(sheet, finding);
+  for (const finding of site.head) headSection(sheet, finding);
   if (remedies) siteRemedySection(sheet, remedies, market);
   afterRemedies();
   workingSection(sheet, site);

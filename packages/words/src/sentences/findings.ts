@@ -2,6 +2,8 @@ import { calendarDay, meanYear_days, type Target, type Verdict, verdictOrder, ty
 import type { FindingWords, StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
 import { drainageIn } from './drainageFindings.ts';
+import { headSaid } from './headFindings.ts';
+import { settlingSaid } from './settlingFindings.ts';
 import { standWordsIn } from './standFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
 
@@ -168,4 +170,6 @@ export const findingsIn = (w: Speech): FindingWords => ({
   classTarget: (siteClass, target) => w.say('findings.classTarget', { siteClass, ...targetValues(w, target) }),
   waterYear: (year) => waterYear(w, year),
   ...standWordsIn(w),
+  settling: (finding) => settlingSaid(w, finding),
+  head: (finding) => headSaid(w, finding),
 });
