@@ -1,9 +1,11 @@
 import { dayOrders, secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
+import { drainage } from './drainage.ts';
 import { head } from './head.ts';
 import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
 import { settling } from './settling.ts';
+import { standsOfSite } from './stand.ts';
 
 const dryRun = z
   .strictObject({ from: day, to: day, days: z.int(), waterYear: z.int() })
@@ -196,6 +198,8 @@ export const siteReport = z
       ),
     settling: z.array(settling).describe('One for each settling tank that is judged.'),
     head: z.array(head).describe('The way to the taps, one for each body of water that is judged.'),
+    drainage: drainage.nullable().describe('Null where gutters and pipes are not judged.'),
+    ...standsOfSite,
     firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),
