@@ -2025,6 +2025,7 @@ export const working = {
   "input.waitHigh": "nine years in ten at most",
   "input.waitLow": "one year in ten at most",
   "input.wallAbove": "wall above",
+  "input.wallRoughness": "roughness of its wall",
   "input.waterTemperature": "water",
   "input.wholeYears": "whole years",
   "input.width": "width",

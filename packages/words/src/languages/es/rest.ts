@@ -2025,6 +2025,7 @@ export const working = {
   "input.waitHigh": "a lo más en nueve años de diez",
   "input.waitLow": "a lo más en un año de diez",
   "input.wallAbove": "pared de arriba",
+  "input.wallRoughness": "rugosidad de su pared",
   "input.waterTemperature": "agua",
   "input.wholeYears": "años completos",
   "input.width": "ancho",
