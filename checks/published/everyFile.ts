@@ -4,6 +4,7 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
 import { liftingPage, liftingVertical } from './lifting.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
@@ -12,6 +13,7 @@ import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
 import { stationFiles } from './stationFiles.ts';
+import { textbookStorms } from './storms.ts';
 import { conversions } from './units.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
@@ -26,6 +28,7 @@ export const everyFile: readonly PublishedFile[] = [
   enhealth,
   ibcGround,
   indianGround,
+  lMomentTests,
   lancaster,
   liftingPage,
   liftingVertical,
@@ -36,11 +39,14 @@ export const everyFile: readonly PublishedFile[] = [
   normalTable,
   philippineWind,
   punmia,
+  reducedTable,
   sphere,
   stationFiles,
   student,
   tankWind,
   texasFirstFlush,
+  textbookExtremes,
+  textbookStorms,
   thomFit,
   warwickDemand,
   warwickSupply,

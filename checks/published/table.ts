@@ -5,6 +5,7 @@ import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
 import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
+import * as storm from '../../packages/engine/src/water/storm/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
@@ -19,6 +20,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   roof,
   stand,
   storage,
+  storm,
   files: { dlyLines, readStationRain },
 };
 

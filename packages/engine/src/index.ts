@@ -10,3 +10,4 @@ export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';
 export * from './water/stand/index.ts';
 export * from './water/storage/index.ts';
+export * from './water/storm/index.ts';

@@ -13,6 +13,7 @@ import {
   type StandGate,
   type Station,
   type StationVerdict,
+  type StormTold,
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
@@ -27,6 +28,8 @@ export interface StationsGiven {
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
   readonly storm: DesignStorm | null;
+  /** What is said of the storm, where a station is judged by it. */
+  readonly stormTold: StormTold;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
   /** The day it is asked on; null where that is not known. */
@@ -63,6 +66,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
+  const ofStorm = drainage.finding || settling.finding ? given.stormTold : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) =>
     site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
   return {
@@ -79,8 +83,8 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
       treatmentUnit: 'notJudged',
       tap: stands('head', worstOf(head.finding)),
     },
-    problems: [...inDoubt, ...[drainage, settling, stand, head].flatMap(({ problems }) => problems)],
-    working: [drainage, settling, stand, head].flatMap(({ working }) => working),
+    problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
+    working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
   };
 }
 

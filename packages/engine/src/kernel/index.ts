@@ -13,6 +13,7 @@ export * from './numerics.ts';
 export * from './numericsBeta.ts';
 export * from './numericsBetaBinomial.ts';
 export * from './numericsGamma.ts';
+export * from './numericsLogGamma.ts';
 export * from './numericsStudent.ts';
 export * from './problems.ts';
 export * from './rainRecord.ts';
