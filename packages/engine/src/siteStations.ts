@@ -5,8 +5,10 @@ import {
   type DrainageFinding,
   engineProblem,
   type HeadFinding,
+  type Judged,
   type PartFacts,
   type Problem,
+  roofPlanArea,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
@@ -19,6 +21,7 @@ import {
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
+import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
 
@@ -59,10 +62,16 @@ export interface OtherStations {
  */
 export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
   const { settings, parts, storm } = given;
-  const drainage = drainageFinding({ site, storm, parts, settings });
+  const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
   const { demandHighest_L_per_day, today } = given;
-  const settling = settlingFindings({ site, stormFlow_L_per_s: flows, demandHighest_L_per_day, settings });
+  const settling = settlingFindings({
+    site,
+    stormFlow_L_per_s: flows,
+    demandHighest_L_per_day,
+    gutteredArea_m2: gutteredAreas_m2(site),
+    settings,
+  });
   const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
@@ -88,6 +97,16 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   };
 }
 
+/** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
+function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
+  return new Map(
+    roofs.flatMap((roof) => {
+      const area_m2 = roofPlanArea(roof);
+      return area_m2 === null ? [] : [[roof.roofId, area_m2 * (roof.gutteredFraction ?? 1)] as const];
+    }),
+  );
+}
+
 /**
  * May the tanks of this site be filled and handed over, as far as their stands go? Known whatever else is in doubt.
  *
@@ -100,6 +119,18 @@ export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate 
   const gate = standGate(site.tanks, today);
   const isUnread = site.doubtsBeside.stand.some(({ column }) => column === 'standHeight_m');
   return gate === 'notNeeded' && isUnread ? 'closed' : gate;
+}
+
+/** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
+function drainageOf(site: SiteFacts, { settings, parts, storm }: StationsGiven): Judged<DrainageFinding> {
+  const firstFlush = firstFlushFindings({ site, settings });
+  const found = drainageFinding({ site, storm, parts, settings, firstFlush: firstFlush.finding ?? [] });
+  if (found.finding === null) return found;
+  return {
+    finding: found.finding,
+    problems: [...found.problems, ...firstFlush.problems],
+    working: [...found.working, ...firstFlush.working],
+  };
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];

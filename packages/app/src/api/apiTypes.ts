@@ -2498,6 +2498,124 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        drainage: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        drainageInput: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         /** @description A number as it is; what JSON has no word for is named. */
         figure: number | {
             /** @enum {string} */
@@ -2634,6 +2752,144 @@ export interface components {
                 rain_mm: components["schemas"]["figureInput"][];
             };
         };
+        head: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        headInput: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
             attribution: string | null;
@@ -2762,6 +3018,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2795,6 +3068,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2824,6 +3098,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -2865,7 +3140,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -2984,6 +3259,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -3017,6 +3309,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3046,6 +3339,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -3087,7 +3381,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -3876,15 +4170,95 @@ export interface components {
             /** @description A tank, or tanks joined at the foot. */
             tankIds: string[];
         };
+        settling: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        settlingInput: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         site: {
             /** @description Which cautions its work asks for. */
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainage"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -3901,6 +4275,8 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["head"][];
             /** @description What is heaviest to carry; null where no part has a mass. */
             heaviestPiece: {
                 /** @enum {string} */
@@ -3913,7 +4289,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -3965,13 +4341,15 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["series"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settling"][];
             siteClass: string | null;
             siteId: string;
             /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["stand"][];
@@ -4703,10 +5081,12 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainageInput"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -4723,6 +5103,8 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["headInput"][];
             /** @description What is heaviest to carry; null where no part has a mass. */
             heaviestPiece: {
                 /** @enum {string} */
@@ -4735,7 +5117,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -4787,13 +5169,15 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["seriesInput"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settlingInput"][];
             siteClass: string | null;
             siteId: string;
             /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["standInput"][];
@@ -4855,6 +5239,23 @@ export interface components {
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4889,6 +5290,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4916,6 +5319,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4965,10 +5373,27 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteShortInput: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -5003,6 +5428,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -5030,6 +5457,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5079,7 +5511,7 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteYears: {
@@ -5138,7 +5570,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**
@@ -5181,7 +5613,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**

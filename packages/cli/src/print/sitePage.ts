@@ -12,8 +12,11 @@ import {
 import { findingOf } from '@eavewell/report';
 import { type CautionName, cautionNames, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { spoken } from '../language.ts';
+import { drainageSection } from './drainage.ts';
 import { ownTarget, whoText } from './exceptions.ts';
+import { headSection } from './headSection.ts';
 import { siteRemedySection } from './remedies.ts';
+import { settlingSection } from './settlingSection.ts';
 import type { Sheet } from './sheet.ts';
 import { hasStandSection, standSection } from './standSection.ts';
 import { yearsStrip } from './yearsStrip.ts';
@@ -45,7 +48,10 @@ export function sitePage(
     const heading = headings.figuresOf(spoken.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
+  if (site.drainage) drainageSection(sheet, site.drainage);
   standSection(sheet, site);
+  for (const finding of site.settling) settlingSection(sheet, finding);
+  for (const finding of site.head) headSection(sheet, finding);
   if (remedies) siteRemedySection(sheet, remedies, market);
   afterRemedies();
   workingSection(sheet, site);
