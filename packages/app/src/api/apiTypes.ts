@@ -4253,7 +4253,7 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -4289,7 +4289,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -4349,7 +4349,7 @@ export interface components {
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["stand"][];
@@ -4705,7 +4705,6 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
                     inletHeight_m: components["schemas"]["figure"] | null;
-                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
                     outletHeight_m: components["schemas"]["figure"] | null;
@@ -5039,7 +5038,6 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
                     inletHeight_m: components["schemas"]["figureInput"] | null;
-                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;
                     outletHeight_m: components["schemas"]["figureInput"] | null;
@@ -5083,7 +5081,7 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -5119,7 +5117,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -5179,7 +5177,7 @@ export interface components {
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["standInput"][];
@@ -5572,7 +5570,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**
@@ -5615,7 +5613,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**

@@ -1537,7 +1537,7 @@ export const problems = {
   "stand.not_signed.todo": "Do not fill it or hand it over before a licensed engineer has looked at stand and ground and signed (signedBy, signedOn), whatever the sums say.",
   "stand.not_signed.what": "Nobody has signed for the stand of {tanks}{signed, select, toCome { yet: the day of the signature is still to come} other {}}.",
   "stand.wind_in_other_unit.todo": "Write it in metres a second, or say its unit once for the whole column: eavewell columns, unit kmh, kn or mph.",
-  "stand.wind_in_other_unit.what": "{wind} is no wind in metres a second. In km/h it would be {asKmh}, in knots {asKn}.",
+  "stand.wind_in_other_unit.what": "A wind of {wind} is faster than any a stand is built for: it was written in another unit. From km/h it would be {asKmh}, from knots {asKn}.",
   "stand.wind_unknown.todo": "Ask the building code or the weather service for the design wind in metres a second, and put it in windSpeed_m_per_s of sites.csv or settings.json.",
   "stand.wind_unknown.what": "No wind is stated to hold the stand against.",
   "station.accumulated.todo": "These days count as not read, since nobody knows how the rain was shared among them.",

@@ -1537,7 +1537,7 @@ export const problems = {
   "stand.not_signed.todo": "No lo llene ni lo entregue antes de que un ingeniero autorizado haya revisado soporte y suelo y haya firmado (signedBy, signedOn), digan lo que digan los cálculos.",
   "stand.not_signed.what": "Nadie ha firmado por el soporte de {tanks}{signed, select, toCome { todavía: el día de la firma está por venir} other {}}.",
   "stand.wind_in_other_unit.todo": "Escríbalo en metros por segundo, o indique su unidad una vez para toda la columna: eavewell columns, unidad kmh, kn o mph.",
-  "stand.wind_in_other_unit.what": "{wind} no es un viento en metros por segundo. En km/h serían {asKmh}; en nudos, {asKn}.",
+  "stand.wind_in_other_unit.what": "Un viento de {wind} es más rápido que cualquiera para el que se construye un soporte: se escribió en otra unidad. De km/h serían {asKmh}; de nudos, {asKn}.",
   "stand.wind_unknown.todo": "Pida a la norma de construcción o al servicio meteorológico el viento de diseño en metros por segundo, y póngalo en windSpeed_m_per_s de sites.csv o settings.json.",
   "stand.wind_unknown.what": "No se indica el viento que el soporte debe resistir.",
   "station.accumulated.todo": "Estos días cuentan como no leídos, porque nadie sabe cómo se repartió la lluvia entre ellos.",
