@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1099,26 +1099,52 @@ export interface paths {
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
+                                    fiveMinutesOfDay_fraction: number | null;
+                                    fiveMinutesOfDaySource: string | null;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
+                                    headMargin_m: number;
+                                    /** @enum {string} */
+                                    judgeDrainage: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeHead: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeSettling: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeStand: "whereMeasured" | "always" | "never";
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
+                                    pumping_h_per_day: number;
                                     range_fraction: number;
+                                    residualHead_m: number;
+                                    roofSolids_g_per_m2_per_year: number | null;
                                     seed: number;
+                                    settledTarget_fraction: number;
+                                    settlingGrain_um: number;
+                                    settlingGrainDensity_kg_per_m3: number;
+                                    standMargin_fraction: number;
+                                    stormMargin_fraction: number;
+                                    stormReturnPeriod_years: number;
+                                    tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
+                                    unitHead_m: number | null;
+                                    waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */
                                     wetDayAmounts: "gamma" | "mixedExponential";
+                                    /** @enum {string} */
+                                    windExposure: "builtUp" | "openGround" | "openWater";
+                                    windSpeed_m_per_s: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -1452,7 +1478,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1622,7 +1648,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2040,6 +2066,16 @@ export interface paths {
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
                                          */
+                                        settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
                                         storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                         /**
                                          * @description A station not modelled yet is notJudged and does not count.
@@ -2215,7 +2251,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -2546,6 +2582,23 @@ export interface components {
                 components["schemas"]["figure"],
                 components["schemas"]["figure"]
             ][];
+            /** @description Rain of intervals shorter than a day, those in which it rained. */
+            short: {
+                /** @description How long each is, in minutes, likewise. */
+                intervals: [
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"]
+                ][];
+                /** @description Ends of intervals, minutes counted from 1 January 1970, by stretches. */
+                minutes: [
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"]
+                ][];
+                /** @description Rain of each. */
+                rain_mm: components["schemas"]["figure"][];
+            };
         };
         gaugeReadingsInput: {
             /** @description Days counted from 1 January 1970, by stretches: the first, how many, the step. */
@@ -2563,6 +2616,23 @@ export interface components {
                 components["schemas"]["figureInput"],
                 components["schemas"]["figureInput"]
             ][];
+            /** @description Rain of intervals shorter than a day, those in which it rained. */
+            short: {
+                /** @description How long each is, in minutes, likewise. */
+                intervals: [
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"]
+                ][];
+                /** @description Ends of intervals, minutes counted from 1 January 1970, by stretches. */
+                minutes: [
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"]
+                ][];
+                /** @description Rain of each. */
+                rain_mm: components["schemas"]["figureInput"][];
+            };
         };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
@@ -2765,6 +2835,16 @@ export interface components {
                      * @enum {string}
                      */
                     roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -2977,6 +3057,16 @@ export interface components {
                      * @enum {string}
                      */
                     roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -3872,6 +3962,16 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
                 storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -3947,12 +4047,34 @@ export interface components {
                     of: string;
                 } | null;
                 readingTime: string | null;
+                stormCoefficients: {
+                    eta: components["schemas"]["figure"];
+                    kappa: components["schemas"]["figure"];
+                    lambda: components["schemas"]["figure"];
+                    leastPeriod_years: components["schemas"]["figure"] | null;
+                    mostPeriod_years: components["schemas"]["figure"] | null;
+                    source: string | null;
+                    theta_h: components["schemas"]["figure"];
+                } | null;
+                storms: {
+                    high_mm_per_h: components["schemas"]["figure"] | null;
+                    intensity_mm_per_h: components["schemas"]["figure"];
+                    low_mm_per_h: components["schemas"]["figure"] | null;
+                    returnPeriod_years: components["schemas"]["figure"];
+                    source: string | null;
+                }[];
             }[];
             parts: {
+                baseWidth_mm: components["schemas"]["figure"] | null;
+                bore_mm: components["schemas"]["figure"] | null;
+                depth_mm: components["schemas"]["figure"] | null;
                 kind: string;
                 length_m: components["schemas"]["figure"] | null;
+                mass_kg: components["schemas"]["figure"] | null;
                 name: string;
                 partId: string;
+                shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
+                topWidth_mm: components["schemas"]["figure"] | null;
                 volume_L: components["schemas"]["figure"] | null;
             }[];
             prices: {
@@ -3967,26 +4089,52 @@ export interface components {
                 designAfterHandOver_years: components["schemas"]["figure"];
                 draws: components["schemas"]["figure"];
                 firstFlush_mm: components["schemas"]["figure"];
+                fiveMinutesOfDay_fraction: components["schemas"]["figure"] | null;
+                fiveMinutesOfDaySource: string | null;
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figure"];
                 growthFraction_per_year: components["schemas"]["figure"] | null;
+                headMargin_m: components["schemas"]["figure"];
+                /** @enum {string} */
+                judgeDrainage: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeHead: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeSettling: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeStand: "whereMeasured" | "always" | "never";
                 leastYears: components["schemas"]["figure"];
                 litres_per_person_per_day: components["schemas"]["figure"];
                 madeYears: components["schemas"]["figure"];
                 missingDays_fraction: components["schemas"]["figure"];
                 people_per_household: components["schemas"]["figure"] | null;
                 programme: string;
+                pumping_h_per_day: components["schemas"]["figure"];
                 range_fraction: components["schemas"]["figure"];
+                residualHead_m: components["schemas"]["figure"];
+                roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
                 seed: components["schemas"]["figure"];
+                settledTarget_fraction: components["schemas"]["figure"];
+                settlingGrain_um: components["schemas"]["figure"];
+                settlingGrainDensity_kg_per_m3: components["schemas"]["figure"];
+                standMargin_fraction: components["schemas"]["figure"];
+                stormMargin_fraction: components["schemas"]["figure"];
+                stormReturnPeriod_years: components["schemas"]["figure"];
+                tapFlow_L_per_min: components["schemas"]["figure"];
                 target: {
                     daysMet_fraction: components["schemas"]["figure"];
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 };
+                unitHead_m: components["schemas"]["figure"] | null;
+                waterTemperature_C: components["schemas"]["figure"];
                 waterYearStartMonth: components["schemas"]["figure"] | null;
                 /** @enum {string} */
                 wetDayAmounts: "gamma" | "mixedExponential";
+                /** @enum {string} */
+                windExposure: "builtUp" | "openGround" | "openWater";
+                windSpeed_m_per_s: components["schemas"]["figure"] | null;
             };
             /** @description Days are counted from 1 January 1970; null is "not known". */
             site: {
@@ -4005,6 +4153,41 @@ export interface components {
                     row?: components["schemas"]["figure"];
                     siteId?: string;
                 }[];
+                /** @description What puts one station of it in doubt. */
+                doubtsBeside: {
+                    drainage: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    head: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    settling: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                };
                 downpipes: {
                     bore_mm: components["schemas"]["figure"] | null;
                     downpipeId: string;
@@ -4014,16 +4197,23 @@ export interface components {
                 gaugeId: string | null;
                 growthFraction_per_year: components["schemas"]["figure"] | null;
                 gutters: {
+                    baseWidth_mm: components["schemas"]["figure"] | null;
+                    bends_count: components["schemas"]["figure"] | null;
                     depth_mm: components["schemas"]["figure"] | null;
                     fall_mm_per_m: components["schemas"]["figure"] | null;
                     gutterId: string;
                     length_m: components["schemas"]["figure"] | null;
                     outlet_mm: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    outletGrate: "open" | "grated";
+                    outlets_count: components["schemas"]["figure"] | null;
                     roofId: string;
+                    runToOutlet_m: components["schemas"]["figure"] | null;
                     shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                     width_mm: components["schemas"]["figure"] | null;
                 }[];
                 handOverDay: components["schemas"]["figure"] | null;
+                hasHandPump: boolean | null;
                 households_count: components["schemas"]["figure"] | null;
                 latitude_deg: components["schemas"]["figure"] | null;
                 longitude_deg: components["schemas"]["figure"] | null;
@@ -4038,6 +4228,20 @@ export interface components {
                 } | null;
                 people: components["schemas"]["figure"] | null;
                 peopleCountedOn: components["schemas"]["figure"] | null;
+                pipes: {
+                    bore_mm: components["schemas"]["figure"] | null;
+                    elbows_count: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    leg: "tankToUnit" | "unitToTap";
+                    length_m: components["schemas"]["figure"] | null;
+                    material: ("plastic" | "steel" | "galvanised" | "castIron") | null;
+                    meters_count: components["schemas"]["figure"] | null;
+                    otherLoss_k: components["schemas"]["figure"] | null;
+                    pipeId: string;
+                    tankId: string | null;
+                    tees_count: components["schemas"]["figure"] | null;
+                    valves_count: components["schemas"]["figure"] | null;
+                }[];
                 presence: {
                     calendarId: string;
                     periods: {
@@ -4065,6 +4269,7 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figure"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figure"] | null;
+                    isFragile: boolean | null;
                     length_m: components["schemas"]["figure"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figure"] | null;
@@ -4072,6 +4277,8 @@ export interface components {
                     roofPlanArea_m2: components["schemas"]["figure"] | null;
                     runoffFraction: components["schemas"]["figure"] | null;
                     tankId: string | null;
+                    valleys_count: components["schemas"]["figure"] | null;
+                    wallAbove_m2: components["schemas"]["figure"] | null;
                     width_m: components["schemas"]["figure"] | null;
                 }[];
                 secondSource: {
@@ -4085,24 +4292,45 @@ export interface components {
                 siteClass: string | null;
                 siteId: string;
                 tanks: {
+                    baseWidth_m: components["schemas"]["figure"] | null;
+                    cells_count: components["schemas"]["figure"] | null;
                     diameter_m: components["schemas"]["figure"] | null;
+                    emptyMass_kg: components["schemas"]["figure"] | null;
+                    groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
+                    inletHeight_m: components["schemas"]["figure"] | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
                     outletHeight_m: components["schemas"]["figure"] | null;
+                    overflowBore_mm: components["schemas"]["figure"] | null;
                     overflowHeight_m: components["schemas"]["figure"] | null;
+                    overflows_count: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    overflowScreen: "open" | "screened";
+                    pads_count: components["schemas"]["figure"] | null;
+                    padSide_m: components["schemas"]["figure"] | null;
+                    partId: string | null;
+                    partMass_kg: components["schemas"]["figure"] | null;
                     partVolume_L: components["schemas"]["figure"] | null;
                     peopleFraction: components["schemas"]["figure"] | null;
                     /** @enum {string} */
                     role: "storage" | "settling";
+                    signedBy: string | null;
+                    signedOn: components["schemas"]["figure"] | null;
                     standHeight_m: components["schemas"]["figure"] | null;
+                    standMass_kg: components["schemas"]["figure"] | null;
                     tankId: string;
                 }[];
+                tapHeight_m: components["schemas"]["figure"] | null;
+                taps_count: components["schemas"]["figure"] | null;
                 target: {
                     daysMet_fraction: components["schemas"]["figure"];
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 } | null;
+                unitHeight_m: components["schemas"]["figure"] | null;
+                windExposure: ("builtUp" | "openGround" | "openWater") | null;
+                windSpeed_m_per_s: components["schemas"]["figure"] | null;
             };
             /** @description The version of the programme now. */
             version: number;
@@ -4152,12 +4380,34 @@ export interface components {
                     of: string;
                 } | null;
                 readingTime: string | null;
+                stormCoefficients: {
+                    eta: components["schemas"]["figureInput"];
+                    kappa: components["schemas"]["figureInput"];
+                    lambda: components["schemas"]["figureInput"];
+                    leastPeriod_years: components["schemas"]["figureInput"] | null;
+                    mostPeriod_years: components["schemas"]["figureInput"] | null;
+                    source: string | null;
+                    theta_h: components["schemas"]["figureInput"];
+                } | null;
+                storms: {
+                    high_mm_per_h: components["schemas"]["figureInput"] | null;
+                    intensity_mm_per_h: components["schemas"]["figureInput"];
+                    low_mm_per_h: components["schemas"]["figureInput"] | null;
+                    returnPeriod_years: components["schemas"]["figureInput"];
+                    source: string | null;
+                }[];
             }[];
             parts: {
+                baseWidth_mm: components["schemas"]["figureInput"] | null;
+                bore_mm: components["schemas"]["figureInput"] | null;
+                depth_mm: components["schemas"]["figureInput"] | null;
                 kind: string;
                 length_m: components["schemas"]["figureInput"] | null;
+                mass_kg: components["schemas"]["figureInput"] | null;
                 name: string;
                 partId: string;
+                shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
+                topWidth_mm: components["schemas"]["figureInput"] | null;
                 volume_L: components["schemas"]["figureInput"] | null;
             }[];
             prices: {
@@ -4172,26 +4422,52 @@ export interface components {
                 designAfterHandOver_years: components["schemas"]["figureInput"];
                 draws: components["schemas"]["figureInput"];
                 firstFlush_mm: components["schemas"]["figureInput"];
+                fiveMinutesOfDay_fraction: components["schemas"]["figureInput"] | null;
+                fiveMinutesOfDaySource: string | null;
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figureInput"];
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
+                headMargin_m: components["schemas"]["figureInput"];
+                /** @enum {string} */
+                judgeDrainage: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeHead: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeSettling: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeStand: "whereMeasured" | "always" | "never";
                 leastYears: components["schemas"]["figureInput"];
                 litres_per_person_per_day: components["schemas"]["figureInput"];
                 madeYears: components["schemas"]["figureInput"];
                 missingDays_fraction: components["schemas"]["figureInput"];
                 people_per_household: components["schemas"]["figureInput"] | null;
                 programme: string;
+                pumping_h_per_day: components["schemas"]["figureInput"];
                 range_fraction: components["schemas"]["figureInput"];
+                residualHead_m: components["schemas"]["figureInput"];
+                roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
                 seed: components["schemas"]["figureInput"];
+                settledTarget_fraction: components["schemas"]["figureInput"];
+                settlingGrain_um: components["schemas"]["figureInput"];
+                settlingGrainDensity_kg_per_m3: components["schemas"]["figureInput"];
+                standMargin_fraction: components["schemas"]["figureInput"];
+                stormMargin_fraction: components["schemas"]["figureInput"];
+                stormReturnPeriod_years: components["schemas"]["figureInput"];
+                tapFlow_L_per_min: components["schemas"]["figureInput"];
                 target: {
                     daysMet_fraction: components["schemas"]["figureInput"];
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 };
+                unitHead_m: components["schemas"]["figureInput"] | null;
+                waterTemperature_C: components["schemas"]["figureInput"];
                 waterYearStartMonth: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
                 wetDayAmounts: "gamma" | "mixedExponential";
+                /** @enum {string} */
+                windExposure: "builtUp" | "openGround" | "openWater";
+                windSpeed_m_per_s: components["schemas"]["figureInput"] | null;
             };
             /** @description Days are counted from 1 January 1970; null is "not known". */
             site: {
@@ -4210,6 +4486,41 @@ export interface components {
                     row?: components["schemas"]["figureInput"];
                     siteId?: string;
                 }[];
+                /** @description What puts one station of it in doubt. */
+                doubtsBeside: {
+                    drainage: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    head: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    settling: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                };
                 downpipes: {
                     bore_mm: components["schemas"]["figureInput"] | null;
                     downpipeId: string;
@@ -4219,16 +4530,23 @@ export interface components {
                 gaugeId: string | null;
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
                 gutters: {
+                    baseWidth_mm: components["schemas"]["figureInput"] | null;
+                    bends_count: components["schemas"]["figureInput"] | null;
                     depth_mm: components["schemas"]["figureInput"] | null;
                     fall_mm_per_m: components["schemas"]["figureInput"] | null;
                     gutterId: string;
                     length_m: components["schemas"]["figureInput"] | null;
                     outlet_mm: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    outletGrate: "open" | "grated";
+                    outlets_count: components["schemas"]["figureInput"] | null;
                     roofId: string;
+                    runToOutlet_m: components["schemas"]["figureInput"] | null;
                     shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                     width_mm: components["schemas"]["figureInput"] | null;
                 }[];
                 handOverDay: components["schemas"]["figureInput"] | null;
+                hasHandPump: boolean | null;
                 households_count: components["schemas"]["figureInput"] | null;
                 latitude_deg: components["schemas"]["figureInput"] | null;
                 longitude_deg: components["schemas"]["figureInput"] | null;
@@ -4243,6 +4561,20 @@ export interface components {
                 } | null;
                 people: components["schemas"]["figureInput"] | null;
                 peopleCountedOn: components["schemas"]["figureInput"] | null;
+                pipes: {
+                    bore_mm: components["schemas"]["figureInput"] | null;
+                    elbows_count: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    leg: "tankToUnit" | "unitToTap";
+                    length_m: components["schemas"]["figureInput"] | null;
+                    material: ("plastic" | "steel" | "galvanised" | "castIron") | null;
+                    meters_count: components["schemas"]["figureInput"] | null;
+                    otherLoss_k: components["schemas"]["figureInput"] | null;
+                    pipeId: string;
+                    tankId: string | null;
+                    tees_count: components["schemas"]["figureInput"] | null;
+                    valves_count: components["schemas"]["figureInput"] | null;
+                }[];
                 presence: {
                     calendarId: string;
                     periods: {
@@ -4270,6 +4602,7 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figureInput"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figureInput"] | null;
+                    isFragile: boolean | null;
                     length_m: components["schemas"]["figureInput"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figureInput"] | null;
@@ -4277,6 +4610,8 @@ export interface components {
                     roofPlanArea_m2: components["schemas"]["figureInput"] | null;
                     runoffFraction: components["schemas"]["figureInput"] | null;
                     tankId: string | null;
+                    valleys_count: components["schemas"]["figureInput"] | null;
+                    wallAbove_m2: components["schemas"]["figureInput"] | null;
                     width_m: components["schemas"]["figureInput"] | null;
                 }[];
                 secondSource: {
@@ -4290,24 +4625,45 @@ export interface components {
                 siteClass: string | null;
                 siteId: string;
                 tanks: {
+                    baseWidth_m: components["schemas"]["figureInput"] | null;
+                    cells_count: components["schemas"]["figureInput"] | null;
                     diameter_m: components["schemas"]["figureInput"] | null;
+                    emptyMass_kg: components["schemas"]["figureInput"] | null;
+                    groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
+                    inletHeight_m: components["schemas"]["figureInput"] | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;
                     outletHeight_m: components["schemas"]["figureInput"] | null;
+                    overflowBore_mm: components["schemas"]["figureInput"] | null;
                     overflowHeight_m: components["schemas"]["figureInput"] | null;
+                    overflows_count: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    overflowScreen: "open" | "screened";
+                    pads_count: components["schemas"]["figureInput"] | null;
+                    padSide_m: components["schemas"]["figureInput"] | null;
+                    partId: string | null;
+                    partMass_kg: components["schemas"]["figureInput"] | null;
                     partVolume_L: components["schemas"]["figureInput"] | null;
                     peopleFraction: components["schemas"]["figureInput"] | null;
                     /** @enum {string} */
                     role: "storage" | "settling";
+                    signedBy: string | null;
+                    signedOn: components["schemas"]["figureInput"] | null;
                     standHeight_m: components["schemas"]["figureInput"] | null;
+                    standMass_kg: components["schemas"]["figureInput"] | null;
                     tankId: string;
                 }[];
+                tapHeight_m: components["schemas"]["figureInput"] | null;
+                taps_count: components["schemas"]["figureInput"] | null;
                 target: {
                     daysMet_fraction: components["schemas"]["figureInput"];
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 } | null;
+                unitHeight_m: components["schemas"]["figureInput"] | null;
+                windExposure: ("builtUp" | "openGround" | "openWater") | null;
+                windSpeed_m_per_s: components["schemas"]["figureInput"] | null;
             };
             /** @description The version of the programme now. */
             version: number;
@@ -4396,6 +4752,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4509,6 +4875,16 @@ export interface components {
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
                  */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
                 storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4609,6 +4985,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}

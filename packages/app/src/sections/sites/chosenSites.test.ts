@@ -17,7 +17,10 @@ const site = (
 ): SiteEntry => {
   const { name = siteId, area = null, people = 10, cost, currency = 'USD' } = more;
   const storage = verdict ?? notJudged;
-  const stations: Stations = { roof: notJudged, gutter: notJudged, storage, treatmentUnit: notJudged, tap: notJudged };
+  const stations: Stations = {
+    ...{ roof: notJudged, gutter: notJudged, settling: notJudged, storage },
+    ...{ stand: notJudged, treatmentUnit: notJudged, tap: notJudged },
+  };
   const known = cost === undefined || cost === null ? null : currency;
   const remedy: SiteEntry['remedy'] =
     cost === undefined
