@@ -72,6 +72,7 @@ export class BesideStorage {
       const given: FittingCase = {
         toBuy: changed.toBuy,
         market: this.#market,
+        isStormCapped: (this.#now.storm?.cappedBy ?? null) !== null,
         judge: (one) => this.#judge(one, noDemand),
       };
       const found: FittingChange[] = [];
@@ -99,18 +100,26 @@ export class BesideStorage {
    * one that is not known for want of facts of what is new.
    */
   with(site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>): WithOthers {
-    const { verdicts, standGate } = this.#judge(site, demandHighest_L_per_day);
+    const others = this.#judge(site, demandHighest_L_per_day);
+    const { verdicts, standGate } = others;
     const besides: Station[] = [];
     let worst: Verdict = 'holds';
     for (const station of stationsBeside) {
       const then = verdicts[station];
       const now = this.#now.stations[station];
       if (then === 'notJudged' || then === 'holds') continue;
-      const counts = then !== 'unknown' && (this.moved.has(station) || now === 'notJudged' || isBetter(now, then));
+      const isOfNew = then === 'unknown' || (station === 'gutter' && this.#isAssumedOfNew(others));
+      const counts = !isOfNew && (this.moved.has(station) || now === 'notJudged' || isBetter(now, then));
       if (!counts) besides.push(station);
       else if (isBetter(worst, then)) worst = then;
     }
     return { verdict: worst, besides, standGate };
+  }
+
+  /** Is it tight only because nobody has measured where the overflow of a new tank stands? */
+  #isAssumedOfNew({ drainage }: OtherStations): boolean {
+    const code = 'drainage.overflow_head_assumed';
+    return drainage?.cappedBy === code && this.#now.drainage?.cappedBy !== code;
   }
 
   #kept(key: string, make: () => readonly FittingChange[]): readonly FittingChange[] {
@@ -167,6 +176,7 @@ function isSamePart(one: FittingChange, other: FittingChange): boolean {
 /** A judge of the other stations with everything of a programme; without the catalogue, since no part is looked for. */
 export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   const storm = gauge?.storm ?? null;
+  const stormTold = { problems: [], working: [] };
   return (site, demandHighest_L_per_day) =>
-    otherStations(site, { settings: programme.settings, parts: [], storm, demandHighest_L_per_day });
+    otherStations(site, { settings: programme.settings, parts: [], storm, stormTold, demandHighest_L_per_day });
 }

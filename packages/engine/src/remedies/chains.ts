@@ -1,12 +1,6 @@
-import { type DesignSettings, type SizePoint, type StorageFinding, worstVerdict } from '../kernel/index.ts';
+import { type DesignSettings, type SizePoint, type StorageFinding, tankGroups, worstVerdict } from '../kernel/index.ts';
 import { type SiteSizes, siteSizes } from '../site.ts';
-import {
-  compareStorages,
-  holdPrecision_fraction,
-  type SizeVerdict,
-  type StorageRank,
-  tankGroups,
-} from '../water/storage/index.ts';
+import { compareStorages, holdPrecision_fraction, type SizeVerdict, type StorageRank } from '../water/storage/index.ts';
 import type { BesideStorage, WithOthers } from './besideStorage.ts';
 import { type ChangedSite, changedSite } from './changedSite.ts';
 import {

@@ -61,8 +61,8 @@ it('has no amount where a price is missing, and says why', () => {
   };
   expect(reasonOf({ partIds: ['tank', 'bare'] })).toBe('onlyLaterPrices');
   expect(reasonOf({ diverters_count: 1 })).toBe('noPrice');
-  expect(reasonOf({ gutter_m: [3, null] })).toBe('roofLengthUnknown');
-  expect(reasonOf({ gutter_m: [3] })).toBe('noPrice');
+  expect(reasonOf({ gutter_m: hung(3, null) })).toBe('roofLengthUnknown');
+  expect(reasonOf({ gutter_m: hung(3) })).toBe('noPrice');
   expect(reasonOf({ partIds: ['none of ours'] })).toBe('noPart');
   const mixed = marketOn(parts, [price('tank', 400), price('flush', 9, 'XXX')], 25);
   expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, mixed).reason).toBe('currenciesDiffer');

@@ -48,8 +48,10 @@ interface PipesTried {
  */
 export function gutterFittings(site: SiteFacts, given: FittingCase): readonly FittingChange[] {
   const now = given.judge(site).drainage;
-  if (now === null) return [];
-  const wanting = wantingIn(site, now);
+  // What is tight by an assumption alone stays so.
+  if (now === null || now.cappedBy !== null) return [];
+  const targets = given.isStormCapped ? (['tight'] as const) : (['holds', 'tight'] as const);
+  const wanting = wantingIn(site, now, given);
   if (wanting.gutterIds.length === 0 && wanting.roofIds.length === 0) return [];
   const gutters = triedGutters(site, wanting.gutterIds, given);
   const pipes = new Map<number, readonly PipesTried[]>();
@@ -62,9 +64,7 @@ export function gutterFittings(site: SiteFacts, given: FittingCase): readonly Fi
   };
   return wanting.ofRoofs.flatMap((roofId) => {
     const ofRoof: OfRoof = { site, given, now, roofId, gutters, pipesWith };
-    return (
-      (['holds', 'tight'] as const).map((target) => bestOfRoof(ofRoof, target)).find((found) => found !== null) ?? []
-    );
+    return targets.map((target) => bestOfRoof(ofRoof, target)).find((found) => found !== null) ?? [];
   });
 }
 
@@ -229,8 +229,8 @@ function triedPipes(
 }
 
 /** Gutters and roofs with a part that is measured and does not hold. */
-function wantingIn(site: SiteFacts, now: DrainageFinding) {
-  const isWanting = (verdict: Verdict) => verdict === 'short' || verdict === 'tight';
+function wantingIn(site: SiteFacts, now: DrainageFinding, { isStormCapped }: FittingCase) {
+  const isWanting = (verdict: Verdict) => verdict === 'short' || (verdict === 'tight' && !isStormCapped);
   const gutterIds = [...verdictsOfGutters(now)].flatMap(([id, verdict]) => (isWanting(verdict) ? [id] : []));
   const roofIds = [...verdictsOfPipes(now)].flatMap(([id, verdict]) => (isWanting(verdict) ? [id] : []));
   const roofOf = new Map(site.gutters.map(({ gutterId, roofId }) => [gutterId, roofId]));

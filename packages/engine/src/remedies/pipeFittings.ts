@@ -1,5 +1,4 @@
-import type { HeadFinding, SiteFacts, Verdict } from '../kernel/index.ts';
-import { tankGroups } from '../water/storage/index.ts';
+import { type HeadFinding, type SiteFacts, tankGroups, type Verdict } from '../kernel/index.ts';
 import type { FittingChange } from './changes.ts';
 import { mostVariedPipes_count } from './constants.ts';
 import { nothingToBuy } from './cost.ts';
