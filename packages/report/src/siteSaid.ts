@@ -1,13 +1,14 @@
 import type { Problem, Remedy, SiteDesign, SiteRemedies } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid } from '@eavewell/words';
+import { withheld } from './decidingFigure.ts';
 import { type FaultAt, withFault } from './namedFaults.ts';
 import { findingOf } from './siteReport.ts';
 
 /** What the sentences of a list are made of, so that they can be said in any language without the whole report. */
 export interface SiteSaid {
   readonly storages: readonly StorageSaid[];
-  /** The first blocker, and the fault behind it where it is a doubt about a row. */
+  /** The first blocker, or what leaves the worst station unknown; and the fault behind it where it is a doubt about a row. */
   readonly blocker: Problem | null;
   readonly fault: Problem | null;
   readonly remedy: Remedy | null;
@@ -24,7 +25,7 @@ export interface SiteSaid {
  * @definition ours
  */
 export function siteSaid(design: SiteDesign, remedies: SiteRemedies | null, faultAt: FaultAt): SiteSaid {
-  const blocker = design.problems.find(({ severity }) => severity === 'blocker') ?? null;
+  const blocker = withheld(design);
   return {
     storages: design.storages.map(({ sizes: _, years: __, dryRuns: ___, ...said }) => said),
     blocker,

@@ -1099,52 +1099,26 @@ export interface paths {
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
-                                    fiveMinutesOfDay_fraction: number | null;
-                                    fiveMinutesOfDaySource: string | null;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
-                                    headMargin_m: number;
-                                    /** @enum {string} */
-                                    judgeDrainage: "whereMeasured" | "always" | "never";
-                                    /** @enum {string} */
-                                    judgeHead: "whereMeasured" | "always" | "never";
-                                    /** @enum {string} */
-                                    judgeSettling: "whereMeasured" | "always" | "never";
-                                    /** @enum {string} */
-                                    judgeStand: "whereMeasured" | "always" | "never";
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
-                                    pumping_h_per_day: number;
                                     range_fraction: number;
-                                    residualHead_m: number;
-                                    roofSolids_g_per_m2_per_year: number | null;
                                     seed: number;
-                                    settledTarget_fraction: number;
-                                    settlingGrain_um: number;
-                                    settlingGrainDensity_kg_per_m3: number;
-                                    standMargin_fraction: number;
-                                    stormMargin_fraction: number;
-                                    stormReturnPeriod_years: number;
-                                    tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
-                                    unitHead_m: number | null;
-                                    waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */
                                     wetDayAmounts: "gamma" | "mixedExponential";
-                                    /** @enum {string} */
-                                    windExposure: "builtUp" | "openGround" | "openWater";
-                                    windSpeed_m_per_s: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -2762,6 +2736,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2795,6 +2786,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2824,6 +2816,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -2865,7 +2858,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -2984,6 +2977,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -3017,6 +3027,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3046,6 +3057,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -3087,7 +3099,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -4799,6 +4811,23 @@ export interface components {
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4833,6 +4862,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4860,6 +4891,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4909,10 +4945,27 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteShortInput: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4947,6 +5000,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4974,6 +5029,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5023,7 +5083,7 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteYears: {
