@@ -175,8 +175,9 @@ function isSamePart(one: FittingChange, other: FittingChange): boolean {
 
 /** A judge of the other stations with everything of a programme; without the catalogue, since no part is looked for. */
 export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
+  const { settings, today = null } = programme;
   const storm = gauge?.storm ?? null;
   const stormTold = { problems: [], working: [] };
   return (site, demandHighest_L_per_day) =>
-    otherStations(site, { settings: programme.settings, parts: [], storm, stormTold, demandHighest_L_per_day });
+    otherStations(site, { settings, parts: [], storm, stormTold, demandHighest_L_per_day, today });
 }
