@@ -66,6 +66,7 @@ function drainageFigure({ parts, governing, verdict }: DrainageFinding): Figure 
 }
 
 function settlingFigure({ tankId, verdict, settledByDay_fraction, settledInStorm_fraction }: SettlingFinding) {
+  if (tankId === null) return null;
   return verdict === 'short' || settledInStorm_fraction === null
     ? figure('settledByDay', tankId, 'fraction', settledByDay_fraction, null)
     : figure('settledInStorm', tankId, 'fraction', settledInStorm_fraction, null);

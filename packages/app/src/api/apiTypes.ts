@@ -1099,26 +1099,52 @@ export interface paths {
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
+                                    fiveMinutesOfDay_fraction: number | null;
+                                    fiveMinutesOfDaySource: string | null;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
+                                    headMargin_m: number;
+                                    /** @enum {string} */
+                                    judgeDrainage: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeHead: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeSettling: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeStand: "whereMeasured" | "always" | "never";
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
+                                    pumping_h_per_day: number;
                                     range_fraction: number;
+                                    residualHead_m: number;
+                                    roofSolids_g_per_m2_per_year: number | null;
                                     seed: number;
+                                    settledTarget_fraction: number;
+                                    settlingGrain_um: number;
+                                    settlingGrainDensity_kg_per_m3: number;
+                                    standMargin_fraction: number;
+                                    stormMargin_fraction: number;
+                                    stormReturnPeriod_years: number;
+                                    tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
+                                    unitHead_m: number | null;
+                                    waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */
                                     wetDayAmounts: "gamma" | "mixedExponential";
+                                    /** @enum {string} */
+                                    windExposure: "builtUp" | "openGround" | "openWater";
+                                    windSpeed_m_per_s: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -2472,6 +2498,124 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        drainage: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        drainageInput: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         /** @description A number as it is; what JSON has no word for is named. */
         figure: number | {
             /** @enum {string} */
@@ -2607,6 +2751,144 @@ export interface components {
                 /** @description Rain of each. */
                 rain_mm: components["schemas"]["figureInput"][];
             };
+        };
+        head: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        headInput: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
         };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
@@ -3888,9 +4170,95 @@ export interface components {
             /** @description A tank, or tanks joined at the foot. */
             tankIds: string[];
         };
+        settling: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        settlingInput: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         site: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                sentence: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainage"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -3907,6 +4275,22 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["head"][];
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                sentence: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -3957,8 +4341,18 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["series"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settling"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                sentence: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["stand"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4311,6 +4705,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
                     inletHeight_m: components["schemas"]["figure"] | null;
+                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
                     outletHeight_m: components["schemas"]["figure"] | null;
@@ -4644,6 +5039,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
                     inletHeight_m: components["schemas"]["figureInput"] | null;
+                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;
                     outletHeight_m: components["schemas"]["figureInput"] | null;
@@ -4683,8 +5079,16 @@ export interface components {
             wantedGauges: string[];
         };
         siteInput: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                sentence: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainageInput"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -4701,6 +5105,22 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["headInput"][];
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                sentence: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4751,8 +5171,18 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["seriesInput"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settlingInput"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                sentence: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["standInput"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5109,6 +5539,92 @@ export interface components {
             limit_days: number;
             /** @description The longest dry run reached within each year, days before it included; null where the year is not judged. Of several bodies of water the longest. */
             longestRun_days: (number | null)[];
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        stand: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            sentence: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        standInput: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            sentence: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */
