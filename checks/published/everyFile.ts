@@ -4,13 +4,19 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
+import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
+import { drainingTank, frictionFactors } from './pipes.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
+import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { stationFiles } from './stationFiles.ts';
+import { textbookStorms } from './storms.ts';
 import { conversions } from './units.ts';
+import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from './waterProperties.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
@@ -21,6 +27,7 @@ export const everyFile: readonly PublishedFile[] = [
   droughtClasses,
   droughtIndex,
   enhealth,
+  lMomentTests,
   lancaster,
   loucksVanBeek,
   monthlyMeans,
@@ -28,13 +35,31 @@ export const everyFile: readonly PublishedFile[] = [
   neighbourRain,
   normalTable,
   punmia,
+  reducedTable,
   sphere,
   stationFiles,
   student,
   texasFirstFlush,
+  textbookExtremes,
+  textbookStorms,
   thomFit,
   warwickDemand,
   warwickSupply,
   wetDays,
   who,
+  claimedOutputs,
+  faoPower,
+  labourer,
+  shiftPower,
+  sustained,
+  drainingTank,
+  frictionFactors,
+  baffling,
+  hazenVelocities,
+  settlingDrop,
+  settlingSphere,
+  oldViscosity,
+  waterPage,
+  waterViscosity,
+  waterViscosityByDensity,
 ];

@@ -1,9 +1,12 @@
 import * as kernel from '../../packages/engine/src/kernel/index.ts';
 import * as parts from '../../packages/engine/src/parts/index.ts';
+import * as head from '../../packages/engine/src/water/head/index.ts';
 import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
+import * as settling from '../../packages/engine/src/water/settling/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
+import * as storm from '../../packages/engine/src/water/storm/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
@@ -16,7 +19,10 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   people,
   rain,
   roof,
+  settling,
   storage,
+  storm,
+  head,
   files: { dlyLines, readStationRain },
 };
 

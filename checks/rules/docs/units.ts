@@ -37,6 +37,12 @@ const units = [
     'kW',
     'kWh',
     'mPas',
+    'Pas',
+    'C',
+    'um',
+    'mm2',
+    's2',
+    'ratio',
   ],
 ];
 const oneUnit = `(?:${units.join('|')})`;

@@ -342,7 +342,8 @@ function stationsBeside(
   demandHighest_L_per_day: ReadonlyMap<string, number>,
 ): OtherStations | null {
   if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
-  return otherStations(site, { settings, parts, storm: gauge?.storm ?? null, demandHighest_L_per_day });
+  const { storm, stormTold } = gauge ?? { storm: null, stormTold: { problems: [], working: [] } };
+  return otherStations(site, { settings, parts, storm, stormTold, demandHighest_L_per_day });
 }
 
 /**

@@ -12,11 +12,13 @@ import {
   type StandGate,
   type Station,
   type StationVerdict,
+  type StormTold,
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
+import { roofPlanArea } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings } from './water/stand/index.ts';
 
@@ -26,6 +28,8 @@ export interface StationsGiven {
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
   readonly storm: DesignStorm | null;
+  /** What is said of the storm, where a station is judged by it. */
+  readonly stormTold: StormTold;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
 }
@@ -56,10 +60,17 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const drainage = drainageFinding({ site, storm, parts, settings });
   const flows = stormFlows_L_per_s({ site, storm, settings });
   const { demandHighest_L_per_day } = given;
-  const settling = settlingFindings({ site, stormFlow_L_per_s: flows, demandHighest_L_per_day, settings });
+  const settling = settlingFindings({
+    site,
+    stormFlow_L_per_s: flows,
+    demandHighest_L_per_day,
+    gutteredArea_m2: gutteredAreas_m2(site),
+    settings,
+  });
   const stand = standFindings({ site, settings });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
+  const ofStorm = drainage.finding || settling.finding ? given.stormTold : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) =>
     site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
   return {
@@ -76,9 +87,19 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
       treatmentUnit: 'notJudged',
       tap: stands('head', worstOf(head.finding)),
     },
-    problems: [...inDoubt, ...[drainage, settling, stand, head].flatMap(({ problems }) => problems)],
-    working: [drainage, settling, stand, head].flatMap(({ working }) => working),
+    problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
+    working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
   };
+}
+
+/** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
+function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
+  return new Map(
+    roofs.flatMap((roof) => {
+      const area_m2 = roofPlanArea(roof);
+      return area_m2 === null ? [] : [[roof.roofId, area_m2 * (roof.gutteredFraction ?? 1)] as const];
+    }),
+  );
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];

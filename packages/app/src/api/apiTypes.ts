@@ -1099,26 +1099,52 @@ export interface paths {
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
+                                    fiveMinutesOfDay_fraction: number | null;
+                                    fiveMinutesOfDaySource: string | null;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
+                                    headMargin_m: number;
+                                    /** @enum {string} */
+                                    judgeDrainage: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeHead: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeSettling: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeStand: "whereMeasured" | "always" | "never";
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
+                                    pumping_h_per_day: number;
                                     range_fraction: number;
+                                    residualHead_m: number;
+                                    roofSolids_g_per_m2_per_year: number | null;
                                     seed: number;
+                                    settledTarget_fraction: number;
+                                    settlingGrain_um: number;
+                                    settlingGrainDensity_kg_per_m3: number;
+                                    standMargin_fraction: number;
+                                    stormMargin_fraction: number;
+                                    stormReturnPeriod_years: number;
+                                    tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
+                                    unitHead_m: number | null;
+                                    waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */
                                     wetDayAmounts: "gamma" | "mixedExponential";
+                                    /** @enum {string} */
+                                    windExposure: "builtUp" | "openGround" | "openWater";
+                                    windSpeed_m_per_s: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;

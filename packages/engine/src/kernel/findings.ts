@@ -9,7 +9,7 @@ import type { Range } from './range.ts';
 import type { DayOrder, Target } from './settings.ts';
 import type { SettlingFinding } from './settlingFindings.ts';
 import type { StandFinding, StandGate } from './standFindings.ts';
-import type { DesignStorm } from './stormFindings.ts';
+import type { DesignStorm, StormTold } from './stormFindings.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
 
@@ -208,6 +208,7 @@ export interface GaugeFinding {
   readonly problems: readonly Problem[];
   /** For a site without a gauge of its own: the gauges within reach, nearest first. Empty for a gauge. */
   readonly byDistance: readonly GaugeShare[];
-  /** How hard it rains there; null where that is not known. */
+  /** How hard it rains there, by its own rows or by those of the nearest gauge within reach; null where that is not known. */
   readonly storm: DesignStorm | null;
+  readonly stormTold: StormTold;
 }

@@ -3,10 +3,10 @@ import {
   type RoofFacts,
   type SiteFacts,
   type TankFacts,
+  tankGroups,
   unmeasuredTank,
 } from '../kernel/index.ts';
 import { headcount, purposesOf } from '../water/people/index.ts';
-import { tankGroups } from '../water/storage/index.ts';
 import type { RemedyChange, TankChange, Where } from './changes.ts';
 import { nothingToBuy, type ToBuy } from './cost.ts';
 import { flushRoofs } from './flushRoofs.ts';

@@ -989,6 +989,7 @@ export const programmes = {
 export const settings = {
   "change": "Change",
   "change_row": "Change {row}",
+  "first_rows": "The first {shown, number} of {count, number} rows. To change others, put in the table as a file.",
   "no_rows": "No row yet.",
   "presses": "What can be done",
   "tables": "Tables of the whole programme",
