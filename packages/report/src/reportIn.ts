@@ -31,6 +31,8 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
   return {
     ...site,
     finding: findingOf({ storages: site.storages, problems: problems.map(problemOf) }, language),
+    settling: site.settling.map((one) => ({ ...one, finding: language.findings.settling(one) })),
+    head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),
     remedies: site.remedies && {
       ...site.remedies,
       ranked: site.remedies.ranked.map((one) => ({ ...one, about: language.remedies.remedy(one) })),

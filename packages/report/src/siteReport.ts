@@ -10,8 +10,10 @@ import {
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
+import { headReport } from './headReport.ts';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
+import { settlingReport } from './settlingReport.ts';
 
 /** What a site comes to, in words: the finding, or the first blocker that withholds it. */
 export function findingOf(
@@ -37,6 +39,8 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     stations: { ...design.stations },
     finding: findingOf(design, language),
     storages: design.storages.map(storageReport),
+    settling: design.settling.map((one) => settlingReport(one, language)),
+    head: design.head.map((one) => headReport(one, language)),
     firstService: design.firstService && firstServiceReport(design.firstService),
     remedies: remedies && siteRemediesReport(remedies, language),
     problems: design.problems.map((problem) => problemReport(problem, language)),

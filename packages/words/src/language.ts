@@ -1,4 +1,5 @@
 import type {
+  HeadFinding,
   Place,
   Problem,
   Severity,
@@ -13,6 +14,7 @@ import type { LanguageHead } from './messages/texts.ts';
 import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
+import type { SettlingSaid } from './sentences/settlingFindings.ts';
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -41,6 +43,10 @@ export interface FindingWords {
   classTarget(siteClass: string, target: Target): string;
   /** What a water year is called; null where it is a calendar year. */
   waterYear(year: YearAtTank): string | null;
+  /** What one settling tank does, in a few sentences. */
+  settling(finding: SettlingSaid): string;
+  /** Whether water comes to the taps, in a few sentences. */
+  head(finding: HeadFinding): string;
 }
 
 /** What a severity is called, and so many of it. */

@@ -2634,6 +2634,144 @@ export interface components {
                 rain_mm: components["schemas"]["figureInput"][];
             };
         };
+        head: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        headInput: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
             attribution: string | null;
@@ -3914,6 +4052,84 @@ export interface components {
             /** @description A tank, or tanks joined at the foot. */
             tankIds: string[];
         };
+        settling: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        settlingInput: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         site: {
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -3933,6 +4149,8 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["head"][];
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -3983,6 +4201,8 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["series"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settling"][];
             siteClass: string | null;
             siteId: string;
             stations: {
@@ -4727,6 +4947,8 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["headInput"][];
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4777,6 +4999,8 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["seriesInput"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settlingInput"][];
             siteClass: string | null;
             siteId: string;
             stations: {

@@ -13,7 +13,9 @@ import { findingOf } from '@eavewell/report';
 import { problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { spoken } from '../language.ts';
 import { ownTarget, whoText } from './exceptions.ts';
+import { headSection } from './headSection.ts';
 import { siteRemedySection } from './remedies.ts';
+import { settlingSection } from './settlingSection.ts';
 import type { Sheet } from './sheet.ts';
 import { yearsStrip } from './yearsStrip.ts';
 
@@ -44,6 +46,8 @@ export function sitePage(
     const heading = headings.figuresOf(spoken.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
+  for (const finding of site.settling) settlingSection(sheet, finding);
+  for (const finding of site.head) headSection(sheet, finding);
   if (remedies) siteRemedySection(sheet, remedies, market);
   afterRemedies();
   workingSection(sheet, site);

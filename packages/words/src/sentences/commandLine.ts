@@ -2,6 +2,7 @@ import type { DayOrder, Range, Ration, Verdict } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 import { columnsIn, typed } from './columnWords.ts';
 import { convertIn, demoIn } from './copyWords.ts';
+import { headPageIn, settlingPageIn } from './flowPages.ts';
 import { mapsIn } from './maps.ts';
 import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
@@ -247,6 +248,8 @@ export const commandLineIn = (speech: Speech) => ({
   help: helpIn(speech),
   headings: headingsIn(speech),
   figures: figuresIn(speech),
+  settling: settlingPageIn(speech),
+  head: headPageIn(speech),
   check: checkIn(speech),
   design: designIn(speech),
   scenario: scenarioIn(speech),

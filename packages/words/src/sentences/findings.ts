@@ -1,6 +1,8 @@
 import { calendarDay, meanYear_days, type Target, type Verdict, verdictOrder, type YearAtTank } from '@eavewell/engine';
 import type { FindingWords, StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
+import { headSaid } from './headFindings.ts';
+import { settlingSaid } from './settlingFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
@@ -164,4 +166,6 @@ export const findingsIn = (w: Speech): FindingWords => ({
   target: (target) => w.say('findings.target', targetValues(w, target)),
   classTarget: (siteClass, target) => w.say('findings.classTarget', { siteClass, ...targetValues(w, target) }),
   waterYear: (year) => waterYear(w, year),
+  settling: (finding) => settlingSaid(w, finding),
+  head: (finding) => headSaid(w, finding),
 });
