@@ -41,8 +41,18 @@ const units = [
     'C',
     'um',
     'mm2',
+    'mm3',
     's2',
     'ratio',
+    'N',
+    'kN',
+    'kNm',
+    'psf',
+    'mile',
+    'nauticalMile',
+    'kmh',
+    'kn',
+    'mph',
   ],
 ];
 const oneUnit = `(?:${units.join('|')})`;

@@ -1,3 +1,4 @@
+export * from './cautionsOf.ts';
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';
@@ -9,5 +10,6 @@ export * from './water/people/index.ts';
 export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';
 export * from './water/settling/index.ts';
+export * from './water/stand/index.ts';
 export * from './water/storage/index.ts';
 export * from './water/storm/index.ts';

@@ -1,11 +1,14 @@
 import {
+  type DayIndex,
   type DesignSettings,
   type DesignStorm,
   type DrainageFinding,
   engineProblem,
   type HeadFinding,
+  type Judged,
   type PartFacts,
   type Problem,
+  roofPlanArea,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
@@ -18,9 +21,9 @@ import {
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
-import { roofPlanArea } from './water/roof/index.ts';
+import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
-import { standFindings } from './water/stand/index.ts';
+import { standFindings, standGate } from './water/stand/index.ts';
 
 /** What is known of a site beside its facts. */
 export interface StationsGiven {
@@ -32,6 +35,8 @@ export interface StationsGiven {
   readonly stormTold: StormTold;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
+  /** The day it is asked on; null where that is not known. */
+  readonly today: DayIndex | null;
 }
 
 /** What the stations found that no day of rain is run for. */
@@ -57,9 +62,9 @@ export interface OtherStations {
  */
 export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
   const { settings, parts, storm } = given;
-  const drainage = drainageFinding({ site, storm, parts, settings });
+  const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
-  const { demandHighest_L_per_day } = given;
+  const { demandHighest_L_per_day, today } = given;
   const settling = settlingFindings({
     site,
     stormFlow_L_per_s: flows,
@@ -67,7 +72,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     gutteredArea_m2: gutteredAreas_m2(site),
     settings,
   });
-  const stand = standFindings({ site, settings });
+  const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
   const ofStorm = drainage.finding || settling.finding ? given.stormTold : { problems: [], working: [] };
@@ -78,7 +83,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     settling: settling.finding ?? [],
     head: head.finding ?? [],
     stands: stand.finding ?? [],
-    standGate: stand.gate,
+    standGate: standGateOf(site, today),
     verdicts: {
       roof: 'notJudged',
       gutter: stands('drainage', drainage.finding?.verdict ?? 'notJudged'),
@@ -100,6 +105,32 @@ function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
       return area_m2 === null ? [] : [[roof.roofId, area_m2 * (roof.gutteredFraction ?? 1)] as const];
     }),
   );
+}
+
+/**
+ * May the tanks of this site be filled and handed over, as far as their stands go? Known whatever else is in doubt.
+ *
+ * @param site - the site's facts
+ * @param today - the day it is asked on; null where that is not known
+ * @returns the gate; `closed` too where the height of a stand could not be read
+ * @definition ours: docs/decisions/0185-the-gate-of-a-stand.md
+ */
+export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate {
+  const gate = standGate(site.tanks, today);
+  const isUnread = site.doubtsBeside.stand.some(({ column }) => column === 'standHeight_m');
+  return gate === 'notNeeded' && isUnread ? 'closed' : gate;
+}
+
+/** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
+function drainageOf(site: SiteFacts, { settings, parts, storm }: StationsGiven): Judged<DrainageFinding> {
+  const firstFlush = firstFlushFindings({ site, settings });
+  const found = drainageFinding({ site, storm, parts, settings, firstFlush: firstFlush.finding ?? [] });
+  if (found.finding === null) return found;
+  return {
+    finding: found.finding,
+    problems: [...found.problems, ...firstFlush.problems],
+    working: [...found.working, ...firstFlush.working],
+  };
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];

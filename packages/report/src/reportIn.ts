@@ -1,6 +1,7 @@
 import type { Place, Problem, WorkingCode } from '@eavewell/engine';
 import type { DesignReport, ProblemReport, SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence } from '@eavewell/words';
+import { drainageIn } from './drainageReport.ts';
 import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
 import { findingOf, saidIn } from './siteReport.ts';
 
@@ -31,6 +32,7 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
   return {
     ...site,
     finding: findingOf({ storages: site.storages, problems: problems.map(problemOf) }, language),
+    drainage: site.drainage && drainageIn(site.drainage, language),
     settling: site.settling.map((one) => ({ ...one, finding: language.findings.settling(one) })),
     head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),
     remedies: site.remedies && {

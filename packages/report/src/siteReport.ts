@@ -10,10 +10,12 @@ import {
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
+import { drainageReport } from './drainageReport.ts';
 import { headReport } from './headReport.ts';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
 import { settlingReport } from './settlingReport.ts';
+import { standsReport } from './standReport.ts';
 
 /** What a site comes to, in words: the finding, or the first blocker that withholds it. */
 export function findingOf(
@@ -39,6 +41,8 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     stations: { ...design.stations },
     finding: findingOf(design, language),
     storages: design.storages.map(storageReport),
+    drainage: design.drainage && drainageReport(design.drainage, language),
+    ...standsReport(design, language),
     settling: design.settling.map((one) => settlingReport(one, language)),
     head: design.head.map((one) => headReport(one, language)),
     firstService: design.firstService && firstServiceReport(design.firstService),

@@ -3,6 +3,7 @@ import type { DrainageFinding } from './drainageFindings.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
 import type { Ration, SecondSourceKind } from './facts.ts';
 import type { HeadFinding } from './headFindings.ts';
+import type { HeaviestPiece, SiteCaution } from './liftingFindings.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
@@ -186,6 +187,10 @@ export interface SiteDesign {
   readonly stands: readonly StandFinding[];
   /** May its tanks be filled and handed over? Apart from every verdict. */
   readonly standGate: StandGate;
+  /** Which cautions its work asks for; shown wherever its results are. */
+  readonly cautions: readonly SiteCaution[];
+  /** What is heaviest to carry there; null where no part of the catalogue has a mass. */
+  readonly heaviestPiece: HeaviestPiece | null;
   /** When everybody is served: that of the tank that serves last. Null where no hand-over day is set or a tank never serves. */
   readonly firstService: FirstService | null;
   readonly problems: readonly Problem[];

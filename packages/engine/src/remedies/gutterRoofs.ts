@@ -1,5 +1,5 @@
-import type { RoofFacts } from '../kernel/index.ts';
-import { firstFlushDepth, roofPlanArea } from '../water/roof/index.ts';
+import { type RoofFacts, roofPlanArea } from '../kernel/index.ts';
+import { firstFlushDepth } from '../water/roof/index.ts';
 import { eaves_count } from './constants.ts';
 
 /** Roofs with more gutter, and what that takes. */

@@ -1,5 +1,18 @@
 import { groundClasses, tankRoles } from '@eavewell/engine';
-import { above, choice, cubicMetres, date, fraction, from, id, quantity, required, text, whole } from './columns.ts';
+import {
+  above,
+  choice,
+  cubicMetres,
+  date,
+  fraction,
+  from,
+  id,
+  quantity,
+  required,
+  text,
+  whole,
+  yesNo,
+} from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const tanks = defineTable({
@@ -67,6 +80,7 @@ export const tanks = defineTable({
       hard: from(0.1, 50),
       usual: from(0.5, 6),
     }),
+    fastened: yesNo('Is the tank fastened to its stand, so that wind cannot take it off alone?'),
     signedBy: text(
       'Who has looked at the stand and its ground and signed for it: a licensed engineer, or whom the law names.',
     ),

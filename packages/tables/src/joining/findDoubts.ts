@@ -40,6 +40,7 @@ const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Bes
     pads: 'stand',
     padSide_m: 'stand',
     baseWidth_m: 'stand',
+    fastened: 'stand',
     signedBy: 'stand',
     signedOn: 'stand',
     overflowBore_mm: 'drainage',

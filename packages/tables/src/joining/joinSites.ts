@@ -205,6 +205,7 @@ class SiteJoiner {
         pads_count: values.pads,
         padSide_m: values.padSide_m,
         baseWidth_m: values.baseWidth_m,
+        isFastened: values.fastened,
         signedBy: values.signedBy,
         signedOn: values.signedOn,
       };

@@ -1,7 +1,30 @@
 import type { standProblems } from '@eavewell/engine';
-import { type Sentences, says } from './telling.ts';
+import { amount, type Sentences, says } from './telling.ts';
 
 /** What room stand finds, in words. */
 export const standSentences: Sentences<keyof typeof standProblems> = {
-  'stand.not_signed': (t) => says(t, 'stand.not_signed'),
+  'stand.not_signed': (t) => says(t, 'stand.not_signed', { tanks: t.both('tanks'), signed: t.text('signed') }),
+  'stand.not_measured': (t) =>
+    says(t, 'stand.not_measured', {
+      tank: t.text('tank'),
+      columns: t.both('columns'),
+      count: t.list('columns').length,
+    }),
+  'stand.ground_unknown': (t) => says(t, 'stand.ground_unknown', { tank: t.text('tank') }),
+  'stand.ground_to_investigate': (t) => says(t, 'stand.ground_to_investigate', { tank: t.text('tank') }),
+  'stand.wind_unknown': (t) => says(t, 'stand.wind_unknown'),
+  'stand.wind_in_other_unit': (t) =>
+    says(t, 'stand.wind_in_other_unit', {
+      wind: amount(t, ['windSpeed_m_per_s'], 'm/s'),
+      asKmh: amount(t, ['asKmh_m_per_s'], 'm/s'),
+      asKn: amount(t, ['asKn_m_per_s'], 'm/s'),
+    }),
+  'stand.fastening_assumed': (t) => says(t, 'stand.fastening_assumed', { tank: t.text('tank') }),
+  'stand.consent_likely': (t) =>
+    says(t, 'stand.consent_likely', {
+      tank: t.text('tank'),
+      held: amount(t, ['held_L'], 'L'),
+      height: amount(t, ['standHeight_m'], 'm'),
+      exempt: amount(t, ['exempt_L'], 'L'),
+    }),
 };
