@@ -2498,6 +2498,124 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        drainage: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        drainageInput: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         /** @description A number as it is; what JSON has no word for is named. */
         figure: number | {
             /** @enum {string} */
@@ -4131,8 +4249,16 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
         };
         site: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                sentence: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainage"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -4151,6 +4277,20 @@ export interface components {
             gaugeId: string | null;
             /** @description The way to the taps, one for each body of water that is judged. */
             head: components["schemas"]["head"][];
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                sentence: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4205,6 +4345,14 @@ export interface components {
             settling: components["schemas"]["settling"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                sentence: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["stand"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4929,8 +5077,16 @@ export interface components {
             wantedGauges: string[];
         };
         siteInput: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                sentence: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainageInput"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -4949,6 +5105,20 @@ export interface components {
             gaugeId: string | null;
             /** @description The way to the taps, one for each body of water that is judged. */
             head: components["schemas"]["headInput"][];
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                sentence: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -5003,6 +5173,14 @@ export interface components {
             settling: components["schemas"]["settlingInput"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                sentence: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["standInput"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5359,6 +5537,92 @@ export interface components {
             limit_days: number;
             /** @description The longest dry run reached within each year, days before it included; null where the year is not judged. Of several bodies of water the longest. */
             longestRun_days: (number | null)[];
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        stand: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            sentence: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        standInput: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            sentence: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */
