@@ -3021,7 +3021,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -3262,7 +3262,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -4705,6 +4705,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
                     inletHeight_m: components["schemas"]["figure"] | null;
+                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
                     outletHeight_m: components["schemas"]["figure"] | null;
@@ -5038,6 +5039,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
                     inletHeight_m: components["schemas"]["figureInput"] | null;
+                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;
                     outletHeight_m: components["schemas"]["figureInput"] | null;
@@ -5242,7 +5244,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
@@ -5380,7 +5382,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
