@@ -32,7 +32,7 @@ export function stormSection(
   const { stormReturnPeriod_years: period } = settings;
   sheet.heading(words.heading);
   const { storm } = finding;
-  sheet.line(storm ? words.design(storm, gauge.gaugeId) : words.none(period), 2, 2);
+  sheet.line(storm ? spoken.findings.storm(storm, gauge.gaugeId) : words.none(period), 2, 2);
   if (period > 1) {
     sheet.line(words.risk(period, risk_fraction(period, period), chanceOfTimes_fraction(period, period, 1)), 2, 2);
     const longer = Math.round(returnPeriodAtRisk_years(rare_fraction, period));
