@@ -16,6 +16,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   litres_per_person_per_day: 'units.L_per_person_per_day',
   km: 'units.km',
   mm: 'units.mm',
+  mm_per_h: 'units.mm_per_h',
   mm_per_year: 'units.mm_per_year',
   m: 'units.m',
   m2: 'units.m2',

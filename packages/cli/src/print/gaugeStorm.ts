@@ -46,9 +46,10 @@ export function stormSection(
   const days = record ? dailyMaxima(record, settings.missingDays_fraction) : [];
   if (days.length > 0) maximaSection(sheet, words.maxima.day, days, gauge.gaugeId, settings);
   for (const line of finding.stormTold.working) {
-    const { label, value, formula, source } = workingText(line, spoken);
+    const { label, value, formula, inputs, source } = workingText(line, spoken);
     sheet.line(`${label}: ${value}`, 2, 2);
     sheet.line(`${formula} (${source})`, 4);
+    if (inputs.length > 0) sheet.line(inputs.map((one) => `${one.label} ${one.value}`).join('; '), 4);
   }
 }
 

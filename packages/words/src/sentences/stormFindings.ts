@@ -15,9 +15,9 @@ export const stormWordsIn = ({ say, numbers }: Speech): StormWords => ({
   storm: ({ returnPeriod_years, intensity_mm_per_h, intensity_range, from, source, gaugeId, cappedBy }, own) =>
     say('findings.storm.design', {
       years: numbers.years(returnPeriod_years),
-      intensity: numbers.quantity(Math.round(intensity_mm_per_h), 'mm_per_h'),
+      intensity: numbers.quantity(Math.round(intensity_mm_per_h), 'mm/h'),
       hasRange: yes(intensity_range),
-      range: numbers.quantity(intensity_range, 'mm_per_h'),
+      range: numbers.quantity(intensity_range, 'mm/h'),
       from: say(`working.value.${from}`),
       hasSource: yes(source !== null),
       source: source ?? '',

@@ -1352,7 +1352,7 @@ export const units = {
   "min": "{amount} min",
   "mm": "{amount} mm",
   "mm2": "{amount} mm²",
-  "mm_per_h": "{amount} mm por hora",
+  "mm_per_h": "{amount} mm/h",
   "mm_per_m": "{amount} mm por metro",
   "mm_per_year": "{amount} mm al año",
   "month": "{amount} {count, plural, one {mes} other {meses}}",
