@@ -1351,7 +1351,7 @@ export const units = {
   "min": "{amount} min",
   "mm": "{amount} mm",
   "mm2": "{amount} mm²",
-  "mm_per_h": "{amount} mm/h",
+  "mm_per_h": "{amount} mm an hour",
   "mm_per_m": "{amount} mm on each metre",
   "mm_per_year": "{amount} mm a year",
   "month": "{amount} {count, plural, one {month} other {months}}",
