@@ -106,6 +106,10 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'WorkingLine.value': 'the unit stands beside it',
   'WorkingInput.value': 'the unit stands beside it',
   'Problem.facts': 'facts carry their unit in their own key',
+  'DesignStorm.intensity_range': 'mm/h, as the intensity it stands beside',
+  'StormCoefficients.lambda': 'named as in the formula it belongs to, for mm/h and hours',
+  'StormCoefficients.kappa': 'a power: a plain number',
+  'StormCoefficients.eta': 'a power: a plain number',
 };
 
 /**
