@@ -63,7 +63,7 @@ function gutteredHouse(change: Change, without: readonly Table[] = []): Files {
 async function designed(files: Files): Promise<{ read: ProgrammeRead; site: SiteDesign; told: readonly Problem[] }> {
   const read = await readFiles(files);
   const [site] = [...designSites(read.facts.sites, readyProgramme(read.facts))];
-  return { read, site: site!, told: site!.problems.filter(({ code }) => code.startsWith('drainage.')) };
+  return { read, site: site!, told: site!.problems.filter(({ code }) => /^(?:drainage|storm)\./.test(code)) };
 }
 const lines = (problems: readonly Problem[]) =>
   problems.map(({ code, severity, place }) => `${code} ${severity} @ ${place.file} ${place.column}`);
@@ -145,7 +145,7 @@ describe('what is missing or cannot be leaves the gutters unknown and the tank j
       gutteredHouse({ roofs: { pitch_deg: '73' } }),
       'drainage.roof_too_steep warning @ roofs.csv pitch_deg',
     ],
-    ['no storm', gutteredHouse({}, ['storms']), 'drainage.no_storm warning @ storms.csv undefined'],
+    ['no storm', gutteredHouse({}, ['storms']), 'storm.no_intensity warning @ storms.csv undefined'],
   ];
 
   it.each(faults)('%s', async (_name, files, wanted) => {

@@ -10,6 +10,7 @@ import {
   type Problem,
   roofPlanArea,
   type SettlingFinding,
+  type ShortReading,
   type SiteFacts,
   type StandFinding,
   type StandGate,
@@ -24,6 +25,7 @@ import { headFindings } from './water/head/index.ts';
 import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
+import { shareOverCapacity_fraction } from './water/storm/index.ts';
 
 /** What is known of a site beside its facts. */
 export interface StationsGiven {
@@ -33,6 +35,8 @@ export interface StationsGiven {
   readonly storm: DesignStorm | null;
   /** What is said of the storm, where a station is judged by it. */
   readonly stormTold: StormTold;
+  /** Readings of short intervals of its gauge, for what runs over; empty where there are none. */
+  readonly shortRain: readonly ShortReading[];
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
   /** The day it is asked on; null where that is not known. */
@@ -122,9 +126,13 @@ export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate 
 }
 
 /** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
-function drainageOf(site: SiteFacts, { settings, parts, storm }: StationsGiven): Judged<DrainageFinding> {
+function drainageOf(site: SiteFacts, given: StationsGiven): Judged<DrainageFinding> {
+  const { settings, parts, storm, shortRain } = given;
   const firstFlush = firstFlushFindings({ site, settings });
-  const found = drainageFinding({ site, storm, parts, settings, firstFlush: firstFlush.finding ?? [] });
+  const shareOverCapacity = (capacity_mm_per_h: number) =>
+    site.rainFactor > 0 ? shareOverCapacity_fraction(shortRain, capacity_mm_per_h / site.rainFactor) : null;
+  const beside = { firstFlush: firstFlush.finding ?? [], shareOverCapacity };
+  const found = drainageFinding({ site, storm, parts, settings, ...beside });
   if (found.finding === null) return found;
   return {
     finding: found.finding,
