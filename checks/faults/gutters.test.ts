@@ -145,7 +145,7 @@ describe('what is missing or cannot be leaves the gutters unknown and the tank j
       gutteredHouse({ roofs: { pitch_deg: '73' } }),
       'drainage.roof_too_steep warning @ roofs.csv pitch_deg',
     ],
-    ['no storm', gutteredHouse({}, ['storms']), 'storm.no_intensity warning @ storms.csv undefined'],
+    ['no storm', gutteredHouse({}, ['storms']), 'drainage.no_storm warning @ storms.csv undefined'],
   ];
 
   it.each(faults)('%s', async (_name, files, wanted) => {

@@ -123,7 +123,7 @@ function withStorm(
 ): GaugeFinding {
   const here = stormHere(gauge, gauges, storms, settings);
   const ofRows = storms.get(gauge.gaugeId)?.ofRows ?? [];
-  return { ...finding, problems: [...finding.problems, ...ofRows], ...here, shortRain: gauge.shortRain };
+  return { ...finding, problems: [...finding.problems, ...ofRows], ...here };
 }
 
 function gaugeFinding(read: GaugeRead, known: readonly GaugeRecord[], settings: DesignSettings, totalsOf: Totals) {
@@ -137,7 +137,7 @@ function gaugeFinding(read: GaugeRead, known: readonly GaugeRecord[], settings: 
   };
 }
 
-const noStorm = { storm: null, stormTold: { problems: [], working: [] }, shortRain: [] } as const;
+const noStorm = { storm: null, stormTold: { problems: [], working: [] }, rainByIntensity: null } as const;
 
 /** What the gauge's own record comes to. */
 function measuredFinding(
@@ -299,7 +299,7 @@ function gaugeByDistance(site: SiteFacts, ready: ReadyRain): GaugeFinding | unde
   if (!nearest) return undefined;
   const name = siteId;
   const ofStorm = stormHere({ ...here, gaugeId: null, siteId }, ready.allGauges, ready.storms, ready.settings);
-  const none = { gaugeId: '', name, rain: null, byDistance: [], ...ofStorm, shortRain: [] };
+  const none = { gaugeId: '', name, rain: null, byDistance: [], ...ofStorm };
   if (nearest.distance_km > reach_km) {
     const facts = { gaugeId: nearest.record.gaugeId, distance_km: nearest.distance_km, reach_km };
     return { ...none, problems: [engineProblem('site.gauge_too_far', place, facts)] };

@@ -8,9 +8,9 @@ import {
   type Judged,
   type PartFacts,
   type Problem,
+  type RainByIntensity,
   roofPlanArea,
   type SettlingFinding,
-  type ShortReading,
   type SiteFacts,
   type StandFinding,
   type StandGate,
@@ -33,10 +33,10 @@ export interface StationsGiven {
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
   readonly storm: DesignStorm | null;
-  /** What is said of the storm, where a station is judged by it. */
-  readonly stormTold: StormTold;
-  /** Readings of short intervals of its gauge, for what runs over; empty where there are none. */
-  readonly shortRain: readonly ShortReading[];
+  /** What is said of the storm, where a station is judged by it; null where there is no gauge. */
+  readonly stormTold: StormTold | null;
+  /** How rain falls there by intensity; null where no short intervals tell. */
+  readonly rainByIntensity: RainByIntensity | null;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
   /** The day it is asked on; null where that is not known. */
@@ -79,7 +79,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
-  const ofStorm = drainage.finding || settling.finding ? given.stormTold : { problems: [], working: [] };
+  const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) =>
     site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
   return {
@@ -99,6 +99,18 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
     working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
   };
+}
+
+/** Share of the rain that falls harder than a gutter carries, where short intervals tell. */
+function lossOf({ rainByIntensity: rain }: StationsGiven) {
+  if (rain === null) return {};
+  return { shareOverCapacity: (capacity_mm_per_h: number) => shareOverCapacity_fraction(rain, capacity_mm_per_h) };
+}
+
+/** What is said of the storm; that there is none is told by each station that wants one. */
+function ofStormTold({ stormTold }: StationsGiven): StormTold {
+  const { problems, working } = stormTold ?? { problems: [], working: [] };
+  return { problems: problems.filter(({ code }) => code !== 'storm.no_intensity'), working };
 }
 
 /** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
@@ -127,12 +139,16 @@ export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate 
 
 /** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
 function drainageOf(site: SiteFacts, given: StationsGiven): Judged<DrainageFinding> {
-  const { settings, parts, storm, shortRain } = given;
+  const { settings, parts, storm } = given;
   const firstFlush = firstFlushFindings({ site, settings });
-  const shareOverCapacity = (capacity_mm_per_h: number) =>
-    site.rainFactor > 0 ? shareOverCapacity_fraction(shortRain, capacity_mm_per_h / site.rainFactor) : null;
-  const beside = { firstFlush: firstFlush.finding ?? [], shareOverCapacity };
-  const found = drainageFinding({ site, storm, parts, settings, ...beside });
+  const found = drainageFinding({
+    site,
+    storm,
+    parts,
+    settings,
+    firstFlush: firstFlush.finding ?? [],
+    ...lossOf(given),
+  });
   if (found.finding === null) return found;
   return {
     finding: found.finding,

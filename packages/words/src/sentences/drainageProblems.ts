@@ -19,6 +19,7 @@ const pitch = (t: Told) => ({ ...roof(t), pitch: amount(t, ['pitch_deg'], 'deg')
 
 /** What room drainage finds, and what is found of first-flush chambers, in words. */
 export const drainageSentences: Sentences<keyof typeof drainageProblems> = {
+  'drainage.no_storm': (t) => says(t, 'drainage.no_storm', { years: amount(t, ['returnPeriod_years'], 'year') }),
   'drainage.roof_too_steep': (t) => says(t, 'drainage.roof_too_steep', pitch(t)),
   'drainage.pitch_unknown': (t) => says(t, 'drainage.pitch_unknown', pitch(t)),
   'drainage.valleys': (t) => says(t, 'drainage.valleys', { ...roof(t), count: t.count('count') || 1 }),

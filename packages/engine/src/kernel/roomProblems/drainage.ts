@@ -1,5 +1,6 @@
 /** What room drainage can find, with its severity. First flush is looked at by room roof and told here. */
 export const drainageProblems = {
+  'drainage.no_storm': 'warning',
   'drainage.roof_too_steep': 'warning',
   'drainage.pitch_unknown': 'warning',
   'drainage.valleys': 'warning',

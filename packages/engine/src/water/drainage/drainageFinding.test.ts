@@ -274,7 +274,7 @@ describe('what is missing or impossible', () => {
     const low = verdicts({ tanks: [{ ...tank, standHeight_m: 1.1, inletHeight_m: 1.8 }] });
     expect(low).toMatchObject({ station: 'holds', codes: [] });
     const dry = verdicts({}, { storm: null });
-    expect(dry).toMatchObject({ station: 'unknown', codes: [] });
+    expect(dry).toMatchObject({ station: 'unknown', codes: ['drainage.no_storm'] });
   });
 
   it('a roof of which no gutter was measured leaves it unknown; one with a share of 0 is left out', () => {

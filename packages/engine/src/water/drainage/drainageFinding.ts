@@ -25,7 +25,7 @@ import { type SiteStorm, siteStorm } from './siteStorm.ts';
 /** What drainage is judged by. */
 export interface DrainageGiven {
   readonly site: SiteFacts;
-  /** The gauge's storm; null where none is known, which is told of the gauge. */
+  /** The gauge's storm; null where none is known. */
   readonly storm: DesignStorm | null;
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
@@ -43,6 +43,7 @@ export interface DrainageGiven {
  * @param given - the site's facts, the storm [mm/h], catalogue and settings
  * @returns the finding, null where the station is not judged: parts with flows and capacities [L/s] and the smallest that would hold [mm], the
  *   hardest rain all carry [mm/h]; problems and working
+ * @problem drainage.no_storm - no storm is known for its gauge
  * @problem drainage.roof_too_steep - a roof is over 70°
  * @problem drainage.pitch_unknown - a pitch was not measured; 45° is taken
  * @problem drainage.valleys - a roof has valleys, whose water comes at one point
@@ -70,7 +71,7 @@ export function drainageFinding(given: DrainageGiven): Judged<DrainageFinding> {
   const { site, settings } = given;
   if (!isJudged(site, settings)) return { finding: null, problems: [], working: [] };
   const notes: Notes = { siteId: site.siteId, problems: [], working: [] };
-  const storm = given.storm && siteStorm(given.storm, site.rainFactor, settings, notes);
+  const storm = stormOf(given, notes);
   const roofs = roofStorms(site, storm, notes);
   const judged: JudgedPart[] = [];
   let isMissing = storm === null;
@@ -102,6 +103,13 @@ export function drainageFinding(given: DrainageGiven): Judged<DrainageFinding> {
 function isJudged({ gutters, downpipes }: SiteFacts, { judgeDrainage }: DesignSettings): boolean {
   if (judgeDrainage === 'whereMeasured') return gutters.length + downpipes.length > 0;
   return judgeDrainage === 'always';
+}
+
+function stormOf({ site, storm, settings }: DrainageGiven, notes: Notes): SiteStorm | null {
+  if (storm !== null) return siteStorm(storm, site.rainFactor, settings, notes);
+  const facts = { returnPeriod_years: settings.stormReturnPeriod_years };
+  notes.problems.push(engineProblem('drainage.no_storm', placeOf(notes, 'storms'), facts));
+  return null;
 }
 
 /** The gutters, outlets and downpipes of a roof; missing where none of its gutters was measured. */
