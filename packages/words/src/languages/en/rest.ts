@@ -2219,7 +2219,7 @@ export const working = {
   "value.none": "no tank would do",
   "value.open": "open",
   "value.outlet": "outlet",
-  "value.overflow": "overflow",
+  "value.overflow": "the overflow",
   "value.patients": "patients",
   "value.rectangular": "rectangular",
   "value.rim": "the rim",

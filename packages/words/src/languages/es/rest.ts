@@ -2219,7 +2219,7 @@ export const working = {
   "value.none": "ningún tanque bastaría",
   "value.open": "abierto",
   "value.outlet": "salida",
-  "value.overflow": "rebose",
+  "value.overflow": "el rebosadero",
   "value.patients": "pacientes",
   "value.rectangular": "rectangular",
   "value.rim": "el borde",
