@@ -210,6 +210,21 @@ describe('what is told and changes no verdict', () => {
     expect(`${what} ${todo}`).not.toContain('(not said)');
   });
 
+  it('rain that fell harder than the gutters carry is told where short intervals were measured', async () => {
+    const rows = ['2016-02-03,14:05,5,2', '2016-02-03,14:10,5,60', '2016-02-03,14:15,5,2'].map(
+      (row) => `G-east,${row}`,
+    );
+    const shortRain = ['gaugeId,date,time,interval_min,rain_mm', ...rows, ''].join('\n');
+    const { site, told } = await designed({ ...gutteredHouse({}), 'shortRain.csv': shortRain });
+    expect(lines(told)).toContain('drainage.rain_lost warning @ gutters.csv undefined');
+    // 60 mm in five minutes; what is over the rain that the roof's parts carry is lost, of 64 mm in all.
+    const uses = site.drainage!.parts.filter(({ roofId }) => roofId !== null).map(({ use_fraction }) => use_fraction!);
+    const carried_mm = 150 / Math.max(...uses) / 12;
+    expect(carried_mm).toBeLessThan(59);
+    expect(site.drainage!.lost_fraction).toBeCloseTo((60 - carried_mm) / 64, 2);
+    expect(site.stations.gutter).toBe('holds');
+  });
+
   it('a blocked diverter lets nothing go', async () => {
     const { site } = await designed(gutteredHouse({ diverters: { drainHole: 'blocked' } }));
     expect(site.drainage!.firstFlush).toMatchObject([{ isBlocked: true, diverted_mm: 0, loadLeft_fraction: 1 }]);
