@@ -3,11 +3,15 @@ import {
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
+  g_per_kg,
   isWaterTemperature,
   type Judged,
+  L_per_m3,
   type Problem,
   type SettlingFinding,
   type SiteFacts,
+  s_per_h,
+  s_per_min,
   type TankFacts,
   tankGroups,
   type Verdict,
@@ -32,10 +36,6 @@ export interface SettlingGiven {
   readonly gutteredArea_m2: ReadonlyMap<string, number>;
   readonly settings: DesignSettings;
 }
-
-const s_per_h = 3600;
-const L_per_m3 = 1000;
-const min_per_s = 1 / 60;
 
 /**
  * What settles in the settling tanks of a site, and what leaves them? By day at the flow people pump, in the storm at what the roofs bring. Fine clay
@@ -208,7 +208,7 @@ function firstTenth_min(tank: TankFacts, byDay_m_per_s: number | null, cells_cou
   const { outletHeight_m, overflowHeight_m } = tank;
   if (byDay_m_per_s === null || byDay_m_per_s <= 0 || outletHeight_m === null || overflowHeight_m === null) return null;
   const depth_m = overflowHeight_m - outletHeight_m;
-  return depth_m <= 0 ? null : (firstTenth_fraction(cells_count) * depth_m * min_per_s) / byDay_m_per_s;
+  return depth_m <= 0 ? null : (firstTenth_fraction(cells_count) * depth_m) / (byDay_m_per_s * s_per_min);
 }
 
 function verdictOfTank(
@@ -237,8 +237,6 @@ function solids_kg_per_year(tank: TankFacts, { site, settings, gutteredArea_m2 }
   const area_m2 = areas.reduce<number>((sum, area) => sum + area!, 0);
   return (area_m2 * roofSolids_g_per_m2_per_year) / g_per_kg;
 }
-
-const g_per_kg = 1000;
 
 function sludgeOf(tank: TankFacts, planArea_m2: number, given: SettlingGiven) {
   const solids = solids_kg_per_year(tank, given);
