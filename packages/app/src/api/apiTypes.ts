@@ -2966,7 +2966,7 @@ export interface components {
                     }[];
                     costsInWords: string;
                     isPromiseCut: boolean;
-                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                     /** @description Of the sites whose people are known. */
                     people: number;
                     sites: number;
@@ -3008,7 +3008,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3018,6 +3018,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -3051,6 +3068,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3080,6 +3098,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -3121,7 +3140,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -3188,7 +3207,7 @@ export interface components {
                     }[];
                     costsInWords: string;
                     isPromiseCut: boolean;
-                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                     /** @description Of the sites whose people are known. */
                     people: number;
                     sites: number;
@@ -3230,7 +3249,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3240,6 +3259,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -3273,6 +3309,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3302,6 +3339,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -3343,7 +3381,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -3512,7 +3550,7 @@ export interface components {
                     currency: string;
                 }[];
                 isPromiseCut: boolean;
-                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                 /** @description Of the sites whose people are known. */
                 people: number;
                 sites: number;
@@ -3553,7 +3591,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3567,7 +3605,7 @@ export interface components {
                     currency: string;
                 }[];
                 isPromiseCut: boolean;
-                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                 /** @description Of the sites whose people are known. */
                 people: number;
                 sites: number;
@@ -3608,7 +3646,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3617,10 +3655,14 @@ export interface components {
         remedy: {
             /** @description The changes in words. */
             about: string;
-            /** @description One, or two together. */
+            /** @description Stations that do not hold with it and are not in its verdict. */
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
                 kind: "secondTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3628,6 +3670,8 @@ export interface components {
             } | {
                 /** @constant */
                 kind: "largerTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3644,6 +3688,46 @@ export interface components {
                 kind: "firstFlush";
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
+            } | {
+                baseWidth_mm: number | null;
+                depth_mm: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "largerGutter";
+                partId: string;
+                /** @enum {string} */
+                shape: "halfRound" | "rectangular" | "trapezoidal" | "cutPipe";
+                topWidth_mm: number;
+            } | {
+                /** @description How many more each gutter gets. */
+                added_count: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "outlet";
+                /** @description All their outlets get this bore; null: those there stay. */
+                outlet_mm: number | null;
+                partId: string;
+            } | {
+                added_count: number;
+                bore_mm: number;
+                /** @description Those that are replaced. */
+                downpipeIds: string[];
+                /** @constant */
+                kind: "downpipe";
+                partId: string;
+                roofId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "overflow";
+                partId: string;
+                tankId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "pipe";
+                partId: string;
+                pipeIds: string[];
             } | {
                 /** @constant */
                 kind: "secondSource";
@@ -3666,7 +3750,7 @@ export interface components {
                 /** @constant */
                 kind: "litres";
             })[];
-            /** @description Of the parts alone: downpipes, brackets, stands, carrying and work are not in it. */
+            /** @description Of the parts alone: downpipes that are not named, brackets, stands, carrying and work are not in it. */
             cost: {
                 /** @description Null where a price is missing; 0 where nothing is bought. */
                 amount: number | null;
@@ -3680,7 +3764,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -3689,6 +3773,11 @@ export interface components {
             promiseCut_count: number;
             /** @description Days of water from the second source it declares; null where it declares none. */
             sourceDays_per_year: number | null;
+            /**
+             * @description May the tanks then be filled and handed over?
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             /** @description Of all tanks together. */
             tankVolume_L: number;
             /**
@@ -3700,10 +3789,14 @@ export interface components {
         remedyInput: {
             /** @description The changes in words. */
             about: string;
-            /** @description One, or two together. */
+            /** @description Stations that do not hold with it and are not in its verdict. */
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
                 kind: "secondTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3711,6 +3804,8 @@ export interface components {
             } | {
                 /** @constant */
                 kind: "largerTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3727,6 +3822,46 @@ export interface components {
                 kind: "firstFlush";
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
+            } | {
+                baseWidth_mm: number | null;
+                depth_mm: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "largerGutter";
+                partId: string;
+                /** @enum {string} */
+                shape: "halfRound" | "rectangular" | "trapezoidal" | "cutPipe";
+                topWidth_mm: number;
+            } | {
+                /** @description How many more each gutter gets. */
+                added_count: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "outlet";
+                /** @description All their outlets get this bore; null: those there stay. */
+                outlet_mm: number | null;
+                partId: string;
+            } | {
+                added_count: number;
+                bore_mm: number;
+                /** @description Those that are replaced. */
+                downpipeIds: string[];
+                /** @constant */
+                kind: "downpipe";
+                partId: string;
+                roofId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "overflow";
+                partId: string;
+                tankId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "pipe";
+                partId: string;
+                pipeIds: string[];
             } | {
                 /** @constant */
                 kind: "secondSource";
@@ -3749,7 +3884,7 @@ export interface components {
                 /** @constant */
                 kind: "litres";
             })[];
-            /** @description Of the parts alone: downpipes, brackets, stands, carrying and work are not in it. */
+            /** @description Of the parts alone: downpipes that are not named, brackets, stands, carrying and work are not in it. */
             cost: {
                 /** @description Null where a price is missing; 0 where nothing is bought. */
                 amount: number | null;
@@ -3763,7 +3898,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -3772,6 +3907,11 @@ export interface components {
             promiseCut_count: number;
             /** @description Days of water from the second source it declares; null where it declares none. */
             sourceDays_per_year: number | null;
+            /**
+             * @description May the tanks then be filled and handed over?
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             /** @description Of all tanks together. */
             tankVolume_L: number;
             /**
@@ -4215,7 +4355,7 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -4251,7 +4391,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -4259,6 +4399,8 @@ export interface components {
             problems: components["schemas"]["problem"][];
             /** @description Null where the site is neither short nor tight. */
             remedies: {
+                /** @description Stations that stay short, tight or unknown whatever is changed. */
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -4273,7 +4415,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -4311,7 +4453,7 @@ export interface components {
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["stand"][];
@@ -4667,6 +4809,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
                     inletHeight_m: components["schemas"]["figure"] | null;
+                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
                     outletHeight_m: components["schemas"]["figure"] | null;
@@ -5000,6 +5143,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
                     inletHeight_m: components["schemas"]["figureInput"] | null;
+                    isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;
                     outletHeight_m: components["schemas"]["figureInput"] | null;
@@ -5043,7 +5187,7 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -5079,7 +5223,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -5087,6 +5231,8 @@ export interface components {
             problems: components["schemas"]["problemInput"][];
             /** @description Null where the site is neither short nor tight. */
             remedies: {
+                /** @description Stations that stay short, tight or unknown whatever is changed. */
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -5101,7 +5247,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -5139,7 +5285,7 @@ export interface components {
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["standInput"][];
@@ -5201,6 +5347,23 @@ export interface components {
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -5235,6 +5398,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -5262,6 +5427,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5311,10 +5481,27 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteShortInput: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -5349,6 +5536,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -5376,6 +5565,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -5425,7 +5619,7 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteYears: {
@@ -5484,7 +5678,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**
@@ -5527,7 +5721,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**

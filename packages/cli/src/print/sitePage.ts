@@ -48,10 +48,10 @@ export function sitePage(
     const heading = headings.figuresOf(spoken.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
-  for (const finding of site.settling) settlingSection(sheet, finding);
-  for (const finding of site.head) headSection(sheet, finding);
   if (site.drainage) drainageSection(sheet, site.drainage);
   standSection(sheet, site);
+  for (const finding of site.settling) settlingSection(sheet, finding);
+  for (const finding of site.head) headSection(sheet, finding);
   if (remedies) siteRemedySection(sheet, remedies, market);
   afterRemedies();
   workingSection(sheet, site);

@@ -10,7 +10,7 @@ import type {
 import { unmeasuredGutter, unmeasuredRoof, unmeasuredSite, unmeasuredTank } from '@eavewell/engine';
 import type { LetterShape, PathShape, Picture, Shape } from '../sheet/shapes.ts';
 import { svgText } from '../sheet/svgText.ts';
-import { buildingOf, type SectionInput, type SectionWords } from './index.ts';
+import { buildingOf, type How, type SectionInput, type SectionWords } from './index.ts';
 import { boxOfLetter, overlap } from './placer.ts';
 
 /* Buildings for the tests beside, and what they read in pictures. */
@@ -85,6 +85,9 @@ export const site = (over: Partial<SiteFacts>): SiteFacts => ({
   ...over,
 });
 
+const mm = (value_m: number) => (value_m * 1000).toFixed(0);
+const doubt = (how: How) => (how === 'usual' ? ' not measured' : '');
+
 /** Words that can be told from any other text. */
 export const words: SectionWords = {
   metres: (value, how) => `«${value.toFixed(2)} m${how === 'usual' ? ' not measured' : ''}»`,
@@ -98,6 +101,30 @@ export const words: SectionWords = {
   guttered: (fraction) => `«${Math.round(fraction * 100)} % guttered»`,
   northNotKnown: '«north and the places of tanks not measured»',
   downpipes: (count) => `«${count} downpipes»`,
+  fall: (value) => (value === null ? '«fall not measured»' : value === 0 ? '«level»' : `«falls ${value} mm/m»`),
+  fallOver: (drop, run, how) => `«${(drop * 1000).toFixed(0)} mm over ${run.toFixed(2)} m${doubt(how)}»`,
+  gutterSize: (width, depth, how) => `«${mm(width)} × ${mm(depth)} mm${doubt(how)}»`,
+  outlets: (count, bore, how, isGrated) =>
+    `«${count} outlets ⌀ ${mm(bore)} mm${isGrated ? ', grated' : ''}${doubt(how)}»`,
+  bore: (value, how) => `«⌀ ${mm(value)} mm${doubt(how)}»`,
+  larger: (times) => `«A, ${times} times as large»`,
+  chamber: (litres, how, hole) =>
+    `«${Math.round(litres)} L${doubt(how)}${hole === null ? '' : `, hole ${mm(hole)} mm`}»`,
+  holeBlocked: '«hole blocked»',
+  inletTooHigh: (by) => `«the inlet is ${by.toFixed(2)} m over the gutter»`,
+  inlet: (value, how) => `«inlet ${value.toFixed(2)} m${doubt(how)}»`,
+  drawOff: (value, how) => `«draw-off ${value.toFixed(2)} m${doubt(how)}»`,
+  overflowAt: (value, how) => `«overflow ${value.toFixed(2)} m${doubt(how)}»`,
+  overflow: (count, bore, how, isScreened) =>
+    `«${count} overflows ⌀ ${mm(bore)} mm${doubt(how)}, ${isScreened ? 'screened' : 'open'}»`,
+  overflowWay: '«way of the overflow not known»',
+  sludge: (value) => `«sludge ${value.toFixed(2)} m»`,
+  cells: (count) => `«${count} cells»`,
+  headLeft: (value) => `«${value.toFixed(1)} m of head left»`,
+  pumpAdds: (value) => `«the pump adds ${value.toFixed(1)} m»`,
+  ground: (groundClass) => `«ground: ${groundClass ?? 'not known'}»`,
+  pads: (count, side) => `«${count} pads, ${side.toFixed(2)} m»`,
+  base: (value, how) => `«base ${value.toFixed(2)} m${doubt(how)}»`,
 };
 
 const verdicts: Record<Station, StationVerdict> = {

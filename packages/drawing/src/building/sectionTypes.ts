@@ -1,4 +1,4 @@
-import type { Station, StationVerdict } from '@eavewell/engine';
+import type { GroundClass, Station, StationVerdict } from '@eavewell/engine';
 import type { Picture } from '../sheet/shapes.ts';
 import type { Building, BuiltTank, How } from './building.ts';
 
@@ -24,6 +24,43 @@ export interface SectionWords {
   readonly northNotKnown?: string;
   /** In the plan: how many downpipes. */
   downpipes(count: number): string;
+  /** The fall of a gutter toward its outlet [mm/m]: `falls 3 mm/m`; 0: level; under 0: it falls back; null: nobody measured it. */
+  fall(value_mm_per_m: number | null): string;
+  /** The same over its whole run: `60 mm over 12.00 m`. */
+  fallOver(drop_m: number, run_m: number, how: How): string;
+  /** A gutter across: `150 × 75 mm`. */
+  gutterSize(width_m: number, depth_m: number, how: How): string;
+  /** Its outlets: `1 outlet ⌀ 90 mm, with a grate`. */
+  outlets(count: number, bore_m: number, how: How, isGrated: boolean): string;
+  /** The inside diameter of a pipe: `⌀ 90 mm`. */
+  bore(value_m: number, how: How): string;
+  /** A detail circle: `A, 8 times as large`. */
+  larger(times: number): string;
+  /** What a first-flush chamber holds: `40 L`, and by which hole it empties: `hole 3 mm`; null: not measured. */
+  chamber(volume_L: number, how: How, hole_m: number | null): string;
+  /** Its hole is blocked. */
+  readonly holeBlocked: string;
+  /** Beside a tank whose inlet stands so much over the gutter. */
+  inletTooHigh(by_m: number): string;
+  /** Heights over the floor of a tank: `inlet 2.10 m`, `draw-off 0.60 m`. */
+  inlet(value_m: number, how: How): string;
+  drawOff(value_m: number, how: How): string;
+  overflowAt(value_m: number, how: How): string;
+  /** Overflow pipes: `overflow ⌀ 90 mm, no screen`. */
+  overflow(count: number, bore_m: number, how: How, isScreened: boolean): string;
+  /** Nobody said where the overflow leads. */
+  readonly overflowWay: string;
+  sludge(value_m: number): string;
+  cells(count: number): string;
+  /** Over the line of pressure at the taps: what is left of it, or what the pump must add. */
+  headLeft(value_m: number): string;
+  pumpAdds(value_m: number): string;
+  /** What a stand rests on; null: nobody said. */
+  ground(groundClass: GroundClass | null): string;
+  /** Its pads: `4 pads, 0.50 m`. */
+  pads(count: number, side_m: number): string;
+  /** Between the outer edges of its feet: `base 2.10 m`. */
+  base(value_m: number, how: How): string;
 }
 
 /** What stands at a station's mark. */
@@ -38,6 +75,46 @@ export interface Level {
   readonly tankIds: readonly string[];
   /** Litres over the outlet. */
   readonly content_L: number;
+}
+
+/** Parts that a flow can be told of. */
+export const figuredParts = ['gutter', 'outlet', 'downpipe', 'overflow', 'pipe'] as const;
+
+/** What is said beside one part: what it must carry and what it does: `1.56 of 1.20 L/s`. */
+export interface PartLetters {
+  readonly part: (typeof figuredParts)[number];
+  /** Of the gutter (also for its outlet), the downpipe, the tank (for its overflow) or the pipe. */
+  readonly id: string;
+  readonly text: string;
+  readonly verdict: StationVerdict;
+}
+
+/** How deep what settled lies on the floor of a tank, where that is known. */
+export interface SludgeDepth {
+  readonly tankId: string;
+  readonly height_m: number;
+}
+
+/** A point of the way from tank to tap: its own height over the ground, and the head that is left there. */
+export interface HeadPoint {
+  readonly at: 'tank' | 'unit' | 'tap';
+  readonly elevation_m: number;
+  readonly head_m: number;
+}
+
+/** The line of pressure of one body of water, from tank to tap. The unit may be named twice, before and after what it takes. */
+export interface HeadLine {
+  readonly tankIds: readonly string[];
+  readonly points: readonly HeadPoint[];
+  /** What a pump must add for the taps; null or left out: nothing, and what is left at the tap is told. */
+  readonly pumpAdds_m?: number | null;
+}
+
+/** May a tank on a stand be filled? `words` are for the one that is closed: `not signed: do not fill`; open: who signed. */
+export interface GateAt {
+  readonly tankId: string;
+  readonly gate: 'closed' | 'open';
+  readonly words: string;
 }
 
 export interface SectionInput {
@@ -57,6 +134,13 @@ export interface SectionInput {
   readonly pxPerM?: number | null;
   /** The whole, or a cut-out at one station. */
   readonly detail?: Station | 'whole';
+  /** In the whole: the station that is pressed; the gutter then has a detail circle, where there is room. */
+  readonly pressed?: Station | null;
+  /** Said beside parts: flow and capacity. Those that are exceptions are said in the whole, all of them in cut-outs. */
+  readonly partLetters?: readonly PartLetters[];
+  readonly sludge?: readonly SludgeDepth[];
+  readonly headLines?: readonly HeadLine[];
+  readonly gates?: readonly GateAt[];
 }
 
 /** Where the water of a tank is drawn, so that its level alone can be drawn anew. */

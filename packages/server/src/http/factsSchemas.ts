@@ -102,6 +102,7 @@ const tank = z.strictObject({
   pads_count: known,
   padSide_m: known,
   baseWidth_m: known,
+  isFastened: z.boolean().nullable(),
   signedBy: text,
   signedOn: known,
 });

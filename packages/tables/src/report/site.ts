@@ -196,10 +196,10 @@ export const siteReport = z
       .describe(
         'One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which.',
       ),
-    settling: z.array(settling).describe('One for each settling tank that is judged.'),
-    head: z.array(head).describe('The way to the taps, one for each body of water that is judged.'),
     drainage: drainage.nullable().describe('Null where gutters and pipes are not judged.'),
     ...standsOfSite,
+    settling: z.array(settling).describe('One for each settling tank that is judged.'),
+    head: z.array(head).describe('The way to the taps, one for each body of water that is judged.'),
     firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),

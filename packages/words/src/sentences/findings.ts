@@ -169,7 +169,7 @@ export const findingsIn = (w: Speech): FindingWords => ({
   target: (target) => w.say('findings.target', targetValues(w, target)),
   classTarget: (siteClass, target) => w.say('findings.classTarget', { siteClass, ...targetValues(w, target) }),
   waterYear: (year) => waterYear(w, year),
+  ...standWordsIn(w),
   settling: (finding) => settlingSaid(w, finding),
   head: (finding) => headSaid(w, finding),
-  ...standWordsIn(w),
 });

@@ -1,4 +1,4 @@
-import type { MarkWords, SectionWords } from '@eavewell/drawing';
+import type { How, MarkWords, SectionWords } from '@eavewell/drawing';
 import type { Station } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import { stationsInOrder } from '../../sites/index.ts';
@@ -22,6 +22,65 @@ export function sectionWords({ say, numbers }: Words): SectionWords {
     guttered: (share, how) =>
       say(`water.length_${how}`, { length: say('water.guttered', { share: numbers.percent(share) }) }),
     downpipes: (count) => say('water.downpipes', { count }),
+    ...fittingWords({ say, numbers }),
+  };
+}
+
+type FittingWords = Omit<
+  SectionWords,
+  | 'metres'
+  | 'diameter'
+  | 'roofOverGutters'
+  | 'degrees'
+  | 'scaleMark'
+  | 'notMeasured'
+  | 'proposed'
+  | 'tankTooHigh'
+  | 'guttered'
+  | 'northNotKnown'
+  | 'downpipes'
+>;
+
+/** Of gutters, pipes, what settles, pressure and stands. */
+function fittingWords({ say, numbers }: Words): FittingWords {
+  const metres = (value_m: number) => say('water.metres', { value: numbers.fixed(value_m, 2) });
+  const tenths = (value_m: number) => say('water.metres', { value: numbers.fixed(value_m, 1) });
+  const mm = (value_m: number) => numbers.fixed(value_m * 1000, 0);
+  const doubted = (length: string, how: How) => say(`water.length_${how}`, { length });
+  const bore = (value_m: number, how: How) => doubted(`⌀ ${mm(value_m)} mm`, how);
+  return {
+    bore,
+    fall: (value) => {
+      if (value === null) return say('water.drawn_fall_unknown');
+      if (value === 0) return say('water.drawn_level');
+      const fall = numbers.given(Math.abs(value), '');
+      return value > 0 ? say('water.drawn_fall', { fall }) : say('water.drawn_fall_back', { fall });
+    },
+    fallOver: (drop_m, run_m, how) =>
+      doubted(say('water.drawn_fall_over', { drop: mm(drop_m), run: metres(run_m) }), how),
+    gutterSize: (width_m, depth_m, how) => doubted(`${mm(width_m)} × ${mm(depth_m)} mm`, how),
+    outlets: (count, bore_m, how, isGrated) =>
+      say('water.drawn_outlets', { count, bore: bore(bore_m, how), grate: isGrated ? 'grated' : 'open' }),
+    larger: (times) => say('water.drawn_larger', { times: numbers.given(times, '') }),
+    chamber: (volume_L, how, hole_m) => {
+      const litres = doubted(numbers.litres(volume_L), how);
+      return hole_m === null ? litres : say('water.drawn_chamber', { litres, hole: mm(hole_m) });
+    },
+    holeBlocked: say('water.drawn_hole_blocked'),
+    inletTooHigh: (by_m) => say('water.drawn_inlet_too_high', { by: metres(by_m) }),
+    inlet: (value_m, how) => say('water.drawn_inlet', { height: doubted(metres(value_m), how) }),
+    drawOff: (value_m, how) => say('water.drawn_draw_off', { height: doubted(metres(value_m), how) }),
+    overflowAt: (value_m, how) => say('water.drawn_overflow_at', { height: doubted(metres(value_m), how) }),
+    overflow: (count, bore_m, how, isScreened) =>
+      say('water.drawn_overflow', { count, bore: bore(bore_m, how), screen: isScreened ? 'screened' : 'open' }),
+    overflowWay: say('water.drawn_overflow_way'),
+    sludge: (value_m) => say('water.drawn_sludge', { height: metres(value_m) }),
+    cells: (count) => say('water.drawn_cells', { count }),
+    headLeft: (value_m) => say('water.drawn_head_left', { head: tenths(value_m) }),
+    pumpAdds: (value_m) => say('water.drawn_pump_adds', { head: tenths(value_m) }),
+    ground: (groundClass) => say(`water.drawn_ground_${groundClass ?? 'unknown'}`),
+    pads: (count, side_m) => say('water.drawn_pads', { count, side: metres(side_m) }),
+    base: (value_m, how) => say('water.drawn_base', { width: doubted(metres(value_m), how) }),
   };
 }
 
