@@ -8,6 +8,7 @@ import {
   type Judged,
   L_per_m3,
   type Problem,
+  type RoofFacts,
   type SettlingFinding,
   type SiteFacts,
   s_per_h,
@@ -49,6 +50,7 @@ export interface SettlingGiven {
  * @problem settling.draw_off_low - its draw-off is at the floor
  * @problem settling.inlet_unknown - the height of its inlet is not measured
  * @problem settling.inlet_low - its inlet is not above the draw-off
+ * @problem settling.no_roof - no roof leads to it
  * @problem settling.storm_unknown - it is not known what the storm brings to it
  * @problem settling.temperature - the settings' temperature is not that of water
  * @problem settling.solids_unknown - it is not known what roofs shed
@@ -131,11 +133,13 @@ function judgedTank(tank: TankFacts, given: SettlingGiven): JudgedTank {
   if (diameter_m === null)
     problems.push(engineProblem('settling.diameter_unknown', { ...place, column: 'diameter_m' }, { tank: tankId }));
   const stormFlow_L_per_s = given.stormFlow_L_per_s.get(tankId) ?? null;
-  if (stormFlow_L_per_s === null) problems.push(engineProblem('settling.storm_unknown', place, { tank: tankId }));
+  const inStorm = stormFlow_L_per_s === null ? 'settling.storm_unknown' : null;
+  const missing = roofsOf(tank, site).length === 0 ? 'settling.no_roof' : inStorm;
+  if (missing !== null) problems.push(engineProblem(missing, place, { tank: tankId }));
   if (diameter_m === null || diameter_m <= 0 || !isWaterTemperature(settings.waterTemperature_C))
     return { finding: { ...unknownTank(settings), tankId }, problems, working: [] };
   const passing = passingOf(tank, boreArea_m2(diameter_m), stormFlow_L_per_s, given);
-  const capping = heights.cappedBy ?? (stormFlow_L_per_s === null ? 'settling.storm_unknown' : null);
+  const capping = heights.cappedBy ?? missing;
   const verdict = heights.isUnknown ? 'unknown' : verdictOfTank(passing, heights.drawsSludge, capping, settings);
   const finding: SettlingFinding = {
     ...unknownTank(settings),
@@ -227,15 +231,16 @@ function verdictOfTank(
 function solids_kg_per_year(tank: TankFacts, { site, settings, gutteredArea_m2 }: SettlingGiven): number | null {
   const { roofSolids_g_per_m2_per_year } = settings;
   if (roofSolids_g_per_m2_per_year === null) return null;
-  const isOnly = site.tanks.filter(({ role }) => role === 'settling').length === 1;
-  const isOneWater = tankGroups(site.tanks).length === 1;
-  const leading = site.roofs.filter(
-    ({ tankId }) => tankId === tank.tankId || (tankId === null && isOnly && isOneWater),
-  );
-  const areas = leading.map(({ roofId }) => gutteredArea_m2.get(roofId) ?? null);
+  const areas = roofsOf(tank, site).map(({ roofId }) => gutteredArea_m2.get(roofId) ?? null);
   if (areas.includes(null)) return null;
   const area_m2 = areas.reduce<number>((sum, area) => sum + area!, 0);
   return (area_m2 * roofSolids_g_per_m2_per_year) / g_per_kg;
+}
+
+/** The roofs that lead to a tank: those that say so, and with one body of water those that say nothing. */
+function roofsOf({ tankId }: TankFacts, { tanks, roofs }: SiteFacts): readonly RoofFacts[] {
+  const isOneWater = tankGroups(tanks).length === 1;
+  return roofs.filter((roof) => roof.tankId === tankId || (roof.tankId === null && isOneWater));
 }
 
 function sludgeOf(tank: TankFacts, planArea_m2: number, given: SettlingGiven) {
