@@ -60,7 +60,12 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const rain = demoRain(seed, gaugeIds);
   const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;
   const draft: DraftProgramme = {
-    settings: { programme: `${names.chain} Islands`, seed, ...engineering, ...(hasMore ? { people_per_household } : {}) },
+    settings: {
+      programme: `${names.chain} Islands`,
+      seed,
+      ...engineering,
+      ...(hasMore ? { people_per_household } : {}),
+    },
     tables: {
       sites,
       ...rowsOf(
@@ -70,7 +75,11 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
       parts: partRows(),
       prices: priceRows(),
-      ...withRows({ targets: targetRows(made), presence: presenceRows(sites), ...stormTables(seed, gaugeIds, rain) }),
+      ...withRows({
+        targets: targetRows(made),
+        presence: presenceRows(sites),
+        ...stormTables(seed, hasMore ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
+      }),
       ...(hasMore
         ? {
             normals: normalRows(seed, unread.gaugeId),
