@@ -43,7 +43,7 @@ const longestChamber_m = 3.2;
 const shapes = ['halfRound', 'halfRound', 'rectangular', 'trapezoidal', 'cutPipe'] as const;
 
 /** How often a site's gutters come near to what they carry, and how often they are too small [fraction]. Invented. */
-const [edge_fraction, small_fraction] = [0.09, 0.1] as const;
+const [edge_fraction, small_fraction] = [0.05, 0.07] as const;
 /** How often a screen stands over the overflow [fraction], and the steepest usual pitch, before one is drawn [deg]. Invented. */
 const [screened_fraction, steep_deg] = [0.5, 30] as const;
 

@@ -71,7 +71,7 @@ export interface SiteGround {
 }
 
 /** How often nobody has signed, how often pads are small for their ground, and how often nobody says that tanks are fastened [fraction]. Invented. */
-const [unsigned_fraction, small_fraction, unsaid_fraction] = [0.2, 0.06, 0.06] as const;
+const [unsigned_fraction, small_fraction, unsaid_fraction] = [0.2, 0.04, 0.03] as const;
 
 /** The ground of a site. */
 export function groundOf(seed: number, siteId: string, clean: boolean): SiteGround {
