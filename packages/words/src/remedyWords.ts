@@ -17,7 +17,7 @@ import type {
 export interface BesideRemedies {
   /** Stations that stay as they are whatever is changed. */
   readonly besides: readonly Station[];
-  readonly remedies: readonly Pick<Remedy, 'besides' | 'standGate'>[];
+  readonly remedies: readonly Pick<Remedy, 'changes' | 'besides' | 'standGate'>[];
 }
 
 /** What is said of remedies. */

@@ -10,7 +10,7 @@ import { type OtherStations, otherStations } from '../siteStations.ts';
 import type { ChangedSite } from './changedSite.ts';
 import { changeKinds, type FittingChange } from './changes.ts';
 import { nothingToBuy } from './cost.ts';
-import { type FittingCase, withFittings } from './fittingOptions.ts';
+import { type FittingCase, type Reached, withFittings } from './fittingOptions.ts';
 import { gutterFittings } from './gutterFittings.ts';
 import type { Market } from './market.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
@@ -32,7 +32,7 @@ export class BesideStorage {
   readonly #judge: JudgeOthers;
   readonly #market: Market;
   readonly #now: SiteDesign;
-  readonly #known = new Map<string, readonly FittingChange[]>();
+  readonly #known = new Map<string, readonly FittingChange[] | null>();
   /** Stations that gutters and pipes of the catalogue lift, nothing else changed. */
   readonly moved: ReadonlySet<StationBeside>;
   /** How the moved ones then stand. */
@@ -57,42 +57,56 @@ export class BesideStorage {
     return stationsBeside.filter((one) => !this.moved.has(one) && isWanting(this.#now.stations[one]));
   }
 
-  /** Which gutters and pipes does a site with other changes take? Those of a station only where they leave it no worse than tight, and better than without. */
+  /**
+   * Which gutters and pipes does a site with other changes take? For each station those with which it holds; where none does and it is
+   * short, those with which it is tight.
+   */
   fittingsOf(changed: ChangedSite): readonly FittingChange[] {
-    const { site } = changed;
-    const ofRoofs = JSON.stringify([
-      site.roofs.map((roof) => ({ ...roof, diverter: null })),
-      site.gutters,
-      site.downpipes,
-    ]);
-    const ofTanks = JSON.stringify(site.tanks.map((tank) => ({ ...tank, ...unlooked })));
-    const ofPipes = JSON.stringify(site.pipes);
-    return this.#kept(`${ofRoofs} ${ofTanks} ${ofPipes}`, () => {
-      const before = this.#judge(site, noDemand).verdicts;
-      const given: FittingCase = {
-        toBuy: changed.toBuy,
-        market: this.#market,
-        isStormCapped: (this.#now.storm?.cappedBy ?? null) !== null,
-        judge: (one) => this.#judge(one, noDemand),
-      };
-      const found: FittingChange[] = [];
-      const take = (station: 'gutter' | 'tap', some: readonly FittingChange[]) => {
-        if (some.length === 0) return;
-        const then = this.#judge(withFittings(site, some, changed.toBuy), noDemand).verdicts[station];
-        if (isBetter(then, before[station]) && then !== 'unknown') found.push(...some);
-      };
-      if (isLiftable(before.gutter))
-        take('gutter', [
-          ...this.#kept(`gutters ${ofRoofs}`, () => gutterFittings(site, given)),
-          ...this.#kept(`overflows ${ofRoofs} ${ofTanks}`, () => overflowFittings(site, given)),
-        ]);
-      if (isLiftable(before.tap))
-        take(
-          'tap',
-          this.#kept(`pipes ${ofTanks} ${ofPipes}`, () => pipeFittings(site, given)),
-        );
-      return together(found);
-    });
+    const { site, toBuy } = changed;
+    const roofs = site.roofs.map((roof) => ({ ...roof, diverter: null }));
+    const tanks = site.tanks.map((tank) => ({ ...tank, ...unlooked }));
+    const keys: FittingKeys = {
+      roofs: JSON.stringify([roofs, site.gutters, site.downpipes]),
+      tanks: JSON.stringify(tanks),
+      pipes: JSON.stringify(site.pipes),
+    };
+    const key = `all ${keys.roofs} ${keys.tanks} ${keys.pipes}`;
+    const judge: FittingCase['judge'] = (one) => this.#judge(one, noDemand);
+    const given = { toBuy, market: this.#market, judge };
+    return this.#kept(key, () => together(this.#found(site, given, keys)))!;
+  }
+
+  #found(site: SiteFacts, given: FittingCase, keys: FittingKeys): readonly FittingChange[] {
+    const { verdicts, drainage } = this.#judge(site, noDemand);
+    const take = (
+      station: 'gutter' | 'tap',
+      canHold: boolean,
+      find: (target: Reached) => readonly FittingChange[] | null,
+    ) => {
+      const targets = verdicts[station] === 'short' ? (['holds', 'tight'] as const) : (['holds'] as const);
+      for (const target of targets) {
+        const found = target === 'holds' && !canHold ? null : find(target);
+        if (found === null) continue;
+        const then = this.#judge(withFittings(site, found, given.toBuy), noDemand).verdicts[station];
+        if (then === target || then === 'holds') return found;
+      }
+      return [];
+    };
+    // What is tight by the storm itself, or by an assumption alone, no part makes hold.
+    const canHold = drainage?.cappedBy === null && (this.#now.storm?.cappedBy ?? null) === null;
+    const ofGutters = (target: Reached) => {
+      const gutters = this.#kept(`gutters ${target} ${keys.roofs}`, () => gutterFittings(site, given, target));
+      if (gutters === null) return null;
+      const key = `overflows ${target} ${keys.roofs} ${keys.tanks}`;
+      const overflows = this.#kept(key, () => overflowFittings(site, given, target));
+      return overflows && [...gutters, ...overflows];
+    };
+    const ofPipes = (target: Reached) =>
+      this.#kept(`pipes ${target} ${keys.tanks} ${keys.pipes}`, () => pipeFittings(site, given, target));
+    return [
+      ...(isLiftable(verdicts.gutter) ? take('gutter', canHold, ofGutters) : []),
+      ...(isLiftable(verdicts.tap) ? take('tap', true, ofPipes) : []),
+    ];
   }
 
   /**
@@ -122,13 +136,20 @@ export class BesideStorage {
     return drainage?.cappedBy === code && this.#now.drainage?.cappedBy !== code;
   }
 
-  #kept(key: string, make: () => readonly FittingChange[]): readonly FittingChange[] {
+  #kept(key: string, make: () => readonly FittingChange[] | null): readonly FittingChange[] | null {
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     const made = make();
     this.#known.set(key, made);
     return made;
   }
+}
+
+/** What of a site its gutters, overflows and pipes hang on. */
+interface FittingKeys {
+  readonly roofs: string;
+  readonly tanks: string;
+  readonly pipes: string;
 }
 
 const liftable = ['gutter', 'tap'] as const;

@@ -165,6 +165,11 @@ function besides({ say }: Speech, station: Station, verdict: StationVerdict): st
   return say('remedies.besides', { station, verdict, why });
 }
 
+/** Does it set a tank where nobody may fill one yet? */
+function isTankOnStand({ changes, standGate }: BesideRemedies['remedies'][number]): boolean {
+  return standGate === 'closed' && changes.some(({ kind }) => kind === 'secondTank' || kind === 'largerTank');
+}
+
 /** The same of all stations, then what is not judged with what is new, and stands that nobody signed for. */
 function beside(
   w: Speech,
@@ -175,7 +180,7 @@ function beside(
   return [
     ...staying.map((station) => besides(w, station, stations[station])),
     ...[...anew].map((station) => w.say('remedies.anew', { station })),
-    ...(remedies.some(({ standGate }) => standGate === 'closed') ? [w.say('remedies.caution.gate')] : []),
+    ...(remedies.some(isTankOnStand) ? [w.say('remedies.caution.gate')] : []),
   ];
 }
 
