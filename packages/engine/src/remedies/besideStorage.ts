@@ -32,6 +32,8 @@ export class BesideStorage {
   readonly #judge: JudgeOthers;
   readonly #market: Market;
   readonly #now: SiteDesign;
+  /** The tanks there are. */
+  readonly #tankIds: ReadonlySet<string>;
   readonly #known = new Map<string, readonly FittingChange[] | null>();
   /** Stations that gutters and pipes of the catalogue lift, nothing else changed. */
   readonly moved: ReadonlySet<StationBeside>;
@@ -44,6 +46,7 @@ export class BesideStorage {
     this.#judge = judge;
     this.#market = market;
     this.#now = now;
+    this.#tankIds = new Set(site.tanks.map(({ tankId }) => tankId));
     this.fittings = this.fittingsOf({ site, toBuy: nothingToBuy });
     const then = this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand);
     this.moved = new Set(
@@ -77,7 +80,8 @@ export class BesideStorage {
   }
 
   #found(site: SiteFacts, given: FittingCase, keys: FittingKeys): readonly FittingChange[] {
-    const { verdicts, drainage } = this.#judge(site, noDemand);
+    const others = this.#judge(site, noDemand);
+    const { verdicts, drainage } = others;
     const take = (
       station: 'gutter' | 'tap',
       canHold: boolean,
@@ -87,18 +91,23 @@ export class BesideStorage {
       for (const target of targets) {
         const found = target === 'holds' && !canHold ? null : find(target);
         if (found === null) continue;
-        const then = this.#judge(withFittings(site, found, given.toBuy), noDemand).verdicts[station];
-        if (then === target || then === 'holds') return found;
+        const then = this.#judge(withFittings(site, found, given.toBuy), noDemand);
+        const isAssumed = station === 'gutter' && this.#isAssumedOfNew(then, site);
+        if (then.verdicts[station] === target || then.verdicts[station] === 'holds' || isAssumed) return found;
       }
       return [];
     };
     // What is tight by the storm itself, or by an assumption alone, no part makes hold.
-    const canHold = drainage?.cappedBy === null && (this.#now.storm?.cappedBy ?? null) === null;
+    const canHold =
+      (drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
+      (this.#now.storm?.cappedBy ?? null) === null;
     const ofGutters = (target: Reached) => {
       const gutters = this.#kept(`gutters ${target} ${keys.roofs}`, () => gutterFittings(site, given, target));
       if (gutters === null) return null;
       const key = `overflows ${target} ${keys.roofs} ${keys.tanks}`;
-      const overflows = this.#kept(key, () => overflowFittings(site, given, target));
+      // No more can be said of the overflow of a tank that is not there yet.
+      const most = this.#isOverflowNew(site) ? 'tight' : target;
+      const overflows = this.#kept(key, () => overflowFittings(site, given, most));
       return overflows && [...gutters, ...overflows];
     };
     const ofPipes = (target: Reached) =>
@@ -122,7 +131,7 @@ export class BesideStorage {
       const then = verdicts[station];
       const now = this.#now.stations[station];
       if (then === 'notJudged' || then === 'holds') continue;
-      const isOfNew = then === 'unknown' || (station === 'gutter' && this.#isAssumedOfNew(others));
+      const isOfNew = then === 'unknown' || (station === 'gutter' && this.#isAssumedOfNew(others, site));
       const counts = !isOfNew && (this.moved.has(station) || now === 'notJudged' || isBetter(now, then));
       if (!counts) besides.push(station);
       else if (isBetter(worst, then)) worst = then;
@@ -131,9 +140,12 @@ export class BesideStorage {
   }
 
   /** Is it tight only because nobody has measured where the overflow of a new tank stands? */
-  #isAssumedOfNew({ drainage }: OtherStations): boolean {
-    const code = 'drainage.overflow_head_assumed';
-    return drainage?.cappedBy === code && this.#now.drainage?.cappedBy !== code;
+  #isAssumedOfNew({ drainage }: OtherStations, site: SiteFacts): boolean {
+    return drainage?.cappedBy === 'drainage.overflow_head_assumed' && this.#isOverflowNew(site);
+  }
+
+  #isOverflowNew({ tanks }: SiteFacts): boolean {
+    return tanks.some(({ tankId, overflowBore_mm }) => overflowBore_mm !== null && !this.#tankIds.has(tankId));
   }
 
   #kept(key: string, make: () => readonly FittingChange[] | null): readonly FittingChange[] | null {
