@@ -1698,6 +1698,7 @@ export const remedies = {
   "noCost.secondSource": "fetching water and treating it is not priced",
   "noPrices": "There are no prices.",
   "noneMends": "Made to hold by none: {sites}{hasMore, select, yes { and {more} more} other {}}. {reason}.",
+  "notIn": "Not in that: {stations}.",
   "notMended.apart": "each of its tanks could be mended on its own, but not all of them by two changes",
   "notMended.assumed": "how much of a roof is guttered is not known, so survey that first",
   "notMended.drainage": "no gutter, outlet, downpipe or overflow of the catalogue carries the storm",
@@ -1732,6 +1733,7 @@ export const remedies = {
   "sourceKind.vendor": "vendor",
   "sourceKind.well": "well",
   "sourceUse": "Water of the second source on {days}: it must be treated before anyone drinks it; ask the health authority.",
+  "stationNamed": "{station, select, gutter {gutters} settling {settling tank} stand {stand} tap {way to the taps} other {tank}}",
   "together": "together",
   "whyNoCost": "Cost not known: {reason}."
 } as const;

@@ -1698,6 +1698,7 @@ export const remedies = {
   "noCost.secondSource": "traer y tratar el agua no tiene precio",
   "noPrices": "No hay precios.",
   "noneMends": "Ninguno hace que alcancen: {sites}{hasMore, select, yes { y {more} más} other {}}. {reason}.",
+  "notIn": "Sin contar: {stations}.",
   "notMended.apart": "cada tanque se podría remediar solo, pero no todos con dos cambios",
   "notMended.assumed": "no se sabe cuánto de un techo tiene canaleta, así que mídalo primero",
   "notMended.drainage": "ninguna canaleta, salida, bajante o rebose del catálogo lleva la tormenta",
@@ -1732,6 +1733,7 @@ export const remedies = {
   "sourceKind.vendor": "vendedor",
   "sourceKind.well": "pozo",
   "sourceUse": "Agua de la segunda fuente en {days}: hay que tratarla antes de que alguien la beba; pregunte a la autoridad de salud.",
+  "stationNamed": "{station, select, gutter {canaletas} settling {tanque de sedimentación} stand {soporte} tap {camino a los grifos} other {tanque}}",
   "together": "en total",
   "whyNoCost": "Costo no sabido: {reason}."
 } as const;
