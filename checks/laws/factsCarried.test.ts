@@ -1,7 +1,11 @@
 import type { RainReading } from '@eavewell/engine';
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { type ReadingsAnswer, readingsOfAnswer } from '../../packages/app/src/water/factsOfAnswer.ts';
+import {
+  type ReadingsAnswer,
+  readingsOfAnswer,
+  shortRainOfAnswer,
+} from '../../packages/app/src/water/factsOfAnswer.ts';
 import { exactJson, nameOfText, readingsText } from '../../packages/server/src/designs/keptFacts.ts';
 
 const runs = process.env['EAVEWELL_SOAK'] ? 20_000 : 1_000;
@@ -28,14 +32,34 @@ const readings: fc.Arbitrary<readonly RainReading[]> = fc
     });
   });
 
+/** Intervals that follow on each other or not, of one length or of several. */
+const shortRain = fc
+  .array(
+    fc.record({
+      step: fc.oneof({ weight: 8, arbitrary: fc.constant(5) }, fc.integer({ min: 1, max: 40_000 })),
+      interval_min: fc.oneof({ weight: 8, arbitrary: fc.constant(5) }, fc.integer({ min: 1, max: 1440 })),
+      rain_mm: figure,
+    }),
+    { maxLength: 60 },
+  )
+  .map((steps) => {
+    let minute = -3000;
+    return steps.map(({ step, ...rest }) => {
+      minute += step;
+      const day = Math.floor(minute / 1440);
+      return { day, minuteOfDay: minute - day * 1440, ...rest };
+    });
+  });
+
 it('readings come out of what is sent as they went in, number by number', () => {
   let stretched = 0;
   fc.assert(
-    fc.property(readings, (before) => {
-      const text = readingsText('G1', before);
+    fc.property(readings, shortRain, (before, short) => {
+      const text = readingsText({ gaugeId: 'G1', readings: before, shortRain: short });
       const answer = JSON.parse(text) as ReadingsAnswer;
       if (answer.days.length < before.length) stretched++;
       expect(readingsOfAnswer(answer)).toEqual(before);
+      expect(shortRainOfAnswer(answer)).toEqual(short);
     }),
     { numRuns: runs, seed: 20261126 },
   );

@@ -2,39 +2,80 @@ import { betaBinomial, student } from './chances.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
+import { drainageFiles } from './drainage.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
 import { enhealth } from './enhealth.ts';
+import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
+import { firstFlushLoad, standpipes } from './firstFlush.ts';
+import { gutterFiles } from './gutters.ts';
+import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
+import { liftingPage, liftingVertical } from './lifting.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
+import { drainingTank, frictionFactors } from './pipes.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
+import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
+import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
 import { stationFiles } from './stationFiles.ts';
+import { textbookStorms } from './storms.ts';
 import { conversions } from './units.ts';
+import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from './waterProperties.ts';
 
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   betaBinomial,
+  canadianGround,
   chancesOfRain,
   conversions,
   distances,
+  ...drainageFiles,
   droughtClasses,
   droughtIndex,
   enhealth,
+  ibcGround,
+  indianGround,
+  lMomentTests,
+  firstFlushLoad,
+  ...gutterFiles,
   lancaster,
+  liftingPage,
+  liftingVertical,
   loucksVanBeek,
   monthlyMeans,
   monthlyTotals,
   neighbourRain,
   normalTable,
+  philippineWind,
   punmia,
+  reducedTable,
   sphere,
+  standpipes,
   stationFiles,
   student,
+  tankWind,
   texasFirstFlush,
+  textbookExtremes,
+  textbookStorms,
   thomFit,
   warwickDemand,
   warwickSupply,
   wetDays,
   who,
+  claimedOutputs,
+  faoPower,
+  labourer,
+  shiftPower,
+  sustained,
+  drainingTank,
+  frictionFactors,
+  baffling,
+  hazenVelocities,
+  settlingDrop,
+  settlingSphere,
+  oldViscosity,
+  waterPage,
+  waterViscosity,
+  waterViscosityByDensity,
 ];

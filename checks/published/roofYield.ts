@@ -2,9 +2,10 @@ import {
   L_per_usGallon,
   litresFromUsGallons,
   millimetresFromInches,
+  roofPlanArea,
   squareMetresFromSquareFeet,
 } from '../../packages/engine/src/kernel/index.ts';
-import { firstFlushDepth, roofPlanArea, siteInflow_L } from '../../packages/engine/src/water/roof/index.ts';
+import { firstFlushDepth, siteInflow_L } from '../../packages/engine/src/water/roof/index.ts';
 import type { PublishedFile, PublishedRow } from './published.ts';
 
 /** A year's rain at once on a roof without first flush: area × rain × runoff fraction [L]. */

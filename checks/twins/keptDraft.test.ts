@@ -109,6 +109,19 @@ const steps: Readonly<Record<string, (site: SiteFacts) => readonly DraftStep[]>>
   firstFlush: (site) => [{ kind: 'firstFlush', roofId: site.roofs[0]!.roofId, firstFlush_mm: 1.234 }],
   litres: (site) => [{ kind: 'litres', purpose: judgedPurpose(site), litres_per_person_per_day: 6.543 }],
   people: () => [{ kind: 'people', people: 77 }],
+  fittings: (site) => [
+    { kind: 'fitting', of: 'tank', id: firstTank(site).tankId, measure: 'overflowBore_mm', value: 123.4 },
+    { kind: 'fitting', of: 'tank', id: firstTank(site).tankId, measure: 'standHeight_m', value: 1.234 },
+    { kind: 'fitting', of: 'site', id: site.siteId, measure: 'tapHeight_m', value: -0.876 },
+    ...site.gutters.flatMap(({ gutterId: id }): DraftStep[] => [
+      { kind: 'fitting', of: 'gutter', id, measure: 'width_mm', value: 177.7 },
+      { kind: 'fitting', of: 'gutter', id, measure: 'fall_mm_per_m', value: 2.75 },
+      { kind: 'fitting', of: 'gutter', id, measure: 'outlets_count', value: 3 },
+    ]),
+    ...site.downpipes.map(
+      ({ downpipeId: id }): DraftStep => ({ kind: 'fitting', of: 'downpipe', id, measure: 'bore_mm', value: 98.7 }),
+    ),
+  ],
   several: (site) => [
     ...(remediesBySite.get(site.siteId) ?? []).slice(0, 1),
     { kind: 'people', people: 41 },

@@ -1,10 +1,15 @@
+export * from './cautionsOf.ts';
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';
 export { type OtherStations, otherStations, type StationsGiven } from './siteStations.ts';
+export * from './water/head/index.ts';
 export * from './water/people/index.ts';
 export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';
+export * from './water/settling/index.ts';
+export * from './water/stand/index.ts';
 export * from './water/storage/index.ts';
+export * from './water/storm/index.ts';

@@ -24,6 +24,8 @@ export interface ReadyProgramme extends Programme, ReadyRain {
 export interface ReadyWanted {
   /** The day whose prices count; null or left out: the latest there is a price of. */
   readonly pricesOn?: DayIndex | null;
+  /** The day it is asked on: a stand signed for on a later day is not signed for yet. Null or left out: not known. */
+  readonly today?: DayIndex | null;
   /** Ids of the gauges its sites use, where not all are wanted; the others still speak as neighbours. */
   readonly gauges?: ReadonlySet<string>;
 }
@@ -41,6 +43,7 @@ export function readyProgramme(facts: ProgrammeFacts, wanted: ReadyWanted = {}):
     ...readyRain(facts, wanted.gauges),
     catalogue: tankSizes(facts.parts),
     parts: facts.parts,
+    today: wanted.today ?? null,
     market: marketOn(facts.parts, facts.prices, wanted.pricesOn ?? null),
     yields: new WeakMap(),
     drawn: new Map(),

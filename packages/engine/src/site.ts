@@ -1,3 +1,4 @@
+import { cautionsOf } from './cautionsOf.ts';
 import type {
   EngineProblemCode,
   FirstService,
@@ -13,7 +14,8 @@ import type {
   WorkingLine,
 } from './kernel/index.ts';
 import { unusableFigures, worstVerdict } from './kernel/index.ts';
-import { type OtherStations, otherStations } from './siteStations.ts';
+import { heaviestPiece } from './parts/index.ts';
+import { type OtherStations, otherStations, standGateOf } from './siteStations.ts';
 import {
   drawnYears,
   type GroupWater,
@@ -110,6 +112,8 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   problems.push(...(rest?.problems ?? []));
   working.push(...(rest?.working ?? []));
   const stations = { ...notJudged, ...rest?.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
+  const partIds = site.tanks.map(({ partId }) => partId);
+  const heaviest = heaviestPiece(partIds, programme.parts);
   const design: SiteDesign = {
     siteId: site.siteId,
     name: site.name,
@@ -127,7 +131,9 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     settling: rest?.settling ?? [],
     head: rest?.head ?? [],
     stands: rest?.stands ?? [],
-    standGate: rest?.standGate ?? 'notNeeded',
+    standGate: standGateOf(site, programme.today ?? null),
+    cautions: cautionsOf(site, heaviest, (rest?.stands ?? []).length > 0),
+    heaviestPiece: heaviest,
     firstService: lastToServe(storages),
     problems,
     working,
@@ -338,11 +344,12 @@ function demandOf(water: SiteWater | null): ReadonlyMap<string, number> {
 function stationsBeside(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
-  { settings, parts }: Programme,
+  { settings, parts, today = null }: Programme,
   demandHighest_L_per_day: ReadonlyMap<string, number>,
 ): OtherStations | null {
   if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
-  return otherStations(site, { settings, parts, storm: gauge?.storm ?? null, demandHighest_L_per_day });
+  const { storm, stormTold, rainByIntensity } = gauge ?? { storm: null, stormTold: null, rainByIntensity: null };
+  return otherStations(site, { settings, parts, storm, stormTold, rainByIntensity, demandHighest_L_per_day, today });
 }
 
 /**

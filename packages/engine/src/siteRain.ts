@@ -11,6 +11,7 @@ import {
   type Scenario,
   type SiteFacts,
 } from './kernel/index.ts';
+import { type GaugeStorm, gaugeStorms, stormHere } from './siteStorm.ts';
 import {
   doubleMass,
   doubleMassProblems,
@@ -40,6 +41,8 @@ export interface ReadyRain {
   readonly allGauges: readonly GaugeFacts[];
   /** What was measured, of every gauge that has a record. */
   readonly records: readonly GaugeRecord[];
+  /** The storm of every gauge by its own rows, by gaugeId. */
+  readonly storms: ReadonlyMap<string, GaugeStorm>;
   /** The question the rain is put to; null: as it was. */
   readonly scenario: Scenario | null;
   /** The rain of the site asked for last, so that one site is worked out once and a programme needs no more memory than a site. */
@@ -76,7 +79,11 @@ export function readyRain(facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>, on
     return found;
   };
   const wanted = all.filter(({ gauge }) => only === undefined || only.has(gauge.gaugeId));
-  const found = wanted.map((one) => [one.gauge.gaugeId, gaugeFinding(one, records, settings, totalsOf)] as const);
+  const storms = gaugeStorms(gauges, new Map(records.map(({ record }) => [record.gaugeId, record])), settings);
+  const found = wanted.map((one) => {
+    const finding = gaugeFinding(one, records, settings, totalsOf);
+    return [finding.gaugeId, withStorm(finding, one.gauge, gauges, storms, settings)] as const;
+  });
   const findings = new Map(found);
   return {
     settings,
@@ -84,6 +91,7 @@ export function readyRain(facts: Pick<ProgrammeFacts, 'gauges' | 'settings'>, on
     gaugesAsTheyWere: findings,
     allGauges: gauges,
     records,
+    storms,
     scenario: null,
     lastSite: { site: null, gauge: undefined },
   };
@@ -105,6 +113,19 @@ export function readyGauges(
   return readyRain(facts, only).gauges;
 }
 
+/** The gauge with its storm, and with what is wrong in the rows it was to come from. */
+function withStorm(
+  finding: GaugeFinding,
+  gauge: GaugeFacts,
+  gauges: readonly GaugeFacts[],
+  storms: ReadonlyMap<string, GaugeStorm>,
+  settings: DesignSettings,
+): GaugeFinding {
+  const here = stormHere(gauge, gauges, storms, settings);
+  const ofRows = storms.get(gauge.gaugeId)?.ofRows ?? [];
+  return { ...finding, problems: [...finding.problems, ...ofRows], ...here };
+}
+
 function gaugeFinding(read: GaugeRead, known: readonly GaugeRecord[], settings: DesignSettings, totalsOf: Totals) {
   const { gauge, record } = read;
   const measured = measuredFinding(read, known, settings, totalsOf);
@@ -116,6 +137,8 @@ function gaugeFinding(read: GaugeRead, known: readonly GaugeRecord[], settings: 
   };
 }
 
+const noStorm = { storm: null, stormTold: { problems: [], working: [] }, rainByIntensity: null } as const;
+
 /** What the gauge's own record comes to. */
 function measuredFinding(
   { gauge, record }: GaugeRead,
@@ -124,7 +147,7 @@ function measuredFinding(
   totalsOf: Totals,
 ): GaugeFinding {
   const { gaugeId, name } = gauge;
-  if (!record.ok) return { gaugeId, name, rain: null, problems: record.problems, byDistance: [], storm: null };
+  if (!record.ok) return { gaugeId, name, rain: null, problems: record.problems, byDistance: [], ...noStorm };
   const neighbours = neighboursOf(gauge, known);
   const rain = judgedRain(record.value, settings, neighbours);
   const mass = doubleMass(
@@ -138,7 +161,7 @@ function measuredFinding(
     rain: rain.ok ? rain.value : null,
     problems: [...record.problems, ...rain.problems, ...doubleMassProblems(gaugeId, mass, ids)],
     byDistance: [],
-    storm: null,
+    ...noStorm,
   };
 }
 
@@ -254,7 +277,9 @@ export function gaugesOfSite(
     const own = gauges.find(({ gaugeId }) => gaugeId === site.gaugeId);
     if (own === undefined) return { read: none, placed: none, wanted: none };
     const wanted = new Set([own.gaugeId]);
-    return { read: new Set([own.gaugeId, ...ids(neighboursOf(own, standIns))]), placed: none, wanted };
+    // Its neighbours speak for its gaps, and one within reach may lend its storm.
+    const near = [neighboursOf(own, standIns), neighboursOf(own, standIns, settings.gaugeReach_km)];
+    return { read: new Set([own.gaugeId, ...near.flatMap(ids)]), placed: none, wanted };
   }
   const every = neighboursOf({ ...site, gaugeId: '' }, standIns, Number.POSITIVE_INFINITY);
   const within = every.filter(({ distance_km }) => distance_km <= settings.gaugeReach_km);
@@ -273,7 +298,8 @@ function gaugeByDistance(site: SiteFacts, ready: ReadyRain): GaugeFinding | unde
   const [nearest] = every;
   if (!nearest) return undefined;
   const name = siteId;
-  const none = { gaugeId: '', name, rain: null, byDistance: [], storm: null };
+  const ofStorm = stormHere({ ...here, gaugeId: null, siteId }, ready.allGauges, ready.storms, ready.settings);
+  const none = { gaugeId: '', name, rain: null, byDistance: [], ...ofStorm };
   if (nearest.distance_km > reach_km) {
     const facts = { gaugeId: nearest.record.gaugeId, distance_km: nearest.distance_km, reach_km };
     return { ...none, problems: [engineProblem('site.gauge_too_far', place, facts)] };

@@ -1,24 +1,31 @@
 import {
+  type DayIndex,
   type DesignSettings,
   type DesignStorm,
   type DrainageFinding,
   engineProblem,
   type HeadFinding,
+  type Judged,
   type PartFacts,
   type Problem,
+  type RainByIntensity,
+  roofPlanArea,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
   type StandGate,
   type Station,
   type StationVerdict,
+  type StormTold,
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
+import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
-import { standFindings } from './water/stand/index.ts';
+import { standFindings, standGate } from './water/stand/index.ts';
+import { shareOverCapacity_fraction } from './water/storm/index.ts';
 
 /** What is known of a site beside its facts. */
 export interface StationsGiven {
@@ -26,8 +33,14 @@ export interface StationsGiven {
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
   readonly storm: DesignStorm | null;
+  /** What is said of the storm, where a station is judged by it; null where there is no gauge. */
+  readonly stormTold: StormTold | null;
+  /** How rain falls there by intensity; null where no short intervals tell. */
+  readonly rainByIntensity: RainByIntensity | null;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
+  /** The day it is asked on; null where that is not known. */
+  readonly today: DayIndex | null;
 }
 
 /** What the stations found that no day of rain is run for. */
@@ -53,13 +66,20 @@ export interface OtherStations {
  */
 export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
   const { settings, parts, storm } = given;
-  const drainage = drainageFinding({ site, storm, parts, settings });
+  const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
-  const { demandHighest_L_per_day } = given;
-  const settling = settlingFindings({ site, stormFlow_L_per_s: flows, demandHighest_L_per_day, settings });
-  const stand = standFindings({ site, settings });
+  const { demandHighest_L_per_day, today } = given;
+  const settling = settlingFindings({
+    site,
+    stormFlow_L_per_s: flows,
+    demandHighest_L_per_day,
+    gutteredArea_m2: gutteredAreas_m2(site),
+    settings,
+  });
+  const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
+  const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) =>
     site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
   return {
@@ -67,7 +87,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     settling: settling.finding ?? [],
     head: head.finding ?? [],
     stands: stand.finding ?? [],
-    standGate: stand.gate,
+    standGate: standGateOf(site, today),
     verdicts: {
       roof: 'notJudged',
       gutter: stands('drainage', drainage.finding?.verdict ?? 'notJudged'),
@@ -76,8 +96,64 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
       treatmentUnit: 'notJudged',
       tap: stands('head', worstOf(head.finding)),
     },
-    problems: [...inDoubt, ...[drainage, settling, stand, head].flatMap(({ problems }) => problems)],
-    working: [drainage, settling, stand, head].flatMap(({ working }) => working),
+    problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
+    working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
+  };
+}
+
+/** Share of the rain that falls harder than a gutter carries, where short intervals tell. */
+function lossOf({ rainByIntensity: rain }: StationsGiven) {
+  if (rain === null) return {};
+  return { shareOverCapacity: (capacity_mm_per_h: number) => shareOverCapacity_fraction(rain, capacity_mm_per_h) };
+}
+
+/** What is said of the storm; that there is none is told by each station that wants one. */
+function ofStormTold({ stormTold }: StationsGiven): StormTold {
+  const { problems, working } = stormTold ?? { problems: [], working: [] };
+  return { problems: problems.filter(({ code }) => code !== 'storm.no_intensity'), working };
+}
+
+/** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
+function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
+  return new Map(
+    roofs.flatMap((roof) => {
+      const area_m2 = roofPlanArea(roof);
+      return area_m2 === null ? [] : [[roof.roofId, area_m2 * (roof.gutteredFraction ?? 1)] as const];
+    }),
+  );
+}
+
+/**
+ * May the tanks of this site be filled and handed over, as far as their stands go? Known whatever else is in doubt.
+ *
+ * @param site - the site's facts
+ * @param today - the day it is asked on; null where that is not known
+ * @returns the gate; `closed` too where the height of a stand could not be read
+ * @definition ours: docs/decisions/0185-the-gate-of-a-stand.md
+ */
+export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate {
+  const gate = standGate(site.tanks, today);
+  const isUnread = site.doubtsBeside.stand.some(({ column }) => column === 'standHeight_m');
+  return gate === 'notNeeded' && isUnread ? 'closed' : gate;
+}
+
+/** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
+function drainageOf(site: SiteFacts, given: StationsGiven): Judged<DrainageFinding> {
+  const { settings, parts, storm } = given;
+  const firstFlush = firstFlushFindings({ site, settings });
+  const found = drainageFinding({
+    site,
+    storm,
+    parts,
+    settings,
+    firstFlush: firstFlush.finding ?? [],
+    ...lossOf(given),
+  });
+  if (found.finding === null) return found;
+  return {
+    finding: found.finding,
+    problems: [...found.problems, ...firstFlush.problems],
+    working: [...found.working, ...firstFlush.working],
   };
 }
 

@@ -1,5 +1,6 @@
 import {
   type Checked,
+  type DayIndex,
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
@@ -36,6 +37,8 @@ export interface Programme {
   readonly catalogue: readonly TankSize[];
   /** All that can be bought. */
   readonly parts: readonly PartFacts[];
+  /** The day it is asked on, for signatures of a day to come; null or left out: not known. */
+  readonly today?: DayIndex | null;
   readonly yields: YieldsByRecord;
   readonly drawn: Map<number, DrawnYears>;
 }

@@ -1,6 +1,7 @@
 import type { SiteDesign, SiteFacts, SiteRemedies, StorageFinding } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
 import { type Language, problemSentence } from '@eavewell/words';
+import { decidingFigure, withheld } from './decidingFigure.ts';
 import { peopleDays } from './peopleDays.ts';
 import { findingOf } from './siteReport.ts';
 
@@ -26,7 +27,7 @@ export function siteShort(
   const { siteId, name, people, design_people, verdict, stations, target, storages } = design;
   const first = remedies?.remedies[0];
   const [worst] = storages;
-  const blocker = design.problems.find(({ severity }) => severity === 'blocker');
+  const problem = withheld(design);
   return {
     siteId,
     name,
@@ -38,7 +39,10 @@ export function siteShort(
     verdict,
     stations: { ...stations },
     finding: findingOf(design, language),
-    withheldBy: blocker ? problemSentence(blocker, language).what : null,
+    withheldBy: problem && problemSentence(problem, language).what,
+    decides: decidingFigure(design),
+    standGate: design.standGate,
+    hasStorm: design.storm !== null,
     remedy: first
       ? {
           about: language.remedies.remedy(first),

@@ -36,6 +36,7 @@ export type { MatchedBy, PositionTable, PositionTarget } from './joining/matchTa
 export type { TablesRead } from './joining/tablesRead.ts';
 export { type WayEnd, type WayKnown, type WayOfLine, waysOfLines } from './joining/waysOfLines.ts';
 export * from './matching/index.ts';
+export * from './questions/index.ts';
 export { guardText, readGuarded } from './reading/apostrophe.ts';
 export { bare, hiddenIn } from './reading/hiddenCharacters.ts';
 export { KeptReadings, mostKept } from './reading/keptReadings.ts';

@@ -16,6 +16,7 @@ export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
 export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
+export { questionsPage } from './questionsPage.ts';
 export type { RemedyWords } from './remedyWords.ts';
 export type { CommandLineWords } from './sentences/commandLine.ts';
 export {
@@ -77,3 +78,7 @@ function valueText(line: WorkingLine, language: Language): string {
   if (line.value === null) return language.say('working.value.none');
   return inWords(line.value, language) ?? language.numbers.quantity(line.value, line.unit);
 }
+
+export type { DrainageSaid } from './sentences/drainageFindings.ts';
+export type { SettlingSaid } from './sentences/settlingFindings.ts';
+export type { StandSaid } from './sentences/standFindings.ts';

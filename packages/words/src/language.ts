@@ -1,4 +1,5 @@
 import type {
+  HeadFinding,
   Place,
   Problem,
   Severity,
@@ -13,6 +14,9 @@ import type { LanguageHead } from './messages/texts.ts';
 import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
+import type { DrainageWords } from './sentences/drainageFindings.ts';
+import type { SettlingSaid } from './sentences/settlingFindings.ts';
+import type { StandWords } from './sentences/standFindings.ts';
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -28,8 +32,8 @@ export type StorageSaid = Omit<
   readonly cappedBy: string | null;
 };
 
-/** What is said of a storage finding and of a site. */
-export interface FindingWords {
+/** What is said of the findings of a site. */
+export interface FindingWords extends DrainageWords, StandWords {
   /** The finding in one or two sentences. */
   storage(finding: StorageSaid): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */
@@ -41,6 +45,10 @@ export interface FindingWords {
   classTarget(siteClass: string, target: Target): string;
   /** What a water year is called; null where it is a calendar year. */
   waterYear(year: YearAtTank): string | null;
+  /** What one settling tank does, in a few sentences. */
+  settling(finding: SettlingSaid): string;
+  /** Whether water comes to the taps, in a few sentences. */
+  head(finding: HeadFinding): string;
 }
 
 /** What a severity is called, and so many of it. */
@@ -75,5 +83,5 @@ export interface Language extends Speech {
 }
 
 /** The cautions, where someone can be hurt. */
-export const cautionNames = ['drinking', 'otherWater', 'height', 'stand', 'plans'] as const;
+export const cautionNames = ['drinking', 'otherWater', 'height', 'fragileRoof', 'stand', 'lifting', 'plans'] as const;
 export type CautionName = (typeof cautionNames)[number];

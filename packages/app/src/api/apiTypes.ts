@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1099,26 +1099,52 @@ export interface paths {
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
+                                    fiveMinutesOfDay_fraction: number | null;
+                                    fiveMinutesOfDaySource: string | null;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
+                                    headMargin_m: number;
+                                    /** @enum {string} */
+                                    judgeDrainage: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeHead: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeSettling: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeStand: "whereMeasured" | "always" | "never";
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
+                                    pumping_h_per_day: number;
                                     range_fraction: number;
+                                    residualHead_m: number;
+                                    roofSolids_g_per_m2_per_year: number | null;
                                     seed: number;
+                                    settledTarget_fraction: number;
+                                    settlingGrain_um: number;
+                                    settlingGrainDensity_kg_per_m3: number;
+                                    standMargin_fraction: number;
+                                    stormMargin_fraction: number;
+                                    stormReturnPeriod_years: number;
+                                    tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
+                                    unitHead_m: number | null;
+                                    waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */
                                     wetDayAmounts: "gamma" | "mixedExponential";
+                                    /** @enum {string} */
+                                    windExposure: "builtUp" | "openGround" | "openWater";
+                                    windSpeed_m_per_s: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -1452,7 +1478,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1622,7 +1648,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2040,6 +2066,16 @@ export interface paths {
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
                                          */
+                                        settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
                                         storage: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                         /**
                                          * @description A station not modelled yet is notJudged and does not count.
@@ -2215,7 +2251,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "demand" | "gauges" | "normals" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -2462,6 +2498,124 @@ export interface paths {
 export type webhooks = Record<string, never>;
 export interface components {
     schemas: {
+        drainage: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        drainageInput: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description The hardest rain that everything carries. */
+            carries_mm_per_h: number | null;
+            finding: string;
+            firstFlush: {
+                chamber_L: number | null;
+                chamberWanted_L: number | null;
+                /** @description Depth on the plan roof that is let go. */
+                diverted_mm: number;
+                emptying_h: number | null;
+                isBlocked: boolean;
+                /** @description Rain that just keeps up with its hole while it is full. */
+                leak_mm_per_h: number | null;
+                /** @description Dirt that still comes: a rule of thumb, no barrier to germs. */
+                loadLeft_fraction: number;
+                roofId: string;
+                said: string;
+            }[];
+            /** @description Which of parts is fullest, counted from 0. */
+            governing: number | null;
+            /** @description Share of the measured rain that runs over; null: not known. */
+            lost_fraction: number | null;
+            parts: {
+                /** @description Null where it was not measured well enough. */
+                capacity_L_per_s: number | null;
+                /** @description What the storm brings to it; null where that is not known. */
+                flow_L_per_s: number | null;
+                flow_L_per_s_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description The gutter, the downpipe, or the first tank of the body of water. */
+                id: string;
+                /** @enum {string} */
+                part: "gutter" | "outlet" | "downpipe" | "overflow";
+                /** @description Null for an overflow: it takes what all its roofs bring. */
+                roofId: string | null;
+                /** @description Its width or bore. */
+                smallest_mm: number | null;
+                /** @description Smallest part of the catalogue that holds; null where none does, or this one does. */
+                smallestPartId: string | null;
+                /** @description Flow over capacity. */
+                use_fraction: number | null;
+                /**
+                 * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+                 * @enum {string}
+                 */
+                verdict: "holds" | "tight" | "short" | "unknown";
+            }[];
+            returnPeriod_years: number | null;
+            storm_mm_per_h: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         /** @description A number as it is; what JSON has no word for is named. */
         figure: number | {
             /** @enum {string} */
@@ -2546,6 +2700,23 @@ export interface components {
                 components["schemas"]["figure"],
                 components["schemas"]["figure"]
             ][];
+            /** @description Rain of intervals shorter than a day, those in which it rained. */
+            short: {
+                /** @description How long each is, in minutes, likewise. */
+                intervals: [
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"]
+                ][];
+                /** @description Ends of intervals, minutes counted from 1 January 1970, by stretches. */
+                minutes: [
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"],
+                    components["schemas"]["figure"]
+                ][];
+                /** @description Rain of each. */
+                rain_mm: components["schemas"]["figure"][];
+            };
         };
         gaugeReadingsInput: {
             /** @description Days counted from 1 January 1970, by stretches: the first, how many, the step. */
@@ -2563,6 +2734,161 @@ export interface components {
                 components["schemas"]["figureInput"],
                 components["schemas"]["figureInput"]
             ][];
+            /** @description Rain of intervals shorter than a day, those in which it rained. */
+            short: {
+                /** @description How long each is, in minutes, likewise. */
+                intervals: [
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"]
+                ][];
+                /** @description Ends of intervals, minutes counted from 1 January 1970, by stretches. */
+                minutes: [
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"],
+                    components["schemas"]["figureInput"]
+                ][];
+                /** @description Rain of each. */
+                rain_mm: components["schemas"]["figureInput"][];
+            };
+        };
+        head: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        headInput: {
+            /** @description From the low level; under 0 the taps lie higher. */
+            fallToTap_m: number | null;
+            fallToUnit_m: number | null;
+            /** @description In a few sentences. */
+            finding: string;
+            flowFull_L_per_min: number | null;
+            /** @description Without a hand pump, the tank at its outlet. */
+            flowLow_L_per_min: number | null;
+            /** @description With every tap open. */
+            flowWanted_L_per_min: number | null;
+            /** @description The same with the tank at its overflow. */
+            fullLevel_m: number | null;
+            /** @description At the flow wanted, the tank at its outlet. */
+            grade: {
+                /** @description Along the pipes from the tank. */
+                along_m: number;
+                /** @description Height of the place itself; null between places that were measured. */
+                elevation_m: number | null;
+                /** @description To which the water would rise in a tube beside it. */
+                grade_m: number;
+                /** @description The pipe that ends there. */
+                pipeId: string | null;
+                /** @enum {string} */
+                place: "tank" | "pipe" | "unitInlet" | "unitOutlet" | "tap";
+            }[];
+            hasHandPump: boolean;
+            /** @description At the taps at the flow wanted, the tank at its outlet; under 0: so much is missing. */
+            headLeft_m: number | null;
+            headLeftFull_m: number | null;
+            /** @description The narrowest bore of all its pipes with which it holds; null where none does. */
+            leastBore_mm: number | null;
+            leastPart_mm: number | null;
+            /** @description The narrowest pipe of the catalogue with which it holds. */
+            leastPartId: string | null;
+            lossInUnit_m: number | null;
+            lossToTap_m: number | null;
+            lossToUnit_m: number | null;
+            /** @description Of the water over the ground, the tank at its outlet. */
+            lowLevel_m: number | null;
+            /** @description What one person can keep up; null where nothing is to be added. */
+            onePerson_L_per_min: number | null;
+            /** @description Null where there is no hand pump. */
+            pumpAdds_m: number | null;
+            /** @description At its handle, one person for all the taps. */
+            pumpPower_W: number | null;
+            /** @description In the order of the water, at the flow wanted. */
+            segments: {
+                bore_mm: number | null;
+                /** @description Head its wall takes. */
+                friction_m: number;
+                leg: ("tankToUnit" | "unitToTap") | null;
+                length_m: number | null;
+                /** @description Head its fittings take; all that the unit takes. */
+                minor_m: number;
+                /** @description Null for the treatment unit. */
+                pipeId: string | null;
+                velocity_m_per_s: number | null;
+            }[];
+            /** @description How far the pump draws water up, losses included. */
+            suction_m: number | null;
+            /** @description None where a site that is to be judged has no tank or no pipe. */
+            tankIds: string[];
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
         };
         mapFile: {
             /** @description Whose data it is; null where it does not say. */
@@ -2692,6 +3018,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2725,6 +3068,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2754,6 +3098,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -2765,6 +3110,16 @@ export interface components {
                      * @enum {string}
                      */
                     roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -2785,7 +3140,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -2904,6 +3259,23 @@ export interface components {
             /** @description Short first, then unknown, tight, holds; within each the most people for the most dry days. */
             sites: {
                 area: string | null;
+                /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+                decides: {
+                    /** @enum {string} */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                    /** @description The gutter, the downpipe or the tank. */
+                    id: string;
+                    /** @description What the part carries, the ground takes, or is wanted. */
+                    limit: number | null;
+                    range: {
+                        high: number;
+                        low: number;
+                    } | null;
+                    /** @enum {string} */
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    unit: string;
+                    value: number;
+                } | null;
                 /** @description In the design year: those it is judged for. */
                 design_people: number | null;
                 /** @description Null where the site has no verdict. */
@@ -2937,6 +3309,7 @@ export interface components {
                     tankVolume_L: number;
                 } | null;
                 finding: string | null;
+                hasStorm: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -2966,6 +3339,7 @@ export interface components {
                 } | null;
                 siteClass: string | null;
                 siteId: string;
+                standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
@@ -2977,6 +3351,16 @@ export interface components {
                      * @enum {string}
                      */
                     roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -2997,7 +3381,7 @@ export interface components {
                 target: number | null;
                 /** @description Null where it is not worked out yet, or the row cannot be used. */
                 verdict: ("holds" | "tight" | "short" | "unknown") | null;
-                /** @description What keeps it from a verdict, in words; null where it has one. */
+                /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
                 withheldBy: string | null;
             }[];
             /** @description Sites and people by verdict; notYet: not worked out yet, or a row that cannot be used. */
@@ -3786,9 +4170,95 @@ export interface components {
             /** @description A tank, or tanks joined at the foot. */
             tankIds: string[];
         };
+        settling: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
+        settlingInput: {
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Mixed cells in a row; 1 where nothing is said of walls in it. */
+            cells_count: number;
+            /** @description Until the sludge comes near the draw-off; null where not known, or never. */
+            cleanAfter_months: number | null;
+            /** @description In a few sentences. Fine clay and germs do not settle, whatever the verdict. */
+            finding: string;
+            /** @description After so long a tenth of the water has gone through by day, the tank being full. */
+            firstTenth_min: number | null;
+            /** @description In the hours people pump on the day that asks for most. */
+            flowByDay_L_per_s: number | null;
+            flowInStorm_L_per_s: number | null;
+            /** @description The grain that is to settle. */
+            grain_um: number;
+            /** @description What leaves, from clay to sand; none where it is not known. */
+            grains: {
+                grain_um: number;
+                leavesByDay_fraction: number | null;
+                leavesInStorm_fraction: number | null;
+            }[];
+            overflowRateByDay_m_per_h: number | null;
+            overflowRateInStorm_m_per_h: number | null;
+            planArea_m2: number | null;
+            settledByDay_fraction: number | null;
+            settledInStorm_fraction: number | null;
+            /** @description How fast it sinks in still water. */
+            sinks_m_per_h: number | null;
+            /** @description Null where it is not known what roofs shed. */
+            sludge_L_per_year: number | null;
+            /** @description Null where a site that is to be judged has no settling tank. */
+            tankId: string | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+        };
         site: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                said: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainage"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -3805,6 +4275,22 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["head"][];
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                said: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -3855,8 +4341,18 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["series"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settling"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                said: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["stand"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -3868,6 +4364,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -3947,12 +4453,34 @@ export interface components {
                     of: string;
                 } | null;
                 readingTime: string | null;
+                stormCoefficients: {
+                    eta: components["schemas"]["figure"];
+                    kappa: components["schemas"]["figure"];
+                    lambda: components["schemas"]["figure"];
+                    leastPeriod_years: components["schemas"]["figure"] | null;
+                    mostPeriod_years: components["schemas"]["figure"] | null;
+                    source: string | null;
+                    theta_h: components["schemas"]["figure"];
+                } | null;
+                storms: {
+                    high_mm_per_h: components["schemas"]["figure"] | null;
+                    intensity_mm_per_h: components["schemas"]["figure"];
+                    low_mm_per_h: components["schemas"]["figure"] | null;
+                    returnPeriod_years: components["schemas"]["figure"];
+                    source: string | null;
+                }[];
             }[];
             parts: {
+                baseWidth_mm: components["schemas"]["figure"] | null;
+                bore_mm: components["schemas"]["figure"] | null;
+                depth_mm: components["schemas"]["figure"] | null;
                 kind: string;
                 length_m: components["schemas"]["figure"] | null;
+                mass_kg: components["schemas"]["figure"] | null;
                 name: string;
                 partId: string;
+                shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
+                topWidth_mm: components["schemas"]["figure"] | null;
                 volume_L: components["schemas"]["figure"] | null;
             }[];
             prices: {
@@ -3967,26 +4495,52 @@ export interface components {
                 designAfterHandOver_years: components["schemas"]["figure"];
                 draws: components["schemas"]["figure"];
                 firstFlush_mm: components["schemas"]["figure"];
+                fiveMinutesOfDay_fraction: components["schemas"]["figure"] | null;
+                fiveMinutesOfDaySource: string | null;
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figure"];
                 growthFraction_per_year: components["schemas"]["figure"] | null;
+                headMargin_m: components["schemas"]["figure"];
+                /** @enum {string} */
+                judgeDrainage: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeHead: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeSettling: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeStand: "whereMeasured" | "always" | "never";
                 leastYears: components["schemas"]["figure"];
                 litres_per_person_per_day: components["schemas"]["figure"];
                 madeYears: components["schemas"]["figure"];
                 missingDays_fraction: components["schemas"]["figure"];
                 people_per_household: components["schemas"]["figure"] | null;
                 programme: string;
+                pumping_h_per_day: components["schemas"]["figure"];
                 range_fraction: components["schemas"]["figure"];
+                residualHead_m: components["schemas"]["figure"];
+                roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
                 seed: components["schemas"]["figure"];
+                settledTarget_fraction: components["schemas"]["figure"];
+                settlingGrain_um: components["schemas"]["figure"];
+                settlingGrainDensity_kg_per_m3: components["schemas"]["figure"];
+                standMargin_fraction: components["schemas"]["figure"];
+                stormMargin_fraction: components["schemas"]["figure"];
+                stormReturnPeriod_years: components["schemas"]["figure"];
+                tapFlow_L_per_min: components["schemas"]["figure"];
                 target: {
                     daysMet_fraction: components["schemas"]["figure"];
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 };
+                unitHead_m: components["schemas"]["figure"] | null;
+                waterTemperature_C: components["schemas"]["figure"];
                 waterYearStartMonth: components["schemas"]["figure"] | null;
                 /** @enum {string} */
                 wetDayAmounts: "gamma" | "mixedExponential";
+                /** @enum {string} */
+                windExposure: "builtUp" | "openGround" | "openWater";
+                windSpeed_m_per_s: components["schemas"]["figure"] | null;
             };
             /** @description Days are counted from 1 January 1970; null is "not known". */
             site: {
@@ -4005,6 +4559,41 @@ export interface components {
                     row?: components["schemas"]["figure"];
                     siteId?: string;
                 }[];
+                /** @description What puts one station of it in doubt. */
+                doubtsBeside: {
+                    drainage: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    head: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    settling: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                };
                 downpipes: {
                     bore_mm: components["schemas"]["figure"] | null;
                     downpipeId: string;
@@ -4014,16 +4603,23 @@ export interface components {
                 gaugeId: string | null;
                 growthFraction_per_year: components["schemas"]["figure"] | null;
                 gutters: {
+                    baseWidth_mm: components["schemas"]["figure"] | null;
+                    bends_count: components["schemas"]["figure"] | null;
                     depth_mm: components["schemas"]["figure"] | null;
                     fall_mm_per_m: components["schemas"]["figure"] | null;
                     gutterId: string;
                     length_m: components["schemas"]["figure"] | null;
                     outlet_mm: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    outletGrate: "open" | "grated";
+                    outlets_count: components["schemas"]["figure"] | null;
                     roofId: string;
+                    runToOutlet_m: components["schemas"]["figure"] | null;
                     shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                     width_mm: components["schemas"]["figure"] | null;
                 }[];
                 handOverDay: components["schemas"]["figure"] | null;
+                hasHandPump: boolean | null;
                 households_count: components["schemas"]["figure"] | null;
                 latitude_deg: components["schemas"]["figure"] | null;
                 longitude_deg: components["schemas"]["figure"] | null;
@@ -4038,6 +4634,20 @@ export interface components {
                 } | null;
                 people: components["schemas"]["figure"] | null;
                 peopleCountedOn: components["schemas"]["figure"] | null;
+                pipes: {
+                    bore_mm: components["schemas"]["figure"] | null;
+                    elbows_count: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    leg: "tankToUnit" | "unitToTap";
+                    length_m: components["schemas"]["figure"] | null;
+                    material: ("plastic" | "steel" | "galvanised" | "castIron") | null;
+                    meters_count: components["schemas"]["figure"] | null;
+                    otherLoss_k: components["schemas"]["figure"] | null;
+                    pipeId: string;
+                    tankId: string | null;
+                    tees_count: components["schemas"]["figure"] | null;
+                    valves_count: components["schemas"]["figure"] | null;
+                }[];
                 presence: {
                     calendarId: string;
                     periods: {
@@ -4065,6 +4675,7 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figure"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figure"] | null;
+                    isFragile: boolean | null;
                     length_m: components["schemas"]["figure"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figure"] | null;
@@ -4072,6 +4683,8 @@ export interface components {
                     roofPlanArea_m2: components["schemas"]["figure"] | null;
                     runoffFraction: components["schemas"]["figure"] | null;
                     tankId: string | null;
+                    valleys_count: components["schemas"]["figure"] | null;
+                    wallAbove_m2: components["schemas"]["figure"] | null;
                     width_m: components["schemas"]["figure"] | null;
                 }[];
                 secondSource: {
@@ -4085,24 +4698,45 @@ export interface components {
                 siteClass: string | null;
                 siteId: string;
                 tanks: {
+                    baseWidth_m: components["schemas"]["figure"] | null;
+                    cells_count: components["schemas"]["figure"] | null;
                     diameter_m: components["schemas"]["figure"] | null;
+                    emptyMass_kg: components["schemas"]["figure"] | null;
+                    groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
+                    inletHeight_m: components["schemas"]["figure"] | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
                     outletHeight_m: components["schemas"]["figure"] | null;
+                    overflowBore_mm: components["schemas"]["figure"] | null;
                     overflowHeight_m: components["schemas"]["figure"] | null;
+                    overflows_count: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    overflowScreen: "open" | "screened";
+                    pads_count: components["schemas"]["figure"] | null;
+                    padSide_m: components["schemas"]["figure"] | null;
+                    partId: string | null;
+                    partMass_kg: components["schemas"]["figure"] | null;
                     partVolume_L: components["schemas"]["figure"] | null;
                     peopleFraction: components["schemas"]["figure"] | null;
                     /** @enum {string} */
                     role: "storage" | "settling";
+                    signedBy: string | null;
+                    signedOn: components["schemas"]["figure"] | null;
                     standHeight_m: components["schemas"]["figure"] | null;
+                    standMass_kg: components["schemas"]["figure"] | null;
                     tankId: string;
                 }[];
+                tapHeight_m: components["schemas"]["figure"] | null;
+                taps_count: components["schemas"]["figure"] | null;
                 target: {
                     daysMet_fraction: components["schemas"]["figure"];
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 } | null;
+                unitHeight_m: components["schemas"]["figure"] | null;
+                windExposure: ("builtUp" | "openGround" | "openWater") | null;
+                windSpeed_m_per_s: components["schemas"]["figure"] | null;
             };
             /** @description The version of the programme now. */
             version: number;
@@ -4152,12 +4786,34 @@ export interface components {
                     of: string;
                 } | null;
                 readingTime: string | null;
+                stormCoefficients: {
+                    eta: components["schemas"]["figureInput"];
+                    kappa: components["schemas"]["figureInput"];
+                    lambda: components["schemas"]["figureInput"];
+                    leastPeriod_years: components["schemas"]["figureInput"] | null;
+                    mostPeriod_years: components["schemas"]["figureInput"] | null;
+                    source: string | null;
+                    theta_h: components["schemas"]["figureInput"];
+                } | null;
+                storms: {
+                    high_mm_per_h: components["schemas"]["figureInput"] | null;
+                    intensity_mm_per_h: components["schemas"]["figureInput"];
+                    low_mm_per_h: components["schemas"]["figureInput"] | null;
+                    returnPeriod_years: components["schemas"]["figureInput"];
+                    source: string | null;
+                }[];
             }[];
             parts: {
+                baseWidth_mm: components["schemas"]["figureInput"] | null;
+                bore_mm: components["schemas"]["figureInput"] | null;
+                depth_mm: components["schemas"]["figureInput"] | null;
                 kind: string;
                 length_m: components["schemas"]["figureInput"] | null;
+                mass_kg: components["schemas"]["figureInput"] | null;
                 name: string;
                 partId: string;
+                shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
+                topWidth_mm: components["schemas"]["figureInput"] | null;
                 volume_L: components["schemas"]["figureInput"] | null;
             }[];
             prices: {
@@ -4172,26 +4828,52 @@ export interface components {
                 designAfterHandOver_years: components["schemas"]["figureInput"];
                 draws: components["schemas"]["figureInput"];
                 firstFlush_mm: components["schemas"]["figureInput"];
+                fiveMinutesOfDay_fraction: components["schemas"]["figureInput"] | null;
+                fiveMinutesOfDaySource: string | null;
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figureInput"];
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
+                headMargin_m: components["schemas"]["figureInput"];
+                /** @enum {string} */
+                judgeDrainage: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeHead: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeSettling: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeStand: "whereMeasured" | "always" | "never";
                 leastYears: components["schemas"]["figureInput"];
                 litres_per_person_per_day: components["schemas"]["figureInput"];
                 madeYears: components["schemas"]["figureInput"];
                 missingDays_fraction: components["schemas"]["figureInput"];
                 people_per_household: components["schemas"]["figureInput"] | null;
                 programme: string;
+                pumping_h_per_day: components["schemas"]["figureInput"];
                 range_fraction: components["schemas"]["figureInput"];
+                residualHead_m: components["schemas"]["figureInput"];
+                roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
                 seed: components["schemas"]["figureInput"];
+                settledTarget_fraction: components["schemas"]["figureInput"];
+                settlingGrain_um: components["schemas"]["figureInput"];
+                settlingGrainDensity_kg_per_m3: components["schemas"]["figureInput"];
+                standMargin_fraction: components["schemas"]["figureInput"];
+                stormMargin_fraction: components["schemas"]["figureInput"];
+                stormReturnPeriod_years: components["schemas"]["figureInput"];
+                tapFlow_L_per_min: components["schemas"]["figureInput"];
                 target: {
                     daysMet_fraction: components["schemas"]["figureInput"];
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 };
+                unitHead_m: components["schemas"]["figureInput"] | null;
+                waterTemperature_C: components["schemas"]["figureInput"];
                 waterYearStartMonth: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
                 wetDayAmounts: "gamma" | "mixedExponential";
+                /** @enum {string} */
+                windExposure: "builtUp" | "openGround" | "openWater";
+                windSpeed_m_per_s: components["schemas"]["figureInput"] | null;
             };
             /** @description Days are counted from 1 January 1970; null is "not known". */
             site: {
@@ -4210,6 +4892,41 @@ export interface components {
                     row?: components["schemas"]["figureInput"];
                     siteId?: string;
                 }[];
+                /** @description What puts one station of it in doubt. */
+                doubtsBeside: {
+                    drainage: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    head: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    settling: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                };
                 downpipes: {
                     bore_mm: components["schemas"]["figureInput"] | null;
                     downpipeId: string;
@@ -4219,16 +4936,23 @@ export interface components {
                 gaugeId: string | null;
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
                 gutters: {
+                    baseWidth_mm: components["schemas"]["figureInput"] | null;
+                    bends_count: components["schemas"]["figureInput"] | null;
                     depth_mm: components["schemas"]["figureInput"] | null;
                     fall_mm_per_m: components["schemas"]["figureInput"] | null;
                     gutterId: string;
                     length_m: components["schemas"]["figureInput"] | null;
                     outlet_mm: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    outletGrate: "open" | "grated";
+                    outlets_count: components["schemas"]["figureInput"] | null;
                     roofId: string;
+                    runToOutlet_m: components["schemas"]["figureInput"] | null;
                     shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                     width_mm: components["schemas"]["figureInput"] | null;
                 }[];
                 handOverDay: components["schemas"]["figureInput"] | null;
+                hasHandPump: boolean | null;
                 households_count: components["schemas"]["figureInput"] | null;
                 latitude_deg: components["schemas"]["figureInput"] | null;
                 longitude_deg: components["schemas"]["figureInput"] | null;
@@ -4243,6 +4967,20 @@ export interface components {
                 } | null;
                 people: components["schemas"]["figureInput"] | null;
                 peopleCountedOn: components["schemas"]["figureInput"] | null;
+                pipes: {
+                    bore_mm: components["schemas"]["figureInput"] | null;
+                    elbows_count: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    leg: "tankToUnit" | "unitToTap";
+                    length_m: components["schemas"]["figureInput"] | null;
+                    material: ("plastic" | "steel" | "galvanised" | "castIron") | null;
+                    meters_count: components["schemas"]["figureInput"] | null;
+                    otherLoss_k: components["schemas"]["figureInput"] | null;
+                    pipeId: string;
+                    tankId: string | null;
+                    tees_count: components["schemas"]["figureInput"] | null;
+                    valves_count: components["schemas"]["figureInput"] | null;
+                }[];
                 presence: {
                     calendarId: string;
                     periods: {
@@ -4270,6 +5008,7 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figureInput"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figureInput"] | null;
+                    isFragile: boolean | null;
                     length_m: components["schemas"]["figureInput"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figureInput"] | null;
@@ -4277,6 +5016,8 @@ export interface components {
                     roofPlanArea_m2: components["schemas"]["figureInput"] | null;
                     runoffFraction: components["schemas"]["figureInput"] | null;
                     tankId: string | null;
+                    valleys_count: components["schemas"]["figureInput"] | null;
+                    wallAbove_m2: components["schemas"]["figureInput"] | null;
                     width_m: components["schemas"]["figureInput"] | null;
                 }[];
                 secondSource: {
@@ -4290,24 +5031,45 @@ export interface components {
                 siteClass: string | null;
                 siteId: string;
                 tanks: {
+                    baseWidth_m: components["schemas"]["figureInput"] | null;
+                    cells_count: components["schemas"]["figureInput"] | null;
                     diameter_m: components["schemas"]["figureInput"] | null;
+                    emptyMass_kg: components["schemas"]["figureInput"] | null;
+                    groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
+                    inletHeight_m: components["schemas"]["figureInput"] | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;
                     outletHeight_m: components["schemas"]["figureInput"] | null;
+                    overflowBore_mm: components["schemas"]["figureInput"] | null;
                     overflowHeight_m: components["schemas"]["figureInput"] | null;
+                    overflows_count: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    overflowScreen: "open" | "screened";
+                    pads_count: components["schemas"]["figureInput"] | null;
+                    padSide_m: components["schemas"]["figureInput"] | null;
+                    partId: string | null;
+                    partMass_kg: components["schemas"]["figureInput"] | null;
                     partVolume_L: components["schemas"]["figureInput"] | null;
                     peopleFraction: components["schemas"]["figureInput"] | null;
                     /** @enum {string} */
                     role: "storage" | "settling";
+                    signedBy: string | null;
+                    signedOn: components["schemas"]["figureInput"] | null;
                     standHeight_m: components["schemas"]["figureInput"] | null;
+                    standMass_kg: components["schemas"]["figureInput"] | null;
                     tankId: string;
                 }[];
+                tapHeight_m: components["schemas"]["figureInput"] | null;
+                taps_count: components["schemas"]["figureInput"] | null;
                 target: {
                     daysMet_fraction: components["schemas"]["figureInput"];
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 } | null;
+                unitHeight_m: components["schemas"]["figureInput"] | null;
+                windExposure: ("builtUp" | "openGround" | "openWater") | null;
+                windSpeed_m_per_s: components["schemas"]["figureInput"] | null;
             };
             /** @description The version of the programme now. */
             version: number;
@@ -4315,8 +5077,16 @@ export interface components {
             wantedGauges: string[];
         };
         siteInput: {
+            /** @description Which cautions its work asks for. */
+            cautions: {
+                /** @enum {string} */
+                caution: "height" | "fragileRoof" | "stand" | "lifting";
+                said: string;
+            }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
+            /** @description Null where gutters and pipes are not judged. */
+            drainage: components["schemas"]["drainageInput"] | null;
             /** @description The finding in a sentence or two. */
             finding: string;
             /** @description Of the tank that serves last; null where one never does. */
@@ -4333,6 +5103,22 @@ export interface components {
                 };
             } | null;
             gaugeId: string | null;
+            /** @description The way to the taps, one for each body of water that is judged. */
+            head: components["schemas"]["headInput"][];
+            /** @description What is heaviest to carry; null where no part has a mass. */
+            heaviestPiece: {
+                /** @enum {string} */
+                carriedBy: "one" | "two" | "more";
+                /** @enum {string} */
+                from: "site" | "catalogue";
+                liftingIndex_factor: number;
+                /** @description What one person may lift from the floor to a truck. */
+                liftingLimit_kg: number;
+                mass_kg: number;
+                name: string;
+                partId: string;
+                said: string;
+            } | null;
             name: string;
             /** @description As counted, or made from the households. */
             people: number | null;
@@ -4383,8 +5169,18 @@ export interface components {
             };
             /** @description One for each body of water; none where facts are missing. */
             series?: components["schemas"]["seriesInput"][];
+            /** @description One for each settling tank that is judged. */
+            settling: components["schemas"]["settlingInput"][];
             siteClass: string | null;
             siteId: string;
+            /** @description closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict. */
+            standGate: {
+                /** @enum {string} */
+                gate: "notNeeded" | "closed" | "open";
+                said: string;
+            };
+            /** @description One for each tank whose stand or ground is judged, the worst first. */
+            stands: components["schemas"]["standInput"][];
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4396,6 +5192,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4433,6 +5239,23 @@ export interface components {
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4467,6 +5290,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4494,6 +5319,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4505,6 +5335,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4533,10 +5373,27 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteShortInput: {
+            /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
+            decides: {
+                /** @enum {string} */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower" | "gravityFlow";
+                /** @description The gutter, the downpipe or the tank. */
+                id: string;
+                /** @description What the part carries, the ground takes, or is wanted. */
+                limit: number | null;
+                range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @enum {string} */
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                unit: string;
+                value: number;
+            } | null;
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
             /** @description Null where the site has no verdict. */
@@ -4571,6 +5428,8 @@ export interface components {
             } | null;
             /** @description The finding in a sentence or two. */
             finding: string;
+            /** @description Is it known how hard it may rain there? */
+            hasStorm: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -4598,6 +5457,11 @@ export interface components {
             } | null;
             siteClass: string | null;
             siteId: string;
+            /**
+             * @description Apart from the verdict. closed: not to be filled or handed over.
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             stations: {
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
@@ -4609,6 +5473,16 @@ export interface components {
                  * @enum {string}
                  */
                 roof: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                settling: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                stand: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4637,7 +5511,7 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
             /** @description People times dry days a year: the order within a verdict. */
             weight: number;
-            /** @description What keeps it from a verdict, in words; null where it has one. */
+            /** @description What keeps it, or its worst station, from a verdict, in words; null where nothing does. */
             withheldBy: string | null;
         };
         siteYears: {
@@ -4663,6 +5537,92 @@ export interface components {
             limit_days: number;
             /** @description The longest dry run reached within each year, days before it included; null where the year is not judged. Of several bodies of water the longest. */
             longestRun_days: (number | null)[];
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        stand: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            said: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
+        };
+        /** @description Screening sums, no structural design: the caution `stand` is shown wherever they are. */
+        standInput: {
+            bearing_kPa: number | null;
+            /** @description The lowest of the listings for its class of ground. */
+            bearingAllowed_kPa: number | null;
+            bearingUse_factor: number | null;
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            empty: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description How many times the push of the wind could grow before it tips or slides; null: not known. */
+            full: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            };
+            /** @description What it fails by. */
+            lacks: ("bearing" | "overturning" | "sliding" | "fastening")[];
+            /** @description Water that would keep it standing; null: none would, or not known. */
+            leastHeld_L: number | null;
+            /** @description The empty tank alone on its stand; null on the ground. */
+            loose: {
+                overturning_factor: number | null;
+                sliding_factor: number | null;
+            } | null;
+            /** @description Tank and stand. */
+            massEmpty_kg: number | null;
+            massFull_kg: number | null;
+            /** @description To its rim, or what is written on it where that is more. */
+            mostHeld_L: number | null;
+            said: string;
+            standHeight_m: number | null;
+            tankId: string;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            windForce_N: number | null;
+            windSpeed_m_per_s: number | null;
         };
         storage: {
             /** @description Days on which judged litres are asked, in a mean judged year. */

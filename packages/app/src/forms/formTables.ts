@@ -29,6 +29,27 @@ export const settingFields = [
   'growthFraction_per_year',
   'people_per_household',
   'firstFlush_mm',
+  'judgeDrainage',
+  'stormReturnPeriod_years',
+  'stormMargin_fraction',
+  'fiveMinutesOfDay_fraction',
+  'fiveMinutesOfDaySource',
+  'judgeSettling',
+  'settledTarget_fraction',
+  'settlingGrain_um',
+  'settlingGrainDensity_kg_per_m3',
+  'waterTemperature_C',
+  'roofSolids_g_per_m2_per_year',
+  'judgeStand',
+  'windSpeed_m_per_s',
+  'windExposure',
+  'standMargin_fraction',
+  'judgeHead',
+  'tapFlow_L_per_min',
+  'residualHead_m',
+  'headMargin_m',
+  'unitHead_m',
+  'pumping_h_per_day',
   'gaugeReach_km',
   'leastYears',
   'missingDays_fraction',
@@ -80,4 +101,4 @@ export function formTable(name: string): FormTable | null {
 }
 
 /** Tables whose rows belong to one site, in the order of the water's path. */
-export const siteTables = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'demand'] as const;
+export const siteTables = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'pipes', 'demand'] as const;

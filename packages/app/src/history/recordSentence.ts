@@ -131,7 +131,7 @@ function oneChange(who: string, change: ChangeTold, telling: RecordWords): strin
 
 /** The site all changes are about; null where they are about more. */
 function siteOf(changes: readonly ChangeTold[]): string | null {
-  const ofSite = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'demand'];
+  const ofSite = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'pipes', 'demand'];
   const sites = new Set(changes.map(({ table, key }) => (ofSite.includes(table) ? key.split('/')[0]! : '')));
   const [site] = sites;
   return sites.size === 1 && site !== undefined && site !== '' ? site : null;

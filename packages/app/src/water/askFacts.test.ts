@@ -1,69 +1,14 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { factsAnswered, readingsAnswered } from './answerForTests.ts';
 import { askFacts } from './askFacts.ts';
-import { type FactsAnswer, factsOfAnswer, type ReadingsAnswer, readingsOfAnswer } from './factsOfAnswer.ts';
+import { factsOfAnswer, readingsOfAnswer } from './factsOfAnswer.ts';
 
 const wanted = { programmeId: 'p-1', siteId: 'S1', form: 'one', language: 'en' };
-const target = { daysMet_fraction: 0.95, longestDryRun_days: 7, goodYears_fraction: 0.8 };
 
-/** An answer about a site that stands between two gauges, one of them too far to be read. */
-const facts = (of = 'a', people: number | null = 40): FactsAnswer => ({
-  version: 3,
-  designVersion: 3,
-  site: {
-    ...{ siteId: 'S1', name: 'NaN', latitude_deg: { figure: '-0' }, longitude_deg: 125.25, siteClass: null, target },
-    ...{ people, peopleCountedOn: null, households_count: null, growthFraction_per_year: null, designYear: null },
-    ...{
-      gaugeId: null,
-      rainFactor: { figure: 'Infinity' },
-      handOverDay: 20_000,
-      roofs: [],
-      gutters: [],
-      downpipes: [],
-    },
-    ...{ tanks: [], demand: [], ration: null, presence: null, secondSource: null, nearSecondSource: null, doubts: [] },
-  },
-  faults: [],
-  settings: {
-    ...{
-      programme: 'Tarn',
-      target,
-      litres_per_person_per_day: 7.5,
-      firstFlush_mm: 0.5,
-      range_fraction: 0.9,
-      draws: 1000,
-    },
-    ...{ seed: 1, missingDays_fraction: 0.1, leastYears: 10, waterYearStartMonth: null, gapFilling: 'otherYears' },
-    ...{ dayOrder: 'drawFirst', designAfterHandOver_years: 5, growthFraction_per_year: null, madeYears: 100 },
-    ...{ people_per_household: null, wetDayAmounts: 'gamma', gaugeReach_km: 50 },
-  },
-  parts: [],
-  prices: [],
-  gauges: [
-    {
-      ...{ gaugeId: 'G1', name: 'East', latitude_deg: 0, longitude_deg: 125, readingTime: null, normals: [] },
-      ...{ file: 'rain/G1.csv', readings: { of, address: `/readings?of=${of}` } },
-    },
-    {
-      ...{ gaugeId: 'G2', name: 'West', latitude_deg: 5, longitude_deg: 125, readingTime: null, normals: [] },
-      ...{ file: 'rain/G2.csv', readings: null },
-    },
-  ],
-  wantedGauges: [],
-});
-const readings: ReadingsAnswer = {
-  gaugeId: 'G1',
-  days: [
-    [100, 3, 1],
-    [99, 1, 1],
-  ],
-  rows: [
-    [2, 2, 0],
-    [3, 2, 4],
-  ],
-  rain_mm: [0.1, null, { figure: 'NaN' }, 12.5],
-};
+const facts = factsAnswered;
+const readings = readingsAnswered;
 
 /** What the program would answer, by the end of the address; a number is the status of a problem. Null: it is away. */
 let answers: readonly (readonly [string, unknown])[] | null;

@@ -33,8 +33,15 @@ it('keeps to the limits of the tables', () => {
     expect(low, column[1]).toBeGreaterThanOrEqual(hard!.low);
     if (otherUnit) expect(low).toBeGreaterThan(otherUnit.high);
     else expect(low, column[1]).toBe(hard!.low);
-    expect(kind === 'whole').toBe(column[1] === 'people');
+    expect(kind === 'whole').toBe(column[1] === 'people' || column[1] === 'outlets');
   }
+});
+
+it('brings gutters, pipes and heights into what the tables take', () => {
+  const gutter = { kind: 'fitting', of: 'gutter', id: 'G1', measure: 'outlets_count', value: 0.2 } as const;
+  expect(withStep(emptyDraft, gutter).steps).toEqual([{ ...gutter, value: 1 }]);
+  const tap = { kind: 'fitting', of: 'site', id: 'S1', measure: 'tapHeight_m', value: Number.NaN } as const;
+  expect(withStep(emptyDraft, tap)).toBe(emptyDraft);
 });
 
 it('asks nothing with the rain and the order as they are', () => {

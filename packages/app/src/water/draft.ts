@@ -1,6 +1,26 @@
 import type { DayOrder, RemedyChange, Scenario } from '@eavewell/engine';
 import { within } from './limits.ts';
 
+/** Measures of gutters, pipes, overflows, stands and taps that can be tried, by whose they are. */
+export const fittingMeasures = {
+  gutter: ['width_mm', 'fall_mm_per_m', 'outlets_count'],
+  downpipe: ['bore_mm'],
+  tank: ['overflowBore_mm', 'standHeight_m'],
+  site: ['tapHeight_m'],
+} as const;
+type FittingMeasures = typeof fittingMeasures;
+
+/** One of them changed; `id` is that of the gutter, the downpipe or the tank, and of the site for its taps. */
+export type FittingStep = {
+  readonly [Of in keyof FittingMeasures]: {
+    readonly kind: 'fitting';
+    readonly of: Of;
+    readonly id: string;
+    readonly measure: FittingMeasures[Of][number];
+    readonly value: number;
+  };
+}[keyof FittingMeasures];
+
 /** One thing changed on the drawing or beside it. */
 export type DraftStep =
   | { readonly kind: 'tank'; readonly tankId: string; readonly volume_L: number }
@@ -11,6 +31,7 @@ export type DraftStep =
   | { readonly kind: 'litres'; readonly purpose: string; readonly litres_per_person_per_day: number }
   /** People as they are counted: growth to the design year is added as the site has it. */
   | { readonly kind: 'people'; readonly people: number }
+  | FittingStep
   | { readonly kind: 'remedy'; readonly changes: readonly RemedyChange[] };
 
 /** What she has changed and not kept: plain data, so that it goes to a thread as it is. */
@@ -102,6 +123,10 @@ export function stepWithin(step: DraftStep): DraftStep | null {
     case 'people': {
       const people = within('people', step.people);
       return people === null ? null : { ...step, people };
+    }
+    case 'fitting': {
+      const value = within(step.measure, step.value);
+      return value === null ? null : { ...step, value };
     }
     case 'remedy':
       return step;

@@ -1,4 +1,4 @@
-import { defaultSettings, type SiteFacts, type TankFacts, usableVolume } from '@eavewell/engine';
+import { defaultSettings, type SiteFacts, type TankFacts, unmeasuredGutter, usableVolume } from '@eavewell/engine';
 import { expect, it } from 'vitest';
 import type { DraftStep } from './draft.ts';
 import { drafted, draftedSite } from './draftedSite.ts';
@@ -39,6 +39,41 @@ it('a measure that leaves the tank unmeasured leaves what is written on it', () 
   const site = siteWith({ tanks: [{ ...statedTank, nominal_L: 5000 }] });
   const after = made(site, { kind: 'overflow', tankId: 'T1', overflowHeight_m: 2 });
   expect(after.tanks[0]).toMatchObject({ nominal_L: 5000, overflowHeight_m: 2 });
+});
+
+const gutter = { ...unmeasuredGutter, gutterId: 'G1', roofId: 'R1', shape: 'trapezoidal' } as const;
+
+it('makes a gutter wider in its shape, with its depth and its sole; its fall and outlets alone', () => {
+  const site = siteWith({ gutters: [{ ...gutter, width_mm: 100, depth_mm: 60, baseWidth_mm: 70, fall_mm_per_m: 2 }] });
+  const fitting = { kind: 'fitting', of: 'gutter', id: 'G1' } as const;
+  const wide = made(site, { ...fitting, measure: 'width_mm', value: 150 });
+  expect(wide.gutters[0]).toMatchObject({ width_mm: 150, depth_mm: 90, baseWidth_mm: 105, fall_mm_per_m: 2 });
+  const level = made(
+    site,
+    { ...fitting, measure: 'fall_mm_per_m', value: 0 },
+    { ...fitting, measure: 'outlets_count', value: 2 },
+  );
+  expect(level.gutters[0]).toMatchObject({ width_mm: 100, depth_mm: 60, fall_mm_per_m: 0, outlets_count: 2 });
+  const bare = made(siteWith({ gutters: [gutter] }), { ...fitting, measure: 'width_mm', value: 150 });
+  expect(bare.gutters[0]).toMatchObject({ width_mm: 150, depth_mm: null, baseWidth_mm: null });
+});
+
+it('tries pipes, overflows, stands and taps; a step that names what is not there changes nothing', () => {
+  const site = siteWith({ downpipes: [{ downpipeId: 'D1', roofId: 'R1', bore_mm: 80, length_m: 3 }] });
+  const after = made(
+    site,
+    { kind: 'fitting', of: 'downpipe', id: 'D1', measure: 'bore_mm', value: 110 },
+    { kind: 'fitting', of: 'tank', id: 'T1', measure: 'overflowBore_mm', value: 100 },
+    { kind: 'fitting', of: 'tank', id: 'T1', measure: 'standHeight_m', value: 1.2 },
+    { kind: 'fitting', of: 'site', id: 'S1', measure: 'tapHeight_m', value: 0.9 },
+    { kind: 'fitting', of: 'downpipe', id: 'D9', measure: 'bore_mm', value: 20 },
+  );
+  expect(after).toEqual({
+    ...site,
+    downpipes: [{ ...site.downpipes[0], bore_mm: 110 }],
+    tanks: [{ ...site.tanks[0], overflowBore_mm: 100, standHeight_m: 1.2 }],
+    tapHeight_m: 0.9,
+  });
 });
 
 it('gives a roof a share and a first flush, with a diverter where it had none', () => {

@@ -3,6 +3,7 @@ import {
   type DemandPurpose,
   type DesignSettings,
   type DiverterFacts,
+  type GutterFacts,
   overflowFor_m,
   purposesOf,
   type RemedyChange,
@@ -11,7 +12,7 @@ import {
   type TankFacts,
   tankGroups,
 } from '@eavewell/engine';
-import type { Draft, DraftStep } from './draft.ts';
+import type { Draft, DraftStep, FittingStep } from './draft.ts';
 import { within } from './limits.ts';
 
 /** Parts of the catalogue by the tanks they are: facts say their volumes alone. */
@@ -71,6 +72,8 @@ function measured(
       };
     case 'litres':
       return { ...made, site: { ...site, demand: asked(site, step, settings) } };
+    case 'fitting':
+      return { ...made, site: fitted(site, step) };
     case 'people':
       return { ...made, site: { ...site, people: step.people } };
   }
@@ -109,6 +112,36 @@ function ownNames(purposes: SiteFacts['demand']): SiteFacts['demand'] {
   return purposes.map((one) => ({ ...one, purpose: ownName(one.purpose) }));
 }
 
+/** A gutter, a pipe, an overflow, a stand or the taps of another measure. */
+function fitted(site: SiteFacts, { of, id, measure, value }: FittingStep): SiteFacts {
+  const with_ = { [measure]: value };
+  switch (of) {
+    case 'gutter':
+      return {
+        ...site,
+        gutters: site.gutters.map((one) => (one.gutterId === id ? guttered(one, measure, value) : one)),
+      };
+    case 'downpipe':
+      return { ...site, downpipes: site.downpipes.map((one) => (one.downpipeId === id ? { ...one, ...with_ } : one)) };
+    case 'tank':
+      return { ...site, tanks: site.tanks.map((one) => (one.tankId === id ? { ...one, ...with_ } : one)) };
+    case 'site':
+      return { ...site, ...with_ };
+  }
+}
+
+/** A wider gutter is one of the same shape: its depth and its sole grow with it. */
+function guttered(gutter: GutterFacts, measure: FittingStep['measure'], value: number): GutterFacts {
+  const changed = { ...gutter, [measure]: value };
+  if (measure !== 'width_mm' || gutter.width_mm === null) return changed;
+  const times = value / gutter.width_mm;
+  const grown = (name: 'depth_mm' | 'baseWidth_mm') => {
+    const before = gutter[name];
+    return before === null ? null : within(name, before * times);
+  };
+  return { ...changed, depth_mm: grown('depth_mm'), baseWidth_mm: grown('baseWidth_mm') };
+}
+
 function withRoof(site: SiteFacts, roofId: string, change: (roof: RoofFacts) => RoofFacts): SiteFacts {
   return { ...site, roofs: site.roofs.map((roof) => (roof.roofId === roofId ? change(roof) : roof)) };
 }
@@ -133,7 +166,7 @@ function withTank(made: Drafted, saved: SiteFacts, step: TankStep): Drafted {
  * measured nor of the part any more is not told.
  */
 function sized(tank: TankFacts, step: TankStep): TankFacts {
-  const untold = { partVolume_L: null, nominal_L: null };
+  const untold = { partId: null, partVolume_L: null, partMass_kg: null, nominal_L: null };
   if (step.kind === 'tank') {
     const wanted_m = overflowFor_m(tank, step.volume_L);
     if (wanted_m === null) return { ...tank, ...untold, nominal_L: step.volume_L };
@@ -158,10 +191,20 @@ function sizedAs(tank: TankFacts): TankFacts {
   return { ...tank, nominal_L: tank.nominal_L ?? tank.partVolume_L };
 }
 
-const sizeOf = ({ nominal_L, partVolume_L, diameter_m, overflowHeight_m, height_m }: TankFacts) => ({
+const sizeOf = ({
+  nominal_L,
+  partId,
+  partVolume_L,
+  partMass_kg,
+  diameter_m,
+  overflowHeight_m,
+  height_m,
+}: TankFacts) => ({
   height_m,
   nominal_L,
+  partId,
   partVolume_L,
+  partMass_kg,
   diameter_m,
   overflowHeight_m,
 });

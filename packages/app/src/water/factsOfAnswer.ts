@@ -1,4 +1,12 @@
-import type { GaugeFacts, Problem, ProgrammeFacts, RainReading, ReadyWanted, SiteFacts } from '@eavewell/engine';
+import type {
+  GaugeFacts,
+  Problem,
+  ProgrammeFacts,
+  RainReading,
+  ReadyWanted,
+  ShortReading,
+  SiteFacts,
+} from '@eavewell/engine';
 import type { components } from '../api/apiTypes.ts';
 
 /** The facts of one site, as the program answers with them. */
@@ -65,6 +73,26 @@ export function readingsOfAnswer(answer: ReadingsAnswer): readonly RainReading[]
   return rain_mm.map((depth_mm, i) => ({ day: day[i]!, rain_mm: depth_mm, row: row[i]! }));
 }
 
+/** 24 hours of 60 minutes. */
+const minutes_per_day = 1440;
+
+/**
+ * The rain of short intervals of a gauge, one by one and in their order.
+ *
+ * @param answer - as the program answers
+ * @returns day [day], end of the interval [min], interval [min] and rain [mm] of each
+ */
+export function shortRainOfAnswer(answer: ReadingsAnswer): readonly ShortReading[] {
+  const { minutes, intervals, rain_mm } = exact(answer.short);
+  const [ends, lengths] = [numbersOf(minutes), numbersOf(intervals)];
+  if (ends.length !== rain_mm.length || lengths.length !== rain_mm.length)
+    throw new Error(`the short rain of ${answer.gaugeId} does not hold together`);
+  return rain_mm.map((depth_mm, i) => {
+    const day = Math.floor(ends[i]! / minutes_per_day);
+    return { day, minuteOfDay: ends[i]! - day * minutes_per_day, interval_min: lengths[i]!, rain_mm: depth_mm };
+  });
+}
+
 /**
  * What is the engine told of one site? All that its design and its remedies follow from, number by number as the program has it.
  *
@@ -77,7 +105,8 @@ export function factsOfAnswer(answer: FactsAnswer, readings: ReadonlyMap<string,
   const read = gauges.map(({ readings: at, ...head }): GaugeFacts => {
     const found = readings.get(head.gaugeId);
     if (at !== null && found === undefined) throw new Error(`the readings of ${head.gaugeId} are not there`);
-    return { ...head, readings: at === null || found === undefined ? [] : readingsOfAnswer(found) };
+    if (at === null || found === undefined) return { ...head, readings: [], shortRain: [] };
+    return { ...head, readings: readingsOfAnswer(found), shortRain: shortRainOfAnswer(found) };
   });
   return {
     facts: { settings, sites: [site], gauges: read, parts, prices },

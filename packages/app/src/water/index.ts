@@ -1,4 +1,4 @@
-export { type DraftStep, isAsked, type Question } from './draft.ts';
+export { type DraftStep, type FittingStep, fittingMeasures, isAsked, type Question } from './draft.ts';
 export { limits } from './limits.ts';
 export type { Judged } from './siteJudge.ts';
 export { type KeepOutcome, type SiteWater, useSiteWater } from './useSiteWater.ts';

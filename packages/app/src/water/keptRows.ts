@@ -1,4 +1,12 @@
-import type { DemandPurpose, RoofFacts, SiteFacts, TankFacts } from '@eavewell/engine';
+import type {
+  DemandPurpose,
+  DownpipeFacts,
+  GutterFacts,
+  PipeFacts,
+  RoofFacts,
+  SiteFacts,
+  TankFacts,
+} from '@eavewell/engine';
 import type { AppMessageKey, MessageValues } from '@eavewell/words/app';
 import type { RowChange } from '../api/client.ts';
 import type { Drafted } from './draftedSite.ts';
@@ -28,6 +36,8 @@ export interface KeptRows {
 
 /** What stands in a cell: null is an empty one. */
 type Cell = string | null;
+/** What a cell is read as. */
+type Fact = string | number | null;
 type NewCells = Readonly<Record<string, Cell>>;
 
 /** What is gathered while the tables are compared. */
@@ -39,7 +49,7 @@ interface Gathered {
 }
 
 const keyOf = (...ids: readonly string[]) => ids.join('/');
-const cellOf = (value: number | string | null): Cell => (value === null ? null : String(value));
+const cellOf = (value: Fact): Cell => (value === null ? null : String(value));
 
 /**
  * What has to be written so that the programme's tables give exactly the drafted facts?
@@ -55,6 +65,9 @@ export function keptRows(before: SiteFacts, after: Drafted, rows: readonly RowTh
   keepSite(gathered, before, after.site);
   keepTanks(gathered, before.tanks, after);
   keepRoofs(gathered, before.roofs, after.site.roofs);
+  keepFittings(gathered, guttersCompared, before.gutters, after.site.gutters);
+  keepFittings(gathered, downpipesCompared, before.downpipes, after.site.downpipes);
+  keepFittings(gathered, pipesCompared, before.pipes, after.site.pipes);
   keepDemand(gathered, before.demand, after.site.demand);
   const told: KeptSaid[] =
     after.others_people > 0 ? [{ key: 'water.other_site_to_make', values: { people: after.others_people } }] : [];
@@ -65,12 +78,13 @@ export function keptRows(before: SiteFacts, after: Drafted, rows: readonly RowTh
 function keepSite(gathered: Gathered, before: SiteFacts, after: SiteFacts): void {
   const cells: Record<string, Cell> = {};
   if (before.people !== after.people) cells['people'] = cellOf(after.people);
+  if (before.tapHeight_m !== after.tapHeight_m) cells['tapHeight_m'] = cellOf(after.tapHeight_m);
   if (before.growthFraction_per_year !== after.growthFraction_per_year)
     cells['growthFraction_per_year'] = cellOf(after.growthFraction_per_year);
   if (before.secondSource?.secondSourceId !== after.secondSource?.secondSourceId)
     cells['secondSourceId'] = after.secondSource?.secondSourceId ?? null;
-  const { people, growthFraction_per_year, secondSource } = before;
-  const was = { people, growthFraction_per_year, secondSourceId: secondSource?.secondSourceId ?? null };
+  const { people, growthFraction_per_year, secondSource, tapHeight_m } = before;
+  const was = { people, tapHeight_m, growthFraction_per_year, secondSourceId: secondSource?.secondSourceId ?? null };
   edit(gathered, 'sites', gathered.siteId, cells, was);
 }
 
@@ -84,6 +98,7 @@ const tankColumns = [
   'peopleFraction',
   'height_m',
   'standHeight_m',
+  'overflowBore_mm',
 ] as const satisfies readonly (keyof TankFacts)[];
 
 function keepTanks(gathered: Gathered, before: readonly TankFacts[], { site, bought }: Drafted): void {
@@ -121,6 +136,70 @@ function keepRoofs(gathered: Gathered, before: readonly RoofFacts[], after: read
     if (was?.tankId !== roof.tankId) cells['tankId'] = roof.tankId;
     edit(gathered, 'roofs', key, cells, was ?? {});
     keepDiverter(gathered, was?.diverter ?? null, roof);
+  }
+}
+
+/** What the rows of one table are compared by: their ids, and which column each fact stands in. */
+interface Compared<Row> {
+  readonly table: 'gutters' | 'downpipes' | 'pipes';
+  readonly id: keyof Row & string;
+  readonly columns: Readonly<Partial<Record<keyof Row & string, string>>>;
+}
+
+const guttersCompared: Compared<GutterFacts> = {
+  table: 'gutters',
+  id: 'gutterId',
+  columns: {
+    ...{ roofId: 'roofId', shape: 'shape', width_mm: 'width_mm', depth_mm: 'depth_mm', length_m: 'length_m' },
+    ...{ fall_mm_per_m: 'fall_mm_per_m', outlet_mm: 'outlet_mm', baseWidth_mm: 'baseWidth_mm' },
+    ...{ outlets_count: 'outlets', runToOutlet_m: 'runToOutlet_m', bends_count: 'bends', outletGrate: 'outletGrate' },
+  },
+};
+
+const downpipesCompared: Compared<DownpipeFacts> = {
+  table: 'downpipes',
+  id: 'downpipeId',
+  columns: { roofId: 'roofId', bore_mm: 'bore_mm', length_m: 'length_m' },
+};
+
+const pipesCompared: Compared<PipeFacts> = {
+  table: 'pipes',
+  id: 'pipeId',
+  columns: {
+    ...{ leg: 'leg', tankId: 'tankId', bore_mm: 'bore_mm', length_m: 'length_m', material: 'material' },
+    ...{ elbows_count: 'elbows', tees_count: 'tees', valves_count: 'valves', meters_count: 'meters' },
+    otherLoss_k: 'otherLoss_k',
+  },
+};
+
+/** Rows of gutters and pipes: those that changed, new ones and those that are gone. */
+function keepFittings<Row extends object>(
+  gathered: Gathered,
+  { table, id, columns }: Compared<Row>,
+  before: readonly Row[],
+  after: readonly Row[],
+): void {
+  if (before === after) return;
+  const { siteId } = gathered;
+  const idOf = (row: Row) => String(row[id]);
+  const cellsOf = (row: Row): Readonly<Record<string, Fact>> =>
+    Object.fromEntries(Object.entries(columns).map(([fact, column]) => [column, row[fact as keyof Row] as Fact]));
+  for (const row of before)
+    if (!after.some((one) => idOf(one) === idOf(row))) remove(gathered, table, keyOf(siteId, idOf(row)));
+  for (const row of after) {
+    const was = before.find((one) => idOf(one) === idOf(row));
+    if (was === row) continue;
+    const now = cellsOf(row);
+    const key = keyOf(siteId, idOf(row));
+    if (was === undefined) {
+      const cells = Object.fromEntries(Object.entries(now).map(([column, fact]) => [column, cellOf(fact)]));
+      add(gathered, table, key, { siteId, [id]: idOf(row), ...cells });
+      continue;
+    }
+    const stood = cellsOf(was);
+    const changed = Object.entries(now).filter(([column, fact]) => fact !== stood[column]);
+    const cells = Object.fromEntries(changed.map(([column, fact]) => [column, cellOf(fact)]));
+    edit(gathered, table, key, cells, stood);
   }
 }
 

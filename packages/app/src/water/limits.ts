@@ -20,6 +20,15 @@ export const limits = {
   gutteredFraction: { low: 0, high: 1, decimals: 4, column: ['roofs', 'gutteredFraction'] },
   firstFlush_mm: { low: 0, high: 10, decimals: 3, column: ['diverters', 'firstFlush_mm'] },
   litres_per_person_per_day: { low: 0, high: 500, decimals: 3, column: ['demand', 'litres_per_person_per_day'] },
+  width_mm: { low: 20, high: 1000, decimals: 1, column: ['gutters', 'width_mm'] },
+  depth_mm: { low: 10, high: 1000, decimals: 1, column: ['gutters', 'depth_mm'] },
+  baseWidth_mm: { low: 10, high: 1000, decimals: 1, column: ['gutters', 'baseWidth_mm'] },
+  fall_mm_per_m: { low: -200, high: 200, decimals: 2, column: ['gutters', 'fall_mm_per_m'] },
+  outlets_count: { low: 1, high: 50, decimals: 0, column: ['gutters', 'outlets'] },
+  bore_mm: { low: 10, high: 500, decimals: 1, column: ['downpipes', 'bore_mm'] },
+  overflowBore_mm: { low: 10, high: 1000, decimals: 1, column: ['tanks', 'overflowBore_mm'] },
+  standHeight_m: { low: 0, high: 10, decimals: 3, column: ['tanks', 'standHeight_m'] },
+  tapHeight_m: { low: -100, high: 30, decimals: 3, column: ['sites', 'tapHeight_m'] },
   people: { low: 1, high: 100_000, decimals: 0, column: ['sites', 'people'] },
 } as const satisfies Readonly<Record<string, Limit>>;
 

@@ -1,4 +1,4 @@
-import { dayIndexOf, defaultSettings, type ProgrammeFacts } from '@eavewell/engine';
+import { dayIndexOf, defaultSettings, noStorms, type ProgrammeFacts } from '@eavewell/engine';
 import { loadLanguage } from '@eavewell/words';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { type DraftStep, noQuestion } from './draft.ts';
@@ -18,6 +18,7 @@ const facts: ProgrammeFacts = {
   prices: [],
   gauges: [
     {
+      ...noStorms,
       gaugeId: 'G1',
       name: 'Gauge',
       readingTime: null,

@@ -1,4 +1,4 @@
-import { dayIndexOf, defaultSettings, type ProgrammeFacts } from '@eavewell/engine';
+import { dayIndexOf, defaultSettings, noStorms, type ProgrammeFacts } from '@eavewell/engine';
 import { loadLanguage } from '@eavewell/words';
 import { expect, it } from 'vitest';
 import { emptyDraft, noQuestion } from './draft.ts';
@@ -29,7 +29,7 @@ function judgeOf(isMadeUp: boolean): SiteJudge {
   const facts: ProgrammeFacts = {
     settings: { ...defaultSettings, waterYearStartMonth: 1, draws: 20 },
     sites: [siteWith({})],
-    gauges: [{ ...gauge, readings, normals: isMadeUp ? normals : [], file: 'G1.csv' }],
+    gauges: [{ ...noStorms, ...gauge, readings, normals: isMadeUp ? normals : [], file: 'G1.csv' }],
     parts: [],
     prices: [],
   };

@@ -10,11 +10,15 @@ import {
   type Target,
 } from '@eavewell/engine';
 import { findingOf } from '@eavewell/report';
-import { problemSentence, verdictMarks, workingText } from '@eavewell/words';
+import { type CautionName, cautionNames, problemSentence, verdictMarks, workingText } from '@eavewell/words';
 import { spoken } from '../language.ts';
+import { drainageSection } from './drainage.ts';
 import { ownTarget, whoText } from './exceptions.ts';
+import { headSection } from './headSection.ts';
 import { siteRemedySection } from './remedies.ts';
+import { settlingSection } from './settlingSection.ts';
 import type { Sheet } from './sheet.ts';
+import { hasStandSection, standSection } from './standSection.ts';
 import { yearsStrip } from './yearsStrip.ts';
 
 const { design, figures, headings } = spoken.commandLine;
@@ -44,13 +48,23 @@ export function sitePage(
     const heading = headings.figuresOf(spoken.findings.tanksNamed(storage.tankIds), numbers.people(storage.people));
     storageSections(sheet, storage, site.target, settings, one ? headings.figures : heading);
   }
+  if (site.drainage) drainageSection(sheet, site.drainage);
+  standSection(sheet, site);
+  for (const finding of site.settling) settlingSection(sheet, finding);
+  for (const finding of site.head) headSection(sheet, finding);
   if (remedies) siteRemedySection(sheet, remedies, market);
   afterRemedies();
   workingSection(sheet, site);
   problemsSection(sheet, site);
   sheet.heading(headings.cautions);
-  for (const [name, caution] of Object.entries(spoken.cautions))
-    if (name !== 'otherWater' || hasOtherWater(site.problems)) sheet.line(caution, 2);
+  for (const name of cautionNames) if (isDue(name, site)) sheet.line(spoken.cautions[name], 2);
+}
+
+/** Is this caution still due at the end of this site's page? Those of drinking and planning always are; that of stands stands beside them. */
+function isDue(name: CautionName, site: SiteDesign): boolean {
+  if (name === 'otherWater') return hasOtherWater(site.problems);
+  if (name === 'stand' && hasStandSection(site)) return false;
+  return name === 'drinking' || name === 'plans' || site.cautions.some((one) => one === name);
 }
 
 /** Do people fall back on other water, so that its caution is due? */

@@ -144,6 +144,8 @@ export interface TankFacts {
   readonly padSide_m: number | null;
   /** The least distance between the outer edges of its feet, over which it would tip. */
   readonly baseWidth_m: number | null;
+  /** Is the tank fastened to its stand, so that wind cannot take it off alone? Null: not said. */
+  readonly isFastened: boolean | null;
   /** Who has looked at the stand and its ground and signed for it, and when. */
   readonly signedBy: string | null;
   readonly signedOn: DayIndex | null;
@@ -229,6 +231,7 @@ export const unmeasuredTank = {
   pads_count: null,
   padSide_m: null,
   baseWidth_m: null,
+  isFastened: null,
   signedBy: null,
   signedOn: null,
 } as const satisfies Omit<TankFacts, 'tankId'>;

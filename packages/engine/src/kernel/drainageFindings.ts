@@ -17,6 +17,8 @@ export interface DrainagePartFinding {
   readonly flow_L_per_s_range: Range | null;
   /** Null where it was not measured well enough. */
   readonly capacity_L_per_s: number | null;
+  /** What the storm asks of what it carries; null where either is not known. */
+  readonly use_fraction: number | null;
   readonly verdict: Verdict;
   /** The smallest part of the catalogue that holds; null where none does or this one does. */
   readonly smallestPartId: string | null;
@@ -33,6 +35,8 @@ export interface FirstFlushFinding {
   /** For the depth wanted on this roof. */
   readonly chamberWanted_L: number | null;
   readonly emptying_h: number | null;
+  /** Rain that just keeps up with its hole while it is full. */
+  readonly leak_mm_per_h: number | null;
   readonly isBlocked: boolean;
   /** Share of the roof's load that is left once it has diverted: a rule of thumb. */
   readonly loadLeft_fraction: number;
@@ -41,6 +45,9 @@ export interface FirstFlushFinding {
 /** What the storm does to gutters, outlets, downpipes and overflows. */
 export interface DrainageFinding {
   readonly verdict: Verdict;
+  /** The storm it was judged by, at the site; null where none is known. */
+  readonly storm_mm_per_h: number | null;
+  readonly returnPeriod_years: number | null;
   readonly parts: readonly DrainagePartFinding[];
   /** Which of `parts` is fullest; null where none is known. */
   readonly governing: number | null;
@@ -49,5 +56,6 @@ export interface DrainageFinding {
   readonly firstFlush: readonly FirstFlushFinding[];
   /** Share of the rain that gutters too small lose; null where no record of short intervals says. */
   readonly lost_fraction: number | null;
+  /** The assumption that keeps it from holding, where the figures alone would: the code of its problem. */
   readonly cappedBy: EngineProblemCode | null;
 }

@@ -3,13 +3,14 @@ import type { DrainageFinding } from './drainageFindings.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
 import type { Ration, SecondSourceKind } from './facts.ts';
 import type { HeadFinding } from './headFindings.ts';
+import type { HeaviestPiece, SiteCaution } from './liftingFindings.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
 import type { DayOrder, Target } from './settings.ts';
 import type { SettlingFinding } from './settlingFindings.ts';
 import type { StandFinding, StandGate } from './standFindings.ts';
-import type { DesignStorm } from './stormFindings.ts';
+import type { DesignStorm, RainByIntensity, StormTold } from './stormFindings.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
 
@@ -186,6 +187,10 @@ export interface SiteDesign {
   readonly stands: readonly StandFinding[];
   /** May its tanks be filled and handed over? Apart from every verdict. */
   readonly standGate: StandGate;
+  /** Which cautions its work asks for; shown wherever its results are. */
+  readonly cautions: readonly SiteCaution[];
+  /** What is heaviest to carry there; null where no part of the catalogue has a mass. */
+  readonly heaviestPiece: HeaviestPiece | null;
   /** When everybody is served: that of the tank that serves last. Null where no hand-over day is set or a tank never serves. */
   readonly firstService: FirstService | null;
   readonly problems: readonly Problem[];
@@ -208,6 +213,9 @@ export interface GaugeFinding {
   readonly problems: readonly Problem[];
   /** For a site without a gauge of its own: the gauges within reach, nearest first. Empty for a gauge. */
   readonly byDistance: readonly GaugeShare[];
-  /** How hard it rains there; null where that is not known. */
+  /** How hard it rains there, by its own rows or by those of the nearest gauge within reach; null where that is not known. */
   readonly storm: DesignStorm | null;
+  readonly stormTold: StormTold;
+  /** How its rain, or that of the gauge its storm is of, falls by intensity; null where no short intervals tell. */
+  readonly rainByIntensity: RainByIntensity | null;
 }

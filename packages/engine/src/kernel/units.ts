@@ -28,6 +28,32 @@ export function litresFromCubicMetres(volume_m3: number): number {
   return volume_m3 * L_per_m3;
 }
 
+/** International mile and nautical mile, in metres: exact by definition. Source: NIST SP 811, App. B.8. */
+export const m_per_mile = 1609.344;
+export const m_per_nauticalMile = 1852;
+const s_per_h = 3600;
+const m_per_km = 1000;
+
+/** Standard gravity [m/s²] and the pressure of a pound-force on a square foot [Pa]. Source: NIST SP 811, App. B.8. */
+const standardGravity = 9.80665;
+const Pa_per_psf = 47.88026;
+const Pa_per_kPa = 1000;
+
+/** Pounds-force on a square foot as kilopascals [kPa]. */
+export function kilopascalsFromPsf(pressure_psf: number): number {
+  return (pressure_psf * Pa_per_psf) / Pa_per_kPa;
+}
+
+/** Kilopascals as pounds-force on a square foot [lbf/ft²]. */
+export function psfFromKilopascals(pressure_kPa: number): number {
+  return (pressure_kPa * Pa_per_kPa) / Pa_per_psf;
+}
+
+/** Metric tonnes-force on a square metre as kilopascals [kPa]. */
+export function kilopascalsFromTonnesPerSquareMetre(pressure_t_per_m2: number): number {
+  return pressure_t_per_m2 * standardGravity;
+}
+
 /** Mean length of a year: 146,097 days in 400 years [day]. Source: the rule of the Gregorian calendar. */
 export const meanYear_days = 365.2425;
 
@@ -58,6 +84,11 @@ const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>
   'mm/m': { percent: times(mm_per_m / percent_per_whole) },
   L: { m3: times(L_per_m3), usgal: decimal(L_per_usGallon, 9), impgal: decimal(L_per_imperialGallon, 5) },
   fraction: { percent: over(percent_per_whole) },
+  'm/s': {
+    kmh: { times: m_per_km, over: s_per_h },
+    kn: { times: m_per_nauticalMile, over: s_per_h },
+    mph: { times: m_per_mile, over: s_per_h },
+  },
 };
 
 /**
@@ -89,6 +120,9 @@ export function unitsWritten(unit: string): readonly string[] {
  * convertedTo('m2', 'ft2', 100) // → 9.290304
  * convertedTo('L', 'usgal', 10) // → 37.85411784
  * convertedTo('L', 'impgal', 3) // → 13.63827
+ * convertedTo('m/s', 'kmh', 180) // → 50
+ * convertedTo('m/s', 'kn', 90) // → 46.3
+ * convertedTo('m/s', 'mph', 100) // → 44.704
  */
 export function convertedTo(unit: string, written: string, value: number): number | null {
   if (!unitsWritten(unit).includes(written)) return null;

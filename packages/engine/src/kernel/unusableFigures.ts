@@ -38,7 +38,10 @@ export function unusableFigures(site: SiteFacts): readonly Problem[] {
   const { rainFactor, people, households_count: households } = site;
   look('sites.csv', { rainFactor, people, households }, '');
   const { taps_count: taps, tapHeight_m, unitHeight_m, windSpeed_m_per_s } = site;
-  look('sites.csv', { taps, tapHeight_m, unitHeight_m, windSpeed_m_per_s }, '');
+  look('sites.csv', { taps, windSpeed_m_per_s }, '');
+  // Taps and unit may stand lower than the tanks: their heights are told as they are, and only their size is looked at.
+  for (const [column, value] of Object.entries({ tapHeight_m, unitHeight_m }))
+    if (value !== null && !isUsable(Math.abs(value))) found('sites.csv', column, value, '');
   lookAtPeople(site, found);
   if (ration) {
     const { below_fraction, judged_fraction, other_fraction } = ration;

@@ -1,5 +1,5 @@
-import type { RoofFacts } from '../kernel/index.ts';
-import { firstFlushDepth, roofPlanArea } from '../water/roof/index.ts';
+import { type RoofFacts, roofPlanArea } from '../kernel/index.ts';
+import { firstFlushDepth } from '../water/roof/index.ts';
 
 /** Roofs with a smaller first flush, and how many diverters that takes. */
 export interface FlushedRoofs {

@@ -1,4 +1,4 @@
-import type { Place, Problem, ProgrammeFacts } from '@eavewell/engine';
+import type { Place, Problem, ProgrammeFacts, SiteFacts } from '@eavewell/engine';
 import {
   assembleProgramme,
   checkWays,
@@ -102,6 +102,18 @@ function locator(letters: ReadonlyMap<string, ReadonlyMap<string, string>>): (pl
   };
 }
 
+/** Each doubt of a site with the name of its cell. */
+function doubtsLocated(site: SiteFacts, located: (place: Place) => Place): SiteFacts {
+  const { drainage, settling, stand, head } = site.doubtsBeside;
+  const doubtsBeside = {
+    drainage: drainage.map(located),
+    settling: settling.map(located),
+    stand: stand.map(located),
+    head: head.map(located),
+  };
+  return { ...site, doubts: site.doubts.map(located), doubtsBeside };
+}
+
 /**
  * What does a programme in one workbook come to? The same as a folder of the same tables: its sheets are called as the tables, with
  * `settings` (field, value) and the rain in `rain` (gaugeId, date, rain_mm) or in a sheet `rain <gaugeId>` for each gauge.
@@ -139,7 +151,7 @@ export async function readWorkbookProgramme(path: string): Promise<ProgrammeRead
   return {
     facts: {
       ...joined.facts,
-      sites: joined.facts.sites.map((site) => ({ ...site, doubts: site.doubts.map(located) })),
+      sites: joined.facts.sites.map((site) => doubtsLocated(site, located)),
     },
     problems: problems.map((problem) => ({ ...problem, place: located(problem.place) })),
     notUsed,

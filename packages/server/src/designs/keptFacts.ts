@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readdir, readFile, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { GaugeFacts, Place, Problem, ProgrammeFacts, RainReading, SiteFacts } from '@eavewell/engine';
+import type { GaugeFacts, Place, Problem, ProgrammeFacts, SiteFacts } from '@eavewell/engine';
 import { writeFileWhole } from '@eavewell/formats';
 
 /**
@@ -11,8 +11,8 @@ import { writeFileWhole } from '@eavewell/formats';
  * @definition ours: docs/decisions/0146-facts-of-one-site.md
  */
 
-/** A gauge without its readings, and what those are called. */
-export interface GaugeHead extends Omit<GaugeFacts, 'readings'> {
+/** A gauge without its readings, daily and short, and what those are called. */
+export interface GaugeHead extends Omit<GaugeFacts, 'readings' | 'shortRain'> {
   readonly readings: string;
 }
 
@@ -26,6 +26,11 @@ export interface SiteKept {
   readonly site: SiteFacts;
   readonly faults: readonly Problem[];
 }
+
+type ReadingsOf = Pick<GaugeFacts, 'gaugeId' | 'readings' | 'shortRain'>;
+
+/** 24 hours of 60 minutes. */
+const minutes_per_day = 1440;
 
 /** Numbers in a row with one step between them: the first, how many, and the step. */
 type Stretch = readonly [first: number, count: number, step: number];
@@ -68,16 +73,22 @@ function stretchesOf(numbers: readonly number[]): Stretch[] {
   return stretches;
 }
 
-/** The readings of a gauge, compact: days and rows by stretches, rain one by one. */
-export function readingsText(gaugeId: string, readings: readonly RainReading[]): string {
+/** The readings of a gauge, compact: days, rows and short intervals by stretches, rain one by one. */
+export function readingsText({ gaugeId, readings, shortRain }: ReadingsOf): string {
   const days = stretchesOf(readings.map(({ day }) => day));
   const rows = stretchesOf(readings.map(({ row }) => row));
-  return exactJson({ gaugeId, days, rows, rain_mm: readings.map(({ rain_mm }) => rain_mm) });
+  const short = {
+    minutes: stretchesOf(shortRain.map(({ day, minuteOfDay }) => day * minutes_per_day + minuteOfDay)),
+    intervals: stretchesOf(shortRain.map(({ interval_min }) => interval_min)),
+    rain_mm: shortRain.map(({ rain_mm }) => rain_mm),
+  };
+  return exactJson({ gaugeId, days, rows, rain_mm: readings.map(({ rain_mm }) => rain_mm), short });
 }
 
 /** The facts of a site in one line. A fault is named where a doubt of the site stands. */
 export function siteText(site: SiteFacts, faultAt: (place: Place) => Problem | null): string {
-  const faults = new Set(site.doubts.flatMap((place) => faultAt(place) ?? []));
+  const doubts = [site.doubts, ...Object.values(site.doubtsBeside)].flat();
+  const faults = new Set(doubts.flatMap((place) => faultAt(place) ?? []));
   return exactJson({ site, faults: [...faults] } satisfies SiteKept);
 }
 
@@ -86,8 +97,8 @@ export async function keepShared(folder: string, stamp: string, facts: Programme
   const { settings, parts, prices } = facts;
   const there = new Set(await readdir(folder));
   const gauges: GaugeHead[] = [];
-  for (const { readings, ...head } of facts.gauges) {
-    const text = readingsText(head.gaugeId, readings);
+  for (const { readings, shortRain, ...head } of facts.gauges) {
+    const text = readingsText({ gaugeId: head.gaugeId, readings, shortRain });
     const name = nameOfText(text);
     if (!there.has(readingsFile(name))) await writeFileWhole(join(folder, readingsFile(name)), text);
     gauges.push({ ...head, readings: name });

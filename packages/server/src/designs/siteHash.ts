@@ -69,5 +69,8 @@ export function siteHasher(
     rain.set(gaugeId, known);
     return known;
   };
-  return (site) => contentHash([all, rainOf(site.gaugeId), site, site.doubts.map(faultAt)]);
+  return (site) => {
+    const doubts = [site.doubts, ...Object.values(site.doubtsBeside)].flat();
+    return contentHash([all, rainOf(site.gaugeId), site, doubts.map(faultAt)]);
+  };
 }

@@ -1,12 +1,17 @@
 import {
   dayOrders,
   gapFillings,
+  groundClasses,
   gutterShapes,
+  judgings,
+  pipeLegs,
+  pipeMaterials,
   roofForms,
   roofMaterials,
   secondSourceKinds,
   tankRoles,
   wetDayAmountKinds,
+  windExposures,
 } from '@eavewell/engine';
 import { z } from 'zod';
 import { programmeId, version } from './schemaParts.ts';
@@ -52,6 +57,9 @@ const roof = z.strictObject({
   form: z.enum(roofForms).nullable(),
   pitch_deg: known,
   eaveHeight_m: known,
+  wallAbove_m2: known,
+  valleys_count: known,
+  isFragile: z.boolean().nullable(),
 });
 const gutter = z.strictObject({
   gutterId: z.string(),
@@ -62,6 +70,11 @@ const gutter = z.strictObject({
   length_m: known,
   fall_mm_per_m: known,
   outlet_mm: known,
+  baseWidth_mm: known,
+  outlets_count: known,
+  runToOutlet_m: known,
+  bends_count: known,
+  outletGrate: z.enum(['open', 'grated']),
 });
 const downpipe = z.strictObject({ downpipeId: z.string(), roofId: z.string(), bore_mm: known, length_m: known });
 const tank = z.strictObject({
@@ -76,6 +89,35 @@ const tank = z.strictObject({
   peopleFraction: known,
   height_m: known,
   standHeight_m: known,
+  partId: text,
+  inletHeight_m: known,
+  overflowBore_mm: known,
+  overflows_count: known,
+  overflowScreen: z.enum(['open', 'screened']),
+  cells_count: known,
+  emptyMass_kg: known,
+  partMass_kg: known,
+  standMass_kg: known,
+  groundClass: z.enum(groundClasses).nullable(),
+  pads_count: known,
+  padSide_m: known,
+  baseWidth_m: known,
+  isFastened: z.boolean().nullable(),
+  signedBy: text,
+  signedOn: known,
+});
+const pipe = z.strictObject({
+  pipeId: z.string(),
+  tankId: text,
+  leg: z.enum(pipeLegs),
+  bore_mm: known,
+  length_m: known,
+  material: z.enum(pipeMaterials).nullable(),
+  elbows_count: known,
+  tees_count: known,
+  valves_count: known,
+  meters_count: known,
+  otherLoss_k: known,
 });
 const target = z.strictObject({
   daysMet_fraction: figure,
@@ -122,12 +164,27 @@ const site = z
     gutters: z.array(gutter),
     downpipes: z.array(downpipe),
     tanks: z.array(tank),
+    pipes: z.array(pipe),
+    taps_count: known,
+    tapHeight_m: known,
+    unitHeight_m: known,
+    hasHandPump: z.boolean().nullable(),
+    windSpeed_m_per_s: known,
+    windExposure: z.enum(windExposures).nullable(),
     demand: z.array(purpose),
     ration: z.strictObject({ below_fraction: known, judged_fraction: known, other_fraction: known }).nullable(),
     presence: z.strictObject({ calendarId: z.string(), periods: z.array(period) }).nullable(),
     secondSource: secondSource.nullable(),
     nearSecondSource: secondSource.nullable(),
     doubts: z.array(place),
+    doubtsBeside: z
+      .strictObject({
+        drainage: z.array(place),
+        settling: z.array(place),
+        stand: z.array(place),
+        head: z.array(place),
+      })
+      .describe('What puts one station of it in doubt.'),
   })
   .describe('Days are counted from 1 January 1970; null is "not known".');
 
@@ -150,6 +207,27 @@ const settings = z.strictObject({
   madeYears: figure,
   wetDayAmounts: z.enum(wetDayAmountKinds),
   gaugeReach_km: figure,
+  judgeDrainage: z.enum(judgings),
+  judgeSettling: z.enum(judgings),
+  judgeHead: z.enum(judgings),
+  judgeStand: z.enum(judgings),
+  stormReturnPeriod_years: figure,
+  stormMargin_fraction: figure,
+  fiveMinutesOfDay_fraction: known,
+  fiveMinutesOfDaySource: text,
+  waterTemperature_C: figure,
+  settlingGrain_um: figure,
+  settlingGrainDensity_kg_per_m3: figure,
+  settledTarget_fraction: figure,
+  roofSolids_g_per_m2_per_year: known,
+  pumping_h_per_day: figure,
+  tapFlow_L_per_min: figure,
+  residualHead_m: figure,
+  headMargin_m: figure,
+  unitHead_m: known,
+  windSpeed_m_per_s: known,
+  windExposure: z.enum(windExposures),
+  standMargin_fraction: figure,
 });
 
 const normal = z.strictObject({
@@ -160,6 +238,22 @@ const normal = z.strictObject({
   yearFrom: known,
   yearTo: known,
 });
+const storm = z.strictObject({
+  returnPeriod_years: figure,
+  intensity_mm_per_h: figure,
+  low_mm_per_h: known,
+  high_mm_per_h: known,
+  source: text,
+});
+const stormCoefficients = z.strictObject({
+  lambda: figure,
+  kappa: figure,
+  theta_h: figure,
+  eta: figure,
+  leastPeriod_years: known,
+  mostPeriod_years: known,
+  source: text,
+});
 const gauge = z.strictObject({
   gaugeId: z.string(),
   name: z.string(),
@@ -167,6 +261,8 @@ const gauge = z.strictObject({
   longitude_deg: known,
   readingTime: text,
   normals: z.array(normal),
+  storms: z.array(storm),
+  stormCoefficients: stormCoefficients.nullable(),
   file: z.string(),
   readings: z
     .strictObject({
@@ -191,6 +287,12 @@ export const siteFacts = z
         name: z.string(),
         volume_L: known,
         length_m: known,
+        mass_kg: known,
+        shape: z.enum(gutterShapes).nullable(),
+        topWidth_mm: known,
+        baseWidth_mm: known,
+        depth_mm: known,
+        bore_mm: known,
       }),
     ),
     prices: z.array(z.strictObject({ partId: z.string(), priceDate: figure, amount: figure, currency: z.string() })),
@@ -219,5 +321,12 @@ export const gaugeReadings = z
     days: z.array(stretch).describe('Days counted from 1 January 1970, by stretches: the first, how many, the step.'),
     rows: z.array(stretch).describe('The rows they stand in, likewise.'),
     rain_mm: z.array(known).describe('A reading each; null where the gauge was not read.'),
+    short: z
+      .strictObject({
+        minutes: z.array(stretch).describe('Ends of intervals, minutes counted from 1 January 1970, by stretches.'),
+        intervals: z.array(stretch).describe('How long each is, in minutes, likewise.'),
+        rain_mm: z.array(figure).describe('Rain of each.'),
+      })
+      .describe('Rain of intervals shorter than a day, those in which it rained.'),
   })
   .meta({ id: 'gaugeReadings' });

@@ -26,7 +26,7 @@ export const pipes = defineTable({
     tees: whole('count', 'Tees in it, run through.', fittings),
     valves: whole('count', 'Valves in it, open.', fittings),
     meters: whole('count', 'Water meters in it.', fittings),
-    otherLoss_k: quantity('ratio', 'Loss coefficients of all else in it, added up.', {
+    otherLoss_k: quantity('number', 'Loss coefficients of all else in it, added up.', {
       hard: from(0, 1000),
       emptyMeans: '0',
     }),

@@ -89,7 +89,7 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
     'year',
     'Gutters and overflows are to carry the storm that comes once in so many years.',
     {
-      hard: from(1, 1000),
+      hard: from(2, 1000),
       usual: from(2, 100),
     },
   ),

@@ -31,10 +31,10 @@ export const stormCoefficients = defineTable({
   optional: true,
   columns: {
     gaugeId: required(id('The gauge it is made for.')),
-    lambda: required(quantity('ratio', 'The factor.', { hard: above(0, 1e6) })),
-    kappa: required(quantity('ratio', 'The power of the return period.', { hard: from(-2, 2) })),
+    lambda: required(quantity('number', 'The factor.', { hard: above(0, 1e6) })),
+    kappa: required(quantity('number', 'The power of the return period.', { hard: from(-2, 2) })),
     theta_h: required(quantity('h', 'What is added to the duration.', { hard: from(0, 24) })),
-    eta: required(quantity('ratio', 'The power of the duration.', { hard: above(0, 3) })),
+    eta: required(quantity('number', 'The power of the duration.', { hard: above(0, 3) })),
     leastPeriod_years: quantity('year', 'The shortest return period it is made for.', { hard: from(1, 1000) }),
     mostPeriod_years: quantity('year', 'The longest return period it is made for.', { hard: from(1, 10000) }),
     source: text('Who says so, and where.'),

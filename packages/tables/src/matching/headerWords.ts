@@ -24,6 +24,10 @@ const unitNames: Readonly<Record<string, readonly string[]>> = {
   percent: ['%', 'percent', 'pct'],
   kg: ['kg', 'kilogram'],
   deg: ['deg', 'degree', '°'],
+  'm/s': ['m/s', 'mps', 'mpers', 'mpersec', 'mpersecond', 'ms'],
+  kmh: ['kmh', 'km/h', 'kph', 'kmperh', 'kmperhour', 'kmhr', 'km/hr'],
+  kn: ['kn', 'kt', 'knot', 'kts'],
+  mph: ['mph', 'mi/h', 'mileperhour', 'milesperhour'],
   'mm/m': ['mm/m', 'mmperm', 'mmpermetre', 'mmpermeter'],
   tenths: ['tenthsmm', 'tenthsofmm', '0.1mm', 'mmx10', 'tenth'],
 };
@@ -56,11 +60,11 @@ function one(word: string): string {
 /**
  * Which unit does this word name?
  *
- * @param written - a word of a header, or what stands in its brackets [text]
+ * @param written - a word of a header, what stands in its brackets or behind a number [text]
  * @returns our name of the unit, `gal` for a gallon without its country, or null
  * @definition ours
  */
-function unitNamed(written: string): string | null {
+export function unitNamed(written: string): string | null {
   const word = written
     .toLowerCase()
     .replace(/[\s._-]/g, '')

@@ -1,6 +1,7 @@
 import { convertedTo, type Facts } from '@eavewell/engine';
 import { expectedText, idForm, limitsText, longestText } from '../contract/columns.ts';
 import type { Column, Limits } from '../contract/table.ts';
+import { unitNamed } from '../matching/headerWords.ts';
 import { readGuarded } from './apostrophe.ts';
 import { bare, hiddenIn, withoutHidden } from './hiddenCharacters.ts';
 import { nearest } from './nearest.ts';
@@ -126,7 +127,14 @@ function readQuantity<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
   }
   const degrees = unit === 'deg' ? writtenDegrees(cell.text) : null;
   if (degrees !== null) return cell.unused('cell.degrees_written', { likely: String(degrees) });
-  return cell.unused(reading.code, reading.facts);
+  return cell.unused(reading.code, { ...reading.facts, ...convertedFacts(unit, reading.facts) });
+}
+
+/** What a number with another unit behind it is in the unit of its column, where we convert from that. */
+function convertedFacts(unit: string, { number, found }: Facts): Facts {
+  if (typeof number !== 'string' || typeof found !== 'string') return {};
+  const value = convertedTo(unit, unitNamed(found) ?? '', Number(number.replace(',', '.')));
+  return value === null ? {} : { likely: String(Number(value.toPrecision(shownDigits))) };
 }
 
 function readText<T>(cell: Cell<T>): CellReading<T> {

@@ -62,7 +62,7 @@ export const tableProblems = {
   'cell.decimal_comma': 'blocker', // likely: the number with a point
   'cell.comma_ambiguous': 'blocker', // readings: the two numbers it could be
   'cell.thousands': 'blocker', // likely
-  'cell.unit_in_number': 'blocker', // number, found: what stands behind it
+  'cell.unit_in_number': 'blocker', // number, found: what stands behind it; likely: what it is in the unit of the column
   'cell.out_of_range': 'blocker', // low, high as text
   'cell.other_unit': 'blocker', // other: the unit likely meant; likely: the number in the column's unit
   'cell.percent_or_share': 'blocker', // readings: as percent, and as a share

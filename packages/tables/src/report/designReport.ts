@@ -1,4 +1,4 @@
-import { dayOrders, gapFillings, wetDayAmountKinds } from '@eavewell/engine';
+import { dayOrders, gapFillings, judgings, wetDayAmountKinds, windExposures } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, notUsed, problem, target, verdict } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
@@ -26,6 +26,27 @@ const settings = z.strictObject({
   madeYears: z.int(),
   wetDayAmounts: z.enum(wetDayAmountKinds),
   gaugeReach_km: z.number(),
+  judgeDrainage: z.enum(judgings),
+  judgeSettling: z.enum(judgings),
+  judgeHead: z.enum(judgings),
+  judgeStand: z.enum(judgings),
+  stormReturnPeriod_years: z.number(),
+  stormMargin_fraction: z.number(),
+  fiveMinutesOfDay_fraction: z.number().nullable(),
+  fiveMinutesOfDaySource: z.string().nullable(),
+  waterTemperature_C: z.number(),
+  settlingGrain_um: z.number(),
+  settlingGrainDensity_kg_per_m3: z.number(),
+  settledTarget_fraction: z.number(),
+  roofSolids_g_per_m2_per_year: z.number().nullable(),
+  pumping_h_per_day: z.number(),
+  tapFlow_L_per_min: z.number(),
+  residualHead_m: z.number(),
+  headMargin_m: z.number(),
+  unitHead_m: z.number().nullable(),
+  windSpeed_m_per_s: z.number().nullable(),
+  windExposure: z.enum(windExposures),
+  standMargin_fraction: z.number(),
 });
 
 const gaugeRain = z.strictObject({

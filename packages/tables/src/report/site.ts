@@ -1,7 +1,11 @@
 import { dayOrders, secondSourceKinds } from '@eavewell/engine';
 import { z } from 'zod';
+import { drainage } from './drainage.ts';
+import { head } from './head.ts';
 import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
+import { settling } from './settling.ts';
+import { standsOfSite } from './stand.ts';
 
 const dryRun = z
   .strictObject({ from: day, to: day, days: z.int(), waterYear: z.int() })
@@ -192,6 +196,10 @@ export const siteReport = z
       .describe(
         'One for each body of water people draw from, the worst first; none where facts are missing: the blockers say which.',
       ),
+    drainage: drainage.nullable().describe('Null where gutters and pipes are not judged.'),
+    ...standsOfSite,
+    settling: z.array(settling).describe('One for each settling tank that is judged.'),
+    head: z.array(head).describe('The way to the taps, one for each body of water that is judged.'),
     firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),

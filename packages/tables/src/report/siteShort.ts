@@ -1,6 +1,28 @@
+import { standGates, stations } from '@eavewell/engine';
 import { z } from 'zod';
 import { range, target } from './parts.ts';
 import { siteReport } from './site.ts';
+
+/** What the figure of a station that is not the tank is: what the storm brings to a part, what settles, what ground and wind ask, what reaches the tap. */
+export const decidingFigures = [
+  ...(['gutter', 'outlet', 'downpipe', 'overflow'] as const),
+  ...(['settledByDay', 'settledInStorm'] as const),
+  ...(['bearing', 'wind'] as const),
+  ...(['headLeft', 'pumpPower', 'gravityFlow'] as const),
+] as const;
+
+const decides = z
+  .strictObject({
+    station: z.enum(stations),
+    figure: z.enum(decidingFigures),
+    id: z.string().describe('The gutter, the downpipe or the tank.'),
+    value: z.number(),
+    range: range.nullable(),
+    limit: z.number().nullable().describe('What the part carries, the ground takes, or is wanted.'),
+    unit: z.string(),
+  })
+  .nullable()
+  .describe('The figure of the worst station, where that is not the tank and it is short or tight.');
 
 /** What a list tells of one site: as much as fits into a row. */
 export const siteShort = siteReport
@@ -9,7 +31,13 @@ export const siteShort = siteReport
     latitude_deg: z.number().nullable(),
     longitude_deg: z.number().nullable(),
     finding: z.string().describe('The finding in a sentence or two.'),
-    withheldBy: z.string().nullable().describe('What keeps it from a verdict, in words; null where it has one.'),
+    withheldBy: z
+      .string()
+      .nullable()
+      .describe('What keeps it, or its worst station, from a verdict, in words; null where nothing does.'),
+    decides,
+    standGate: z.enum(standGates).describe('Apart from the verdict. closed: not to be filled or handed over.'),
+    hasStorm: z.boolean().describe('Is it known how hard it may rain there?'),
     remedy: z
       .strictObject({
         about: z.string().describe('The changes in words.'),

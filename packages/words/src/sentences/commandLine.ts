@@ -2,10 +2,12 @@ import type { DayOrder, Range, Ration, Verdict } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 import { columnsIn, typed } from './columnWords.ts';
 import { convertIn, demoIn } from './copyWords.ts';
+import { headPageIn, settlingPageIn } from './flowPages.ts';
 import { mapsIn } from './maps.ts';
 import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
 import { serveIn } from './serve.ts';
+import { stormPageIn } from './stormPages.ts';
 import { yes } from './telling.ts';
 import { translateIn } from './translateWords.ts';
 
@@ -73,6 +75,9 @@ const headingsIn = ({ say }: Speech) => ({
   sizes: say('commandLine.headings.sizes'),
   sizesAlone: say('commandLine.headings.sizesAlone'),
   firstService: say('commandLine.headings.firstService'),
+  drainage: say('commandLine.headings.drainage'),
+  stands: say('commandLine.headings.stands'),
+  heaviestPiece: say('commandLine.headings.heaviestPiece'),
   working: say('commandLine.headings.working'),
   cautions: say('commandLine.headings.cautions'),
 });
@@ -103,12 +108,28 @@ const figuresIn = ({ say, numbers }: Speech) => ({
     say('commandLine.figures.columns.3'),
     say('commandLine.figures.columns.4'),
   ],
+  drainageColumns: [
+    say('commandLine.figures.drainageColumns.1'),
+    say('commandLine.figures.drainageColumns.2'),
+    say('commandLine.figures.drainageColumns.3'),
+    say('commandLine.figures.drainageColumns.4'),
+    say('commandLine.figures.drainageColumns.5'),
+    say('commandLine.figures.drainageColumns.6'),
+  ],
   sizeColumns: [
     say('commandLine.figures.sizeColumns.1'),
     say('commandLine.figures.sizeColumns.2'),
     say('commandLine.figures.sizeColumns.3'),
     say('commandLine.figures.sizeColumns.4'),
     say('commandLine.figures.sizeColumns.5'),
+  ],
+  standColumns: [
+    say('commandLine.figures.standColumns.1'),
+    say('commandLine.figures.standColumns.2'),
+    say('commandLine.figures.standColumns.3'),
+    say('commandLine.figures.standColumns.4'),
+    say('commandLine.figures.standColumns.5'),
+    say('commandLine.figures.standColumns.6'),
   ],
   atLeast: (text: string) => say('commandLine.figures.atLeast', { text }),
   atMost: (text: string) => say('commandLine.figures.atMost', { text }),
@@ -247,10 +268,13 @@ export const commandLineIn = (speech: Speech) => ({
   help: helpIn(speech),
   headings: headingsIn(speech),
   figures: figuresIn(speech),
+  settling: settlingPageIn(speech),
+  head: headPageIn(speech),
   check: checkIn(speech),
   design: designIn(speech),
   scenario: scenarioIn(speech),
   rain: rainIn(speech),
+  storm: stormPageIn(speech),
   columns: columnsIn(speech),
   convert: convertIn(speech),
   demo: demoIn(speech),

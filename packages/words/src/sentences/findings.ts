@@ -1,6 +1,10 @@
 import { calendarDay, meanYear_days, type Target, type Verdict, verdictOrder, type YearAtTank } from '@eavewell/engine';
 import type { FindingWords, StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
+import { drainageIn } from './drainageFindings.ts';
+import { headSaid } from './headFindings.ts';
+import { settlingSaid } from './settlingFindings.ts';
+import { standWordsIn } from './standFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
@@ -158,10 +162,14 @@ function site(w: Speech, design: { readonly storages: readonly StorageSaid[] }, 
 
 /** What is said of findings, in a language. */
 export const findingsIn = (w: Speech): FindingWords => ({
+  ...drainageIn(w),
   storage: (finding) => storage(w, finding),
   site: (design, reason) => site(w, design, reason),
   tanksNamed: (tankIds) => tanksNamed(w, tankIds),
   target: (target) => w.say('findings.target', targetValues(w, target)),
   classTarget: (siteClass, target) => w.say('findings.classTarget', { siteClass, ...targetValues(w, target) }),
   waterYear: (year) => waterYear(w, year),
+  ...standWordsIn(w),
+  settling: (finding) => settlingSaid(w, finding),
+  head: (finding) => headSaid(w, finding),
 });

@@ -65,7 +65,14 @@ const number = {
   'cell.thousands': (t) =>
     says(t, 'cell.thousands', { value: quoted(t), hasLikely: yes(t.has('likely')), likely: t.text('likely') }),
   'cell.unit_in_number': (t) =>
-    says(t, 'cell.unit_in_number', { value: quoted(t), found: t.text('found'), unit: unitAsked(t) }),
+    t.has('likely')
+      ? says(t, 'cell.unit_in_number.converted', {
+          value: quoted(t),
+          found: t.text('found'),
+          likely: t.text('likely'),
+          unit: unitIn(t),
+        })
+      : says(t, 'cell.unit_in_number', { value: quoted(t), found: t.text('found'), unit: unitAsked(t) }),
   'cell.out_of_range': (t) =>
     says(t, 'cell.out_of_range', { value: quoted(t), low: t.text('low'), high: t.text('high'), unit: unitIn(t) }),
   'cell.unusual': (t) =>

@@ -11,6 +11,7 @@ const letters = {
   gutters: ['gutterId', 'G'],
   downpipes: ['downpipeId', 'D'],
   tanks: ['tankId', 'T'],
+  pipes: ['pipeId', 'P'],
 } as const;
 
 /**
@@ -33,6 +34,7 @@ export function siteSections(siteId: string, rows: readonly RowNow[], isNew: boo
     { table: 'gutters', hidden, isGrowing: true, newRow: () => idFor('gutters') },
     { table: 'downpipes', hidden, isGrowing: true, newRow: () => idFor('downpipes') },
     { table: 'tanks', hidden, isGrowing: true, newRow: () => idFor('tanks') },
+    { table: 'pipes', hidden, isGrowing: true, newRow: () => ({ ...idFor('pipes'), leg: 'tankToUnit' }) },
     { table: 'diverters', hidden, isGrowing: true, newRow: () => ({ siteId }) },
     { table: 'demand', hidden, isGrowing: true, newRow: () => ({ siteId, judged: 'yes' }) },
   ];

@@ -15,6 +15,9 @@ import { NoSuchSheet } from '../../sheet/NoSuchSheet.tsx';
 import { TableLinks } from './Settings.tsx';
 import { isTableAsked, namedHere, type TableAsked } from './tablesAsked.ts';
 
+/** So many rows are shown of a table; one longer is a file to put in, not a list to read [count]. Ours. */
+const mostRows = 500;
+
 /** One table of the whole programme: its rows, and a form for those that are pressed. */
 export function TableRows() {
   const { programmeId, table } = useParams({ from: '/p/$programmeId/settings/$table' });
@@ -105,6 +108,7 @@ function RowsRead(props: {
   return (
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a wide table is scrolled by keyboard too
     <section className="wide rows-read" tabIndex={0} aria-label={words.table(table)}>
+      {rows.length > mostRows ? <p>{say('settings.first_rows', { shown: mostRows, count: rows.length })}</p> : null}
       <table>
         <thead>
           <tr>
@@ -119,7 +123,7 @@ function RowsRead(props: {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row) => (
+          {rows.slice(0, mostRows).map((row) => (
             <tr key={rowId(row)}>
               {used.map((column) => (
                 <td key={column} data-label={words.label(table, column)}>

@@ -52,6 +52,12 @@ function PrintRow({ site, isDone }: { readonly site: SiteEntry; readonly isDone:
         <VerdictMark verdict={markOf(standingOf(site))} size={16} /> {site.name || site.key} ({site.siteId})
         <br />
         <span>{[peopleWords(site, language), ...(site.area === null ? [] : [site.area])].join(', ')}</span>
+        {site.standGate === 'closed' ? (
+          <>
+            <br />
+            {language.say('sites.gate_closed_full')}
+          </>
+        ) : null}
       </th>
       <td>
         <b>{leadWords(site, language)}</b> {lineWords(site, isDone, language)}

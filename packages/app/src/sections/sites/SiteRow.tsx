@@ -3,6 +3,7 @@ import { memo, type PointerEvent, type SyntheticEvent, useRef } from 'react';
 import { useGridListItem } from 'react-aria/useGridList';
 import type { ListState } from 'react-stately/useListState';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { GateMark } from '../../look/GateMark.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { type SiteEntry, standingOf } from './overview.ts';
 import { leadWords, lineWords, mendWords, peopleWords } from './rowWords.ts';
@@ -127,6 +128,12 @@ const RowWords = memo(function RowWords({
             {peopleWords(site, language)}
             {site.area === null ? '' : `, ${site.area}`}
           </span>
+          {site.standGate === 'closed' ? (
+            <span className="gate">
+              {' '}
+              <GateMark size={15} /> {language.say('sites.gate_closed')}
+            </span>
+          ) : null}
         </span>
         <span className="line">
           {lead === '' ? null : <b className={`w-${standing}`}>{lead} </b>}

@@ -1,9 +1,11 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
-import { useParams } from '@tanstack/react-router';
+import { Link, useParams } from '@tanstack/react-router';
+import { memo } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { NoSites } from './NoSites.tsx';
+import type { SiteEntry } from './overview.ts';
 import { overviewQuery } from './overviewQuery.ts';
 import { Progress } from './Progress.tsx';
 import { Sentence } from './Sentence.tsx';
@@ -27,6 +29,7 @@ export function Sites() {
       <Sentence tally={head.tally} />
       <Progress programmeId={programmeId} state={state} count={sites.length} isOfBefore={isOfBefore} />
       <TallyBar tally={head.tally} />
+      <NoStorm programmeId={programmeId} sites={sites} />
       {isDrawn ? (
         <SitesSheet
           programmeId={programmeId}
@@ -38,3 +41,24 @@ export function Sites() {
     </>
   );
 }
+
+/** Where no gauge has a storm no gutter is judged: it is said once, with the way to where storms are put in. */
+const NoStorm = memo(function NoStorm({
+  programmeId,
+  sites,
+}: {
+  readonly programmeId: string;
+  readonly sites: readonly SiteEntry[];
+}) {
+  const { say } = useLanguage();
+  const isJudged = sites.some(({ hasStorm }) => hasStorm !== null);
+  if (!isJudged || sites.some(({ hasStorm }) => hasStorm === true)) return null;
+  return (
+    <p className="small no-storm">
+      {say('sites.no_storm')}{' '}
+      <Link to="/p/$programmeId/settings/$table" params={{ programmeId, table: 'storms' }} className="on-screen">
+        {say('sites.no_storm_put')}
+      </Link>
+    </p>
+  );
+});

@@ -42,6 +42,7 @@ function useShownRows({ programmeId, overview, isDone }: Given) {
       [
         site.name || site.key,
         peopleWords(site, language),
+        ...(site.standGate === 'closed' ? [language.say('sites.gate_closed_full')] : []),
         `${leadWords(site, language)} ${lineWords(site, isDone, language)}`.trim(),
       ].join(', '),
     [language, isDone],
@@ -117,6 +118,10 @@ export function SitesSheet(given: Given) {
   const isNarrow = useIsNarrow();
   const isDrawn = useIsDrawn('list of sites');
   const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
+  const closed_count = useMemo(
+    () => overview.sites.reduce((count, { standGate }) => count + Number(standGate === 'closed'), 0),
+    [overview],
+  );
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
   const print = (isOfChosen: boolean) => {
@@ -133,7 +138,7 @@ export function SitesSheet(given: Given) {
     : [];
   return (
     <>
-      <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} />
+      <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} closed_count={closed_count} />
       <div className="sites-sheet on-screen">
         <div className="sites-left">
           {isNarrow ? <BeforeList programmeId={programmeId} remedies={head.remedies} /> : null}

@@ -1,7 +1,8 @@
 import { Link } from '@tanstack/react-router';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { GateMark } from '../../look/GateMark.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
-import { type Asked, withStanding } from './asked.ts';
+import { type Asked, withGate, withStanding } from './asked.ts';
 import { type OverviewHead, type Standing, standings } from './overview.ts';
 
 /** Marks of the verdicts; a site without one yet has the mark of what is not known. */
@@ -26,12 +27,15 @@ export function TallyCounts({
   asked,
   shown,
   isDone,
+  closed_count,
 }: {
   readonly tally: OverviewHead['tally'];
   readonly asked: Asked;
   readonly shown: readonly Standing[];
   /** Are all verdicts there? Then a site without one has a row that cannot be used. */
   readonly isDone: boolean;
+  /** Sites with a stand nobody signed for: no verdict, and counted beside them. */
+  readonly closed_count: number;
 }) {
   const { say } = useLanguage();
   return (
@@ -57,6 +61,20 @@ export function TallyCounts({
           </li>
         );
       })}
+      {closed_count === 0 && asked.gate === undefined ? null : (
+        <li className="gate">
+          <Link
+            from="/p/$programmeId/sites"
+            to="."
+            search={withGate(asked, 'closed')}
+            aria-current={asked.gate === 'closed'}
+            activeProps={{}}
+            resetScroll={false}
+          >
+            <GateMark /> {say('sites.count_gate', { count: closed_count })}
+          </Link>
+        </li>
+      )}
     </ul>
   );
 }

@@ -2,15 +2,17 @@ import { memo } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { stationsInOrder } from './overview.ts';
 
-/** Columns of the thread are this wide [px]; the drawing hangs from it (threads.css has the same). */
-const column = 42;
-/** From where in the drawing each leader comes: roof sheet, gutter, tank, treatment unit, cup under the tap. */
+/** Columns of the thread are this wide [px]; the drawing hangs from it (sites.css has the same). */
+const column = 34;
+/** From where in the drawing each leader comes: roof sheet, gutter, settling tank, tank, its stand, treatment unit, cup under the tap. */
 const from = [
   [30, 20],
   [66, 30],
-  [100, 52],
-  [146, 52],
-  [188, 50],
+  [89, 44],
+  [121, 38],
+  [132, 50],
+  [165, 44],
+  [209, 50],
 ] as const;
 const foot = 62;
 /** Every other word hangs lower [px]: sites.css has the same. */
@@ -21,22 +23,22 @@ export const ThreadHead = memo(function ThreadHead() {
   const { say } = useLanguage();
   return (
     <div className="thread-head" dir="ltr">
-      <svg viewBox="0 0 210 64" width="210" height="64" aria-hidden="true" focusable="false">
+      <svg viewBox="0 0 238 64" width="238" height="64" aria-hidden="true" focusable="false">
         <g className="water">
-          <path d="M88 33H112V51H88Z" />
+          <path d="M83 36H95V51H83ZM110 31H132V46H110Z" />
         </g>
         <g className="beyond">
           <path d="M23 37h9v9H23zM42 35h8v17H42zM14 30H60M35 10V30M21 20L35 30L49 20" />
-          <path d="M66 31L85 27M114 48H135M157 46H178" />
+          <path d="M66 31L82 32M96 35H108M134 44H154M176 46H199" />
         </g>
         <g className="edge">
-          <path d="M85 52V26Q100 20 115 26V52M88 33H112" />
-          <path d="M135 52V34H157V52M140 34V28H137M152 34V28H155M140.5 39v8M146 39v8M151.5 39v8" />
-          <path d="M176 52V40H193M188 40v4M183.5 46h9l-1.2 6h-6.6z" />
+          <path d="M82 52V31Q89 27 96 31V52M83 36H95M108 47V24Q121 18 134 24V47M110 31H132M105 52V47H137V52" />
+          <path d="M154 52V34H176V52M159 34V28H156M171 34V28H174M159.5 39v8M165 39v8M170.5 39v8" />
+          <path d="M197 52V40H214M209 40v4M204.5 46h9l-1.2 6h-6.6z" />
           <path d="M62 28q0 5 4 5t4-5" />
         </g>
         <g className="cut">
-          <path d="M6 28L35 8L66 28M12 25V52M58 25V52M0 52.6H210" />
+          <path d="M6 28L35 8L66 28M12 25V52M58 25V52M0 52.6H238" />
         </g>
         <g className="leader">
           {from.map(([x, y], i) => (
@@ -49,7 +51,7 @@ export const ThreadHead = memo(function ThreadHead() {
       </svg>
       <p>
         {stationsInOrder.map((station) => (
-          <span key={station}>{say(`sites.station_${station}`)}</span>
+          <span key={station}>{say(station === 'settling' ? 'sites.short_settling' : `sites.station_${station}`)}</span>
         ))}
       </p>
     </div>

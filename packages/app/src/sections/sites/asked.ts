@@ -4,12 +4,17 @@ import { type Standing, type Station, standings, stationsInOrder } from './overv
 export const orders = ['worst', 'cheapest', 'area', 'name'] as const;
 export type Order = (typeof orders)[number];
 
+/** Whether the stands are signed for: apart from every verdict. */
+export const gates = ['closed', 'open'] as const;
+export type Gate = (typeof gates)[number];
+
 /** Which sites are shown, and how: it stands in the address, so that a link keeps it and back brings it again. */
 export interface Asked {
   readonly text?: string;
   /** Verdicts with a point between, such as `short.tight`; without it all that need her, or all where a text is asked for. */
   readonly verdict?: string;
   readonly station?: Station;
+  readonly gate?: Gate;
   readonly area?: string;
   readonly order?: Order;
 }
@@ -27,12 +32,14 @@ export function askedOf(search: Readonly<Record<string, unknown>>): Asked {
   const text = textOf(search['text']);
   const verdict = writtenStandings(standingsWritten(textOf(search['verdict'])) ?? []);
   const station = oneOf(stationsInOrder, search['station']);
+  const gate = oneOf(gates, search['gate']);
   const area = textOf(search['area']);
   const order = oneOf(orders, search['order']);
   return {
     ...(text === undefined ? {} : { text }),
     ...(verdict === undefined ? {} : { verdict }),
     ...(station === undefined ? {} : { station }),
+    ...(gate === undefined ? {} : { gate }),
     ...(area === undefined ? {} : { area }),
     ...(order === undefined || order === 'worst' ? {} : { order }),
   };
@@ -58,4 +65,10 @@ export function withStanding(asked: Asked, standing: Standing): Asked {
   const { verdict: _, ...rest } = asked;
   const verdict = writtenStandings(next);
   return verdict === undefined ? rest : { ...rest, verdict };
+}
+
+/** The address with the sites alone whose gate stands so, or with all of them again. */
+export function withGate(asked: Asked, gate: Gate): Asked {
+  const { gate: before, ...rest } = asked;
+  return before === gate ? rest : { ...rest, gate };
 }

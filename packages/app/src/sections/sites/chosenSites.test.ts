@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { askedOf, withStanding } from './asked.ts';
+import { askedOf, withGate, withStanding } from './asked.ts';
 import { chosenSites, ranksOf, togetherOf } from './chosenSites.ts';
 import { csvOfSites } from './csvOfSites.ts';
 import type { SiteEntry } from './overview.ts';
@@ -8,16 +8,21 @@ type Stations = NonNullable<SiteEntry['stations']>;
 const notJudged = 'notJudged' as const;
 const bare = {
   ...{ siteClass: null, design_people: null, latitude_deg: null, longitude_deg: null, finding: null, withheldBy: null },
-  ...{ figures: null, target: null, notMended: null },
+  ...{ figures: null, target: null, notMended: null, decides: null, standGate: null, hasStorm: null },
 };
 const site = (
   siteId: string,
   verdict: SiteEntry['verdict'],
-  more: Partial<Pick<SiteEntry, 'name' | 'area' | 'people'>> & { cost?: number | null; currency?: string } = {},
+  more: Partial<Pick<SiteEntry, 'name' | 'area' | 'people' | 'standGate'>> & {
+    cost?: number | null;
+    currency?: string;
+    stations?: Partial<Stations>;
+  } = {},
 ): SiteEntry => {
-  const { name = siteId, area = null, people = 10, cost, currency = 'USD' } = more;
+  const { name = siteId, area = null, people = 10, cost, currency = 'USD', standGate = null } = more;
   const storage = verdict ?? notJudged;
-  const stations: Stations = { roof: notJudged, gutter: notJudged, storage, treatmentUnit: notJudged, tap: notJudged };
+  const others = { roof: notJudged, gutter: notJudged, settling: notJudged, stand: notJudged };
+  const stations: Stations = { ...others, storage, treatmentUnit: notJudged, tap: notJudged, ...more.stations };
   const known = cost === undefined || cost === null ? null : currency;
   const remedy: SiteEntry['remedy'] =
     cost === undefined
@@ -31,7 +36,18 @@ const site = (
           currency: known,
           noCost: null,
         };
-  return { ...bare, key: siteId, siteId, name, area, people, verdict, stations: verdict && stations, remedy };
+  return {
+    ...bare,
+    key: siteId,
+    siteId,
+    name,
+    area,
+    people,
+    verdict,
+    stations: verdict && stations,
+    remedy,
+    standGate,
+  };
 };
 
 const sites = [
@@ -51,6 +67,32 @@ describe('the sites that are shown', () => {
     expect(ids({})).toEqual(['S1', 'S2', 'S3', 'S4', 'S5']);
     expect(ids({ verdict: 'holds' })).toEqual(['S6']);
     expect(ids({ verdict: 'tight.holds' })).toEqual(['S4', 'S6']);
+  });
+
+  it('are those with trouble at one of seven stations, where one is asked for', () => {
+    const list = [
+      site('A', 'short', { stations: { storage: 'holds', gutter: 'short' } }),
+      site('B', 'tight', { stations: { storage: 'holds', stand: 'tight', settling: 'holds' } }),
+      site('C', 'unknown', { stations: { storage: 'short', settling: 'unknown', tap: 'holds' } }),
+    ];
+    const of = (station: string) =>
+      [...chosenSites({ sites: list }, askedOf({ station }), null, compare)].map((at) => list[at]!.siteId);
+    expect(['gutter', 'settling', 'stand', 'tap'].map(of)).toEqual([['A'], ['C'], ['B'], []]);
+    expect(of('cellar')).toEqual(['A', 'B', 'C']);
+  });
+
+  it('are all with a closed gate where that is asked, whatever their verdict', () => {
+    const list = [
+      site('A', 'short', { standGate: 'notNeeded' }),
+      site('B', 'holds', { standGate: 'closed' }),
+      site('C', 'tight', { standGate: 'open' }),
+    ];
+    const of = (search: Record<string, unknown>) =>
+      [...chosenSites({ sites: list }, askedOf(search), null, compare)].map((at) => list[at]!.siteId);
+    expect(of({ gate: 'closed' })).toEqual(['B']);
+    expect(of({ gate: 'open' })).toEqual(['C']);
+    expect(of({ gate: 'ajar' })).toEqual(['A', 'C']);
+    expect(withGate(withGate({}, 'closed'), 'closed')).toEqual({});
   });
 
   it('are all that a text means, in its order, also those that hold', () => {

@@ -22,7 +22,7 @@ export function chosenSites(
   const wanted = new Set(shownStandings(asked, found !== null));
   const fits = (at: number) => {
     const site = sites[at];
-    return site !== undefined && wanted.has(standingOf(site)) && fitsStation(site, asked) && fitsArea(site, asked);
+    return site !== undefined && wanted.has(standingOf(site)) && fitsBeside(site, asked);
   };
   const places = (found ?? Uint32Array.from(sites, (_, at) => at)).filter(fits);
   const order = asked.order;
@@ -32,9 +32,9 @@ export function chosenSites(
   return places;
 }
 
-/** The verdicts that are shown: those asked for, all where a text is looked for, else those that need her. */
+/** The verdicts that are shown: those asked for, all where a text is looked for or a gate asked of, else those that need her. */
 export function shownStandings(asked: Asked, isFinding: boolean): readonly Standing[] {
-  return standingsWritten(asked.verdict) ?? (isFinding ? standings : exceptions);
+  return standingsWritten(asked.verdict) ?? (isFinding || asked.gate !== undefined ? standings : exceptions);
 }
 
 function fitsStation({ stations }: SiteEntry, { station }: Asked): boolean {
@@ -42,6 +42,9 @@ function fitsStation({ stations }: SiteEntry, { station }: Asked): boolean {
   const verdict = stations?.[station] ?? 'notJudged';
   return verdict !== 'holds' && verdict !== 'notJudged';
 }
+
+const fitsBeside = (site: SiteEntry, asked: Asked): boolean =>
+  fitsStation(site, asked) && fitsArea(site, asked) && (asked.gate === undefined || site.standGate === asked.gate);
 
 const fitsArea = (site: SiteEntry, { area }: Asked): boolean => area === undefined || site.area === area;
 

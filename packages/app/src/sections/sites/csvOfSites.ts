@@ -13,6 +13,7 @@ export function csvRow(site: SiteEntry) {
     longitude_deg: site.longitude_deg,
     verdict: site.verdict,
     ...Object.fromEntries(stationsInOrder.map((station) => [station, stations?.[station] ?? null])),
+    standGate: site.standGate,
     goodYears: figures?.goodYears ?? null,
     judgedYears: figures?.judgedYears ?? null,
     dryDays_per_year: figures?.dryDays_per_year ?? null,

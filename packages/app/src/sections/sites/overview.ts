@@ -16,7 +16,9 @@ export type Standing = 'short' | 'unknown' | 'tight' | 'holds' | 'notYet';
 export const stationsInOrder = [
   'roof',
   'gutter',
+  'settling',
   'storage',
+  'stand',
   'treatmentUnit',
   'tap',
 ] as const satisfies readonly Station[];

@@ -3,6 +3,7 @@ import { type SiteEntry, type Station, standingOf, stationsInOrder, worstStation
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 type Figures = NonNullable<SiteEntry['figures']>;
+type Decides = NonNullable<SiteEntry['decides']>;
 
 /** How many people, in words. */
 export const peopleWords = ({ people }: Pick<SiteEntry, 'people'>, { say, numbers }: Words): string =>
@@ -19,12 +20,44 @@ export function leadWords(site: SiteEntry, { say }: Words): string {
 /** What was found: the figure that decides, with its likely range and its target; where there is none, the finding itself. */
 export function lineWords(site: SiteEntry, isDone: boolean, words: Words): string {
   const { say } = words;
-  const { figures, finding, verdict, withheldBy } = site;
+  const { figures, finding, verdict, withheldBy, decides } = site;
   if (verdict === null) return say(isDone ? 'sites.line_not_used' : 'sites.line_not_yet');
+  const station = worstStation(site);
+  if (decides !== null) return decidesWords(decides, words);
+  if (station !== null && station !== 'storage') return withheldBy ?? finding ?? '';
   if (figures === null) return withheldBy ?? finding ?? '';
   const line = figureWords(site, figures, words);
   const because = reasonOf(figures, verdict);
   return because === null ? line : say(because, { line });
+}
+
+/** The figure of a station that is not the tank, with its range and what it is held against. */
+function decidesWords({ figure, id, value, range, limit, unit }: Decides, { say, numbers }: Words): string {
+  const said = (amount: number) =>
+    unit === 'fraction'
+      ? numbers.percent(amount)
+      : unit === 'factor'
+        ? numbers.fixed(amount, 1)
+        : numbers.given(amount, unit);
+  const held = limit === null ? '' : said(limit);
+  switch (figure) {
+    case 'gutter':
+    case 'outlet':
+    case 'downpipe':
+    case 'overflow': {
+      const given = { part: say(`sites.part_${figure}`), id, flow: said(value), limit: held };
+      if (range === null) return say('sites.line_flow_plain', given);
+      return say('sites.line_flow', { ...given, range: numbers.range(range) });
+    }
+    case 'headLeft':
+      if (value < 0) return say('sites.line_headShort', { id, value: said(-value) });
+      return say('sites.line_headLeft', { id, value: said(value) });
+    case 'settledByDay':
+    case 'settledInStorm':
+      return say(`sites.line_${figure}`, { id, value: said(value) });
+    default:
+      return say(`sites.line_${figure}`, { id, value: said(value), limit: held });
+  }
 }
 
 /** The half of the target that was missed, or is in doubt: the days where they are missed and the years are not. */

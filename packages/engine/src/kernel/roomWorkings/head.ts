@@ -1,2 +1,22 @@
 /** The steps of a working of room head, in their order. */
-export const headWorkings = ['head.verdict'] as const;
+export const headWorkings = [
+  'head.flowWanted',
+  'head.lowLevel',
+  'head.fullLevel',
+  'head.fallToUnit',
+  'head.fallToTap',
+  'head.pipe',
+  'head.lossToUnit',
+  'head.lossInUnit',
+  'head.lossToTap',
+  'head.headLeft',
+  'head.headLeftFull',
+  'head.flowLow',
+  'head.flowFull',
+  'head.pumpAdds',
+  'head.pumpPower',
+  'head.onePerson',
+  'head.suction',
+  'head.leastBore',
+  'head.verdict',
+] as const;

@@ -1,4 +1,24 @@
-import type { DesignSettings, HeadFinding, Judged, PartFacts, SiteFacts } from '../../kernel/index.ts';
+import {
+  type DesignSettings,
+  engineProblem,
+  type HeadFinding,
+  type Judged,
+  type PartFacts,
+  type Problem,
+  type SiteFacts,
+  type TankGroup,
+  tankGroups,
+  verdictOf,
+  type WorkingLine,
+  waterDensity_kg_per_m3,
+} from '../../kernel/index.ts';
+import { mostSuction_m, personPower_W, pumpEfficiency_fraction } from './constants.ts';
+import { gradeLine, headSegments } from './gradeLine.ts';
+import { handPumped_m3_per_s } from './handPower.ts';
+import { flowByItself_L_per_min, type HeadAtFlow, headAtFlow } from './headAtFlow.ts';
+import { type HeadWay, headWay, wayProblems } from './headWay.ts';
+import { headWorking } from './headWorking.ts';
+import { leastBore } from './leastBore.ts';
 
 /** What the way to the taps is judged by. */
 export interface HeadGiven {
@@ -7,7 +27,174 @@ export interface HeadGiven {
   readonly settings: DesignSettings;
 }
 
-/** Not built yet. */
-export function headFindings(_given: HeadGiven): Judged<readonly HeadFinding[]> {
-  return { finding: null, problems: [], working: [] };
+/**
+ * Does the water come to the taps, from tank through treatment unit, by itself or with a hand pump one person can work? Judged with every tap open and the
+ * tank at its outlet.
+ *
+ * @param given - the site's facts, the catalogue and the settings
+ * @returns a finding for each body of water that pipes come from; null where the way is not judged
+ * @problem head.none - the way is to be judged everywhere, and no pipe is known
+ * @problem head.pipe_tank_unknown - several bodies of water, and a pipe to the unit whose tank is not known
+ * @problem head.leg_missing - no pipe of a leg was measured
+ * @problem head.pipe_not_measured - a pipe's bore or length is not known
+ * @problem head.outlet_unknown - the height of an outlet is not known
+ * @problem head.stand_unknown - how high a tank stands is not known
+ * @problem head.overflow_unknown - the height of an overflow is not known
+ * @problem head.taps_unknown - nobody counted the taps
+ * @problem head.tap_height_unknown - the height of the taps is not measured
+ * @problem head.unit_height_unknown - the height of the unit's inlet is not measured
+ * @problem head.unit_head_unknown - the settings do not say what the unit takes
+ * @problem head.temperature - the settings' temperature is not that of water
+ * @problem head.hand_pump_assumed - nobody said whether there is a hand pump
+ * @problem head.tap_above - the taps lie higher than the water, and there is no hand pump
+ * @problem head.unit_above - the unit lies higher than the water runs, and there is no hand pump
+ * @problem head.suction - the pump would have to draw water up further than it can
+ * @law a higher tank, a wider or a shorter pipe never makes a verdict worse
+ * @definition ours: docs/decisions/0182-head.md
+ */
+export function headFindings(given: HeadGiven): Judged<readonly HeadFinding[]> {
+  const { site, settings } = given;
+  const { siteId } = site;
+  if (settings.judgeHead === 'never' || (settings.judgeHead === 'whereMeasured' && site.pipes.length === 0))
+    return { finding: null, problems: [], working: [] };
+  const place = { file: 'pipes.csv', siteId };
+  const groups = tankGroups(site.tanks).filter(isDrawnFrom);
+  if (site.pipes.length === 0 || groups.length === 0)
+    return { finding: [unknownWay([], site)], problems: [engineProblem('head.none', place)], working: [] };
+  const problems: Problem[] = [...wayProblems(site, settings)];
+  const piped = groups.length === 1 ? groups : groups.filter((group) => hasOwnPipe(site, group));
+  if (groups.length > 1)
+    for (const { pipeId, tankId, leg } of site.pipes)
+      if (leg === 'tankToUnit' && !site.tanks.some((tank) => tank.tankId === tankId))
+        problems.push(engineProblem('head.pipe_tank_unknown', { ...place, column: 'tankId' }, { pipe: pipeId }));
+  const lost = problems.some(({ code }) => code === 'head.pipe_tank_unknown');
+  const judged = (lost || piped.length === 0 ? groups : piped).map((group) => judgedGroup(group, given, lost));
+  return {
+    finding: judged.map(({ finding }) => finding),
+    problems: [...problems, ...judged.flatMap((one) => one.problems)],
+    working: judged.flatMap(({ working }) => working),
+  };
+}
+
+/** Nobody draws from a reserve. */
+function isDrawnFrom({ tanks }: TankGroup): boolean {
+  return tanks.every(({ peopleFraction }) => peopleFraction !== 0);
+}
+
+function hasOwnPipe({ pipes }: SiteFacts, { tankIds }: TankGroup): boolean {
+  return pipes.some(({ leg, tankId }) => leg === 'tankToUnit' && tankId !== null && tankIds.includes(tankId));
+}
+
+function unknownWay(tankIds: readonly string[], { hasHandPump }: SiteFacts): HeadFinding {
+  return {
+    tankIds,
+    verdict: 'unknown',
+    flowWanted_L_per_min: null,
+    lowLevel_m: null,
+    fullLevel_m: null,
+    fallToTap_m: null,
+    fallToUnit_m: null,
+    lossToUnit_m: null,
+    lossInUnit_m: null,
+    lossToTap_m: null,
+    flowLow_L_per_min: null,
+    flowFull_L_per_min: null,
+    headLeft_m: null,
+    headLeftFull_m: null,
+    hasHandPump: hasHandPump ?? true,
+    pumpAdds_m: null,
+    pumpPower_W: null,
+    onePerson_L_per_min: null,
+    suction_m: null,
+    segments: [],
+    grade: [],
+    leastBore_mm: null,
+    leastPartId: null,
+    leastPart_mm: null,
+  };
+}
+
+interface JudgedGroup {
+  readonly finding: HeadFinding;
+  readonly problems: readonly Problem[];
+  readonly working: readonly WorkingLine[];
+}
+
+function judgedGroup(group: TankGroup, { site, parts, settings }: HeadGiven, isLost: boolean): JudgedGroup {
+  const { way, problems } = headWay(site, group, settings);
+  if (way === null || isLost) return { finding: unknownWay(group.tankIds, site), problems, working: [] };
+  const at = headAtFlow(way, settings);
+  const segments = headSegments(way, settings);
+  const adds_m = way.hasHandPump ? at.pumpAdds_m : 0;
+  const finding: HeadFinding = {
+    ...unknownWay(group.tankIds, site),
+    verdict: verdictOf(at.meetsAtPoint, at.meetsAtWorstEnd),
+    ...figuresOf(way, at, settings),
+    segments,
+    grade: gradeLine(way, segments, adds_m),
+    ...leastBore(way, settings, parts),
+  };
+  return {
+    finding,
+    problems: [...problems, ...inTheWay(way, at, site.siteId)],
+    working: headWorking(finding, way, settings),
+  };
+}
+
+function figuresOf(way: HeadWay, at: HeadAtFlow, settings: DesignSettings) {
+  const { lowLevel_m, fullLevel_m } = way;
+  const byItself = (level_m: number) => flowByItself_L_per_min(way, level_m, settings);
+  const density = waterDensity_kg_per_m3(settings.waterTemperature_C);
+  const person = handPumped_m3_per_s(personPower_W, at.pumpAdds_m, density, pumpEfficiency_fraction);
+  return {
+    flowWanted_L_per_min: way.taps_count * settings.tapFlow_L_per_min,
+    lowLevel_m,
+    fullLevel_m,
+    fallToTap_m: lowLevel_m - way.tapHeight_m,
+    fallToUnit_m: lowLevel_m - way.unitHeight_m,
+    lossToUnit_m: at.lossToUnit_m,
+    lossInUnit_m: way.unitHead_m,
+    lossToTap_m: at.lossToTap_m,
+    flowLow_L_per_min: byItself(lowLevel_m),
+    flowFull_L_per_min: fullLevel_m === null ? null : byItself(fullLevel_m),
+    headLeft_m: at.headLeft_m,
+    headLeftFull_m: fullLevel_m === null ? null : at.headLeft_m + fullLevel_m - lowLevel_m,
+    pumpAdds_m: way.hasHandPump ? at.pumpAdds_m : null,
+    pumpPower_W: way.hasHandPump ? at.pumpPower_W : null,
+    onePerson_L_per_min: way.hasHandPump && at.pumpAdds_m > 0 ? person * L_per_min_per_m3_per_s : null,
+    suction_m: way.hasHandPump ? at.suction_m : null,
+  };
+}
+
+const L_per_min_per_m3_per_s = 60_000;
+
+/** What stands in the way of the water, where it does. */
+function inTheWay(way: HeadWay, at: HeadAtFlow, siteId: string): readonly Problem[] {
+  const place = { file: 'sites.csv', siteId };
+  const { lowLevel_m, tapHeight_m, unitHeight_m, tankIds } = way;
+  if (way.hasHandPump)
+    return at.suction_m <= mostSuction_m
+      ? []
+      : [
+          engineProblem(
+            'head.suction',
+            { ...place, column: 'unitHeight_m' },
+            {
+              suction_m: at.suction_m,
+              most_m: mostSuction_m,
+              tanks: tankIds,
+            },
+          ),
+        ];
+  const problems: Problem[] = [];
+  const facts = { level_m: lowLevel_m, tanks: tankIds };
+  if (tapHeight_m >= lowLevel_m)
+    problems.push(
+      engineProblem('head.tap_above', { ...place, column: 'tapHeight_m' }, { ...facts, tap_m: tapHeight_m }),
+    );
+  if (at.headAtUnit_m < 0)
+    problems.push(
+      engineProblem('head.unit_above', { ...place, column: 'unitHeight_m' }, { ...facts, unit_m: unitHeight_m }),
+    );
+  return problems;
 }

@@ -1,4 +1,5 @@
 export { annualMaximum_mm } from './annualMaximum.ts';
+export { type DailyMaximum, dailyMaxima } from './dailyMaxima.ts';
 export { type DoubleMass, doubleMass, doubleMassProblems, slopeRatio } from './doubleMass.ts';
 export { type DrySpell, drySpells } from './drySpells.ts';
 export { fillFromNeighbours, type NeighbourFilling } from './fillFromNeighbours.ts';

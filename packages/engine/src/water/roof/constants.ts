@@ -64,3 +64,12 @@ export const largestDifference_fraction = 0.1;
 /** Sides and plan areas of roofs are mostly not beyond these [m], [m2]. Common practice, no source. */
 export const usualSide_m = { least: 2, most: 60 } as const;
 export const usualPlanArea_m2 = { least: 6, most: 2000 } as const;
+
+/** Depth let go that halves what dirt still comes [mm]. Source: martinson-thomas-2005, abstract. */
+export const loadHalvedBy_mm = 1;
+
+/** Rain up to this is light [mm/h]: a diverter that leaks as much loses whole spells. Common practice, from memory: 2.5 mm/h ends "light rain". */
+export const lightRain_mm_per_h = 2.5;
+
+/** A chamber that holds less than this share of what is wanted is warned of [fraction]. Ours. */
+export const chamberEnough_fraction = 0.9;

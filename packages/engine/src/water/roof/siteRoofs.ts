@@ -4,12 +4,12 @@ import {
   explain,
   type Problem,
   type RoofFacts,
+  roofPlanArea,
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
 import { largestDifference_fraction, roofCoverings, usualPlanArea_m2, usualSide_m } from './constants.ts';
 import { firstFlushDepth } from './firstFlushDepth.ts';
-import { roofPlanArea } from './roofPlanArea.ts';
 import { runoffFractionOf } from './runoffFractionOf.ts';
 
 /** A roof ready for rain: every figure known or assumed with a problem that says so. */

@@ -1,6 +1,13 @@
-import { engineProblem, type Place, type Problem, type SiteFacts, type TankFacts } from '../../kernel/index.ts';
+import {
+  engineProblem,
+  type Place,
+  type Problem,
+  type SiteFacts,
+  type TankFacts,
+  type TankGroup,
+  tankGroups,
+} from '../../kernel/index.ts';
 import { sharesSlack_fraction } from './constants.ts';
-import { type TankGroup, tankGroups } from './tankGroups.ts';
 
 /** A body of water people draw from, with its roofs and its share of the people. */
 export interface SiteGroup extends TankGroup {

@@ -9,6 +9,7 @@ import { Working } from '../Working.tsx';
 import { Charts, type ChartsOf } from './Charts.tsx';
 import { DraftBar, Then } from './DraftBar.tsx';
 import { DrawnSite } from './DrawnSite.tsx';
+import { fittingFieldsOf } from './fittingFields.ts';
 import { Leaving } from './Leaving.tsx';
 import { MeasureField } from './MeasureField.tsx';
 import { handlesOf } from './measureHandles.ts';
@@ -150,6 +151,7 @@ function useMeasures(water: SiteWater, saved: Judged): Measures {
   return useMemo(
     () => ({
       fields: fieldsOf(saved.site, now, saved.settings, language),
+      fittings: fittingFieldsOf(saved.site, now, language),
       handles: handlesOf(now, language, { preview, change }),
     }),
     [saved, now, language, preview, change],
@@ -170,33 +172,27 @@ function Beside({
   readonly saved: Judged;
   readonly shown: Judged;
 }) {
-  const { say, numbers } = useLanguage();
+  const { say } = useLanguage();
   const fields = useRef<HTMLDivElement>(null);
+  const fittings = useRef<HTMLDetailsElement>(null);
   const { asked, question } = water;
   useEffect(() => {
-    if (part !== null) fields.current?.querySelector<HTMLElement>(`[data-measure="${fieldOf(part)}"] input`)?.focus();
+    if (part === null) return;
+    const found = fields.current?.querySelector<HTMLElement>(`[data-measure="${fieldOf(part)}"] input`);
+    if (fittings.current !== null && found && fittings.current.contains(found)) fittings.current.open = true;
+    found?.focus();
   }, [part]);
   return (
     <section className="beside-drawing on-screen" aria-labelledby="measures-head">
       <h2 id="measures-head" className="said-only">
         {say('water.measures')}
       </h2>
-      <div className="measures" ref={fields}>
-        {measures.fields.map((one) => (
-          <div key={one.key} data-measure={one.key}>
-            <MeasureField
-              label={one.label}
-              unit={one.unit}
-              value={one.value}
-              saved={
-                one.saved === one.value || one.saved === null ? null : numbers.given(rounded(one.saved, one), one.unit)
-              }
-              limits={one.limits}
-              onPreview={(value) => water.preview(value === null ? null : one.step(value))}
-              onChange={(value) => water.change(one.step(value))}
-            />
-          </div>
-        ))}
+      <div ref={fields}>
+        <Fields fields={measures.fields} water={water} />
+        <details ref={fittings}>
+          <summary>{say('water.fittings')}</summary>
+          <Fields fields={measures.fittings} water={water} />
+        </details>
       </div>
       <details open={isAsked(question) || undefined}>
         <summary>{say('water.ask_rain')}</summary>
@@ -204,6 +200,30 @@ function Beside({
         {asked === null ? null : <Then now={shown} then={asked} />}
       </details>
     </section>
+  );
+}
+
+/** Fields side by side. */
+function Fields({ fields, water }: { readonly fields: Measures['fields']; readonly water: SiteWater }) {
+  const { numbers } = useLanguage();
+  return (
+    <div className="measures">
+      {fields.map((one) => (
+        <div key={one.key} data-measure={one.key}>
+          <MeasureField
+            label={one.label}
+            unit={one.unit}
+            value={one.value}
+            saved={
+              one.saved === one.value || one.saved === null ? null : numbers.given(rounded(one.saved, one), one.unit)
+            }
+            limits={one.limits}
+            onPreview={(value) => water.preview(value === null ? null : one.step(value))}
+            onChange={(value) => water.change(one.step(value))}
+          />
+        </div>
+      ))}
+    </div>
   );
 }
 

@@ -18,6 +18,8 @@ export interface OneMeasure {
 /** All that can be changed: by fields beside the drawing, and by hand on it. */
 export interface Measures {
   readonly fields: readonly OneMeasure[];
+  /** Of gutters, pipes, overflows, stands and taps: they stand in a group of their own. */
+  readonly fittings: readonly OneMeasure[];
   readonly handles: ReadonlyMap<string, HandleMeasure>;
 }
 
@@ -26,7 +28,7 @@ type Say = Pick<AppLanguage, 'say'>;
 const per = 100;
 
 /** Limits of a figure as the tables take it, in the unit of its field. */
-function limitsOf(name: keyof typeof limits, step: number, decimals: number, times = 1): MeasureLimits {
+export function limitsOf(name: keyof typeof limits, step: number, decimals: number, times = 1): MeasureLimits {
   const { low, high } = limits[name];
   return { least: low * times, most: high * times, step, decimals };
 }

@@ -1,5 +1,6 @@
 import type { AppLanguage } from '@eavewell/words/app';
 import type { DraftStep } from '../../../water/index.ts';
+import { fittingName, fittingUnit } from './fittingWords.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
@@ -42,6 +43,11 @@ export function stepWords(step: DraftStep, abouts: ReadonlyMap<string, string>, 
       });
     case 'people':
       return numbers.people(step.people);
+    case 'fitting':
+      return say('water.step', {
+        what: fittingName(step, { say }),
+        value: numbers.given(step.value, fittingUnit[step.measure]),
+      });
     case 'remedy':
       return abouts.get(remedyKey(step.changes)) ?? say('water.step_remedy');
   }

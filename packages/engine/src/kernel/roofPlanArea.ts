@@ -1,4 +1,4 @@
-import type { RoofFacts } from '../../kernel/index.ts';
+import type { RoofFacts } from './buildingFacts.ts';
 
 /**
  * How large is the roof seen from above? The plan area as given; where none is given, length × width. A given area is

@@ -1,4 +1,4 @@
-import type { TankFacts } from '../../kernel/index.ts';
+import type { TankFacts } from './buildingFacts.ts';
 
 /** A tank, or tanks joined at the foot: one body of water at one level. */
 export interface TankGroup {

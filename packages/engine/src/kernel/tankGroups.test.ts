@@ -1,6 +1,5 @@
 import { expect, it } from 'vitest';
-import type { TankFacts } from '../../kernel/index.ts';
-import { unmeasuredTank } from '../../kernel/index.ts';
+import { type TankFacts, unmeasuredTank } from './buildingFacts.ts';
 import { tankGroups } from './tankGroups.ts';
 
 const tank = (tankId: string, joinedTo: string | null = null): TankFacts => ({

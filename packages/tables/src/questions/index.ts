@@ -1,0 +1,10 @@
+export { inspection } from './inspection.ts';
+export {
+  type AnswerMeaning,
+  answerMeanings,
+  type Question,
+  type QuestionKind,
+  type QuestionSet,
+  questionKinds,
+  questionSet,
+} from './questionSet.ts';
