@@ -260,7 +260,7 @@ export function noteShapes(notes: readonly Note[], placer: Placer): readonly Sha
       const { anchor, side } = lines[0]!;
       const width = Math.max(...lines.map(({ text, isStrong }) => widthOf(text, 'lettering', isStrong)));
       const size = { width, height: lines.length * noteLine_px };
-      const box = placer.near(anchor, side, size, isLoud(lines) ? loudly_px : quietly_px);
+      const box = placer.near(anchor, side, size, isLoud(lines) ? loudly_px : quietly_px, isLoud(lines));
       if (box === null) return [];
       const letters = lines.map((note, nth) => letterOf(note, box.x, box.y + nth * noteLine_px + 12));
       return [...leader(anchor, { ...box, y: box.y + 2 }), ...letters];
