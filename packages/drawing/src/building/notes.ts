@@ -119,7 +119,7 @@ function gutterNotes({ k, y0 }: View, { roof, outline, x }: PlacedRoof, said: Sa
     ...figured(said, 'gutter', ids, at),
     ...figured(said, 'outlet', ids, at),
     quiet(words.bore(bore_m.value, bore_m.how), pipe, bore_m.how === 'measured'),
-    ...figured(said, 'downpipe', downpipeIds, pipe),
+    ...figured(said, 'downpipe', downpipeIds, at),
     ...chamberNotes({ k, y0, x0: 0 }, roof, right, outline, said),
   ];
 }
@@ -260,7 +260,9 @@ export function noteShapes(notes: readonly Note[], placer: Placer): readonly Sha
       const { anchor, side } = lines[0]!;
       const width = Math.max(...lines.map(({ text, isStrong }) => widthOf(text, 'lettering', isStrong)));
       const size = { width, height: lines.length * noteLine_px };
-      const box = placer.near(anchor, side, size, isLoud(lines) ? loudly_px : quietly_px, isLoud(lines));
+      const box = isLoud(lines)
+        ? (placer.near(anchor, side, size, loudly_px) ?? placer.near(anchor, side, size, loudly_px, true))
+        : placer.near(anchor, side, size, quietly_px);
       if (box === null) return [];
       const letters = lines.map((note, nth) => letterOf(note, box.x, box.y + nth * noteLine_px + 12));
       return [...leader(anchor, { ...box, y: box.y + 2 }), ...letters];
