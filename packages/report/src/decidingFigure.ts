@@ -1,7 +1,9 @@
 import {
   type DrainageFinding,
   type HeadFinding,
+  leastSafety_factor,
   type Problem,
+  personPower_W,
   type SettlingFinding,
   type SiteDesign,
   type StandFinding,
@@ -66,19 +68,24 @@ function drainageFigure({ parts, governing, verdict }: DrainageFinding): Figure 
 }
 
 function settlingFigure({ tankId, verdict, settledByDay_fraction, settledInStorm_fraction }: SettlingFinding) {
-  if (tankId === null) return null;
+  const id = tankId ?? '';
   return verdict === 'short' || settledInStorm_fraction === null
-    ? figure('settledByDay', tankId, 'fraction', settledByDay_fraction, null)
-    : figure('settledInStorm', tankId, 'fraction', settledInStorm_fraction, null);
+    ? figure('settledByDay', id, 'fraction', settledByDay_fraction, null)
+    : figure('settledInStorm', id, 'fraction', settledInStorm_fraction, null);
 }
 
-function standFigure({ tankId, bearing_kPa, bearingAllowed_kPa }: StandFinding): Figure | null {
-  return figure('bearing', tankId, 'kPa', bearing_kPa, bearingAllowed_kPa);
+/** What fails first: the ground, else the wind on the empty tank. Where nothing does, what is nearer its limit. */
+function standFigure({ tankId, lacks, bearing_kPa, bearingAllowed_kPa, empty, loose }: StandFinding): Figure | null {
+  const bearing = figure('bearing', tankId, 'kPa', bearing_kPa, bearingAllowed_kPa);
+  const factors = [empty, ...(loose ? [loose] : [])].flatMap((one) => [one.overturning_factor, one.sliding_factor]);
+  const least = Math.min(...factors.filter((one) => one !== null));
+  const wind = Number.isFinite(least) ? figure('wind', tankId, 'factor', least, leastSafety_factor) : null;
+  return lacks.includes('bearing') || (lacks.length === 0 && wind === null) ? bearing : (wind ?? bearing);
 }
 
 function headFigure({ tankIds, headLeft_m, pumpAdds_m, pumpPower_W }: HeadFinding): Figure | null {
   const id = tankIds.join('+');
-  if (pumpAdds_m !== null) return figure('pumpPower', id, 'W', pumpPower_W, null);
+  if (pumpAdds_m !== null) return figure('pumpPower', id, 'W', pumpPower_W, personPower_W);
   return figure('headLeft', id, 'm', headLeft_m, null);
 }
 
@@ -105,7 +112,7 @@ export function withheld(design: Judged & Pick<SiteDesign, 'problems'>): Problem
   const rooms = roomsOf[station] ?? [];
   const isOfStation = ({ code, severity, facts }: Problem) =>
     severity === 'warning' &&
-    code !== ('stand.not_signed' as Problem['code']) &&
+    code !== 'stand.not_signed' &&
     (rooms.some((room) => code.startsWith(`${room}.`)) ||
       (code === 'site.station_in_doubt' && roomsOf[station]?.includes(String(facts['station'])) === true));
   return design.problems.find(isOfStation) ?? null;

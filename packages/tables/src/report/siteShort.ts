@@ -8,7 +8,7 @@ export const decidingFigures = [
   ...(['gutter', 'outlet', 'downpipe', 'overflow'] as const),
   ...(['settledByDay', 'settledInStorm'] as const),
   ...(['bearing', 'wind'] as const),
-  ...(['headLeft', 'pumpPower', 'gravityFlow'] as const),
+  ...(['headLeft', 'pumpPower'] as const),
 ] as const;
 
 const decides = z

@@ -1153,7 +1153,6 @@ export const sites = {
   "line_days": "{days} ({range}), target {allowed}",
   "line_flow": "{part} {id}: {flow} in the storm ({range}), it carries {limit}",
   "line_flow_plain": "{part} {id}: {flow} in the storm, it carries {limit}",
-  "line_gravityFlow": "{id}: {value} at the tap, wanted {limit}",
   "line_headLeft": "{id}: {value} of head left at the tap",
   "line_headShort": "{id}: {value} of head missing at the tap",
   "line_not_used": "this row cannot be used, so it has no verdict; its problems are on its page",

@@ -1154,7 +1154,6 @@ export const sites = {
   "line_days": "{days} ({range}), meta {allowed}",
   "line_flow": "{part} {id}: {flow} en la tormenta ({range}), lleva {limit}",
   "line_flow_plain": "{part} {id}: {flow} en la tormenta, lleva {limit}",
-  "line_gravityFlow": "{id}: {value} en el grifo, se piden {limit}",
   "line_headLeft": "{id}: quedan {value} de carga en el grifo",
   "line_headShort": "{id}: faltan {value} de carga en el grifo",
   "line_not_used": "esta fila no se puede usar, por eso no tiene veredicto; sus problemas están en su página",
