@@ -53,12 +53,13 @@ export function frameOf(input: SectionInput): Frame {
   return detail === 'whole' ? wholeFrame(input) : detailFrame(input, detail);
 }
 
-function wholeFrame({ building, proposed = null, width, pxPerM = null, stations }: SectionInput): Frame {
+function wholeFrame(input: SectionInput): Frame {
+  const { building, proposed = null, width, pxPerM = null } = input;
   const isWide = width >= narrow_px;
   const layout = layoutOf(building, proposed, { width, pxPerM, hasDimensions: isWide });
   const hasDimensions = isWide && layout.hasRoomForLetters;
   const { k } = layout;
-  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? roomOver(layout, stations) : 34));
+  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? roomOver(layout, input) : 34));
   const under = y0 + Math.max(deep_m * k, 20) + (hasDimensions ? 16 : 0);
   const height = Math.ceil(under + (hasDimensions ? 22 : 25));
   const { placed } = layout;
@@ -80,14 +81,15 @@ function wholeFrame({ building, proposed = null, width, pxPerM = null, stations 
 }
 
 /** Room over the highest point, so that the marks of roof and tank find their places [px]. */
-function roomOver({ placed, ridge_m, k }: Layout, stations: SectionInput['stations']): number {
+function roomOver({ placed, ridge_m, k }: Layout, { stations, partLetters = [] }: SectionInput): number {
+  const figures = Math.min(3, partLetters.filter(({ verdict }) => isException(verdict)).length) * 18;
   const tanks = placed.flatMap((one) => (one.kind === 'tank' && one.tank ? [topOf(one.tank)] : []));
   const tank = markRoom(stations.storage) - (ridge_m - Math.max(0, ...tanks)) * k;
   const roof = markRoom(stations.roof) - 20;
   // Where the building is small beside its letters, they stand in rows over it: one more for what is told in two lines.
   const rows = Math.max(0, 1400 / k - 24);
   const more = Object.values(stations).filter((verdict) => isException(verdict)).length - 1;
-  return Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
+  return figures + Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
 }
 
 /** A cut-out: what stands about one station, at not less than 40 px to the metre. */

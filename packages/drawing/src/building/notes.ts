@@ -244,7 +244,7 @@ const letterOf = ({ text, ink, isStrong }: Note, x: number, y: number) =>
 
 /** How far from what they tell of they may stand in the whole [px]. */
 const quietly_px = 64;
-const loudly_px = 150;
+const loudly_px = 240;
 
 /** In the whole: what is told of one spot together, near it, where it is free; what is loud first and farther out. */
 export function noteShapes(notes: readonly Note[], placer: Placer): readonly Shape[] {
@@ -261,7 +261,7 @@ export function noteShapes(notes: readonly Note[], placer: Placer): readonly Sha
       const width = Math.max(...lines.map(({ text, isStrong }) => widthOf(text, 'lettering', isStrong)));
       const size = { width, height: lines.length * noteLine_px };
       const box = isLoud(lines)
-        ? (placer.near(anchor, side, size, loudly_px) ?? placer.near(anchor, side, size, loudly_px, true))
+        ? (placer.near(anchor, side, size, loudly_px, false, 0.04) ?? placer.near(anchor, side, size, loudly_px, true))
         : placer.near(anchor, side, size, quietly_px);
       if (box === null) return [];
       const letters = lines.map((note, nth) => letterOf(note, box.x, box.y + nth * noteLine_px + 12));
