@@ -246,8 +246,8 @@ const letterOf = ({ text, ink, isStrong }: Note, x: number, y: number) =>
 const quietly_px = 64;
 const loudly_px = 240;
 
-/** In the whole: what is told of one spot together, near it, where it is free; what is loud first and farther out. */
-export function noteShapes(notes: readonly Note[], placer: Placer): readonly Shape[] {
+/** In the whole: what is told of one spot together, near it, where it is free; what is loud first and farther out, in a small picture alone. */
+export function noteShapes(notes: readonly Note[], placer: Placer, isSmall: boolean): readonly Shape[] {
   const bySpot = new Map<string, Note[]>();
   for (const note of notes.filter(({ isInWhole }) => isInWhole)) {
     const spot = note.anchor.join(' ');
@@ -255,6 +255,7 @@ export function noteShapes(notes: readonly Note[], placer: Placer): readonly Sha
   }
   const isLoud = (lines: readonly Note[]) => lines.some(({ ink }) => ink !== 'second');
   return [...bySpot.values()]
+    .filter((lines) => isLoud(lines) || !isSmall)
     .sort((a, b) => Number(isLoud(b)) - Number(isLoud(a)))
     .flatMap((lines) => {
       const { anchor, side } = lines[0]!;

@@ -1,3 +1,4 @@
+import type { Station } from '@eavewell/engine';
 import type { Frame } from './frame.ts';
 import { extentOf } from './frame.ts';
 import { domeOf, type Placed, stopTop_m, topOf } from './layout.ts';
@@ -8,6 +9,7 @@ import { sheetAt } from './roofOutline.ts';
 import type { SectionInput } from './sectionTypes.ts';
 import { footOf } from './stand.ts';
 import { unitLift_m } from './tapStand.ts';
+import { isFine } from './view.ts';
 
 /** The seven stations' marks, each at the first part of the building that stands for it. */
 export function balloonsOf({ view, placed }: Frame, { stations, letters }: SectionInput): readonly Balloon[] {
@@ -31,14 +33,16 @@ export function balloonsOf({ view, placed }: Frame, { stations, letters }: Secti
     const top = tank.tank.standHeight_m.value + tank.tank.height_m.value + domeOf(tank.tank.diameter_m.value);
     add('storage', [tank.x, y0 - (top + 0.05) * k], [4, -16]);
   }
+  // Where the building is small, what was not judged of it is left to the page.
+  const isTold = (station: Station) => isFine(view) || stations[station] !== 'notJudged';
   const settling = tankOf(placed, 'settling');
-  if (settling?.tank && (settling.tank.role === 'settling' || isException(stations.settling))) {
+  if (settling?.tank && isTold('settling') && (settling.tank.role === 'settling' || isException(stations.settling))) {
     const { standHeight_m, height_m, diameter_m } = settling.tank;
     const left = settling.x - diameter_m.value * 0.4 * k;
     add('settling', [left, y0 - (standHeight_m.value + height_m.value * 0.3) * k], [-26, -20]);
   }
   const stood = tankOf(placed, 'stand');
-  if (stood?.tank && (stood.tank.standHeight_m.value > 0.03 || isException(stations.stand))) {
+  if (stood?.tank && isTold('stand') && (stood.tank.standHeight_m.value > 0.03 || isException(stations.stand))) {
     const height = Math.max(0, stood.tank.standHeight_m.value);
     add('stand', [stood.x + (footOf(stood.tank) - 0.1) * k, y0 - height * 0.5 * k], [26, 30]);
   }

@@ -97,7 +97,10 @@ function sectionLetters(frame: Frame, input: SectionInput): readonly Shape[] {
   const carriers = frame.hasWords ? carriersOf({ k: view.k, placed: all }) : [];
   const marks = detail === 'whole' ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
   const high = tooHigh(frame, carriers, input.words, placer);
-  const notes = detail === 'whole' && frame.hasDimensions ? noteShapes(notesOf(view, all, 'whole', input), placer) : [];
+  const notes =
+    detail === 'whole' && frame.hasDimensions
+      ? noteShapes(notesOf(view, all, 'whole', input), placer, !isFine(view))
+      : [];
   const slope = frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : [];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
   const quiet = [...dimensions, ...told, ...high, ...slope, ...list.shapes, ...notes, ...key];
