@@ -1457,7 +1457,7 @@ export const water = {
   "drawn_hole_blocked": "hole blocked",
   "drawn_inlet": "inlet {height}",
   "drawn_inlet_too_high": "the inlet stands {by} over the gutter",
-  "drawn_larger": "A, {times} times as large",
+  "drawn_larger": "{times} times as large",
   "drawn_level": "level",
   "drawn_outlets": "{count, plural, one {outlet} other {# outlets}} {bore}{grate, select, grated {, with a grate} other {}}",
   "drawn_overflow": "{count, plural, one {overflow} other {# overflows}} {bore}, {screen, select, screened {with a screen} other {no screen}}",

@@ -1458,7 +1458,7 @@ export const water = {
   "drawn_hole_blocked": "agujero tapado",
   "drawn_inlet": "entrada {height}",
   "drawn_inlet_too_high": "la entrada queda {by} por encima de la canaleta",
-  "drawn_larger": "A, {times} veces mayor",
+  "drawn_larger": "{times} veces mayor",
   "drawn_level": "a nivel",
   "drawn_outlets": "{count, plural, one {salida} other {# salidas}} {bore}{grate, select, grated {, con rejilla} other {}}",
   "drawn_overflow": "{count, plural, one {rebose} other {# reboses}} {bore}, {screen, select, screened {con malla} other {sin malla}}",
