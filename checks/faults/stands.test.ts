@@ -99,8 +99,8 @@ describe('what is missing or cannot be leaves the stand unknown and the tank jud
   it('what the wind would be in other units is told', async () => {
     const { ofStand } = await designed(standing({}, '180'));
     const { what } = problemSentence(ofStand[0]!);
-    expect(what).toContain('50 m/s');
-    expect(what).toContain('92.6 m/s');
+    expect(what).toContain('50 m a second');
+    expect(what).toContain('92.6 m a second');
   });
 });
 
@@ -155,7 +155,7 @@ describe('a wind written in another unit', () => {
     const [problem] = read.problems;
     expect(problem).toMatchObject({ code: 'cell.unit_in_number', place: { column: 'windSpeed_m_per_s' } });
     expect(problem!.facts['likely']).toBe(likely);
-    expect(problemSentence(problem!).todo).toContain(`${likely} m/s`);
+    expect(problemSentence(problem!).todo).toContain(`${likely} m a second`);
     expect(site.stations.stand).toBe('unknown');
     expect(site.stations.storage).not.toBe('unknown');
   });

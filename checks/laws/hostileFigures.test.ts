@@ -153,6 +153,7 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       pads_count: seldom(4),
       padSide_m: seldom(0.6),
       baseWidth_m: seldom(2),
+      isFastened: fc.constantFrom(null, true, false),
       signedBy: fc.constantFrom(null, 'An engineer'),
       signedOn: seldom(19_000),
     }),

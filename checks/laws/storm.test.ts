@@ -11,6 +11,7 @@ import {
   limitsOfStorms_mm,
   lMoments,
   maximumOnceIn_mm,
+  rainByIntensity,
   reducedMoments,
   returnPeriodAtRisk_years,
   returnPeriodOf_years,
@@ -297,15 +298,30 @@ describe('short rain', () => {
     );
   });
 
+  it('what is lost over a gutter is what each interval has above it', () => {
+    fc.assert(
+      fc.property(record, fc.double({ min: 0, max: 300, noNaN: true }), (showers, capacity) => {
+        const rows = rowsOf(showers);
+        let [all, over] = [0, 0];
+        for (const { rain_mm } of rows) {
+          all += rain_mm;
+          over += Math.max(0, rain_mm - capacity / 60);
+        }
+        return near(shareOverCapacity_fraction(rainByIntensity(rows)!, capacity), over / all);
+      }),
+      { ...settings, numRuns: runs / 5 },
+    );
+  });
+
   it('a gutter that carries more never loses more', () => {
     fc.assert(
       fc.property(
         record,
         fc.tuple(fc.double({ min: 0, max: 300, noNaN: true }), fc.double({ min: 0, max: 300, noNaN: true })),
         (showers, [a, b]) => {
-          const rows = rowsOf(showers);
+          const rows = rainByIntensity(rowsOf(showers))!;
           const [less, more] = [Math.min(a, b), Math.max(a, b)];
-          const [lost, kept] = [shareOverCapacity_fraction(rows, less)!, shareOverCapacity_fraction(rows, more)!];
+          const [lost, kept] = [shareOverCapacity_fraction(rows, less), shareOverCapacity_fraction(rows, more)];
           return kept <= lost && lost <= 1 && kept >= 0 && shareOverCapacity_fraction(rows, 0) === 1;
         },
       ),

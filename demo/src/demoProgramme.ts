@@ -12,6 +12,8 @@ import { people_per_household, peopleCells, presenceRows, targetRows } from './p
 import { type DemoRain, demoRain } from './rain.ts';
 import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
+import { stormTables } from './storms.ts';
+import { tapCells } from './taps.ts';
 import { madeWays } from './ways.ts';
 import { wear } from './wear.ts';
 
@@ -58,7 +60,7 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const rain = demoRain(seed, gaugeIds);
   const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;
   const draft: DraftProgramme = {
-    settings: { programme: `${names.chain} Islands`, seed, ...(hasMore ? { people_per_household } : {}) },
+    settings: { programme: `${names.chain} Islands`, seed, ...engineering, ...(hasMore ? { people_per_household } : {}) },
     tables: {
       sites,
       ...rowsOf(
@@ -68,7 +70,7 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
       parts: partRows(),
       prices: priceRows(),
-      ...withRows({ targets: targetRows(made), presence: presenceRows(sites) }),
+      ...withRows({ targets: targetRows(made), presence: presenceRows(sites), ...stormTables(seed, gaugeIds, rain) }),
       ...(hasMore
         ? {
             normals: normalRows(seed, unread.gaugeId),
@@ -85,6 +87,9 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   wear(seed, draft);
   return { ...draft, gauges_count, planted: plantFaults(seed, draft, new Set(particulars.keys())) };
 }
+
+/** Wind that stands of the demo are held against, and head its unit takes at the flow of its taps. Invented. */
+const engineering = { windSpeed_m_per_s: 35, unitHead_m: 4 };
 
 /** The tables that have rows. */
 function withRows(tables: Partial<Record<LaterTable, readonly Row[]>>): Partial<Record<LaterTable, readonly Row[]>> {
@@ -141,6 +146,7 @@ function siteRow(seed: number, site: MadeSite, gaugeId: string | null, particula
     ...(particular === 'rations' ? { rationBelow_fraction: 0.35, rationedOther_fraction: 0 } : {}),
     secondSourceId: secondSourceOf(particular),
     ...peopleCells(seed, site, particular),
+    ...tapCells(seed, site.siteId),
   };
 }
 
@@ -148,12 +154,13 @@ function siteRow(seed: number, site: MadeSite, gaugeId: string | null, particula
 interface MeasuredBuilding extends Building {
   readonly gutters: readonly Row[];
   readonly downpipes: readonly Row[];
+  readonly pipes: readonly Row[];
 }
 
 /** A building as it was measured; a true survey leaves some of it out. */
 function measured(seed: number, siteId: string, building: Building, clean: boolean): MeasuredBuilding {
-  const whole = measuresOf(seed, { siteId, ...building });
-  const { gutters, downpipes, ...cells } = clean ? whole : wornMeasures(seed, siteId, whole);
+  const whole = measuresOf(seed, { siteId, ...building }, clean);
+  const { gutters, downpipes, pipes, ...cells } = clean ? whole : wornMeasures(seed, siteId, whole);
   const withCells = (rows: readonly Row[], id: string, of: ReadonlyMap<string, Row>) =>
     rows.map((row) => ({ ...row, ...of.get(String(row[id])) }));
   return {
@@ -162,6 +169,7 @@ function measured(seed: number, siteId: string, building: Building, clean: boole
     tanks: withCells(building.tanks, 'tankId', cells.tanks),
     gutters,
     downpipes,
+    pipes,
   };
 }
 
@@ -170,6 +178,7 @@ function rowsOf(buildings: readonly MeasuredBuilding[]) {
     ...withRows({
       gutters: buildings.flatMap(({ gutters }) => gutters),
       downpipes: buildings.flatMap(({ downpipes }) => downpipes),
+      pipes: buildings.flatMap(({ pipes }) => pipes),
     }),
     roofs: buildings.flatMap(({ roofs }) => roofs),
     diverters: buildings.flatMap(({ diverters }) => diverters),

@@ -19,7 +19,11 @@ export type LaterTable =
   | 'places'
   | 'ways'
   | 'gutters'
-  | 'downpipes';
+  | 'downpipes'
+  | 'pipes'
+  | 'storms'
+  | 'stormCoefficients'
+  | 'shortRain';
 
 /** A programme while it is being made. */
 export interface DraftProgramme {

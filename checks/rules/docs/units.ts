@@ -102,6 +102,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.used': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.high': 'a runoff fraction: the type is the range of one quantity',
+  'PipeFacts.otherLoss_k': 'a plain number: loss coefficients of a pipe, added up',
   'WorkingLine.value': 'the unit stands beside it',
   'WorkingInput.value': 'the unit stands beside it',
   'Problem.facts': 'facts carry their unit in their own key',

@@ -348,8 +348,8 @@ function stationsBeside(
   demandHighest_L_per_day: ReadonlyMap<string, number>,
 ): OtherStations | null {
   if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
-  const { storm, stormTold } = gauge ?? { storm: null, stormTold: { problems: [], working: [] } };
-  return otherStations(site, { settings, parts, storm, stormTold, demandHighest_L_per_day, today });
+  const { storm, stormTold, rainByIntensity } = gauge ?? { storm: null, stormTold: null, rainByIntensity: null };
+  return otherStations(site, { settings, parts, storm, stormTold, rainByIntensity, demandHighest_L_per_day, today });
 }
 
 /**

@@ -137,7 +137,7 @@ function gaugeFinding(read: GaugeRead, known: readonly GaugeRecord[], settings: 
   };
 }
 
-const noStorm = { storm: null, stormTold: { problems: [], working: [] } } as const;
+const noStorm = { storm: null, stormTold: { problems: [], working: [] }, rainByIntensity: null } as const;
 
 /** What the gauge's own record comes to. */
 function measuredFinding(

@@ -8,6 +8,7 @@ import {
   type Judged,
   type PartFacts,
   type Problem,
+  type RainByIntensity,
   roofPlanArea,
   type SettlingFinding,
   type SiteFacts,
@@ -24,6 +25,7 @@ import { headFindings } from './water/head/index.ts';
 import { firstFlushFindings } from './water/roof/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
+import { shareOverCapacity_fraction } from './water/storm/index.ts';
 
 /** What is known of a site beside its facts. */
 export interface StationsGiven {
@@ -31,8 +33,10 @@ export interface StationsGiven {
   /** The catalogue. */
   readonly parts: readonly PartFacts[];
   readonly storm: DesignStorm | null;
-  /** What is said of the storm, where a station is judged by it. */
-  readonly stormTold: StormTold;
+  /** What is said of the storm, where a station is judged by it; null where there is no gauge. */
+  readonly stormTold: StormTold | null;
+  /** How rain falls there by intensity; null where no short intervals tell. */
+  readonly rainByIntensity: RainByIntensity | null;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
   /** The day it is asked on; null where that is not known. */
@@ -75,7 +79,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
-  const ofStorm = drainage.finding || settling.finding ? given.stormTold : { problems: [], working: [] };
+  const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) =>
     site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
   return {
@@ -95,6 +99,18 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
     working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
   };
+}
+
+/** Share of the rain that falls harder than a gutter carries, where short intervals tell. */
+function lossOf({ rainByIntensity: rain }: StationsGiven) {
+  if (rain === null) return {};
+  return { shareOverCapacity: (capacity_mm_per_h: number) => shareOverCapacity_fraction(rain, capacity_mm_per_h) };
+}
+
+/** What is said of the storm; that there is none is told by each station that wants one. */
+function ofStormTold({ stormTold }: StationsGiven): StormTold {
+  const { problems, working } = stormTold ?? { problems: [], working: [] };
+  return { problems: problems.filter(({ code }) => code !== 'storm.no_intensity'), working };
 }
 
 /** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
@@ -122,9 +138,17 @@ export function standGateOf(site: SiteFacts, today: DayIndex | null): StandGate 
 }
 
 /** Gutters and pipes in the storm, and beside them what the first-flush chambers do. */
-function drainageOf(site: SiteFacts, { settings, parts, storm }: StationsGiven): Judged<DrainageFinding> {
+function drainageOf(site: SiteFacts, given: StationsGiven): Judged<DrainageFinding> {
+  const { settings, parts, storm } = given;
   const firstFlush = firstFlushFindings({ site, settings });
-  const found = drainageFinding({ site, storm, parts, settings, firstFlush: firstFlush.finding ?? [] });
+  const found = drainageFinding({
+    site,
+    storm,
+    parts,
+    settings,
+    firstFlush: firstFlush.finding ?? [],
+    ...lossOf(given),
+  });
   if (found.finding === null) return found;
   return {
     finding: found.finding,

@@ -3,18 +3,22 @@ import {
   type DesignStorm,
   engineProblem,
   type GaugeFacts,
+  type GaugeFinding,
   type GeoPosition,
   greatCircle_km,
+  type Place,
   type Problem,
+  type RainByIntensity,
   type RainRecord,
   type StormTold,
 } from './kernel/index.ts';
 import { dailyMaxima } from './water/rain/index.ts';
-import { designStorm } from './water/storm/index.ts';
+import { designStorm, rainByIntensity } from './water/storm/index.ts';
 
 /** The storm of a gauge, and what is said of it. */
 export interface GaugeStorm extends StormTold {
   readonly storm: DesignStorm | null;
+  readonly rainByIntensity: RainByIntensity | null;
   /** What is wrong with the rows that were given: it is told at the gauge, once. */
   readonly ofRows: readonly Problem[];
 }
@@ -35,7 +39,11 @@ export function gaugeStorms(
       const { storm, problems, working } = designStorm({ gauge, dailyMaxima: maxima, settings });
       const isOfSites = ({ code }: Problem) => toldAtSites.includes(code);
       const told = problems.filter(isOfSites);
-      return [gauge.gaugeId, { storm, problems: told, working, ofRows: problems.filter((one) => !isOfSites(one)) }];
+      const ofRows = problems.filter((one) => !isOfSites(one));
+      return [
+        gauge.gaugeId,
+        { storm, problems: told, working, ofRows, rainByIntensity: rainByIntensity(gauge.shortRain) },
+      ];
     }),
   );
 }
@@ -46,17 +54,36 @@ type Here = Pick<GaugeFacts, 'latitude_deg' | 'longitude_deg'> & {
   readonly siteId?: string;
 };
 
+/** The storm of a place, and what bears on the sites that use it. */
+type StormHere = Pick<GaugeFinding, 'storm' | 'stormTold' | 'rainByIntensity'>;
+
 /**
- * Which storm falls here? That of the gauge itself; where it has none, or the site has no gauge, that of the nearest gauge within reach that has one.
+ * Which storm falls here? That of the gauge itself; where nothing is said of storms there, or the site has no gauge, that of the nearest gauge within
+ * reach that has one. A gauge whose own storm cannot be believed takes no other's: it is to be mended.
  */
 export function stormHere(
   here: Here,
   gauges: readonly GaugeFacts[],
   storms: ReadonlyMap<string, GaugeStorm>,
-  { gaugeReach_km, stormReturnPeriod_years }: DesignSettings,
-): { readonly storm: DesignStorm | null; readonly stormTold: StormTold } {
-  const own = here.gaugeId === null ? undefined : storms.get(here.gaugeId);
-  if (own?.storm) return stormOf(own);
+  settings: DesignSettings,
+): StormHere {
+  const { gaugeId, siteId } = here;
+  const place = { ...(gaugeId === null ? {} : { gaugeId }), ...(siteId === undefined ? {} : { siteId }) };
+  const own = gaugeId === null ? noStormKnown(place, settings) : (storms.get(gaugeId) ?? noStormKnown(place, settings));
+  const isSilent = own.problems.some(({ code }) => code === 'storm.no_intensity');
+  const nearest = isSilent ? nearestStorm(here, gauges, storms, settings.gaugeReach_km) : undefined;
+  if (!nearest) return stormOf(own);
+  const { gaugeId: other, found, distance_km } = nearest;
+  const problems = [engineProblem('storm.other_gauge', place, { other, distance_km }), ...found.problems];
+  return stormOf({ ...found, problems, rainByIntensity: own.rainByIntensity ?? found.rainByIntensity });
+}
+
+function nearestStorm(
+  here: Here,
+  gauges: readonly GaugeFacts[],
+  storms: ReadonlyMap<string, GaugeStorm>,
+  reach_km: number,
+) {
   const at = positionOf(here);
   const near = gauges.flatMap((gauge) => {
     const there = gauge.gaugeId === here.gaugeId ? null : positionOf(gauge);
@@ -64,27 +91,22 @@ export function stormHere(
     if (!at || !there || !found?.storm) return [];
     return [{ gaugeId: gauge.gaugeId, found, distance_km: greatCircle_km(at, there) }];
   });
-  const [nearest] = near
-    .filter(({ distance_km }) => distance_km <= gaugeReach_km)
-    .sort((a, b) => a.distance_km - b.distance_km || (a.gaugeId < b.gaugeId ? -1 : 1));
-  const { gaugeId, siteId } = here;
-  const place = { ...(gaugeId === null ? {} : { gaugeId }), ...(siteId === undefined ? {} : { siteId }) };
-  if (!nearest)
-    return stormOf(
-      own ?? {
-        storm: null,
-        problems: [engineProblem('storm.no_intensity', place, { returnPeriod_years: stormReturnPeriod_years })],
-        working: [],
-      },
-    );
-  const { found, distance_km } = nearest;
-  const facts = { other: nearest.gaugeId, distance_km };
-  return stormOf({ ...found, problems: [engineProblem('storm.other_gauge', place, facts), ...found.problems] });
+  return near
+    .filter(({ distance_km }) => distance_km <= reach_km)
+    .sort((a, b) => a.distance_km - b.distance_km || (a.gaugeId < b.gaugeId ? -1 : 1))[0];
 }
 
-const stormOf = ({ storm, problems, working }: Omit<GaugeStorm, 'ofRows'>) => ({
+type Known = Omit<GaugeStorm, 'ofRows'>;
+
+function noStormKnown(place: Place, { stormReturnPeriod_years: returnPeriod_years }: DesignSettings): Known {
+  const problems = [engineProblem('storm.no_intensity', place, { returnPeriod_years })];
+  return { storm: null, problems, working: [], rainByIntensity: null };
+}
+
+const stormOf = ({ storm, problems, working, rainByIntensity: rain }: Known): StormHere => ({
   storm,
   stormTold: { problems, working },
+  rainByIntensity: rain,
 });
 
 function positionOf({ latitude_deg, longitude_deg }: Pick<Here, 'latitude_deg' | 'longitude_deg'>): GeoPosition | null {

@@ -4,6 +4,7 @@ import {
   type LeaveIt,
   type RemediesTogether,
   type Remedy,
+  type RemedyChange,
   type SiteRemedies,
 } from '@eavewell/engine';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
@@ -16,6 +17,7 @@ export function siteRemediesReport(found: SiteRemedies, language: Language): Non
   return {
     ranked: found.remedies.map((remedy) => remedyReport(remedy, language)),
     notMended: found.notMended,
+    besides: [...found.besides],
     peopleCarried: found.peopleCarried && { ...found.peopleCarried },
     leaveIt: found.leaveIt && leaveItReport(found.leaveIt),
   };
@@ -42,10 +44,26 @@ export function programmeRemediesReport(
   };
 }
 
+function changeReport(change: RemedyChange): RemedyReport['changes'][number] {
+  switch (change.kind) {
+    case 'largerGutter':
+    case 'outlet':
+      return { ...change, gutterIds: [...change.gutterIds] };
+    case 'downpipe':
+      return { ...change, downpipeIds: [...change.downpipeIds] };
+    case 'pipe':
+      return { ...change, pipeIds: [...change.pipeIds] };
+    default:
+      return { ...change };
+  }
+}
+
 function remedyReport(remedy: Remedy, language: Language): RemedyReport {
   const { amount, currency, reason, bought } = remedy.cost;
   return {
-    changes: remedy.changes.map((change) => ({ ...change })),
+    changes: remedy.changes.map(changeReport),
+    besides: [...remedy.besides],
+    standGate: remedy.standGate,
     about: language.remedies.remedy(remedy),
     verdict: remedy.verdict,
     promiseCut_count: remedy.promiseCut_count,

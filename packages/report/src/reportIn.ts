@@ -1,9 +1,10 @@
 import type { Place, Problem, WorkingCode } from '@eavewell/engine';
 import type { DesignReport, ProblemReport, SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence } from '@eavewell/words';
+import { besideSaid } from './besideSaid.ts';
 import { drainageIn } from './drainageReport.ts';
 import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
-import { findingOf, saidIn } from './siteReport.ts';
+import { findingSaid, saidIn } from './siteReport.ts';
 
 /** A reported problem as the problem it was. */
 function problemOf({ code, severity, place, facts }: ProblemReport): Problem {
@@ -31,7 +32,10 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
   const problems = site.problems.map((problem) => problemIn(problem, language, faultAt));
   return {
     ...site,
-    finding: findingOf({ storages: site.storages, problems: problems.map(problemOf) }, language),
+    finding: findingSaid(
+      { storages: site.storages, problems: problems.map(problemOf), beside: besideSaid(site) },
+      language,
+    ),
     drainage: site.drainage && drainageIn(site.drainage, language),
     settling: site.settling.map((one) => ({ ...one, finding: language.findings.settling(one) })),
     head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),

@@ -10,6 +10,7 @@ import {
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid, workingText } from '@eavewell/words';
+import { type BesideSaid, besideInWords, besideSaid, type FoundBeside } from './besideSaid.ts';
 import { drainageReport } from './drainageReport.ts';
 import { headReport } from './headReport.ts';
 import { problemReport } from './problemReport.ts';
@@ -17,13 +18,29 @@ import { siteRemediesReport } from './remediesReport.ts';
 import { settlingReport } from './settlingReport.ts';
 import { standsReport } from './standReport.ts';
 
-/** What a site comes to, in words: the finding, or the first blocker that withholds it. */
-export function findingOf(
-  design: { readonly problems: readonly Problem[]; readonly storages: readonly StorageSaid[] },
+/** What a site comes to, in words: the finding of its tank, or the first blocker that withholds it, and of the stations that are as badly off. */
+export function findingSaid(
+  design: {
+    readonly problems: readonly Problem[];
+    readonly storages: readonly StorageSaid[];
+    readonly beside: BesideSaid;
+  },
   language: Language,
 ): string {
   const blocker = design.problems.find((problem) => problem.severity === 'blocker');
-  return language.findings.site(design, blocker ? problemSentence(blocker, language).what : null);
+  const ofTank = language.findings.site(design, blocker ? problemSentence(blocker, language).what : null);
+  const beside = besideInWords(design.beside, language);
+  if (beside === '') return ofTank;
+  return design.beside.isFirst ? `${beside} ${ofTank}` : `${ofTank} ${beside}`;
+}
+
+/** The same of a whole design. */
+export function findingOf(
+  design: FoundBeside & { readonly problems: readonly Problem[]; readonly storages: readonly StorageSaid[] },
+  language: Language,
+): string {
+  const { problems, storages } = design;
+  return findingSaid({ problems, storages, beside: besideSaid(design) }, language);
 }
 
 /** One site as the report has it, without its daily series. */

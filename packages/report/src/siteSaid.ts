@@ -1,13 +1,15 @@
 import type { Problem, Remedy, SiteDesign, SiteRemedies } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
 import { type Language, problemSentence, type StorageSaid } from '@eavewell/words';
+import { type BesideSaid, besideSaid } from './besideSaid.ts';
 import { withheld } from './decidingFigure.ts';
 import { type FaultAt, withFault } from './namedFaults.ts';
-import { findingOf } from './siteReport.ts';
+import { findingSaid } from './siteReport.ts';
 
 /** What the sentences of a list are made of, so that they can be said in any language without the whole report. */
 export interface SiteSaid {
   readonly storages: readonly StorageSaid[];
+  readonly beside: BesideSaid;
   /** The first blocker, or what leaves the worst station unknown; and the fault behind it where it is a doubt about a row. */
   readonly blocker: Problem | null;
   readonly fault: Problem | null;
@@ -28,6 +30,7 @@ export function siteSaid(design: SiteDesign, remedies: SiteRemedies | null, faul
   const blocker = withheld(design);
   return {
     storages: design.storages.map(({ sizes: _, years: __, dryRuns: ___, ...said }) => said),
+    beside: besideSaid(design),
     blocker,
     fault: blocker?.code === 'site.facts_in_doubt' ? faultAt(blocker.place) : null,
     remedy: remedies?.remedies[0] ?? null,
@@ -45,12 +48,12 @@ export function siteSaid(design: SiteDesign, remedies: SiteRemedies | null, faul
  * @definition ours
  */
 export function shortIn(short: SiteShort, said: SiteSaid, language: Language): SiteShort {
-  const { storages, blocker, fault, remedy, notMended } = said;
+  const { storages, beside, blocker, fault, remedy, notMended } = said;
   const problems = blocker ? [withFault(blocker, () => fault, language)] : [];
   const words = remedy && { about: language.remedies.remedy(remedy), sentence: language.remedies.smallest(remedy) };
   return {
     ...short,
-    finding: findingOf({ storages, problems }, language),
+    finding: findingSaid({ storages, problems, beside }, language),
     withheldBy: problems[0] ? problemSentence(problems[0], language).what : null,
     remedy: short.remedy && words ? { ...short.remedy, ...words } : short.remedy,
     notMended: short.notMended !== null && notMended ? language.remedies.notMended(notMended) : short.notMended,

@@ -10,9 +10,9 @@ export function standsReport(design: SiteDesign, language: Language): StandsRepo
   const { findings } = language;
   return {
     stands: design.stands.map((finding) => standReport(finding, language)),
-    standGate: { gate, sentence: findings.standGate(gate) },
-    cautions: design.cautions.map((caution) => ({ caution, sentence: language.cautions[caution] })),
-    heaviestPiece: piece && { ...piece, sentence: findings.heaviestPiece(piece) },
+    standGate: { gate, said: findings.standGate(gate) },
+    cautions: design.cautions.map((caution) => ({ caution, said: language.cautions[caution] })),
+    heaviestPiece: piece && { ...piece, said: findings.heaviestPiece(piece) },
   };
 }
 
@@ -21,7 +21,7 @@ function standReport(f: StandFinding, language: Language): SiteReport['stands'][
   return {
     tankId: f.tankId,
     verdict: f.verdict,
-    sentence: language.findings.stand(f),
+    said: language.findings.stand(f),
     standHeight_m: f.standHeight_m,
     mostHeld_L: f.mostHeld_L,
     massEmpty_kg: f.massEmpty_kg,

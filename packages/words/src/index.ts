@@ -78,3 +78,7 @@ function valueText(line: WorkingLine, language: Language): string {
   if (line.value === null) return language.say('working.value.none');
   return inWords(line.value, language) ?? language.numbers.quantity(line.value, line.unit);
 }
+
+export type { DrainageSaid } from './sentences/drainageFindings.ts';
+export type { SettlingSaid } from './sentences/settlingFindings.ts';
+export type { StandSaid } from './sentences/standFindings.ts';

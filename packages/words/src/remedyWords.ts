@@ -1,6 +1,6 @@
 import type {
-  ChangeKind,
   DayIndex,
+  GroupKind,
   LeaveIt,
   NoCostReason,
   NotMendedReason,
@@ -9,6 +9,8 @@ import type {
   RemedyChange,
   RemedyCost,
   SitesTogether,
+  Station,
+  StationVerdict,
 } from '@eavewell/engine';
 
 /** What is said of remedies. */
@@ -25,10 +27,14 @@ export interface RemedyWords {
   leaveIt(year: LeaveIt): string;
   /** How often people would drink from a second source, and that it must be treated. */
   sourceUse(days_per_year: number): string;
+  /** That a station stays as it is, whatever is changed, and what is to be done about it. */
+  besides(station: Station, verdict: StationVerdict): string;
+  /** That a station is not judged with what is new. */
+  anew(station: Station): string;
   /** How many people it carries as it stands. */
   peopleCarried(carried: PeopleCarried): string;
   /** The kinds of change of a remedy. */
-  kindsTogether(kinds: readonly ChangeKind[]): string;
+  kindsTogether(kinds: readonly GroupKind[]): string;
   costs(sites: SitesTogether): string;
   readonly heading: string;
   readonly programmeHeading: string;
@@ -44,5 +50,5 @@ export interface RemedyWords {
   noneMends(reason: NotMendedReason, siteIds: readonly string[]): string;
   prices(day: DayIndex | null): string;
   /** What has to be known before a kind of change is made. */
-  readonly cautions: Readonly<Record<'litres' | 'firstFlush' | 'secondTank' | 'people', string>>;
+  readonly cautions: Readonly<Record<'litres' | 'firstFlush' | 'secondTank' | 'people' | 'fittings' | 'gate', string>>;
 }

@@ -2,6 +2,7 @@ import type { WaterCurve } from '@eavewell/drawing';
 import {
   bandSizes_L,
   type DesignSettings,
+  dayOnClock,
   designSite,
   type GaugeFinding,
   type JudgedWater,
@@ -79,7 +80,7 @@ export class SiteJudge {
     const site = facts.sites.find((one) => one.siteId === siteId);
     if (site === undefined) throw new Error(`no site ${siteId} in the facts`);
     this.saved = site;
-    this.ready = readyProgramme(facts, wanted);
+    this.ready = readyProgramme(facts, { today: dayOnClock(new Date()), ...wanted });
     this.faultAt = faultFinder(faults);
     this.gauge = rainOfSite(site, this.ready);
   }

@@ -1,4 +1,4 @@
-import { type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
+import { dayOnClock, type Problem, problemsOf, type ReadyProgramme, readyProgramme } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import type { NotUsed } from '@eavewell/tables';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
@@ -24,7 +24,7 @@ export interface CheckOptions extends FromData {
 export async function checkCommand(folder: string, options: CheckOptions, context: Context): Promise<ExitCode> {
   if (options.out !== undefined) await makeOutFolder(options.out);
   const read = await readFolder(folder, context);
-  const ready = readyProgramme(read.facts);
+  const ready = readyProgramme(read.facts, { today: dayOnClock(new Date()) });
   const problems = problemsOfFolder(read, ready);
   context.progress.done();
   const sheet = new Sheet(context.look);

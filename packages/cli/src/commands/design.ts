@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import {
   type DayOrder,
+  dayOnClock,
   dayOrders,
   designSites,
   type Problem,
@@ -81,7 +82,7 @@ export async function designCommand(
   const all = inOrder(read.facts, order);
   const facts = options.site === undefined ? all : factsOfSite(all, options.site);
   const gauges = options.site === undefined ? null : gaugesOf(facts);
-  const ready = readyProgramme(facts, { pricesOn, ...(gauges && { gauges }) });
+  const ready = readyProgramme(facts, { pricesOn, today: dayOnClock(new Date()), ...(gauges && { gauges }) });
   const outputs = await openOutputs(options, context);
   try {
     const judged = await judgeAll(

@@ -35,7 +35,8 @@ export async function rainCommand(folder: string, gaugeId: string, context: Cont
   const ready = readyProgramme(facts, { gauges: new Set([gaugeId]) });
   const finding = ready.gauges.get(gaugeId)!;
   const record = rainRecord(gauge);
-  const problems = [...read.problems.filter((problem) => isOfGauge(problem, gauge)), ...finding.problems];
+  const ofFiles = read.problems.filter((problem) => isOfGauge(problem, gauge));
+  const problems = [...ofFiles, ...finding.problems, ...finding.stormTold.problems];
   const sites = sitesOn(facts, ready, gaugeId, context);
   const targets = targetTexts({ ...facts, sites: facts.sites.filter((site) => site.gaugeId === gaugeId) });
   context.progress.done();

@@ -18,6 +18,7 @@ import {
 } from '@eavewell/engine';
 import { spoken } from '../language.ts';
 import { madeBesideRecord, massLine, normalsBeside, sourcesSection, yearsSection } from './gaugeRain.ts';
+import { stormSection } from './gaugeStorm.ts';
 import { problemList } from './problemList.ts';
 import type { Sheet } from './sheet.ts';
 import { sideBySide, strip } from './strip.ts';
@@ -75,6 +76,7 @@ export function gaugePage(sheet: Sheet, page: GaugeShown): void {
   if (record) indexSection(sheet, record);
   if (record) massLine(sheet, page.mass, page.neighbours);
   if (record && rain) madeBesideRecord(sheet, record, rain, page.settings);
+  stormSection(sheet, gauge, finding, record, page.settings);
   sitesSection(sheet, sites, targets);
   if (page.withinReach_count > 0) sheet.line(words.withinReach(page.withinReach_count), 2);
   sheet.heading(words.faults);

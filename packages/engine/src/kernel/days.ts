@@ -62,6 +62,17 @@ export function dayIndexOf(year: number, month: number, day: number): DayIndex {
 }
 
 /**
+ * Which day does a clock show where it stands?
+ *
+ * @param clock - the clock of whoever asks: year, month from 0 on, day of the month
+ * @returns days since 1970-01-01 of the local day [day]
+ * @definition days since 1970-01-01
+ */
+export function dayOnClock(clock: Pick<Date, 'getFullYear' | 'getMonth' | 'getDate'>): DayIndex {
+  return dayIndexOf(clock.getFullYear(), clock.getMonth() + 1, clock.getDate());
+}
+
+/**
  * Which date is this day index?
  *
  * @param index - days since 1970-01-01 [day], whole

@@ -10,7 +10,7 @@ import type { Range } from './range.ts';
 import type { DayOrder, Target } from './settings.ts';
 import type { SettlingFinding } from './settlingFindings.ts';
 import type { StandFinding, StandGate } from './standFindings.ts';
-import type { DesignStorm, StormTold } from './stormFindings.ts';
+import type { DesignStorm, RainByIntensity, StormTold } from './stormFindings.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
 
@@ -216,4 +216,6 @@ export interface GaugeFinding {
   /** How hard it rains there, by its own rows or by those of the nearest gauge within reach; null where that is not known. */
   readonly storm: DesignStorm | null;
   readonly stormTold: StormTold;
+  /** How its rain, or that of the gauge its storm is of, falls by intensity; null where no short intervals tell. */
+  readonly rainByIntensity: RainByIntensity | null;
 }

@@ -28,3 +28,12 @@ export interface StormTold {
   readonly problems: readonly Problem[];
   readonly working: readonly WorkingLine[];
 }
+
+/** Rain of short intervals by how hard it fell, hardest last: what rain of each intensity and more comes to. */
+export interface RainByIntensity {
+  /** Each once, rising. */
+  readonly intensities_mm_per_h: Float64Array;
+  /** Rain that fell as hard or harder, and how long it fell. */
+  readonly asHard_mm: Float64Array;
+  readonly asHard_min: Float64Array;
+}

@@ -1,19 +1,19 @@
-import type { DesignSettings, GaugeFinding, SiteFacts, SizePoint, StorageFinding } from '../kernel/index.ts';
-import { type Programme, type SiteSizes, siteSizes } from '../site.ts';
+import { type DesignSettings, type SizePoint, type StorageFinding, tankGroups, worstVerdict } from '../kernel/index.ts';
+import { type SiteSizes, siteSizes } from '../site.ts';
 import { compareStorages, holdPrecision_fraction, type SizeVerdict, type StorageRank } from '../water/storage/index.ts';
-import { changedSite } from './changedSite.ts';
-import { changeKinds, type RemedyChange, type RoofChange, type SiteChange, type TankChange } from './changes.ts';
+import type { BesideStorage, WithOthers } from './besideStorage.ts';
+import { type ChangedSite, changedSite } from './changedSite.ts';
+import {
+  changeKinds,
+  type RemedyChange,
+  type RoofChange,
+  type SiteChange,
+  type StorageChange,
+  type TankChange,
+} from './changes.ts';
 import { remedyCost } from './cost.ts';
-import type { Market } from './market.ts';
 import { compareRemedies, kindsOf, type Remedy } from './remedy.ts';
-
-/** Everything a site's remedies are looked for with. */
-export interface RemedyCase {
-  readonly site: SiteFacts;
-  readonly gauge: GaugeFinding | undefined;
-  readonly programme: Programme;
-  readonly market: Market;
-}
+import type { RemedyCase } from './remedyCase.ts';
 
 /** A change to one body of water. */
 export interface Placed {
@@ -34,7 +34,14 @@ export interface Plan {
 export const asItIs: Plan = { placed: [], ofSite: null, cut_count: 0 };
 
 /** What stands for the judgement of a plan that is only compared. */
-const unjudged = { verdict: 'holds', dryDays_per_year: 0, goodYears: 0, sourceDays_per_year: null } as const;
+const unjudged = {
+  verdict: 'holds',
+  dryDays_per_year: 0,
+  goodYears: 0,
+  sourceDays_per_year: null,
+  besides: [],
+  standGate: 'notNeeded',
+} as const;
 
 /** One body of water under changes to its roofs and the whole site, and the verdicts read off its curve so far, by volume [L]. */
 interface Chain {
@@ -61,13 +68,18 @@ export interface Probe {
 export class Chains {
   readonly #given: RemedyCase;
   readonly #known = new Map<string, Chain | null>();
+  readonly #storages: readonly StorageFinding[];
+  readonly #beside: BesideStorage | null;
   /** By body of water: a tank known to hold as the site is [L]. */
   readonly #holdsFrom_L = new Map<string, number>();
   /** The bodies of water as they are. */
   readonly groups: readonly SiteSizes[];
 
-  constructor(given: RemedyCase, storages: readonly StorageFinding[]) {
+  /** `beside`: null where no station but storage is judged. */
+  constructor(given: RemedyCase, storages: readonly StorageFinding[], beside: BesideStorage | null) {
     this.#given = given;
+    this.#storages = storages;
+    this.#beside = beside;
     this.groups = siteSizes(given.site, given.gauge, given.programme);
     for (const sizes of this.groups) {
       const group = sizes.tankIds[0]!;
@@ -99,7 +111,7 @@ export class Chains {
     for (const plan of plans) {
       const asked = this.#asAsked(plan);
       if (asked === null) continue;
-      const kinds = kindsOf(asked);
+      const kinds = kindsOf({ changes: changesOf(plan) });
       const known = byKinds.get(kinds);
       if (known) known.push({ plan, asked });
       else byKinds.set(kinds, [{ plan, asked }]);
@@ -151,23 +163,68 @@ export class Chains {
     return found;
   }
 
-  /** The plan as a remedy, by its worst body of water; null where the site would still be short. */
+  /** The plan as a remedy, by its worst body of water and the other stations; null where the site would still be short. */
   #remedy(plan: Plan, asked: AsAsked): Remedy | null {
+    const worst = this.#worstStorage(plan);
+    if (worst === null || worst.verdict === 'short') return null;
+    const others = this.#others(plan, asked.changes);
+    const verdict = worstVerdict([worst.verdict, others.verdict]);
+    if (verdict !== 'holds' && verdict !== 'tight') return null;
+    return {
+      ...asked,
+      verdict,
+      besides: others.besides,
+      standGate: others.standGate,
+      dryDays_per_year: worst.dryDays_per_year,
+      goodYears: worst.goodYears,
+      sourceDays_per_year: plan.ofSite?.kind === 'secondSource' ? this.#mostSourceDays(plan) : null,
+    };
+  }
+
+  /** The gutters and pipes by themselves, where nothing lifts the storage: their own stations' verdict. Null where they want nothing, or lift nothing. */
+  fittingsAlone(): Remedy | null {
+    const asked = this.#asAsked(asItIs);
+    const [worst] = this.#storages;
+    if (asked === null || worst === undefined || asked.changes.length === 0) return null;
+    const others = this.#others(asItIs, asked.changes);
+    const { verdict } = others;
+    if (verdict !== 'holds' && verdict !== 'tight') return null;
+    const { dryDays_per_year, goodYears } = worst;
+    const besides = [...others.besides, 'storage' as const];
+    return { ...asked, ...others, verdict, besides, dryDays_per_year, goodYears, sourceDays_per_year: null };
+  }
+
+  /** Its worst body of water; null where one of them has nothing to change, or is short before the others are looked at. */
+  #worstStorage(plan: Plan): (Pick<SizePoint, 'dryDays_per_year' | 'goodYears'> & StorageRank) | null {
+    // As it is, it is judged already.
+    if (plan.placed.length === 0 && plan.ofSite === null) return this.#storages[0] ?? null;
     const judged: (SizePoint & StorageRank)[] = [];
     for (const { tankIds } of this.groups) {
       const found = this.#verdict(tankIds[0]!, plan);
       if (found === null || found.verdict === 'short') return null;
       judged.push({ ...found.point, verdict: found.verdict, tankIds });
     }
-    const [worst] = judged.sort(compareStorages);
-    if (worst === undefined || (worst.verdict !== 'holds' && worst.verdict !== 'tight')) return null;
-    return {
-      ...asked,
-      verdict: worst.verdict,
-      dryDays_per_year: worst.dryDays_per_year,
-      goodYears: worst.goodYears,
-      sourceDays_per_year: plan.ofSite?.kind === 'secondSource' ? this.#mostSourceDays(plan) : null,
-    };
+    return judged.sort(compareStorages)[0] ?? null;
+  }
+
+  /** How the other stations stand with all changes made. */
+  #others(plan: Plan, changes: readonly RemedyChange[]): WithOthers {
+    if (this.#beside === null) return { verdict: 'holds', besides: [], standGate: 'notNeeded' };
+    const changed = changedSite(this.#given.site, changes, this.settings)!;
+    const demand = new Map<string, number>();
+    const bodies = tankGroups(changed.site.tanks);
+    for (const asItWas of this.groups) {
+      const { water } = this.#chain(asItWas.tankIds[0]!, plan)?.sizes ?? asItWas;
+      const highest_L_per_day = water.judgedDemandHighest_L_per_day + water.otherDemand_L_per_day;
+      const isThere = ({ tankIds }: { readonly tankIds: readonly string[] }) =>
+        tankIds.some((id) => asItWas.tankIds.includes(id));
+      // One that is replaced as a whole has none of its tanks any more.
+      const body =
+        bodies.find(isThere) ??
+        bodies.find(({ tankIds }) => !this.groups.some((one) => tankIds.some((id) => one.tankIds.includes(id))));
+      for (const id of body?.tankIds ?? []) demand.set(id, highest_L_per_day);
+    }
+    return this.#beside.with(changed.site, demand);
   }
 
   /** Days a year from the second source, of the body of water that leans on it most. */
@@ -181,10 +238,11 @@ export class Chains {
 
   /** What a plan asks for, whatever becomes of the site; null where a change has nothing to change. */
   #asAsked(plan: Plan): AsAsked | null {
-    const changes = changesOf(plan);
+    const chosen = changesOf(plan);
     const { site, programme, market } = this.#given;
-    const changed = changedSite(site, changes, programme.settings);
-    if (changed === null) return null;
+    const before = changedSite(site, chosen, programme.settings);
+    if (before === null) return null;
+    const { changes, toBuy } = this.#completed(before, chosen);
     return {
       changes,
       promiseCut_count: plan.cut_count,
@@ -192,8 +250,19 @@ export class Chains {
         (sum, { tankIds, tankVolume_L }) => sum + volumeWith(tanksOf(tankIds[0]!, plan), tankVolume_L),
         0,
       ),
-      cost: remedyCost(changed.toBuy, market),
+      cost: remedyCost(toBuy, market),
     };
+  }
+
+  /** The changes chosen with the gutters and pipes they take, and what has to be bought for all. */
+  #completed(
+    before: ChangedSite,
+    chosen: readonly StorageChange[],
+  ): Pick<AsAsked, 'changes'> & Pick<ChangedSite, 'toBuy'> {
+    const fittings = this.#beside?.fittingsOf(before) ?? [];
+    if (fittings.length === 0) return { changes: chosen, toBuy: before.toBuy };
+    const changes = inOrder([...chosen, ...fittings]);
+    return { changes, toBuy: changedSite(this.#given.site, changes, this.settings)!.toBuy };
   }
 
   #chain(group: string, { placed, ofSite }: Plan): Chain | null {
@@ -237,8 +306,8 @@ function tanksOf(group: string, { placed }: Plan): readonly TankChange[] {
   return placed.flatMap((one) => (one.group === group && !isOfRoof(one.change) ? [one.change] : []));
 }
 
-function changesOf({ placed, ofSite }: Plan): readonly RemedyChange[] {
-  const changes: RemedyChange[] = inOrder(placed.map(({ change }) => change));
+function changesOf({ placed, ofSite }: Plan): readonly StorageChange[] {
+  const changes: StorageChange[] = inOrder(placed.map(({ change }) => change));
   return ofSite === null ? changes : [...changes, ofSite];
 }
 

@@ -8,9 +8,11 @@ import {
 } from '../kernel/index.ts';
 import { headcount, purposesOf } from '../water/people/index.ts';
 import type { RemedyChange, TankChange, Where } from './changes.ts';
-import { nothingToBuy, type ToBuy } from './cost.ts';
+import { type HungGutter, nothingToBuy, type ToBuy } from './cost.ts';
+import { fittedSite } from './fittedSite.ts';
 import { flushRoofs } from './flushRoofs.ts';
-import { gutterRoofs } from './gutterRoofs.ts';
+import { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
+import { nextId } from './nextId.ts';
 import { promisedLess } from './promisedLitres.ts';
 
 /** A site with changes made, and what has to be bought for them. */
@@ -26,7 +28,7 @@ export interface ChangedSite {
  * @param site - the site's facts
  * @param changes - in the order they are made: gutter before first flush, since the depth of a chamber hangs on what drains to it
  * @param settings - the programme's settings
- * @returns the changed facts and what to buy: metres of gutter [m], diverters and whole sites [count]; null where a change has nothing to change
+ * @returns the changed facts and what to buy: metres of gutter [m], pieces [count] and runs [m] of parts, diverters and whole sites [count]; null where a change has nothing to change
  * @definition ours: docs/methods/remedies.md, changes
  */
 export function changedSite(
@@ -46,9 +48,10 @@ export function changedSite(
       case 'gutter': {
         const more = gutterRoofs(roofsTo(changed, change), change.gutteredFraction, settings.firstFlush_mm);
         if (!more) return null;
-        changed = withRoofs(changed, more.roofs);
+        const hung = hungGutters(withRoofs(changed, more.roofs), more.added);
+        changed = hung.site;
         const diverters_count = toBuy.diverters_count + more.newDiverters_count;
-        toBuy = { ...toBuy, gutter_m: [...toBuy.gutter_m, ...more.added_m], diverters_count };
+        toBuy = { ...toBuy, gutter_m: [...toBuy.gutter_m, ...hung.gutter_m], diverters_count };
         break;
       }
       case 'firstFlush': {
@@ -61,6 +64,13 @@ export function changedSite(
       case 'litres':
         changed = { ...changed, demand: promisedLess(purposesOf(changed, settings), change) };
         break;
+      case 'largerGutter':
+      case 'outlet':
+      case 'downpipe':
+      case 'overflow':
+      case 'pipe':
+        ({ site: changed, toBuy } = fittedSite(changed, change, toBuy));
+        break;
       case 'secondSource':
         changed = { ...changed, secondSource: site.nearSecondSource };
         toBuy = { ...toBuy, isSourceUsed: true };
@@ -72,6 +82,27 @@ export function changedSite(
     }
   }
   return { site: changed, toBuy };
+}
+
+/**
+ * New gutter on roofs whose gutters are measured: a run like the longest there, led to the downpipes there. Where no gutter of the
+ * roof is measured nothing is known of the new one either.
+ */
+function hungGutters(
+  site: SiteFacts,
+  added: GutteredRoofs['added'],
+): { readonly site: SiteFacts; readonly gutter_m: readonly HungGutter[] } {
+  const gutters = [...site.gutters];
+  const gutter_m = added.map(({ roofId, length_m }): HungGutter => {
+    const ofRoof = site.gutters.filter((gutter) => gutter.roofId === roofId);
+    const [like] = ofRoof.sort((a, b) => (b.length_m ?? 0) - (a.length_m ?? 0));
+    if (like === undefined) return { gutterId: null, length_m, leastWidth_mm: null, leastDepth_mm: null };
+    const ids = gutters.map((gutter) => gutter.gutterId);
+    const gutterId = nextId(ids, 'G');
+    gutters.push({ ...like, gutterId, length_m, runToOutlet_m: null, bends_count: 0 });
+    return { gutterId, length_m, leastWidth_mm: like.width_mm, leastDepth_mm: like.depth_mm };
+  });
+  return { site: gutters.length === site.gutters.length ? site : { ...site, gutters }, gutter_m };
 }
 
 /** The site with so many people of the design year. Growth that could not be reckoned with stays, so that it is still told of. */
@@ -104,20 +135,42 @@ function withTank(site: SiteFacts, change: TankChange): SiteFacts {
   const there = tanksAt(site, change);
   let tankId = 'new';
   while (site.tanks.some((tank) => tank.tankId === tankId)) tankId += '+';
-  const bought: TankFacts = { ...unmeasuredTank, tankId, partVolume_L: change.volume_L, partId: change.partId };
-  if (change.kind === 'secondTank')
-    return { ...site, tanks: [...site.tanks, { ...bought, joinedTo: there[0]?.tankId ?? null }] };
   const [first] = there;
-  if (first === undefined) return { ...site, tanks: [...site.tanks, bought] };
+  const unmeasured: TankFacts = {
+    ...unmeasuredTank,
+    tankId,
+    partVolume_L: change.volume_L,
+    partId: change.partId,
+    partMass_kg: change.mass_kg,
+  };
+  if (first === undefined) return { ...site, tanks: [...site.tanks, unmeasured] };
+  // Joined at the foot, or joined to the pipes there, it stands as high; its stand is not signed for.
+  const bought: TankFacts = {
+    ...unmeasured,
+    standHeight_m: first.standHeight_m,
+    outletHeight_m: first.outletHeight_m,
+  };
+  if (change.kind === 'secondTank') return { ...site, tanks: [...site.tanks, { ...bought, joinedTo: first.tankId }] };
   const peopleFraction = there.find((tank) => tank.peopleFraction !== null)?.peopleFraction ?? null;
   const leading = new Set(roofsTo(site, change));
   return {
     ...site,
     // In the place of the first it stands for, so that the bodies of water keep their order.
     tanks: site.tanks.flatMap((tank) => {
-      if (tank === first) return [{ ...bought, peopleFraction }];
+      if (tank === first) return [{ ...bought, ...inThePlaceOf(first), peopleFraction }];
       return there.includes(tank) ? [] : [tank];
     }),
     roofs: site.roofs.map((roof) => (roof.tankId !== null && leading.has(roof) ? { ...roof, tankId } : roof)),
+    pipes: site.pipes.map((pipe) => (there.some((tank) => tank.tankId === pipe.tankId) ? { ...pipe, tankId } : pipe)),
+  };
+}
+
+/** What a larger tank takes over from the one whose place it takes: its overflow pipe and the stand. */
+function inThePlaceOf(tank: TankFacts): Partial<TankFacts> {
+  const { overflowBore_mm, overflows_count, overflowScreen } = tank;
+  const { standMass_kg, groundClass, pads_count, padSide_m, baseWidth_m } = tank;
+  return {
+    ...{ overflowBore_mm, overflows_count, overflowScreen },
+    ...{ standMass_kg, groundClass, pads_count, padSide_m, baseWidth_m },
   };
 }

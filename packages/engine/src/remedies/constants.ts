@@ -19,3 +19,7 @@ export const stayingLeast_fraction = 0.5;
 
 /** Of how many parts of the people the first step down is one, where the most who are carried are looked for [count]. Ours. */
 export const firstStep_count = 16;
+
+/** Of so many gutters of a roof, and pipes on one way, every choice is tried; of more, each by itself and all together [count]. Ours. */
+export const mostVariedGutters_count = 5;
+export const mostVariedPipes_count = 5;

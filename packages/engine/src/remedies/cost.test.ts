@@ -25,16 +25,18 @@ const parts = [
   part('flush', 'diverter'),
 ];
 const nothing = nothingToBuy;
+const hung = (...lengths_m: readonly (number | null)[]) =>
+  lengths_m.map((length_m) => ({ gutterId: null, length_m, leastWidth_mm: null, leastDepth_mm: null }));
 
 it('takes whole pieces of gutter, roof by roof, of the part that comes cheapest', () => {
   const market = marketOn(parts, [price('long', 20), price('short', 16)], null);
   // 7 m and 4.1 m: 2 + 2 pieces of 4 m are 80; 3 + 2 pieces of 3 m are 80 too; at 15 the short ones are cheaper.
-  expect(remedyCost({ ...nothing, gutter_m: [7, 4.1] }, market).bought).toMatchObject([
+  expect(remedyCost({ ...nothing, gutter_m: hung(7, 4.1) }, market).bought).toMatchObject([
     { partId: 'long', pieces_count: 4 },
   ]);
   const cheaper = marketOn(parts, [price('long', 20), price('short', 15)], null);
-  expect(remedyCost({ ...nothing, gutter_m: [7, 4.1] }, cheaper)).toMatchObject({ amount: 75, currency: 'XTS' });
-  expect(remedyCost({ ...nothing, gutter_m: [8] }, market).amount).toBe(40);
+  expect(remedyCost({ ...nothing, gutter_m: hung(7, 4.1) }, cheaper)).toMatchObject({ amount: 75, currency: 'XTS' });
+  expect(remedyCost({ ...nothing, gutter_m: hung(8) }, market).amount).toBe(40);
 });
 
 it('adds tanks, gutter and diverters of one currency, at the prices of the day', () => {
@@ -59,8 +61,8 @@ it('has no amount where a price is missing, and says why', () => {
   };
   expect(reasonOf({ partIds: ['tank', 'bare'] })).toBe('onlyLaterPrices');
   expect(reasonOf({ diverters_count: 1 })).toBe('noPrice');
-  expect(reasonOf({ gutter_m: [3, null] })).toBe('roofLengthUnknown');
-  expect(reasonOf({ gutter_m: [3] })).toBe('noPrice');
+  expect(reasonOf({ gutter_m: hung(3, null) })).toBe('roofLengthUnknown');
+  expect(reasonOf({ gutter_m: hung(3) })).toBe('noPrice');
   expect(reasonOf({ partIds: ['none of ours'] })).toBe('noPart');
   const mixed = marketOn(parts, [price('tank', 400), price('flush', 9, 'XXX')], 25);
   expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, mixed).reason).toBe('currenciesDiffer');

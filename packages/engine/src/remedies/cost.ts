@@ -1,4 +1,6 @@
 import type { DayIndex, PartFacts } from '../kernel/index.ts';
+import { partById } from '../parts/index.ts';
+import { roundingSlack_fraction } from './constants.ts';
 import type { Market } from './market.ts';
 
 /** So many of one part. */
@@ -17,6 +19,8 @@ export type NoCostReason =
   | 'noPrice'
   | 'onlyLaterPrices'
   | 'roofLengthUnknown'
+  | 'runLengthUnknown'
+  | 'pieceLengthUnknown'
   | 'currenciesDiffer'
   | 'otherSite'
   | 'secondSource';
@@ -31,12 +35,27 @@ export interface RemedyCost {
   readonly bought: readonly BoughtPart[];
 }
 
+/** Gutter to hang on one roof. */
+export interface HungGutter {
+  /** What it is called, where the roof's gutters are measured; else null. */
+  readonly gutterId: string | null;
+  /** Null where the roof's length is not known. */
+  readonly length_m: number | null;
+  /** No part known to be smaller will do; null where nothing says. */
+  readonly leastWidth_mm: number | null;
+  readonly leastDepth_mm: number | null;
+}
+
 /** What has to be bought for one or two changes. */
 export interface ToBuy {
   /** Tanks by their part. */
   readonly partIds: readonly string[];
-  /** Metres of gutter by roof; null where the roof's length is not known [m]. */
-  readonly gutter_m: readonly (number | null)[];
+  /** Gutter to hang, roof by roof. */
+  readonly gutter_m: readonly HungGutter[];
+  /** Parts by the piece. */
+  readonly pieces: readonly { readonly partId: string; readonly pieces_count: number }[];
+  /** Parts by their length: whole pieces for each run [m]; null where a run's length is not known. */
+  readonly runs: readonly { readonly partId: string; readonly runs_m: readonly (number | null)[] }[];
   readonly diverters_count: number;
   /** Whole sites for people who cannot be carried here. */
   readonly otherSites_count: number;
@@ -48,6 +67,8 @@ export interface ToBuy {
 export const nothingToBuy: ToBuy = {
   partIds: [],
   gutter_m: [],
+  pieces: [],
+  runs: [],
   diverters_count: 0,
   otherSites_count: 0,
   isSourceUsed: false,
@@ -55,10 +76,11 @@ export const nothingToBuy: ToBuy = {
 
 /**
  * What does it cost to buy these parts? Tanks by their own price; gutter in whole pieces a roof, of the part that comes
- * cheapest; diverters, and kits of a whole site, of the cheapest part. Downpipes, brackets, stands, carrying and work are not in it;
+ * cheapest; diverters, and kits of a whole site, of the cheapest part; gutters, outlets and pipes that are named of that part, what is
+ * sold by length in whole pieces a run. Brackets, stands, carrying and work are not in it;
  * fetching and treating water of a second source is never priced.
  *
- * @param wanted - tanks, metres of gutter by roof [m], diverters and whole sites [count]
+ * @param wanted - tanks, metres of gutter by roof [m], pieces [count] and runs [m] of parts, diverters and whole sites [count]
  * @param market - parts and prices on a day
  * @returns amount [currency]; null with the reason where any price is missing
  * @law a missing price never counts as 0
@@ -73,6 +95,8 @@ export function remedyCost(wanted: ToBuy, market: Market): RemedyCost {
   };
   for (const partId of wanted.partIds) buy(priced(partId, 1, market));
   if (wanted.gutter_m.length > 0) buy(gutter(wanted.gutter_m, market));
+  for (const { partId, pieces_count } of wanted.pieces) buy(priced(partId, pieces_count, market));
+  for (const { partId, runs_m } of wanted.runs) buy(byLength(partId, runs_m, market));
   if (wanted.diverters_count > 0) buy(cheapest('diverter', () => wanted.diverters_count, market));
   if (wanted.otherSites_count > 0) buy(otherSites(wanted.otherSites_count, market));
   if (wanted.isSourceUsed) buy('secondSource');
@@ -107,13 +131,32 @@ function priced(partId: string, pieces_count: number, market: Market): BoughtPar
 }
 
 /** Gutters are cut to each roof, so the pieces are counted roof by roof. */
-function gutter(metres: readonly (number | null)[], market: Market): BoughtPart | NoCostReason {
-  if (metres.includes(null)) return 'roofLengthUnknown';
-  const pieces = ({ length_m }: PartFacts) => {
-    if (length_m === null || !(length_m > 0)) return null;
-    return metres.reduce<number>((sum, one_m) => sum + Math.ceil(one_m! / length_m - 1e-9), 0);
+function gutter(hung: readonly HungGutter[], market: Market): BoughtPart | NoCostReason {
+  if (hung.some(({ length_m }) => length_m === null)) return 'roofLengthUnknown';
+  const isLess = (size: number | null, least: number | null) => size !== null && least !== null && size < least;
+  const pieces = ({ length_m, topWidth_mm, depth_mm }: PartFacts) => {
+    const isSmall = hung.some((one) => isLess(topWidth_mm, one.leastWidth_mm) || isLess(depth_mm, one.leastDepth_mm));
+    if (length_m === null || !(length_m > 0) || isSmall) return null;
+    return hung.reduce((count, one) => count + piecesIn(one.length_m!, length_m), 0);
   };
   return cheapest('gutter', pieces, market);
+}
+
+/** Whole pieces of one part for each run. */
+function byLength(partId: string, runs_m: readonly (number | null)[], market: Market): BoughtPart | NoCostReason {
+  const part = partById(market.parts, partId);
+  if (part === null) return 'noPart';
+  if (part.length_m === null || !(part.length_m > 0)) return 'pieceLengthUnknown';
+  let pieces_count = 0;
+  for (const run_m of runs_m) {
+    if (run_m === null) return 'runLengthUnknown';
+    pieces_count += piecesIn(run_m, part.length_m);
+  }
+  return priced(partId, pieces_count, market);
+}
+
+function piecesIn(run_m: number, piece_m: number): number {
+  return Math.ceil(run_m / piece_m - roundingSlack_fraction);
 }
 
 /** Whole sites, where the catalogue has a kit for one. */

@@ -6,7 +6,7 @@ import { eaves_count } from './constants.ts';
 export interface GutteredRoofs {
   readonly roofs: readonly RoofFacts[];
   /** Metres of gutter to hang on each roof that gets more; null where the roof's length is not known [m]. */
-  readonly added_m: readonly (number | null)[];
+  readonly added: readonly { readonly roofId: string; readonly length_m: number | null }[];
   /** Roofs whose first-flush chamber has to grow with the roof it serves. */
   readonly newDiverters_count: number;
 }
@@ -29,12 +29,13 @@ export function gutterRoofs(
   gutteredFraction: number,
   default_mm: number,
 ): GutteredRoofs | null {
-  const added_m: (number | null)[] = [];
+  const added: { roofId: string; length_m: number | null }[] = [];
   let newDiverters_count = 0;
   const changed = roofs.map((roof) => {
     const share = roof.gutteredFraction;
     if (share === null || share >= gutteredFraction) return roof;
-    added_m.push(roof.length_m === null ? null : (gutteredFraction - share) * eaves_count * roof.length_m);
+    const length_m = roof.length_m === null ? null : (gutteredFraction - share) * eaves_count * roof.length_m;
+    added.push({ roofId: roof.roofId, length_m });
     const area_m2 = roofPlanArea(roof) ?? 0;
     const now = firstFlushDepth(roof.diverter, area_m2 * share, default_mm);
     if (now.from !== 'chamber' || roof.diverter === null) return { ...roof, gutteredFraction };
@@ -44,5 +45,5 @@ export function gutterRoofs(
     newDiverters_count++;
     return { ...roof, gutteredFraction, diverter: { ...roof.diverter, firstFlush_mm: least_mm } };
   });
-  return added_m.length === 0 ? null : { roofs: changed, added_m, newDiverters_count };
+  return added.length === 0 ? null : { roofs: changed, added, newDiverters_count };
 }

@@ -1,6 +1,6 @@
-import { type ChangeKind, changeKinds } from './changes.ts';
-import { kindsOf, type Remedy } from './remedy.ts';
-import type { NotMendedReason } from './siteRemedies.ts';
+import { type GroupKind, groupKinds, isFitting } from './changes.ts';
+import type { NotMendedReason } from './notMended.ts';
+import type { Remedy } from './remedy.ts';
 
 /** What is kept of a site that is short or tight until all are judged. */
 export interface SmallestRemedy {
@@ -29,7 +29,7 @@ export interface SitesTogether {
 
 /** Sites with the same kinds of smallest change, leading to the same verdict. */
 export interface RemedyGroup extends SitesTogether {
-  readonly kinds: readonly ChangeKind[];
+  readonly kinds: readonly GroupKind[];
   readonly verdict: Remedy['verdict'];
   readonly isPromiseCut: boolean;
 }
@@ -58,11 +58,11 @@ export interface RemediesTogether {
 export function remediesTogether(sites: readonly SmallestRemedy[]): RemediesTogether {
   const byKind = groupedBy(
     sites.filter(({ smallest }) => smallest !== null),
-    ({ smallest }) => `${smallest!.verdict} ${kindsOf(smallest!)}`,
+    ({ smallest }) => `${smallest!.verdict} ${groupKindsOf(smallest!).join('+')}`,
   );
   const groups = [...byKind.values()].map((members): RemedyGroup => {
-    const { changes, verdict, promiseCut_count } = members[0]!.smallest!;
-    const kinds = changeKinds.flatMap((kind) => changes.flatMap((change) => (change.kind === kind ? [kind] : [])));
+    const { verdict, promiseCut_count } = members[0]!.smallest!;
+    const kinds = groupKindsOf(members[0]!.smallest!);
     return { kinds, verdict, isPromiseCut: promiseCut_count > 0, ...together(members) };
   });
   const unmended = groupedBy(
@@ -79,6 +79,13 @@ export function remediesTogether(sites: readonly SmallestRemedy[]): RemediesToge
       .map(([reason, members]) => ({ reason, siteIds: members.map(({ siteId }) => siteId).sort() }))
       .sort((a, b) => (a.reason < b.reason ? -1 : 1)),
   };
+}
+
+/** Gutters and pipes are one kind, whichever they are. */
+function groupKindsOf({ changes }: Remedy): readonly GroupKind[] {
+  const kinds = changes.filter((change) => !isFitting(change)).map(({ kind }) => kind as GroupKind);
+  if (changes.some(isFitting)) kinds.push('fittings');
+  return kinds.sort((a, b) => groupKinds.indexOf(a) - groupKinds.indexOf(b));
 }
 
 function together(members: readonly SmallestRemedy[]): SitesTogether {

@@ -1,11 +1,12 @@
-import type { Verdict } from '../kernel/index.ts';
-import { changeKinds, type RemedyChange } from './changes.ts';
+import type { StandGate, Station, Verdict } from '../kernel/index.ts';
+import { changeKinds, isFitting, type RemedyChange } from './changes.ts';
 import { compareCosts, type RemedyCost } from './cost.ts';
 
-/** One change to a site, or two together, that lifts its verdict. */
+/** One change to a site, or two together, that lifts its verdict, with the gutters and pipes they need. */
 export interface Remedy {
-  /** One or two, the way of the water down. */
+  /** The way of the water down: one or two, and gutters and pipes as it takes. */
   readonly changes: readonly RemedyChange[];
+  /** The worst of storage and of the stations that change with it; those of `besides` apart. */
   readonly verdict: Extract<Verdict, 'holds' | 'tight'>;
   /** Does it mend the site by promising less? 0: no; else the step down, the mildest 1. */
   readonly promiseCut_count: number;
@@ -17,6 +18,10 @@ export interface Remedy {
   /** Days a year on which people drink from the second source this declares, where they lean on it most; null where none is declared. */
   readonly sourceDays_per_year: number | null;
   readonly cost: RemedyCost;
+  /** Stations that do not hold with it and are not in its verdict: no change moves them, or what is new there is not known yet. */
+  readonly besides: readonly Station[];
+  /** May the tanks then be filled and handed over? */
+  readonly standGate: StandGate;
 }
 
 /**
@@ -38,7 +43,7 @@ export function compareRemedies(a: Remedy, b: Remedy): number {
     sourcesIn(a) - sourcesIn(b) ||
     othersOf(a) - othersOf(b) ||
     compareCosts(a.cost, b.cost) ||
-    a.changes.length - b.changes.length ||
+    changesIn(a) - changesIn(b) ||
     a.tankVolume_L - b.tankVolume_L ||
     gutterOf(a) - gutterOf(b) ||
     byText(keyOf(a), keyOf(b))
@@ -70,6 +75,12 @@ export function kindsOf(remedy: Pick<Remedy, 'changes'>): string {
  */
 export function othersOf(remedy: Pick<Remedy, 'changes'>): number {
   return remedy.changes.reduce((sum, change) => (change.kind === 'people' ? sum + change.others_people : sum), 0);
+}
+
+/** Gutters and pipes of one remedy count as one change. */
+function changesIn({ changes }: Remedy): number {
+  const fittings_count = changes.filter(isFitting).length;
+  return changes.length - fittings_count + Math.min(fittings_count, 1);
 }
 
 function sourcesIn({ changes }: Remedy): number {

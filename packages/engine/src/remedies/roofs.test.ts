@@ -26,7 +26,7 @@ it('gutters roofs that are under the share, along both eaves, and leaves the oth
   const more = gutterRoofs([roof, whole, unknown, { ...roof, length_m: null }], 0.75, 0.5);
   expect(more?.roofs.map((one) => one.gutteredFraction)).toEqual([0.75, 1, null, 0.75]);
   // A quarter more of a roof 10 m long with two eaves: 5 m.
-  expect(more?.added_m).toEqual([5, null]);
+  expect(more?.added.map(({ length_m }) => length_m)).toEqual([5, null]);
   expect(gutterRoofs([whole, unknown], 1, 0.5)).toBeNull();
 });
 

@@ -1,22 +1,17 @@
-import {
-  type DesignSettings,
-  type EngineProblemCode,
-  jeffreysRange,
-  type SiteDesign,
-  type StorageFinding,
-  type Target,
-} from '../kernel/index.ts';
-import { tankSizes } from '../parts/index.ts';
+import { type SiteDesign, type Station, type StorageFinding, worstVerdict } from '../kernel/index.ts';
 import { purposesOf } from '../water/people/index.ts';
-import { asItIs, Chains, type Placed, type Plan, type RemedyCase } from './chains.ts';
-import { gutterSteps_fraction } from './constants.ts';
+import { BesideStorage, judgeOthers, type StationBeside, stationsBeside } from './besideStorage.ts';
+import { asItIs, Chains, type Placed, type Plan } from './chains.ts';
+import { isFitting, type RemedyChange } from './changes.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
+import { type NotMendedReason, whyNotBeside, whyNotStorage } from './notMended.ts';
+import { kindsAtTank, laddersOf, type Open, openChanges, pairsOf } from './openChanges.ts';
 import type { PeopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, type Remedy } from './remedy.ts';
+import type { RemedyCase } from './remedyCase.ts';
 import {
   carriedAsItStands,
-  type Ladder,
   openToWholeSite,
   sourcePairs,
   sourcePlans,
@@ -24,25 +19,6 @@ import {
   splitPlans,
   type WholeSite,
 } from './wholeSite.ts';
-
-/** Why no change, and no two, make a site hold. */
-export type NotMendedReason =
-  | 'assumed'
-  | 'growth'
-  | 'roofSize'
-  | 'madeRain'
-  | 'record'
-  | 'noTanks'
-  | 'tank'
-  | 'water'
-  | 'apart';
-
-/** What the assumption that caps a site comes to, where it is one of its own kind. */
-const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
-  'site.growth_not_used': 'growth',
-  'site.roof_very_large': 'roofSize',
-  'rain.made_up': 'madeRain',
-};
 
 /** What would mend one site that is short or tight. */
 export interface SiteRemedies {
@@ -52,6 +28,9 @@ export interface SiteRemedies {
   readonly judgedYears: number;
   /** Null where one of them makes it hold. */
   readonly notMended: NotMendedReason | null;
+  /** Stations that stay short, tight or unknown whatever is changed. */
+  readonly besides: readonly Station[];
+  /** Told where the tanks do not hold; else null. */
   readonly leaveIt: LeaveIt | null;
   /**
    * Told of a site that is short and that nothing makes hold for everybody, where more than half would have to go, so that it is no
@@ -64,17 +43,9 @@ export interface SiteRemedies {
 interface ForAll extends WholeSite {
   /** Cuts of the litres, the mildest first. */
   readonly litres: readonly Plan[];
+  /** No change but to gutters and pipes; none where these want nothing. */
+  readonly alone: readonly Plan[];
 }
-
-/** The single changes open to one body of water, each list the mildest first. */
-interface Open {
-  readonly secondTank: readonly Placed[];
-  readonly largerTank: readonly Placed[];
-  readonly gutter: readonly Placed[];
-  readonly firstFlush: readonly Placed[];
-}
-
-const kindsAtTank = ['secondTank', 'largerTank', 'gutter', 'firstFlush'] as const;
 
 /**
  * What is the smallest change that would mend this site? Every single change, and pairs of them, judged as the site itself
@@ -93,38 +64,88 @@ const kindsAtTank = ['secondTank', 'largerTank', 'gutter', 'firstFlush'] as cons
  */
 export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedies | null {
   const [worst] = design.storages;
-  if (!worst || (design.verdict !== 'short' && design.verdict !== 'tight')) return null;
+  const { stations } = design;
+  const wanting = [stations.storage, ...stationsBeside.map((one) => stations[one])];
+  if (!worst || !wanting.some((verdict) => verdict === 'short' || verdict === 'tight')) return null;
+  const beside = besideOf(design, given);
+  const isDry = worst.verdict !== 'holds';
+  const besides = beside?.besides ?? [];
+  if (!isDry && beside!.fittings.length === 0) return onlyBeside(design, worst.judgedYears, besides);
+  const chains = new Chains(given, design.storages, beside);
+  const found = isDry ? drySite(design, given, chains, beside) : onlyFittings(chains, isLift(design, beside));
+  const { remedies } = found;
+  const alone = remedies.length === 0 && isDry ? chains.fittingsAlone() : null;
+  return {
+    siteId: design.siteId,
+    remedies: alone === null ? remedies : [alone],
+    judgedYears: worst.judgedYears,
+    notMended: found.notMended ?? whyNotBeside(besides, design),
+    besides: alone === null ? besides : [...besides, 'storage'],
+    leaveIt: isDry ? leftAsItIs(worst, given, chains, design.storages.length > 1) : null,
+    peopleCarried: found.peopleCarried,
+  };
+}
+
+/** The other stations; null where none is judged, so that they cost nothing. */
+function besideOf(design: SiteDesign, given: RemedyCase): BesideStorage | null {
+  const isJudged = stationsBeside.some((one) => design.stations[one] !== 'notJudged');
+  return isJudged ? new BesideStorage(given.site, design, given.market, judgeOthers(given)) : null;
+}
+
+/** What a site comes to that has water enough, and whose other stations no part of the catalogue lifts. */
+function onlyBeside(design: SiteDesign, judgedYears: number, besides: readonly StationBeside[]): SiteRemedies {
   const { siteId } = design;
-  const { judgedYears } = worst;
-  const chains = new Chains(given, design.storages);
-  const leaveIt = leftAsItIs(worst, given, chains, design.storages.length > 1);
+  const notMended = whyNotBeside(besides, design);
+  return { siteId, remedies: [], judgedYears, notMended, besides, leaveIt: null, peopleCarried: null };
+}
+
+type FoundOfSite = Pick<SiteRemedies, 'remedies' | 'peopleCarried' | 'notMended'>;
+
+/** A site that has water enough: its gutters and pipes alone. */
+function onlyFittings(chains: Chains, isBetter: (remedy: Remedy) => boolean): FoundOfSite {
+  const remedies = chains.firsts([asItIs], isBetter);
+  return { remedies, peopleCarried: null, notMended: remedies[0]?.verdict === 'holds' ? null : 'drainage' };
+}
+
+/** A site whose water does not last. */
+function drySite(design: SiteDesign, given: RemedyCase, chains: Chains, beside: BesideStorage | null): FoundOfSite {
+  const storage = design.storages[0]!;
+  const isBetter = isLift(design, beside);
   // On made-up rain nothing holds, so there is nothing to look for at a site that is tight already.
-  if (design.verdict === 'tight' && worst.cappedBy === 'rain.made_up')
-    return { siteId, remedies: [], judgedYears, notMended: 'madeRain', leaveIt, peopleCarried: null };
+  if (storage.verdict === 'tight' && storage.cappedBy === 'rain.made_up') {
+    const remedies = beside === null || beside.fittings.length === 0 ? [] : chains.firsts([asItIs], isBetter);
+    return { remedies, peopleCarried: null, notMended: 'madeRain' };
+  }
   const wanting = design.storages.filter(({ verdict }) => verdict !== 'holds');
   const open = openChanges(chains, given, wanting);
-  const isBetter = (remedy: Remedy) => remedy.verdict === 'holds' || design.verdict === 'short';
   const litres = litreSteps(purposesOf(given.site, given.programme.settings)).map(
     (change, index): Plan => ({ placed: [], ofSite: change, cut_count: index + 1 }),
   );
+  const alone = beside !== null && beside.fittings.length > 0 ? [asItIs] : [];
   const whole = openToWholeSite(design, given.site);
-  const { remedies, carried } = ranked(chains, open, { ...whole, litres }, isBetter);
-  const isSplitTold = remedies.some(({ changes }) => changes[0]!.kind === 'people');
-  // A second source is no such cap: a site that leans on one holds once it holds without it.
-  const cap = wanting.find(({ cappedBy }) => cappedBy !== null && cappedBy !== 'site.second_source')?.cappedBy ?? null;
+  const { remedies, carried } = ranked(chains, open, { ...whole, litres, alone }, isBetter);
+  const isSplitTold = remedies.some(
+    ({ changes }) => !changes.some(isOfStorage) && changes.some(({ kind }) => kind === 'people'),
+  );
   return {
-    siteId,
     remedies,
-    judgedYears,
-    notMended:
-      remedies[0]?.verdict === 'holds'
-        ? null
-        : cap === null
-          ? whyNot(chains, open, given, judgedYears, design.target)
-          : (cappedReasons[cap] ?? 'assumed'),
-    leaveIt,
     peopleCarried: isSplitTold ? null : (carried[0] ?? null),
+    notMended: remedies[0]?.verdict === 'holds' ? null : whyNotStorage(chains, open, wanting, given, design),
   };
+}
+
+/** Is a change made to roofs or tanks for their water? */
+function isOfStorage({ kind }: RemedyChange): boolean {
+  return kindsAtTank.some((one) => one === kind);
+}
+
+/** Does a remedy lift the site: by itself, and where it asks for more than gutters and pipes, more than they do? */
+function isLift({ stations }: SiteDesign, beside: BesideStorage | null): (remedy: Remedy) => boolean {
+  const { storage } = stations;
+  const moved = [...(beside?.moved ?? [])];
+  const now = worstVerdict([storage, ...moved.map((one) => stations[one])]);
+  const withFittings = worstVerdict([storage, ...moved.map((one) => beside!.lifted[one])]);
+  return ({ verdict, changes }) => verdict === 'holds' || (changes.every(isFitting) ? now : withFittings) === 'short';
 }
 
 /** What a dry year brings at the tank that is worst off. */
@@ -137,32 +158,6 @@ function leftAsItIs(
   const series = groups.find(({ tankIds }) => tankIds[0] === worst.tankIds[0])?.series();
   if (!series || !gauge?.rain) return null;
   return worstYear(worst.years, series, gauge.rain, isOneOfMany ? worst.tankIds : null);
-}
-
-/** What may be done to each body of water that does not hold; the others need nothing. */
-function openChanges(
-  chains: Chains,
-  { site, programme, market }: RemedyCase,
-  wanting: readonly StorageFinding[],
-): readonly Open[] {
-  const tanks = tankSizes(market.parts);
-  const { firstFlush_mm } = programme.settings;
-  return chains.groups.flatMap(({ tankIds, tankVolume_L }) => {
-    const group = tankIds[0]!;
-    if (!wanting.some((finding) => finding.tankIds[0] === group)) return [];
-    const tankId = tankIds.length === site.tanks.length ? null : group;
-    const place = (change: Placed['change']): Placed => ({ group, change });
-    const ofCatalogue = (kind: 'secondTank' | 'largerTank', over_L: number) =>
-      tanks
-        .filter((tank) => tank.tankVolume_L > over_L)
-        .map(({ partId, tankVolume_L: volume_L }) => place({ kind, tankId, partId, volume_L }));
-    return {
-      secondTank: ofCatalogue('secondTank', 0),
-      largerTank: ofCatalogue('largerTank', tankVolume_L),
-      gutter: gutterSteps_fraction.map((gutteredFraction) => place({ kind: 'gutter', tankId, gutteredFraction })),
-      firstFlush: [place({ kind: 'firstFlush', tankId, firstFlush_mm })],
-    };
-  });
 }
 
 /** What was found for a site. */
@@ -181,7 +176,7 @@ function ranked(chains: Chains, open: readonly Open[], forAll: ForAll, isBetter:
   const ofKind = (kind: keyof Open) => open.flatMap((group) => group[kind]);
   const placed = kindsAtTank.flatMap(ofKind);
   const single = placed.map((one): Plan => ({ ...asItIs, placed: [one] }));
-  const singles = [...best([...single, ...sourcePlans(forAll)]), ...cuts([])].sort(compareRemedies);
+  const singles = [...best([...forAll.alone, ...single, ...sourcePlans(forAll)]), ...cuts([])].sort(compareRemedies);
   const pairs = [...best(pairsWorthJudging(chains, open, singles[0]))];
   const isKept = () => [...singles, ...pairs].some((one) => one.verdict === 'holds' && one.promiseCut_count === 0);
   const isHeldByAll = isKept();
@@ -206,35 +201,6 @@ function pairsWorthJudging(chains: Chains, open: readonly Open[], first: Remedy 
   return first?.verdict === 'holds' ? pairs.filter((pair) => chains.couldPrecede(pair, first)) : pairs;
 }
 
-/**
- * Changes of one kind, the one that does most last. No larger tank: the same part set beside what stands gives no less water and
- * costs no more, so it sends nobody more away.
- */
-function laddersOf({ secondTank, gutter, firstFlush }: Open): readonly Ladder[] {
-  return [secondTank, gutter, firstFlush];
-}
-
-/** Two changes to one body of water, or one to each of two. */
-function pairsOf(open: readonly Open[]): readonly Plan[] {
-  const pairs: Plan[] = [];
-  const cross = (some: readonly Placed[], others: readonly Placed[]) => {
-    for (const one of some) for (const other of others) pairs.push({ ...asItIs, placed: [one, other] });
-  };
-  for (const [index, group] of open.entries()) {
-    group.secondTank.forEach((one, at) => {
-      cross([one], group.secondTank.slice(at));
-    });
-    cross(group.gutter, [...group.secondTank, ...group.largerTank, ...group.firstFlush]);
-    cross(group.firstFlush, [...group.secondTank, ...group.largerTank]);
-    for (const other of open.slice(index + 1))
-      cross(
-        kindsAtTank.flatMap((kind) => group[kind]),
-        kindsAtTank.flatMap((kind) => other[kind]),
-      );
-  }
-  return pairs;
-}
-
 /** Pairs that come before every single change; of those that end tight, the ones that ask for less than the first that holds. */
 function pairsToTell(singles: readonly Remedy[], pairs: readonly Remedy[]): readonly Remedy[] {
   const [first] = singles;
@@ -246,36 +212,4 @@ function pairsToTell(singles: readonly Remedy[], pairs: readonly Remedy[]): read
 /** Would it come before the other one, were their verdicts the same? */
 function asksForLess(remedy: Remedy, other: Remedy): boolean {
   return compareRemedies({ ...remedy, verdict: other.verdict }, other) < 0;
-}
-
-function whyNot(
-  chains: Chains,
-  open: readonly Open[],
-  { market }: RemedyCase,
-  judgedYears: number,
-  target: Target,
-): NotMendedReason {
-  if (isRecordTooShort(chains.settings, target, judgedYears)) return 'record';
-  if (tankSizes(market.parts).length === 0) return 'noTanks';
-  const hasTank = ({ gutter }: Open) => {
-    const { group } = gutter[0]!;
-    const plans = [asItIs, ...gutter.map((one): Plan => ({ ...asItIs, placed: [one] }))];
-    return plans.some((plan) => chains.sizes(group, plan)?.hasTank === true);
-  };
-  if (!open.every(hasTank)) return 'water';
-  const isMendedAlone = (group: Open) => {
-    const single = kindsAtTank.flatMap((kind) => group[kind].map((one): Plan => ({ ...asItIs, placed: [one] })));
-    return chains.holdsAlone(group.gutter[0]!.group, [...single, ...pairsOf([group])]);
-  };
-  return open.length > 1 && open.every(isMendedAlone) ? 'apart' : 'tank';
-}
-
-/** Could this many years hold if every one of them were good? */
-function isRecordTooShort(
-  { leastYears, range_fraction }: DesignSettings,
-  target: Target,
-  judgedYears: number,
-): boolean {
-  if (judgedYears < leastYears) return true;
-  return jeffreysRange(judgedYears, judgedYears, range_fraction).low < target.goodYears_fraction;
 }

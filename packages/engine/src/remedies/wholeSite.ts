@@ -16,8 +16,8 @@ export interface WholeSite {
 export type Ladder = readonly Placed[];
 
 /** Of a site that is short only: one that is tight needs no other water and no other site, but a little more of its own. */
-export function openToWholeSite({ verdict, design_people }: SiteDesign, site: SiteFacts): WholeSite {
-  if (verdict !== 'short') return { source: null, all_people: null };
+export function openToWholeSite({ stations, design_people }: SiteDesign, site: SiteFacts): WholeSite {
+  if (stations.storage !== 'short') return { source: null, all_people: null };
   const near = site.secondSource === null ? site.nearSecondSource : null;
   return {
     source: near && {

@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
 import {
+  dayOnClock,
   designSites,
   type ReadyProgramme,
   readyProgramme,
@@ -102,7 +103,7 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
 
 async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsked, around: JobAround) {
   const { facts } = read;
-  const ready = readyProgramme(facts);
+  const ready = readyProgramme(facts, { today: dayOnClock(new Date()) });
   const faultAt = faultFinder(read.problems);
   const judgeOne = judging(writer, ready, faultAt);
   const hashOf = siteHasher(facts, ready, faultAt);

@@ -74,8 +74,8 @@ export const tanks = defineTable({
       groundClasses,
       'What its feet rest on; softOrMadeGround is peat, fill, organic, swelling or washed-out ground.',
     ),
-    pads: whole('count', 'Pads under the feet of the stand.', { hard: from(1, 100), usual: from(3, 12) }),
-    padSide_m: quantity('m', 'Side of one square pad.', { hard: from(0.05, 20), usual: from(0.2, 2) }),
+    pads: whole('count', 'Pads under the feet of the stand.', { hard: from(1, 100), usual: from(1, 12) }),
+    padSide_m: quantity('m', 'Side of one square pad.', { hard: from(0.05, 20), usual: from(0.2, 6) }),
     baseWidth_m: quantity('m', 'The least distance between the outer edges of its feet, over which it would tip.', {
       hard: from(0.1, 50),
       usual: from(0.5, 6),

@@ -77,6 +77,8 @@ export interface Doubts {
   readonly byPart: ReadonlyMap<string, readonly Place[]>;
   /** By gauge, for the sites that name it. */
   readonly byGauge: ReadonlyMap<string, readonly Place[]>;
+  /** By gauge, rows of its storms that could not be used, for the gutters of the sites that name it; under '' those of a whole file. */
+  readonly stormsByGauge: ReadonlyMap<string, readonly Place[]>;
   /** By class, for the sites of it. */
   readonly byClass: ReadonlyMap<string, readonly Place[]>;
   /** By calendar, for the sites that name it. */
@@ -135,6 +137,21 @@ function doubtsByKey(
   return byKey;
 }
 
+/** The tables a storm is stated in. Short intervals that could not be read count as not measured, as days do. */
+const stormTables = ['storms', 'stormCoefficients'] as const;
+
+/** Places of blockers in what is stated of storms, by gauge: a storm left out is not to make room for a milder one. */
+function doubtfulStorms(tables: TablesRead): ReadonlyMap<string, readonly Place[]> {
+  const byGauge = new Map<string, Place[]>();
+  for (const name of stormTables) {
+    for (const [gaugeId, places] of doubtsByKey(tables[name], 'gaugeId'))
+      for (const place of places) add(byGauge, gaugeId, place);
+    for (const { code, severity, place } of tables[name]?.problems ?? [])
+      if (severity === 'blocker' && ofFirstLine.test(code)) add(byGauge, '', place);
+  }
+  return byGauge;
+}
+
 /**
  * Which sites are in doubt, and for what? Every blocker in a row about a site is a doubt of that site; a blocker of a whole file
  * is a doubt of all; a blocker in a part or a gauge is a doubt of the sites whose tanks are that part, or
@@ -187,5 +204,7 @@ export function findDoubts(
   for (const { code, place, facts } of linkProblems)
     if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
   const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  return { bySite, beside, byPart, byGauge, byClass, byCalendar, bySource, ofAll, ofProgrammeDemand };
+  const stormsByGauge = doubtfulStorms(tables);
+  const named = { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
+  return { bySite, beside, ...named, ofAll, ofProgrammeDemand };
 }

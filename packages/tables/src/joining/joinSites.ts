@@ -242,8 +242,12 @@ class SiteJoiner {
   }
 
   /** What puts a station in doubt, and the rest of the site not. */
-  doubtsBeside(siteId: string): SiteFacts['doubtsBeside'] {
-    return this.doubts.beside.get(siteId) ?? noDoubtsBeside;
+  doubtsBeside({ siteId, gaugeId }: NamedBySite): SiteFacts['doubtsBeside'] {
+    const own = this.doubts.beside.get(siteId) ?? noDoubtsBeside;
+    const { stormsByGauge } = this.doubts;
+    const storms = [...(stormsByGauge.get(gaugeId ?? '') ?? []), ...(gaugeId ? (stormsByGauge.get('') ?? []) : [])];
+    const hasGutters = this.gutters.has(siteId) || this.downpipes.has(siteId);
+    return hasGutters && storms.length > 0 ? { ...own, drainage: [...own.drainage, ...storms] } : own;
   }
 
   targetOf(siteClass: string | null): Target | null {
@@ -305,7 +309,7 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     pipes: joiner.pipesOf(siteId),
     demand: joiner.demandOf(siteId),
     doubts: joiner.doubtsOf(named),
-    doubtsBeside: joiner.doubtsBeside(siteId),
+    doubtsBeside: joiner.doubtsBeside(named),
   };
 }
 

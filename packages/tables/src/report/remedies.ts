@@ -1,4 +1,4 @@
-import { changeKinds, secondSourceKinds } from '@eavewell/engine';
+import { groupKinds, gutterShapes, secondSourceKinds, standGates, stations } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, verdict } from './parts.ts';
 
@@ -8,13 +8,49 @@ const where = {
     .nullable()
     .describe('The first tank of those it is made to; null where all tanks of the site are one.'),
 };
-const catalogueTank = { ...where, partId: z.string(), volume_L: z.number() };
+const catalogueTank = {
+  ...where,
+  partId: z.string(),
+  volume_L: z.number(),
+  mass_kg: z.number().nullable().describe('As the catalogue has it.'),
+};
 
 const change = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('secondTank'), ...catalogueTank }),
   z.strictObject({ kind: z.literal('largerTank'), ...catalogueTank }),
   z.strictObject({ kind: z.literal('gutter'), ...where, gutteredFraction: z.number() }),
   z.strictObject({ kind: z.literal('firstFlush'), ...where, firstFlush_mm: z.number() }),
+  z.strictObject({
+    kind: z.literal('largerGutter'),
+    gutterIds: z.array(z.string()),
+    partId: z.string(),
+    shape: z.enum(gutterShapes),
+    topWidth_mm: z.number(),
+    baseWidth_mm: z.number().nullable(),
+    depth_mm: z.number(),
+  }),
+  z.strictObject({
+    kind: z.literal('outlet'),
+    gutterIds: z.array(z.string()),
+    partId: z.string(),
+    outlet_mm: z.number().nullable().describe('All their outlets get this bore; null: those there stay.'),
+    added_count: z.int().describe('How many more each gutter gets.'),
+  }),
+  z.strictObject({
+    kind: z.literal('downpipe'),
+    roofId: z.string(),
+    downpipeIds: z.array(z.string()).describe('Those that are replaced.'),
+    added_count: z.int(),
+    partId: z.string(),
+    bore_mm: z.number(),
+  }),
+  z.strictObject({ kind: z.literal('overflow'), tankId: z.string(), partId: z.string(), bore_mm: z.number() }),
+  z.strictObject({
+    kind: z.literal('pipe'),
+    pipeIds: z.array(z.string()),
+    partId: z.string(),
+    bore_mm: z.number(),
+  }),
   z.strictObject({
     kind: z.literal('secondSource'),
     secondSourceId: z.string(),
@@ -43,6 +79,8 @@ const cost = z
         'noPrice',
         'onlyLaterPrices',
         'roofLengthUnknown',
+        'runLengthUnknown',
+        'pieceLengthUnknown',
         'currenciesDiffer',
         'otherSite',
         'secondSource',
@@ -58,11 +96,11 @@ const cost = z
       }),
     ),
   })
-  .describe('Of the parts alone: downpipes, brackets, stands, carrying and work are not in it.');
+  .describe('Of the parts alone: downpipes that are not named, brackets, stands, carrying and work are not in it.');
 
 const remedy = z
   .strictObject({
-    changes: z.array(change).describe('One, or two together.'),
+    changes: z.array(change).describe('One, or two together, and the gutters and pipes they take.'),
     about: z.string().describe('The changes in words.'),
     verdict,
     promiseCut_count: z.int().describe('0: what was promised is kept; else the step down, the mildest 1.'),
@@ -74,10 +112,17 @@ const remedy = z
       .nullable()
       .describe('Days of water from the second source it declares; null where it declares none.'),
     cost,
+    besides: z
+      .array(z.enum(stations))
+      .describe('Stations that do not hold with it and are not in its verdict.'),
+    standGate: z.enum(standGates).describe('May the tanks then be filled and handed over?'),
   })
   .meta({ id: 'remedy' });
 
-const reason = z.enum(['assumed', 'growth', 'roofSize', 'madeRain', 'record', 'noTanks', 'tank', 'water', 'apart']);
+const reason = z.enum([
+  ...(['assumed', 'growth', 'roofSize', 'madeRain', 'record', 'noTanks', 'tank', 'water', 'apart'] as const),
+  ...(['drainage', 'head', 'settling', 'stand', 'facts'] as const),
+]);
 
 const peopleCarried = z
   .strictObject({
@@ -93,6 +138,9 @@ const peopleCarried = z
 export const siteRemedies = z.strictObject({
   ranked: z.array(remedy).describe('The first is the smallest change that mends it.'),
   notMended: reason.nullable().describe('Why none makes it hold; null where one does.'),
+  besides: z
+    .array(z.enum(stations))
+    .describe('Stations that stay short, tight or unknown whatever is changed.'),
   peopleCarried: peopleCarried.nullable(),
   leaveIt: z
     .strictObject({
@@ -120,7 +168,7 @@ const together = {
 };
 
 const looked = z.strictObject(together).describe('Sites that are short or tight.');
-const group = { kinds: z.array(z.enum(changeKinds)), verdict, isPromiseCut: z.boolean(), ...together };
+const group = { kinds: z.array(z.enum(groupKinds)), verdict, isPromiseCut: z.boolean(), ...together };
 const pricesOn = day.nullable().describe('Prices are the latest on or before this day; null where there are none.');
 
 /** What would mend the programme. */

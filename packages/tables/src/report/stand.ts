@@ -11,7 +11,7 @@ export const stand = z
   .strictObject({
     tankId: z.string(),
     verdict,
-    sentence: z.string(),
+    said: z.string(),
     standHeight_m: z.number().nullable(),
     mostHeld_L: z.number().nullable().describe('To its rim, or what is written on it where that is more.'),
     massEmpty_kg: z.number().nullable().describe('Tank and stand.'),
@@ -35,10 +35,10 @@ export const stand = z
 export const standsOfSite = {
   stands: z.array(stand).describe('One for each tank whose stand or ground is judged, the worst first.'),
   standGate: z
-    .strictObject({ gate: z.enum(standGates), sentence: z.string() })
+    .strictObject({ gate: z.enum(standGates), said: z.string() })
     .describe('closed: a tank on a stand is not to be filled or handed over before it is signed for. No verdict.'),
   cautions: z
-    .array(z.strictObject({ caution: z.enum(siteCautions), sentence: z.string() }))
+    .array(z.strictObject({ caution: z.enum(siteCautions), said: z.string() }))
     .describe('Which cautions its work asks for.'),
   heaviestPiece: z
     .strictObject({
@@ -49,7 +49,7 @@ export const standsOfSite = {
       liftingLimit_kg: z.number().describe('What one person may lift from the floor to a truck.'),
       liftingIndex_factor: z.number(),
       carriedBy: z.enum(['one', 'two', 'more']),
-      sentence: z.string(),
+      said: z.string(),
     })
     .nullable()
     .describe('What is heaviest to carry; null where no part has a mass.'),

@@ -7,6 +7,7 @@ import { mapsIn } from './maps.ts';
 import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
 import { serveIn } from './serve.ts';
+import { stormPageIn } from './stormPages.ts';
 import { yes } from './telling.ts';
 import { translateIn } from './translateWords.ts';
 
@@ -273,6 +274,7 @@ export const commandLineIn = (speech: Speech) => ({
   design: designIn(speech),
   scenario: scenarioIn(speech),
   rain: rainIn(speech),
+  storm: stormPageIn(speech),
   columns: columnsIn(speech),
   convert: convertIn(speech),
   demo: demoIn(speech),

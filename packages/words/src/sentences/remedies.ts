@@ -1,5 +1,6 @@
 import type {
-  ChangeKind,
+  FittingChange,
+  GroupKind,
   LeaveIt,
   NotMendedReason,
   PeopleCarried,
@@ -7,6 +8,8 @@ import type {
   RemedyChange,
   RemedyCost,
   SitesTogether,
+  Station,
+  StationVerdict,
   Where,
 } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
@@ -17,8 +20,34 @@ import { yes } from './telling.ts';
 /** Where it is done, where the site has several tanks apart. */
 const at = ({ tankId }: Where) => ({ hasTank: yes(tankId !== null), tank: tankId ?? '' });
 
+/** Gutters and pipes, each thing by its name. */
+function fitting({ say, numbers }: Speech, one: FittingChange): string {
+  const mm = (figure: number) => numbers.quantity(figure, 'mm');
+  switch (one.kind) {
+    case 'largerGutter':
+      return say('remedies.change.largerGutter', {
+        ...{ width: mm(one.topWidth_mm), depth: mm(one.depth_mm), gutters: one.gutterIds.join(', ') },
+      });
+    case 'outlet':
+      return say('remedies.change.outlet', {
+        ...{ count: one.added_count, isLarger: yes(one.outlet_mm !== null), gutters: one.gutterIds.join(', ') },
+        bore: one.outlet_mm === null ? '' : mm(one.outlet_mm),
+      });
+    case 'downpipe':
+      return say('remedies.change.downpipe', {
+        ...{ count: one.added_count, isLarger: yes(one.downpipeIds.length > 0), bore: mm(one.bore_mm) },
+        ...{ roof: one.roofId, pipes: one.downpipeIds.join(', ') },
+      });
+    case 'overflow':
+      return say('remedies.change.overflow', { bore: mm(one.bore_mm), tank: one.tankId });
+    case 'pipe':
+      return say('remedies.change.pipe', { bore: mm(one.bore_mm), pipes: one.pipeIds.join(', ') });
+  }
+}
+
 /** What is asked of the crew, in the imperative, each short enough for a column. */
-function change({ say, numbers }: Speech, one: RemedyChange): string {
+function change(w: Speech, one: RemedyChange): string {
+  const { say, numbers } = w;
   switch (one.kind) {
     case 'secondTank':
       return say('remedies.change.secondTank', { litres: numbers.litres(one.volume_L), ...at(one) });
@@ -28,6 +57,12 @@ function change({ say, numbers }: Speech, one: RemedyChange): string {
       return say('remedies.change.gutter', { share: numbers.percent(one.gutteredFraction), ...at(one) });
     case 'firstFlush':
       return say('remedies.change.firstFlush', { depth: numbers.quantity(one.firstFlush_mm, 'mm'), ...at(one) });
+    case 'largerGutter':
+    case 'outlet':
+    case 'downpipe':
+    case 'overflow':
+    case 'pipe':
+      return fitting(w, one);
     case 'secondSource':
       return say('remedies.change.secondSource', {
         kind: say(`remedies.sourceKind.${one.sourceKind}`),
@@ -96,7 +131,7 @@ function peopleCarried({ say, numbers }: Speech, { verdict, carried_people, othe
   return verdict === 'holds' ? say('remedies.peopleCarried', values) : say('remedies.peopleCarriedTight', values);
 }
 
-function kindsTogether({ say }: Speech, some: readonly ChangeKind[]): string {
+function kindsTogether({ say }: Speech, some: readonly GroupKind[]): string {
   if (some.length === 2 && some.every((kind) => kind === 'secondTank')) return say('remedies.kind.twoTanks');
   return some.map((kind) => say(`remedies.kind.${kind}`)).join(', ');
 }
@@ -118,6 +153,13 @@ function noneMends({ say }: Speech, reason: NotMendedReason, siteIds: readonly s
   });
 }
 
+/** What stays as it is at a station, whatever is changed, and what is to be done about it. */
+function besides({ say }: Speech, station: Station, verdict: StationVerdict): string {
+  const byStation: Partial<Record<Station, string>> = { stand: 'engineer', settling: 'engineer', storage: 'water' };
+  const why = verdict === 'unknown' ? 'survey' : (byStation[station] ?? 'parts');
+  return say('remedies.besides', { station, verdict, why });
+}
+
 /** How many sites are named before they are only counted. */
 const listed_count = 8;
 
@@ -133,6 +175,8 @@ export const remediesIn = (w: Speech): RemedyWords => {
     notMended: (reason) => say('remedies.noChange', { reason: say(`remedies.notMended.${reason}`) }),
     leaveIt: (year) => leaveIt(w, year),
     sourceUse: (days_per_year) => sourceUse(w, days_per_year),
+    besides: (station, verdict) => besides(w, station, verdict),
+    anew: (station) => say('remedies.anew', { station }),
     peopleCarried: (carried) => peopleCarried(w, carried),
     kindsTogether: (some) => kindsTogether(w, some),
     costs: (sites) => costs(w, sites),
@@ -158,6 +202,8 @@ export const remediesIn = (w: Speech): RemedyWords => {
       firstFlush: say('remedies.caution.firstFlush'),
       people: say('remedies.caution.people'),
       secondTank: say('remedies.caution.secondTank'),
+      fittings: say('remedies.caution.fittings'),
+      gate: say('remedies.caution.gate'),
     },
   };
 };

@@ -1,5 +1,17 @@
 import type { standProblems } from '@eavewell/engine';
-import { amount, type Sentences, says } from './telling.ts';
+import { isMessage } from '../catalogues.ts';
+import type { Told } from '../problems.ts';
+import { amount, part, type Sentences, says } from './telling.ts';
+
+/** Columns of tanks.csv as people read them: their label with the header behind it. */
+function columnsOf(t: Told): string {
+  const named = t.list('columns').map((column) => {
+    const key = `fields.tanks_${column}`;
+    return isMessage(key) ? `${t.say(key)} (${column})` : column;
+  });
+  if (named.length === 0) return part(t, 'notSaid');
+  return named.reduce((first, second) => part(t, 'and', { first, second }));
+}
 
 /** What room stand finds, in words. */
 export const standSentences: Sentences<keyof typeof standProblems> = {
@@ -7,7 +19,7 @@ export const standSentences: Sentences<keyof typeof standProblems> = {
   'stand.not_measured': (t) =>
     says(t, 'stand.not_measured', {
       tank: t.text('tank'),
-      columns: t.both('columns'),
+      columns: columnsOf(t),
       count: t.list('columns').length,
     }),
   'stand.ground_unknown': (t) => says(t, 'stand.ground_unknown', { tank: t.text('tank') }),

@@ -6,9 +6,9 @@ import {
   type PipeFacts,
   type SiteFacts,
   type TankFacts,
+  unmeasuredSite,
   unmeasuredTank,
 } from '../../kernel/index.ts';
-import { site as anySite } from '../../siteRain.testing.ts';
 import { headFindings } from './headFindings.ts';
 
 const tank: TankFacts = {
@@ -35,7 +35,17 @@ const pipe = (pipeId: string, change: Partial<PipeFacts> = {}): PipeFacts => ({
 });
 const pipes = [pipe('P1'), pipe('P2', { leg: 'unitToTap', length_m: 3 })];
 const site = (change: Partial<SiteFacts> = {}): SiteFacts =>
-  anySite({ tanks: [tank], pipes, taps_count: 2, tapHeight_m: 0.6, unitHeight_m: 0.8, hasHandPump: true, ...change });
+  ({
+    ...unmeasuredSite,
+    siteId: 'S1',
+    tanks: [tank],
+    pipes,
+    taps_count: 2,
+    tapHeight_m: 0.6,
+    unitHeight_m: 0.8,
+    hasHandPump: true,
+    ...change,
+  }) as SiteFacts;
 const given = (of: SiteFacts, set: Partial<DesignSettings> = {}, parts: readonly PartFacts[] = []) =>
   headFindings({ site: of, parts, settings: { ...defaultSettings, unitHead_m: 0.2, ...set } });
 const one = (...args: Parameters<typeof given>) => given(...args).finding![0]!;

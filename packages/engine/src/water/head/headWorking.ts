@@ -126,7 +126,7 @@ function pipeInputs({ pipe, run }: PipeOnWay): readonly WorkingInput[] {
     workingInput('pipe', pipe.pipeId, 'text'),
     workingInput('bore', pipe.bore_mm!, 'mm'),
     workingInput('length', run.length_m, 'm'),
-    workingInput('roughness', run.roughness_m * mm_per_m, 'mm'),
+    workingInput('wallRoughness', run.roughness_m * mm_per_m, 'mm'),
     ...fittings.flatMap(([name, count]) => (count ? [workingInput(name, count, 'count')] : [])),
     workingInput('velocityHeads', run.fittings_factor, 'number'),
   ];

@@ -5,9 +5,9 @@ import {
   type SiteFacts,
   type TankFacts,
   unmeasuredRoof,
+  unmeasuredSite,
   unmeasuredTank,
 } from '../../kernel/index.ts';
-import { site as anySite } from '../../siteRain.testing.ts';
 import { type SettlingGiven, settlingFindings } from './settlingFindings.ts';
 
 const settler: TankFacts = {
@@ -21,11 +21,13 @@ const settler: TankFacts = {
 };
 const store: TankFacts = { ...unmeasuredTank, tankId: 'T2', nominal_L: 10_000, joinedTo: 'T1' };
 const site = (change: Partial<TankFacts> = {}, more: Partial<SiteFacts> = {}): SiteFacts =>
-  anySite({
+  ({
+    ...unmeasuredSite,
+    siteId: 'S1',
     tanks: [{ ...settler, ...change }, store],
     roofs: [{ ...unmeasuredRoof, roofId: 'R1', roofPlanArea_m2: 100, gutteredFraction: 0.8 }],
     ...more,
-  });
+  }) as SiteFacts;
 const given = (
   of: SiteFacts,
   change: Partial<Omit<SettlingGiven, 'settings'>> = {},

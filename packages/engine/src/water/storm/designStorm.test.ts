@@ -204,7 +204,7 @@ describe('a short record', () => {
     const maxima = fiveMinuteMaxima(rows).maxima.map(({ depth_mm }) => depth_mm);
     expect(maxima).toHaveLength(15);
     expect(problems).toEqual([]);
-    expect(storm).toMatchObject({ from: 'shortRecord', source: 'gauge', years_count: 15, cappedBy: null });
+    expect(storm).toMatchObject({ from: 'shortRecord', source: null, years_count: 15, cappedBy: null });
     expect(storm!.intensity_mm_per_h).toBeCloseTo(maximumOnceIn_mm(stormDistribution(maxima)!, 20) * 12, 9);
     expect(storm!.intensity_range!.low).toBeLessThan(storm!.intensity_mm_per_h);
     expect(storm!.intensity_range!.high).toBeGreaterThan(storm!.intensity_mm_per_h);

@@ -52,6 +52,9 @@ export function designStorm(given: StormGiven): {
   };
 }
 
+/** Where a storm is from, where nobody is named who says so. */
+const unsaid = { stated: 'survey', coefficients: 'survey', shortRecord: 'gauge', dailyMaxima: 'settings' } as const;
+
 /** The last lines of a working: the storm itself, and how likely it is within as many years. */
 function concluded(
   storm: DesignStorm,
@@ -75,7 +78,7 @@ function concluded(
           ]
         : [workingInput('margin', settings.stormMargin_fraction, 'fraction')]),
     ],
-    source: storm.source ?? 'definition',
+    source: storm.source ?? unsaid[storm.from],
   });
   explain(working, {
     code: 'storm.risk',

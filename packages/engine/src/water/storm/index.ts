@@ -22,5 +22,6 @@ export {
 export { intensityOfCoefficients_mm_per_h } from './intensityOfCoefficients.ts';
 export { type LMoments, lMoments } from './lMoments.ts';
 export { chanceOfTimes_fraction, returnPeriodAtRisk_years, risk_fraction } from './risk.ts';
-export { shareOverCapacity_fraction } from './shareOverCapacity.ts';
+export { rainByIntensity, shareOverCapacity_fraction } from './shareOverCapacity.ts';
+export { type StormTable, type StormTableRow, stormTable } from './stormTable.ts';
 export type { StormGiven } from './stormWay.ts';

@@ -37,7 +37,7 @@ export function shortRecordStorm({ gauge: { gaugeId, shortRain }, settings }: St
     'shortRecord',
     settings,
     { depth_mm, depth_mm_range },
-    { problems, working: fit.working, years: maxima_mm.length, source: 'gauge' },
+    { problems, working: fit.working, years: maxima_mm.length, source: null },
   );
 }
 
@@ -66,7 +66,7 @@ export function dailyStorm({ gauge: { gaugeId }, dailyMaxima, settings }: StormG
     problems,
     working,
     years: maxima_mm.length,
-    source: source ?? 'settings',
+    source,
   });
 }
 
@@ -80,7 +80,7 @@ function believed(
     readonly problems: readonly Problem[];
     readonly working: readonly WorkingLine[];
     readonly years: number;
-    readonly source: string;
+    readonly source: string | null;
   },
 ): Way {
   const intensity = depth_mm / storm_h;

@@ -1,0 +1,183 @@
+import {
+  type SiteDesign,
+  type SiteFacts,
+  type Station,
+  type StationVerdict,
+  type Verdict,
+  verdictOrder,
+} from '../kernel/index.ts';
+import { type OtherStations, otherStations } from '../siteStations.ts';
+import type { ChangedSite } from './changedSite.ts';
+import { changeKinds, type FittingChange } from './changes.ts';
+import { nothingToBuy } from './cost.ts';
+import { type FittingCase, withFittings } from './fittingOptions.ts';
+import { gutterFittings } from './gutterFittings.ts';
+import type { Market } from './market.ts';
+import { overflowFittings, pipeFittings } from './pipeFittings.ts';
+import type { Remedy } from './remedy.ts';
+import type { RemedyCase } from './remedyCase.ts';
+
+/** Stations that no day of rain is run for, and that may be judged. */
+export type StationBeside = Extract<Station, 'gutter' | 'settling' | 'stand' | 'tap'>;
+export const stationsBeside: readonly StationBeside[] = ['gutter', 'settling', 'stand', 'tap'];
+
+/** How a site judges its other stations. */
+export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => OtherStations;
+
+/** What the other stations make of a remedy. */
+export type WithOthers = Pick<Remedy, 'besides' | 'standGate'> & { readonly verdict: Verdict };
+
+/** A site's stations beside storage under changes: which gutters and pipes they take, and how they then stand. */
+export class BesideStorage {
+  readonly #judge: JudgeOthers;
+  readonly #market: Market;
+  readonly #now: SiteDesign;
+  readonly #known = new Map<string, readonly FittingChange[]>();
+  /** Stations that gutters and pipes of the catalogue lift, nothing else changed. */
+  readonly moved: ReadonlySet<StationBeside>;
+  /** How the moved ones then stand. */
+  readonly lifted: Readonly<Record<StationBeside, StationVerdict>>;
+  /** The gutters and pipes they take. */
+  readonly fittings: readonly FittingChange[];
+
+  constructor(site: SiteFacts, now: SiteDesign, market: Market, judge: JudgeOthers) {
+    this.#judge = judge;
+    this.#market = market;
+    this.#now = now;
+    this.fittings = this.fittingsOf({ site, toBuy: nothingToBuy });
+    const then = this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand);
+    this.moved = new Set(
+      then === null ? [] : liftable.filter((one) => isBetter(then.verdicts[one], now.stations[one])),
+    );
+    this.lifted = then?.verdicts ?? now.stations;
+  }
+
+  /** Stations that are judged, do not hold, and that gutters and pipes do not lift. */
+  get besides(): readonly StationBeside[] {
+    return stationsBeside.filter((one) => !this.moved.has(one) && isWanting(this.#now.stations[one]));
+  }
+
+  /** Which gutters and pipes does a site with other changes take? Those of a station only where they leave it no worse than tight, and better than without. */
+  fittingsOf(changed: ChangedSite): readonly FittingChange[] {
+    const { site } = changed;
+    const ofRoofs = JSON.stringify([
+      site.roofs.map((roof) => ({ ...roof, diverter: null })),
+      site.gutters,
+      site.downpipes,
+    ]);
+    const ofTanks = JSON.stringify(site.tanks.map((tank) => ({ ...tank, ...unlooked })));
+    const ofPipes = JSON.stringify(site.pipes);
+    return this.#kept(`${ofRoofs} ${ofTanks} ${ofPipes}`, () => {
+      const before = this.#judge(site, noDemand).verdicts;
+      const given: FittingCase = {
+        toBuy: changed.toBuy,
+        market: this.#market,
+        isStormCapped: (this.#now.storm?.cappedBy ?? null) !== null,
+        judge: (one) => this.#judge(one, noDemand),
+      };
+      const found: FittingChange[] = [];
+      const take = (station: 'gutter' | 'tap', some: readonly FittingChange[]) => {
+        if (some.length === 0) return;
+        const then = this.#judge(withFittings(site, some, changed.toBuy), noDemand).verdicts[station];
+        if (isBetter(then, before[station]) && then !== 'unknown') found.push(...some);
+      };
+      if (isLiftable(before.gutter))
+        take('gutter', [
+          ...this.#kept(`gutters ${ofRoofs}`, () => gutterFittings(site, given)),
+          ...this.#kept(`overflows ${ofRoofs} ${ofTanks}`, () => overflowFittings(site, given)),
+        ]);
+      if (isLiftable(before.tap))
+        take(
+          'tap',
+          this.#kept(`pipes ${ofTanks} ${ofPipes}`, () => pipeFittings(site, given)),
+        );
+      return together(found);
+    });
+  }
+
+  /**
+   * How do the other stations stand with all changes made? Those that are moved, or made worse, count; the others are told beside, as is
+   * one that is not known for want of facts of what is new.
+   */
+  with(site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>): WithOthers {
+    const others = this.#judge(site, demandHighest_L_per_day);
+    const { verdicts, standGate } = others;
+    const besides: Station[] = [];
+    let worst: Verdict = 'holds';
+    for (const station of stationsBeside) {
+      const then = verdicts[station];
+      const now = this.#now.stations[station];
+      if (then === 'notJudged' || then === 'holds') continue;
+      const isOfNew = then === 'unknown' || (station === 'gutter' && this.#isAssumedOfNew(others));
+      const counts = !isOfNew && (this.moved.has(station) || now === 'notJudged' || isBetter(now, then));
+      if (!counts) besides.push(station);
+      else if (isBetter(worst, then)) worst = then;
+    }
+    return { verdict: worst, besides, standGate };
+  }
+
+  /** Is it tight only because nobody has measured where the overflow of a new tank stands? */
+  #isAssumedOfNew({ drainage }: OtherStations): boolean {
+    const code = 'drainage.overflow_head_assumed';
+    return drainage?.cappedBy === code && this.#now.drainage?.cappedBy !== code;
+  }
+
+  #kept(key: string, make: () => readonly FittingChange[]): readonly FittingChange[] {
+    const known = this.#known.get(key);
+    if (known !== undefined) return known;
+    const made = make();
+    this.#known.set(key, made);
+    return made;
+  }
+}
+
+const liftable = ['gutter', 'tap'] as const;
+
+/** Facts of a tank that no gutter, overflow or pipe is judged by. */
+const unlooked = { partId: null, partVolume_L: null, nominal_L: null, emptyMass_kg: null, partMass_kg: null } as const;
+
+const noDemand: ReadonlyMap<string, number> = new Map();
+
+function isWanting(verdict: StationVerdict): boolean {
+  return verdict === 'short' || verdict === 'tight' || verdict === 'unknown';
+}
+
+function isLiftable(verdict: StationVerdict): boolean {
+  return verdict === 'short' || verdict === 'tight';
+}
+
+/** A station that is not judged is neither better nor worse. */
+function isBetter(one: StationVerdict, other: StationVerdict): boolean {
+  if (one === 'notJudged' || other === 'notJudged') return false;
+  return verdictOrder.indexOf(one) > verdictOrder.indexOf(other);
+}
+
+/** Changes of one part are told as one, the way of the water down. */
+function together(changes: readonly FittingChange[]): readonly FittingChange[] {
+  const merged: FittingChange[] = [];
+  for (const change of changes) {
+    const at = merged.findIndex((one) => isSamePart(one, change));
+    const before = merged[at];
+    if (before?.kind === 'largerGutter' && change.kind === 'largerGutter')
+      merged[at] = { ...before, gutterIds: [...before.gutterIds, ...change.gutterIds] };
+    else if (before?.kind === 'outlet' && change.kind === 'outlet')
+      merged[at] = { ...before, gutterIds: [...before.gutterIds, ...change.gutterIds] };
+    else merged.push(change);
+  }
+  return merged.sort((a, b) => changeKinds.indexOf(a.kind) - changeKinds.indexOf(b.kind));
+}
+
+function isSamePart(one: FittingChange, other: FittingChange): boolean {
+  if (one.kind === 'outlet' && other.kind === 'outlet')
+    return one.partId === other.partId && one.outlet_mm === other.outlet_mm && one.added_count === other.added_count;
+  return one.kind === 'largerGutter' && other.kind === 'largerGutter' && one.partId === other.partId;
+}
+
+/** A judge of the other stations with everything of a programme; without the catalogue, since no part is looked for. */
+export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
+  const { settings, today = null } = programme;
+  const storm = gauge?.storm ?? null;
+  const stormTold = { problems: [], working: [] };
+  return (site, demandHighest_L_per_day) =>
+    otherStations(site, { settings, parts: [], storm, stormTold, demandHighest_L_per_day, today });
+}

@@ -1,0 +1,46 @@
+import type { HeadFinding, Station, StationVerdict, Verdict } from '@eavewell/engine';
+import type { DrainageSaid, Language, SettlingSaid, StandSaid } from '@eavewell/words';
+
+/** What was found at the stations beside the tank, of a design or of a report. */
+export interface FoundBeside {
+  readonly verdict: Verdict;
+  readonly stations: Readonly<Record<Station, StationVerdict>>;
+  readonly drainage: DrainageSaid | null;
+  readonly settling: readonly SettlingSaid[];
+  readonly stands: readonly StandSaid[];
+  readonly head: readonly HeadFinding[];
+}
+
+/** Of the stations beside the tank, those that are as badly off as the site, where that needs somebody. */
+export interface BesideSaid {
+  /** Is its tank less badly off, so that they are told first? */
+  readonly isFirst: boolean;
+  readonly drainage: DrainageSaid | null;
+  readonly settling: SettlingSaid | null;
+  readonly stand: StandSaid | null;
+  readonly head: HeadFinding | null;
+}
+
+/** What is kept of a design or a report to say its worst stations. */
+export function besideSaid({ verdict, stations, drainage, settling, stands, head }: FoundBeside): BesideSaid {
+  const isWorst = (station: Station) => verdict !== 'holds' && stations[station] === verdict;
+  return {
+    isFirst: !isWorst('storage'),
+    drainage: isWorst('gutter') ? drainage : null,
+    settling: (isWorst('settling') ? settling[0] : null) ?? null,
+    stand: (isWorst('stand') ? stands[0] : null) ?? null,
+    head: (isWorst('tap') ? head[0] : null) ?? null,
+  };
+}
+
+/** The sentences of those stations, the way of the water down; '' where there are none. */
+export function besideInWords({ drainage, settling, stand, head }: BesideSaid, { findings }: Language): string {
+  return [
+    drainage && findings.drainage(drainage),
+    settling && findings.settling(settling),
+    stand && findings.stand(stand),
+    head && findings.head(head),
+  ]
+    .filter((sentence) => sentence !== null)
+    .join(' ');
+}
