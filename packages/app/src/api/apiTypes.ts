@@ -2966,7 +2966,7 @@ export interface components {
                     }[];
                     costsInWords: string;
                     isPromiseCut: boolean;
-                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                     /** @description Of the sites whose people are known. */
                     people: number;
                     sites: number;
@@ -3008,7 +3008,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3207,7 +3207,7 @@ export interface components {
                     }[];
                     costsInWords: string;
                     isPromiseCut: boolean;
-                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                    kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                     /** @description Of the sites whose people are known. */
                     people: number;
                     sites: number;
@@ -3249,7 +3249,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3550,7 +3550,7 @@ export interface components {
                     currency: string;
                 }[];
                 isPromiseCut: boolean;
-                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                 /** @description Of the sites whose people are known. */
                 people: number;
                 sites: number;
@@ -3591,7 +3591,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3605,7 +3605,7 @@ export interface components {
                     currency: string;
                 }[];
                 isPromiseCut: boolean;
-                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "secondSource" | "people" | "litres")[];
+                kinds: ("gutter" | "firstFlush" | "secondTank" | "largerTank" | "fittings" | "secondSource" | "people" | "litres")[];
                 /** @description Of the sites whose people are known. */
                 people: number;
                 sites: number;
@@ -3646,7 +3646,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3655,10 +3655,14 @@ export interface components {
         remedy: {
             /** @description The changes in words. */
             about: string;
-            /** @description One, or two together. */
+            /** @description Stations that do not hold with it and are not in its verdict. */
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
                 kind: "secondTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3666,6 +3670,8 @@ export interface components {
             } | {
                 /** @constant */
                 kind: "largerTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3682,6 +3688,46 @@ export interface components {
                 kind: "firstFlush";
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
+            } | {
+                baseWidth_mm: number | null;
+                depth_mm: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "largerGutter";
+                partId: string;
+                /** @enum {string} */
+                shape: "halfRound" | "rectangular" | "trapezoidal" | "cutPipe";
+                topWidth_mm: number;
+            } | {
+                /** @description How many more each gutter gets. */
+                added_count: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "outlet";
+                /** @description All their outlets get this bore; null: those there stay. */
+                outlet_mm: number | null;
+                partId: string;
+            } | {
+                added_count: number;
+                bore_mm: number;
+                /** @description Those that are replaced. */
+                downpipeIds: string[];
+                /** @constant */
+                kind: "downpipe";
+                partId: string;
+                roofId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "overflow";
+                partId: string;
+                tankId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "pipe";
+                partId: string;
+                pipeIds: string[];
             } | {
                 /** @constant */
                 kind: "secondSource";
@@ -3704,7 +3750,7 @@ export interface components {
                 /** @constant */
                 kind: "litres";
             })[];
-            /** @description Of the parts alone: downpipes, brackets, stands, carrying and work are not in it. */
+            /** @description Of the parts alone: downpipes that are not named, brackets, stands, carrying and work are not in it. */
             cost: {
                 /** @description Null where a price is missing; 0 where nothing is bought. */
                 amount: number | null;
@@ -3718,7 +3764,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -3727,6 +3773,11 @@ export interface components {
             promiseCut_count: number;
             /** @description Days of water from the second source it declares; null where it declares none. */
             sourceDays_per_year: number | null;
+            /**
+             * @description May the tanks then be filled and handed over?
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             /** @description Of all tanks together. */
             tankVolume_L: number;
             /**
@@ -3738,10 +3789,14 @@ export interface components {
         remedyInput: {
             /** @description The changes in words. */
             about: string;
-            /** @description One, or two together. */
+            /** @description Stations that do not hold with it and are not in its verdict. */
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
                 kind: "secondTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3749,6 +3804,8 @@ export interface components {
             } | {
                 /** @constant */
                 kind: "largerTank";
+                /** @description As the catalogue has it. */
+                mass_kg: number | null;
                 partId: string;
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
@@ -3765,6 +3822,46 @@ export interface components {
                 kind: "firstFlush";
                 /** @description The first tank of those it is made to; null where all tanks of the site are one. */
                 tankId: string | null;
+            } | {
+                baseWidth_mm: number | null;
+                depth_mm: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "largerGutter";
+                partId: string;
+                /** @enum {string} */
+                shape: "halfRound" | "rectangular" | "trapezoidal" | "cutPipe";
+                topWidth_mm: number;
+            } | {
+                /** @description How many more each gutter gets. */
+                added_count: number;
+                gutterIds: string[];
+                /** @constant */
+                kind: "outlet";
+                /** @description All their outlets get this bore; null: those there stay. */
+                outlet_mm: number | null;
+                partId: string;
+            } | {
+                added_count: number;
+                bore_mm: number;
+                /** @description Those that are replaced. */
+                downpipeIds: string[];
+                /** @constant */
+                kind: "downpipe";
+                partId: string;
+                roofId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "overflow";
+                partId: string;
+                tankId: string;
+            } | {
+                bore_mm: number;
+                /** @constant */
+                kind: "pipe";
+                partId: string;
+                pipeIds: string[];
             } | {
                 /** @constant */
                 kind: "secondSource";
@@ -3787,7 +3884,7 @@ export interface components {
                 /** @constant */
                 kind: "litres";
             })[];
-            /** @description Of the parts alone: downpipes, brackets, stands, carrying and work are not in it. */
+            /** @description Of the parts alone: downpipes that are not named, brackets, stands, carrying and work are not in it. */
             cost: {
                 /** @description Null where a price is missing; 0 where nothing is bought. */
                 amount: number | null;
@@ -3801,7 +3898,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -3810,6 +3907,11 @@ export interface components {
             promiseCut_count: number;
             /** @description Days of water from the second source it declares; null where it declares none. */
             sourceDays_per_year: number | null;
+            /**
+             * @description May the tanks then be filled and handed over?
+             * @enum {string}
+             */
+            standGate: "notNeeded" | "closed" | "open";
             /** @description Of all tanks together. */
             tankVolume_L: number;
             /**
@@ -4253,7 +4355,7 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -4289,7 +4391,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -4297,6 +4399,8 @@ export interface components {
             problems: components["schemas"]["problem"][];
             /** @description Null where the site is neither short nor tight. */
             remedies: {
+                /** @description Stations that stay short, tight or unknown whatever is changed. */
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -4311,7 +4415,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -4349,7 +4453,7 @@ export interface components {
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["stand"][];
@@ -5083,7 +5187,7 @@ export interface components {
             cautions: {
                 /** @enum {string} */
                 caution: "height" | "fragileRoof" | "stand" | "lifting";
-                sentence: string;
+                said: string;
             }[];
             /** @description In the design year: those it is judged for. */
             design_people: number | null;
@@ -5119,7 +5223,7 @@ export interface components {
                 mass_kg: number;
                 name: string;
                 partId: string;
-                sentence: string;
+                said: string;
             } | null;
             name: string;
             /** @description As counted, or made from the households. */
@@ -5127,6 +5231,8 @@ export interface components {
             problems: components["schemas"]["problemInput"][];
             /** @description Null where the site is neither short nor tight. */
             remedies: {
+                /** @description Stations that stay short, tight or unknown whatever is changed. */
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -5141,7 +5247,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -5179,7 +5285,7 @@ export interface components {
             standGate: {
                 /** @enum {string} */
                 gate: "notNeeded" | "closed" | "open";
-                sentence: string;
+                said: string;
             };
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["standInput"][];
@@ -5572,7 +5678,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**
@@ -5615,7 +5721,7 @@ export interface components {
             massFull_kg: number | null;
             /** @description To its rim, or what is written on it where that is more. */
             mostHeld_L: number | null;
-            sentence: string;
+            said: string;
             standHeight_m: number | null;
             tankId: string;
             /**
