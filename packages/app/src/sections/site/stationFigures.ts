@@ -34,7 +34,7 @@ export function figuresOf(station: Station, report: SiteReport, words: Words): r
 
 /** What is said under the figures of a station: what is too small and what would hold, in sentences; and the caution of its work. */
 export function sentencesOf(station: Station, report: SiteReport, { say }: Pick<Words, 'say'>): readonly string[] {
-  const caution = report.cautions.find((one) => one.caution === 'stand')?.sentence ?? say('cautions.stand');
+  const caution = report.cautions.find((one) => one.caution === 'stand')?.said ?? say('cautions.stand');
   switch (station) {
     case 'gutter': {
       if (report.drainage === null) return [];
@@ -47,7 +47,7 @@ export function sentencesOf(station: Station, report: SiteReport, { say }: Pick<
     case 'settling':
       return report.settling.map(({ finding }) => finding);
     case 'stand':
-      return report.stands.length === 0 ? [] : [...report.stands.map(({ sentence }) => sentence), caution];
+      return report.stands.length === 0 ? [] : [...report.stands.map(({ said }) => said), caution];
     case 'tap':
       return report.head.map(({ finding }) => finding);
     default:
