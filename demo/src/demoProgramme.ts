@@ -60,7 +60,12 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const rain = demoRain(seed, gaugeIds);
   const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;
   const draft: DraftProgramme = {
-    settings: { programme: `${names.chain} Islands`, seed, ...engineering, ...(hasMore ? { people_per_household } : {}) },
+    settings: {
+      programme: `${names.chain} Islands`,
+      seed,
+      ...engineering,
+      ...(hasMore ? { people_per_household } : {}),
+    },
     tables: {
       sites,
       ...rowsOf(

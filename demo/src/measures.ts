@@ -1,7 +1,7 @@
 import { catalogueTanks } from './catalogue.ts';
 import { type Chance, chanceFor } from './chance.ts';
-import { overflowFor, type Run, type Strain, sizedRun, stormOf } from './drains.ts';
 import type { Row } from './draft.ts';
+import { overflowFor, type Run, type Strain, sizedRun, stormOf } from './drains.ts';
 import { groundOf, type SiteGround, standOf } from './stands.ts';
 import { pipesOf } from './taps.ts';
 

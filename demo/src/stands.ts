@@ -46,9 +46,7 @@ export function standOf(tank: Tank, standHeight_m: number, site: SiteGround): Ro
   const isFrame = standHeight_m >= frameFrom_m;
   const side_m = tenths(tank.diameter_m + 2 * rim_m);
   const standMass_kg = Math.round(
-    isFrame
-      ? frame_kg_per_m2 * tank.diameter_m * tank.height_m
-      : side_m ** 2 * standHeight_m * masonry_kg_per_m3,
+    isFrame ? frame_kg_per_m2 * tank.diameter_m * tank.height_m : side_m ** 2 * standHeight_m * masonry_kg_per_m3,
   );
   const full_kg = 1000 * (Math.PI / 4) * tank.diameter_m ** 2 * tank.height_m + tank.mass_kg + standMass_kg;
   const { groundClass, bears_kPa } = site.ground;

@@ -30,11 +30,21 @@ export function pipesOf(seed: number, siteId: string, tankIds: readonly (string 
   const chance = chanceFor(seed, `pipes of ${siteId}`);
   const legs = tankIds.flatMap((tankId) => [
     {
-      ...{ leg: 'tankToUnit', tankId, bore_mm: chance.pick(bores_mm.tankToUnit), length_m: tenths(chance.between(2, 9)) },
+      ...{
+        leg: 'tankToUnit',
+        tankId,
+        bore_mm: chance.pick(bores_mm.tankToUnit),
+        length_m: tenths(chance.between(2, 9)),
+      },
       ...{ material: 'plastic', elbows: chance.whole(2, 4), valves: 1 },
     },
     {
-      ...{ leg: 'unitToTap', tankId, bore_mm: chance.pick(bores_mm.unitToTap), length_m: tenths(chance.between(0.6, 3)) },
+      ...{
+        leg: 'unitToTap',
+        tankId,
+        bore_mm: chance.pick(bores_mm.unitToTap),
+        length_m: tenths(chance.between(0.6, 3)),
+      },
       ...{ material: 'plastic', elbows: chance.whole(1, 3), tees: chance.whole(0, 1) },
     },
   ]);

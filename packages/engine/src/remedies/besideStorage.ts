@@ -176,8 +176,7 @@ function isSamePart(one: FittingChange, other: FittingChange): boolean {
 /** A judge of the other stations with everything of a programme; without the catalogue, since no part is looked for. */
 export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   const { settings, today = null } = programme;
-  const storm = gauge?.storm ?? null;
-  const stormTold = { problems: [], working: [] };
+  const beside = { storm: gauge?.storm ?? null, stormTold: null, rainByIntensity: gauge?.rainByIntensity ?? null };
   return (site, demandHighest_L_per_day) =>
-    otherStations(site, { settings, parts: [], storm, stormTold, demandHighest_L_per_day, today });
+    otherStations(site, { settings, parts: [], ...beside, demandHighest_L_per_day, today });
 }

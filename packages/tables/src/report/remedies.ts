@@ -112,9 +112,7 @@ const remedy = z
       .nullable()
       .describe('Days of water from the second source it declares; null where it declares none.'),
     cost,
-    besides: z
-      .array(z.enum(stations))
-      .describe('Stations that do not hold with it and are not in its verdict.'),
+    besides: z.array(z.enum(stations)).describe('Stations that do not hold with it and are not in its verdict.'),
     standGate: z.enum(standGates).describe('May the tanks then be filled and handed over?'),
   })
   .meta({ id: 'remedy' });
@@ -138,9 +136,7 @@ const peopleCarried = z
 export const siteRemedies = z.strictObject({
   ranked: z.array(remedy).describe('The first is the smallest change that mends it.'),
   notMended: reason.nullable().describe('Why none makes it hold; null where one does.'),
-  besides: z
-    .array(z.enum(stations))
-    .describe('Stations that stay short, tight or unknown whatever is changed.'),
+  besides: z.array(z.enum(stations)).describe('Stations that stay short, tight or unknown whatever is changed.'),
   peopleCarried: peopleCarried.nullable(),
   leaveIt: z
     .strictObject({
