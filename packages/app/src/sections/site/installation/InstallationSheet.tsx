@@ -160,9 +160,11 @@ function Heights({ site }: { readonly site: Judged['site'] }) {
           </tr>
         </thead>
         <tbody>
-          {heightsToSetOut(site, language).map(({ what, value }) => (
-            <tr key={what}>
-              <th scope="row">{what}</th>
+          {heightsToSetOut(site, language).map(({ ids, what, value }) => (
+            <tr key={`${what} ${ids.join(' ')}`}>
+              <th scope="row">
+                {what} <span className="small">{ids.join(', ')}</span>
+              </th>
               <td>{value}</td>
             </tr>
           ))}

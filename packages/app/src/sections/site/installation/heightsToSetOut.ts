@@ -3,8 +3,9 @@ import type { AppLanguage } from '@eavewell/words/app';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
-/** One height to be marked before anything is fixed. */
+/** One height to be marked before anything is fixed; alike ones stand in one line, with the ids of all. */
 export interface HeightLine {
+  readonly ids: readonly string[];
   readonly what: string;
   readonly value: string;
 }
@@ -32,35 +33,37 @@ export function heightsToSetOut(site: SiteFacts, { say, numbers }: Words): reado
     const { gutterId, fall_mm_per_m } = gutter;
     const along_m = run_m(gutter);
     const drop = fall_mm_per_m === null || along_m === null ? blank : numbers.fixed(fall_mm_per_m * along_m, 0);
+    const fall = fall_mm_per_m === null ? blank : numbers.given(fall_mm_per_m, '');
     return {
-      what: say('installation.fall_of', { gutter: gutterId }),
-      value: say('installation.fall_over', {
-        drop,
-        run: metres(along_m),
-        fall: fall_mm_per_m === null ? blank : numbers.given(fall_mm_per_m, ''),
-      }),
+      ids: [gutterId],
+      what: say('installation.fall'),
+      value: say('installation.fall_over', { drop, run: metres(along_m), fall }),
     };
   });
-  const tanks = site.tanks.flatMap((tank): readonly HeightLine[] => {
-    const { tankId, standHeight_m, inletHeight_m, outletHeight_m, overflowHeight_m } = tank;
-    const at = (key: 'inlet_of' | 'drawOff_of' | 'overflow_of', height_m: number | null): HeightLine => ({
-      what: say(`installation.${key}`, { tank: tankId }),
-      value: say('installation.over_both', {
-        foot: metres(height_m),
-        ground: metres(height_m === null || standHeight_m === null ? null : height_m + standHeight_m),
-      }),
-    });
-    return [
-      { what: say('installation.stand_of', { tank: tankId }), value: metres(standHeight_m) },
-      at('inlet_of', inletHeight_m),
-      at('drawOff_of', outletHeight_m),
-      at('overflow_of', overflowHeight_m),
-    ];
-  });
-  return [
+  const tanks = (['stand', 'inlet', 'drawOff', 'overflow'] as const).flatMap((what) =>
+    site.tanks.map((tank): HeightLine => {
+      const { tankId, standHeight_m } = tank;
+      if (what === 'stand') return { ids: [tankId], what: say('installation.stand'), value: metres(standHeight_m) };
+      const over_m = { inlet: tank.inletHeight_m, drawOff: tank.outletHeight_m, overflow: tank.overflowHeight_m }[what];
+      const ground_m = over_m === null || standHeight_m === null ? null : over_m + standHeight_m;
+      const value = say('installation.over_both', { foot: metres(over_m), ground: metres(ground_m) });
+      return { ids: [tankId], what: say(`installation.${what}`), value };
+    }),
+  );
+  return alike([
     ...falls,
     ...tanks,
-    { what: say('installation.unit_height'), value: metres(site.unitHeight_m) },
-    { what: say('installation.tap_height'), value: metres(site.tapHeight_m) },
-  ];
+    { ids: [], what: say('installation.unit_height'), value: metres(site.unitHeight_m) },
+    { ids: [], what: say('installation.tap_height'), value: metres(site.tapHeight_m) },
+  ]);
+}
+
+function alike(lines: readonly HeightLine[]): readonly HeightLine[] {
+  const known = new Map<string, HeightLine>();
+  for (const line of lines) {
+    const key = `${line.what}|${line.value}`;
+    const before = known.get(key);
+    known.set(key, before === undefined ? line : { ...line, ids: [...before.ids, ...line.ids] });
+  }
+  return [...known.values()];
 }
