@@ -3025,7 +3025,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -3266,7 +3266,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -5354,7 +5354,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
@@ -5492,7 +5492,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
