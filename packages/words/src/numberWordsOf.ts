@@ -21,6 +21,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   m: 'units.m',
   m2: 'units.m2',
   mm2: 'units.mm2',
+  L_per_s: 'units.L_per_s',
   mm_per_m: 'units.mm_per_m',
   h: 'units.h',
   deg: 'units.deg',

@@ -3025,7 +3025,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -3266,7 +3266,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -4431,6 +4431,8 @@ export interface components {
                 } | null;
                 /** @description The first is the smallest change that mends it. */
                 ranked: components["schemas"]["remedy"][];
+                /** @description What has to be known of the stations left out, each in a sentence. */
+                said: string[];
             } | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
@@ -5263,6 +5265,8 @@ export interface components {
                 } | null;
                 /** @description The first is the smallest change that mends it. */
                 ranked: components["schemas"]["remedyInput"][];
+                /** @description What has to be known of the stations left out, each in a sentence. */
+                said: string[];
             } | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
@@ -5354,7 +5358,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
@@ -5492,7 +5496,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
