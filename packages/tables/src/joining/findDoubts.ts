@@ -163,6 +163,19 @@ function doubtfulStorms(tables: TablesRead): ReadonlyMap<string, readonly Place[
   return byGauge;
 }
 
+/** Doubts of what sites name, by its key. */
+function doubtsOfNamed(tables: TablesRead, linkProblems: readonly Problem[]) {
+  const byPart = doubtsByKey(tables.parts, 'partId');
+  const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
+  const byClass = doubtsByKey(tables.targets, 'siteClass');
+  const byCalendar = doubtsByKey(tables.presence, 'calendarId');
+  for (const { code, place, facts } of linkProblems)
+    if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
+  const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
+  const stormsByGauge = doubtfulStorms(tables);
+  return { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
+}
+
 /**
  * Which sites are in doubt, and for what? Every blocker in a row about a site is a doubt of that site; a blocker of a whole file
  * is a doubt of all; a blocker in a part or a gauge is a doubt of the sites whose tanks are that part, or
@@ -215,14 +228,5 @@ export function findDoubts(
     else if (ofFirstLine.test(code)) doubtAll(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
-  const byPart = doubtsByKey(tables.parts, 'partId');
-  const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
-  const byClass = doubtsByKey(tables.targets, 'siteClass');
-  const byCalendar = doubtsByKey(tables.presence, 'calendarId');
-  for (const { code, place, facts } of linkProblems)
-    if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
-  const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  const stormsByGauge = doubtfulStorms(tables);
-  const named = { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
-  return { bySite, beside, besideOfAll, ...named, ofAll, ofProgrammeDemand };
+  return { bySite, beside, besideOfAll, ...doubtsOfNamed(tables, linkProblems), ofAll, ofProgrammeDemand };
 }
