@@ -32,7 +32,7 @@ export function stormSection(
   const { stormReturnPeriod_years: period } = settings;
   sheet.heading(words.heading);
   const { storm } = finding;
-  sheet.line(storm ? words.design(storm, gauge.gaugeId) : words.none(period), 2, 2);
+  sheet.line(storm ? spoken.findings.storm(storm, gauge.gaugeId) : words.none(period), 2, 2);
   if (period > 1) {
     sheet.line(words.risk(period, risk_fraction(period, period), chanceOfTimes_fraction(period, period, 1)), 2, 2);
     const longer = Math.round(returnPeriodAtRisk_years(rare_fraction, period));
@@ -46,9 +46,10 @@ export function stormSection(
   const days = record ? dailyMaxima(record, settings.missingDays_fraction) : [];
   if (days.length > 0) maximaSection(sheet, words.maxima.day, days, gauge.gaugeId, settings);
   for (const line of finding.stormTold.working) {
-    const { label, value, formula, source } = workingText(line, spoken);
+    const { label, value, formula, inputs, source } = workingText(line, spoken);
     sheet.line(`${label}: ${value}`, 2, 2);
     sheet.line(`${formula} (${source})`, 4);
+    if (inputs.length > 0) sheet.line(inputs.map((one) => `${one.label} ${one.value}`).join('; '), 4);
   }
 }
 

@@ -1,5 +1,16 @@
+import { gravity_m_per_s2 } from './hydraulics.ts';
+
 /** 1 mm of rain on 1 m² is 1 L: the water balance's coherent set is mm, m², L and days. */
 export const L_per_m3 = 1000;
+
+/** The coherent set of hydraulics is SI: lengths, times, masses and flows in it, by definition. */
+export const mm_per_m = 1000;
+export const um_per_m = 1e6;
+export const s_per_min = 60;
+export const s_per_h = 3600;
+export const g_per_kg = 1000;
+export const months_per_year = 12;
+export const L_per_min_per_m3_per_s = L_per_m3 * s_per_min;
 
 /** International foot and inch, US liquid gallon: exact by definition. Source: NIST SP 811, App. B.8. */
 export const m_per_ft = 0.3048;
@@ -31,11 +42,9 @@ export function litresFromCubicMetres(volume_m3: number): number {
 /** International mile and nautical mile, in metres: exact by definition. Source: NIST SP 811, App. B.8. */
 export const m_per_mile = 1609.344;
 export const m_per_nauticalMile = 1852;
-const s_per_h = 3600;
 const m_per_km = 1000;
 
-/** Standard gravity [m/s²] and the pressure of a pound-force on a square foot [Pa]. Source: NIST SP 811, App. B.8. */
-const standardGravity = 9.80665;
+/** The pressure of a pound-force on a square foot [Pa]. Source: NIST SP 811, App. B.8. */
 const Pa_per_psf = 47.88026;
 const Pa_per_kPa = 1000;
 
@@ -51,7 +60,7 @@ export function psfFromKilopascals(pressure_kPa: number): number {
 
 /** Metric tonnes-force on a square metre as kilopascals [kPa]. */
 export function kilopascalsFromTonnesPerSquareMetre(pressure_t_per_m2: number): number {
-  return pressure_t_per_m2 * standardGravity;
+  return pressure_t_per_m2 * gravity_m_per_s2;
 }
 
 /** Mean length of a year: 146,097 days in 400 years [day]. Source: the rule of the Gregorian calendar. */
@@ -71,7 +80,6 @@ const decimal = (factor: number, decimals: number): Conversion => {
 };
 const over = (divisor: number): Conversion => ({ times: 1, over: divisor });
 const cm_per_m = 100;
-const mm_per_m = 1000;
 const mm_per_cm = 10;
 const tenths_per_mm = 10;
 const percent_per_whole = 100;

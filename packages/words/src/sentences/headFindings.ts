@@ -1,5 +1,6 @@
 import type { HeadFinding } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
+import { yes } from './telling.ts';
 
 /**
  * Whether water comes to the taps, in a few sentences.
@@ -9,30 +10,32 @@ import type { Speech } from '../problems.ts';
  */
 export function headSaid(w: Speech, f: HeadFinding): string {
   if (f.headLeft_m === null || f.flowWanted_L_per_min === null) return w.say('findings.head.unknown');
-  const sentences = [byItself(w, f, f.headLeft_m, f.flowWanted_L_per_min), ...pumped(w, f), ...bores(w, f)];
+  const sentences = [...reaching(w, f, f.headLeft_m, f.flowWanted_L_per_min), ...bores(w, f)];
   return sentences.join(' ');
 }
 
-function byItself({ say, numbers }: Speech, f: HeadFinding, headLeft_m: number, wanted_L_per_min: number): string {
+/** What comes by itself, or what a person must do at the pump. */
+function reaching(w: Speech, f: HeadFinding, headLeft_m: number, wanted_L_per_min: number): readonly string[] {
+  const { say, numbers } = w;
+  const flow_L_per_min = f.flowLow_L_per_min ?? 0;
   const values = {
     wanted: numbers.quantity(wanted_L_per_min, 'L/min'),
     head: numbers.quantity(Math.abs(headLeft_m), 'm'),
-    flow: numbers.quantity(f.flowLow_L_per_min ?? 0, 'L/min'),
+    comes: yes(flow_L_per_min > 0),
+    flow: numbers.quantity(flow_L_per_min, 'L/min'),
   };
-  return say(headLeft_m < 0 ? 'findings.head.missing' : 'findings.head.left', values);
+  if (f.hasHandPump && f.pumpAdds_m !== null && f.pumpAdds_m > 0 && f.pumpPower_W !== null) {
+    const adds = numbers.quantity(f.pumpAdds_m, 'm');
+    const power = numbers.quantity(f.pumpPower_W, 'W');
+    return [say('findings.head.pumped', { ...values, adds, power }), ...onePerson(w, f)];
+  }
+  return [say(headLeft_m < 0 ? 'findings.head.missing' : 'findings.head.left', values)];
 }
 
-/** What a person must do at the pump. */
-function pumped({ say, numbers }: Speech, f: HeadFinding): readonly string[] {
-  if (!f.hasHandPump || f.pumpAdds_m === null || f.pumpPower_W === null) return [];
-  if (f.pumpAdds_m === 0) return [say('findings.head.noPumping')];
-  const values = { adds: numbers.quantity(f.pumpAdds_m, 'm'), power: numbers.quantity(f.pumpPower_W, 'W') };
-  return [
-    say('findings.head.pumped', values),
-    ...(f.onePerson_L_per_min !== null && f.verdict !== 'holds'
-      ? [say('findings.head.onePerson', { flow: numbers.quantity(f.onePerson_L_per_min, 'L/min') })]
-      : []),
-  ];
+/** What one person can keep up, where that may not be enough. */
+function onePerson({ say, numbers }: Speech, { verdict, onePerson_L_per_min: flow }: HeadFinding): readonly string[] {
+  if (flow === null || verdict === 'holds') return [];
+  return [say('findings.head.onePerson', { flow: numbers.quantity(flow, 'L/min') })];
 }
 
 /** The narrowest pipe that would hold, where this one does not. */

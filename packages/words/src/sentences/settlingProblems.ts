@@ -21,6 +21,7 @@ export const settlingSentences: Sentences<keyof typeof settlingProblems> = {
       outlet: height(t, 'outlet_m'),
       apart: height(t, 'apart_m'),
     }),
+  'settling.no_roof': (t) => says(t, 'settling.no_roof', tank(t)),
   'settling.storm_unknown': (t) => says(t, 'settling.storm_unknown', tank(t)),
   'settling.temperature': (t) => says(t, 'settling.temperature', { value: amount(t, ['value'], 'C') }),
   'settling.solids_unknown': (t) => says(t, 'settling.solids_unknown'),

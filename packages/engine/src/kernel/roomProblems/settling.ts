@@ -6,6 +6,7 @@ export const settlingProblems = {
   'settling.draw_off_low': 'warning',
   'settling.inlet_unknown': 'warning',
   'settling.inlet_low': 'warning',
+  'settling.no_roof': 'warning',
   'settling.storm_unknown': 'warning',
   'settling.temperature': 'warning',
   'settling.solids_unknown': 'note',

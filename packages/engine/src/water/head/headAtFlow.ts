@@ -3,6 +3,7 @@ import {
   type DesignSettings,
   gravity_m_per_s2,
   kinematicViscosity_m2_per_s,
+  L_per_min_per_m3_per_s,
   waterDensity_kg_per_m3,
 } from '../../kernel/index.ts';
 import { cautiousPersonPower_W, mostSuction_m, personPower_W, pumpEfficiency_fraction } from './constants.ts';
@@ -25,8 +26,6 @@ export interface HeadAtFlow {
   readonly meetsAtPoint: boolean;
   readonly meetsAtWorstEnd: boolean;
 }
-
-const L_per_min_per_m3_per_s = 60_000;
 
 /**
  * The flow with every tap open.

@@ -3,6 +3,7 @@ import {
   engineProblem,
   type HeadFinding,
   type Judged,
+  L_per_min_per_m3_per_s,
   type PartFacts,
   type Problem,
   type SiteFacts,
@@ -165,8 +166,6 @@ function figuresOf(way: HeadWay, at: HeadAtFlow, settings: DesignSettings) {
     suction_m: way.hasHandPump ? at.suction_m : null,
   };
 }
-
-const L_per_min_per_m3_per_s = 60_000;
 
 /** What stands in the way of the water, where it does. */
 function inTheWay(way: HeadWay, at: HeadAtFlow, siteId: string): readonly Problem[] {

@@ -4,6 +4,7 @@ import {
   engineProblem,
   type Facts,
   isWaterTemperature,
+  mm_per_m,
   type PipeFacts,
   type Place,
   type Problem,
@@ -40,8 +41,6 @@ export interface FoundWay {
   readonly way: HeadWay | null;
   readonly problems: readonly Problem[];
 }
-
-const mm_per_m = 1000;
 
 /**
  * Which way does the water of these tanks take to the taps, and is all of it measured?

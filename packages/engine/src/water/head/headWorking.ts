@@ -2,6 +2,7 @@ import {
   type DesignSettings,
   explain,
   type HeadFinding,
+  mm_per_m,
   type WorkingCode,
   type WorkingInput,
   type WorkingLine,
@@ -131,5 +132,3 @@ function pipeInputs({ pipe, run }: PipeOnWay): readonly WorkingInput[] {
     workingInput('velocityHeads', run.fittings_factor, 'number'),
   ];
 }
-
-const mm_per_m = 1000;

@@ -1,4 +1,4 @@
-import { type DesignSettings, type PartFacts, risingRoot } from '../../kernel/index.ts';
+import { type DesignSettings, mm_per_m, type PartFacts, risingRoot } from '../../kernel/index.ts';
 import { leastBore_m, mostBore_m } from './constants.ts';
 import { headAtFlow } from './headAtFlow.ts';
 import type { HeadWay, PipeOnWay } from './headWay.ts';
@@ -30,8 +30,6 @@ export function leastBore(way: HeadWay, settings: DesignSettings, parts: readonl
   const [first] = [...pipes].sort((a, b) => a.bore_mm! - b.bore_mm! || (a.partId < b.partId ? -1 : 1));
   return { leastBore_mm: least_mm, leastPartId: first?.partId ?? null, leastPart_mm: first?.bore_mm ?? null };
 }
-
-const mm_per_m = 1000;
 
 function withBore(way: HeadWay, bore_m: number): HeadWay {
   const all = (pipes: readonly PipeOnWay[]) => pipes.map((one) => ({ ...one, run: { ...one.run, bore_m } }));

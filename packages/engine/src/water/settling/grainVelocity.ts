@@ -1,4 +1,4 @@
-import { gravity_m_per_s2, waterDensity_kg_per_m3, waterViscosity_Pas } from '../../kernel/index.ts';
+import { gravity_m_per_s2, um_per_m, waterDensity_kg_per_m3, waterViscosity_Pas } from '../../kernel/index.ts';
 import { laminarFactor, turbulentFactor } from './constants.ts';
 
 /** A grain and the water it sinks in. */
@@ -27,8 +27,6 @@ export function grainInWater(grain_um: number, grainDensity_kg_per_m3: number, t
     viscosity_Pas: waterViscosity_Pas(temperature_C),
   };
 }
-
-const um_per_m = 1e6;
 
 /**
  * How fast does a small sphere sink in still water, by Stokes' law? Good while its Reynolds number is well under 1.

@@ -83,6 +83,15 @@ describe('settlingFindings', () => {
     expect(codes(...unstormed)).toEqual(['settling.storm_unknown']);
   });
 
+  it('is tight at best where no roof leads to it', () => {
+    const apart = site({ diameter_m: 2.5 }, { roofs: [{ ...unmeasuredRoof, roofId: 'R1', tankId: 'T2' }] });
+    expect(one(apart, { stormFlow_L_per_s: new Map([['T1', 0]]) })).toMatchObject({
+      verdict: 'tight',
+      cappedBy: 'settling.no_roof',
+    });
+    expect(codes(apart)).toEqual(['settling.no_roof']);
+  });
+
   it('lets clay through, whatever its verdict', () => {
     const { verdict, grains } = one(site({ diameter_m: 2.5 }));
     expect(verdict).toBe('holds');

@@ -3,11 +3,16 @@ import {
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
+  g_per_kg,
   isWaterTemperature,
   type Judged,
+  L_per_m3,
   type Problem,
+  type RoofFacts,
   type SettlingFinding,
   type SiteFacts,
+  s_per_h,
+  s_per_min,
   type TankFacts,
   tankGroups,
   type Verdict,
@@ -33,10 +38,6 @@ export interface SettlingGiven {
   readonly settings: DesignSettings;
 }
 
-const s_per_h = 3600;
-const L_per_m3 = 1000;
-const min_per_s = 1 / 60;
-
 /**
  * What settles in the settling tanks of a site, and what leaves them? By day at the flow people pump, in the storm at what the roofs bring. Fine clay
  * and germs do not settle, whatever the verdict.
@@ -49,6 +50,7 @@ const min_per_s = 1 / 60;
  * @problem settling.draw_off_low - its draw-off is at the floor
  * @problem settling.inlet_unknown - the height of its inlet is not measured
  * @problem settling.inlet_low - its inlet is not above the draw-off
+ * @problem settling.no_roof - no roof leads to it
  * @problem settling.storm_unknown - it is not known what the storm brings to it
  * @problem settling.temperature - the settings' temperature is not that of water
  * @problem settling.solids_unknown - it is not known what roofs shed
@@ -131,11 +133,13 @@ function judgedTank(tank: TankFacts, given: SettlingGiven): JudgedTank {
   if (diameter_m === null)
     problems.push(engineProblem('settling.diameter_unknown', { ...place, column: 'diameter_m' }, { tank: tankId }));
   const stormFlow_L_per_s = given.stormFlow_L_per_s.get(tankId) ?? null;
-  if (stormFlow_L_per_s === null) problems.push(engineProblem('settling.storm_unknown', place, { tank: tankId }));
+  const inStorm = stormFlow_L_per_s === null ? 'settling.storm_unknown' : null;
+  const missing = roofsOf(tank, site).length === 0 ? 'settling.no_roof' : inStorm;
+  if (missing !== null) problems.push(engineProblem(missing, place, { tank: tankId }));
   if (diameter_m === null || diameter_m <= 0 || !isWaterTemperature(settings.waterTemperature_C))
     return { finding: { ...unknownTank(settings), tankId }, problems, working: [] };
   const passing = passingOf(tank, boreArea_m2(diameter_m), stormFlow_L_per_s, given);
-  const capping = heights.cappedBy ?? (stormFlow_L_per_s === null ? 'settling.storm_unknown' : null);
+  const capping = heights.cappedBy ?? missing;
   const verdict = heights.isUnknown ? 'unknown' : verdictOfTank(passing, heights.drawsSludge, capping, settings);
   const finding: SettlingFinding = {
     ...unknownTank(settings),
@@ -208,7 +212,7 @@ function firstTenth_min(tank: TankFacts, byDay_m_per_s: number | null, cells_cou
   const { outletHeight_m, overflowHeight_m } = tank;
   if (byDay_m_per_s === null || byDay_m_per_s <= 0 || outletHeight_m === null || overflowHeight_m === null) return null;
   const depth_m = overflowHeight_m - outletHeight_m;
-  return depth_m <= 0 ? null : (firstTenth_fraction(cells_count) * depth_m * min_per_s) / byDay_m_per_s;
+  return depth_m <= 0 ? null : (firstTenth_fraction(cells_count) * depth_m) / (byDay_m_per_s * s_per_min);
 }
 
 function verdictOfTank(
@@ -227,18 +231,17 @@ function verdictOfTank(
 function solids_kg_per_year(tank: TankFacts, { site, settings, gutteredArea_m2 }: SettlingGiven): number | null {
   const { roofSolids_g_per_m2_per_year } = settings;
   if (roofSolids_g_per_m2_per_year === null) return null;
-  const isOnly = site.tanks.filter(({ role }) => role === 'settling').length === 1;
-  const isOneWater = tankGroups(site.tanks).length === 1;
-  const leading = site.roofs.filter(
-    ({ tankId }) => tankId === tank.tankId || (tankId === null && isOnly && isOneWater),
-  );
-  const areas = leading.map(({ roofId }) => gutteredArea_m2.get(roofId) ?? null);
+  const areas = roofsOf(tank, site).map(({ roofId }) => gutteredArea_m2.get(roofId) ?? null);
   if (areas.includes(null)) return null;
   const area_m2 = areas.reduce<number>((sum, area) => sum + area!, 0);
   return (area_m2 * roofSolids_g_per_m2_per_year) / g_per_kg;
 }
 
-const g_per_kg = 1000;
+/** The roofs that lead to a tank: those that say so, and with one body of water those that say nothing. */
+function roofsOf({ tankId }: TankFacts, { tanks, roofs }: SiteFacts): readonly RoofFacts[] {
+  const isOneWater = tankGroups(tanks).length === 1;
+  return roofs.filter((roof) => roof.tankId === tankId || (roof.tankId === null && isOneWater));
+}
 
 function sludgeOf(tank: TankFacts, planArea_m2: number, given: SettlingGiven) {
   const solids = solids_kg_per_year(tank, given);

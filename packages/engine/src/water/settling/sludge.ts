@@ -1,3 +1,4 @@
+import { L_per_m3, months_per_year } from '../../kernel/index.ts';
 import { sludgeDry_kg_per_m3 } from './constants.ts';
 
 /** How fast sludge rises in a settling tank. */
@@ -17,7 +18,7 @@ export interface SludgeRise {
 export function sludgeRise(solids_kg_per_year: number, planArea_m2: number): SludgeRise {
   const sludge_m3_per_year = solids_kg_per_year / sludgeDry_kg_per_m3;
   return {
-    sludge_L_per_year: sludge_m3_per_year * 1000,
+    sludge_L_per_year: sludge_m3_per_year * L_per_m3,
     rise_m_per_year: sludge_m3_per_year / planArea_m2,
   };
 }
@@ -39,5 +40,3 @@ export function monthsToClean(drawOffHeight_m: number, clearance_m: number, rise
   if (room_m <= 0) return 0;
   return rise_m_per_year <= 0 ? Infinity : (room_m / rise_m_per_year) * months_per_year;
 }
-
-const months_per_year = 12;
