@@ -21,7 +21,6 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   m: 'units.m',
   m2: 'units.m2',
   mm2: 'units.mm2',
-  mm_per_h: 'units.mm_per_h',
   L_per_s: 'units.L_per_s',
   mm_per_m: 'units.mm_per_m',
   h: 'units.h',

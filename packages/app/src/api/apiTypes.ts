@@ -4431,6 +4431,8 @@ export interface components {
                 } | null;
                 /** @description The first is the smallest change that mends it. */
                 ranked: components["schemas"]["remedy"][];
+                /** @description What has to be known of the stations left out, each in a sentence. */
+                said: string[];
             } | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
@@ -5263,6 +5265,8 @@ export interface components {
                 } | null;
                 /** @description The first is the smallest change that mends it. */
                 ranked: components["schemas"]["remedyInput"][];
+                /** @description What has to be known of the stations left out, each in a sentence. */
+                said: string[];
             } | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
