@@ -862,7 +862,7 @@ export const imports = {
   "wrong": "{count, plural, =0 {Nothing is wrong} one {# thing to look at} other {# things to look at}}"
 } as const;
 export const installation = {
-  "amount": "how much",
+  "amount": "each",
   "back": "{name}",
   "bore": "⌀ {mm} mm",
   "dots": "Where dots stand, measure and write it in.",

@@ -863,7 +863,7 @@ export const imports = {
   "wrong": "{count, plural, =0 {Nada está mal} one {# cosa que mirar} other {# cosas que mirar}}"
 } as const;
 export const installation = {
-  "amount": "cuánto",
+  "amount": "cada una",
   "back": "{name}",
   "bore": "⌀ {mm} mm",
   "dots": "Donde hay puntos, mida y anótelo.",
