@@ -862,7 +862,7 @@ export const imports = {
   "wrong": "{count, plural, =0 {Nothing is wrong} one {# thing to look at} other {# things to look at}}"
 } as const;
 export const installation = {
-  "amount": "how much",
+  "amount": "each",
   "back": "{name}",
   "bore": "⌀ {mm} mm",
   "dots": "Where dots stand, measure and write it in.",
@@ -1589,6 +1589,7 @@ export const water = {
   "fittings": "Gutters, pipes and stand",
   "flow_caught": "caught",
   "flow_judgedTaken": "drunk and cooked with",
+  "flow_of": "{flow} of {capacity}",
   "flow_of_year": "{litres} a year",
   "flow_otherTaken": "for other uses",
   "flow_secondSource": "from the second source",
@@ -1596,7 +1597,10 @@ export const water = {
   "flow_spilled": "spilled",
   "from_day": "from {day}",
   "full": "full",
+  "gate_closed": "not signed: do not fill",
+  "gate_open": "signed: {by}",
   "guttered": "{share} with a gutter",
+  "head_missing": "{head} of head missing",
   "how": "how?",
   "judging": "Being worked out …",
   "keep": "Keep",

@@ -863,7 +863,7 @@ export const imports = {
   "wrong": "{count, plural, =0 {Nada está mal} one {# cosa que mirar} other {# cosas que mirar}}"
 } as const;
 export const installation = {
-  "amount": "cuánto",
+  "amount": "cada una",
   "back": "{name}",
   "bore": "⌀ {mm} mm",
   "dots": "Donde hay puntos, mida y anótelo.",
@@ -1590,6 +1590,7 @@ export const water = {
   "fittings": "Canaletas, tubos y soporte",
   "flow_caught": "recogida",
   "flow_judgedTaken": "bebida y para cocinar",
+  "flow_of": "{flow} de {capacity}",
   "flow_of_year": "{litres} al año",
   "flow_otherTaken": "para otros usos",
   "flow_secondSource": "de la segunda fuente",
@@ -1597,7 +1598,10 @@ export const water = {
   "flow_spilled": "rebosada",
   "from_day": "desde el {day}",
   "full": "lleno",
+  "gate_closed": "sin firma: no llenar",
+  "gate_open": "firmado: {by}",
   "guttered": "{share} con canaleta",
+  "head_missing": "faltan {head} de carga",
   "how": "¿cómo?",
   "judging": "Se está calculando …",
   "keep": "Guardar",
