@@ -66,6 +66,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   fraction: 'a share of a whole, 0 to 1',
   row: 'a place in a file, counted from 1',
   rows: 'a count of rows',
+  governing: 'a place in a list',
   seed: 'a whole number that starts the dice',
   draws: 'a count',
   passes: 'a count',
