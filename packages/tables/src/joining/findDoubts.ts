@@ -162,6 +162,14 @@ function doubtfulStorms(tables: TablesRead, ofFiles: readonly Place[]): Readonly
   return byGauge;
 }
 
+/** Is this the file of a table of storms, read or not? */
+function stormFileTest(tables: TablesRead): (place: Place) => boolean {
+  const files: readonly (string | undefined)[] = stormTables.map(
+    (name) => tables[name]?.file ?? folderTables[name].file,
+  );
+  return ({ file }) => files.includes(file);
+}
+
 /** Doubts of what sites name, by its key. */
 function doubtsOfNamed(tables: TablesRead, linkProblems: readonly Problem[]) {
   const byPart = doubtsByKey(tables.parts, 'partId');
@@ -171,8 +179,7 @@ function doubtsOfNamed(tables: TablesRead, linkProblems: readonly Problem[]) {
   for (const { code, place, facts } of linkProblems)
     if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
   const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  const stormsByGauge = doubtfulStorms(tables);
-  return { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
+  return { byPart, byGauge, byClass, byCalendar, bySource };
 }
 
 /**
@@ -200,8 +207,7 @@ export function findDoubts(
     if (station === null) ofAll.push(place);
     else besideOfAll = { ...besideOfAll, [station]: [...besideOfAll[station], place] };
   };
-  const isOfStorms = ({ file }: Place) =>
-    stormTables.some((name) => (tables[name]?.file ?? folderTables[name].file) === file);
+  const isOfStorms = stormFileTest(tables);
   for (const place of doubtsOfAll) if (!isOfStorms(place)) doubtAll(place);
   const ofProgrammeDemand: Place[] = [];
   const isProgrammeDemand = programmeDemandTest(tables);
@@ -229,18 +235,7 @@ export function findDoubts(
     else if (ofFirstLine.test(code)) doubtAll(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
-<<<<<<< HEAD
-  return { bySite, beside, besideOfAll, ...doubtsOfNamed(tables, linkProblems), ofAll, ofProgrammeDemand };
-=======
-  const byPart = doubtsByKey(tables.parts, 'partId');
-  const byGauge = doubtsByKey(tables.gauges, 'gaugeId');
-  const byClass = doubtsByKey(tables.targets, 'siteClass');
-  const byCalendar = doubtsByKey(tables.presence, 'calendarId');
-  for (const { code, place, facts } of linkProblems)
-    if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
-  const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  const stormsByGauge = doubtfulStorms(tables, doubtsOfAll.filter(isOfStorms));
-  const named = { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
+  const ofStorms = doubtfulStorms(tables, doubtsOfAll.filter(isOfStorms));
+  const named = { ...doubtsOfNamed(tables, linkProblems), stormsByGauge: ofStorms };
   return { bySite, beside, besideOfAll, ...named, ofAll, ofProgrammeDemand };
->>>>>>> lane
 }
