@@ -63,7 +63,7 @@ function gutteredHouse(change: Change, without: readonly Table[] = []): Files {
 async function designed(files: Files): Promise<{ read: ProgrammeRead; site: SiteDesign; told: readonly Problem[] }> {
   const read = await readFiles(files);
   const [site] = [...designSites(read.facts.sites, readyProgramme(read.facts))];
-  return { read, site: site!, told: site!.problems.filter(({ code }) => code.startsWith('drainage.')) };
+  return { read, site: site!, told: site!.problems.filter(({ code }) => /^(?:drainage|storm)\./.test(code)) };
 }
 const lines = (problems: readonly Problem[]) =>
   problems.map(({ code, severity, place }) => `${code} ${severity} @ ${place.file} ${place.column}`);
@@ -208,6 +208,21 @@ describe('what is told and changes no verdict', () => {
     expect(site.stations.gutter).toBe('holds');
     const { what, todo } = problemSentence(told[0]!);
     expect(`${what} ${todo}`).not.toContain('(not said)');
+  });
+
+  it('rain that fell harder than the gutters carry is told where short intervals were measured', async () => {
+    const rows = ['2016-02-03,14:05,5,2', '2016-02-03,14:10,5,60', '2016-02-03,14:15,5,2'].map(
+      (row) => `G-east,${row}`,
+    );
+    const shortRain = ['gaugeId,date,time,interval_min,rain_mm', ...rows, ''].join('\n');
+    const { site, told } = await designed({ ...gutteredHouse({}), 'shortRain.csv': shortRain });
+    expect(lines(told)).toContain('drainage.rain_lost warning @ gutters.csv undefined');
+    // 60 mm in five minutes; what is over the rain that the roof's parts carry is lost, of 64 mm in all.
+    const uses = site.drainage!.parts.filter(({ roofId }) => roofId !== null).map(({ use_fraction }) => use_fraction!);
+    const carried_mm = 150 / Math.max(...uses) / 12;
+    expect(carried_mm).toBeLessThan(59);
+    expect(site.drainage!.lost_fraction).toBeCloseTo((60 - carried_mm) / 64, 2);
+    expect(site.stations.gutter).toBe('holds');
   });
 
   it('a blocked diverter lets nothing go', async () => {

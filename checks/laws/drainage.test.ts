@@ -1,7 +1,18 @@
+import {
+  type DesignStorm,
+  type DrainageFinding,
+  defaultSettings,
+  unmeasuredGutter,
+  unmeasuredRoof,
+  unmeasuredSite,
+  unmeasuredTank,
+  verdictOrder,
+} from '@eavewell/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   downpipeCapacity_L_per_s,
+  drainageFinding,
   effectiveArea_m2,
   gutterCapacity,
   gutterSection,
@@ -162,6 +173,73 @@ describe('first flush', () => {
           expect(chamber_L / emptying_h! / (leak_mm_per_h! * area)).toBeCloseTo(0.5, 9);
         },
       ),
+    );
+  });
+});
+
+/** What a house of one roof comes to: its gutters, pipes and overflow as measured, in a storm. */
+function houseIn(storm_mm_per_h: number, one: House): DrainageFinding {
+  const storm: DesignStorm = {
+    ...{ gaugeId: 'A', returnPeriod_years: 20, intensity_mm_per_h: storm_mm_per_h, intensity_range: null },
+    ...{ from: 'stated', source: null, years_count: null, cappedBy: null },
+  };
+  const roofFacts = { ...unmeasuredRoof, roofId: 'R1', gutteredFraction: 1, ...one.roof };
+  const gutters = [1, 2].map((n) => ({
+    ...{ ...unmeasuredGutter, gutterId: `G${n}`, roofId: 'R1', shape: 'halfRound' as const, fall_mm_per_m: 4 },
+    ...{ width_mm: one.width_mm, depth_mm: one.width_mm / 2, length_m: 4 * n, outlet_mm: one.width_mm / 2 },
+  }));
+  const site = {
+    ...{ ...unmeasuredSite, siteId: 'S1', name: 'Hall', latitude_deg: null, longitude_deg: null, siteClass: null },
+    ...{ target: null, people: 30, peopleCountedOn: null, households_count: null, growthFraction_per_year: null },
+    ...{ designYear: null, presence: null, secondSource: null, nearSecondSource: null, ration: null, gaugeId: 'A' },
+    ...{ rainFactor: 1, handOverDay: null, demand: [], doubts: [], roofs: [roofFacts], gutters },
+    downpipes: [{ downpipeId: 'D1', roofId: 'R1', bore_mm: one.width_mm / 2, length_m: 3 }],
+    tanks: [
+      { ...unmeasuredTank, tankId: 'T1', height_m: 2, overflowHeight_m: 1.85, overflowBore_mm: one.width_mm / 2 },
+    ],
+  };
+  return drainageFinding({ site, storm, parts: [], settings: defaultSettings }).finding!;
+}
+interface House {
+  readonly width_mm: number;
+  readonly roof: { readonly roofPlanArea_m2: number; readonly pitch_deg: number };
+}
+const house = fc.record({
+  width_mm: fc.double({ min: 75, max: 250, noNaN: true }),
+  roof: fc.record({
+    roofPlanArea_m2: fc.double({ min: 10, max: 200, noNaN: true }),
+    pitch_deg: fc.double({ min: 0, max: 60, noNaN: true }),
+  }),
+});
+
+describe('a house in the storm', () => {
+  it('a harder storm, a larger or steeper roof never makes a verdict better, nor what it carries more', () => {
+    const more = fc.double({ min: 1, max: 1.8, noNaN: true });
+    fc.assert(
+      fc.property(house, fc.double({ min: 20, max: 400, noNaN: true }), more, fc.nat(2), (one, storm, by, what) => {
+        const { roof } = one;
+        const grown = { ...roof, ...(what === 1 ? { roofPlanArea_m2: roof.roofPlanArea_m2 * by } : {}) };
+        const steeper = what === 2 ? { ...grown, pitch_deg: Math.min(70, roof.pitch_deg * by) } : grown;
+        const before = houseIn(storm, one);
+        const after = houseIn(what === 0 ? storm * by : storm, { ...one, roof: steeper });
+        const rank = ({ verdict }: DrainageFinding) => verdictOrder.indexOf(verdict);
+        expect(rank(after)).toBeLessThanOrEqual(rank(before));
+        atLeast(before.carries_mm_per_h!, after.carries_mm_per_h!);
+        if (what === 0) expect(after.carries_mm_per_h! / before.carries_mm_per_h!).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('in the rain that it carries, its fullest part is just full', () => {
+    fc.assert(
+      fc.property(house, (one) => {
+        const carries = houseIn(100, one).carries_mm_per_h!;
+        const full = houseIn(carries, one);
+        expect(full.parts[full.governing!]!.use_fraction).toBeCloseTo(1, 9);
+        expect(houseIn(carries * 1.001, one).verdict).toBe('short');
+        expect(houseIn(carries / 1.05, one).verdict).toBe('tight');
+        expect(houseIn(carries / 1.1001, one).verdict).toBe('holds');
+      }),
     );
   });
 });

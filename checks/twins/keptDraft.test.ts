@@ -154,12 +154,30 @@ it('has sites to keep, and remedies of most kinds', () => {
 
 /** Changes as remedies make them, at every site where they change anything, needed or not. */
 const part = facts.parts.find(({ kind }) => kind === 'tank')!;
+const tankOf = ({ partId, volume_L, mass_kg }: typeof part) => ({ partId, volume_L: volume_L!, mass_kg });
 const bodies = (site: SiteFacts) => (site.tanks.length > 1 ? site.tanks[0]!.tankId : null);
 const changesOfKind: Readonly<Record<ChangeKind, (site: SiteFacts) => RemedyChange | null>> = {
   gutter: (site) => ({ kind: 'gutter', tankId: bodies(site), gutteredFraction: 1 }),
   firstFlush: () => ({ kind: 'firstFlush', tankId: null, firstFlush_mm: facts.settings.firstFlush_mm }),
-  secondTank: (site) => ({ kind: 'secondTank', tankId: bodies(site), partId: part.partId, volume_L: part.volume_L! }),
-  largerTank: (site) => ({ kind: 'largerTank', tankId: bodies(site), partId: part.partId, volume_L: part.volume_L! }),
+  secondTank: (site) => ({ kind: 'secondTank', tankId: bodies(site), ...tankOf(part) }),
+  largerTank: (site) => ({ kind: 'largerTank', tankId: bodies(site), ...tankOf(part) }),
+  largerGutter: ({ gutters }) => ({
+    ...{ kind: 'largerGutter', gutterIds: gutters.map(({ gutterId }) => gutterId), partId: 'gutter' },
+    ...{ shape: 'trapezoidal', topWidth_mm: 201, baseWidth_mm: 143, depth_mm: 99 },
+  }),
+  outlet: ({ gutters }) => ({
+    ...{ kind: 'outlet', gutterIds: gutters.slice(0, 1).map(({ gutterId }) => gutterId), partId: 'outlet' },
+    ...{ outlet_mm: 61, added_count: 1 },
+  }),
+  downpipe: ({ downpipes }) => {
+    const [first] = downpipes;
+    if (first === undefined) return null;
+    const { downpipeId, roofId } = first;
+    const named = { kind: 'downpipe' as const, roofId, downpipeIds: [downpipeId] };
+    return { ...named, added_count: 2, partId: 'pipe', bore_mm: 83 };
+  },
+  overflow: ({ tanks }) => ({ kind: 'overflow', tankId: tanks[0]!.tankId, partId: 'overflow', bore_mm: 97 }),
+  pipe: ({ pipes }) => ({ kind: 'pipe', pipeIds: pipes.map(({ pipeId }) => pipeId), partId: 'pipe', bore_mm: 33 }),
   secondSource: ({ nearSecondSource, secondSource }) => {
     if (nearSecondSource === null || secondSource !== null) return null;
     const { secondSourceId, name, kind } = nearSecondSource;

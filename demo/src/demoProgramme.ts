@@ -75,7 +75,11 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
       parts: partRows(),
       prices: priceRows(),
-      ...withRows({ targets: targetRows(made), presence: presenceRows(sites), ...stormTables(seed, gaugeIds, rain) }),
+      ...withRows({
+        targets: targetRows(made),
+        presence: presenceRows(sites),
+        ...stormTables(seed, hasMore ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
+      }),
       ...(hasMore
         ? {
             normals: normalRows(seed, unread.gaugeId),

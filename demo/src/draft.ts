@@ -44,6 +44,8 @@ export interface PlantedFault {
   readonly about: string;
   /** The site it leaves in doubt. */
   readonly siteId?: string;
+  /** The one station it is about, where the rest of the site is judged. */
+  readonly station?: 'gutter' | 'stand' | 'tap';
 }
 
 /** A row with some cells changed. */

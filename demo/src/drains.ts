@@ -14,6 +14,9 @@ const farthestRun_m = 10;
 const longGutter_fraction = 0.82;
 const gravity_m_per_s2 = 9.81;
 
+/** No tank has more overflow pipes [count]. Ours. */
+const mostOverflows = 8;
+
 /** Sections that are sold, smallest first [mm]. Invented, as all of the demo's catalogue. */
 const sections: Readonly<Record<string, readonly Section[]>> = {
   halfRound: [125, 150, 200, 250].map((width_mm) => ({ width_mm, depth_mm: width_mm / 2 })),
@@ -32,7 +35,7 @@ const sections: Readonly<Record<string, readonly Section[]>> = {
   ],
 };
 const bores_mm = [75, 90, 110, 125, 160] as const;
-const overflowBores_mm = [110, 160, 200, 250, 315] as const;
+const overflowBores_mm = [110, 160, 200] as const;
 
 interface Section {
   readonly width_mm: number;
@@ -113,10 +116,10 @@ function outletFor({ width_mm, baseWidth_mm, depth_mm }: Section, flow_L_per_s: 
  */
 export function overflowFor(flow_L_per_s: number, isScreened: boolean): { bore_mm: number; count: number } {
   const wanted_L_per_s = flow_L_per_s * (isScreened ? 2 : 1) * 1.6;
-  for (const count of [1, 2, 3, 4, 6])
+  for (let count = 1; count <= mostOverflows; count++)
     for (const bore_mm of overflowBores_mm) {
       const full_L_per_s = 0.45 * Math.sqrt(gravity_m_per_s2) * (bore_mm / 1000) ** 2.5 * 1000;
-      if (count * full_L_per_s >= wanted_L_per_s && bore_mm <= (count === 1 ? 160 : 250)) return { bore_mm, count };
+      if (count * full_L_per_s >= wanted_L_per_s && bore_mm <= (count === 1 ? 160 : 200)) return { bore_mm, count };
     }
-  return { bore_mm: 250, count: 6 };
+  return { bore_mm: 200, count: mostOverflows };
 }

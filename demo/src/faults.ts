@@ -2,6 +2,7 @@ import { folderTables } from '@eavewell/tables';
 import { type Chance, chanceFor } from './chance.ts';
 import { changed, type DemoTable, type DraftProgramme, type PlantedFault, type Row } from './draft.ts';
 import { plantRainFaults } from './rainFaults.ts';
+import { plantStationFaults } from './stationFaults.ts';
 
 type SiteFault = (draft: DraftProgramme, siteId: string) => PlantedFault;
 
@@ -38,8 +39,10 @@ export function plantFaults(seed: number, draft: DraftProgramme, spared: Readonl
   // A fault that writes a file as text comes last, as it freezes its table: those of particular sites come before.
   const own = most < siteFaults.length + 2 ? [] : [...sharesOff(draft), ...periodsOverlap(draft)];
   const ids = draft.tables.sites.map(({ siteId }) => String(siteId)).filter((siteId) => !spared.has(siteId));
-  const planted = siteFaults.slice(0, most).map((fault) => fault(draft, takeOne(chance, ids)));
-  return [...planted, ...own, unknownSite(draft), unsafeId(draft), ...plantRainFaults(draft)];
+  const drawn = siteFaults.slice(0, most).map((fault) => ({ fault, siteId: takeOne(chance, ids) }));
+  const ofStations = own.length === 0 ? [] : plantStationFaults(draft, ids);
+  const planted = drawn.map(({ fault, siteId }) => fault(draft, siteId));
+  return [...planted, ...own, ...ofStations, unknownSite(draft), unsafeId(draft), ...plantRainFaults(draft)];
 }
 
 /** At the last site with two tanks apart, 0.4 becomes 0.04. */
@@ -108,12 +111,14 @@ function unsafeId(draft: DraftProgramme): PlantedFault {
   return { ...appended(draft, 'gauges', gauge), column: 'gaugeId', code: 'cell.unsafe_id', about };
 }
 
+const asWritten = (value: string | number | boolean) => (typeof value === 'boolean' ? (value ? 'yes' : 'no') : value);
+
 /** A remark typed beyond the last column: the file is written as text, as no table can hold it. */
 function raggedTank(draft: DraftProgramme, siteId: string): PlantedFault {
   const columns = Object.keys(folderTables.tanks.columns);
   const ragged = rowOf(draft, 'tanks', siteId);
   const lines = draft.tables.tanks.map((row, i) => {
-    const cells = columns.map((column) => row[column] ?? '').join(',');
+    const cells = columns.map((column) => asWritten(row[column] ?? '')).join(',');
     return i === ragged ? `${cells},leaks at the foot` : cells;
   });
   draft.rawFiles.push({ path: 'tanks.csv', text: `${[columns.join(','), ...lines].join('\n')}\n` });

@@ -35,13 +35,15 @@ const usualRatio = 2.2;
 
 /** Bores of pipe that are sold [mm]. Invented, as all of the demo's catalogue. */
 const chamberBores_mm = [110, 160, 200, 250, 315, 400] as const;
+/** A hole of 1 mm lets out what light rain brings to so much roof [m2]: a larger one loses good water. Ours. */
+const hole_m2_per_mm2 = 7;
 /** A chamber is no longer than this, so that it hangs on a wall [m]. Ours. */
 const longestChamber_m = 3.2;
 
 const shapes = ['halfRound', 'halfRound', 'rectangular', 'trapezoidal', 'cutPipe'] as const;
 
 /** How often a site's gutters come near to what they carry, and how often they are too small [fraction]. Invented. */
-const [edge_fraction, small_fraction] = [0.09, 0.1] as const;
+const [edge_fraction, small_fraction] = [0.05, 0.07] as const;
 /** How often a screen stands over the overflow [fraction], and the steepest usual pitch, before one is drawn [deg]. Invented. */
 const [screened_fraction, steep_deg] = [0.5, 30] as const;
 
@@ -173,7 +175,10 @@ function diverterMeasures(chance: Chance, roof: Row, diverter: Row): Row {
   const chamber_L = numberIn(diverter, 'chamber_L') ?? depth_mm * plan_m2 * (numberIn(roof, 'gutteredFraction') ?? 1);
   const length_m = (bore_mm: number) => chamber_L / 1000 / ((Math.PI / 4) * (bore_mm / 1000) ** 2);
   const chamberBore_mm = chamberBores_mm.find((bore_mm) => length_m(bore_mm) <= longestChamber_m);
-  return { chamberBore_mm: chamberBore_mm ?? chamberBores_mm.at(-1)!, drainHole_mm: chance.pick([3, 4, 4, 5, 6]) };
+  const drained_m2 = plan_m2 * (numberIn(roof, 'gutteredFraction') ?? 1);
+  const widest_mm = Math.max(2.5, Math.floor(2 * Math.sqrt(drained_m2 / hole_m2_per_mm2)) / 2);
+  const drainHole_mm = Math.min(widest_mm, chance.pick([3, 4, 4, 5, 6]));
+  return { chamberBore_mm: chamberBore_mm ?? chamberBores_mm.at(-1)!, drainHole_mm };
 }
 
 /** How often a survey leaves out what a building measures [fraction]. Ours. */
@@ -181,8 +186,9 @@ const leaving = { site_fraction: 0.12, form_fraction: 0.06, gutters_fraction: 0.
 
 /** What is measured at a tank, and at what it stands on. */
 const ofTank = ['height_m', 'inletHeight_m', 'overflowBore_mm', 'overflows', 'overflowScreen', 'cells'];
-const ofStand = [
-  ...['standHeight_m', 'standMass_kg', 'groundClass', 'pads', 'padSide_m', 'baseWidth_m', 'signedBy', 'signedOn'],
+export const ofStand = [
+  ...['standHeight_m', 'standMass_kg', 'groundClass', 'pads', 'padSide_m', 'baseWidth_m', 'fastened'],
+  ...['signedBy', 'signedOn'],
 ];
 
 /** Leaves out what a true survey does: all of some sites, and single measures of others. */
@@ -202,7 +208,8 @@ export function wornMeasures(seed: number, siteId: string, measures: Measures): 
     tanks: without(tanks, all?.tanks ?? (noStand ? ofStand : [])),
     gutters: isNone || noGutters ? [] : gutters,
     downpipes: isNone || noGutters ? [] : downpipes,
-    pipes: isNone ? [] : pipes,
+    // Without the height of the stand nothing is known of what comes to the taps.
+    pipes: isNone || noStand ? [] : pipes,
   };
 }
 

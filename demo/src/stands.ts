@@ -55,7 +55,7 @@ export function standOf(tank: Tank, standHeight_m: number, site: SiteGround): Ro
   const padSide_m = isFrame ? Math.ceil(Math.sqrt(wanted_m2 / pads) * 20) / 20 : side_m;
   const baseWidth_m = isFrame ? tenths(tank.diameter_m + 0.3) : side_m;
   const signed = site.signedOn === null ? {} : { signedBy: site.signedBy, signedOn: site.signedOn };
-  return { standMass_kg, groundClass, pads, padSide_m, baseWidth_m, ...signed };
+  return { standMass_kg, groundClass, pads, padSide_m, baseWidth_m, fastened: site.isFastened, ...signed };
 }
 
 /** Ground and signature of one site. */
@@ -64,12 +64,14 @@ export interface SiteGround {
   /** Meant share of what the ground bears [fraction]. */
   readonly pressure_fraction: number;
   readonly signedBy: string;
+  /** Null: not said. */
+  readonly isFastened: boolean | null;
   /** Null: nobody signed. */
   readonly signedOn: string | null;
 }
 
-/** How often nobody has signed, and how often pads are small for their ground [fraction]. Invented. */
-const [unsigned_fraction, small_fraction] = [0.25, 0.08] as const;
+/** How often nobody has signed, how often pads are small for their ground, and how often nobody says that tanks are fastened [fraction]. Invented. */
+const [unsigned_fraction, small_fraction, unsaid_fraction] = [0.2, 0.04, 0.03] as const;
 
 /** The ground of a site. */
 export function groundOf(seed: number, siteId: string, clean: boolean): SiteGround {
@@ -83,6 +85,7 @@ export function groundOf(seed: number, siteId: string, clean: boolean): SiteGrou
     ground,
     pressure_fraction: isSmall && !clean ? 1.05 : 0.8,
     signedBy,
+    isFastened: clean || chance.share() >= unsaid_fraction ? true : null,
     signedOn: isSigned || clean ? signedOn : null,
   };
 }

@@ -1,5 +1,6 @@
 import { chanceFor } from './chance.ts';
 import { changed, type DraftProgramme, type Row } from './draft.ts';
+import { ofStand } from './measures.ts';
 
 /** How often a survey leaves a cell out or finds something amiss [fraction]. Ours. */
 const wearing = {
@@ -22,10 +23,14 @@ export function wear(seed: number, draft: DraftProgramme): void {
   const unmeasured = new Set(
     tables.sites.filter(() => chance.share() < wearing.heightsUnknown_fraction).map(({ siteId }) => siteId),
   );
-  const noHeights = { outletHeight_m: null, overflowHeight_m: null, diameter_m: null };
+  const noHeights = {
+    ...{ outletHeight_m: null, overflowHeight_m: null, diameter_m: null },
+    ...Object.fromEntries(ofStand.map((column) => [column, null])),
+  };
   // A settling tank without heights would count nothing.
   const lost = (tank: Row) => unmeasured.has(tank['siteId']!) && tank['role'] !== 'settling';
   tables.tanks = tables.tanks.map((tank) => (lost(tank) ? changed(tank, noHeights) : tank));
+  if (tables.pipes) tables.pipes = tables.pipes.filter(({ siteId }) => !unmeasured.has(siteId!));
 }
 
 function roofWear(runoff: number, gutters: number, covering: number): Row {

@@ -9,7 +9,7 @@ import { TakeIn, TakeInNew } from './sections/imports/index.ts';
 import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
-import { SitePage } from './sections/site/index.ts';
+import { InstallationSheet, SitePage } from './sections/site/index.ts';
 import { askedOf, Sites } from './sections/sites/index.ts';
 import { ProgrammeWater, waterAskedOf } from './sections/waterYears/index.ts';
 import { ErrorSheet } from './sheet/ErrorSheet.tsx';
@@ -50,6 +50,13 @@ const sites = createRoute({
 });
 
 const site = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId', component: SitePage });
+
+/** What is fitted at a site, on paper. */
+const installation = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/sites/$siteId/installation',
+  component: InstallationSheet,
+});
 
 /** The water of the whole programme, year by year. */
 const water = createRoute({
@@ -101,7 +108,7 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const ofProgramme = [sites, site, water, map, newSite, takeIn, changes, settings, settingsTable];
+const ofProgramme = [sites, site, installation, water, map, newSite, takeIn, changes, settings, settingsTable];
 const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

@@ -25,7 +25,7 @@ export interface TablesOfFolder {
   readonly doubtsOfAll: readonly Place[];
 }
 
-/** Tables whose faults as a whole file put every site in doubt: without them sites would be judged on what was left. */
+/** Tables whose faults as a whole file put every site in doubt, or one station of each: without them sites would be judged on what was left. */
 export const bearOnSites: readonly FolderTableName[] = [
   'sites',
   'roofs',
@@ -36,6 +36,11 @@ export const bearOnSites: readonly FolderTableName[] = [
   'targets',
   'presence',
   'secondSources',
+  'gutters',
+  'downpipes',
+  'pipes',
+  'storms',
+  'stormCoefficients',
 ];
 
 interface FileOfTable {

@@ -74,12 +74,16 @@ function settlingFigure({ tankId, verdict, settledByDay_fraction, settledInStorm
     : figure('settledInStorm', id, 'fraction', settledInStorm_fraction, null);
 }
 
-/** What fails first: the ground, else the wind on the empty tank. Where nothing does, what is nearer its limit. */
-function standFigure({ tankId, lacks, bearing_kPa, bearingAllowed_kPa, empty, loose }: StandFinding): Figure | null {
+/** What fails first: the ground, else the wind on the empty tank, or on a tank that is not fastened. Where nothing does, what is nearer its limit. */
+function standFigure(found: StandFinding): Figure | null {
+  const { tankId, lacks, cappedBy, bearing_kPa, bearingAllowed_kPa, empty, loose } = found;
+  const leastOf = (name: 'wind' | 'fastening', one: StandFinding['empty'] | null) => {
+    const known = [one?.overturning_factor ?? null, one?.sliding_factor ?? null].filter((value) => value !== null);
+    return known.length === 0 ? null : figure(name, tankId, 'factor', Math.min(...known), leastSafety_factor);
+  };
   const bearing = figure('bearing', tankId, 'kPa', bearing_kPa, bearingAllowed_kPa);
-  const factors = [empty, ...(loose ? [loose] : [])].flatMap((one) => [one.overturning_factor, one.sliding_factor]);
-  const least = Math.min(...factors.filter((one) => one !== null));
-  const wind = Number.isFinite(least) ? figure('wind', tankId, 'factor', least, leastSafety_factor) : null;
+  const isLoose = lacks.length === 0 ? cappedBy !== null : lacks.every((lack) => lack === 'fastening');
+  const wind = isLoose ? leastOf('fastening', loose) : leastOf('wind', empty);
   return lacks.includes('bearing') || (lacks.length === 0 && wind === null) ? bearing : (wind ?? bearing);
 }
 

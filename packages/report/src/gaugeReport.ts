@@ -2,6 +2,7 @@ import { type GaugeFinding, isoDay, type JudgedRain } from '@eavewell/engine';
 import type { GaugeReport } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
+import { stormReport } from './stormReport.ts';
 
 /** One gauge as the report has it. */
 export function gaugeReport(gauge: GaugeFinding, language: Language): GaugeReport {
@@ -9,6 +10,7 @@ export function gaugeReport(gauge: GaugeFinding, language: Language): GaugeRepor
     gaugeId: gauge.gaugeId,
     name: gauge.name,
     rain: gauge.rain && rainReport(gauge.rain),
+    storm: gauge.storm && stormReport(gauge.storm, gauge.gaugeId, language),
     problems: gauge.problems.map((problem) => problemReport(problem, language)),
   };
 }

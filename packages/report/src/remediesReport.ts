@@ -5,6 +5,7 @@ import {
   type RemediesTogether,
   type Remedy,
   type RemedyChange,
+  type SiteDesign,
   type SiteRemedies,
 } from '@eavewell/engine';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
@@ -13,11 +14,16 @@ import type { Language } from '@eavewell/words';
 type RemedyReport = NonNullable<SiteReport['remedies']>['ranked'][number];
 
 /** What would mend a site, field by field, as the report has it. */
-export function siteRemediesReport(found: SiteRemedies, language: Language): NonNullable<SiteReport['remedies']> {
+export function siteRemediesReport(
+  found: SiteRemedies,
+  { stations }: Pick<SiteDesign, 'stations'>,
+  language: Language,
+): NonNullable<SiteReport['remedies']> {
   return {
     ranked: found.remedies.map((remedy) => remedyReport(remedy, language)),
     notMended: found.notMended,
     besides: [...found.besides],
+    said: [...language.remedies.beside(found, stations)],
     peopleCarried: found.peopleCarried && { ...found.peopleCarried },
     leaveIt: found.leaveIt && leaveItReport(found.leaveIt),
   };

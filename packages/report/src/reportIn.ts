@@ -5,6 +5,7 @@ import { besideSaid } from './besideSaid.ts';
 import { drainageIn } from './drainageReport.ts';
 import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
 import { findingSaid, saidIn } from './siteReport.ts';
+import { stormIn } from './stormReport.ts';
 
 /** A reported problem as the problem it was. */
 function problemOf({ code, severity, place, facts }: ProblemReport): Problem {
@@ -41,6 +42,7 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
     head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),
     remedies: site.remedies && {
       ...site.remedies,
+      said: [...language.remedies.beside({ ...site.remedies, remedies: site.remedies.ranked }, site.stations)],
       ranked: site.remedies.ranked.map((one) => ({ ...one, about: language.remedies.remedy(one) })),
     },
     problems,
@@ -64,7 +66,11 @@ export function restIn<T extends Pick<DesignReport, 'gauges' | 'problems'>>(rest
   const said = (problems: readonly ProblemReport[]) => problems.map((one) => problemIn(one, language, faultAt));
   return {
     ...rest,
-    gauges: rest.gauges.map((gauge) => ({ ...gauge, problems: said(gauge.problems) })),
+    gauges: rest.gauges.map((gauge) => ({
+      ...gauge,
+      storm: gauge.storm && stormIn(gauge.storm, gauge.gaugeId, language),
+      problems: said(gauge.problems),
+    })),
     problems: said(rest.problems),
   };
 }

@@ -63,7 +63,7 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     settling: design.settling.map((one) => settlingReport(one, language)),
     head: design.head.map((one) => headReport(one, language)),
     firstService: design.firstService && firstServiceReport(design.firstService),
-    remedies: remedies && siteRemediesReport(remedies, language),
+    remedies: remedies && siteRemediesReport(remedies, design, language),
     problems: design.problems.map((problem) => problemReport(problem, language)),
     working: design.working.map((line) => workingReport(line, language)),
   };

@@ -17,6 +17,7 @@ import type { CommandLineWords } from './sentences/commandLine.ts';
 import type { DrainageWords } from './sentences/drainageFindings.ts';
 import type { SettlingSaid } from './sentences/settlingFindings.ts';
 import type { StandWords } from './sentences/standFindings.ts';
+import type { StormWords } from './sentences/stormFindings.ts';
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -33,7 +34,7 @@ export type StorageSaid = Omit<
 };
 
 /** What is said of the findings of a site. */
-export interface FindingWords extends DrainageWords, StandWords {
+export interface FindingWords extends DrainageWords, StandWords, StormWords {
   /** The finding in one or two sentences. */
   storage(finding: StorageSaid): string;
   /** The finding of a whole site, known or not. `reason` is the sentence of the first blocker. */

@@ -5,13 +5,15 @@ import { english } from './index.ts';
 const words = english.remedies;
 const priced: RemedyCost = { amount: 2600, currency: 'XTS', reason: null, bought: [] };
 const remedy: Remedy = {
-  changes: [{ kind: 'secondTank', tankId: null, partId: 'T', volume_L: 26_000 }],
+  changes: [{ kind: 'secondTank', tankId: null, partId: 'T', volume_L: 26_000, mass_kg: null }],
   verdict: 'holds',
   promiseCut_count: 0,
   tankVolume_L: 40_000,
   dryDays_per_year: 5.4,
   goodYears: 29,
   sourceDays_per_year: null,
+  besides: [],
+  standGate: 'notNeeded',
   cost: priced,
 };
 

@@ -13,6 +13,13 @@ import type {
   StationVerdict,
 } from '@eavewell/engine';
 
+/** Remedies, as far as stations are left out of their verdicts. */
+export interface BesideRemedies {
+  /** Stations that stay as they are whatever is changed. */
+  readonly besides: readonly Station[];
+  readonly remedies: readonly Pick<Remedy, 'changes' | 'besides' | 'standGate'>[];
+}
+
 /** What is said of remedies. */
 export interface RemedyWords {
   /** One change, short enough for a column. */
@@ -27,10 +34,8 @@ export interface RemedyWords {
   leaveIt(year: LeaveIt): string;
   /** How often people would drink from a second source, and that it must be treated. */
   sourceUse(days_per_year: number): string;
-  /** That a station stays as it is, whatever is changed, and what is to be done about it. */
-  besides(station: Station, verdict: StationVerdict): string;
-  /** That a station is not judged with what is new. */
-  anew(station: Station): string;
+  /** What has to be known of the stations that the verdicts of the remedies leave out: each in a sentence. */
+  beside(found: BesideRemedies, stations: Readonly<Record<Station, StationVerdict>>): readonly string[];
   /** How many people it carries as it stands. */
   peopleCarried(carried: PeopleCarried): string;
   /** The kinds of change of a remedy. */
@@ -50,5 +55,5 @@ export interface RemedyWords {
   noneMends(reason: NotMendedReason, siteIds: readonly string[]): string;
   prices(day: DayIndex | null): string;
   /** What has to be known before a kind of change is made. */
-  readonly cautions: Readonly<Record<'litres' | 'firstFlush' | 'secondTank' | 'people' | 'fittings' | 'gate', string>>;
+  readonly cautions: Readonly<Record<'litres' | 'firstFlush' | 'secondTank' | 'people' | 'fittings', string>>;
 }

@@ -2654,6 +2654,8 @@ export interface components {
                     waterYear: number;
                 }[];
             } | null;
+            /** @description How hard it rains for five minutes; null where that is not known. */
+            storm: components["schemas"]["storm"] | null;
         };
         gaugeInput: {
             gaugeId: string;
@@ -2683,6 +2685,8 @@ export interface components {
                     waterYear: number;
                 }[];
             } | null;
+            /** @description How hard it rains for five minutes; null where that is not known. */
+            storm: components["schemas"]["stormInput"] | null;
         };
         gaugeReadings: {
             /** @description Days counted from 1 January 1970, by stretches: the first, how many, the step. */
@@ -3021,7 +3025,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -3262,7 +3266,7 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                     /** @description The gutter, the downpipe or the tank. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
@@ -4427,6 +4431,8 @@ export interface components {
                 } | null;
                 /** @description The first is the smallest change that mends it. */
                 ranked: components["schemas"]["remedy"][];
+                /** @description What has to be known of the stations left out, each in a sentence. */
+                said: string[];
             } | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
@@ -5259,6 +5265,8 @@ export interface components {
                 } | null;
                 /** @description The first is the smallest change that mends it. */
                 ranked: components["schemas"]["remedyInput"][];
+                /** @description What has to be known of the stations left out, each in a sentence. */
+                said: string[];
             } | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
@@ -5350,7 +5358,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
@@ -5488,7 +5496,7 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "headLeft" | "pumpPower";
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
                 /** @description The gutter, the downpipe or the tank. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
@@ -6061,6 +6069,52 @@ export interface components {
                 dryDays_per_year: number;
                 goodYears: number;
             };
+        };
+        storm: {
+            /** @description The assumption that keeps what is judged by it from holding. */
+            cappedBy: string | null;
+            /**
+             * @description stated, by coefficients, from short intervals, or from the wettest days and a stated share of them.
+             * @enum {string}
+             */
+            from: "stated" | "coefficients" | "shortRecord" | "dailyMaxima";
+            /** @description The gauge it is of: another within reach where nothing is said of storms at this one. */
+            gaugeId: string;
+            intensity_mm_per_h: number;
+            /** @description In mm/h. Null where none is stated: stormMargin_fraction stands for it. */
+            intensity_range: {
+                high: number;
+                low: number;
+            } | null;
+            returnPeriod_years: number;
+            said: string;
+            /** @description Who says so; null where that is not said. */
+            source: string | null;
+            /** @description Years of maxima it was fitted to. */
+            years_count: number | null;
+        };
+        stormInput: {
+            /** @description The assumption that keeps what is judged by it from holding. */
+            cappedBy: string | null;
+            /**
+             * @description stated, by coefficients, from short intervals, or from the wettest days and a stated share of them.
+             * @enum {string}
+             */
+            from: "stated" | "coefficients" | "shortRecord" | "dailyMaxima";
+            /** @description The gauge it is of: another within reach where nothing is said of storms at this one. */
+            gaugeId: string;
+            intensity_mm_per_h: number;
+            /** @description In mm/h. Null where none is stated: stormMargin_fraction stands for it. */
+            intensity_range: {
+                high: number;
+                low: number;
+            } | null;
+            returnPeriod_years: number;
+            said: string;
+            /** @description Who says so; null where that is not said. */
+            source: string | null;
+            /** @description Years of maxima it was fitted to. */
+            years_count: number | null;
         };
         task: {
             begunAt: string;

@@ -99,7 +99,7 @@ it('gives a site without purposes of its own those it is judged by, under names 
 
 it('puts a larger tank in the place of the first, a second beside it, and knows their parts', () => {
   const site = siteWith({ tanks: [statedTank, { ...statedTank, tankId: 'T2', joinedTo: 'T1' }] });
-  const part = { partId: 'tank10', volume_L: 10_000, tankId: null };
+  const part = { partId: 'tank10', volume_L: 10_000, mass_kg: null, tankId: null };
   const larger = drafted(
     site,
     { steps: [{ kind: 'remedy', changes: [{ kind: 'largerTank', ...part }] }] },

@@ -4,11 +4,13 @@ import {
   type DesignSettings,
   type DiverterFacts,
   type GutterFacts,
+  nextId,
   overflowFor_m,
   purposesOf,
   type RemedyChange,
   type RoofFacts,
   type SiteFacts,
+  type TankChange,
   type TankFacts,
   tankGroups,
 } from '@eavewell/engine';
@@ -235,7 +237,7 @@ function remedied(before: Drafted, changes: readonly RemedyChange[], settings: D
  * Gives a bought tank the name it is kept under: one in the place of others that of the first of these, so that its row stays where it is;
  * one beside them the next number.
  */
-function tankNamed(made: Drafted, before: SiteFacts, change: Extract<RemedyChange, { partId: string }>): Drafted {
+function tankNamed(made: Drafted, before: SiteFacts, change: TankChange): Drafted {
   const known = new Set(before.tanks.map(({ tankId }) => tankId));
   const bought = new Map(made.bought);
   let { site } = made;
@@ -261,14 +263,14 @@ function renamed(site: SiteFacts, tankId: string, name: string): SiteFacts {
     ...site,
     tanks: site.tanks.map((tank) => ({ ...tank, tankId: to(tank.tankId), joinedTo: to(tank.joinedTo) })),
     roofs: site.roofs.map((roof) => ({ ...roof, tankId: to(roof.tankId) })),
+    pipes: site.pipes.map((pipe) => ({ ...pipe, tankId: to(pipe.tankId) })),
   };
 }
 
 /** The next number behind the letters that tanks begin with. */
 function nextTankId({ tanks }: SiteFacts): string {
-  const ids = new Set(tanks.map(({ tankId }) => tankId));
-  const letters = tanks.map(({ tankId }) => /^(.*?)\d+$/.exec(tankId)?.[1]).find((found) => found !== undefined) ?? 'T';
-  let number = 1;
-  while (ids.has(`${letters}${number}`)) number++;
-  return `${letters}${number}`;
+  return nextId(
+    tanks.map(({ tankId }) => tankId),
+    'T',
+  );
 }

@@ -1,11 +1,12 @@
-import type {
-  DemandPurpose,
-  DownpipeFacts,
-  GutterFacts,
-  PipeFacts,
-  RoofFacts,
-  SiteFacts,
-  TankFacts,
+import {
+  type DemandPurpose,
+  type DownpipeFacts,
+  type GutterFacts,
+  isoDay,
+  type PipeFacts,
+  type RoofFacts,
+  type SiteFacts,
+  type TankFacts,
 } from '@eavewell/engine';
 import type { AppMessageKey, MessageValues } from '@eavewell/words/app';
 import type { RowChange } from '../api/client.ts';
@@ -88,18 +89,23 @@ function keepSite(gathered: Gathered, before: SiteFacts, after: SiteFacts): void
   edit(gathered, 'sites', gathered.siteId, cells, was);
 }
 
-const tankColumns = [
-  'nominal_L',
-  'outletHeight_m',
-  'overflowHeight_m',
-  'diameter_m',
-  'joinedTo',
-  'role',
-  'peopleFraction',
-  'height_m',
-  'standHeight_m',
-  'overflowBore_mm',
-] as const satisfies readonly (keyof TankFacts)[];
+/** Which column each fact of a tank stands in. */
+const tankColumns = {
+  ...{ nominal_L: 'nominal_L', outletHeight_m: 'outletHeight_m', overflowHeight_m: 'overflowHeight_m' },
+  ...{ diameter_m: 'diameter_m', joinedTo: 'joinedTo', role: 'role', peopleFraction: 'peopleFraction' },
+  ...{ height_m: 'height_m', standHeight_m: 'standHeight_m', inletHeight_m: 'inletHeight_m', cells_count: 'cells' },
+  ...{ overflowBore_mm: 'overflowBore_mm', overflows_count: 'overflows', overflowScreen: 'overflowScreen' },
+  ...{ emptyMass_kg: 'emptyMass_kg', standMass_kg: 'standMass_kg', groundClass: 'groundClass', pads_count: 'pads' },
+  ...{ padSide_m: 'padSide_m', baseWidth_m: 'baseWidth_m', isFastened: 'fastened' },
+  ...{ signedBy: 'signedBy', signedOn: 'signedOn' },
+} as const satisfies Readonly<Partial<Record<keyof TankFacts, string>>>;
+
+/** A fact of a tank as its cell has it. */
+function tankCell(tank: TankFacts, fact: keyof typeof tankColumns): Cell {
+  if (fact === 'signedOn') return tank.signedOn === null ? null : isoDay(tank.signedOn);
+  if (fact === 'isFastened') return tank.isFastened === null ? null : tank.isFastened ? 'yes' : 'no';
+  return cellOf(tank[fact]);
+}
 
 function keepTanks(gathered: Gathered, before: readonly TankFacts[], { site, bought }: Drafted): void {
   const { siteId } = gathered;
@@ -107,7 +113,7 @@ function keepTanks(gathered: Gathered, before: readonly TankFacts[], { site, bou
     const after = site.tanks.find(({ tankId }) => tankId === tank.tankId);
     const key = keyOf(siteId, tank.tankId);
     if (after === undefined) remove(gathered, 'tanks', key);
-    else edit(gathered, 'tanks', key, tankCells(tank, after, bought), { ...tank, role: undefined });
+    else edit(gathered, 'tanks', key, tankCells(tank, after, bought), tankFacts(tank));
   }
   for (const tank of site.tanks) {
     if (before.some(({ tankId }) => tankId === tank.tankId)) continue;
@@ -116,11 +122,22 @@ function keepTanks(gathered: Gathered, before: readonly TankFacts[], { site, bou
   }
 }
 
+/** The facts of a tank by their columns; an empty cell of a choice or a day says nothing of what somebody wrote. */
+function tankFacts(tank: TankFacts): Readonly<Record<string, unknown>> {
+  const unsaid = ['role', 'overflowScreen', 'isFastened', 'signedOn'];
+  return Object.fromEntries(
+    Object.entries(tankColumns).map(([fact, column]) => [
+      column,
+      unsaid.includes(fact) ? undefined : tank[fact as keyof typeof tankColumns],
+    ]),
+  );
+}
+
 /** Cells of a tank that are not as they were. */
 function tankCells(before: TankFacts | null, after: TankFacts, bought: Drafted['bought']): NewCells {
   const cells: Record<string, Cell> = {};
-  for (const column of tankColumns)
-    if (before === null || before[column] !== after[column]) cells[column] = cellOf(after[column]);
+  for (const fact of Object.keys(tankColumns) as (keyof typeof tankColumns)[])
+    if (before === null || before[fact] !== after[fact]) cells[tankColumns[fact]] = tankCell(after, fact);
   const partId = bought.get(after.tankId);
   if (partId !== undefined) cells['partId'] = partId;
   else if (before !== null && after.partVolume_L === null) cells['partId'] = null;

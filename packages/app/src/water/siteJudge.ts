@@ -128,14 +128,19 @@ export class SiteJudge {
    * @returns remedies as the report has them; null where the site is neither short nor tight, and under a question, which no remedy mends
    */
   remedies(draft: Pick<Draft, 'steps'>, language: Language): SiteReport['remedies'] {
-    const found = this.found(draft);
-    return found && (siteRemediesReport(found, language) as SiteReport['remedies']);
+    const site = this.drafted(draft).site;
+    const design: SiteDesign = designSite(site, this.gauge, this.ready);
+    const found = this.foundFor(site, design);
+    return found && (siteRemediesReport(found, design, language) as SiteReport['remedies']);
   }
 
   /** The same as the engine has them. */
   found(draft: Pick<Draft, 'steps'>): SiteRemedies | null {
     const site = this.drafted(draft).site;
-    const design: SiteDesign = designSite(site, this.gauge, this.ready);
+    return this.foundFor(site, designSite(site, this.gauge, this.ready));
+  }
+
+  private foundFor(site: SiteFacts, design: SiteDesign): SiteRemedies | null {
     return siteRemedies(design, { site, gauge: this.gauge, programme: this.ready, market: this.ready.market });
   }
 

@@ -23,8 +23,8 @@ export function drainageSection(sheet: Sheet, f: DrainageFinding): void {
 function partRow(part: DrainagePartFinding, isDrawn: boolean): readonly string[] {
   return [
     spoken.findings.drainagePart(part),
-    part.flow_L_per_s === null ? '' : numbers.quantity(part.flow_L_per_s, 'L_per_s'),
-    part.capacity_L_per_s === null ? '' : numbers.quantity(part.capacity_L_per_s, 'L_per_s'),
+    part.flow_L_per_s === null ? '' : numbers.fixed(part.flow_L_per_s, 2),
+    part.capacity_L_per_s === null ? '' : numbers.fixed(part.capacity_L_per_s, 2),
     part.use_fraction === null ? '' : numbers.percent(part.use_fraction),
     `${verdictMarks[part.verdict][isDrawn ? 'drawn' : 'plain']} ${spoken.verdicts[part.verdict]}`,
     part.smallestPartId ?? '',

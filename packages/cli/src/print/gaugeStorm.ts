@@ -8,6 +8,7 @@ import {
   type RainRecord,
   returnPeriodAtRisk_years,
   risk_fraction,
+  type StormTable,
   stormTable,
 } from '@eavewell/engine';
 import { workingText } from '@eavewell/words';
@@ -32,7 +33,7 @@ export function stormSection(
   const { stormReturnPeriod_years: period } = settings;
   sheet.heading(words.heading);
   const { storm } = finding;
-  sheet.line(storm ? words.design(storm, gauge.gaugeId) : words.none(period), 2, 2);
+  sheet.line(storm ? spoken.findings.storm(storm, gauge.gaugeId) : words.none(period), 2, 2);
   if (period > 1) {
     sheet.line(words.risk(period, risk_fraction(period, period), chanceOfTimes_fraction(period, period, 1)), 2, 2);
     const longer = Math.round(returnPeriodAtRisk_years(rare_fraction, period));
@@ -46,9 +47,10 @@ export function stormSection(
   const days = record ? dailyMaxima(record, settings.missingDays_fraction) : [];
   if (days.length > 0) maximaSection(sheet, words.maxima.day, days, gauge.gaugeId, settings);
   for (const line of finding.stormTold.working) {
-    const { label, value, formula, source } = workingText(line, spoken);
+    const { label, value, formula, inputs, source } = workingText(line, spoken);
     sheet.line(`${label}: ${value}`, 2, 2);
     sheet.line(`${formula} (${source})`, 4);
+    if (inputs.length > 0) sheet.line(inputs.map((one) => `${one.label} ${one.value}`).join('; '), 4);
   }
 }
 
@@ -75,11 +77,16 @@ function maximaSection(
     sheet.line(words.tooFew, 2);
     return;
   }
+  tableLines(sheet, table, maxima.length, settings);
+}
+
+/** The maximum of rarer years by each method. */
+function tableLines(sheet: Sheet, table: StormTable, years: number, settings: DesignSettings): void {
   const { moments, fit, rows } = table;
   const shown = (value: number | null) => (value === null ? numbers.quantity(null, 'mm') : numbers.fixed(value, 1));
   sheet.line(
     words.moments(
-      maxima.length,
+      years,
       shown(moments.l1_mm),
       shown(moments.l2_mm),
       numbers.fixed(moments.t3_ratio, 2),
@@ -102,5 +109,5 @@ function maximaSection(
     ]),
   );
   sheet.line(words.key(settings.range_fraction, fit.shape === 0), 2);
-  if (maxima.length < settings.leastYears) sheet.line(words.few(maxima.length, settings.leastYears), 2);
+  if (years < settings.leastYears) sheet.line(words.few(years, settings.leastYears), 2);
 }

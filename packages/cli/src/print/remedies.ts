@@ -1,11 +1,18 @@
-import type { Market, RemediesTogether, Remedy, SiteRemedies } from '@eavewell/engine';
+import {
+  fittingKinds,
+  type Market,
+  type RemediesTogether,
+  type Remedy,
+  type SiteDesign,
+  type SiteRemedies,
+} from '@eavewell/engine';
 import { spoken } from '../language.ts';
 import type { ColumnOfTable, Sheet } from './sheet.ts';
 
 const { numbers, remedies: words } = spoken;
 
 /** What would mend one site: the remedies in their order, what has to be known of them, and what leaving it brings. */
-export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Market): void {
+export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Market, { stations }: SiteDesign): void {
   sheet.heading(words.heading);
   if (found.remedies.length > 0)
     sheet.table(
@@ -14,6 +21,8 @@ export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Ma
     );
   if (found.notMended !== null) sheet.line(words.notMended(found.notMended), 2, 2);
   const kinds = new Set(found.remedies.flatMap((remedy) => remedy.changes.map((change) => change.kind)));
+  for (const said of words.beside(found, stations)) sheet.line(said, 2, 2);
+  if (fittingKinds.some((kind) => kinds.has(kind))) sheet.line(words.cautions.fittings, 2, 2);
   if (kinds.has('litres')) sheet.line(words.cautions.litres, 2, 2);
   if (kinds.has('firstFlush')) sheet.line(words.cautions.firstFlush, 2, 2);
   const sourceDays = found.remedies.flatMap(({ sourceDays_per_year: days }) => (days === null ? [] : [days]));

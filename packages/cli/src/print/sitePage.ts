@@ -52,7 +52,7 @@ export function sitePage(
   standSection(sheet, site);
   for (const finding of site.settling) settlingSection(sheet, finding);
   for (const finding of site.head) headSection(sheet, finding);
-  if (remedies) siteRemedySection(sheet, remedies, market);
+  if (remedies) siteRemedySection(sheet, remedies, market, site);
   afterRemedies();
   workingSection(sheet, site);
   problemsSection(sheet, site);

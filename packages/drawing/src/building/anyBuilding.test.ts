@@ -1,4 +1,16 @@
-import { type RoofFacts, type SiteFacts, type TankFacts, unmeasuredRoof, unmeasuredTank } from '@eavewell/engine';
+import {
+  type DownpipeFacts,
+  type GutterFacts,
+  groundClasses,
+  gutterShapes,
+  type PipeFacts,
+  pipeMaterials,
+  type RoofFacts,
+  type SiteFacts,
+  type TankFacts,
+  unmeasuredRoof,
+  unmeasuredTank,
+} from '@eavewell/engine';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { BuiltTank } from './building.ts';
@@ -51,6 +63,48 @@ const anyTank = (tankId: string): fc.Arbitrary<TankFacts> =>
     standHeight_m: metres(0, 10),
     joinedTo: fc.option(fc.constantFrom('T1', 'T2', 'T3'), { nil: null }),
     role: fc.constantFrom('storage', 'settling'),
+    inletHeight_m: metres(0, 22),
+    overflowBore_mm: metres(0, 900),
+    overflows_count: half(fc.integer({ min: 0, max: 40 })),
+    overflowScreen: fc.constantFrom('open', 'screened'),
+    cells_count: half(fc.integer({ min: 0, max: 40 })),
+    groundClass: fc.option(fc.constantFrom(...groundClasses), { nil: null }),
+    pads_count: half(fc.integer({ min: 0, max: 60 })),
+    padSide_m: metres(0, 6),
+    baseWidth_m: metres(0, 25),
+  });
+
+const anyGutter = (gutterId: string, roofId: string): fc.Arbitrary<GutterFacts> =>
+  fc.record({
+    gutterId: fc.constant(gutterId),
+    roofId: fc.constant(roofId),
+    shape: fc.option(fc.constantFrom(...gutterShapes), { nil: null }),
+    width_mm: metres(0, 1200),
+    depth_mm: metres(0, 600),
+    length_m: metres(0, 90),
+    fall_mm_per_m: fc.option(fc.oneof(fc.constant(0), fc.double({ min: -40, max: 40, noNaN: true })), { nil: null }),
+    outlet_mm: metres(0, 1500),
+    baseWidth_mm: metres(0, 1500),
+    outlets_count: half(fc.integer({ min: 0, max: 30 })),
+    runToOutlet_m: metres(0, 120),
+    bends_count: half(fc.integer({ min: 0, max: 9 })),
+    outletGrate: fc.constantFrom('open', 'grated'),
+  });
+
+const anyDownpipe = (downpipeId: string, roofId: string): fc.Arbitrary<DownpipeFacts> =>
+  fc.record({
+    ...constants({ downpipeId, roofId, length_m: null }),
+    bore_mm: metres(0, 900),
+  });
+
+const anyPipe = (pipeId: string): fc.Arbitrary<PipeFacts> =>
+  fc.record({
+    ...constants({ pipeId, elbows_count: 1, tees_count: 0, valves_count: 1, meters_count: 0, otherLoss_k: null }),
+    tankId: fc.option(fc.constantFrom('T1', 'elsewhere'), { nil: null }),
+    leg: fc.constantFrom('tankToUnit', 'unitToTap'),
+    bore_mm: metres(0, 900),
+    length_m: metres(0, 400),
+    material: fc.option(fc.constantFrom(...pipeMaterials), { nil: null }),
   });
 
 const anySite: fc.Arbitrary<SiteFacts> = fc
@@ -61,26 +115,75 @@ const anySite: fc.Arbitrary<SiteFacts> = fc
     tanks: fc
       .integer({ min: 0, max: 5 })
       .chain((count) => fc.tuple(...Array.from({ length: count }, (_, nth) => anyTank(`T${nth + 1}`)))),
+    gutters: fc.oneof(fc.constant([]), fc.tuple(anyGutter('G1', 'R1'), anyGutter('G2', 'R1'), anyGutter('G3', 'R2'))),
+    downpipes: fc.oneof(fc.constant([]), fc.tuple(anyDownpipe('D1', 'R1'), anyDownpipe('D2', 'R2'))),
+    pipes: fc.oneof(fc.constant([]), fc.tuple(anyPipe('P1'), anyPipe('P2'), anyPipe('P3'))),
+    taps_count: half(fc.integer({ min: 0, max: 40 })),
+    tapHeight_m: metres(0, 40),
+    unitHeight_m: metres(0, 40),
+    hasHandPump: fc.option(fc.boolean(), { nil: null }),
   })
   .map((some) => site(some));
+
+/** What is told of it: flows, sludge, pressure, gates, and which station is pressed. */
+const anyTold: fc.Arbitrary<Partial<SectionInput>> = fc.record({
+  pressed: fc.constantFrom('gutter', 'storage', null),
+  partLetters: fc.array(
+    fc.record({
+      part: fc.constantFrom('gutter', 'outlet', 'downpipe', 'overflow', 'pipe'),
+      id: fc.constantFrom('G1', 'G2', 'D1', 'T1', 'T2', 'P1', 'elsewhere'),
+      text: fc.constantFrom('«1.56 of 1.20 L/s»', '«overflow, both of them together: 12.56 of 10.20 L/s»'),
+      verdict: fc.constantFrom('holds', 'tight', 'short', 'unknown', 'notJudged'),
+    }),
+    { maxLength: 6 },
+  ),
+  sludge: fc.array(
+    fc.record({ tankId: fc.constantFrom('T1', 'T2'), height_m: fc.double({ min: 0, max: 9, noNaN: true }) }),
+    {
+      maxLength: 2,
+    },
+  ),
+  gates: fc.array(
+    fc.record({
+      tankId: fc.constantFrom('T1', 'T2', 'T3'),
+      gate: fc.constantFrom('closed', 'open'),
+      words: fc.constantFrom('«not signed: do not fill»', '«signed by somebody on some day of some year»'),
+    }),
+    { maxLength: 3 },
+  ),
+  headLines: fc.array(
+    fc.record({
+      tankIds: fc.constant(['T1', 'T2']),
+      points: fc.array(
+        fc.record({
+          at: fc.constantFrom('tank', 'unit', 'tap'),
+          elevation_m: fc.double({ min: -5, max: 40, noNaN: true }),
+          head_m: fc.double({ min: -90, max: 90, noNaN: true }),
+        }),
+        { maxLength: 5 },
+      ),
+      pumpAdds_m: metres(0, 60),
+    }),
+    { maxLength: 2 },
+  ),
+});
+
+const anyDetail = fc.constantFrom<NonNullable<SectionInput['detail']>>(
+  ...(['whole', 'whole', 'whole', 'roof', 'gutter', 'settling', 'storage', 'stand', 'treatmentUnit', 'tap'] as const),
+);
 
 const anyWidth = fc.constantFrom(280, 328, 640, 690, 1216, 1600);
 
 test('on any building: no letter outside or on another, nothing that is not a number', { timeout: 60_000 }, () => {
   fc.assert(
-    fc.property(
-      anySite,
-      anyWidth,
-      fc.constantFrom<SectionInput['detail']>('whole', 'whole', 'roof', 'gutter', 'storage', 'treatmentUnit', 'tap'),
-      (facts, width, detail) => {
-        const section = sectionOf(inputOf(facts, width, { detail: detail ?? 'whole' }));
-        expect(letterFaults(section)).toEqual([]);
-        expect(isWhole(section)).toBe(true);
-        const plan = planOf({ building: buildingOf(facts), words, width });
-        expect(letterFaults(plan)).toEqual([]);
-        expect(isWhole(plan)).toBe(true);
-      },
-    ),
+    fc.property(anySite, anyWidth, anyDetail, anyTold, (facts, width, detail, told) => {
+      const section = sectionOf(inputOf(facts, width, { ...told, detail }));
+      expect(letterFaults(section)).toEqual([]);
+      expect(isWhole(section)).toBe(true);
+      const plan = planOf({ building: buildingOf(facts), words, width });
+      expect(letterFaults(plan)).toEqual([]);
+      expect(isWhole(plan)).toBe(true);
+    }),
     { numRuns: 150, seed: 20_260_601 },
   );
 });
@@ -89,8 +192,8 @@ test('on any building: lines of the whole stay inside the picture, and both tank
   timeout: 60_000,
 }, () => {
   fc.assert(
-    fc.property(anySite, anyWidth, (facts, width) => {
-      const section = sectionOf(inputOf(facts, width));
+    fc.property(anySite, anyWidth, anyTold, (facts, width, told) => {
+      const section = sectionOf(inputOf(facts, width, told));
       for (const { part, shapes } of section.shapes.filter((one) => one.kind === 'group')) {
         if (part === null) continue;
         for (const { d } of pathsOf(shapes)) {

@@ -1,4 +1,4 @@
-import type { GutterShape, RoofForm, TankRole } from '@eavewell/engine';
+import type { GroundClass, GutterShape, PipeLeg, RoofForm, TankRole } from '@eavewell/engine';
 
 /** Where a measure comes from: taken at the site; made from others that were; or a usual size, since nobody measured it. */
 export type How = 'measured' | 'madeFrom' | 'usual';
@@ -14,12 +14,26 @@ export interface BuiltGutter {
   readonly isShapeKnown: boolean;
   readonly width_m: Measure;
   readonly depth_m: Measure;
+  /** Across its sole. */
+  readonly baseWidth_m: Measure;
+  /** Null where none was measured: the one that is drawn is of usual sizes. */
+  readonly gutterId: string | null;
+  readonly length_m: Measure;
+  /** Toward its outlet; 0: level; under 0: it falls back. Null: nobody measured it. */
+  readonly fall_mm_per_m: number | null;
+  readonly outlet_m: Measure;
+  readonly outlets_count: Measure;
+  readonly isGrated: boolean;
+  /** The farthest way water runs along it to an outlet. */
+  readonly run_m: Measure;
 }
 
 /** A first-flush pipe: what it holds, and the bore it is made of; null where no bore was measured. */
 export interface BuiltDiverter {
   readonly chamber_L: Measure;
   readonly bore_m: number | null;
+  /** Diameter of the hole it empties by; null where it was not measured. */
+  readonly hole_m: number | null;
   readonly isBlocked: boolean;
 }
 
@@ -36,7 +50,11 @@ export interface BuiltRoof {
   /** Ground to the line of the gutter. */
   readonly eaveHeight_m: Measure;
   readonly gutteredFraction: Measure;
+  /** The widest: it speaks for all in the section. */
   readonly gutter: BuiltGutter;
+  /** As many as were measured. */
+  readonly gutters: readonly BuiltGutter[];
+  readonly downpipeIds: readonly string[];
   /** How many downpipes it has, and their greatest bore. */
   readonly downpipes_count: Measure;
   readonly bore_m: Measure;
@@ -56,6 +74,41 @@ export interface BuiltTank {
   readonly standHeight_m: Measure;
   /** Litres between outlet and overflow: the content of a body of water is drawn by these. */
   readonly usable_L: Measure;
+  /** Where the water of the roofs comes in; null: over the wall, as usual. */
+  readonly inletHeight_m: Measure | null;
+  readonly overflowBore_m: Measure;
+  readonly overflows_count: Measure;
+  readonly isOverflowScreened: boolean;
+  readonly cells_count: number;
+  readonly stand: BuiltStand;
+}
+
+/** What a tank stands on. */
+export interface BuiltStand {
+  /** What it rests on; null: nobody said. */
+  readonly ground: GroundClass | null;
+  /** Square pads under its feet; null where none were measured. */
+  readonly pads: { readonly count: number; readonly side_m: number } | null;
+  /** Between the outer edges of its feet. */
+  readonly base_m: Measure;
+}
+
+/** A leg of the pipes from a tank to the taps. */
+export interface BuiltLeg {
+  /** The narrowest of its pipes. */
+  readonly bore_m: Measure;
+  readonly pipeIds: readonly string[];
+}
+
+/** The treatment unit and the taps, as far as their heights and pipes are known. */
+export interface BuiltStops {
+  readonly unitHeight_m: Measure;
+  /** To the mouth of the taps. */
+  readonly tapHeight_m: Measure;
+  readonly taps_count: Measure;
+  /** Null: not said. */
+  readonly hasHandPump: boolean | null;
+  readonly legs: Readonly<Record<PipeLeg, BuiltLeg>>;
 }
 
 /** Tanks that share one level, and the roofs that lead to them. */
@@ -65,7 +118,8 @@ export interface BodyOfWater {
   readonly roofs: readonly BuiltRoof[];
 }
 
-/** The measures of one site, roof to tank. */
+/** The measures of one site, roof to tap. */
 export interface Building {
   readonly bodies: readonly BodyOfWater[];
+  readonly stops: BuiltStops;
 }

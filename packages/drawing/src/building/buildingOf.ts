@@ -9,15 +9,19 @@ import {
 } from '@eavewell/engine';
 import type { BodyOfWater, Building, BuiltRoof, BuiltTank, Measure } from './building.ts';
 import { builtRoof } from './builtRoof.ts';
+import { builtStops } from './builtStops.ts';
 import {
+  mostDrawn_count,
   overTank_m,
+  standBeyond_m,
   usualFreeboard_m,
   usualOutletHeight_m,
+  usualOverflowBore_m,
   usualSlenderness,
   usualStandHeight_m,
   usualTank_L,
 } from './constants.ts';
-import { madeFrom, measured, measuredOr, usual } from './measures.ts';
+import { countedOr, madeFrom, measured, measuredOr, usual } from './measures.ts';
 
 /**
  * Which measures is a site drawn by? What was measured stands; what can be made from it is made; the rest is of usual size
@@ -40,7 +44,7 @@ export function buildingOf(site: SiteFacts): Building {
     const own = roofs.filter((roof) => homeOf(roof) === index).map((roof) => overTanks(roof, built));
     return { tankIds, tanks: built, roofs: own };
   });
-  return { bodies };
+  return { bodies, stops: builtStops(site) };
 }
 
 /** An eave that nobody measured is drawn high enough for the tanks to fill. */
@@ -81,8 +85,35 @@ function builtTank(tank: TankFacts): BuiltTank {
       ? { value: between_L, how: areMeasured ? 'madeFrom' : 'usual' }
       : { value: stated_L, how: 'measured' };
   const standHeight_m = measuredOr(tank.standHeight_m, usualStandHeight_m);
-  return { tankId, role, diameter_m, height_m, outletHeight_m, overflowHeight_m, standHeight_m, usable_L };
+  return {
+    ...{ tankId, role, diameter_m, height_m, outletHeight_m, overflowHeight_m, standHeight_m, usable_L },
+    ...fittingsOf(tank, diameter_m.value, height_m.value),
+  };
 }
+
+/** Its inlet, overflow, cells and stand. */
+function fittingsOf(tank: TankFacts, diameter_m: number, height_m: number) {
+  const inlet_m = positive(tank.inletHeight_m);
+  const bore_m = positive((tank.overflowBore_mm ?? 0) / mm_per_m);
+  const side_m = positive(tank.padSide_m);
+  const pads = countedOr(tank.pads_count, 4, mostDrawn_count);
+  const base_m = diameter_m + 2 * standBeyond_m;
+  return {
+    // An inlet far over its tank was mistyped.
+    inletHeight_m: inlet_m !== null && inlet_m <= height_m + usualSlenderness ? measured(inlet_m) : null,
+    overflowBore_m: bore_m === null ? usual(usualOverflowBore_m) : measured(bore_m),
+    overflows_count: countedOr(tank.overflows_count, 1, mostDrawn_count),
+    isOverflowScreened: tank.overflowScreen === 'screened',
+    cells_count: countedOr(tank.cells_count, 1, mostDrawn_count).value,
+    stand: {
+      ground: tank.groundClass,
+      pads: side_m === null || pads.how === 'usual' ? null : { count: pads.value, side_m },
+      base_m: measuredOr(positive(tank.baseWidth_m), base_m, 0.1),
+    },
+  };
+}
+
+const mm_per_m = 1000;
 
 /** As measured; else from the volume and the height of its water; else from the volume, as tall as such tanks usually are. */
 function diameterOf(

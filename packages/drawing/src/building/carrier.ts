@@ -1,5 +1,5 @@
 import type { Shape } from '../sheet/shapes.ts';
-import type { BuiltTank } from './building.ts';
+import type { BuiltTank, Measure } from './building.ts';
 import { type Layout, type PlacedRoof, type PlacedTank, targetOf } from './layout.ts';
 import { inletIn } from './tankFittings.ts';
 import { atLeast, beside, beyond, line, type Point, pipe, plain, unmeasured, type View } from './view.ts';
@@ -13,6 +13,8 @@ export interface Carrier {
   readonly inletAt: number;
   /** How far the overflow stands over the line of the gutter; 0 where the tank can fill. */
   readonly tooHigh_m: number;
+  /** The same of a measured inlet. */
+  readonly inletTooHigh_m: number;
 }
 
 const steepest = 0.35;
@@ -34,18 +36,31 @@ function carrierTo(roof: PlacedRoof, target: PlacedTank, tank: BuiltTank, k: num
   const from: Point = [roof.x / k + roof.outline.rightPipe_m, roof.outline.branchHeight_m];
   const wall = target.x / k - tank.diameter_m.value / 2;
   const x = wall + inletIn(tank);
-  const top = tank.standHeight_m.value + tank.height_m.value - 0.07;
+  const foot = tank.standHeight_m.value;
+  const measured_m = tank.inletHeight_m === null ? null : foot + tank.inletHeight_m.value;
+  const top = measured_m ?? foot + tank.height_m.value - 0.07;
   const over = tank.standHeight_m.value + tank.overflowHeight_m.value;
   const [drop, run] = [from[1] - top, x - from[0]];
+  const eave = roof.roof.eaveHeight_m;
   // What rests on a size that nobody measured is no finding.
-  const isKnown = [roof.roof.eaveHeight_m, tank.standHeight_m, tank.overflowHeight_m].every(
-    ({ how }) => how === 'measured',
-  );
-  const tooHigh_m = isKnown ? Math.max(0, over - roof.outline.eaveHeight_m) : 0;
+  const areKnown = (...all: readonly Measure[]) => all.every(({ how }) => how === 'measured');
+  const tooHigh_m = areKnown(eave, tank.standHeight_m, tank.overflowHeight_m) ? Math.max(0, over - eave.value) : 0;
+  const isInletKnown = measured_m !== null && areKnown(eave, tank.standHeight_m);
+  const inletTooHigh_m = isInletKnown ? Math.max(0, measured_m - eave.value) : 0;
+  const told = { roof, tank: target, tooHigh_m, inletTooHigh_m };
+  if (measured_m !== null) return { ...told, axis: toInlet(from, wall, x, measured_m), inletAt: measured_m };
   const end = drop > steepest * run ? from[1] - fall * run : Math.min(top, from[1] - 0.01 * run);
   const axis: Point[] = [from, [x, end]];
   if (end > top) axis.push([x, top]);
-  return { roof, tank: target, axis, inletAt: Math.min(top, end), tooHigh_m };
+  return { ...told, axis, inletAt: Math.min(top, end) };
+}
+
+/** To an inlet at its measured height: down beside the wall and in through it; straight up to one that is higher. */
+function toInlet(from: Point, wall: number, x: number, inlet: number): readonly Point[] {
+  const before = Math.max(from[0], wall - 0.2);
+  const at = from[1] - fall * (before - from[0]);
+  if (inlet > at - 0.1) return [from, [before, inlet], [x, inlet]];
+  return [from, [before, at], [before, inlet], [x, inlet]];
 }
 
 /** Two edges at true bore; hidden where it runs behind other buildings. */

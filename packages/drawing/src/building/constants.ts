@@ -27,6 +27,17 @@ export const usualGutterDepth_m = 0.0625;
 export const usualBore_m = 0.075;
 /** Bores of pipe a first-flush chamber is made of, the least first [m]. Common practice, no source. */
 export const chamberBores_m = [0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.6, 0.9, 1.2] as const;
+/** Width of the sole of a trapezoidal gutter to that of its top. Common practice, no source. */
+export const usualSoleShare = 0.6;
+/** Bores of overflow, of the pipe to the treatment unit and of the pipe to the taps [m]. Common practice, no source. */
+export const usualOverflowBore_m = 0.09;
+export const usualLegBore_m = { tankToUnit: 0.06, unitToTap: 0.05 } as const;
+/** Ground to the inlet of the treatment unit and to the mouth of the taps [m]; taps. Ours: a container of 0.4 m on a bench. */
+export const usualUnitHeight_m = 0.3;
+export const usualTapHeight_m = 0.87;
+export const usualTaps_count = 3;
+/** The most cells, overflows and taps that are drawn. Ours: more were mistyped or would close up. */
+export const mostDrawn_count = 12;
 /** First flush where a diverter is there and nothing is known of it [mm]. Source: msma-2011, ch. 6 (from memory). */
 export const usualFirstFlush_mm = 0.5;
 /** Gutter line down to the branch of the first flush, and the least it may be; least length of a chamber; room left under it [m]. Ours. */
@@ -44,6 +55,8 @@ export const usualOutletHeight_m = 0.1;
 export const usualFreeboard_m = 0.1;
 /** Ground to the tank's foot [m]. Common practice, no source: a container of 0.4 m stands under a tap. */
 export const usualStandHeight_m = 0.4;
+/** Stand beyond its tank [m]. Ours. */
+export const standBeyond_m = 0.12;
 /** Height of a dome to the diameter, and the most it may be [m]. Ours. */
 export const domeShare = 0.14;
 export const greatestDome_m = 0.6;

@@ -11,10 +11,13 @@ export interface Dimension {
   readonly at: number;
   /** Where the lines to its ends begin, at either end [px]. */
   readonly ends: readonly [number, number];
+  /** Nothing: the line stands without letters, its measure is told elsewhere. */
   readonly text: string;
   readonly how: How;
   /** May be changed by hand: blue. */
   readonly canChange: boolean;
+  /** Letters that do not fit along it had better stand after it. */
+  readonly isAfter?: boolean;
   /** The least comes first where there is not room for all. */
   readonly rank: number;
 }
@@ -39,6 +42,11 @@ export function dimensionShapes(
   let isAnyDashed = false;
   for (const dimension of [...dimensions].sort((a, b) => a.rank - b.rank)) {
     if (left === 0) break;
+    if (dimension.text === '') {
+      shapes.push(...lines(dimension));
+      placer.avoid(...boxesOf(dimension));
+      continue;
+    }
     const letter = letterOf(dimension).find((one) => placer.takeIfFree(boxOfLetter(one)));
     if (!letter) continue;
     shapes.push(...lines(dimension), { kind: 'letter', ...letter });
@@ -52,7 +60,7 @@ export function dimensionShapes(
 type Letter = Omit<LetterShape, 'kind'>;
 
 /** Where its letters may stand: over the line; else beside its ends. */
-function letterOf({ along, from, to, at, text, canChange, how }: Dimension): readonly Letter[] {
+function letterOf({ along, from, to, at, text, canChange, how, isAfter = canChange }: Dimension): readonly Letter[] {
   const ink: Ink = canChange ? 'water' : how === 'usual' ? 'second' : 'ink';
   const letter = (x: number, y: number, anchor: LetterShape['anchor'], turn_deg = 0): Letter => ({
     x,
@@ -77,9 +85,9 @@ function letterOf({ along, from, to, at, text, canChange, how }: Dimension): rea
     ];
   return [
     ...(fits ? [letter(at - 5, middle, 'middle', 90)] : []),
-    ...(canChange ? [letter(at + 8, middle + 4, 'start')] : []),
+    ...(isAfter ? [letter(at + 8, middle + 4, 'start')] : []),
     letter(at - 8, middle + 4, 'end'),
-    ...(canChange ? [] : [letter(at + 8, middle + 4, 'start')]),
+    ...(isAfter ? [] : [letter(at + 8, middle + 4, 'start')]),
     ...(fits ? [letter(at + 14, middle, 'middle', 90)] : []),
   ];
 }

@@ -1,17 +1,21 @@
 import type { Station } from '@eavewell/engine';
 import type { Building } from './building.ts';
 import { detailPxPerM, greatestPxPerM } from './constants.ts';
+import type { Circle } from './gutterCircle.ts';
+import { runRoom_px } from './gutterRun.ts';
 import {
   type Layout,
   layoutOf,
   type Placed,
-  type PlacedRoof,
   type PlacedTank,
+  reachOf,
+  stopTop_m,
   tapWidth_m,
   topOf,
   unitWidth_m,
 } from './layout.ts';
 import { isException, markRoom } from './marks.ts';
+import { gutteredRoof, listLine_px, type Note, notesOf, tankOf } from './notes.ts';
 import type { SectionInput } from './sectionTypes.ts';
 import type { View } from './view.ts';
 
@@ -31,6 +35,12 @@ export interface Frame {
   /** Where lines of dimension run under the ground [px]. */
   readonly under: number;
   readonly detail: Station | 'whole';
+  /** What a cut-out lists over its picture. */
+  readonly notes: readonly Note[];
+  /** Room for it [px]. */
+  readonly head: number;
+  /** The gutter a cut-out shows large, over its picture. */
+  readonly circle: Circle | null;
 }
 
 /** Under this width letters and dimensions are left to the cut-outs [px]. */
@@ -43,12 +53,13 @@ export function frameOf(input: SectionInput): Frame {
   return detail === 'whole' ? wholeFrame(input) : detailFrame(input, detail);
 }
 
-function wholeFrame({ building, proposed = null, width, pxPerM = null, stations }: SectionInput): Frame {
+function wholeFrame(input: SectionInput): Frame {
+  const { building, proposed = null, width, pxPerM = null } = input;
   const isWide = width >= narrow_px;
   const layout = layoutOf(building, proposed, { width, pxPerM, hasDimensions: isWide });
   const hasDimensions = isWide && layout.hasRoomForLetters;
   const { k } = layout;
-  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? roomOver(layout, stations) : 34));
+  const y0 = Math.ceil(layout.ridge_m * k + (isWide ? roomOver(layout, input) : 34));
   const under = y0 + Math.max(deep_m * k, 20) + (hasDimensions ? 16 : 0);
   const height = Math.ceil(under + (hasDimensions ? 22 : 25));
   const { placed } = layout;
@@ -63,22 +74,27 @@ function wholeFrame({ building, proposed = null, width, pxPerM = null, stations 
     under,
     ridge: y0 - layout.ridge_m * k,
     detail: 'whole',
+    notes: [],
+    head: 0,
+    circle: null,
   };
 }
 
 /** Room over the highest point, so that the marks of roof and tank find their places [px]. */
-function roomOver({ placed, ridge_m, k }: Layout, stations: SectionInput['stations']): number {
+function roomOver({ placed, ridge_m, k }: Layout, { stations, partLetters = [] }: SectionInput): number {
+  const figures = Math.min(3, partLetters.filter(({ verdict }) => isException(verdict)).length) * 18;
   const tanks = placed.flatMap((one) => (one.kind === 'tank' && one.tank ? [topOf(one.tank)] : []));
   const tank = markRoom(stations.storage) - (ridge_m - Math.max(0, ...tanks)) * k;
   const roof = markRoom(stations.roof) - 20;
   // Where the building is small beside its letters, they stand in rows over it: one more for what is told in two lines.
   const rows = Math.max(0, 1400 / k - 24);
   const more = Object.values(stations).filter((verdict) => isException(verdict)).length - 1;
-  return Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
+  return figures + Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
 }
 
 /** A cut-out: what stands about one station, at not less than 40 px to the metre. */
-function detailFrame({ building, proposed = null, width }: SectionInput, station: Station): Frame {
+function detailFrame(input: SectionInput, station: Station): Frame {
+  const { building, proposed = null, width } = input;
   const wide = (k: number) => {
     const whole = layoutOf(building, proposed, { width: 1e7, pxPerM: k, hasDimensions: true, isDetail: true });
     return { layout: whole, window: windowOf(whole, station, building) };
@@ -89,9 +105,12 @@ function detailFrame({ building, proposed = null, width }: SectionInput, station
   const { layout, window } = wide(k);
   const spare = width - (window.to - window.from);
   const left = window.from - (spare > 0 ? spare / 2 : window.isFromRight ? spare : 0);
-  const y0 = Math.ceil(window.top_m * k + 14);
-  const under = y0 + Math.max(deep_m * k, 20) + 14;
   const all = layout.placed.map((one) => ({ ...one, x: one.x - left }));
+  const notes = notesOf({ k, x0: 0, y0: 0 }, all, station, input);
+  const circle = station === 'gutter' ? { x: width - radius_px - 10, y: radius_px + 8, radius: radius_px } : null;
+  const head = headRoom(notes.length, circle);
+  const y0 = Math.ceil(window.top_m * k + 14 + head);
+  const under = y0 + Math.max(deep_m * k, 20) + 14;
   const placed = all.filter((one) => reaches(one, k, width));
   const height = Math.ceil(under + (station === 'treatmentUnit' || station === 'tap' ? 24 : 46));
   return {
@@ -105,7 +124,20 @@ function detailFrame({ building, proposed = null, width }: SectionInput, station
     under,
     ridge: 0,
     detail: station,
+    notes,
+    head,
+    circle,
   };
+}
+
+/** Half of a detail circle [px]. */
+export const radius_px = 52;
+
+/** Room over a cut-out for its list, and for a gutter large and along its run [px]. */
+function headRoom(lines: number, circle: Circle | null): number {
+  const list = lines === 0 ? 0 : lines * listLine_px + 12;
+  // A line that does not fit beside the circle goes under it.
+  return circle === null ? list : Math.max(list + 2 * listLine_px, 2 * circle.radius + 24) + runRoom_px;
 }
 
 function reaches(one: Placed, k: number, width: number): boolean {
@@ -117,7 +149,7 @@ function reaches(one: Placed, k: number, width: number): boolean {
 export function extentOf(one: Placed): readonly [number, number] {
   if (one.kind === 'roof') return [-one.outline.leftOut_m, one.outline.width_m + one.outline.rightOut_m];
   if (one.kind === 'tank') {
-    const radius = Math.max(one.tank?.diameter_m.value ?? 0, one.proposed?.diameter_m.value ?? 0) / 2;
+    const radius = Math.max(...[one.tank, one.proposed].map((tank) => (tank === null ? 0 : reachOf(tank))));
     return [-radius - 0.35, radius + 0.45];
   }
   return [-0.1, one.kind === 'tap' ? tapWidth_m : unitWidth_m];
@@ -133,8 +165,7 @@ interface Window {
 }
 
 function windowOf({ placed, k }: Layout, station: Station, building: Building): Window {
-  const roofs = placed.filter((one): one is PlacedRoof => one.kind === 'roof');
-  const roof = roofs.find(({ outline }) => outline.hasRight) ?? roofs[0];
+  const roof = gutteredRoof(placed);
   if (station === 'roof' || station === 'gutter') {
     if (!roof) return windowOf({ placed, k } as Layout, 'tap', building);
     const { outline, x } = roof;
@@ -144,20 +175,22 @@ function windowOf({ placed, k }: Layout, station: Station, building: Building): 
     const top_m = isRoof ? outline.ridgeHeight_m + 0.2 : Math.min(outline.ridgeHeight_m, outline.eaveHeight_m + 0.75);
     return { from: left, to: right + 64, top_m, isFromRight: true };
   }
-  if (station === 'storage') {
-    const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
+  if (station === 'storage' || station === 'settling' || station === 'stand') {
+    const own = station === 'storage' ? undefined : tankOf(placed, station);
+    const tanks = own ? [own] : placed.filter((one): one is PlacedTank => one.kind === 'tank');
     const [first, last] = [tanks[0]!, tanks[tanks.length - 1]!];
     const top_m = Math.max(
       ...tanks.flatMap(({ tank, proposed }) => [tank, proposed].map((one) => (one ? topOf(one) : 0))),
     );
     return {
-      from: first.x + extentOf(first)[0] * k - 66,
-      to: last.x + extentOf(last)[1] * k + 74,
+      from: first.x + extentOf(first)[0] * k - 92,
+      to: last.x + extentOf(last)[1] * k + 80,
       top_m,
       isFromRight: false,
     };
   }
   const stop = placed.find(({ kind }) => kind === station)!;
   const [left, right] = extentOf(stop);
-  return { from: stop.x + left * k - 12, to: stop.x + right * k + 12, top_m: 1.85, isFromRight: false };
+  const top_m = 0.1 + (stop.kind === 'tap' || stop.kind === 'treatmentUnit' ? stopTop_m(stop.kind, stop.stops) : 0);
+  return { from: stop.x + left * k - 12, to: stop.x + right * k + 12, top_m, isFromRight: false };
 }

@@ -23,7 +23,13 @@ export function gutterSection(view: View, gutter: BuiltGutter, middle: number, r
 }
 
 /** The line of each shape from lip to lip. */
-function profile({ shape }: BuiltGutter, x: number, y: number, width: number, depth: number): readonly Point[] {
+export function profile(
+  { shape, width_m, baseWidth_m }: BuiltGutter,
+  x: number,
+  y: number,
+  width: number,
+  depth: number,
+): readonly Point[] {
   const right = x + width;
   if (shape === 'rectangular')
     return [
@@ -32,13 +38,15 @@ function profile({ shape }: BuiltGutter, x: number, y: number, width: number, de
       [right, y - depth],
       [right, y],
     ];
-  if (shape === 'trapezoidal')
+  if (shape === 'trapezoidal') {
+    const inset = ((1 - baseWidth_m.value / width_m.value) / 2) * width;
     return [
       [x, y],
-      [x + width * 0.2, y - depth],
-      [right - width * 0.2, y - depth],
+      [x + inset, y - depth],
+      [right - inset, y - depth],
       [right, y],
     ];
+  }
   const middle = x + width / 2;
   if (shape === 'cutPipe') return arc(middle, y, width / 2, depth, Math.PI, 2 * Math.PI);
   return [

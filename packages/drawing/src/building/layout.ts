@@ -1,6 +1,7 @@
-import type { BodyOfWater, Building, BuiltRoof, BuiltTank } from './building.ts';
-import { domeShare, greatestDome_m, greatestPxPerM } from './constants.ts';
+import type { BodyOfWater, Building, BuiltRoof, BuiltStops, BuiltTank } from './building.ts';
+import { domeShare, greatestDome_m, greatestPxPerM, standBeyond_m } from './constants.ts';
 import { type RoofOutline, roofOutline } from './roofOutline.ts';
+import { tapLift_m, unitLift_m } from './tapStand.ts';
 
 /** A roof in the section: where its left eave stands [px]. */
 export interface PlacedRoof {
@@ -33,6 +34,9 @@ export interface PlacedTank {
 /** The treatment unit or the taps: where their left edge stands [px]. */
 export interface PlacedStop {
   readonly kind: 'treatmentUnit' | 'tap';
+  readonly stops: BuiltStops;
+  /** As they would be; null where nothing of them changes. */
+  readonly proposed: BuiltStops | null;
   readonly x: number;
 }
 
@@ -85,7 +89,7 @@ export function layoutOf(
   },
 ): Layout {
   const gaps = options.isDetail ? cutOut : options.hasDimensions ? lettered : bare;
-  const slots = [...bodySlots(building, proposed, gaps), ...stopSlots()];
+  const slots = [...bodySlots(building, proposed, gaps), ...stopSlots(building, proposed)];
   const sum = (of: (slot: Slot) => number) => slots.reduce((total, slot) => total + of(slot), 0);
   const wide_m = sum(({ before, size_m, after }) => before.m + size_m + after.m);
   const wide_px = sum(({ before, after }) => before.px + after.px) + 2 * gaps.margin + (options.hasDimensions ? 16 : 0);
@@ -113,14 +117,23 @@ export const domeOf = (diameter_m: number): number => Math.min(greatestDome_m, d
 export const topOf = (tank: BuiltTank): number =>
   tank.standHeight_m.value + tank.height_m.value + domeOf(tank.diameter_m.value) + 0.12;
 
+/** The top of the treatment unit or the taps, or of who stands there [m]. */
+export const stopTop_m = (kind: PlacedStop['kind'], stops: BuiltStops): number =>
+  1.75 + (kind === 'tap' ? tapLift_m(stops) : unitLift_m(stops));
+
+/** How far a tank, or a stand that is wider, reaches from its middle [m]. */
+export const reachOf = ({ diameter_m, stand }: BuiltTank): number =>
+  Math.max(diameter_m.value / 2, stand.base_m.value / 2 - standBeyond_m);
+
 function ridgeOf(placed: readonly Placed[]): number {
   const tops = placed.flatMap((one) => {
     if (one.kind === 'roof')
       return [one.outline.ridgeHeight_m, ...(one.proposed ? [roofOutline(one.proposed).ridgeHeight_m] : [])];
-    if (one.kind !== 'tank') return [2];
+    if (one.kind !== 'tank')
+      return [one.stops, one.proposed].map((stops) => (stops === null ? 0 : stopTop_m(one.kind, stops)));
     return [one.tank, one.proposed].flatMap((tank) => (tank === null ? [] : [topOf(tank)]));
   });
-  return Math.max(...tops) + 0.1;
+  return Math.max(2, ...tops) + 0.1;
 }
 
 /** The tank a roof's water comes to first: one to settle in, else the one named for it, else the first. */
@@ -152,7 +165,7 @@ function bodySlots(building: Building, proposed: Building | null, gaps: Gaps): r
     });
     const pairs = pairsOf(body.tanks, changed?.tanks ?? null);
     const tanks = pairs.map(([tank, other], place): Slot => {
-      const size_m = Math.max(tank?.diameter_m.value ?? 0, other?.diameter_m.value ?? 0);
+      const size_m = 2 * Math.max(tank ? reachOf(tank) : 0, other ? reachOf(other) : 0);
       const isLastOfBody = place === pairs.length - 1;
       const isGoing =
         other === null && changed !== null && !changed.tanks.some(({ tankId }) => tankId === tank?.tankId);
@@ -203,10 +216,12 @@ function isAlike(a: Pair | undefined, b: Pair | undefined): boolean {
 
 const isSame = (a: object, b: object): boolean => JSON.stringify(a) === JSON.stringify(b);
 
-function stopSlots(): readonly Slot[] {
+function stopSlots({ stops }: Building, other: Building | null): readonly Slot[] {
   const none = { m: 0, px: 0 };
+  const proposed = other && !isSame(other.stops, stops) ? other.stops : null;
+  const make = (kind: PlacedStop['kind']) => (x: number) => ({ kind, stops, proposed, x });
   return [
-    { before: { m: 0.3, px: 0 }, size_m: unitWidth_m, after: none, make: (x) => ({ kind: 'treatmentUnit', x }) },
-    { before: { m: 0.1, px: 0 }, size_m: tapWidth_m, after: none, make: (x) => ({ kind: 'tap', x }) },
+    { before: { m: 0.3, px: 0 }, size_m: unitWidth_m, after: none, make: make('treatmentUnit') },
+    { before: { m: 0.1, px: 0 }, size_m: tapWidth_m, after: none, make: make('tap') },
   ];
 }

@@ -107,7 +107,7 @@ export const words: SectionWords = {
   outlets: (count, bore, how, isGrated) =>
     `«${count} outlets ⌀ ${mm(bore)} mm${isGrated ? ', grated' : ''}${doubt(how)}»`,
   bore: (value, how) => `«⌀ ${mm(value)} mm${doubt(how)}»`,
-  larger: (times) => `«A, ${times} times as large»`,
+  larger: (times) => `«${times} times as large»`,
   chamber: (litres, how, hole) =>
     `«${Math.round(litres)} L${doubt(how)}${hole === null ? '' : `, hole ${mm(hole)} mm`}»`,
   holeBlocked: '«hole blocked»',

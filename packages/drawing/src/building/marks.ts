@@ -17,7 +17,8 @@ export interface Balloon {
 export const markRoom = (verdict: StationVerdict): number => (isException(verdict) ? 56 : 34);
 
 const flat: View = { k: 30, x0: 0, y0: 0 };
-const inks: Record<StationVerdict, Ink> = {
+/** What a verdict is lettered in. */
+export const verdictInks: Record<StationVerdict, Ink> = {
   holds: 'second',
   notJudged: 'second',
   tight: 'ochre',
@@ -94,14 +95,15 @@ function drawn({ verdict, words, anchor }: Balloon, box: Box, hasWords: boolean)
     hasHalo: true,
     turn_deg: 0,
   });
-  if (!isException(verdict)) return [...shapes, letter(words.word, box.y + 11, 'lettering', inks[verdict], false)];
-  shapes.push(letter(words.word, box.y + (words.figure === null ? 19 : 13), 'body', inks[verdict], true));
+  if (!isException(verdict))
+    return [...shapes, letter(words.word, box.y + 11, 'lettering', verdictInks[verdict], false)];
+  shapes.push(letter(words.word, box.y + (words.figure === null ? 19 : 13), 'body', verdictInks[verdict], true));
   if (words.figure !== null) shapes.push(letter(words.figure, box.y + 31, 'lettering', 'ink', false));
   return shapes;
 }
 
 /** Small boxes along the hair from a dot to its mark, so that the next words keep off it. */
-function alongHair([x, y]: readonly [number, number], box: Box): readonly Box[] {
+export function alongHair([x, y]: readonly [number, number], box: Box): readonly Box[] {
   const [toX, toY] = [box.x + (x > box.x + box.width / 2 ? box.width - 8 : 8), box.y + (y > box.y ? box.height : 0)];
   return [0.15, 0.3, 0.45, 0.6, 0.75, 0.9].map((share) => ({
     x: x + (toX - x) * share - 5,
@@ -112,7 +114,7 @@ function alongHair([x, y]: readonly [number, number], box: Box): readonly Box[] 
 }
 
 /** From the dot to the nearest side of the mark. */
-function leader([x, y]: readonly [number, number], mark: Box): readonly Shape[] {
+export function leader([x, y]: readonly [number, number], mark: Box): readonly Shape[] {
   const to: readonly [number, number] = [
     Math.min(mark.x + mark.width, Math.max(mark.x, x)),
     Math.min(mark.y + mark.height, Math.max(mark.y, y)),

@@ -78,6 +78,8 @@ export class Placer {
    * @param anchor - the point it belongs to [px]
    * @param side - the preferred way from it, x right and y down [px]
    * @param farthest - how far from the point it may stand [px]; where that is said it also keeps off what is drawn
+   * @param mayCover - may it stand on what is drawn where nothing better is free
+   * @param atMost - else the share of it that may
    * @returns its place, taken [px]; null where the picture is full, or nothing near enough is free
    */
   near(
@@ -85,6 +87,8 @@ export class Placer {
     side: readonly [number, number],
     size: { readonly width: number; readonly height: number },
     farthest = Infinity,
+    mayCover = farthest === Infinity,
+    atMost = 0.2,
   ): Box | null {
     let best: Box | null = null;
     let least = Infinity;
@@ -105,7 +109,7 @@ export class Placer {
         const box = { x, y, ...size };
         if (!this.isFree(box)) continue;
         const over = this.#drawn.reduce((sum, other) => sum + overlap(box, other), 0);
-        if (farthest < Infinity && over > size.width * size.height * 0.2) continue;
+        if (!mayCover && over > size.width * size.height * atMost) continue;
         const cost = away * 0.6 + Math.abs(turn) * 16 + over * 0.12 + this.#crossed(anchor, box) * 24;
         if (cost < least) [best, least] = [box, cost];
       }

@@ -1,11 +1,13 @@
 import type { GroupShape, Handle, LetterShape, Shape } from '../sheet/shapes.ts';
+import type { BuiltLeg, BuiltTank } from './building.ts';
 import { carriersOf } from './carrier.ts';
-import type { Layout, PlacedRoof, PlacedTank } from './layout.ts';
-import { gutteredEaves, hasTwoSlopes } from './planRoof.ts';
+import type { Layout, PlacedRoof, PlacedStop, PlacedTank } from './layout.ts';
+import { fallingGutters, gutteredEaves, hasTwoSlopes } from './planRoof.ts';
 import { group } from './sectionParts.ts';
 import type { SectionWords } from './sectionTypes.ts';
-import { standOut_m } from './stand.ts';
+import { footOf, padPlaces } from './stand.ts';
 import { isTankDashed } from './tank.ts';
+import { tapsAt } from './tapStand.ts';
 import {
   area,
   at,
@@ -37,14 +39,12 @@ export function tankPlan(view: View, { tank, proposed, x }: PlacedTank): readonl
   const groups: GroupShape[] = [];
   if (tank) {
     const radius = tank.diameter_m.value / 2;
-    const standBrush = tank.standHeight_m.how === 'usual' ? unmeasured : plain;
     const lid = Math.min(0.25, radius * 0.3);
     groups.push(
-      group(`stand:${tank.tankId}`, 'storage', [
-        disc(local, 'none', ['thin', standBrush], [0, 0], radius + standOut_m),
-      ]),
+      group(`stand:${tank.tankId}`, 'stand', [...standPlan(local, tank)]),
       group(`tank:${tank.tankId}`, 'storage', [
         disc(local, 'water', ['cut', isTankDashed(tank) ? unmeasured : plain], [0, 0], radius),
+        ...cellsPlan(local, tank),
         disc(local, 'paper', ['thin', plain], [radius * 0.45, -radius * 0.3], lid),
         line(
           local,
@@ -71,6 +71,30 @@ export function tankPlan(view: View, { tank, proposed, x }: PlacedTank): readonl
   return groups;
 }
 
+/** The outline of its footing; its pads, where they were counted. */
+function standPlan(local: View, tank: BuiltTank): readonly Shape[] {
+  const { stand: own, standHeight_m } = tank;
+  const brush = standHeight_m.how === 'usual' || own.base_m.how === 'usual' ? unmeasured : plain;
+  if (own.pads === null) return [disc(local, 'none', ['thin', brush], [0, 0], footOf(tank))];
+  const { side_m } = own.pads;
+  const boxes = padPlaces(tank).map(([x, y]) => boxOf(x - side_m / 2, y - side_m / 2, side_m, side_m));
+  return [area(local, 'concrete', ['thin', brush], ...boxes)];
+}
+
+/** The walls between its cells; how far apart they stand nobody measured. */
+function cellsPlan(local: View, { cells_count, diameter_m }: BuiltTank): readonly Shape[] {
+  const radius = diameter_m.value / 2;
+  const walls = Array.from({ length: cells_count - 1 }, (_, nth): readonly Point[] => {
+    const x = -radius + (2 * radius * (nth + 1)) / cells_count;
+    const half = Math.sqrt(Math.max(0, radius * radius - x * x));
+    return [
+      [x, -half],
+      [x, half],
+    ];
+  });
+  return walls.length === 0 ? [] : [line(local, 'edge', unmeasured, ...walls)];
+}
+
 /** Pipes from the downpipe at the near end of each roof to its tank, and on to the treatment unit. */
 export function wayPlan({ view, layout, tanks }: PlanFrame): readonly Shape[] {
   const carriers = carriersOf(layout).map(({ roof, tank }): Shape => {
@@ -81,7 +105,7 @@ export function wayPlan({ view, layout, tanks }: PlanFrame): readonly Shape[] {
     const axis: readonly Point[] = [from, [turn, from[1]], [turn, 0], to];
     return group(`carrier:${roof.roof.roofId}`, 'gutter', pipe(view, axis, roof.roof.bore_m.value, plain));
   });
-  const unit = layout.placed.find(({ kind }) => kind === 'treatmentUnit');
+  const unit = layout.placed.find((one): one is PlacedStop => one.kind === 'treatmentUnit');
   const first = tanks.find(({ tank }) => tank !== null);
   if (!unit || !first) return carriers;
   const feed = pipe(
@@ -90,8 +114,7 @@ export function wayPlan({ view, layout, tanks }: PlanFrame): readonly Shape[] {
       [first.x / view.k, 0],
       [unit.x / view.k + 0.1, 0],
     ],
-    0.06,
-    plain,
+    ...boreOf(unit.stops.legs.tankToUnit),
   );
   return [...carriers, group('feed', 'treatmentUnit', feed)];
 }
@@ -114,14 +137,13 @@ export function unitPlan({ view, layout }: PlanFrame): readonly Shape[] {
               [0.06, 0],
               [1.3, 0],
             ],
-            0.06,
-            plain,
+            ...boreOf(one.stops.legs.tankToUnit),
           ),
           ...dots,
         ]),
       ];
     }
-    const taps = [0.55, 0.9, 1.25].map((x) => disc(local, 'ink', null, [x, 0], Math.max(0.04, 1.5 / view.k)));
+    const taps = tapsAt(one.stops).map((x) => disc(local, 'ink', null, [x, 0], Math.max(0.04, 1.5 / view.k)));
     const slab = area(local, 'paper', ['thin', dashed], boxOf(0.1, -0.7, 2.3, 1.4));
     const soak = disc(local, 'paper', ['thin', dashed], [2.92, 0], 0.3);
     const feed = pipe(
@@ -130,12 +152,16 @@ export function unitPlan({ view, layout }: PlanFrame): readonly Shape[] {
         [-1.5, 0],
         [1.4, 0],
       ],
-      0.05,
-      plain,
+      ...boreOf(one.stops.legs.unitToTap),
     );
     return [group('tap', 'tap', [slab, ...feed, ...taps, soak])];
   });
 }
+
+const boreOf = ({ bore_m: { value, how } }: BuiltLeg): readonly [number, Brush] => [
+  value,
+  how === 'usual' ? unmeasured : plain,
+];
 
 /** Over each roof: its guttered share, and how many downpipes where there are several. */
 export function planLetters({ view, roofs, height }: PlanFrame, words: SectionWords): readonly LetterShape[] {
@@ -154,7 +180,21 @@ export function planLetters({ view, roofs, height }: PlanFrame, words: SectionWo
       planLetter(right, y - nth * 16, text, 'end', how === 'usual' && nth === 0 ? 'second' : 'water'),
     );
   });
-  return [...shares, ...north];
+  return [...shares, ...north, ...roofs.flatMap((one) => fallLetters(view, one, words))];
+}
+
+/** Along each eave the fall of its gutter, and the bore at the near end of the right one, where it was measured. */
+function fallLetters(view: View, { roof, x }: PlacedRoof, words: SectionWords): readonly LetterShape[] {
+  const falls = fallingGutters(roof).map(({ fall_mm_per_m, x: edge, y, side }): LetterShape => {
+    const isOdd = fall_mm_per_m <= 0;
+    const at = x + edge * view.k - (side === 1 ? 14 : -24);
+    const letter = planLetter(at, view.y0 - y * view.k, words.fall(fall_mm_per_m), 'middle', isOdd ? 'ink' : 'second');
+    return { ...letter, turn_deg: 90, isStrong: isOdd };
+  });
+  if (roof.bore_m.how !== 'measured' || gutteredEaves(roof).right <= 0) return falls;
+  const foot = view.y0 + (roof.length_m.value / 2) * view.k - 8;
+  const edge = x + roof.width_m.value * view.k - 10;
+  return [...falls, planLetter(edge, foot, words.bore(roof.bore_m.value, roof.bore_m.how), 'end', 'second')];
 }
 
 function planLetter(

@@ -1,5 +1,5 @@
 import type { GroupShape, Shape } from '../sheet/shapes.ts';
-import type { BuiltRoof } from './building.ts';
+import type { BuiltGutter, BuiltRoof } from './building.ts';
 import type { PlacedRoof } from './layout.ts';
 import { group } from './sectionParts.ts';
 import {
@@ -36,6 +36,7 @@ export function roofPlan(view: View, { roof, proposed, x }: PlacedRoof): GroupSh
   if (proposed) shapes.push(...eaves(local, proposed, blue));
   shapes.push(...eaves(local, roof, roof.gutteredFraction.how === 'usual' ? unmeasured : plain));
   shapes.push(...downpipes(local, roof));
+  shapes.push(...fallArrows(local, roof));
   return group(`roof:${roof.roofId}`, 'roof', shapes);
 }
 
@@ -134,6 +135,52 @@ function eaves(view: View, roof: BuiltRoof, brush: Brush): readonly Shape[] {
     ]);
   if (runs.length === 0) return [];
   return [group(`gutter:${roof.roofId}`, 'gutter', [line(view, 'cut', brush, ...runs)])];
+}
+
+/** A gutter along an eave whose fall is known: where its arrow and its letters stand, inside the eave [m], and which way. */
+export interface Falling {
+  readonly fall_mm_per_m: number;
+  readonly x: number;
+  readonly y: number;
+  readonly side: 1 | -1;
+}
+
+/** The first gutter is that of the right eave, the second that of the left; each falls to the downpipe at its near end. */
+export function fallingGutters(roof: BuiltRoof): readonly Falling[] {
+  const { right, left } = gutteredEaves(roof);
+  const length = roof.length_m.value;
+  const of = (gutter: BuiltGutter | undefined, share: number, x: number, side: 1 | -1): readonly Falling[] => {
+    const fall = gutter?.fall_mm_per_m ?? null;
+    return fall === null || share <= 0
+      ? []
+      : [{ fall_mm_per_m: fall, x, y: length * (-0.5 + 0.62 * Math.min(1, share)), side }];
+  };
+  return [...of(roof.gutters[0], right, roof.width_m.value, 1), ...of(roof.gutters[1], left, 0, -1)];
+}
+
+/** Inside the eave, the way the water of its gutter runs; none where it is level. */
+function fallArrows(view: View, roof: BuiltRoof): readonly Shape[] {
+  const head = 5 / view.k;
+  const long = Math.min(roof.length_m.value * 0.2, 44 / view.k);
+  const arrows = fallingGutters(roof)
+    .filter(({ fall_mm_per_m }) => fall_mm_per_m !== 0)
+    .flatMap(({ x, y, side, fall_mm_per_m }): readonly (readonly Point[])[] => {
+      const at = x - side * (7 / view.k);
+      const way = fall_mm_per_m > 0 ? -1 : 1;
+      const to = y + (way * long) / 2;
+      return [
+        [
+          [at, y - (way * long) / 2],
+          [at, to],
+        ],
+        [
+          [at - head * 0.6, to - way * head],
+          [at, to],
+          [at + head * 0.6, to - way * head],
+        ],
+      ];
+    });
+  return arrows.length === 0 ? [] : [group(`fall:${roof.roofId}`, 'gutter', [line(view, 'thin', plain, ...arrows)])];
 }
 
 /** Downpipes along the right eave, the first at its near end. */

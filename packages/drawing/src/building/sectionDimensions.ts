@@ -1,9 +1,10 @@
-import type { How, Measure } from './building.ts';
+import type { BuiltTank, How, Measure } from './building.ts';
 import type { Dimension } from './dimensions.ts';
 import type { Frame } from './frame.ts';
-import type { PlacedRoof, PlacedTank } from './layout.ts';
+import type { PlacedRoof, PlacedStop, PlacedTank } from './layout.ts';
+import { tankOf } from './notes.ts';
 import type { SectionWords } from './sectionTypes.ts';
-import { standOut_m } from './stand.ts';
+import { footOf } from './stand.ts';
 
 /** The less sure of several. */
 export const worst = (...all: readonly How[]): How =>
@@ -20,9 +21,38 @@ export function sectionDimensions(frame: Frame, words: SectionWords): readonly D
       if (frame.detail !== 'whole') return [];
       return [...roofDimensions(frame, one, words, rank), ...riseDimension(frame, one, words, rank)];
     }
-    if (one.kind !== 'tank' || !one.tank || (frame.detail !== 'whole' && frame.detail !== 'storage')) return [];
+    if (one.kind !== 'tank') return stopDimensions(frame, one, words);
+    if (!one.tank || !isAbout(frame, one)) return [];
     return tankDimensions(frame, one, words, 10 * tanks++);
   });
+}
+
+/** Does a picture letter a tank? */
+const isAbout = ({ detail, all }: Frame, one: PlacedTank): boolean =>
+  detail === 'whole' ||
+  detail === 'storage' ||
+  ((detail === 'settling' || detail === 'stand') && tankOf(all, detail)?.tank === one.tank);
+
+/** The height of the taps, and of the inlet of the treatment unit, where they were measured. */
+function stopDimensions(
+  { view: { k, y0 }, detail }: Frame,
+  { kind, stops, x }: PlacedStop,
+  words: SectionWords,
+): readonly Dimension[] {
+  const isTap = kind === 'tap';
+  const height = isTap ? stops.tapHeight_m : stops.unitHeight_m;
+  const least_px = isTap || detail === kind ? 4 : 34;
+  if (height.how !== 'measured' || height.value * k < least_px || (detail !== 'whole' && detail !== kind)) return [];
+  const [end, at] = isTap ? [x + 1.4 * k, x + 2.5 * k] : [x, x - 0.24 * k - 8];
+  const run = {
+    from: y0,
+    to: y0 - height.value * k,
+    at,
+    ends: [end, end],
+    rank: isTap ? 7 : 8,
+    isAfter: isTap,
+  } as const;
+  return [dimension('y', height, words.metres, run)];
 }
 
 interface Run {
@@ -32,6 +62,7 @@ interface Run {
   readonly ends: readonly [number, number];
   readonly rank: number;
   readonly canChange?: boolean;
+  readonly isAfter?: boolean;
 }
 
 /** A measure along a run of the picture, in the words for it. */
@@ -118,7 +149,8 @@ function tankDimensions(
   const [left, right] = [x - (diameter_m.value / 2) * k, x + (diameter_m.value / 2) * k];
   const foot = y0 - standHeight_m.value * k;
   const inner = right + 0.24 * k + 18;
-  const isDetail = detail === 'storage';
+  const isDetail = detail === 'storage' || detail === 'settling';
+  const isStand = detail === 'stand';
   const across: Run = { from: left, to: right, at: under, ends: [y0 + 0.2 * k, y0 + 0.2 * k], rank, canChange: true };
   const up: Run = {
     from: foot,
@@ -129,23 +161,49 @@ function tankDimensions(
     canChange: true,
   };
   const dimensions = [
-    ...(isRepeat ? [] : [dimension('x', diameter_m, words.diameter, across)]),
+    ...(isRepeat || isStand ? [] : [dimension('x', diameter_m, words.diameter, across)]),
     ...(isRepeated ? [] : [dimension('y', height_m, words.metres, up)]),
   ];
+  if (isStand) {
+    const { base_m } = tank.stand;
+    const half = (base_m.value / 2) * k;
+    dimensions.push(dimension('x', base_m, words.base, { ...across, from: x - half, to: x + half, canChange: false }));
+  }
   if (isDetail && !isRepeated) {
-    const run: Run = {
-      from: foot,
-      to: foot - overflowHeight_m.value * k,
-      at: inner,
-      ends: [right, right],
-      rank: rank + 5,
-    };
+    const to = foot - overflowHeight_m.value * k;
+    const run: Run = { from: foot, to, at: inner, ends: [right, right], rank: rank + 5 };
     dimensions.push(dimension('y', overflowHeight_m, words.metres, run));
   }
-  if (standHeight_m.value * k > 5 && !isRepeat) {
-    const edge = left - standOut_m * k;
+  return isRepeat ? dimensions : [...dimensions, ...leftDimensions(frame, { tank, x }, words, rank)];
+}
+
+/** Left of a tank, over one another: its stand and its draw-off; outside them its inlet, which must stay apart from the draw-off. */
+function leftDimensions(
+  { view: { k, y0 }, detail }: Frame,
+  { tank, x }: { readonly tank: BuiltTank; readonly x: number },
+  words: SectionWords,
+  rank: number,
+): readonly Dimension[] {
+  const { diameter_m, standHeight_m, outletHeight_m, inletHeight_m, role } = tank;
+  const foot = y0 - standHeight_m.value * k;
+  const left = x - (diameter_m.value / 2) * k;
+  const edge = x - Math.max(footOf(tank), diameter_m.value / 2) * k;
+  const dimensions: Dimension[] = [];
+  const isDetail = detail === 'storage' || detail === 'settling';
+  const up = (height_m: Measure, at: number, rankMore: number): Run => ({
+    from: foot,
+    to: foot - height_m.value * k,
+    at,
+    ends: [left, left],
+    rank: rank + rankMore,
+  });
+  if (standHeight_m.value * k > 5) {
     const run: Run = { from: y0, to: foot, at: edge - 12, ends: [edge, edge], rank: rank + 4 };
     dimensions.push(dimension('y', standHeight_m, words.metres, run));
   }
+  if (isDetail || (role === 'settling' && detail === 'whole' && outletHeight_m.value * k > 5))
+    dimensions.push(dimension('y', outletHeight_m, words.metres, up(outletHeight_m, edge - 12, 3)));
+  if (isDetail && inletHeight_m !== null)
+    dimensions.push(dimension('y', inletHeight_m, words.metres, up(inletHeight_m, edge - 34, 2)));
   return dimensions;
 }

@@ -1,12 +1,17 @@
+import type { Station } from '@eavewell/engine';
 import type { Frame } from './frame.ts';
 import { extentOf } from './frame.ts';
-import { domeOf, type Placed, topOf } from './layout.ts';
-import type { Balloon } from './marks.ts';
+import { domeOf, type Placed, stopTop_m, topOf } from './layout.ts';
+import { type Balloon, isException } from './marks.ts';
+import { tankOf } from './notes.ts';
 import type { Box } from './placer.ts';
 import { sheetAt } from './roofOutline.ts';
 import type { SectionInput } from './sectionTypes.ts';
+import { footOf } from './stand.ts';
+import { unitLift_m } from './tapStand.ts';
+import { isFine } from './view.ts';
 
-/** The five stations' marks, each at the first part of the building that stands for it. */
+/** The seven stations' marks, each at the first part of the building that stands for it. */
 export function balloonsOf({ view, placed }: Frame, { stations, letters }: SectionInput): readonly Balloon[] {
   const { k, y0 } = view;
   const roofs = placed.filter((one) => one.kind === 'roof');
@@ -28,13 +33,23 @@ export function balloonsOf({ view, placed }: Frame, { stations, letters }: Secti
     const top = tank.tank.standHeight_m.value + tank.tank.height_m.value + domeOf(tank.tank.diameter_m.value);
     add('storage', [tank.x, y0 - (top + 0.05) * k], [4, -16]);
   }
+  // Where the building is small, what was not judged of it is left to the page.
+  const isTold = (station: Station) => isFine(view) || stations[station] !== 'notJudged';
+  const settling = tankOf(placed, 'settling');
+  if (settling?.tank && isTold('settling') && (settling.tank.role === 'settling' || isException(stations.settling))) {
+    const { standHeight_m, height_m, diameter_m } = settling.tank;
+    const left = settling.x - diameter_m.value * 0.4 * k;
+    add('settling', [left, y0 - (standHeight_m.value + height_m.value * 0.3) * k], [-26, -20]);
+  }
+  const stood = tankOf(placed, 'stand');
+  if (stood?.tank && isTold('stand') && (stood.tank.standHeight_m.value > 0.03 || isException(stations.stand))) {
+    const height = Math.max(0, stood.tank.standHeight_m.value);
+    add('stand', [stood.x + (footOf(stood.tank) - 0.1) * k, y0 - height * 0.5 * k], [26, 30]);
+  }
   for (const one of placed)
-    if (one.kind === 'treatmentUnit' || one.kind === 'tap')
-      add(
-        one.kind,
-        [one.x + (one.kind === 'tap' ? 0.9 : 0.5) * k, y0 - (one.kind === 'tap' ? 1.06 : 1.28) * k],
-        [3, -22],
-      );
+    if (one.kind === 'treatmentUnit')
+      add('treatmentUnit', [one.x + 0.5 * k, y0 - (1.28 + unitLift_m(one.stops)) * k], [3, -22]);
+    else if (one.kind === 'tap') add('tap', [one.x + 0.9 * k, y0 - (one.stops.tapHeight_m.value + 0.19) * k], [3, -22]);
   return balloons;
 }
 
@@ -63,6 +78,8 @@ function boxesOf(one: Placed, { k, y0 }: Frame['view']): readonly Box[] {
   }
   const [left, right] = extentOf(one);
   const top =
-    one.kind === 'tank' ? Math.max(...[one.tank, one.proposed].map((tank) => (tank ? topOf(tank) : 0))) : 1.75;
+    one.kind === 'tank'
+      ? Math.max(...[one.tank, one.proposed].map((tank) => (tank ? topOf(tank) : 0)))
+      : stopTop_m(one.kind, one.stops);
   return [{ x: one.x + left * k, y: y0 - top * k, width: (right - left) * k, height: top * k }];
 }

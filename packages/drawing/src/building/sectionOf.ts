@@ -4,16 +4,20 @@ import { type Carrier, carriersOf } from './carrier.ts';
 import { paperScales, pxPerM_full } from './constants.ts';
 import { dimensionShapes } from './dimensions.ts';
 import { type Frame, frameOf } from './frame.ts';
+import { gateBands } from './gate.ts';
 import { sectionHandles } from './handles.ts';
+import { headDimensions, headLineShapes } from './headLine.ts';
+import { circleShapes, runShapes } from './largeGutter.ts';
 import { fittingPxPerM } from './layout.ts';
 import { markShapes } from './marks.ts';
+import { noteList, noteShapes, notesOf } from './notes.ts';
 import { boxOfLetter, Placer, widthOf } from './placer.ts';
 import { scaleBar } from './scaleBar.ts';
 import { sectionDimensions } from './sectionDimensions.ts';
 import { balloonsOf, drawnBoxes } from './sectionMarks.ts';
 import { group, sectionParts, watersOf } from './sectionParts.ts';
 import type { Section, SectionInput, SectionWords } from './sectionTypes.ts';
-import { proposed as blue, isFine, line, unmeasured, type View } from './view.ts';
+import { area, proposed as blue, boxOf, isFine, line, unmeasured, type View } from './view.ts';
 import { levelShapes } from './water.ts';
 
 /** Dimension lines of a picture at most. Source: ours, docs/methods/drawing.md. */
@@ -40,7 +44,12 @@ export function sectionOf(input: SectionInput): Section {
     width,
     height,
     pxPerM: view.k,
-    shapes: [...sectionParts(frame, waterOf), ...letters],
+    shapes: [
+      ...sectionParts(frame, waterOf, input.sludge),
+      ...headLineShapes(frame, input.headLines ?? []),
+      ...headPaper(frame),
+      ...letters,
+    ],
     handles: sectionHandles(frame),
     isCutOut: detail !== 'whole',
     waters,
@@ -77,16 +86,25 @@ function sectionLetters(frame: Frame, input: SectionInput): readonly Shape[] {
   const { view, width, height, detail, all } = frame;
   const placer = new Placer({ x: 0, y: 0, width, height }, drawnBoxes(frame));
   const bar = scaleBar(view, width - 10, height - 6, input.words, placer);
+  const bands = frame.hasDimensions ? gateBands(frame, input.gates ?? [], placer) : [];
+  const circled = circleShapes(frame, input, placer);
+  const list = noteList(frame.notes, [12, 8], frame.head, placer);
+  const large = [...circled, ...runShapes(frame, list.foot, input.words, placer)];
   const told = frame.hasWords ? proposedLetters(frame, input.proposedWords ?? [], placer) : [];
   const { shapes: dimensions } = frame.hasDimensions
-    ? dimensionShapes(sectionDimensions(frame, input.words), placer, mostDimensions)
+    ? dimensionShapes(dimensionsOf(frame, input), placer, mostDimensions)
     : { shapes: [] };
   const carriers = frame.hasWords ? carriersOf({ k: view.k, placed: all }) : [];
   const marks = detail === 'whole' ? markShapes(balloonsOf(frame, input), placer, frame.hasWords) : [];
   const high = tooHigh(frame, carriers, input.words, placer);
+  const notes =
+    detail === 'whole' && frame.hasDimensions
+      ? noteShapes(notesOf(view, all, 'whole', input), placer, !isFine(view))
+      : [];
   const slope = frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : [];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
-  return [group(null, null, [...dimensions, ...told, ...high, ...slope, ...key]), ...marks, group(null, null, bar)];
+  const quiet = [...dimensions, ...told, ...high, ...slope, ...list.shapes, ...notes, ...key];
+  return [...large, group(null, null, quiet), ...bands, ...marks, group(null, null, bar)];
 }
 
 /**
@@ -139,11 +157,30 @@ function proposedLetters({ view, placed }: Frame, lines: readonly string[], plac
   );
 }
 
-/** Where a tank stands too high for its gutter, it is said beside the pipe. */
+/** Under the list of a cut-out nothing of the building is seen. */
+function headPaper({ width, head }: Frame): readonly Shape[] {
+  if (head === 0) return [];
+  const flat: View = { k: 30, x0: 0, y0: 0 };
+  const foot = -head / flat.k;
+  return [
+    area(flat, 'paper', null, boxOf(0, foot, width / flat.k, -foot)),
+    line(flat, 'hair', { ink: 'rule', dash: 'none' }, [
+      [0, foot],
+      [width / flat.k, foot],
+    ]),
+  ];
+}
+
+const dimensionsOf = (frame: Frame, { words, headLines = [] }: SectionInput) => [
+  ...sectionDimensions(frame, words),
+  ...(frame.detail === 'whole' || frame.detail === 'tap' ? headDimensions(frame, headLines) : []),
+];
+
+/** Where a tank, or its inlet, stands too high for its gutter, it is said beside the pipe. */
 function tooHigh({ view }: Frame, carriers: readonly Carrier[], words: SectionWords, placer: Placer): readonly Shape[] {
-  return carriers.flatMap(({ axis, tooHigh_m }) => {
-    if (tooHigh_m <= 0.005) return [];
-    const text = words.tankTooHigh(tooHigh_m);
+  return carriers.flatMap(({ axis, tooHigh_m, inletTooHigh_m }) => {
+    if (Math.max(tooHigh_m, inletTooHigh_m) <= 0.005) return [];
+    const text = tooHigh_m > 0.005 ? words.tankTooHigh(tooHigh_m) : words.inletTooHigh(inletTooHigh_m);
     const [x, y] = axis[1]!;
     const anchor = [view.x0 + x * view.k, view.y0 - y * view.k] as const;
     const box = placer.near(anchor, [-14, -8], { width: widthOf(text, 'lettering', true), height: 14 });

@@ -4,17 +4,18 @@ import { type Carrier, carrierShapes, carriersOf } from './carrier.ts';
 import { firstFlush, postOf } from './firstFlush.ts';
 import type { Frame } from './frame.ts';
 import { earth, groundLine, type Sunk } from './ground.ts';
+import { groundHatch, hatched_m } from './groundHatch.ts';
 import { gutterBrush, gutterSection, headAndPipe, hiddenCrossing } from './gutter.ts';
-import type { Placed, PlacedRoof, PlacedTank } from './layout.ts';
+import type { Placed, PlacedRoof, PlacedStop, PlacedTank } from './layout.ts';
 import { roofOutline } from './roofOutline.ts';
 import { proposedRoof, roofSection } from './roofSection.ts';
-import type { WaterPlace } from './sectionTypes.ts';
-import { proposedStand, stand, standOut_m } from './stand.ts';
+import type { SludgeDepth, WaterPlace } from './sectionTypes.ts';
+import { footOf, proposedStand, stand } from './stand.ts';
 import { isTankDashed, proposedTank, tankSection } from './tank.ts';
 import { joiningPipe } from './tankFittings.ts';
 import { soakaway, tapStand } from './tapStand.ts';
 import { treatmentUnit } from './treatmentUnit.ts';
-import { at, proposed as blue, pipe, plain, type View } from './view.ts';
+import { at, proposed as blue, pipe, plain, unmeasured, type View } from './view.ts';
 import { cutWalls, footings, houseOf, roomBeyond } from './wall.ts';
 
 export const group = (part: string | null, station: Station | null, shapes: readonly Shape[]): GroupShape => ({
@@ -28,6 +29,7 @@ export const group = (part: string | null, station: Station | null, shapes: read
 export function sectionParts(
   { view, width, placed, all }: Frame,
   waterOf: (tankId: string) => GroupShape,
+  sludge: readonly SludgeDepth[] = [],
 ): readonly Shape[] {
   const roofs = placed.filter((one): one is PlacedRoof => one.kind === 'roof');
   const tanks = placed.filter((one): one is PlacedTank => one.kind === 'tank');
@@ -37,16 +39,16 @@ export function sectionParts(
   const seen = carriers.filter(({ axis }) => axis[0]![0] * view.k < width && axis[axis.length - 1]![0] > 0);
   const sunk = placed.flatMap((one) => sunkOf(one, view.k));
   return [
-    group(null, null, earth(view, width, sunk)),
+    group(null, null, earth(view, width, [...sunk, ...tanks.flatMap((one) => hatchedOf(one, view.k))])),
     ...roofs.map((one) => houseGroup(view, one)),
     ...seen.map((one) => group(`carrier:${one.roof.roof.roofId}`, 'gutter', carrierShapes(view, one, every))),
     ...roofs.flatMap((one) => gutterGroups(view, one)),
     ...feedPipe(view, all, width),
-    ...tanks.flatMap((one) => tankGroups(view, one, everyTank, carriers, waterOf)),
+    ...tanks.flatMap((one) => tankGroups(view, one, everyTank, carriers, waterOf, sludge)),
     ...placed.flatMap((one) => {
       if (one.kind === 'treatmentUnit')
-        return [group('treatmentUnit', 'treatmentUnit', treatmentUnit(at(view, one.x)))];
-      return one.kind === 'tap' ? [group('tap', 'tap', tapStand(at(view, one.x)))] : [];
+        return [group('treatmentUnit', 'treatmentUnit', treatmentUnit(at(view, one.x), one.stops))];
+      return one.kind === 'tap' ? [group('tap', 'tap', tapStand(at(view, one.x), one.stops))] : [];
     }),
     groundLine(view, width, sunk),
   ];
@@ -130,6 +132,7 @@ function tankGroups(
   tanks: readonly PlacedTank[],
   carriers: readonly Carrier[],
   waterOf: (tankId: string) => GroupShape,
+  sludge: readonly SludgeDepth[],
 ): readonly GroupShape[] {
   const { tank, proposed, body, isLastOfBody, x } = placed;
   const local = at(view, x);
@@ -142,10 +145,12 @@ function tankGroups(
     const own = tanks.filter((one) => one.body === body && one.tank !== null);
     const before = own[own.findIndex((one) => one.tank === tank) - 1];
     const isLast = isLastOfBody || own[own.length - 1]?.tank === tank;
+    const sludge_m = sludge.find(({ tankId }) => tankId === tank.tankId)?.height_m ?? null;
     groups.push(
-      group(`stand:${tank.tankId}`, 'storage', stand(local, tank, 0)),
+      group(`ground:${tank.tankId}`, 'stand', groundHatch(local, tank, 0)),
+      group(`stand:${tank.tankId}`, 'stand', stand(local, tank, 0)),
       group(`tank:${tank.tankId}`, 'storage', [
-        ...tankSection(local, tank, 0, water, { inletAt, hasOutlet: isLast }),
+        ...tankSection(local, tank, 0, water, { inletAt, hasOutlet: isLast, sludge_m }),
         ...(before?.tank ? joiningPipe(local, before.tank, (before.x - x) / view.k, tank, 0) : []),
       ]),
     );
@@ -164,11 +169,11 @@ function tankGroups(
 const isSameStand = (tank: PlacedTank['tank'], other: NonNullable<PlacedTank['proposed']>): boolean =>
   tank !== null &&
   tank.standHeight_m.value === other.standHeight_m.value &&
-  tank.diameter_m.value === other.diameter_m.value;
+  tank.stand.base_m.value === other.stand.base_m.value;
 
 /** From the last tank of each body of water down to a pipe along the ground, to the treatment unit. */
 function feedPipe(view: View, placed: readonly Placed[], width: number): readonly GroupShape[] {
-  const unit = placed.find(({ kind }) => kind === 'treatmentUnit');
+  const unit = placed.find((one): one is PlacedStop => one.kind === 'treatmentUnit');
   if (!unit) return [];
   // A cut-out far from it shows none of it.
   if (placed.every((one) => one.kind !== 'tank' || one.x > width)) return [];
@@ -178,18 +183,21 @@ function feedPipe(view: View, placed: readonly Placed[], width: number): readonl
     const out = x / view.k + tank!.diameter_m.value / 2;
     const from = tank!.standHeight_m.value + tank!.outletHeight_m.value;
     const down = out + 0.3;
+    const to = unit.stops.unitHeight_m.value;
+    const along = Math.min(0.14, to, from);
+    const { value, how } = unit.stops.legs.tankToUnit.bore_m;
     return pipe(
       view,
       [
         [out + 0.1, from],
         [down, from],
-        [down, 0.14],
-        [unit.x / view.k - 0.1, 0.14],
-        [unit.x / view.k - 0.1, 0.3],
-        [unit.x / view.k, 0.3],
+        [down, along],
+        [unit.x / view.k - 0.1, along],
+        [unit.x / view.k - 0.1, to],
+        [unit.x / view.k, to],
       ],
-      0.06,
-      plain,
+      value,
+      how === 'usual' ? unmeasured : plain,
     );
   });
   return [group('feed', 'treatmentUnit', shapes)];
@@ -211,8 +219,20 @@ function sunkOf(one: Placed, k: number): Sunk {
     ];
   if (one.kind === 'treatmentUnit') return [[x, x + 2.2]];
   if (one.kind !== 'tank' || one.tank === null) return [];
-  const half = one.tank.diameter_m.value / 2 + standOut_m;
-  return [[x - half, x + half]];
+  const { pads } = one.tank.stand;
+  const half = footOf(one.tank);
+  return pads !== null && half > pads.side_m
+    ? [
+        [x - half, x - half + pads.side_m],
+        [x + half - pads.side_m, x + half],
+      ]
+    : [[x - half, x + half]];
+}
+
+/** Where its own hatch tells what the ground is [m of the picture]. */
+function hatchedOf({ tank, x }: PlacedTank, k: number): Sunk {
+  const half = tank && hatched_m(tank);
+  return half === null ? [] : [[x / k - half, x / k + half]];
 }
 
 /** The tank that holds the water: as it would be, where anything is proposed for it; null for one that would go. */

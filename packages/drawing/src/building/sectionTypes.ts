@@ -34,7 +34,7 @@ export interface SectionWords {
   outlets(count: number, bore_m: number, how: How, isGrated: boolean): string;
   /** The inside diameter of a pipe: `⌀ 90 mm`. */
   bore(value_m: number, how: How): string;
-  /** A detail circle: `A, 8 times as large`. */
+  /** A detail circle: `8 times as large`. */
   larger(times: number): string;
   /** What a first-flush chamber holds: `40 L`, and by which hole it empties: `hole 3 mm`; null: not measured. */
   chamber(volume_L: number, how: How, hole_m: number | null): string;

@@ -2,12 +2,21 @@ import type { GroupShape, Shape } from '../sheet/shapes.ts';
 import { px } from '../sheet/svgOf.ts';
 import type { BuiltTank } from './building.ts';
 import { domeOf } from './layout.ts';
-import { inletInside, outletValve, overflowPipe, sludge } from './tankFittings.ts';
+import { cellWalls, sludge } from './settling.ts';
+import { inletInside, outletValve, overflowPipe } from './tankFittings.ts';
 import { area, type Brush, boxOf, line, penOf, plain, trace, unmeasured, type View } from './view.ts';
 
 /** Are its outlines drawn dashed? */
 export const isTankDashed = ({ diameter_m, height_m }: BuiltTank): boolean =>
   diameter_m.how === 'usual' || height_m.how === 'usual';
+
+interface Fitted {
+  /** Where the pipe from the roofs comes in, over the ground [m]; null: none does. */
+  readonly inletAt: number | null;
+  readonly hasOutlet: boolean;
+  /** How deep what settled lies; null: not known. */
+  readonly sludge_m: number | null;
+}
 
 /** A tank cut through its middle x, with its fittings; its water is given, so that it can be drawn anew: null where it would go. */
 export function tankSection(
@@ -15,7 +24,7 @@ export function tankSection(
   tank: BuiltTank,
   x: number,
   water: GroupShape | null,
-  { inletAt, hasOutlet }: { readonly inletAt: number | null; readonly hasOutlet: boolean },
+  { inletAt, hasOutlet, sludge_m }: Fitted,
 ): readonly Shape[] {
   const radius = tank.diameter_m.value / 2;
   const foot = tank.standHeight_m.value;
@@ -25,7 +34,8 @@ export function tankSection(
     area(view, 'paper', null, boxOf(left, foot, 2 * radius, tank.height_m.value)),
     { kind: 'path', d: dome(view, tank, x), pen: penOf(view, 'edge', brush), ground: 'paper' },
     ...(water === null ? [] : [water]),
-    ...sludge(view, tank, x),
+    ...sludge(view, tank, x, sludge_m),
+    ...cellWalls(view, tank, x),
     ...(inletAt === null ? [] : inletInside(view, tank, x, inletAt)),
     ...overflowPipe(view, tank, x),
     line(view, 'cut', brush, [

@@ -1,6 +1,7 @@
 import type { Shape } from '../sheet/shapes.ts';
 import type { BuiltTank } from './building.ts';
-import { area, boxOf, disc, isFine, line, type Point, pipe, plain, unmeasured, type View } from './view.ts';
+import { footOf } from './stand.ts';
+import { area, curve, disc, isFine, line, type Point, pipe, plain, unmeasured, type View } from './view.ts';
 
 const pipe_m = 0.09;
 
@@ -29,8 +30,10 @@ export function overflowPipe(view: View, tank: BuiltTank, x: number): readonly S
   const right = x + tank.diameter_m.value / 2;
   const y = foot + tank.overflowHeight_m.value;
   const end = Math.max(0.18, foot + tank.outletHeight_m.value + 0.12);
-  const brush = tank.overflowHeight_m.how === 'usual' ? unmeasured : plain;
-  const out = right + 0.15;
+  const bore = tank.overflowBore_m.value;
+  const isUsual = tank.overflowHeight_m.how === 'usual' || tank.overflowBore_m.how === 'usual';
+  const brush = isUsual ? unmeasured : plain;
+  const out = right + Math.max(0.15, bore / 2 + 0.06);
   if (y - end < 0.15) return [];
   return [
     ...pipe(
@@ -40,16 +43,31 @@ export function overflowPipe(view: View, tank: BuiltTank, x: number): readonly S
         [out, y],
         [out, end],
       ],
-      pipe_m,
+      bore,
       brush,
     ),
-    ...(isFine(view) ? [screenAt(view, out, end)] : []),
+    ...(isFine(view) && tank.isOverflowScreened ? [screenAt(view, out, end, bore)] : []),
+    ...overflowWay(view, out, end, footOf(tank) + x),
+  ];
+}
+
+/** Where it leads nobody said: dashed, clear of the footing. */
+function overflowWay(view: View, x: number, end: number, foot: number): readonly Shape[] {
+  const to = Math.max(x, foot) + 0.4;
+  const head = Math.max(0.06, 3 / view.k);
+  return [
+    line(view, 'thin', unmeasured, curve([x, end - 0.03], [x + (to - x) * 0.25, 0.05], [to, 0.03], 6)),
+    line(view, 'thin', plain, [
+      [to - head, 0.03 + head * 0.6],
+      [to, 0.03],
+      [to - head, 0.03 - head * 0.2],
+    ]),
   ];
 }
 
 /** A screen over the end of a pipe: small crosses. */
-function screenAt(view: View, x: number, y: number): Shape {
-  const half = pipe_m / 2 + 0.015;
+function screenAt(view: View, x: number, y: number, bore: number): Shape {
+  const half = bore / 2 + 0.015;
   const lines = [-1, -0.33, 0.33, 1].map((share): readonly Point[] => [
     [x + share * half - 0.01, y + 0.02],
     [x + share * half + 0.01, y - 0.03],
@@ -84,21 +102,6 @@ export function outletValve(view: View, tank: BuiltTank, x: number): readonly Sh
     ),
     area(view, 'ink', ['thin', plain], bow),
   ];
-}
-
-/** What settles: a thin uneven layer, deeper in a settling tank. */
-export function sludge(view: View, tank: BuiltTank, x: number): readonly Shape[] {
-  if (!isFine(view)) return [];
-  const width = tank.diameter_m.value;
-  const deep = tank.role === 'settling' ? 0.16 : 0.05;
-  const foot = tank.standHeight_m.value;
-  const count = Math.min(60, Math.round(width / 0.06));
-  const dots = Array.from({ length: count }, (_, nth): readonly Point[] => {
-    const at = x - width / 2 + 0.04 + ((width - 0.08) * (nth + 0.5)) / count;
-    const up = deep * (0.25 + 0.6 * Math.abs(Math.sin(nth * 2.4)));
-    return boxOf(at - 0.012, foot + up - 0.01, 0.024, 0.02);
-  });
-  return [area(view, 'ink', null, ...dots)];
 }
 
 /** A pipe at the foot that joins a tank to the one before it; in a settling tank it rises to the draw-off. */

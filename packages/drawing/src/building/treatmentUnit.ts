@@ -1,22 +1,42 @@
 import type { Shape } from '../sheet/shapes.ts';
+import type { BuiltStops } from './building.ts';
+import { usualUnitHeight_m } from './constants.ts';
 import { person } from './people.ts';
-import { area, type Brush, boxOf, disc, isFine, line, type Point, pipe, plain, type View } from './view.ts';
+import { legsUnder, unitLift_m } from './tapStand.ts';
+import {
+  area,
+  type Brush,
+  boxOf,
+  disc,
+  isFine,
+  line,
+  type Point,
+  pipe,
+  plain,
+  raised,
+  unmeasured,
+  type View,
+} from './view.ts';
 
 /** Not judged yet, so nothing of it is measured: its frame is dashed. */
 const dashed: Brush = { ink: 'mark', dash: 'unknown' };
 
 /** The treatment unit: three cartridges between two pipes, a hand pump beside them, someone who pumps. Left edge at 0. */
-export function treatmentUnit(view: View): readonly Shape[] {
+export function treatmentUnit(view: View, stops: BuiltStops): readonly Shape[] {
+  const lift = unitLift_m(stops);
+  const up = raised(view, lift);
+  const inlet = Math.min(usualUnitHeight_m, stops.unitHeight_m.value);
+  const pumping = stops.hasHandPump === false ? [] : [...handPump(up, 1.24), ...person(up, 'pumps', 2.02, 0.06, -1)];
   return [
-    area(view, 'concrete', ['thin', dashed], boxOf(0, -0.06, 2.2, 0.12)),
-    ...frame(view),
-    ...[0.22, 0.5, 0.78].flatMap((x) => cartridge(view, x)),
-    ...handPump(view, 1.24),
-    ...person(view, 'pumps', 2.02, 0.06, -1),
+    ...legsUnder(view, lift, [0.1, 1.1, 2.1]),
+    area(up, 'concrete', ['thin', dashed], boxOf(0, -0.06, 2.2, 0.12)),
+    ...frame(up, inlet, stops.unitHeight_m.how === 'usual' ? unmeasured : plain),
+    ...[0.22, 0.5, 0.78].flatMap((x) => cartridge(up, x, inlet)),
+    ...pumping,
   ];
 }
 
-function frame(view: View): readonly Shape[] {
+function frame(view: View, inlet: number, brush: Brush): readonly Shape[] {
   const posts = [0.04, 0.94].map((x) => boxOf(x, 0.06, 0.06, 1.14));
   return [
     area(view, 'paper', ['thin', dashed], ...posts),
@@ -24,11 +44,11 @@ function frame(view: View): readonly Shape[] {
     ...pipe(
       view,
       [
-        [-0.02, 0.3],
-        [0.98, 0.3],
+        [-0.02, inlet],
+        [0.98, inlet],
       ],
       0.06,
-      plain,
+      brush,
     ),
     ...pipe(
       view,
@@ -56,7 +76,7 @@ function frame(view: View): readonly Shape[] {
 }
 
 /** A housing with its fibres, open at both ends to the pipes. */
-function cartridge(view: View, x: number): readonly Shape[] {
+function cartridge(view: View, x: number, inlet: number): readonly Shape[] {
   const [width, low, tall] = [0.15, 0.42, 0.54];
   const shapes: Shape[] = [
     line(
@@ -64,7 +84,7 @@ function cartridge(view: View, x: number): readonly Shape[] {
       'thin',
       plain,
       [
-        [x, 0.33],
+        [x, inlet + 0.03],
         [x, low],
       ],
       [

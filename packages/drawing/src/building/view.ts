@@ -24,6 +24,8 @@ export const beyond: Brush = { ink: 'mark', dash: 'none' };
 export const faint: Brush = { ink: 'rule', dash: 'none' };
 
 export const at = (view: View, x0: number): View => ({ ...view, x0 });
+/** The same, with its ground so much higher. */
+export const raised = (view: View, by_m: number): View => ({ ...view, y0: view.y0 - by_m * view.k });
 export const isFine = ({ k }: View): boolean => k >= finePxPerM;
 /** The least number of metres that is so many px. */
 export const atLeast = ({ k }: View, length_m: number, least_px: number): number => Math.max(length_m, least_px / k);

@@ -1,4 +1,5 @@
 export * from './buildingFacts.ts';
+export * from './cylinder.ts';
 export * from './days.ts';
 export * from './drainageFindings.ts';
 export * from './draws.ts';

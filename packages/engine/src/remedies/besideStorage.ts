@@ -10,7 +10,7 @@ import { type OtherStations, otherStations } from '../siteStations.ts';
 import type { ChangedSite } from './changedSite.ts';
 import { changeKinds, type FittingChange } from './changes.ts';
 import { nothingToBuy } from './cost.ts';
-import { type FittingCase, withFittings } from './fittingOptions.ts';
+import { type FittingCase, type Reached, withFittings } from './fittingOptions.ts';
 import { gutterFittings } from './gutterFittings.ts';
 import type { Market } from './market.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
@@ -32,7 +32,9 @@ export class BesideStorage {
   readonly #judge: JudgeOthers;
   readonly #market: Market;
   readonly #now: SiteDesign;
-  readonly #known = new Map<string, readonly FittingChange[]>();
+  /** The tanks there are. */
+  readonly #tankIds: ReadonlySet<string>;
+  readonly #known = new Map<string, readonly FittingChange[] | null>();
   /** Stations that gutters and pipes of the catalogue lift, nothing else changed. */
   readonly moved: ReadonlySet<StationBeside>;
   /** How the moved ones then stand. */
@@ -44,6 +46,7 @@ export class BesideStorage {
     this.#judge = judge;
     this.#market = market;
     this.#now = now;
+    this.#tankIds = new Set(site.tanks.map(({ tankId }) => tankId));
     this.fittings = this.fittingsOf({ site, toBuy: nothingToBuy });
     const then = this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand);
     this.moved = new Set(
@@ -57,42 +60,62 @@ export class BesideStorage {
     return stationsBeside.filter((one) => !this.moved.has(one) && isWanting(this.#now.stations[one]));
   }
 
-  /** Which gutters and pipes does a site with other changes take? Those of a station only where they leave it no worse than tight, and better than without. */
+  /**
+   * Which gutters and pipes does a site with other changes take? For each station those with which it holds; where none does and it is
+   * short, those with which it is tight.
+   */
   fittingsOf(changed: ChangedSite): readonly FittingChange[] {
-    const { site } = changed;
-    const ofRoofs = JSON.stringify([
-      site.roofs.map((roof) => ({ ...roof, diverter: null })),
-      site.gutters,
-      site.downpipes,
-    ]);
-    const ofTanks = JSON.stringify(site.tanks.map((tank) => ({ ...tank, ...unlooked })));
-    const ofPipes = JSON.stringify(site.pipes);
-    return this.#kept(`${ofRoofs} ${ofTanks} ${ofPipes}`, () => {
-      const before = this.#judge(site, noDemand).verdicts;
-      const given: FittingCase = {
-        toBuy: changed.toBuy,
-        market: this.#market,
-        isStormCapped: (this.#now.storm?.cappedBy ?? null) !== null,
-        judge: (one) => this.#judge(one, noDemand),
-      };
-      const found: FittingChange[] = [];
-      const take = (station: 'gutter' | 'tap', some: readonly FittingChange[]) => {
-        if (some.length === 0) return;
-        const then = this.#judge(withFittings(site, some, changed.toBuy), noDemand).verdicts[station];
-        if (isBetter(then, before[station]) && then !== 'unknown') found.push(...some);
-      };
-      if (isLiftable(before.gutter))
-        take('gutter', [
-          ...this.#kept(`gutters ${ofRoofs}`, () => gutterFittings(site, given)),
-          ...this.#kept(`overflows ${ofRoofs} ${ofTanks}`, () => overflowFittings(site, given)),
-        ]);
-      if (isLiftable(before.tap))
-        take(
-          'tap',
-          this.#kept(`pipes ${ofTanks} ${ofPipes}`, () => pipeFittings(site, given)),
-        );
-      return together(found);
-    });
+    const { site, toBuy } = changed;
+    const roofs = site.roofs.map((roof) => ({ ...roof, diverter: null }));
+    const tanks = site.tanks.map((tank) => ({ ...tank, ...unlooked }));
+    const keys: FittingKeys = {
+      roofs: JSON.stringify([roofs, site.gutters, site.downpipes]),
+      tanks: JSON.stringify(tanks),
+      pipes: JSON.stringify(site.pipes),
+    };
+    const key = `all ${keys.roofs} ${keys.tanks} ${keys.pipes}`;
+    const judge: FittingCase['judge'] = (one) => this.#judge(one, noDemand);
+    const given = { toBuy, market: this.#market, judge };
+    return this.#kept(key, () => together(this.#found(site, given, keys)))!;
+  }
+
+  #found(site: SiteFacts, given: FittingCase, keys: FittingKeys): readonly FittingChange[] {
+    const others = this.#judge(site, noDemand);
+    const { verdicts, drainage } = others;
+    const take = (
+      station: 'gutter' | 'tap',
+      canHold: boolean,
+      find: (target: Reached) => readonly FittingChange[] | null,
+    ) => {
+      const targets = verdicts[station] === 'short' ? (['holds', 'tight'] as const) : (['holds'] as const);
+      for (const target of targets) {
+        const found = target === 'holds' && !canHold ? null : find(target);
+        if (found === null) continue;
+        const then = this.#judge(withFittings(site, found, given.toBuy), noDemand);
+        const isAssumed = station === 'gutter' && this.#isAssumedOfNew(then, site);
+        if (then.verdicts[station] === target || then.verdicts[station] === 'holds' || isAssumed) return found;
+      }
+      return [];
+    };
+    // What is tight by the storm itself, or by an assumption alone, no part makes hold.
+    const canHold =
+      (drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
+      (this.#now.storm?.cappedBy ?? null) === null;
+    const ofGutters = (target: Reached) => {
+      const gutters = this.#kept(`gutters ${target} ${keys.roofs}`, () => gutterFittings(site, given, target));
+      if (gutters === null) return null;
+      const key = `overflows ${target} ${keys.roofs} ${keys.tanks}`;
+      // No more can be said of the overflow of a tank that is not there yet.
+      const most = this.#isOverflowNew(site) ? 'tight' : target;
+      const overflows = this.#kept(key, () => overflowFittings(site, given, most));
+      return overflows && [...gutters, ...overflows];
+    };
+    const ofPipes = (target: Reached) =>
+      this.#kept(`pipes ${target} ${keys.tanks} ${keys.pipes}`, () => pipeFittings(site, given, target));
+    return [
+      ...(isLiftable(verdicts.gutter) ? take('gutter', canHold, ofGutters) : []),
+      ...(isLiftable(verdicts.tap) ? take('tap', true, ofPipes) : []),
+    ];
   }
 
   /**
@@ -108,7 +131,7 @@ export class BesideStorage {
       const then = verdicts[station];
       const now = this.#now.stations[station];
       if (then === 'notJudged' || then === 'holds') continue;
-      const isOfNew = then === 'unknown' || (station === 'gutter' && this.#isAssumedOfNew(others));
+      const isOfNew = then === 'unknown' || (station === 'gutter' && this.#isAssumedOfNew(others, site));
       const counts = !isOfNew && (this.moved.has(station) || now === 'notJudged' || isBetter(now, then));
       if (!counts) besides.push(station);
       else if (isBetter(worst, then)) worst = then;
@@ -117,18 +140,28 @@ export class BesideStorage {
   }
 
   /** Is it tight only because nobody has measured where the overflow of a new tank stands? */
-  #isAssumedOfNew({ drainage }: OtherStations): boolean {
-    const code = 'drainage.overflow_head_assumed';
-    return drainage?.cappedBy === code && this.#now.drainage?.cappedBy !== code;
+  #isAssumedOfNew({ drainage }: OtherStations, site: SiteFacts): boolean {
+    return drainage?.cappedBy === 'drainage.overflow_head_assumed' && this.#isOverflowNew(site);
   }
 
-  #kept(key: string, make: () => readonly FittingChange[]): readonly FittingChange[] {
+  #isOverflowNew({ tanks }: SiteFacts): boolean {
+    return tanks.some(({ tankId, overflowBore_mm }) => overflowBore_mm !== null && !this.#tankIds.has(tankId));
+  }
+
+  #kept(key: string, make: () => readonly FittingChange[] | null): readonly FittingChange[] | null {
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     const made = make();
     this.#known.set(key, made);
     return made;
   }
+}
+
+/** What of a site its gutters, overflows and pipes hang on. */
+interface FittingKeys {
+  readonly roofs: string;
+  readonly tanks: string;
+  readonly pipes: string;
 }
 
 const liftable = ['gutter', 'tap'] as const;

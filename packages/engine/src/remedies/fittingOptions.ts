@@ -10,8 +10,6 @@ export interface FittingCase {
   /** What has to be bought for the other changes: gutter among it that may be of another part. */
   readonly toBuy: ToBuy;
   readonly market: Market;
-  /** Can nothing hold by this storm, whatever carries it? */
-  readonly isStormCapped: boolean;
   /** How do the stations stand that no day of rain is run for? */
   judge(site: SiteFacts): Pick<OtherStations, 'drainage' | 'head'>;
 }

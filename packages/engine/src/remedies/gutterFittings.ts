@@ -30,42 +30,43 @@ interface GutterTried {
 interface PipesTried {
   readonly partId: string;
   readonly bore_mm: number;
-  readonly isReplaced: boolean;
-  readonly added_count: number;
+  /** Those they replace, by their roof. */
+  readonly replaced: ReadonlyMap<string, readonly string[]>;
   readonly verdicts: ReadonlyMap<string, Verdict>;
 }
 
 /**
  * Which gutters, outlets and downpipes of the catalogue make those of this site carry the storm, for the least money? A gutter of
  * another part, larger outlets, one more outlet, which brings a downpipe of its own, and larger downpipes, in every combination, roof by
- * roof: first such that all hold, else such that none is short.
+ * roof.
  *
  * @param site - the site's facts, other changes made
  * @param given - what is bought already, the market, and how a site is judged
- * @returns the changes, the way of the water down; none for a roof that nothing of the catalogue mends
+ * @param target - what every gutter and downpipe is to come to
+ * @returns the changes, the way of the water down; none where all do already; null where some do not, whatever the catalogue has
  * @law more parts in the catalogue never cost more; each roof is done for the least of all its combinations
  * @definition ours: docs/decisions/0189-fittings-complete-a-remedy.md
  */
-export function gutterFittings(site: SiteFacts, given: FittingCase): readonly FittingChange[] {
+export function gutterFittings(site: SiteFacts, given: FittingCase, target: Reached): readonly FittingChange[] | null {
   const now = given.judge(site).drainage;
-  // What is tight by an assumption alone stays so.
-  if (now === null || now.cappedBy !== null) return [];
-  const targets = given.isStormCapped ? (['tight'] as const) : (['holds', 'tight'] as const);
-  const wanting = wantingIn(site, now, given);
-  if (wanting.gutterIds.length === 0 && wanting.roofIds.length === 0) return [];
+  if (now === null) return [];
+  const wanting = wantingIn(site, now, target);
   const gutters = triedGutters(site, wanting.gutterIds, given);
   const pipes = new Map<number, readonly PipesTried[]>();
   const pipesWith = (added_count: number) => {
     const known = pipes.get(added_count);
     if (known !== undefined) return known;
-    const made = triedPipes(site, now, added_count, given);
+    const made = triedPipes(site, added_count, given);
     pipes.set(added_count, made);
     return made;
   };
-  return wanting.ofRoofs.flatMap((roofId) => {
-    const ofRoof: OfRoof = { site, given, now, roofId, gutters, pipesWith };
-    return targets.map((target) => bestOfRoof(ofRoof, target)).find((found) => found !== null) ?? [];
-  });
+  const changes: FittingChange[] = [];
+  for (const roofId of wanting.ofRoofs) {
+    const found = bestOfRoof({ site, given, now, roofId, gutters, pipesWith }, target);
+    if (found === null) return null;
+    changes.push(...found);
+  }
+  return changes;
 }
 
 /** Everything one roof is done with. */
@@ -163,18 +164,17 @@ function pipesOf(
 ): readonly FittingChange[] | null {
   const verdict = verdictsOfPipes(now).get(roofId);
   if (added_count === 0 && (verdict === undefined || reaches(verdict, target))) return [];
-  const wanting = wantingPipes(now, roofId);
   const least_mm = Math.max(
     0,
     ...site.gutters.map((gutter) => (gutter.roofId === roofId ? (gutter.outlet_mm ?? 0) : 0)),
   );
   // Where no downpipe was measured the new one is no narrower than the outlets.
   const isEnough = (one: PipesTried) =>
-    verdict === undefined ? !one.isReplaced && one.bore_mm >= least_mm : reaches(one.verdicts.get(roofId), target);
+    verdict === undefined ? one.bore_mm >= least_mm : reaches(one.verdicts.get(roofId), target);
   const options = pipesWith(added_count)
     .filter(isEnough)
-    .map(({ partId, bore_mm, isReplaced }) => {
-      const downpipeIds = isReplaced ? wanting : [];
+    .map(({ partId, bore_mm, replaced }) => {
+      const downpipeIds = replaced.get(roofId) ?? [];
       return optionOf(
         site,
         [{ kind: 'downpipe', roofId, downpipeIds, added_count, partId, bore_mm }],
@@ -208,40 +208,55 @@ function triedGutters(site: SiteFacts, gutterIds: readonly string[], given: Fitt
   });
 }
 
-/** Every downpipe of the catalogue in the place of those that want, beside them, or both, tried on all roofs at once. */
-function triedPipes(
-  site: SiteFacts,
-  now: DrainageFinding,
-  added_count: number,
-  given: FittingCase,
-): readonly PipesTried[] {
-  const ways = added_count === 0 ? [true] : [false, true];
-  return boresOf('downpipe', given.market.parts).flatMap(({ partId, bore_mm }) =>
-    ways.flatMap((isReplaced) => {
+/**
+ * Every downpipe of the catalogue beside those there, and in the place of those that then still want: tried on all roofs at once. All of
+ * a roof get as much water, so what one takes says nothing of another but its bore.
+ */
+function triedPipes(site: SiteFacts, added_count: number, given: FittingCase): readonly PipesTried[] {
+  return boresOf('downpipe', given.market.parts).flatMap(({ partId, bore_mm }) => {
+    const withPipes = (replaced: ReadonlyMap<string, readonly string[]>) => {
       const changes = site.roofs.map(({ roofId }): FittingChange => {
-        const downpipeIds = isReplaced ? wantingPipes(now, roofId) : [];
+        const downpipeIds = replaced.get(roofId) ?? [];
         return { kind: 'downpipe', roofId, downpipeIds, added_count, partId, bore_mm };
       });
       const found = given.judge(withFittings(site, changes, given.toBuy)).drainage;
-      return found === null ? [] : [{ partId, bore_mm, isReplaced, added_count, verdicts: verdictsOfPipes(found) }];
-    }),
-  );
+      return found && { partId, bore_mm, replaced, found, verdicts: verdictsOfPipes(found) };
+    };
+    const beside = withPipes(new Map());
+    if (beside === null) return [];
+    const tries = [beside];
+    for (const target of ['holds', 'tight'] as const) {
+      const still = wantingPipes(beside.found, site, target);
+      const replaced = still.size > 0 ? withPipes(still) : null;
+      if (replaced !== null) tries.push(replaced);
+    }
+    return added_count === 0 ? tries.slice(1) : tries;
+  });
 }
 
-/** Gutters and roofs with a part that is measured and does not hold. */
-function wantingIn(site: SiteFacts, now: DrainageFinding, { isStormCapped }: FittingCase) {
-  const isWanting = (verdict: Verdict) => verdict === 'short' || (verdict === 'tight' && !isStormCapped);
-  const gutterIds = [...verdictsOfGutters(now)].flatMap(([id, verdict]) => (isWanting(verdict) ? [id] : []));
-  const roofIds = [...verdictsOfPipes(now)].flatMap(([id, verdict]) => (isWanting(verdict) ? [id] : []));
+/** Gutters that do not come to the target, and all roofs with something that does not. */
+function wantingIn(site: SiteFacts, now: DrainageFinding, target: Reached) {
+  const wanting = (verdicts: ReadonlyMap<string, Verdict>) =>
+    [...verdicts].flatMap(([id, verdict]) => (reaches(verdict, target) ? [] : [id]));
+  const gutterIds = wanting(verdictsOfGutters(now));
   const roofOf = new Map(site.gutters.map(({ gutterId, roofId }) => [gutterId, roofId]));
-  const ofRoofs = new Set([...gutterIds.flatMap((id) => roofOf.get(id) ?? []), ...roofIds]);
-  return { gutterIds, roofIds, ofRoofs: site.roofs.map(({ roofId }) => roofId).filter((id) => ofRoofs.has(id)) };
+  const ofRoofs = new Set([...gutterIds.map((id) => roofOf.get(id)), ...wanting(verdictsOfPipes(now))]);
+  return { gutterIds, ofRoofs: site.roofs.map(({ roofId }) => roofId).filter((id) => ofRoofs.has(id)) };
 }
 
-function wantingPipes({ parts }: DrainageFinding, roofId: string): readonly string[] {
-  return parts.flatMap((one) =>
-    one.part === 'downpipe' && one.roofId === roofId && one.verdict !== 'holds' ? [one.id] : [],
-  );
+/** Downpipes there were before that do not reach the target, by their roof. */
+function wantingPipes(
+  { parts }: DrainageFinding,
+  { downpipes }: SiteFacts,
+  target: Reached,
+): ReadonlyMap<string, readonly string[]> {
+  const there = new Set(downpipes.map(({ downpipeId }) => downpipeId));
+  const wanting = new Map<string, string[]>();
+  for (const { part, id, roofId, verdict } of parts) {
+    if (part !== 'downpipe' || roofId === null || reaches(verdict, target) || !there.has(id)) continue;
+    wanting.set(roofId, [...(wanting.get(roofId) ?? []), id]);
+  }
+  return wanting;
 }
 
 /** Each gutter with its outlets, by gutterId. */

@@ -51,8 +51,10 @@ const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
  * @returns the reason; null where there is none
  * @definition ours
  */
-export function whyNotBeside(besides: readonly StationBeside[], { stations }: SiteDesign): NotMendedReason | null {
-  const known = besides.find((one) => stations[one] !== 'unknown');
+export function whyNotBeside(besides: readonly StationBeside[], design: SiteDesign): NotMendedReason | null {
+  // What is tight by an assumption alone wants facts too.
+  const isAssumed = (one: StationBeside) => one === 'gutter' && (design.drainage?.cappedBy ?? null) !== null;
+  const known = besides.find((one) => design.stations[one] !== 'unknown' && !isAssumed(one));
   if (known !== undefined) return reasonsBeside[known];
   return besides.length > 0 ? 'facts' : null;
 }

@@ -1,4 +1,4 @@
-import { type HeadFinding, type SiteFacts, tankGroups, type Verdict } from '../kernel/index.ts';
+import { type HeadFinding, type SiteFacts, tankGroups } from '../kernel/index.ts';
 import type { FittingChange } from './changes.ts';
 import { mostVariedPipes_count } from './constants.ts';
 import { nothingToBuy } from './cost.ts';
@@ -8,6 +8,7 @@ import {
   type FittingCase,
   type FittingOption,
   optionOf,
+  type Reached,
   reaches,
   withFittings,
 } from './fittingOptions.ts';
@@ -18,15 +19,20 @@ import {
  *
  * @param site - the site's facts, other changes made
  * @param given - the market, and how a site is judged
- * @returns the changes; none for a body of water that nothing of the catalogue mends
+ * @param target - what every overflow is to come to
+ * @returns the changes; none where all do already; null where some do not, whatever the catalogue has
  * @definition ours: docs/decisions/0189-fittings-complete-a-remedy.md
  */
-export function overflowFittings(site: SiteFacts, given: FittingCase): readonly FittingChange[] {
-  const verdictOf = (changed: SiteFacts, id: string) =>
-    given.judge(changed).drainage?.parts.find((one) => one.part === 'overflow' && one.id === id)?.verdict;
-  const wanting = given.judge(site).drainage?.parts.filter(({ part }) => part === 'overflow') ?? [];
-  return wanting.flatMap(({ id, verdict }) => {
-    if (verdict !== 'short' && verdict !== 'tight') return [];
+export function overflowFittings(
+  site: SiteFacts,
+  given: FittingCase,
+  target: Reached,
+): readonly FittingChange[] | null {
+  const overflowsOf = (changed: SiteFacts) =>
+    given.judge(changed).drainage?.parts.filter(({ part }) => part === 'overflow') ?? [];
+  const changes: FittingChange[] = [];
+  for (const { id, verdict } of overflowsOf(site)) {
+    if (reaches(verdict, target)) continue;
     const body = tankGroups(site.tanks).find(({ tankIds }) => tankIds.includes(id));
     const tanks = body?.tanks.filter(({ overflowBore_mm }) => overflowBore_mm !== null) ?? [];
     const places = tanks.length > 1 ? [...tanks.map((tank) => [tank]), tanks] : [tanks];
@@ -40,8 +46,14 @@ export function overflowFittings(site: SiteFacts, given: FittingCase): readonly 
         ),
       ),
     );
-    return best(options, verdict, (changes) => verdictOf(withFittings(site, changes, nothingToBuy), id));
-  });
+    const found = firstOf(options, (some) => {
+      const then = overflowsOf(withFittings(site, some, nothingToBuy));
+      return reaches(then.find((one) => one.id === id)?.verdict, target);
+    });
+    if (found === null) return null;
+    changes.push(...found);
+  }
+  return changes;
 }
 
 /**
@@ -49,55 +61,43 @@ export function overflowFittings(site: SiteFacts, given: FittingCase): readonly 
  *
  * @param site - the site's facts, other changes made
  * @param given - the market, and how a site is judged
- * @returns the changes; none for a body of water that no pipe of the catalogue mends
+ * @param target - what every way to the taps is to come to
+ * @returns the changes; none where all do already; null where some do not, whatever the catalogue has
  * @law a wider pipe never brings less
  * @definition ours: docs/decisions/0189-fittings-complete-a-remedy.md
  */
-export function pipeFittings(site: SiteFacts, given: FittingCase): readonly FittingChange[] {
-  const wanting = given.judge(site).head.filter(({ verdict }) => verdict === 'short' || verdict === 'tight');
-  return wanting.flatMap(({ tankIds, verdict }) => {
-    const verdictWith = (changes: readonly FittingChange[]) =>
-      ofBody(given.judge(withFittings(site, changes, nothingToBuy)).head, tankIds)?.verdict;
+export function pipeFittings(site: SiteFacts, given: FittingCase, target: Reached): readonly FittingChange[] | null {
+  const changes: FittingChange[] = [];
+  for (const { tankIds, verdict } of given.judge(site).head) {
+    if (reaches(verdict, target)) continue;
+    const isEnough = (some: readonly FittingChange[]) =>
+      reaches(ofBody(given.judge(withFittings(site, some, nothingToBuy)).head, tankIds)?.verdict, target);
     const pipes = site.pipes.filter(({ tankId }) => tankId === null || tankIds.includes(tankId));
-    const parts = boresOf('pipe', given.market.parts);
-    const options = parts.flatMap(({ partId, bore_mm }) => {
+    const byPart = boresOf('pipe', given.market.parts).map(({ partId, bore_mm }) => {
       const narrower = pipes.filter((pipe) => pipe.bore_mm !== null && pipe.bore_mm < bore_mm);
       return everySet(narrower.map(({ pipeId }) => pipeId)).map((pipeIds) =>
         optionOf(site, [{ kind: 'pipe', pipeIds, partId, bore_mm }], given, nothingToBuy),
       );
     });
-    // The widest everywhere brings most: where that does nothing, nothing does.
-    const widest = parts.at(-1);
-    const most = options
-      .filter(({ changes }) => changes.some((one) => one.kind === 'pipe' && one.partId === widest?.partId))
-      .at(-1);
-    if (most === undefined || !reaches(verdictWith(most.changes), verdict === 'short' ? 'tight' : 'holds')) return [];
-    return best(options, verdict, verdictWith);
-  });
+    // The widest everywhere brings most: where that does not do, nothing does.
+    const most = byPart.at(-1)?.at(-1);
+    const found = most && isEnough(most.changes) ? firstOf(byPart.flat(), isEnough) : null;
+    if (found === null) return null;
+    changes.push(...found);
+  }
+  return changes;
 }
 
 function ofBody(findings: readonly HeadFinding[], tankIds: readonly string[]): HeadFinding | undefined {
   return findings.find((one) => one.tankIds.some((id) => tankIds.includes(id)));
 }
 
-/** The cheapest that holds; else, of a place that is short, the cheapest that is tight. */
-function best(
+/** The cheapest that does it. */
+function firstOf(
   options: readonly FittingOption[],
-  now: Verdict,
-  verdictWith: (changes: readonly FittingChange[]) => Verdict | undefined,
-): readonly FittingChange[] {
-  const known = new Map<FittingOption, Verdict | undefined>();
-  const verdictOf = (option: FittingOption) => {
-    if (!known.has(option)) known.set(option, verdictWith(option.changes));
-    return known.get(option);
-  };
-  const inOrder = [...options].sort(compareOptions);
-  for (const target of ['holds', 'tight'] as const) {
-    if (reaches(now, target)) return [];
-    const found = inOrder.find((option) => reaches(verdictOf(option), target));
-    if (found !== undefined) return found.changes;
-  }
-  return [];
+  isEnough: (changes: readonly FittingChange[]) => boolean,
+): readonly FittingChange[] | null {
+  return [...options].sort(compareOptions).find(({ changes }) => isEnough(changes))?.changes ?? null;
 }
 
 /** Every set of these, none left out; of many, each by itself and all together. */

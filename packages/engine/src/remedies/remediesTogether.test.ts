@@ -3,7 +3,7 @@ import type { RemedyCost } from './cost.ts';
 import { remediesTogether } from './remediesTogether.ts';
 import type { Remedy } from './remedy.ts';
 
-const tank = { kind: 'secondTank', tankId: null, partId: 'T', volume_L: 900 } as const;
+const tank = { kind: 'secondTank', tankId: null, partId: 'T', volume_L: 900, mass_kg: null } as const;
 const gutter = { kind: 'gutter', tankId: null, gutteredFraction: 1 } as const;
 const remedy = (changes: Remedy['changes'], amount: number | null, currency: string | null = 'XTS'): Remedy => ({
   changes,
@@ -13,6 +13,8 @@ const remedy = (changes: Remedy['changes'], amount: number | null, currency: str
   dryDays_per_year: 1,
   goodYears: 30,
   sourceDays_per_year: null,
+  besides: [],
+  standGate: 'notNeeded',
   cost: { amount, currency: amount === null ? null : currency, reason: null, bought: [] } as RemedyCost,
 });
 const site = (siteId: string, people: number | null, smallest: Remedy | null) => ({

@@ -49,13 +49,15 @@ export interface RemediesTogether {
  * What would mend the programme, each site by its smallest remedy, and what do they cost together? Sums are kept apart by
  * currency; a cost that is not known is counted, never added as 0.
  *
- * @param sites - the sites that are short or tight, each with its smallest remedy
+ * @param given - the sites that are short or tight, each with its smallest remedy
  * @returns counts of sites [count], people [person] and costs [currency], all together and by kind of change; and the sites
  *   none mends, by reason
  * @law the order of sites changes no figure
  * @definition ours: docs/methods/remedies.md, programme
  */
-export function remediesTogether(sites: readonly SmallestRemedy[]): RemediesTogether {
+export function remediesTogether(given: readonly SmallestRemedy[]): RemediesTogether {
+  // Gutters and pipes by themselves mend no site whose water does not last.
+  const sites = given.map((site) => (site.smallest?.besides.includes('storage') ? { ...site, smallest: null } : site));
   const byKind = groupedBy(
     sites.filter(({ smallest }) => smallest !== null),
     ({ smallest }) => `${smallest!.verdict} ${groupKindsOf(smallest!).join('+')}`,

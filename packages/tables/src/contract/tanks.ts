@@ -69,7 +69,7 @@ export const tanks = defineTable({
       hard: above(0, 1e6),
       usual: from(10, 5000),
     }),
-    standMass_kg: quantity('kg', 'Mass of the stand.', { hard: from(0, 1e6), usual: from(20, 20000) }),
+    standMass_kg: quantity('kg', 'Mass of the stand.', { hard: from(0, 1e6), usual: from(20, 40000) }),
     groundClass: choice(
       groundClasses,
       'What its feet rest on; softOrMadeGround is peat, fill, organic, swelling or washed-out ground.',

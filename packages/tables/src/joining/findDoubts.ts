@@ -1,5 +1,5 @@
 import type { Place, Problem, SiteFacts } from '@eavewell/engine';
-import type { FolderTableName } from '../contract/allTables.ts';
+import { type FolderTableName, folderTables } from '../contract/allTables.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows a site is judged by; those of one station alone put that station in doubt. */
@@ -54,6 +54,13 @@ const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Bes
 /** Nothing beside is in doubt. */
 export const noDoubtsBeside: SiteFacts['doubtsBeside'] = { drainage: [], settling: [], stand: [], head: [] };
 
+/** The one station that a fault of a whole file is about; null: all of a site. */
+function besideOfFile({ file }: Place, tables: TablesRead): Beside | null {
+  const names = Object.keys(tablesBeside) as (keyof typeof tablesBeside)[];
+  const name = names.find((one) => (tables[one]?.file ?? folderTables[one].file) === file);
+  return name === undefined ? null : (tablesBeside[name] ?? null);
+}
+
 /** The one station a place is about; null: the whole site. */
 function besideOf({ file, column }: Place, tables: TablesRead): Beside | null {
   const name = siteTables.find((one) => tables[one]?.file === file);
@@ -73,6 +80,8 @@ export interface Doubts {
   readonly bySite: ReadonlyMap<string, readonly Place[]>;
   /** By site, what puts one station of it in doubt. */
   readonly beside: ReadonlyMap<string, SiteFacts['doubtsBeside']>;
+  /** Faults of whole files that one station alone is judged by: at every site. */
+  readonly besideOfAll: SiteFacts['doubtsBeside'];
   /** By part, for the sites whose tanks name it. */
   readonly byPart: ReadonlyMap<string, readonly Place[]>;
   /** By gauge, for the sites that name it. */
@@ -141,8 +150,9 @@ function doubtsByKey(
 const stormTables = ['storms', 'stormCoefficients'] as const;
 
 /** Places of blockers in what is stated of storms, by gauge: a storm left out is not to make room for a milder one. */
-function doubtfulStorms(tables: TablesRead): ReadonlyMap<string, readonly Place[]> {
+function doubtfulStorms(tables: TablesRead, ofFiles: readonly Place[]): ReadonlyMap<string, readonly Place[]> {
   const byGauge = new Map<string, Place[]>();
+  for (const place of ofFiles) add(byGauge, '', place);
   for (const name of stormTables) {
     for (const [gaugeId, places] of doubtsByKey(tables[name], 'gaugeId'))
       for (const place of places) add(byGauge, gaugeId, place);
@@ -170,7 +180,16 @@ export function findDoubts(
   doubtsOfAll: readonly Place[],
 ): Doubts {
   const bySite = new Map<string, Place[]>();
-  const ofAll = [...doubtsOfAll];
+  const ofAll: Place[] = [];
+  let besideOfAll = noDoubtsBeside;
+  const doubtAll = (place: Place) => {
+    const station = besideOfFile(place, tables);
+    if (station === null) ofAll.push(place);
+    else besideOfAll = { ...besideOfAll, [station]: [...besideOfAll[station], place] };
+  };
+  const isOfStorms = ({ file }: Place) =>
+    stormTables.some((name) => (tables[name]?.file ?? folderTables[name].file) === file);
+  for (const place of doubtsOfAll) if (!isOfStorms(place)) doubtAll(place);
   const ofProgrammeDemand: Place[] = [];
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
@@ -194,7 +213,7 @@ export function findDoubts(
     if (code === 'cell.hidden_in_id' && place.column === 'siteId')
       for (const siteId of lookAlikes.get(toTheEye(String(facts['likely']))) ?? []) doubt(siteId, place);
     if (place.siteId !== undefined) doubt(place.siteId, place);
-    else if (ofFirstLine.test(code)) ofAll.push(place);
+    else if (ofFirstLine.test(code)) doubtAll(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);
   }
   const byPart = doubtsByKey(tables.parts, 'partId');
@@ -204,7 +223,7 @@ export function findDoubts(
   for (const { code, place, facts } of linkProblems)
     if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
   const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  const stormsByGauge = doubtfulStorms(tables);
+  const stormsByGauge = doubtfulStorms(tables, doubtsOfAll.filter(isOfStorms));
   const named = { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
-  return { bySite, beside, ...named, ofAll, ofProgrammeDemand };
+  return { bySite, beside, besideOfAll, ...named, ofAll, ofProgrammeDemand };
 }

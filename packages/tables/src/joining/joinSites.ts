@@ -13,6 +13,7 @@ import type {
   TankFacts,
   Target,
 } from '@eavewell/engine';
+import { downpipeOf, gutterOf, pipeOf, roofOf, tankOf } from './factsOfRows.ts';
 import { type Doubts, noDoubtsBeside } from './findDoubts.ts';
 import type { TablesRead } from './tablesRead.ts';
 
@@ -131,101 +132,36 @@ class SiteJoiner {
   }
 
   roofsOf(siteId: string): readonly RoofFacts[] {
-    return (this.roofs.get(siteId) ?? []).map(({ row, values }) => ({
-      roofId: values.roofId!,
-      length_m: values.length_m,
-      width_m: values.width_m,
-      roofPlanArea_m2: values.roofPlanArea_m2,
-      material: values.material,
-      runoffFraction: values.runoffFraction,
-      gutteredFraction: values.gutteredFraction,
-      tankId: this.unlinked.has(`roofs ${row} tankId`) ? null : values.tankId,
-      diverter: this.diverterOf(siteId, values.roofId!),
-      form: values.form,
-      pitch_deg: values.pitch_deg,
-      eaveHeight_m: values.eaveHeight_m,
-      wallAbove_m2: values.wallAbove_m2,
-      valleys_count: values.valleys,
-      isFragile: values.fragile,
-    }));
+    return (this.roofs.get(siteId) ?? []).map(({ row, values }) => {
+      const tankId = this.unlinked.has(`roofs ${row} tankId`) ? null : values.tankId;
+      return roofOf(values, tankId, this.diverterOf(siteId, values.roofId!));
+    });
   }
 
   guttersOf(siteId: string): readonly GutterFacts[] {
-    return (this.gutters.get(siteId) ?? []).map(({ values }) => ({
-      gutterId: values.gutterId!,
-      roofId: values.roofId!,
-      shape: values.shape,
-      width_mm: values.width_mm,
-      depth_mm: values.depth_mm,
-      length_m: values.length_m,
-      fall_mm_per_m: values.fall_mm_per_m,
-      outlet_mm: values.outlet_mm,
-      baseWidth_mm: values.baseWidth_mm,
-      outlets_count: values.outlets,
-      runToOutlet_m: values.runToOutlet_m,
-      bends_count: values.bends,
-      outletGrate: values.outletGrate ?? 'open',
-    }));
+    return (this.gutters.get(siteId) ?? []).map(({ values }) => gutterOf(values));
   }
 
   downpipesOf(siteId: string): readonly DownpipeFacts[] {
-    return (this.downpipes.get(siteId) ?? []).map(({ values }) => ({
-      downpipeId: values.downpipeId!,
-      roofId: values.roofId!,
-      bore_mm: values.bore_mm,
-      length_m: values.length_m,
-    }));
+    return (this.downpipes.get(siteId) ?? []).map(({ values }) => downpipeOf(values));
   }
 
   tanksOf(siteId: string): readonly TankFacts[] {
     return (this.tanks.get(siteId) ?? []).map(({ row, values }) => {
-      const part = this.unlinked.has(`tanks ${row} partId`) ? null : values.partId;
-      return {
-        tankId: values.tankId!,
-        nominal_L: values.nominal_L,
-        partVolume_L: part === null ? null : (this.volumes.get(part) ?? null),
-        outletHeight_m: values.outletHeight_m,
-        overflowHeight_m: values.overflowHeight_m,
-        diameter_m: values.diameter_m,
-        joinedTo: this.unlinked.has(`tanks ${row} joinedTo`) ? null : values.joinedTo,
-        role: values.role ?? 'storage',
-        peopleFraction: values.peopleFraction,
-        height_m: values.height_m,
-        standHeight_m: values.standHeight_m,
-        partId: part,
-        inletHeight_m: values.inletHeight_m,
-        overflowBore_mm: values.overflowBore_mm,
-        overflows_count: values.overflows,
-        overflowScreen: values.overflowScreen ?? 'open',
-        cells_count: values.cells,
-        emptyMass_kg: values.emptyMass_kg,
-        partMass_kg: part === null ? null : (this.masses.get(part) ?? null),
-        standMass_kg: values.standMass_kg,
-        groundClass: values.groundClass,
-        pads_count: values.pads,
-        padSide_m: values.padSide_m,
-        baseWidth_m: values.baseWidth_m,
-        isFastened: values.fastened,
-        signedBy: values.signedBy,
-        signedOn: values.signedOn,
+      const partId = this.unlinked.has(`tanks ${row} partId`) ? null : values.partId;
+      const part = {
+        partId,
+        partVolume_L: partId === null ? null : (this.volumes.get(partId) ?? null),
+        partMass_kg: partId === null ? null : (this.masses.get(partId) ?? null),
       };
+      return tankOf(values, this.unlinked.has(`tanks ${row} joinedTo`) ? null : values.joinedTo, part);
     });
   }
 
   pipesOf(siteId: string): readonly PipeFacts[] {
-    return (this.pipes.get(siteId) ?? []).map(({ row, values }) => ({
-      pipeId: values.pipeId!,
-      tankId: this.unlinked.has(`pipes ${row} tankId`) ? null : values.tankId,
-      leg: values.leg!,
-      bore_mm: values.bore_mm,
-      length_m: values.length_m,
-      material: values.material,
-      elbows_count: values.elbows,
-      tees_count: values.tees,
-      valves_count: values.valves,
-      meters_count: values.meters,
-      otherLoss_k: values.otherLoss_k,
-    }));
+    return (this.pipes.get(siteId) ?? []).map(({ row, values }) =>
+      pipeOf(values, this.unlinked.has(`pipes ${row} tankId`) ? null : values.tankId),
+    );
   }
 
   hasOwnDemand(siteId: string): boolean {
@@ -243,8 +179,8 @@ class SiteJoiner {
 
   /** What puts a station in doubt, and the rest of the site not. */
   doubtsBeside({ siteId, gaugeId }: NamedBySite): SiteFacts['doubtsBeside'] {
-    const own = this.doubts.beside.get(siteId) ?? noDoubtsBeside;
-    const { stormsByGauge } = this.doubts;
+    const { beside, besideOfAll, stormsByGauge } = this.doubts;
+    const own = together(beside.get(siteId) ?? noDoubtsBeside, besideOfAll);
     const storms = [...(stormsByGauge.get(gaugeId ?? '') ?? []), ...(gaugeId ? (stormsByGauge.get('') ?? []) : [])];
     const hasGutters = this.gutters.has(siteId) || this.downpipes.has(siteId);
     return hasGutters && storms.length > 0 ? { ...own, drainage: [...own.drainage, ...storms] } : own;
@@ -310,6 +246,15 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     demand: joiner.demandOf(siteId),
     doubts: joiner.doubtsOf(named),
     doubtsBeside: joiner.doubtsBeside(named),
+  };
+}
+
+function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubtsBeside']): SiteFacts['doubtsBeside'] {
+  return {
+    drainage: [...own.drainage, ...ofAll.drainage],
+    settling: [...own.settling, ...ofAll.settling],
+    stand: [...own.stand, ...ofAll.stand],
+    head: [...own.head, ...ofAll.head],
   };
 }
 

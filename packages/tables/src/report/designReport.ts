@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { day, notUsed, problem, target, verdict } from './parts.ts';
 import { programmeRemedies } from './remedies.ts';
 import { siteReport } from './site.ts';
+import { storm } from './storm.ts';
 
 /** Counts up when a reader written for the last form would no longer understand the document. */
 export const designSchemaVersion = 2;
@@ -69,6 +70,7 @@ export const gaugeReport = z
     gaugeId: z.string(),
     name: z.string(),
     rain: gaugeRain.nullable().describe('Null where the record cannot carry a verdict.'),
+    storm: storm.nullable().describe('How hard it rains for five minutes; null where that is not known.'),
     problems: z.array(problem),
   })
   .meta({ id: 'gauge' });

@@ -137,6 +137,7 @@ export const siteRemedies = z.strictObject({
   ranked: z.array(remedy).describe('The first is the smallest change that mends it.'),
   notMended: reason.nullable().describe('Why none makes it hold; null where one does.'),
   besides: z.array(z.enum(stations)).describe('Stations that stay short, tight or unknown whatever is changed.'),
+  said: z.array(z.string()).describe('What has to be known of the stations left out, each in a sentence.'),
   peopleCarried: peopleCarried.nullable(),
   leaveIt: z
     .strictObject({

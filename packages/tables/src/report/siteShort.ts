@@ -7,7 +7,7 @@ import { siteReport } from './site.ts';
 export const decidingFigures = [
   ...(['gutter', 'outlet', 'downpipe', 'overflow'] as const),
   ...(['settledByDay', 'settledInStorm'] as const),
-  ...(['bearing', 'wind'] as const),
+  ...(['bearing', 'wind', 'fastening'] as const),
   ...(['headLeft', 'pumpPower'] as const),
 ] as const;
 

@@ -5,6 +5,7 @@ import { drainageIn } from './drainageFindings.ts';
 import { headSaid } from './headFindings.ts';
 import { settlingSaid } from './settlingFindings.ts';
 import { standWordsIn } from './standFindings.ts';
+import { stormWordsIn } from './stormFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
@@ -170,6 +171,7 @@ export const findingsIn = (w: Speech): FindingWords => ({
   classTarget: (siteClass, target) => w.say('findings.classTarget', { siteClass, ...targetValues(w, target) }),
   waterYear: (year) => waterYear(w, year),
   ...standWordsIn(w),
+  ...stormWordsIn(w),
   settling: (finding) => settlingSaid(w, finding),
   head: (finding) => headSaid(w, finding),
 });

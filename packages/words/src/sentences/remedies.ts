@@ -13,7 +13,7 @@ import type {
   Where,
 } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
-import type { RemedyWords } from '../remedyWords.ts';
+import type { BesideRemedies, RemedyWords } from '../remedyWords.ts';
 import { findingsIn } from './findings.ts';
 import { yes } from './telling.ts';
 
@@ -108,7 +108,12 @@ function smallest(w: Speech, one: Remedy): string {
     cost: costOrWhy(w, one.cost),
   };
   const text = one.verdict === 'holds' ? w.say('remedies.smallest', values) : w.say('remedies.smallestTight', values);
-  return one.sourceDays_per_year === null ? text : `${text} ${sourceUse(w, one.sourceDays_per_year)}`;
+  const stations = one.besides.map((station) => w.say('remedies.stationNamed', { station })).join(', ');
+  return [
+    text,
+    ...(stations === '' ? [] : [w.say('remedies.notIn', { stations })]),
+    ...(one.sourceDays_per_year === null ? [] : [sourceUse(w, one.sourceDays_per_year)]),
+  ].join(' ');
 }
 
 function leaveIt(w: Speech, year: LeaveIt): string {
@@ -160,6 +165,25 @@ function besides({ say }: Speech, station: Station, verdict: StationVerdict): st
   return say('remedies.besides', { station, verdict, why });
 }
 
+/** Does it set a tank where nobody may fill one yet? */
+function isTankOnStand({ changes, standGate }: BesideRemedies['remedies'][number]): boolean {
+  return standGate === 'closed' && changes.some(({ kind }) => kind === 'secondTank' || kind === 'largerTank');
+}
+
+/** The same of all stations, then what is not judged with what is new, and stands that nobody signed for. */
+function beside(
+  w: Speech,
+  { besides: staying, remedies }: BesideRemedies,
+  stations: Readonly<Record<Station, StationVerdict>>,
+): readonly string[] {
+  const anew = new Set(remedies.flatMap((one) => one.besides.filter((station) => !staying.includes(station))));
+  return [
+    ...staying.map((station) => besides(w, station, stations[station])),
+    ...[...anew].map((station) => w.say('remedies.anew', { station })),
+    ...(remedies.some(isTankOnStand) ? [w.say('remedies.caution.gate')] : []),
+  ];
+}
+
 /** How many sites are named before they are only counted. */
 const listed_count = 8;
 
@@ -175,8 +199,7 @@ export const remediesIn = (w: Speech): RemedyWords => {
     notMended: (reason) => say('remedies.noChange', { reason: say(`remedies.notMended.${reason}`) }),
     leaveIt: (year) => leaveIt(w, year),
     sourceUse: (days_per_year) => sourceUse(w, days_per_year),
-    besides: (station, verdict) => besides(w, station, verdict),
-    anew: (station) => say('remedies.anew', { station }),
+    beside: (found, stations) => beside(w, found, stations),
     peopleCarried: (carried) => peopleCarried(w, carried),
     kindsTogether: (some) => kindsTogether(w, some),
     costs: (sites) => costs(w, sites),
@@ -203,7 +226,6 @@ export const remediesIn = (w: Speech): RemedyWords => {
       people: say('remedies.caution.people'),
       secondTank: say('remedies.caution.secondTank'),
       fittings: say('remedies.caution.fittings'),
-      gate: say('remedies.caution.gate'),
     },
   };
 };

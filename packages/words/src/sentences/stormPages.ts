@@ -1,4 +1,3 @@
-import type { DesignStorm } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 import { yes } from './telling.ts';
 
@@ -6,21 +5,6 @@ import { yes } from './telling.ts';
 // long: the words of one section of a page, a line or two each
 export const stormPageIn = ({ say, numbers }: Speech) => ({
   heading: say('commandLine.storm.heading'),
-  design: (
-    { returnPeriod_years, intensity_mm_per_h, intensity_range, from, source, gaugeId }: DesignStorm,
-    own: string,
-  ) =>
-    say('commandLine.storm.design', {
-      years: numbers.years(returnPeriod_years),
-      intensity: numbers.quantity(Math.round(intensity_mm_per_h), 'mm/h'),
-      hasRange: yes(intensity_range),
-      range: numbers.quantity(intensity_range, 'mm/h'),
-      from: say(`working.value.${from}`),
-      hasSource: yes(source !== null),
-      source: source ?? '',
-      isOther: yes(gaugeId !== own),
-      gauge: gaugeId,
-    }),
   none: (years: number) => say('commandLine.storm.none', { years: numbers.years(years) }),
   risk: (years: number, atLeastOnce: number, once: number) =>
     say('commandLine.storm.risk', {

@@ -68,6 +68,9 @@ export function Remedies({
           })}
         </p>
       )}
+      {found.said.map((said) => (
+        <p key={said}>{said}</p>
+      ))}
       <Cautions ranked={ranked} />
     </section>
   );
@@ -167,7 +170,7 @@ function Opens({ onOpen, children }: { readonly onOpen?: (() => void) | undefine
 function Cautions({ ranked }: { readonly ranked: readonly Remedy[] }) {
   const { say } = useLanguage();
   const kinds = new Set<string>(ranked.flatMap(({ changes }) => changes.map(({ kind }) => kind)));
-  const isHeight = kinds.has('gutter') || kinds.has('firstFlush');
+  const isHeight = ['gutter', 'firstFlush', 'largerGutter', 'outlet', 'downpipe'].some((kind) => kinds.has(kind));
   const isWeight = kinds.has('secondTank') || kinds.has('largerTank');
   return (
     <div className="heed">

@@ -1,12 +1,13 @@
 import { useQuery, useSuspenseQuery } from '@tanstack/react-query';
-import { useParams } from '@tanstack/react-router';
+import { Link, useParams } from '@tanstack/react-router';
 import { lazy, Suspense } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { SiteFacts } from '../facts/index.ts';
-import { costWords, overviewQuery, type SiteEntry } from '../sites/index.ts';
+import { costWords, overviewQuery, type SiteEntry, stationsInOrder } from '../sites/index.ts';
 import { Among } from './Among.tsx';
+import { GateBand, standingTanks } from './GateBand.tsx';
 import { Problems, problemsOnce } from './Problems.tsx';
 import { recordSaid } from './recordSaid.ts';
 import type { SiteReport } from './siteFigures.ts';
@@ -17,7 +18,8 @@ const WaterSheet = lazy(() => import('./water/WaterSheet.tsx').then((loaded) => 
 
 /** One site: verdict, stations, what would mend it, what was found in its tables, and its facts. */
 export function SitePage() {
-  const { code } = useLanguage();
+  const language = useLanguage();
+  const { code, say } = language;
   const { programmeId, siteId } = useParams({ from: '/p/$programmeId/sites/$siteId' });
   const { data: site } = useSuspenseQuery(queries.site(programmeId, siteId));
   const { data: overview } = useQuery(overviewQuery(programmeId, code, false));
@@ -31,7 +33,17 @@ export function SitePage() {
     <>
       <Among programmeId={programmeId} overview={overview} siteKey={siteId} />
       <h1>{name}</h1>
-      <p className="facts-line">{factsOf(siteId, row['area'], design, entry, useLanguage()).join(', ')}</p>
+      <p className="facts-line">{factsOf(siteId, row['area'], design, entry, language).join(', ')}</p>
+      {design === null ? null : (
+        <>
+          <GateBand gate={design.standGate} tanks={standingTanks(site.rows)} />
+          <p className="to-installation on-screen">
+            <Link to="/p/$programmeId/sites/$siteId/installation" params={{ programmeId, siteId }}>
+              {say('site.to_installation')}
+            </Link>
+          </p>
+        </>
+      )}
       {design === null ? <NotJudged isDone={site.done_fraction === 1} /> : null}
       <Suspense
         fallback={
@@ -118,6 +130,10 @@ function Verdict({
   const { say, numbers } = language;
   const { verdict, finding } = design;
   const cannotTell = recordSaid(design, language);
+  // The stations that stand as badly as the site; where it is the tank alone, the sentence says so.
+  const worst = stationsInOrder
+    .filter((station) => verdict !== 'holds' && design.stations[station] === verdict)
+    .map((station) => say(`sites.station_${station}`));
   const first = remedies?.ranked[0];
   const cost =
     costWords(first?.cost.amount ?? null, first?.cost.currency ?? null, { say, numbers }) ?? say('site.cost_not_known');
@@ -128,6 +144,7 @@ function Verdict({
       <div>
         <p className={`w-${verdict}`}>
           {say(`sites.verdict_${verdict}`)}
+          {worst.length === 0 ? null : ` ${say('site.at_stations', { stations: worst.join(', ') })}`}
           {isTried ? <span className="tried">{say('water.as_changed')}</span> : null}
         </p>
         <p className="sentence">

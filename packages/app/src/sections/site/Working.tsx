@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { printAlone } from '../../look/printAlone.ts';
-import type { SiteReport } from './siteFigures.ts';
+import { lineMeant, type SiteReport } from './siteFigures.ts';
 
 type Line = SiteReport['working'][number];
 
@@ -21,8 +21,11 @@ export function Working({
   // Who opens it reads it: the focus goes where it begins, and the line asked for comes into view.
   useEffect(() => {
     head.current?.focus();
-    document.getElementById(lineId(opened))?.scrollIntoView({ block: 'nearest' });
+    whole.current?.querySelector(`.asked, #${lineId(opened.split(' ')[0]!)}`)?.scrollIntoView({ block: 'nearest' });
   }, [opened]);
+  const asked = lineMeant(lines, opened);
+  // A figure of the whole site is of every tank's line; one of a part is of its own.
+  const isAsked = (code: string, i: number) => (opened.includes(' ') ? i === asked : code === opened);
   return (
     <section className="working" aria-labelledby="working-head" ref={whole}>
       <h2 id="working-head" ref={head} tabIndex={-1}>
@@ -43,7 +46,7 @@ export function Working({
             // biome-ignore lint/suspicious/noArrayIndexKey: a working has lines of one code for each tank, in an order of its own
             key={`${line.code} ${i}`}
             id={lines.findIndex(({ code }) => code === line.code) === i ? lineId(line.code) : undefined}
-            className={line.code === opened ? 'asked' : undefined}
+            className={isAsked(line.code, i) ? 'asked' : undefined}
           >
             <LineWords line={line} />
           </li>

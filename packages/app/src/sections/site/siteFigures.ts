@@ -8,6 +8,8 @@ type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 /** One figure of a station: value, likely range, target, and the line of the working that it opens. */
 export interface Figure {
   readonly code: string;
+  /** The gutter, the roof, the tank it is of, where a working has a line for each. */
+  readonly of?: string;
   readonly value: string;
   readonly likely: string;
   readonly target: string;
@@ -55,4 +57,22 @@ export function placeWords(place: components['schemas']['problem']['place'], say
   return column === undefined
     ? say('site.problem_row', { file, row: String(row) })
     : say('site.problem_cell', { file, row: String(row), column });
+}
+
+/** What names the line of a working that a figure opens: its code, and whose it is. */
+export const workingOf = ({ code, of }: Pick<Figure, 'code' | 'of'>): string =>
+  of === undefined ? code : `${code} ${of}`;
+
+/**
+ * Which line of a working is meant?
+ *
+ * @param lines - the working
+ * @param opened - as `workingOf` names it
+ * @returns its place; that of the first line of its code where none is of that part; -1 where there is none
+ */
+export function lineMeant(lines: readonly SiteReport['working'][number][], opened: string): number {
+  const [code = '', ...rest] = opened.split(' ');
+  const of = rest.join(' ');
+  const exact = lines.findIndex((line) => line.code === code && line.inputs.some(({ value }) => String(value) === of));
+  return exact >= 0 ? exact : lines.findIndex((line) => line.code === code);
 }

@@ -5,8 +5,8 @@ import {
   type WindExposure,
 } from '../../kernel/index.ts';
 
-/** Density of water at 20 °C and one atmosphere [kg/m³]. Source: iapws-95, table at 101.325 kPa. */
-export const waterAt20degC_kg_per_m3 = 998.207;
+/** Temperature the water is weighed at [C]; between 5 and 35 °C it weighs no more than 0.5 % more or less. Ours. */
+export const heldWater_C = 20;
 
 /** Weight of a kilogram [N], rounded up as is the custom of such sums. Common practice, no source; standard gravity is 9.80665. */
 export const weightOfOneKg_N = 9.81;

@@ -1,4 +1,4 @@
-import { L_per_m3, type TankFacts } from '../../kernel/index.ts';
+import { cylinderVolume_L, type TankFacts } from '../../kernel/index.ts';
 
 /** The most a tank can hold, and from which of its measures that is known. */
 export interface MostHeld {
@@ -22,9 +22,9 @@ export function mostHeld(
   const stated_L = tank.nominal_L ?? tank.partVolume_L;
   const known: MostHeld[] = [];
   if (diameter_m !== null) {
-    const toHeight_L = (height: number) => (Math.PI / 4) * diameter_m * diameter_m * height * L_per_m3;
-    if (height_m !== null) known.push({ mostHeld_L: toHeight_L(height_m), from: 'rim' });
-    if (overflowHeight_m !== null) known.push({ mostHeld_L: toHeight_L(overflowHeight_m), from: 'overflow' });
+    if (height_m !== null) known.push({ mostHeld_L: cylinderVolume_L(diameter_m, height_m), from: 'rim' });
+    if (overflowHeight_m !== null)
+      known.push({ mostHeld_L: cylinderVolume_L(diameter_m, overflowHeight_m), from: 'overflow' });
   }
   if (stated_L !== null) known.push({ mostHeld_L: stated_L, from: 'stated' });
   return known.reduce<MostHeld | null>(

@@ -63,7 +63,7 @@ export function standWorking(
       known('tankMass', measures.tank_kg, 'kg'),
       known('standMass', measures.stand_kg, 'kg'),
     ],
-    'iapws-95, density at 20 °C',
+    'kell-1975, density at 20 °C',
   );
   line('stand.bearing', checks.bearing_kPa, 'kPa', [
     known('massFull', checks.massFull_kg, 'kg'),

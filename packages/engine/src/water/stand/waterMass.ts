@@ -1,17 +1,17 @@
-import { L_per_m3 } from '../../kernel/index.ts';
-import { waterAt20degC_kg_per_m3 } from './constants.ts';
+import { L_per_m3, waterDensity_kg_per_m3 } from '../../kernel/index.ts';
+import { heldWater_C } from './constants.ts';
 
 /**
  * How heavy is so much water?
  *
  * @param volume_L - litres of it [L]
  * @returns its mass at 20 °C [kg]
- * @source iapws-95, density at 20 °C and one atmosphere
+ * @source kell-1975, density at 20 °C
  * @example
- * waterMass_kg(1000) // → 998.207
+ * waterMass_kg(1000) // → 998.204
  */
 export function waterMass_kg(volume_L: number): number {
-  return (volume_L / L_per_m3) * waterAt20degC_kg_per_m3;
+  return (volume_L / L_per_m3) * waterDensity_kg_per_m3(heldWater_C);
 }
 
 /**
@@ -19,10 +19,10 @@ export function waterMass_kg(volume_L: number): number {
  *
  * @param mass_kg - their mass [kg]
  * @returns litres at 20 °C [L]
- * @source iapws-95, density at 20 °C and one atmosphere
+ * @source kell-1975, density at 20 °C
  * @example
- * litresOfMass_L(998.207) // → 1000
+ * litresOfMass_L(998.204) // → 1000
  */
 export function litresOfMass_L(mass_kg: number): number {
-  return (mass_kg / waterAt20degC_kg_per_m3) * L_per_m3;
+  return (mass_kg / waterDensity_kg_per_m3(heldWater_C)) * L_per_m3;
 }

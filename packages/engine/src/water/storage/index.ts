@@ -50,6 +50,6 @@ export {
   storageCurve,
 } from './storageCurve.ts';
 export { type StorageCase, type StorageFound, storageFinding } from './storageFinding.ts';
-export { cylinderVolume_L, overflowFor_m, type SiteTank, usableVolume } from './usableVolume.ts';
+export { overflowFor_m, type SiteTank, usableVolume } from './usableVolume.ts';
 export { type KnownToHold, type SizeVerdict, verdictsBySize } from './verdictsBySize.ts';
 export { type RasterYear, yearRaster } from './yearRaster.ts';

@@ -1,9 +1,9 @@
 import {
+  cylinderVolume_L,
   type EngineProblemCode,
   engineProblem,
   explain,
   type Facts,
-  L_per_m3,
   type Place,
   type Problem,
   type TankFacts,
@@ -108,20 +108,6 @@ function volumeBetween_L(tank: TankFacts): number | null {
   const { diameter_m, outletHeight_m, overflowHeight_m } = tank;
   if (diameter_m === null || outletHeight_m === null || overflowHeight_m === null) return null;
   return cylinderVolume_L(diameter_m, overflowHeight_m - outletHeight_m);
-}
-
-/**
- * How much does an upright cylinder hold: a tank between two heights, a pipe of some length?
- *
- * @param diameter_m - inside diameter [m], 0 or more
- * @param height_m - height or length [m]
- * @returns volume [L]
- * @definition π ÷ 4 × diameter² × height
- * @example
- * cylinderVolume_L(2, 1) // → 3141.592653589793
- */
-export function cylinderVolume_L(diameter_m: number, height_m: number): number {
-  return (Math.PI / 4) * diameter_m * diameter_m * height_m * L_per_m3;
 }
 
 /**
