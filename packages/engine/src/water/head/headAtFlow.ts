@@ -99,9 +99,11 @@ export function flowByItself_L_per_min(way: HeadWay, level_m: number, settings: 
   const toUnit = runsOf(way.toUnit);
   const unit = { head_m: way.unitHead_m, flow_m3_per_s: wanted };
   const all = [...toUnit, ...withTaps(runsOf(way.toTap), settings.residualHead_m, wanted)];
-  const falls = gravityFlow_m3_per_s(toUnit, null, level_m - way.unitHeight_m, nu);
+  const fallToUnit_m = level_m - way.unitHeight_m;
   const whole = gravityFlow_m3_per_s(all, unit, level_m - way.tapHeight_m, nu);
-  return Math.min(falls, whole) * L_per_min_per_m3_per_s;
+  const runsToUnit = rowLoss_m(toUnit, null, whole, nu) <= fallToUnit_m;
+  const flow = runsToUnit ? whole : Math.min(whole, gravityFlow_m3_per_s(toUnit, null, fallToUnit_m, nu));
+  return flow * L_per_min_per_m3_per_s;
 }
 
 /** The taps as a fitting of the last pipe, that takes the head wanted at the flow wanted. */

@@ -7,9 +7,6 @@ export const turbulentFactor = { grain: 1, sphere: 0.4 } as const;
 /** The grains shown, from clay to coarse sand [µm]. Ours; 2 and 63 µm are where clay, silt and sand part by ISO 14688-1 (from memory). */
 export const shownGrains_um = [2, 5, 10, 20, 50, 63, 100, 200] as const;
 
-/** Grains up to this size, clay and germs, stay in the water for days [µm]. Source: iso-14688-1, boundary of clay (from memory). */
-export const fineClay_um = 2;
-
 /** One mixed cell, where nothing is said of baffles [count]. Ours: the worst there is; docs/decisions/0180-settling.md. */
 export const cellsUnknown_count = 1;
 
