@@ -1,6 +1,5 @@
 import type { Shape } from '../sheet/shapes.ts';
 import type { BuiltTank } from './building.ts';
-import { standBeyond_m } from './constants.ts';
 import { area, type Brush, boxOf, isFine, line, type Point, plain, unmeasured, type View } from './view.ts';
 
 const course_m = 0.15;
