@@ -221,8 +221,10 @@ test('a blocked hole of a first flush is said, and a flow that is too much', () 
   });
   const flow = { part: 'gutter', id: 'G1', text: '«1.56 of 1.20 L/s»', verdict: 'short' } as const;
   const section = wide(blocked, { partLetters: [flow] });
-  expect(texts(section)).toEqual(expect.arrayContaining(['«hole blocked»', '«1.56 of 1.20 L/s»']));
-  expect(texts(wide(blocked, { partLetters: [{ ...flow, verdict: 'holds' }] }))).not.toContain('«1.56 of 1.20 L/s»');
+  expect(texts(section)).toEqual(expect.arrayContaining(['«hole blocked»', '«gutter 1.56 of 1.20 L/s»']));
+  expect(texts(wide(blocked, { partLetters: [{ ...flow, verdict: 'holds' }] }))).not.toContain(
+    '«gutter 1.56 of 1.20 L/s»',
+  );
 });
 
 test('the gutter has its detail circle in the whole while it is pressed, and not else', () => {

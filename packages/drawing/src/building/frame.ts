@@ -15,7 +15,7 @@ import {
   unitWidth_m,
 } from './layout.ts';
 import { isException, markRoom } from './marks.ts';
-import { gutteredRoof, listLine_px, type Note, notesOf, tankOf } from './notes.ts';
+import { gutteredRoof, type ListRows, listRows, type Note, notesOf, tankOf } from './notes.ts';
 import type { SectionInput } from './sectionTypes.ts';
 import type { View } from './view.ts';
 
@@ -37,6 +37,7 @@ export interface Frame {
   readonly detail: Station | 'whole';
   /** What a cut-out lists over its picture. */
   readonly notes: readonly Note[];
+  readonly rows: ListRows;
   /** Room for it [px]. */
   readonly head: number;
   /** The gutter a cut-out shows large, over its picture. */
@@ -75,6 +76,7 @@ function wholeFrame(input: SectionInput): Frame {
     ridge: y0 - layout.ridge_m * k,
     detail: 'whole',
     notes: [],
+    rows: { tops: [], foot: 0 },
     head: 0,
     circle: null,
   };
@@ -108,7 +110,8 @@ function detailFrame(input: SectionInput, station: Station): Frame {
   const all = layout.placed.map((one) => ({ ...one, x: one.x - left }));
   const notes = notesOf({ k, x0: 0, y0: 0 }, all, station, input);
   const circle = station === 'gutter' ? { x: width - radius_px - 10, y: radius_px + 8, radius: radius_px } : null;
-  const head = headRoom(notes.length, circle);
+  const rows = listRows(notes, width, circle);
+  const head = notes.length === 0 ? 0 : rows.foot + 4 + (circle === null ? 0 : runRoom_px);
   const y0 = Math.ceil(window.top_m * k + 14 + head);
   const under = y0 + Math.max(deep_m * k, 20) + 14;
   const placed = all.filter((one) => reaches(one, k, width));
@@ -125,6 +128,7 @@ function detailFrame(input: SectionInput, station: Station): Frame {
     ridge: 0,
     detail: station,
     notes,
+    rows,
     head,
     circle,
   };
@@ -132,13 +136,6 @@ function detailFrame(input: SectionInput, station: Station): Frame {
 
 /** Half of a detail circle [px]. */
 export const radius_px = 52;
-
-/** Room over a cut-out for its list, and for a gutter large and along its run [px]. */
-function headRoom(lines: number, circle: Circle | null): number {
-  const list = lines === 0 ? 0 : lines * listLine_px + 12;
-  // A line that does not fit beside the circle goes under it.
-  return circle === null ? list : Math.max(list + 2 * listLine_px, 2 * circle.radius + 24) + runRoom_px;
-}
 
 function reaches(one: Placed, k: number, width: number): boolean {
   const [left, right] = extentOf(one);

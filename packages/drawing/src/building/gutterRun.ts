@@ -3,13 +3,13 @@ import type { BuiltGutter } from './building.ts';
 import { area, boxOf, line, type Point, plain, unmeasured, type View } from './view.ts';
 
 /** Where the outlets of a gutter stand along it [m], and whether its water comes to them from both sides. */
-export interface OutletPlaces {
+interface OutletPlaces {
   readonly at_m: readonly number[];
   readonly isBothWays: boolean;
 }
 
 /** As far from each other as the farthest way of the water to them says: at the ends of equal stretches, or in their middles. */
-export function outletPlaces({ length_m, outlets_count, run_m }: BuiltGutter): OutletPlaces {
+function outletPlaces({ length_m, outlets_count, run_m }: BuiltGutter): OutletPlaces {
   const count = outlets_count.value;
   const part = length_m.value / count;
   const isBothWays = run_m.value < part * 0.98;

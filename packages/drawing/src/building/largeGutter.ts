@@ -66,16 +66,11 @@ function inCircle(
 }
 
 /** In a cut-out, under its list: the gutter along its run, with its fall. */
-export function runShapes(
-  { width, all, circle }: Frame,
-  listFoot: number,
-  words: SectionWords,
-  placer: Placer,
-): readonly Shape[] {
+export function runShapes({ width, all, circle, rows }: Frame, words: SectionWords, placer: Placer): readonly Shape[] {
   const roof = circle && gutteredRoof(all)?.roof;
   if (!circle || !roof) return [];
   const { gutter } = roof;
-  const y = Math.max(circle.y + circle.radius + 16, listFoot) + 14;
+  const y = rows.foot + 14;
   const fall = gutter.fall_mm_per_m;
   const shapes = gutterRun(gutter, 14, y, width - 28);
   if (fall === null || fall === 0) return [group(`run:${roof.roofId}`, 'gutter', shapes)];

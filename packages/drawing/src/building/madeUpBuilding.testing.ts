@@ -106,6 +106,7 @@ export const words: SectionWords = {
   gutterSize: (width, depth, how) => `«${mm(width)} × ${mm(depth)} mm${doubt(how)}»`,
   outlets: (count, bore, how, isGrated) =>
     `«${count} outlets ⌀ ${mm(bore)} mm${isGrated ? ', grated' : ''}${doubt(how)}»`,
+  partSaid: (part, figure) => `«${part} ${figure.slice(1)}`,
   bore: (value, how) => `«⌀ ${mm(value)} mm${doubt(how)}»`,
   larger: (times) => `«${times} times as large»`,
   chamber: (litres, how, hole) =>

@@ -1,6 +1,7 @@
 import type { Station } from '@eavewell/engine';
 import type { Ink, Shape } from '../sheet/shapes.ts';
 import type { BuiltRoof, BuiltStops, BuiltTank } from './building.ts';
+import type { Circle } from './gutterCircle.ts';
 import type { Placed, PlacedRoof, PlacedStop, PlacedTank } from './layout.ts';
 import { isException, leader, verdictInks } from './marks.ts';
 import { boxOfLetter, type Placer, widthOf } from './placer.ts';
@@ -82,7 +83,7 @@ const loud = (text: string, place: Place, ink: Ink = 'ink'): Note => ({
 
 /** What is said of parts with a flow: as loud as its verdict. */
 const figured = (
-  { partLetters = [] }: Said,
+  { partLetters = [], words }: Said,
   part: PartLetters['part'],
   ids: readonly (string | null)[],
   place: Place,
@@ -90,7 +91,7 @@ const figured = (
   partLetters
     .filter((one) => one.part === part && ids.includes(one.id))
     .map(({ text, verdict }) => ({
-      text,
+      text: words.partSaid(part, text),
       ...place,
       ink: verdictInks[verdict],
       isStrong: isException(verdict),
@@ -110,13 +111,13 @@ function gutterNotes({ k, y0 }: View, { roof, outline, x }: PlacedRoof, said: Sa
   const isKnown = fall !== null && how === 'measured';
   return [
     quiet(words.gutterSize(width, gutter.depth_m.value, worse(how, gutter.depth_m.how)), at, false),
+    ...figured(said, 'gutter', ids, at),
     fall !== null && fall <= 0 ? loud(fallen, at) : quiet(fallen, at, isKnown),
     quiet(
       words.outlets(gutter.outlets_count.value, gutter.outlet_m.value, gutter.outlet_m.how, gutter.isGrated),
       at,
       false,
     ),
-    ...figured(said, 'gutter', ids, at),
     ...figured(said, 'outlet', ids, at),
     quiet(words.bore(bore_m.value, bore_m.how), pipe, bore_m.how === 'measured'),
     ...figured(said, 'downpipe', downpipeIds, at),
@@ -272,24 +273,43 @@ export function noteShapes(notes: readonly Note[], placer: Placer, isSmall: bool
 
 /** Height of a line beside the building, and of one of the list of a cut-out [px]. */
 const noteLine_px = 16;
-export const listLine_px = 18;
+const listLine_px = 18;
 
-/** In a cut-out: one under the other, from x, y on, each in the next line that is free; and where the last one ends. */
-export function noteList(
-  notes: readonly Note[],
-  [x, y]: readonly [number, number],
-  head: number,
-  placer: Placer,
-): { readonly shapes: readonly Shape[]; readonly foot: number } {
-  const shapes: Shape[] = [];
-  let foot = y;
-  for (const note of notes)
-    for (let top = foot; top + listLine_px <= head; top += listLine_px) {
-      const letter = letterOf(note, x, top + 12);
-      if (!placer.takeIfFree(boxOfLetter(letter))) continue;
-      shapes.push(letter);
-      foot = top + listLine_px;
-      break;
-    }
-  return { shapes, foot };
+/** Where the list of a cut-out begins [px]. */
+const listLeft_px = 12;
+const listTop_px = 8;
+
+/** Where each line of the list of a cut-out stands, and where the last one ends [px]. */
+export interface ListRows {
+  readonly tops: readonly number[];
+  readonly foot: number;
+}
+
+/** One under the other; what is too wide to stand beside a detail circle, under it. */
+export function listRows(notes: readonly Note[], width: number, circle: Circle | null): ListRows {
+  const low = circle === null ? 0 : circle.y + circle.radius + listLine_px;
+  const beside_px = circle === null ? width : circle.x - circle.radius - 2 * listLeft_px;
+  const isNarrow = ({ text, isStrong }: Note) => widthOf(text, 'lettering', isStrong) <= beside_px - listLeft_px;
+  const tops = new Map<Note, number>();
+  let foot = listTop_px;
+  const put = (note: Note) => {
+    tops.set(note, foot);
+    foot += listLine_px;
+  };
+  const wide: Note[] = [];
+  for (const note of notes) {
+    if (foot >= low || isNarrow(note)) put(note);
+    else wide.push(note);
+  }
+  if (wide.length > 0) foot = Math.max(foot, low);
+  wide.forEach(put);
+  return { tops: notes.map((note) => tops.get(note)!), foot: Math.max(foot, low) };
+}
+
+/** The list of a cut-out. */
+export function noteList(notes: readonly Note[], { tops }: ListRows, placer: Placer): readonly Shape[] {
+  return notes.flatMap((note, nth) => {
+    const letter = letterOf(note, listLeft_px, tops[nth]! + 12);
+    return placer.takeIfFree(boxOfLetter(letter)) ? [letter] : [];
+  });
 }

@@ -80,11 +80,11 @@ const full = {
 };
 const told: Partial<SectionInput> = {
   partLetters: [
-    { part: 'gutter', id: 'G1', text: '«gutter: 1.56 of 1.20 L/s»', verdict: 'short' },
-    { part: 'outlet', id: 'G1', text: '«outlet: 1.56 of 2.05 L/s»', verdict: 'holds' },
-    { part: 'downpipe', id: 'D1', text: '«downpipe: 1.56 of 1.60 L/s»', verdict: 'tight' },
-    { part: 'overflow', id: 'T1', text: '«overflow: 1.56 of 3.10 L/s»', verdict: 'holds' },
-    { part: 'pipe', id: 'P2', text: '«pipe: 0.30 L/s»', verdict: 'holds' },
+    { part: 'gutter', id: 'G1', text: '«1.56 of 1.20 L/s»', verdict: 'short' },
+    { part: 'outlet', id: 'G1', text: '«1.56 of 2.05 L/s»', verdict: 'holds' },
+    { part: 'downpipe', id: 'D1', text: '«1.56 of 1.60 L/s»', verdict: 'tight' },
+    { part: 'overflow', id: 'T1', text: '«1.56 of 3.10 L/s»', verdict: 'holds' },
+    { part: 'pipe', id: 'P2', text: '«0.30 L/s»', verdict: 'holds' },
   ],
 };
 const heads = (tank_m: number, left_m: number, tap_m: number): Partial<SectionInput> => ({
@@ -113,7 +113,7 @@ const settling: TankFacts = {
 
 type Odd = readonly [SiteFacts, Partial<SectionInput>];
 /** Houses whose gutters, pipes, stands and settling tanks are odd, with what is told of them. */
-export const odd: Readonly<Record<string, Odd>> = {
+const odd: Readonly<Record<string, Odd>> = {
   'gutter-level': [
     site({ ...full, gutters: [{ ...gutter, fall_mm_per_m: 0 }] }),
     { ...told, ...heads(0.53, -0.4, 0.9) },

@@ -88,8 +88,8 @@ function sectionLetters(frame: Frame, input: SectionInput): readonly Shape[] {
   const bar = scaleBar(view, width - 10, height - 6, input.words, placer);
   const bands = frame.hasDimensions ? gateBands(frame, input.gates ?? [], placer) : [];
   const circled = circleShapes(frame, input, placer);
-  const list = noteList(frame.notes, [12, 8], frame.head, placer);
-  const large = [...circled, ...runShapes(frame, list.foot, input.words, placer)];
+  const list = noteList(frame.notes, frame.rows, placer);
+  const large = [...circled, ...runShapes(frame, input.words, placer)];
   const told = frame.hasWords ? proposedLetters(frame, input.proposedWords ?? [], placer) : [];
   const { shapes: dimensions } = frame.hasDimensions
     ? dimensionShapes(dimensionsOf(frame, input), placer, mostDimensions)
@@ -103,7 +103,7 @@ function sectionLetters(frame: Frame, input: SectionInput): readonly Shape[] {
       : [];
   const slope = frame.hasWords || detail === 'roof' ? pitch(frame, input.words, placer) : [];
   const key = frame.hasDimensions ? dashKey(frame, input, placer) : [];
-  const quiet = [...dimensions, ...told, ...high, ...slope, ...list.shapes, ...notes, ...key];
+  const quiet = [...dimensions, ...told, ...high, ...slope, ...list, ...notes, ...key];
   return [...large, group(null, null, quiet), ...bands, ...marks, group(null, null, bar)];
 }
 

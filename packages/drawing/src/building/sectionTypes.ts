@@ -32,6 +32,8 @@ export interface SectionWords {
   gutterSize(width_m: number, depth_m: number, how: How): string;
   /** Its outlets: `1 outlet ⌀ 90 mm, with a grate`. */
   outlets(count: number, bore_m: number, how: How, isGrated: boolean): string;
+  /** What is told of a part with its name: `gutter 1.56 of 1.20 L/s`. */
+  partSaid(part: FiguredPart, figure: string): string;
   /** The inside diameter of a pipe: `⌀ 90 mm`. */
   bore(value_m: number, how: How): string;
   /** A detail circle: `8 times as large`. */
@@ -78,11 +80,11 @@ export interface Level {
 }
 
 /** Parts that a flow can be told of. */
-export const figuredParts = ['gutter', 'outlet', 'downpipe', 'overflow', 'pipe'] as const;
+export type FiguredPart = 'gutter' | 'outlet' | 'downpipe' | 'overflow' | 'pipe';
 
 /** What is said beside one part: what it must carry and what it does: `1.56 of 1.20 L/s`. */
 export interface PartLetters {
-  readonly part: (typeof figuredParts)[number];
+  readonly part: FiguredPart;
   /** Of the gutter (also for its outlet), the downpipe, the tank (for its overflow) or the pipe. */
   readonly id: string;
   readonly text: string;

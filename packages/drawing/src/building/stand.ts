@@ -1,6 +1,5 @@
 import type { Shape } from '../sheet/shapes.ts';
 import type { BuiltTank } from './building.ts';
-import { standBeyond_m } from './constants.ts';
 import { area, type Brush, boxOf, isFine, line, type Point, plain, unmeasured, type View } from './view.ts';
 
 const course_m = 0.15;
@@ -9,9 +8,6 @@ const pad_m = 0.12;
 
 /** How far a footing reaches beyond its stand [m]. */
 const footOut_m = 0.1;
-/** How far a stand and its footing reach beyond a tank that nobody measured the stand of [m]. */
-export const standOut_m = standBeyond_m + footOut_m;
-
 /** How far a stand with its footing reaches from its middle [m]. */
 export const footOf = ({ stand: { base_m, pads } }: BuiltTank): number =>
   Math.max(base_m.value, pads?.side_m ?? 0) / 2 + (pads === null ? footOut_m : 0);
@@ -32,7 +28,7 @@ export function stand(view: View, tank: BuiltTank, x: number): readonly Shape[] 
 }
 
 /** As many of square pads as are seen from one side. */
-export const padsAcross = (count: number): number => Math.ceil(Math.sqrt(count));
+const padsAcross = (count: number): number => Math.ceil(Math.sqrt(count));
 
 /** Where the middles of the pads stand to either side [m]: the outer edges of the outer ones are the base apart. */
 function padsAt({ stand: { base_m } }: BuiltTank, { count, side_m }: Pads): readonly number[] {

@@ -51,6 +51,7 @@ function fittingWords({ say, numbers }: Words): FittingWords {
   const bore = (value_m: number, how: How) => doubted(`⌀ ${mm(value_m)} mm`, how);
   return {
     bore,
+    partSaid: (part, figure) => say(`water.drawn_part_${part}`, { figure }),
     fall: (value) => {
       if (value === null) return say('water.drawn_fall_unknown');
       if (value === 0) return say('water.drawn_level');
