@@ -29,6 +29,7 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/settings': ({ programmeId }) => `/p/${programmeId}/settings`,
   '/p/$programmeId/settings/$table': ({ programmeId }) => `/p/${programmeId}/settings/secondSources`,
   '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
+  '/p/$programmeId/sites/$siteId/installation': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/installation`,
 };
 
 /** A table with faults that waits to be looked at: a header and a class nobody knows, a number that is none. */
@@ -86,7 +87,8 @@ export async function atEveryPage(
 /** Waits until a page stands: its heading is there, its typeface too, and nothing more is asked for. */
 export async function settled(page: Page): Promise<void> {
   await page.getByRole('heading', { level: 1 }).first().waitFor();
-  if (/\/sites\/(?!NONE)[^/]+$/.test(page.url())) await page.locator('.drawn-frame svg').first().waitFor();
+  if (/\/sites\/(?!NONE)[^/]+(?:\/installation)?$/.test(page.url()))
+    await page.locator('.drawn-frame svg').first().waitFor();
   await page.evaluate(() => document.fonts.ready);
   let before = '';
   for (let round = 0; round < 20; round++) {

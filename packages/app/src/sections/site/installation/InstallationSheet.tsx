@@ -11,6 +11,7 @@ import { useWidth } from '../../../look/useWidth.ts';
 import { type Judged, useSiteWater } from '../../../water/index.ts';
 import { GateBand, type SignedTank, standingTanks } from '../GateBand.tsx';
 import type { SiteReport } from '../siteFigures.ts';
+import { sectionFindings } from '../water/sectionFindings.ts';
 import { markWords, sectionWords } from '../water/sectionWords.ts';
 import { heightsToSetOut } from './heightsToSetOut.ts';
 import { partsToFit } from './partsToFit.ts';
@@ -98,6 +99,7 @@ function Drawn({ judged: { report, site }, name }: { readonly judged: Judged; re
             letters: markWords(report, language),
             words: sectionWords(language),
             width,
+            ...sectionFindings(report, site, language),
           }),
     [report, site, language, width],
   );

@@ -20,6 +20,7 @@ import type { SiteReport } from '../siteFigures.ts';
 import { Handles } from './Handles.tsx';
 import type { Measures } from './measures.ts';
 import { usePointedDay } from './pointedDay.ts';
+import { sectionFindings } from './sectionFindings.ts';
 import { markWords, sectionWords } from './sectionWords.ts';
 
 /** Under this width of the room the drawing shows the whole in small, without handles [px]. */
@@ -33,6 +34,7 @@ export function DrawnSite({
   report,
   storages,
   measures,
+  pressed,
   onPart,
 }: {
   readonly name: string;
@@ -42,6 +44,8 @@ export function DrawnSite({
   readonly report: SiteReport;
   readonly storages: Judged['storages'];
   readonly measures: Measures | null;
+  /** The station whose working is open: its detail is drawn. */
+  readonly pressed: Station | null;
   onPart(part: string): void;
 }) {
   const { say } = useLanguage();
@@ -63,12 +67,12 @@ export function DrawnSite({
           <>
             {view === 'section' || isPaper ? (
               <Side
-                {...{ name, site, tried, report, storages, width, onPart }}
+                {...{ name, site, tried, report, storages, width, onPart, pressed }}
                 measures={isPaper || width < narrow_px ? null : measures}
               />
             ) : null}
             {view === 'section' && !isPaper && width < narrow_px ? (
-              <CutOuts {...{ name, site, tried, report, storages, width, onPart, measures }} />
+              <CutOuts {...{ name, site, tried, report, storages, width, onPart, measures, pressed }} />
             ) : null}
             {view === 'plan' || isPaper ? (
               <Above {...{ name, site, tried, width, onPart }} measures={isPaper ? null : measures} />
@@ -90,11 +94,13 @@ interface SideProps {
   readonly measures: Measures | null;
   readonly width: number;
   onPart(part: string): void;
+  /** The station whose working is open. */
+  readonly pressed: Station | null;
   /** The whole, or a cut-out at one station. */
   readonly detail?: Station | 'whole';
 }
 
-function Side({ name, site, tried, report, storages, measures, width, onPart, detail = 'whole' }: SideProps) {
+function Side({ name, site, tried, report, storages, measures, width, onPart, pressed, detail = 'whole' }: SideProps) {
   const language = useLanguage();
   const picture = useMemo(() => {
     const input: SectionInput = {
@@ -106,9 +112,11 @@ function Side({ name, site, tried, report, storages, measures, width, onPart, de
       words: sectionWords(language),
       width,
       detail,
+      pressed: detail === 'whole' ? pressed : null,
+      ...sectionFindings(report, tried ?? site, language),
     };
     return sectionOf(input);
-  }, [site, tried, report, language, width, detail]);
+  }, [site, tried, report, language, width, detail, pressed]);
   const frame = useRef<HTMLDivElement>(null);
   const station = detail === 'whole' ? null : language.say(`sites.station_${detail}`);
   return (
@@ -136,7 +144,7 @@ function CutOuts({ report, ...props }: SideProps) {
   return exceptions.map((station) => <Side key={station} {...props} report={report} detail={station} />);
 }
 
-function Above({ name, site, tried, width, measures, onPart }: Omit<SideProps, 'report' | 'storages'>) {
+function Above({ name, site, tried, width, measures, onPart }: Omit<SideProps, 'report' | 'storages' | 'pressed'>) {
   const language = useLanguage();
   const frame = useRef<HTMLDivElement>(null);
   const picture = useMemo(

@@ -17,6 +17,7 @@ import { fieldsOf, type Measures } from './measures.ts';
 import { PointedDay, PointedDayContext } from './pointedDay.ts';
 import { Question } from './Question.tsx';
 import { questionSaid } from './questionSaid.ts';
+import { pressedStation } from './sectionFindings.ts';
 import './water.css';
 
 /** One site's water: the drawing that answers, what is tried on it, its stations, its record and what would mend it. */
@@ -113,6 +114,7 @@ function Answering({
         {...{ name, report, tried, measures, onPart }}
         site={saved.site}
         storages={(water.asked ?? shown).storages}
+        pressed={pressedStation(opened)}
       />
       <Beside water={water} measures={measures} part={part} saved={saved} shown={shown} />
       <DraftBar programmeId={programmeId} water={water} remedies={remedies} />

@@ -3,6 +3,7 @@ import type { Station } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import { stationsInOrder } from '../../sites/index.ts';
 import type { SiteReport } from '../siteFigures.ts';
+import { flowWords } from './sectionFindings.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
@@ -84,15 +85,40 @@ function fittingWords({ say, numbers }: Words): FittingWords {
   };
 }
 
+/** The figure that makes a station an exception, by station. */
+function exceptionFigures(report: SiteReport, words: Words): Readonly<Partial<Record<Station, string | null>>> {
+  const { numbers, say } = words;
+  const [tank] = report.storages;
+  const [stand] = report.stands;
+  const [way] = report.head;
+  const fullest = report.drainage?.parts[report.drainage.governing ?? -1];
+  const head_m = way?.headLeft_m ?? null;
+  const headWords = () =>
+    say(head_m! < 0 ? 'water.head_missing' : 'water.drawn_head_left', {
+      head: `${numbers.fixed(Math.abs(head_m!), 1)} m`,
+    });
+  return {
+    storage: tank ? numbers.dryDaysAYear(tank.dryDays_per_year) : null,
+    gutter: fullest ? flowWords(fullest, words) : null,
+    stand:
+      stand?.lacks.includes('bearing') && stand.bearing_kPa !== null
+        ? `${numbers.fixed(stand.bearing_kPa, 0)} kPa`
+        : null,
+    tap: head_m === null || way?.hasHandPump ? null : headWords(),
+  };
+}
+
 /** What stands at each station's mark: its name with its verdict, and the figure that makes it an exception. */
 export function markWords(report: SiteReport, { say, numbers }: Words): Readonly<Record<Station, MarkWords>> {
-  const dry = report.storages[0]?.dryDays_per_year ?? null;
+  const figures = exceptionFigures(report, { say, numbers });
   const entries = stationsInOrder.map((station): [Station, MarkWords] => {
     const verdict = report.stations[station];
     const words = { station: say(`sites.station_${station}`), verdict: say(`sites.verdict_${verdict}`) };
     const isException = verdict === 'short' || verdict === 'tight';
-    const figure = station === 'storage' && isException && dry !== null ? numbers.dryDaysAYear(dry) : null;
-    return [station, { word: say('sites.station_stands', words), figure }];
+    return [
+      station,
+      { word: say('sites.station_stands', words), figure: isException ? (figures[station] ?? null) : null },
+    ];
   });
   return Object.fromEntries(entries) as Record<Station, MarkWords>;
 }
