@@ -39,6 +39,7 @@ export interface DemoProgramme extends ProgrammeTables {
  * years of made daily rain and one that is not read yet, ways on one island, and planted faults. The same options give the same programme, byte for byte. Nothing in it is
  * a real place, person, gauge or price.
  */
+// long: one programme, table after table
 export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const { sites: count = 60, seed = 1, clean = false } = options;
   if (!Number.isSafeInteger(count) || count < 1)

@@ -24,11 +24,21 @@ beforeAll(async () => {
     const text = await readFile(path, 'utf8');
     await writeFile(path, text.split('\n').flatMap(lines).join('\n'));
   };
-  await change('tanks.csv', (line) =>
-    line.startsWith('S001,T1,')
-      ? [line.replace(/,,,,([\d.]*,[\d.]*)$/, ',,,0.6,$1'), 'S001,T2,,7000,0.1,2.89,1.4,,,0.4,,']
-      : [line],
-  );
+  const tanks = join(folder, 'tanks.csv');
+  const [tankHead, ...tankRows] = (await readFile(tanks, 'utf8')).split('\n');
+  const own = { tankId: 'T2', partId: '', nominal_L: '7000', outletHeight_m: '0.1', overflowHeight_m: '2.89' };
+  const apart = tankRows.flatMap((row) => {
+    if (!row.startsWith('S001,T1,')) return [row];
+    const first = Object.fromEntries(tankHead!.split(',').map((column, i) => [column, row.split(',')[i] ?? '']));
+    const second = { ...own, siteId: 'S001', diameter_m: '1.4', peopleFraction: '0.4' };
+    return [{ ...first, peopleFraction: '0.6' }, second].map((cells: Record<string, string>) =>
+      tankHead!
+        .split(',')
+        .map((column) => cells[column] ?? '')
+        .join(','),
+    );
+  });
+  await writeFile(tanks, [tankHead, ...apart].join('\n'));
   await change('roofs.csv', (line) => [line.replace(/^(S001,R(\d),(?:[^,]*,){6}),/, '$1T$2,')]);
   const sites = join(folder, 'sites.csv');
   const [head, ...rows] = (await readFile(sites, 'utf8')).split('\n');

@@ -1,3 +1,4 @@
+// long: every fact one site is judged by, a line each
 import {
   dayOrders,
   gapFillings,

@@ -54,6 +54,16 @@ const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Bes
 /** Nothing beside is in doubt. */
 export const noDoubtsBeside: SiteFacts['doubtsBeside'] = { drainage: [], settling: [], stand: [], head: [] };
 
+/** Doubts of one site and those of every site. */
+export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubtsBeside']): SiteFacts['doubtsBeside'] {
+  return {
+    drainage: [...own.drainage, ...ofAll.drainage],
+    settling: [...own.settling, ...ofAll.settling],
+    stand: [...own.stand, ...ofAll.stand],
+    head: [...own.head, ...ofAll.head],
+  };
+}
+
 /** The one station that a fault of a whole file is about; null: all of a site. */
 function besideOfFile({ file }: Place, tables: TablesRead): Beside | null {
   const names = Object.keys(tablesBeside) as (keyof typeof tablesBeside)[];
@@ -194,6 +204,7 @@ function doubtsOfNamed(tables: TablesRead, linkProblems: readonly Problem[]) {
  * @law a site is never judged on the rows that happened to be readable
  * @definition ours: docs/decisions/0010-faults-in-files.md
  */
+// long: one walk through all that was found
 export function findDoubts(
   tables: TablesRead,
   linkProblems: readonly Problem[],

@@ -14,7 +14,7 @@ import type {
   Target,
 } from '@eavewell/engine';
 import { downpipeOf, gutterOf, pipeOf, roofOf, tankOf } from './factsOfRows.ts';
-import { type Doubts, noDoubtsBeside } from './findDoubts.ts';
+import { type Doubts, noDoubtsBeside, together } from './findDoubts.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** Rows by the site they are about; the programme's own under ''. */
@@ -246,15 +246,6 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     demand: joiner.demandOf(siteId),
     doubts: joiner.doubtsOf(named),
     doubtsBeside: joiner.doubtsBeside(named),
-  };
-}
-
-function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubtsBeside']): SiteFacts['doubtsBeside'] {
-  return {
-    drainage: [...own.drainage, ...ofAll.drainage],
-    settling: [...own.settling, ...ofAll.settling],
-    stand: [...own.stand, ...ofAll.stand],
-    head: [...own.head, ...ofAll.head],
   };
 }
 
