@@ -3,13 +3,21 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { demoProgramme } from '@eavewell/demo';
 import {
+  changedSite,
   compareRemedies,
+  designSite,
   designSites,
+  isFitting,
+  kindsOf,
+  type PartFacts,
   type ProgrammeFacts,
+  rainOfSite,
   readyProgramme,
   remediesOf,
   type SiteRemedies,
+  stations,
   unmeasuredPart,
+  worstVerdict,
 } from '@eavewell/engine';
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
@@ -38,6 +46,19 @@ function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
     if (remedies) found.set(design.siteId, remedies);
   }
   return found;
+}
+
+/** The same in storms half as hard again, so that gutters spill; fewer sites, since each takes its time. */
+function stormy(): ProgrammeFacts {
+  const harder = (depth: number | null) => depth && depth * 1.5;
+  const gauges = facts.gauges.map((gauge) => ({
+    ...gauge,
+    storms: gauge.storms.map((storm) => ({
+      ...{ ...storm, intensity_mm_per_h: storm.intensity_mm_per_h * 1.5 },
+      ...{ low_mm_per_h: harder(storm.low_mm_per_h), high_mm_per_h: harder(storm.high_mm_per_h) },
+    })),
+  }));
+  return { ...facts, gauges, sites: facts.sites.slice(0, 24) };
 }
 
 describe('remedies', () => {
@@ -74,6 +95,57 @@ describe('remedies', () => {
       if (compareRemedies(remedies[0]!, first) < 0) better++;
     }
     expect(better).toBeGreaterThan(0);
+  });
+
+  it('the verdict of each is the worst of its changed site, the stations it leaves out apart', () => {
+    const hard = stormy();
+    const ready = readyProgramme(hard);
+    const seen = new Set<string>();
+    for (const [siteId, { remedies, besides, leaveIt }] of remediesBySite(hard)) {
+      const site = hard.sites.find((one) => one.siteId === siteId)!;
+      const { stations: now } = designSite(site, rainOfSite(site, ready), ready);
+      expect(leaveIt === null, siteId).toBe(now.storage === 'holds');
+      for (const station of besides) expect(['short', 'tight', 'unknown']).toContain(now[station]);
+      for (const remedy of remedies) {
+        const after = changedSite(site, remedy.changes, hard.settings)!.site;
+        const design = designSite(after, rainOfSite(after, ready), ready);
+        const judged = stations.filter((station) => !remedy.besides.includes(station));
+        const told = `${siteId} ${kindsOf(remedy)}`;
+        expect(worstVerdict(judged.map((station) => design.stations[station])), told).toBe(remedy.verdict);
+        for (const station of remedy.besides) expect(design.stations[station], told).not.toBe('holds');
+        expect(remedy.standGate, told).toBe(design.standGate);
+        for (const change of remedy.changes) if (isFitting(change)) seen.add(change.kind);
+        for (const station of remedy.besides) seen.add(station);
+      }
+    }
+    for (const what of ['outlet', 'downpipe']) expect(seen).toContain(what);
+  });
+
+  it('one more gutter, outlet, downpipe and overflow in the catalogue never make the smallest change a worse one', () => {
+    const odd = (partId: string, kind: string, sizes: Partial<PartFacts>) => ({
+      ...{ ...unmeasuredPart, partId, kind, name: partId, ...sizes },
+    });
+    const more = [
+      odd('odd-gutter', 'gutter', { shape: 'halfRound', topWidth_mm: 190, depth_mm: 95, length_m: 3 }),
+      odd('odd-outlet', 'outlet', { bore_mm: 95 }),
+      odd('odd-downpipe', 'downpipe', { bore_mm: 95, length_m: 3.5 }),
+      odd('odd-overflow', 'overflow', { bore_mm: 120 }),
+      odd('odd-pipe', 'pipe', { bore_mm: 45, length_m: 5 }),
+    ];
+    const hard = stormy();
+    const plain = remediesBySite(hard);
+    for (const amount of [1, 400]) {
+      const prices = more.map(({ partId }) => ({ ...facts.prices[0]!, partId, amount }));
+      const richer = { ...hard, parts: [...hard.parts, ...more], prices: [...hard.prices, ...prices] };
+      let fitted = 0;
+      for (const [siteId, { remedies }] of remediesBySite(richer)) {
+        const [first] = plain.get(siteId)!.remedies;
+        if (first === undefined) continue;
+        expect(compareRemedies(remedies[0]!, first), siteId).toBeLessThanOrEqual(0);
+        if (first.changes.some(isFitting)) fitted++;
+      }
+      expect(fitted).toBeGreaterThan(0);
+    }
   });
 
   it('a site carries the people it is said to, and not one more; half of them stay, or it is told beside', () => {

@@ -1,3 +1,4 @@
+// long: sites, catalogue and every combination by hand stand in one place, with nothing shared with the engine
 import {
   changedSite,
   type DownpipeFacts,

@@ -92,8 +92,8 @@ export function seriesOf(site: SiteFacts, ready: ReadyProgramme): readonly Stora
  * What would mend one site that is short or tight?
  *
  * @param site - the site's facts
- * @param ready - the programme, ready
- * @param design - the site's design, where it is known already
+ * @param ready - the programme, ready: rain [mm], tanks [L], prices [currency]
+ * @param design - the site's design [L], [day/year], where it is known already
  * @returns remedies in their order [L, day/year, year, currency]; null where the site is neither short nor tight
  * @definition ours: docs/methods/remedies.md
  */

@@ -31,6 +31,7 @@ export interface ChangedSite {
  * @returns the changed facts and what to buy: metres of gutter [m], pieces [count] and runs [m] of parts, diverters and whole sites [count]; null where a change has nothing to change
  * @definition ours: docs/methods/remedies.md, changes
  */
+// long: one change after the other, a few lines each
 export function changedSite(
   site: SiteFacts,
   changes: readonly RemedyChange[],

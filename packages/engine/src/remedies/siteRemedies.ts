@@ -53,13 +53,13 @@ interface ForAll extends WholeSite {
  * is told only where it comes before every single change (one that ends tight only where it asks for less than the first that
  * holds); one that sends people away only where nothing that keeps everybody makes the site hold, and one that cuts what was promised
  * only where nothing that keeps it does. Where the site has several bodies of water, a change is made to one of them, a pair may be made to two, and the
- * litres are those of all.
+ * litres are those of all. Each is completed by the gutters and pipes it takes; stations that nothing moves are told beside.
  *
- * @param design - the site's design
- * @param given - the site, its gauge, the programme and the market
+ * @param design - the site's design: volumes [L], dry days a year [day/year]
+ * @param given - the site, its gauge [mm], the programme and the market [currency]
  * @returns remedies in their order: volumes [L], dry days a year [day/year], good years [year], cost [currency]; and what a dry
- *   year brings [day], [L]; null where the site is neither short nor tight
- * @law the verdict of each remedy is that of `designSite` for the site with the changes made
+ *   year brings [day], [L]; null where no station is short or tight
+ * @law the verdict of each remedy is the worst of `designSite` for the site with the changes made, the stations it leaves out apart
  * @definition ours: docs/methods/remedies.md
  */
 export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedies | null {
