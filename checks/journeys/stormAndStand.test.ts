@@ -101,7 +101,7 @@ journey('a wider gutter is tried, answered and let go', async ({ page }) => {
   await expect
     .poll(() => page.locator('table.stations').textContent())
     .not.toMatch(/gutter \S+: .* in the storm.*1\d\d % used/);
-  await bar.getByRole('button', { name: 'Let it go' }).click();
+  await bar.getByRole('button', { name: 'Let go' }).click();
   await bar.waitFor({ state: 'detached' });
 });
 
@@ -131,6 +131,6 @@ journey('an installation sheet is printed on two pages of A4, with its gate, ste
     ).toEqual([]);
     expect(has('Not signed: do not fill or hand over.'), siteId).toBe(standGate === 'closed');
     if (standGate !== 'notNeeded') expect(has('licence') && has('signature'), siteId).toBe(true);
-    expect(['Skip to the page', 'Print'].filter(has)).toEqual([]);
+    expect(['Skip to the page', 'Station by station'].filter(has)).toEqual([]);
   }
 });

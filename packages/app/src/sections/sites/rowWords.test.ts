@@ -33,10 +33,10 @@ const judged: SiteEntry = {
 it('a site whose gutter is its worst station is told by what the storm brings, not by its tank', async () => {
   const words = await loadAppLanguage('en');
   expect(`${leadWords(judged, words)} ${lineWords(judged, true, words)}`).toBe(
-    'gutter short: downpipe D1: 3.4 L/s in the storm (3 to 3.9), it carries 2.05 L/s',
+    'gutter short: downpipe D1: 3.4 L a second in the storm (3 to 3.9), it carries 2.05 L a second',
   );
   const plain = { ...judged, decides: { ...judged.decides!, range: null } };
-  expect(lineWords(plain, true, words)).toBe('downpipe D1: 3.4 L/s in the storm, it carries 2.05 L/s');
+  expect(lineWords(plain, true, words)).toBe('downpipe D1: 3.4 L a second in the storm, it carries 2.05 L a second');
 });
 
 it('head that is missing is told as missing, not as less than nothing', async () => {
