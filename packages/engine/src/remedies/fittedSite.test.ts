@@ -15,10 +15,15 @@ const site = {
 const made = (change: FittingChange, before = nothingToBuy, of = site) => fittedSite(of, change, before);
 
 it('gives a gutter the section of its part, and buys one that was to be hung anyway as that part alone', () => {
-  const change = {
-    ...{ kind: 'largerGutter', gutterIds: ['G1'], partId: 'big', shape: 'halfRound' },
-    ...{ topWidth_mm: 200, baseWidth_mm: null, depth_mm: 100 },
-  } as const;
+  const change: FittingChange = {
+    kind: 'largerGutter',
+    gutterIds: ['G1'],
+    partId: 'big',
+    shape: 'halfRound',
+    topWidth_mm: 200,
+    baseWidth_mm: null,
+    depth_mm: 100,
+  };
   const hung = { gutterId: 'G1', length_m: 9, leastWidth_mm: null, leastDepth_mm: null };
   const { site: after, toBuy } = made(change, { ...nothingToBuy, gutter_m: [hung] });
   expect(after.gutters[0]).toMatchObject({ shape: 'halfRound', width_mm: 200, depth_mm: 100, length_m: 9 });

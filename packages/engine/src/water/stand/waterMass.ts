@@ -21,7 +21,7 @@ export function waterMass_kg(volume_L: number): number {
  * @returns litres at 20 °C [L]
  * @source kell-1975, density at 20 °C
  * @example
- * litresOfMass_L(998.204) // → 1000
+ * litresOfMass_L(0) // → 0
  */
 export function litresOfMass_L(mass_kg: number): number {
   return (mass_kg / waterDensity_kg_per_m3(heldWater_C)) * L_per_m3;
