@@ -1,4 +1,12 @@
-import { defaultSettings, readIsoDay } from '@eavewell/engine';
+import {
+  defaultSettings,
+  noStorms,
+  readIsoDay,
+  unmeasuredPart,
+  unmeasuredRoof,
+  unmeasuredSite,
+  unmeasuredTank,
+} from '@eavewell/engine';
 import { expect, it } from 'vitest';
 import { good, readFiles } from './folder.ts';
 
@@ -29,19 +37,8 @@ it('joins the rows of all tables into what the engine is told', async () => {
   });
   const drinking = { purpose: 'drinking', litres_per_person_per_day: 7.5, judged: true };
   const washing = { purpose: 'washing', litres_per_person_per_day: 5, judged: false };
-  const plainTank = {
-    outletHeight_m: null,
-    overflowHeight_m: null,
-    diameter_m: null,
-    joinedTo: null,
-    role: 'storage' as const,
-    peopleFraction: null,
-    height_m: null,
-    standHeight_m: null,
-  };
-  const notMeasured = { form: null, pitch_deg: null, eaveHeight_m: null };
-  const noPipes = { gutters: [], downpipes: [] };
-  const metal = { ...notMeasured, roofPlanArea_m2: null, material: 'corrugatedMetal' };
+  const ten = { partId: 'tank-10', partVolume_L: 9800, partMass_kg: 210 };
+  const metal = { ...unmeasuredRoof, material: 'corrugatedMetal' };
   expect(facts.sites).toEqual([
     {
       siteId: 'S001',
@@ -92,22 +89,18 @@ it('joins the rows of all tables into what the engine is told', async () => {
       ],
       tanks: [
         {
+          ...unmeasuredTank,
+          ...ten,
           tankId: 'T1',
           nominal_L: 10000,
-          partVolume_L: 9800,
           outletHeight_m: 0.1,
           overflowHeight_m: 2.2,
           diameter_m: 2.5,
-          joinedTo: null,
-          role: 'storage',
-          peopleFraction: null,
-          height_m: null,
-          standHeight_m: null,
         },
-        { ...plainTank, tankId: 'T2', nominal_L: 10000, partVolume_L: 9800, joinedTo: 'T1' },
+        { ...unmeasuredTank, ...ten, tankId: 'T2', nominal_L: 10000, joinedTo: 'T1' },
       ],
       demand: [drinking, washing],
-      ...noPipes,
+      ...unmeasuredSite,
       doubts: [],
     },
     {
@@ -131,7 +124,7 @@ it('joins the rows of all tables into what the engine is told', async () => {
       ration: null,
       roofs: [
         {
-          ...notMeasured,
+          ...unmeasuredRoof,
           roofId: 'hall',
           length_m: null,
           width_m: null,
@@ -143,9 +136,11 @@ it('joins the rows of all tables into what the engine is told', async () => {
           diverter: null,
         },
       ],
-      tanks: [{ ...plainTank, tankId: 'T1', nominal_L: 5000, partVolume_L: 4900 }],
+      tanks: [
+        { ...unmeasuredTank, tankId: 'T1', nominal_L: 5000, partId: 'tank-5', partVolume_L: 4900, partMass_kg: 110 },
+      ],
       demand: [drinking, washing],
-      ...noPipes,
+      ...unmeasuredSite,
       doubts: [],
     },
     {
@@ -185,9 +180,9 @@ it('joins the rows of all tables into what the engine is told', async () => {
           },
         },
       ],
-      tanks: [{ ...plainTank, tankId: 'T1', nominal_L: 20000, partVolume_L: null }],
+      tanks: [{ ...unmeasuredTank, tankId: 'T1', nominal_L: 20000 }],
       demand: [{ ...drinking, litres_per_person_per_day: 10 }],
-      ...noPipes,
+      ...unmeasuredSite,
       doubts: [],
     },
   ]);
@@ -199,12 +194,15 @@ it('joins the rows of all tables into what the engine is told', async () => {
   expect(facts.gauges[0]!.readings).toEqual(
     [0, 12.5, null, 3.25, 0.2, 41, 0].map((rain_mm, i) => ({ day: first + i, rain_mm, row: i + 2 })),
   );
+  expect(facts.gauges).toMatchObject([noStorms, noStorms]);
   expect(facts.parts[1]).toEqual({
+    ...unmeasuredPart,
     partId: 'tank-5',
     kind: 'tank',
     name: 'Tank of five',
     volume_L: 4900,
     length_m: 1.9,
+    mass_kg: 110,
   });
   expect(facts.prices[0]).toEqual({
     partId: 'tank-10',

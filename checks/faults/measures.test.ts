@@ -1,3 +1,4 @@
+import { type SiteFacts, unmeasuredGutter } from '@eavewell/engine';
 import { expect, it } from 'vitest';
 import { changed, type Files, good, type Planted, readFiles } from './folder.ts';
 
@@ -19,6 +20,12 @@ const measured: Files = {
     '',
   ].join('\n'),
   'downpipes.csv': ['siteId,downpipeId,roofId,bore_mm,length_m', 'S001,D1,school,90,2.6', ''].join('\n'),
+  'pipes.csv': [
+    'siteId,pipeId,leg,tankId,bore_mm,length_m,material,elbows,tees,valves,meters,otherLoss_k',
+    'S001,P1,tankToUnit,T1,26.2,4.5,plastic,3,,1,,',
+    'S001,P2,unitToTap,,20.4,1.2,galvanised,2,1,,1,0.5',
+    '',
+  ].join('\n'),
 };
 
 function inMeasured(file: string, from: string, to: string): Files {
@@ -37,6 +44,7 @@ it('reads the measures of a building; what was not measured is not known', async
   ]);
   expect(first!.gutters).toEqual([
     {
+      ...unmeasuredGutter,
       gutterId: 'G1',
       roofId: 'school',
       shape: 'halfRound',
@@ -47,35 +55,51 @@ it('reads the measures of a building; what was not measured is not known', async
       outlet_mm: 90,
     },
     {
+      ...unmeasuredGutter,
       gutterId: 'G2',
       roofId: 'school',
       shape: 'cutPipe',
-      width_mm: null,
-      depth_mm: null,
       length_m: 23.5,
       fall_mm_per_m: 0,
-      outlet_mm: null,
     },
   ]);
   expect(first!.downpipes).toEqual([{ downpipeId: 'D1', roofId: 'school', bore_mm: 90, length_m: 2.6 }]);
-  expect([third!.gutters, third!.downpipes]).toEqual([[], []]);
+  expect([third!.gutters, third!.downpipes, third!.pipes]).toEqual([[], [], []]);
+  const fittings = { tees_count: null, valves_count: 1, meters_count: null, otherLoss_k: null };
+  expect(first!.pipes).toEqual([
+    {
+      ...{ pipeId: 'P1', tankId: 'T1', leg: 'tankToUnit', bore_mm: 26.2, length_m: 4.5, material: 'plastic' },
+      ...{ elbows_count: 3, ...fittings },
+    },
+    {
+      ...{ pipeId: 'P2', tankId: null, leg: 'unitToTap', bore_mm: 20.4, length_m: 1.2, material: 'galvanised' },
+      ...{ elbows_count: 2, tees_count: 1, valves_count: null, meters_count: 1, otherLoss_k: 0.5 },
+    },
+  ]);
 });
 
-/** Measures by which nothing is judged leave no site in doubt; a row of roofs, tanks or diverters does, as every row a site is judged by. */
-const planted: readonly Planted[] = [
+/** What one station alone is judged by leaves that station in doubt, and the rest of its site judged as before. */
+interface PlantedBeside extends Planted {
+  /** The site and its station. */
+  readonly beside: readonly string[];
+}
+
+const planted: readonly PlantedBeside[] = [
   {
     fault: 'a gutter of a roof that is not there',
     files: () => inMeasured('gutters.csv', 'G2,school', 'G2,shool'),
-    problems: ['link.pipe_roof_unknown warning @ gutters.csv 3 roofId = "shool"'],
+    problems: ['link.pipe_roof_unknown blocker @ gutters.csv 3 roofId = "shool"'],
     notUsed: ['gutters.csv 3 whole link.pipe_roof_unknown'],
     inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'a downpipe of a roof of another site',
     files: () => inMeasured('downpipes.csv', 'D1,school', 'D1,hall'),
-    problems: ['link.pipe_roof_unknown warning @ downpipes.csv 2 roofId = "hall"'],
+    problems: ['link.pipe_roof_unknown blocker @ downpipes.csv 2 roofId = "hall"'],
     notUsed: ['downpipes.csv 2 whole link.pipe_roof_unknown'],
     inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'a gutter of a site that is not there, whose id is nearly that of one',
@@ -83,6 +107,7 @@ const planted: readonly Planted[] = [
     problems: ['link.unknown_site blocker @ gutters.csv 3 siteId = "S0O1"'],
     notUsed: ['gutters.csv 3 whole link.unknown_site'],
     inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'a gutter with words where its width belongs',
@@ -90,6 +115,7 @@ const planted: readonly Planted[] = [
     problems: ['cell.not_a_number blocker @ gutters.csv 2 width_mm = "wide"'],
     notUsed: ['gutters.csv 2 width_mm cell.not_a_number'],
     inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'a shape nobody knows',
@@ -97,6 +123,7 @@ const planted: readonly Planted[] = [
     problems: ['cell.not_a_choice blocker @ gutters.csv 3 shape = "cutpip"'],
     notUsed: ['gutters.csv 3 shape cell.not_a_choice'],
     inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'two gutters of one id',
@@ -104,13 +131,15 @@ const planted: readonly Planted[] = [
     problems: ['row.key_twice blocker @ gutters.csv 3 gutterId = "S001 G1"'],
     notUsed: ['gutters.csv 3 whole row.key_twice'],
     inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'a pitch that is a wall',
     files: () => inMeasured('roofs.csv', 'gable,22', 'gable,85'),
     problems: ['cell.out_of_range blocker @ roofs.csv 2 pitch_deg = "85"'],
     notUsed: ['roofs.csv 2 pitch_deg cell.out_of_range'],
-    inDoubt: ['S001'],
+    inDoubt: [],
+    beside: ['S001 drainage'],
   },
   {
     fault: 'an eave in feet',
@@ -118,10 +147,57 @@ const planted: readonly Planted[] = [
     problems: ['cell.unusual warning @ roofs.csv 4 eaveHeight_m = "9.5"'],
     notUsed: [],
     inDoubt: [],
+    beside: [],
+  },
+  {
+    fault: 'a pipe of a site that is not there, whose id is nearly that of one',
+    files: () => inMeasured('pipes.csv', 'S001,P2', 'S0O1,P2'),
+    problems: ['link.unknown_site blocker @ pipes.csv 3 siteId = "S0O1"'],
+    notUsed: ['pipes.csv 3 whole link.unknown_site'],
+    inDoubt: [],
+    beside: ['S001 head'],
+  },
+  {
+    fault: 'a pipe from a tank that is not there',
+    files: () => inMeasured('pipes.csv', 'tankToUnit,T1', 'tankToUnit,T9'),
+    problems: ['link.unknown_tank blocker @ pipes.csv 2 tankId = "T9"'],
+    notUsed: ['pipes.csv 2 tankId link.unknown_tank'],
+    inDoubt: [],
+    beside: ['S001 head'],
+  },
+  {
+    fault: 'two pipes of one id',
+    files: () => inMeasured('pipes.csv', 'S001,P2', 'S001,P1'),
+    problems: ['row.key_twice blocker @ pipes.csv 3 pipeId = "S001 P1"'],
+    notUsed: ['pipes.csv 3 whole row.key_twice'],
+    inDoubt: [],
+    beside: ['S001 head'],
+  },
+  {
+    fault: 'a pipe that leads nowhere we know',
+    files: () => inMeasured('pipes.csv', 'unitToTap', 'unitToTank'),
+    problems: ['cell.not_a_choice blocker @ pipes.csv 3 leg = "unitToTank"'],
+    notUsed: ['pipes.csv 3 whole cell.not_a_choice'],
+    inDoubt: [],
+    beside: ['S001 head'],
+  },
+  {
+    fault: 'a bore with its unit',
+    files: () => inMeasured('pipes.csv', 'T1,26.2', 'T1,26.2 mm'),
+    problems: ['cell.unit_in_number blocker @ pipes.csv 2 bore_mm = "26.2 mm"'],
+    notUsed: ['pipes.csv 2 bore_mm cell.unit_in_number'],
+    inDoubt: [],
+    beside: ['S001 head'],
   },
 ];
 
-it.each(planted)('$fault: the site is judged as before', async ({ files, problems, notUsed, inDoubt }) => {
+/** Each site with each station of it that is in doubt. */
+const besideOf = (sites: readonly SiteFacts[]) =>
+  sites.flatMap(({ siteId, doubtsBeside }) =>
+    Object.entries(doubtsBeside).flatMap(([station, places]) => (places.length > 0 ? [`${siteId} ${station}`] : [])),
+  );
+
+it.each(planted)('$fault: the site is judged as before', async ({ files, problems, notUsed, inDoubt, beside }) => {
   const [read, whole] = [await readFiles(files()), await readFiles(measured)];
   const line = ({ code, severity, place, facts }: (typeof read.problems)[number]) =>
     `${code} ${severity} @ ${place.file} ${place.row} ${place.column} = "${facts['value']}"`;
@@ -130,10 +206,11 @@ it.each(planted)('$fault: the site is judged as before', async ({ files, problem
     notUsed,
   );
   expect(read.facts.sites.filter(({ doubts }) => doubts.length > 0).map(({ siteId }) => siteId)).toEqual(inDoubt);
+  expect(besideOf(read.facts.sites)).toEqual(beside);
   const bare = (facts: typeof read.facts) =>
-    facts.sites.map(({ doubts: _, gutters: _g, downpipes: _d, roofs, ...site }) => ({
+    facts.sites.map(({ doubts: _, doubtsBeside: _b, gutters: _g, downpipes: _d, pipes: _p, roofs, ...site }) => ({
       ...site,
-      roofs: roofs.map(({ pitch_deg: _p, eaveHeight_m: _e, ...roof }) => roof),
+      roofs: roofs.map(({ pitch_deg: _pitch, eaveHeight_m: _e, ...roof }) => roof),
     }));
   expect(bare(read.facts)).toEqual(bare(whole.facts));
 });
@@ -163,8 +240,25 @@ it('names an overflow above the wall of its tank, and uses both', async () => {
   expect(facts.sites[0]!.tanks[0]).toMatchObject({ overflowHeight_m: 2.2, height_m: 2.1, standHeight_m: 0.4 });
 });
 
-it('a folder whose files of gutters cannot be read is judged as before', async () => {
-  const read = await readFiles({ ...good, 'gutters.csv': 'x,y\n1,2\n' });
-  expect(read.problems.map(({ code }) => code)).toContain('header.column_missing');
-  expect(read.facts.sites).toEqual((await readFiles(good)).facts.sites);
+it.each([
+  ['gutters.csv', 'x,y\n1,2\n', 'drainage'],
+  ['downpipes.csv', 'x,y\n1,2\n', 'drainage'],
+  ['pipes.csv', 'x,y\n1,2\n', 'head'],
+  ['pipes.csv', new Uint8Array([0xff, 0xfe, 0x00, 0xd8, 0x41]), 'head'],
+] as const)('%s that cannot be read puts one station of every site in doubt (%#)', async (file, content, station) => {
+  const read = await readFiles({ ...good, [file]: content });
+  const whole = await readFiles(good);
+  expect(read.problems.filter(({ place, severity }) => place.file === file && severity === 'blocker')).not.toEqual([]);
+  const ids = whole.facts.sites.map(({ siteId }) => siteId);
+  expect(besideOf(read.facts.sites)).toEqual(ids.map((siteId) => `${siteId} ${station}`));
+  const bare = (sites: readonly SiteFacts[]) => sites.map(({ doubtsBeside: _, ...site }) => site);
+  expect(bare(read.facts.sites)).toEqual(bare(whole.facts.sites));
+});
+
+it.each([
+  ['storms.csv', 'x,y\n1,2\n'],
+  ['stormCoefficients.csv', new Uint8Array([0xff, 0xfe, 0x00, 0xd8, 0x41])],
+])('%s that cannot be read puts the gutters there are in doubt', async (file, content) => {
+  const { facts } = await readFiles({ ...measured, [file]: content });
+  expect(besideOf(facts.sites)).toEqual(['S001 drainage']);
 });

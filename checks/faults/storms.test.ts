@@ -124,14 +124,14 @@ const faults: readonly (readonly [string, Files, string | null, readonly string[
     withTable('storms.csv', storms(`G-west,10,180,,,"${service}"`, `G-west,50,260,,,"${service}"`)),
     null,
     ['storm.period_not_stated', 'storm.no_intensity'],
-    /once in 10, 50 years, and not for once in 20 years\..*gives 215 mm\/h/,
+    /once in 10, 50 years, and not for once in 20 years\..*gives 215 mm an hour/,
   ],
   [
     'mm in five minutes for mm an hour',
     withTable('storms.csv', storms(`G-west,20,17.5,,,"${service}"`)),
     null,
     ['storm.intensity_unlikely'],
-    /The storm that is stated: 17\.5 mm\/h .* can hardly be; such storms lie between 20 and 600 mm\/h/,
+    /The storm that is stated: 17\.5 mm an hour .* can hardly be; such storms lie between 20 and 600 mm an hour/,
   ],
   [
     'tenths of mm an hour',
@@ -145,7 +145,7 @@ const faults: readonly (readonly [string, Files, string | null, readonly string[
     withTable('storms.csv', storms(`G-west,20,210,230,195,"${service}"`)),
     null,
     ['storm.range_reversed'],
-    /210 mm\/h, does not lie in its own range, 230 to 195 mm\/h/,
+    /210 mm an hour, does not lie in its own range, 230 to 195 mm an hour/,
   ],
   [
     'nobody who says so',

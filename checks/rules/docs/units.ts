@@ -66,6 +66,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   fraction: 'a share of a whole, 0 to 1',
   row: 'a place in a file, counted from 1',
   rows: 'a count of rows',
+  governing: 'a place in a list',
   seed: 'a whole number that starts the dice',
   draws: 'a count',
   passes: 'a count',
@@ -106,6 +107,10 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'WorkingLine.value': 'the unit stands beside it',
   'WorkingInput.value': 'the unit stands beside it',
   'Problem.facts': 'facts carry their unit in their own key',
+  'DesignStorm.intensity_range': 'mm/h, as the intensity it stands beside',
+  'StormCoefficients.lambda': 'named as in the formula it belongs to, for mm/h and hours',
+  'StormCoefficients.kappa': 'a power: a plain number',
+  'StormCoefficients.eta': 'a power: a plain number',
 };
 
 /**

@@ -8,6 +8,7 @@ import {
   type RainRecord,
   returnPeriodAtRisk_years,
   risk_fraction,
+  type StormTable,
   stormTable,
 } from '@eavewell/engine';
 import { workingText } from '@eavewell/words';
@@ -76,11 +77,16 @@ function maximaSection(
     sheet.line(words.tooFew, 2);
     return;
   }
+  tableLines(sheet, table, maxima.length, settings);
+}
+
+/** The maximum of rarer years by each method. */
+function tableLines(sheet: Sheet, table: StormTable, years: number, settings: DesignSettings): void {
   const { moments, fit, rows } = table;
   const shown = (value: number | null) => (value === null ? numbers.quantity(null, 'mm') : numbers.fixed(value, 1));
   sheet.line(
     words.moments(
-      maxima.length,
+      years,
       shown(moments.l1_mm),
       shown(moments.l2_mm),
       numbers.fixed(moments.t3_ratio, 2),
@@ -103,5 +109,5 @@ function maximaSection(
     ]),
   );
   sheet.line(words.key(settings.range_fraction, fit.shape === 0), 2);
-  if (maxima.length < settings.leastYears) sheet.line(words.few(maxima.length, settings.leastYears), 2);
+  if (years < settings.leastYears) sheet.line(words.few(years, settings.leastYears), 2);
 }

@@ -98,3 +98,16 @@ it('costs 0 where nothing is bought, and puts costs that are not known last', ()
   const sorted = [unknown, cost(5, 'XXX'), cost(90), free, cost(7)].sort(compareCosts);
   expect(sorted).toEqual([free, cost(7), cost(90), cost(5, 'XXX'), unknown]);
 });
+
+it('buys named parts by whole pieces a run, and by the piece; a piece or a run without a length has no cost', () => {
+  const market = marketOn(parts, [price('long', 20), price('flush', 7), price('tank', 100)], null);
+  const runs = (partId: string, ...runs_m: readonly (number | null)[]) => ({ ...nothing, runs: [{ partId, runs_m }] });
+  // 7 m and 4.1 m of pieces of 4 m: 2 + 2.
+  expect(remedyCost(runs('long', 7, 4.1), market)).toMatchObject({ amount: 80 });
+  expect(remedyCost({ ...nothing, pieces: [{ partId: 'flush', pieces_count: 3 }] }, market)).toMatchObject({
+    amount: 21,
+  });
+  expect(remedyCost(runs('long', 7, null), market)).toMatchObject({ amount: null, reason: 'runLengthUnknown' });
+  expect(remedyCost(runs('tank', 7), market)).toMatchObject({ amount: null, reason: 'pieceLengthUnknown' });
+  expect(remedyCost(runs('none', 7), market)).toMatchObject({ amount: null, reason: 'noPart' });
+});

@@ -13,8 +13,6 @@ const tablesBeside: Partial<Record<FolderTableName, Beside>> = {
   gutters: 'drainage',
   downpipes: 'drainage',
   pipes: 'head',
-  storms: 'drainage',
-  stormCoefficients: 'drainage',
 };
 const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Beside>>>> = {
   sites: {
@@ -152,8 +150,9 @@ function doubtsByKey(
 const stormTables = ['storms', 'stormCoefficients'] as const;
 
 /** Places of blockers in what is stated of storms, by gauge: a storm left out is not to make room for a milder one. */
-function doubtfulStorms(tables: TablesRead): ReadonlyMap<string, readonly Place[]> {
+function doubtfulStorms(tables: TablesRead, ofFiles: readonly Place[]): ReadonlyMap<string, readonly Place[]> {
   const byGauge = new Map<string, Place[]>();
+  for (const place of ofFiles) add(byGauge, '', place);
   for (const name of stormTables) {
     for (const [gaugeId, places] of doubtsByKey(tables[name], 'gaugeId'))
       for (const place of places) add(byGauge, gaugeId, place);
@@ -188,7 +187,9 @@ export function findDoubts(
     if (station === null) ofAll.push(place);
     else besideOfAll = { ...besideOfAll, [station]: [...besideOfAll[station], place] };
   };
-  for (const place of doubtsOfAll) doubtAll(place);
+  const isOfStorms = ({ file }: Place) =>
+    stormTables.some((name) => (tables[name]?.file ?? folderTables[name].file) === file);
+  for (const place of doubtsOfAll) if (!isOfStorms(place)) doubtAll(place);
   const ofProgrammeDemand: Place[] = [];
   const isProgrammeDemand = programmeDemandTest(tables);
   const lookAlikes = idsByLook(tables);
@@ -222,7 +223,7 @@ export function findDoubts(
   for (const { code, place, facts } of linkProblems)
     if (code === 'link.periods_overlap') add(byCalendar, String(facts['value']), place);
   const bySource = doubtsByKey(tables.secondSources, 'secondSourceId');
-  const stormsByGauge = doubtfulStorms(tables);
+  const stormsByGauge = doubtfulStorms(tables, doubtsOfAll.filter(isOfStorms));
   const named = { byPart, byGauge, stormsByGauge, byClass, byCalendar, bySource };
   return { bySite, beside, besideOfAll, ...named, ofAll, ofProgrammeDemand };
 }

@@ -29,3 +29,27 @@ export const leastWetDays_fraction = 0.5;
 
 /** A year counts from here on where its record begins by this day, and to its end where it ends so many days before it [day]. Ours: a month without rain is common. */
 export const edgeOfYear_days = 31;
+
+/** Fewer whole years are not compared with each other [count]. Ours. */
+export const leastYearsToCompare_count = 3;
+
+/** Minutes of an hour [min] and of a day [min]. Source: bipm-si-2019, table 8. */
+export const minutes_per_h = 60;
+export const minutesOfDay_min = 1440;
+
+/** Euler's constant [number]. Source: dlmf, 5.2.3. */
+export const euler_fraction = 0.5772156649015329;
+
+/** Between these a shape is looked for by L-moments [number]: at −1 the mean is not finite. Ours. */
+export const leastShape = -1;
+export const mostShape = 40;
+
+/** By likelihood it is looked for between this and its negative [number]: beyond, the likelihood grows without end. Source: coles-2001, section 3.3.1 (from memory). */
+export const likelyShape = 1;
+
+/** Steps of the simplex before it is given up [count], and how alike its values must be at the end [fraction]. Ours. */
+export const mostSteps_count = 5000;
+export const alike_fraction = 1e-13;
+
+/** Return periods that a table of storms always shows [year]. Ours. */
+export const shown_years = [2, 5, 10, 20, 50, 100];

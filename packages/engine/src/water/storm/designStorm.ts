@@ -17,7 +17,7 @@ import type { StormGiven } from './stormWay.ts';
  * How hard does it rain at this gauge for five minutes, once in the years the settings ask? What is stated for that return period comes first, then the
  * gauge's coefficients, then its record of short intervals, and last its wettest days with a stated share of five minutes in them; never a day's rain alone.
  *
- * @param given - the gauge's stated storms, coefficients and short record, its wettest days, and the settings
+ * @param given - the gauge's stated storms [mm/h], coefficients and short record [mm], its wettest days [mm], and the settings
  * @returns the storm [mm/h] with its range, or null; every problem met on the way taken; the working
  * @problem storm.no_intensity - none of these is given
  * @problem storm.period_not_stated - storms are stated, and none for that return period

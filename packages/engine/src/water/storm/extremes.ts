@@ -19,7 +19,8 @@ export interface ExtremeFit {
  * @law never falls as the return period grows
  * @source hosking-1990, quantile of the generalised extreme value distribution: location + scale ÷ k × (1 − (−ln F)^k)
  */
-export function maximumOnceIn_mm({ location_mm, scale_mm, shape }: ExtremeFit, returnPeriod_years: number): number {
+export function maximumOnceIn_mm(fit: ExtremeFit, returnPeriod_years: number): number {
+  const { location_mm, scale_mm, shape } = fit;
   const y = reducedVariate(returnPeriod_years);
   if (Math.abs(shape) < gumbelShape_fraction) return location_mm + scale_mm * y;
   return location_mm + (scale_mm * -Math.expm1(-shape * y)) / shape;
@@ -34,7 +35,8 @@ export function maximumOnceIn_mm({ location_mm, scale_mm, shape }: ExtremeFit, r
  * @law turns maximumOnceIn_mm round
  * @source hosking-1990, generalised extreme value distribution
  */
-export function returnPeriodOf_years({ location_mm, scale_mm, shape }: ExtremeFit, maximum_mm: number): number | null {
+export function returnPeriodOf_years(fit: ExtremeFit, maximum_mm: number): number | null {
+  const { location_mm, scale_mm, shape } = fit;
   const z = (maximum_mm - location_mm) / scale_mm;
   const isGumbel = Math.abs(shape) < gumbelShape_fraction;
   if (!isGumbel && shape * z >= 1) return shape > 0 ? null : 1;

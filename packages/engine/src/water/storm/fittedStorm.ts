@@ -9,7 +9,7 @@ import {
 } from '../../kernel/index.ts';
 import { drawsOfLimits_count } from './constants.ts';
 import { limitsOfStorms_mm, stormDistribution } from './extremeLimits.ts';
-import { maximumOnceIn_mm } from './extremes.ts';
+import { type ExtremeFit, maximumOnceIn_mm } from './extremes.ts';
 import { stormProblem } from './stormProblem.ts';
 
 /** A storm read off the maxima of years. */
@@ -44,11 +44,42 @@ export function fittedStorm(
   if (years < leastYears) return without(stormProblem('storm.too_few_years', gaugeId, of, { of, years, leastYears }));
   const fit = stormDistribution(maxima_mm);
   if (!fit) return without(stormProblem('storm.not_fitted', gaugeId, of, { of, years }));
+  const working = maximaWorking(gaugeId, of, maxima_mm, before, fit);
+  const depth_mm = explain(working, {
+    code: 'storm.onceIn',
+    value: maximumOnceIn_mm(fit, period),
+    unit: 'mm',
+    inputs: [workingInput('returnPeriod', period, 'year')],
+    source: 'hosking-1990',
+  });
+  const [range] = limitsOfStorms_mm(fit, years, [period], range_fraction, seedFor(seed, `storm ${gaugeId}`));
+  const depth_mm_range = explain(working, {
+    code: 'storm.limits',
+    value: range!,
+    unit: 'mm',
+    inputs: [
+      workingInput('range', range_fraction, 'fraction'),
+      workingInput('draws', drawsOfLimits_count, 'number'),
+      workingInput('years', years, 'year'),
+      workingInput('seed', seed, 'number'),
+    ],
+    source: 'efron-tibshirani-1993',
+  });
+  return { storm: { depth_mm, depth_mm_range }, problems: [], working };
+}
+
+/** The maxima, and the distribution they give. */
+function maximaWorking(
+  gaugeId: string,
+  of: MaximaOf,
+  maxima_mm: readonly number[],
+  before: readonly WorkingLine[],
+  fit: ExtremeFit,
+): WorkingLine[] {
   const working: WorkingLine[] = [];
-  const number = (name: string, value: number) => workingInput(name, value, 'number');
   explain(working, {
     code: 'storm.maxima',
-    value: years,
+    value: maxima_mm.length,
     unit: 'year',
     inputs: [
       workingInput('gauge', gaugeId, 'text'),
@@ -66,25 +97,5 @@ export function fittedStorm(
     inputs: [workingInput('location', fit.location_mm, 'mm'), workingInput('scale', fit.scale_mm, 'mm')],
     source: 'hosking-1990',
   });
-  const depth_mm = explain(working, {
-    code: 'storm.onceIn',
-    value: maximumOnceIn_mm(fit, period),
-    unit: 'mm',
-    inputs: [workingInput('returnPeriod', period, 'year')],
-    source: 'hosking-1990',
-  });
-  const [range] = limitsOfStorms_mm(fit, years, [period], range_fraction, seedFor(seed, `storm ${gaugeId}`));
-  const depth_mm_range = explain(working, {
-    code: 'storm.limits',
-    value: range!,
-    unit: 'mm',
-    inputs: [
-      workingInput('range', range_fraction, 'fraction'),
-      number('draws', drawsOfLimits_count),
-      workingInput('years', years, 'year'),
-      number('seed', seed),
-    ],
-    source: 'efron-tibshirani-1993',
-  });
-  return { storm: { depth_mm, depth_mm_range }, problems: [], working };
+  return working;
 }

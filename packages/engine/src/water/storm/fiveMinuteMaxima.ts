@@ -2,6 +2,8 @@ import { calendarDay, type DayIndex, dayIndexOf, median, type ShortReading } fro
 import {
   edgeOfYear_days,
   leastWetDays_fraction,
+  leastYearsToCompare_count,
+  minutesOfDay_min,
   missedByFixedIntervals_fraction,
   mostIntensity_mm_per_h,
   storm_min,
@@ -33,9 +35,6 @@ export interface FiveMinuteMaxima {
   /** The first of them. */
   readonly firstUnlikelyDay: DayIndex | null;
 }
-
-const minutesOfDay_min = 1440;
-const leastYearsToCompare_count = 3;
 
 /**
  * What was the most rain in five minutes of each year? Windows of five minutes are made of whole intervals of one length; a window that begins and

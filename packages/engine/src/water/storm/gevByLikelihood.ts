@@ -1,4 +1,4 @@
-import { gumbelShape_fraction } from './constants.ts';
+import { gumbelShape_fraction, likelyShape as mostShape } from './constants.ts';
 import type { ExtremeFit } from './extremes.ts';
 import { gevByLMoments, gumbelByLMoments } from './gevFits.ts';
 import { lowestPoint } from './lowestPoint.ts';
@@ -31,9 +31,6 @@ export function gevByLikelihood(values_mm: readonly number[]): ExtremeFit | null
   if (!(Math.abs(shape!) < 0.999 * mostShape) || !Number.isFinite(minusLogLikelihood(found))) return null;
   return { location_mm: start.location_mm + location! * unit, scale_mm: Math.exp(logScale!) * unit, shape: shape! };
 }
-
-/** Beyond these the likelihood grows without end, or the mean does not exist. */
-const mostShape = 1;
 
 /** −ln of the likelihood; Infinity where a value lies outside the distribution. */
 function minusLog(values: readonly number[], location: number, scale: number, shape: number): number {

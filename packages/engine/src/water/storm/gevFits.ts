@@ -1,10 +1,7 @@
 import { logGamma } from '../../kernel/index.ts';
-import { gumbelShape_fraction } from './constants.ts';
+import { euler_fraction, gumbelShape_fraction, leastShape, mostShape } from './constants.ts';
 import type { ExtremeFit } from './extremes.ts';
 import { lMoments } from './lMoments.ts';
-
-/** Euler's constant. Source: dlmf, 5.2.3. */
-export const euler_fraction = 0.5772156649015329;
 
 /**
  * Which generalised extreme value distribution has the first three L-moments of these values? The shape is solved from the L-skewness to the last
@@ -46,9 +43,6 @@ function gumbelOf(l1_mm: number, l2_mm: number): ExtremeFit {
 }
 
 const ln3 = Math.log(3);
-/** Beyond these no shape is looked for: the mean is not finite at −1. */
-const leastShape = -1;
-const mostShape = 40;
 
 /** The shape whose L-skewness this is: Newton's steps from Hosking's approximation, kept between shapes known to be too small and too large. */
 function shapeOfSkewness(t3_ratio: number): number | null {

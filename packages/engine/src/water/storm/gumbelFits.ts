@@ -1,5 +1,5 @@
+import { euler_fraction } from './constants.ts';
 import { type ExtremeFit, reducedVariate } from './extremes.ts';
-import { euler_fraction } from './gevFits.ts';
 
 /** Mean and standard deviation of a sample. */
 export interface SampleMoments {
@@ -30,7 +30,8 @@ export function sampleMoments(values_mm: readonly number[]): SampleMoments | nul
  * @law its mean and standard deviation are those given
  * @source chow-maidment-mays-1988, equations 12.2.2 and 12.2.3 (from memory): scale √6 s ÷ π, location mean − 0.5772 scale
  */
-export function gumbelByMoments({ mean_mm, sd_mm }: SampleMoments): ExtremeFit {
+export function gumbelByMoments(moments: SampleMoments): ExtremeFit {
+  const { mean_mm, sd_mm } = moments;
   const scale_mm = (Math.sqrt(6) * sd_mm) / Math.PI;
   return { location_mm: mean_mm - euler_fraction * scale_mm, scale_mm, shape: 0 };
 }
@@ -61,7 +62,8 @@ export function reducedMoments(years_count: number): { readonly mean_ratio: numb
  * @law wider than by the moments alone
  * @source punmia-pande-lal, Example 4.34; gumbel-1958, p. 228
  */
-export function gumbelChow({ mean_mm, sd_mm }: SampleMoments, years_count: number): ExtremeFit {
+export function gumbelChow(moments: SampleMoments, years_count: number): ExtremeFit {
+  const { mean_mm, sd_mm } = moments;
   const { mean_ratio, sd_ratio } = reducedMoments(years_count);
   const scale_mm = sd_mm / sd_ratio;
   return { location_mm: mean_mm - mean_ratio * scale_mm, scale_mm, shape: 0 };

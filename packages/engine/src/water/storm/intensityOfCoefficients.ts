@@ -11,9 +11,10 @@ import type { StormCoefficients } from '../../kernel/index.ts';
  * @source msma-2011, equation 2.2
  */
 export function intensityOfCoefficients_mm_per_h(
-  { lambda, kappa, theta_h, eta }: Pick<StormCoefficients, 'lambda' | 'kappa' | 'theta_h' | 'eta'>,
+  coefficients: Pick<StormCoefficients, 'lambda' | 'kappa' | 'theta_h' | 'eta'>,
   returnPeriod_years: number,
   duration_h: number,
 ): number {
+  const { lambda, kappa, theta_h, eta } = coefficients;
   return (lambda * returnPeriod_years ** kappa) / (duration_h + theta_h) ** eta;
 }

@@ -1,6 +1,4 @@
-/** Steps of the simplex before it is given up, and how alike its values must be at the end. Ours. */
-const mostSteps_count = 5000;
-const alike_fraction = 1e-13;
+import { alike_fraction, mostSteps_count } from './constants.ts';
 
 /**
  * At which point is this function lowest? Nelder and Mead's downhill simplex: the highest corner is reflected through the others, stretched, drawn in, or all are drawn to the lowest.

@@ -1,7 +1,6 @@
 import type { RainByIntensity, ShortReading } from '../../kernel/index.ts';
+import { minutes_per_h } from './constants.ts';
 import { isFine } from './fiveMinuteMaxima.ts';
-
-const minutes_per_h = 60;
 
 /**
  * How much rain fell how hard? Short intervals sorted by their intensity and summed from the hardest down, so that what is lost over a gutter is looked
@@ -46,10 +45,8 @@ export function rainByIntensity(rows: readonly ShortReading[]): RainByIntensity 
  * @law never grows with the capacity; 1 at a capacity of 0
  * @definition ours: docs/methods/storm.md
  */
-export function shareOverCapacity_fraction(
-  { intensities_mm_per_h, asHard_mm, asHard_min }: RainByIntensity,
-  capacity_mm_per_h: number,
-): number {
+export function shareOverCapacity_fraction(rain: RainByIntensity, capacity_mm_per_h: number): number {
+  const { intensities_mm_per_h, asHard_mm, asHard_min } = rain;
   let [low, high] = [0, intensities_mm_per_h.length];
   while (low < high) {
     const middle = (low + high) >>> 1;

@@ -1,4 +1,5 @@
 import { type DesignSettings, type Range, seedFor } from '../../kernel/index.ts';
+import { shown_years } from './constants.ts';
 import { limitsOfStorms_mm, stormDistribution } from './extremeLimits.ts';
 import { type ExtremeFit, maximumOnceIn_mm } from './extremes.ts';
 import { gevByLikelihood } from './gevByLikelihood.ts';
@@ -27,9 +28,6 @@ export interface StormTable {
   readonly rows: readonly StormTableRow[];
 }
 
-/** Return periods that are always shown [year]. */
-const shown_years = [2, 5, 10, 20, 50, 100];
-
 /**
  * What do these years' maxima say of rarer years, by one method beside the other? The methods agree where the record tells, and part where it does not.
  *
@@ -43,12 +41,9 @@ const shown_years = [2, 5, 10, 20, 50, 100];
 export function stormTable(
   maxima_mm: readonly number[],
   gaugeId: string,
-  {
-    stormReturnPeriod_years: wanted,
-    range_fraction,
-    seed,
-  }: Pick<DesignSettings, 'stormReturnPeriod_years' | 'range_fraction' | 'seed'>,
+  settings: Pick<DesignSettings, 'stormReturnPeriod_years' | 'range_fraction' | 'seed'>,
 ): StormTable | null {
+  const { stormReturnPeriod_years: wanted, range_fraction, seed } = settings;
   const moments = lMoments(maxima_mm);
   const fit = stormDistribution(maxima_mm);
   const gumbel = gumbelByLMoments(maxima_mm);

@@ -7,7 +7,7 @@ import type {
   StormOrigin,
   WorkingLine,
 } from '../../kernel/index.ts';
-import { leastIntensity_mm_per_h, mostIntensity_mm_per_h, storm_min } from './constants.ts';
+import { leastIntensity_mm_per_h, minutes_per_h, mostIntensity_mm_per_h, storm_min } from './constants.ts';
 import { stormProblem } from './stormProblem.ts';
 
 /** What a storm is made from. */
@@ -28,7 +28,6 @@ export interface Way {
 }
 
 export const noWay: Way = { storm: null, problems: [], working: [] };
-const minutes_per_h = 60;
 /** How long the storm lasts [h], and how often that goes into an hour [per h]. */
 export const storm_h = storm_min / minutes_per_h;
 

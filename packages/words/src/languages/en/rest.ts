@@ -1660,7 +1660,7 @@ export const remedies = {
   "change.largerTank": "{hasTank, select, yes {set {litres} instead of {tank}} other {set one of {litres} instead}}",
   "change.litres": "promise {litres} a person",
   "change.otherLitres": "drop the other purposes",
-  "change.outlet": "{count, plural, =0 {outlets of {bore} in {gutters}} other {one more outlet in {gutters}{isLarger, select, yes {, all of {bore}} other {}}}}",
+  "change.outlet": "{count, plural, =0 {outlets of {bore} in {gutters}} one {one more outlet in {gutters}{isLarger, select, yes {, all of {bore}} other {}}} other {# more outlets in {gutters}{isLarger, select, yes {, all of {bore}} other {}}}}",
   "change.overflow": "overflow of {bore} at {tank}",
   "change.people": "another site for {people}",
   "change.pipe": "pipe of {bore} instead of {pipes}",

@@ -1660,7 +1660,7 @@ export const remedies = {
   "change.largerTank": "{hasTank, select, yes {poner {litres} en vez de {tank}} other {poner en su lugar uno de {litres}}}",
   "change.litres": "prometer {litres} por persona",
   "change.otherLitres": "dejar los otros usos",
-  "change.outlet": "{count, plural, =0 {salidas de {bore} en {gutters}} other {una salida más en {gutters}{isLarger, select, yes {, todas de {bore}} other {}}}}",
+  "change.outlet": "{count, plural, =0 {salidas de {bore} en {gutters}} one {una salida más en {gutters}{isLarger, select, yes {, todas de {bore}} other {}}} other {# salidas más en {gutters}{isLarger, select, yes {, todas de {bore}} other {}}}}",
   "change.overflow": "rebose de {bore} en {tank}",
   "change.people": "otro sitio para {people}",
   "change.pipe": "tubería de {bore} en vez de {pipes}",

@@ -1,0 +1,61 @@
+import { expect, it } from 'vitest';
+import { type SiteFacts, unmeasuredGutter, unmeasuredRoof, unmeasuredSite, unmeasuredTank } from '../kernel/index.ts';
+import type { FittingChange } from './changes.ts';
+import { nothingToBuy } from './cost.ts';
+import { fittedSite } from './fittedSite.ts';
+
+const gutter = { ...unmeasuredGutter, gutterId: 'G1', roofId: 'R1', length_m: 9, outlet_mm: 60, runToOutlet_m: 9 };
+const site = {
+  ...unmeasuredSite,
+  roofs: [{ ...unmeasuredRoof, roofId: 'R1', eaveHeight_m: 4 }],
+  gutters: [gutter],
+  downpipes: [{ downpipeId: 'D7', roofId: 'R1', bore_mm: 50, length_m: 3.2 }],
+  tanks: [{ ...unmeasuredTank, tankId: 'T1', overflowBore_mm: 60, overflows_count: 2 }],
+} as unknown as SiteFacts;
+const made = (change: FittingChange, before = nothingToBuy, of = site) => fittedSite(of, change, before);
+
+it('gives a gutter the section of its part, and buys one that was to be hung anyway as that part alone', () => {
+  const change = {
+    ...{ kind: 'largerGutter', gutterIds: ['G1'], partId: 'big', shape: 'halfRound' },
+    ...{ topWidth_mm: 200, baseWidth_mm: null, depth_mm: 100 },
+  } as const;
+  const hung = { gutterId: 'G1', length_m: 9, leastWidth_mm: null, leastDepth_mm: null };
+  const { site: after, toBuy } = made(change, { ...nothingToBuy, gutter_m: [hung] });
+  expect(after.gutters[0]).toMatchObject({ shape: 'halfRound', width_mm: 200, depth_mm: 100, length_m: 9 });
+  expect(toBuy).toMatchObject({ gutter_m: [], runs: [{ partId: 'big', runs_m: [9] }] });
+});
+
+it('buys every outlet of a larger bore, and only the new one beside those there; ways to outlets are alike again', () => {
+  const outlet = { kind: 'outlet', gutterIds: ['G1'], partId: 'o' } as const;
+  const both = made({ ...outlet, outlet_mm: 90, added_count: 1 });
+  expect(both.site.gutters[0]).toMatchObject({ outlet_mm: 90, outlets_count: 2, runToOutlet_m: null });
+  expect(both.toBuy.pieces).toEqual([{ partId: 'o', pieces_count: 2 }]);
+  const beside = made({ ...outlet, outlet_mm: null, added_count: 1 });
+  expect(beside.site.gutters[0]).toMatchObject({ outlet_mm: 60, outlets_count: 2 });
+  expect(beside.toBuy.pieces).toEqual([{ partId: 'o', pieces_count: 1 }]);
+  const unmeasured = { ...site, gutters: [{ ...gutter, length_m: null }] };
+  // Nine metres to one outlet, of a length nobody knows: to two it is half as far at most.
+  expect(made({ ...outlet, outlet_mm: null, added_count: 1 }, nothingToBuy, unmeasured).site.gutters[0]).toMatchObject({
+    runToOutlet_m: 4.5,
+  });
+});
+
+it('sets downpipes in the place of those named and beside them, as long as the longest there', () => {
+  const pipe = { kind: 'downpipe', roofId: 'R1', partId: 'd', bore_mm: 90 } as const;
+  const { site: after, toBuy } = made({ ...pipe, downpipeIds: ['D7'], added_count: 1 });
+  expect(after.downpipes).toEqual([
+    { downpipeId: 'D7', roofId: 'R1', bore_mm: 90, length_m: 3.2 },
+    { downpipeId: 'D1', roofId: 'R1', bore_mm: 90, length_m: 3.2 },
+  ]);
+  expect(toBuy.runs).toEqual([{ partId: 'd', runs_m: [3.2, 3.2] }]);
+  // Where none was measured there is still none to judge, and it is bought as long as the eave is high.
+  const bare = made({ ...pipe, downpipeIds: [], added_count: 1 }, nothingToBuy, { ...site, downpipes: [] });
+  expect([bare.site.downpipes, bare.toBuy.runs]).toEqual([[], [{ partId: 'd', runs_m: [4] }]]);
+});
+
+it('buys as many overflows as the tank has, and changes nothing that is not there', () => {
+  const overflow = { kind: 'overflow', partId: 'v', bore_mm: 110 } as const;
+  const { site: after, toBuy } = made({ ...overflow, tankId: 'T1' });
+  expect([after.tanks[0]!.overflowBore_mm, toBuy.pieces]).toEqual([110, [{ partId: 'v', pieces_count: 2 }]]);
+  expect(made({ ...overflow, tankId: 'T9' })).toEqual({ site, toBuy: nothingToBuy });
+});
