@@ -314,3 +314,16 @@ describe('a site from roof to tank', () => {
     expect(remedies[0]!.changes.map((change) => 'tankId' in change && change.tankId)).toEqual(['T1', 'T2']);
   });
 });
+
+it('leaves a station unknown of which a row could not be read, judges the rest, and leaves it out where nobody wants it judged', () => {
+  const place = { file: 'gutters.csv', row: 4, column: 'width_mm' };
+  const doubtsBeside = { drainage: [place], settling: [], stand: [], head: [] };
+  expect(designOf({}).design.stations.gutter).toBe('notJudged');
+  const { design } = designOf({ doubtsBeside });
+  expect(design.stations).toMatchObject({ gutter: 'unknown', storage: 'holds', stand: 'notJudged' });
+  expect(design.verdict).toBe('unknown');
+  expect(codes(design.problems)).toContain('site.station_in_doubt');
+  const never = designOf({ doubtsBeside }, 30_000, { judgeDrainage: 'never' }).design;
+  expect(never.stations.gutter).toBe('notJudged');
+  expect(never.verdict).toBe('holds');
+});

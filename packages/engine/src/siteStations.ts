@@ -80,8 +80,9 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
+  // What was measured and could not be read was measured: a station in doubt is unknown, and not left out.
   const stands = (of: Beside, verdict: StationVerdict) =>
-    site.doubtsBeside[of].length > 0 && verdict !== 'notJudged' ? 'unknown' : verdict;
+    site.doubtsBeside[of].length > 0 && settings[judgedBy[of]] !== 'never' ? 'unknown' : verdict;
   return {
     drainage: drainage.finding,
     settling: settling.finding ?? [],
@@ -158,6 +159,14 @@ function drainageOf(site: SiteFacts, given: StationsGiven): Judged<DrainageFindi
 }
 
 type Beside = keyof SiteFacts['doubtsBeside'];
+
+/** The setting that says where each is judged. */
+const judgedBy = {
+  drainage: 'judgeDrainage',
+  settling: 'judgeSettling',
+  stand: 'judgeStand',
+  head: 'judgeHead',
+} as const satisfies Record<Beside, keyof DesignSettings>;
 
 /** Rows and cells that one station alone is judged by and that could not be used. */
 function doubtsBeside({ siteId, doubtsBeside: by }: SiteFacts): readonly Problem[] {

@@ -278,9 +278,10 @@ function printed(
     if (problems.length > 0)
       sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(folder)}`, 0, 2);
     sheet.heading(headings.cautions);
-    const { drinking, otherWater, plans } = spoken.cautions;
-    for (const caution of hasOtherWater(problems) ? [drinking, otherWater, plans] : [drinking, plans])
-      sheet.line(caution, 2);
+    const { drinking, otherWater, stand, plans } = spoken.cautions;
+    const hasStands = problems.some(({ code }) => code.startsWith('stand.'));
+    const due = [drinking, ...(hasOtherWater(problems) ? [otherWater] : []), ...(hasStands ? [stand] : []), plans];
+    for (const caution of due) sheet.line(caution, 2);
   }
   if (written.length > 0) sheet.blank();
   for (const path of written) sheet.line(design.written(path), 0, 2);
