@@ -1,4 +1,4 @@
-import { unmeasuredGutter, unmeasuredTank } from '@eavewell/engine';
+import { type GutterFacts, unmeasuredGutter, unmeasuredTank } from '@eavewell/engine';
 import { loadAppLanguage } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
 import { siteWith } from '../../../water/siteForTests.ts';
@@ -6,10 +6,15 @@ import { heightsToSetOut } from './heightsToSetOut.ts';
 import { partsToFit } from './partsToFit.ts';
 import { installationSteps, stepsOf } from './stepsOf.ts';
 
-const gutter = {
+const gutter: Omit<GutterFacts, 'gutterId'> = {
   ...unmeasuredGutter,
-  ...{ roofId: 'R1', shape: 'halfRound', width_mm: 150, depth_mm: 75, length_m: 12, outlet_mm: 90 },
-} as const;
+  roofId: 'R1',
+  shape: 'halfRound',
+  width_mm: 150,
+  depth_mm: 75,
+  length_m: 12,
+  outlet_mm: 90,
+};
 const words = await loadAppLanguage('en');
 
 it('the fall of a gutter is told over its run: its length, shared among its outlets, unless the run was measured', () => {
