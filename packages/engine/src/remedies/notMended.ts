@@ -4,6 +4,7 @@ import {
   jeffreysRange,
   type SiteDesign,
   type StorageFinding,
+  type Verdict,
 } from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
 import type { StationBeside } from './besideStorage.ts';
@@ -53,7 +54,16 @@ const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
  */
 export function whyNotBeside(besides: readonly StationBeside[], design: SiteDesign): NotMendedReason | null {
   // What is tight by an assumption alone wants facts too.
-  const isAssumed = (one: StationBeside) => one === 'gutter' && (design.drainage?.cappedBy ?? null) !== null;
+  const capOf = (one: { readonly verdict: Verdict; readonly cappedBy: string | null }) =>
+    one.verdict === 'tight' ? one.cappedBy : null;
+  const wanting = <F extends { readonly verdict: Verdict }>(found: readonly F[]) =>
+    found.filter(({ verdict }) => verdict !== 'holds');
+  const caps: Partial<Record<StationBeside, readonly (string | null)[]>> = {
+    gutter: design.drainage ? [capOf(design.drainage)] : [],
+    stand: wanting(design.stands).map(capOf),
+    settling: wanting(design.settling).map(capOf),
+  };
+  const isAssumed = (one: StationBeside) => (caps[one] ?? [null]).every((cap) => cap !== null);
   const known = besides.find((one) => design.stations[one] !== 'unknown' && !isAssumed(one));
   if (known !== undefined) return reasonsBeside[known];
   return besides.length > 0 ? 'facts' : null;
