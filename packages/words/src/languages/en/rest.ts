@@ -2021,6 +2021,7 @@ export const working = {
   "input.sludge": "sludge",
   "input.sole": "sole",
   "input.solids": "dirt of the roofs",
+  "input.standHeight": "height of the stand",
   "input.standMargin": "margin",
   "input.standMass": "stand",
   "input.startMonth": "start month",

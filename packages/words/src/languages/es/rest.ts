@@ -2021,6 +2021,7 @@ export const working = {
   "input.sludge": "lodo",
   "input.sole": "fondo",
   "input.solids": "suciedad de los techos",
+  "input.standHeight": "altura del soporte",
   "input.standMargin": "margen",
   "input.standMass": "soporte",
   "input.startMonth": "mes inicial",
