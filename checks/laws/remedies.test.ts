@@ -163,7 +163,8 @@ describe('remedies', () => {
     let [split, beside] = [0, 0];
     for (const [siteId, { remedies, peopleCarried }] of remediesBySite(bare)) {
       const site = bare.sites.find((one) => one.siteId === siteId)!;
-      const verdictWith = (people: number) => [...designSites([{ ...site, people }], ready)][0]!.verdict;
+      // Stations that no number of people lifts are told beside: the water is what they are carried by.
+      const verdictWith = (people: number) => [...designSites([{ ...site, people }], ready)][0]!.stations.storage;
       const told = remedies.flatMap(({ changes, verdict }) => {
         const [one] = changes;
         return changes.length === 1 && one?.kind === 'people' ? [{ ...one, verdict }] : [];
