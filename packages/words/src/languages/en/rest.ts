@@ -806,6 +806,8 @@ export const problems = {
   "drainage.gutter_missing.what": "No gutter of roof {roof} was measured, though it leads to a tank.",
   "drainage.gutter_not_measured.todo": "Measure it inside, from edge to edge and from brim to sole, and fill it in; the size it is sold by is no measure.",
   "drainage.gutter_not_measured.what": "Gutter {gutter} was not measured{hasMissing, select, yes {: {missing}} other {}}.",
+  "drainage.guttered_share_zero.todo": "Correct one of both: the share of the roof in roofs.csv, or its rows in gutters.csv and downpipes.csv.",
+  "drainage.guttered_share_zero.what": "Gutters or downpipes of roof {roof} were measured, but the share of it that has gutters (gutteredFraction) is 0.",
   "drainage.no_storm.todo": "Ask the weather service for it and put it in storms.csv with its source; a daily total does not tell it.",
   "drainage.no_storm.what": "How hard it rains here for five minutes once in {years} is not known: gutters, pipes and overflows cannot be judged.",
   "drainage.outlet_not_measured.todo": "Fill in outlet_mm: the outlet chokes before the pipe below it does.",

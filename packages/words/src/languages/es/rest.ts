@@ -806,6 +806,8 @@ export const problems = {
   "drainage.gutter_missing.what": "No se midió ninguna canaleta del techo {roof}, aunque lleva a un tanque.",
   "drainage.gutter_not_measured.todo": "Mídala por dentro, de borde a borde y del borde al fondo, y complétela; el tamaño con que se vende no es una medida.",
   "drainage.gutter_not_measured.what": "La canaleta {gutter} no se midió{hasMissing, select, yes {: {missing}} other {}}.",
+  "drainage.guttered_share_zero.todo": "Corrija una de las dos cosas: la parte del techo en roofs.csv, o sus filas en gutters.csv y downpipes.csv.",
+  "drainage.guttered_share_zero.what": "Se midieron canaletas o bajantes del techo {roof}, pero la parte que tiene canaletas (gutteredFraction) es 0.",
   "drainage.no_storm.todo": "Pida ese dato al servicio meteorológico y póngalo en storms.csv con su fuente; el total del día no lo dice.",
   "drainage.no_storm.what": "No se sabe con qué fuerza llueve aquí en cinco minutos una vez en {years}: no se pueden juzgar canaletas, tubos ni reboses.",
   "drainage.outlet_not_measured.todo": "Complete outlet_mm: la salida se ahoga antes que el tubo de abajo.",
