@@ -62,7 +62,7 @@ export interface DrainageGiven {
  * @problem drainage.downpipe_not_measured - the bore of a downpipe is missing
  * @problem drainage.overflow_not_measured - the bore of an overflow is missing, so that it is not judged
  * @problem drainage.overflow_at_rim - an overflow is at the rim of its tank or above
- * @problem drainage.overflow_head_assumed - overflow or rim has no height; the pipe is taken to run just full
+ * @problem drainage.overflow_head_assumed - an overflow, a rim or a stand has no height; the pipe is taken to run just full
  * @problem drainage.tank_above_eave - a tank is higher than the eave that is to fill it
  * @problem drainage.rain_lost - rain that fell at the gauge was harder than the gutters carry
  * @law a larger roof, a steeper one or a harder storm never makes a verdict better
