@@ -2240,6 +2240,7 @@ export const working = {
   "value.softOrMadeGround": "soft or made ground",
   "value.softRock": "soft rock",
   "value.square": "square to 5 %",
+  "value.squareWithin": "that of the square within it, as factors for its own shape could not be read",
   "value.stated": "what is stated",
   "value.stiffClay": "stiff clay",
   "value.thatch": "thatch",

@@ -2240,6 +2240,7 @@ export const working = {
   "value.softOrMadeGround": "suelo blando o rellenado",
   "value.softRock": "roca blanda",
   "value.square": "cuadrada, hasta 5 %",
+  "value.squareWithin": "la del cuadrado que cabe en ella, porque no se pudieron leer los factores de su forma",
   "value.stated": "lo declarado",
   "value.stiffClay": "arcilla dura",
   "value.thatch": "palma o paja",
