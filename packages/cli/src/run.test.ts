@@ -212,7 +212,7 @@ describe('design --json', () => {
     expect(report.sites).toHaveLength(60);
     for (const site of report.sites) {
       expect(site.series).toBeUndefined();
-      expect(site.storages.length === 0).toBe(site.verdict === 'unknown');
+      expect(site.storages.length === 0).toBe(site.stations.storage === 'unknown');
       if (site.storages.length > 0) expect(site.working.length).toBeGreaterThan(15);
       else expect(site.problems.some((problem) => problem.severity === 'blocker')).toBe(true);
     }

@@ -1,5 +1,5 @@
-import type { HeadFinding, Station, StationVerdict, Verdict } from '@eavewell/engine';
-import type { DrainageSaid, Language, SettlingSaid, StandSaid } from '@eavewell/words';
+import type { Station, StationVerdict, Verdict } from '@eavewell/engine';
+import type { DrainageSaid, HeadSaid, Language, SettlingSaid, StandSaid } from '@eavewell/words';
 
 /** What was found at the stations beside the tank, of a design or of a report. */
 export interface FoundBeside {
@@ -8,7 +8,7 @@ export interface FoundBeside {
   readonly drainage: DrainageSaid | null;
   readonly settling: readonly SettlingSaid[];
   readonly stands: readonly StandSaid[];
-  readonly head: readonly HeadFinding[];
+  readonly head: readonly HeadSaid[];
 }
 
 /** Of the stations beside the tank, those that are as badly off as the site, where that needs somebody. */
@@ -18,7 +18,7 @@ export interface BesideSaid {
   readonly drainage: DrainageSaid | null;
   readonly settling: SettlingSaid | null;
   readonly stand: StandSaid | null;
-  readonly head: HeadFinding | null;
+  readonly head: HeadSaid | null;
 }
 
 /** What is kept of a design or a report to say its worst stations. */

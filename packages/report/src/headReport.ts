@@ -7,6 +7,7 @@ export function headReport(f: HeadFinding, language: Language): SiteReport['head
   return {
     tankIds: [...f.tankIds],
     verdict: f.verdict,
+    cappedBy: f.cappedBy,
     finding: language.findings.head(f),
     flowWanted_L_per_min: f.flowWanted_L_per_min,
     lowLevel_m: f.lowLevel_m,

@@ -25,6 +25,7 @@ const settling: SettlingSaid = {
 const head: HeadFinding = {
   tankIds: ['T1'],
   verdict: 'tight',
+  cappedBy: null,
   flowWanted_L_per_min: 15,
   lowLevel_m: 2.1,
   fullLevel_m: 4.1,

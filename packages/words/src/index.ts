@@ -80,5 +80,6 @@ function valueText(line: WorkingLine, language: Language): string {
 }
 
 export type { DrainageSaid } from './sentences/drainageFindings.ts';
+export type { HeadSaid } from './sentences/headFindings.ts';
 export type { SettlingSaid } from './sentences/settlingFindings.ts';
 export type { StandSaid } from './sentences/standFindings.ts';

@@ -1,5 +1,4 @@
 import type {
-  HeadFinding,
   Place,
   Problem,
   Severity,
@@ -15,6 +14,7 @@ import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
 import type { DrainageWords } from './sentences/drainageFindings.ts';
+import type { HeadSaid } from './sentences/headFindings.ts';
 import type { SettlingSaid } from './sentences/settlingFindings.ts';
 import type { StandWords } from './sentences/standFindings.ts';
 import type { StormWords } from './sentences/stormFindings.ts';
@@ -49,7 +49,7 @@ export interface FindingWords extends DrainageWords, StandWords, StormWords {
   /** What one settling tank does, in a few sentences. */
   settling(finding: SettlingSaid): string;
   /** Whether water comes to the taps, in a few sentences. */
-  head(finding: HeadFinding): string;
+  head(finding: HeadSaid): string;
 }
 
 /** What a severity is called, and so many of it. */

@@ -2757,6 +2757,8 @@ export interface components {
             };
         };
         head: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
             /** @description From the low level; under 0 the taps lie higher. */
             fallToTap_m: number | null;
             fallToUnit_m: number | null;
@@ -2826,6 +2828,8 @@ export interface components {
             verdict: "holds" | "tight" | "short" | "unknown";
         };
         headInput: {
+            /** @description The assumption that keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
             /** @description From the low level; under 0 the taps lie higher. */
             fallToTap_m: number | null;
             fallToUnit_m: number | null;

@@ -1,4 +1,5 @@
 import type { PipeLeg } from './buildingFacts.ts';
+import type { EngineProblemCode } from './engineProblems.ts';
 import type { Verdict } from './verdicts.ts';
 
 /** What one pipe, or the treatment unit between the pipes, takes of the head at the flow wanted. */
@@ -35,6 +36,8 @@ export interface HeadFinding {
   /** Empty where a site that is to be judged has no tank or no pipe. */
   readonly tankIds: readonly string[];
   readonly verdict: Verdict;
+  /** The assumption that keeps it from holding. */
+  readonly cappedBy: EngineProblemCode | null;
   /** With every tap open. */
   readonly flowWanted_L_per_min: number | null;
   /** Of the water, with the tank at its outlet and at its overflow. */

@@ -4,7 +4,7 @@ import { whyNotBeside } from './notMended.ts';
 
 const stand = (verdict: string, cappedBy: string | null) => ({ verdict, cappedBy });
 const designed = (stands: readonly object[], stations: object) =>
-  ({ stands, settling: [], drainage: null, stations }) as unknown as SiteDesign;
+  ({ stands, settling: [], head: [], drainage: null, stations }) as unknown as SiteDesign;
 
 it('wants facts where a stand is tight by what nobody surveyed, and the engineer where one is so by its figures', () => {
   const assumed = stand('tight', 'stand.fastening_assumed');

@@ -62,6 +62,7 @@ export function whyNotBeside(besides: readonly StationBeside[], design: SiteDesi
     gutter: design.drainage ? [capOf(design.drainage)] : [],
     stand: wanting(design.stands).map(capOf),
     settling: wanting(design.settling).map(capOf),
+    tap: wanting(design.head).map(capOf),
   };
   const isAssumed = (one: StationBeside) => (caps[one] ?? [null]).every((cap) => cap !== null);
   const known = besides.find((one) => design.stations[one] !== 'unknown' && !isAssumed(one));

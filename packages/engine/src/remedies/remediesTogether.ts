@@ -59,7 +59,7 @@ export function remediesTogether(given: readonly SmallestRemedy[]): RemediesToge
   // Gutters and pipes by themselves mend no site whose water does not last.
   const sites = given.map((site) => (site.smallest?.besides.includes('storage') ? { ...site, smallest: null } : site));
   const byKind = groupedBy(
-    sites.filter(({ smallest }) => smallest !== null),
+    sites.filter(isLifted),
     ({ smallest }) => `${smallest!.verdict} ${groupKindsOf(smallest!).join('+')}`,
   );
   const groups = [...byKind.values()].map((members): RemedyGroup => {
@@ -81,6 +81,11 @@ export function remediesTogether(given: readonly SmallestRemedy[]): RemediesToge
       .map(([reason, members]) => ({ reason, siteIds: members.map(({ siteId }) => siteId).sort() }))
       .sort((a, b) => (a.reason < b.reason ? -1 : 1)),
   };
+}
+
+/** Has it a remedy, and no station beside that nothing lifts, so that it is told among those that none mends? */
+function isLifted({ smallest, notMended }: SmallestRemedy): boolean {
+  return smallest !== null && (smallest.verdict === 'tight' || notMended === null);
 }
 
 /** Gutters and pipes are one kind, whichever they are. */

@@ -27,6 +27,7 @@ export const head = z
   .strictObject({
     tankIds: z.array(z.string()).describe('None where a site that is to be judged has no tank or no pipe.'),
     verdict,
+    cappedBy: z.string().nullable().describe('The assumption that keeps it from holding: the code of its problem.'),
     finding: z.string().describe('In a few sentences.'),
     flowWanted_L_per_min: known.describe('With every tap open.'),
     lowLevel_m: known.describe('Of the water over the ground, the tank at its outlet.'),

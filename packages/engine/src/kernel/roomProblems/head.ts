@@ -12,7 +12,7 @@ export const headProblems = {
   'head.unit_height_unknown': 'warning',
   'head.unit_head_unknown': 'warning',
   'head.temperature': 'warning',
-  'head.hand_pump_assumed': 'note',
+  'head.hand_pump_assumed': 'warning',
   'head.tap_above': 'warning',
   'head.unit_above': 'warning',
   'head.suction': 'warning',

@@ -118,7 +118,9 @@ describe('headFindings', () => {
   });
 
   it('takes it that there is a hand pump where nobody said, and tells', () => {
-    expect(one(site({ hasHandPump: null })).hasHandPump).toBe(true);
+    const assumed = one(site({ hasHandPump: null }));
+    expect(assumed).toMatchObject({ hasHandPump: true, verdict: 'tight', cappedBy: 'head.hand_pump_assumed' });
+    expect(one(site({ hasHandPump: true }))).toMatchObject({ verdict: 'holds', cappedBy: null });
     expect(codes(site({ hasHandPump: null }))).toEqual(['head.hand_pump_assumed']);
   });
 

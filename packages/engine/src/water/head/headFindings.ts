@@ -90,6 +90,7 @@ function unknownWay(tankIds: readonly string[], { hasHandPump }: SiteFacts): Hea
   return {
     tankIds,
     verdict: 'unknown',
+    cappedBy: null,
     flowWanted_L_per_min: null,
     lowLevel_m: null,
     fullLevel_m: null,
@@ -129,7 +130,7 @@ function judgedGroup(group: TankGroup, { site, parts, settings }: HeadGiven, isL
   const adds_m = way.hasHandPump ? at.pumpAdds_m : 0;
   const finding: HeadFinding = {
     ...unknownWay(group.tankIds, site),
-    verdict: verdictOf(at.meetsAtPoint, at.meetsAtWorstEnd),
+    ...verdictWith(way, at, site, settings),
     ...figuresOf(way, at, settings),
     segments,
     grade: gradeLine(way, segments, adds_m),
@@ -140,6 +141,14 @@ function judgedGroup(group: TankGroup, { site, parts, settings }: HeadGiven, isL
     problems: [...problems, ...inTheWay(way, at, site.siteId)],
     working: headWorking(finding, way, settings),
   };
+}
+
+/** The verdict; where only a hand pump that nobody mentioned makes it hold, it is tight. */
+function verdictWith(way: HeadWay, at: HeadAtFlow, { hasHandPump }: SiteFacts, settings: DesignSettings) {
+  const verdict = verdictOf(at.meetsAtPoint, at.meetsAtWorstEnd);
+  const isByItself = () => headAtFlow({ ...way, hasHandPump: false }, settings).meetsAtWorstEnd;
+  if (verdict !== 'holds' || hasHandPump !== null || isByItself()) return { verdict, cappedBy: null };
+  return { verdict: 'tight', cappedBy: 'head.hand_pump_assumed' } as const;
 }
 
 function figuresOf(way: HeadWay, at: HeadAtFlow, settings: DesignSettings) {

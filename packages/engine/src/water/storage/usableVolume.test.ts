@@ -26,6 +26,22 @@ describe('usableVolume', () => {
     expect(usableVolume('S1', [tank('T1', { partVolume_L: 6000 })]).tankVolume_L).toBe(6000);
   });
 
+  it('lets joined tanks share one level at the heights of their stands', () => {
+    const two = { diameter_m: 2, outletHeight_m: 0.1, overflowHeight_m: 2.3 };
+    const at = (low_m: number | null, high_m: number | null) =>
+      usableVolume('S1', [
+        tank('T1', { ...two, standHeight_m: low_m }),
+        tank('T2', { ...two, joinedTo: 'T1', standHeight_m: high_m }),
+      ]);
+    // Each is π m² across; a metre apart they share 1.1 to 2.3 m, at one height 0.1 to 2.3 m.
+    expect(at(0, 1).tankVolume_L).toBeCloseTo(2 * 1.2 * Math.PI * 1000, 6);
+    expect(at(0, 1).problems.map(({ code }) => code)).toContain('site.tank_levels_differ');
+    expect(at(0.5, 0.5).tankVolume_L).toBeCloseTo(2 * 2.2 * Math.PI * 1000, 6);
+    expect(at(0, null).tankVolume_L).toBeCloseTo(2 * 2.2 * Math.PI * 1000, 6);
+    // Three metres apart the lower one spills before the higher one has any.
+    expect(at(0, 3).tankVolume_L).toBe(0);
+  });
+
   it('adds tanks that are joined at the foot, in a chain too', () => {
     const tanks = [
       tank('T3', { nominal_L: 3000, joinedTo: 'T2' }),

@@ -56,7 +56,7 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
     code: 'storage.volume',
     value: levelled ?? summed_L,
     unit: 'L',
-    inputs: counted.flatMap(tankInputs),
+    inputs: counted.flatMap((tank) => [...tankInputs(tank), ...(areApart(counted) ? [standInput(tank)] : [])]),
     source: 'survey',
   });
   return { tankVolume_L, problems, working };
@@ -64,18 +64,27 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
 
 /**
  * Litres of joined tanks whose heights are all known: they share one level, so the lowest overflow spills for all, and below the
- * highest outlet not all of them can be drawn from; a settling tank has its own draw-off, above those of the tanks it feeds. Null where a height is missing. Floors are taken to stand at one height.
+ * highest outlet not all of them can be drawn from; a settling tank has its own draw-off, above those of the tanks it feeds. Null where a height is missing.
+ * Floors are at the heights of their stands; where one of those is not known, all are taken to be at one height.
  */
 function oneLevel_L(tanks: readonly TankFacts[]): number | null {
   if (tanks.length < 2 || tanks.some((tank) => volumeBetween_L(tank) === null)) return null;
-  const top_m = Math.min(...tanks.map((tank) => tank.overflowHeight_m!));
+  const floor_m = floorsOf(tanks);
+  const top_m = Math.min(...tanks.map((tank) => floor_m(tank) + tank.overflowHeight_m!));
   const storing = tanks.filter(({ role }) => role === 'storage');
-  const bottom_m = Math.max(...storing.map((tank) => tank.outletHeight_m!));
+  const bottom_m = Math.max(...storing.map((tank) => floor_m(tank) + tank.outletHeight_m!));
   const level = (tank: TankFacts) => {
-    const outletHeight_m = tank.role === 'settling' ? tank.outletHeight_m! : bottom_m;
-    return volumeBetween_L({ ...tank, overflowHeight_m: Math.max(top_m, outletHeight_m), outletHeight_m })!;
+    const outletHeight_m = tank.role === 'settling' ? tank.outletHeight_m! : bottom_m - floor_m(tank);
+    const overflowHeight_m = Math.max(top_m - floor_m(tank), outletHeight_m);
+    return volumeBetween_L({ ...tank, overflowHeight_m, outletHeight_m })!;
   };
   return tanks.reduce((sum, tank) => sum + level(tank), 0);
+}
+
+/** How high the floor of each of these tanks stands [m]; all at one height where one is not known. */
+function floorsOf(tanks: readonly TankFacts[]): (tank: TankFacts) => number {
+  const isKnown = tanks.every(({ standHeight_m }) => standHeight_m !== null);
+  return ({ standHeight_m }) => (isKnown ? standHeight_m! : 0);
 }
 
 /** Litres between outlet and overflow, else as stated; null, with the problem that says why, where neither is known. */
@@ -128,6 +137,14 @@ export function overflowFor_m(
   if (diameter_m === null || outletHeight_m === null || overflowHeight_m === null || diameter_m <= 0) return null;
   return outletHeight_m + tankVolume_L / cylinderVolume_L(diameter_m, 1);
 }
+
+/** Do joined tanks stand at heights of their own, all of them known? */
+function areApart(tanks: readonly TankFacts[]): boolean {
+  const heights = new Set(tanks.map(({ standHeight_m }) => standHeight_m));
+  return heights.size > 1 && !heights.has(null);
+}
+
+const standInput = ({ standHeight_m }: TankFacts) => workingInput('standHeight', standHeight_m!, 'm');
 
 function tankInputs(tank: TankFacts) {
   if (volumeBetween_L(tank) === null)

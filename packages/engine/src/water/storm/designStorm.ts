@@ -85,7 +85,7 @@ function concluded(
     value: risk_fraction(storm.returnPeriod_years, storm.returnPeriod_years),
     unit: 'fraction',
     inputs: [period],
-    source: 'punmia-pande-lal, Example 4.36',
+    source: 'punmia-pande-lal, 4.36',
   });
   return working;
 }
