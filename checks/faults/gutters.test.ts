@@ -126,6 +126,11 @@ describe('what is missing or cannot be leaves the gutters unknown and the tank j
       'drainage.gutter_missing warning @ gutters.csv undefined',
     ],
     [
+      'gutters on a roof of which no share has any',
+      gutteredHouse({ roofs: { gutteredFraction: '0' } }),
+      'drainage.guttered_share_zero warning @ roofs.csv gutteredFraction',
+    ],
+    [
       'no bore of a downpipe',
       gutteredHouse({ downpipes: { bore_mm: '' } }),
       'drainage.downpipe_not_measured warning @ downpipes.csv bore_mm',

@@ -83,6 +83,28 @@ describe('gutters', () => {
     );
   });
 
+  it('a wider or deeper rectangle never carries less', () => {
+    const rectangle = (width_mm: number, depth_mm: number) =>
+      ({ shape: 'rectangular', width_mm, depth_mm, baseWidth_mm: null }) as const;
+    const more = fc.double({ min: 0, max: 40, noNaN: true });
+    fc.assert(
+      fc.property(width, depth, more, more, run, (wide, deep, wider, deeper, run_m) => {
+        fc.pre(gutterCapacity(rectangle(wide, deep), run_m, 0) !== null);
+        const before = capacity(rectangle(wide, deep), run_m);
+        atLeast(capacity(rectangle(wide + wider, deep), run_m), before);
+        atLeast(capacity(rectangle(wide, deep + deeper), run_m), before);
+      }),
+      {
+        numRuns: 2000,
+        examples: [
+          [100, 105, 0, 1, 1],
+          [105, 100, 1, 0, 1],
+          [100, 95, 1, 0, 1],
+        ],
+      },
+    );
+  });
+
   it('none carries more than the flow without friction', () => {
     fc.assert(
       fc.property(section, (facts) => {

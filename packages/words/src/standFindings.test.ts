@@ -32,16 +32,33 @@ it('says what holds, and that it may not be sure', () => {
 
 it('says what it fails by, with the water that would keep it standing', () => {
   const { stand } = english.findings;
-  const short: StandFinding = { ...found, verdict: 'short', lacks: ['bearing', 'overturning', 'sliding'] };
-  expect(stand({ ...short, bearing_kPa: 90 })).toBe(
-    'Tank T1: full, it presses on the ground with 90 kPa, and the ground is presumed to carry 71.8 kPa; ' +
-      'empty, a wind of 30 m a second could tip it (safety 1.2, wanted 1.5); ' +
+  const short: StandFinding = { ...found, verdict: 'short', lacks: ['overturning', 'sliding'] };
+  expect(stand(short)).toBe(
+    'Tank T1: empty, a wind of 30 m a second could tip it (safety 1.2, wanted 1.5); ' +
       'empty, a wind of 30 m a second could push it along (safety 0.8, wanted 1.5). With 820 L left in it, it would stand.',
   );
   expect(stand({ ...short, leastHeld_L: null })).toContain('must be tied down');
+  expect(stand({ ...short, lacks: ['bearing', 'sliding'], bearing_kPa: 90 })).toBe(
+    'Tank T1: full, it presses on the ground with 90 kPa, and the ground is presumed to carry 71.8 kPa; ' +
+      'empty, a wind of 30 m a second could push it along (safety 0.8, wanted 1.5).',
+  );
   expect(stand({ ...short, lacks: ['bearing'] })).not.toContain('left in it');
   const notKnown = { overturning_factor: null, sliding_factor: null };
   expect(stand({ ...short, lacks: ['sliding'], empty: notKnown, leastHeld_L: null })).not.toContain('tied down');
+});
+
+it('says that water keeps a tank only if it is fastened, where the wind would take it off its stand', async () => {
+  const spanish = await loadLanguage('es');
+  const loose = { overturning_factor: 4, sliding_factor: 0.1 };
+  const short: StandFinding = { ...found, verdict: 'short', lacks: ['sliding'], loose };
+  const ifFastened = 'With 820 L left in it, it would stand, but only if the tank is fastened to its stand.';
+  expect(english.findings.stand(short)).toContain(ifFastened);
+  expect(spanish.findings.stand(short)).toContain('solo si el tanque está sujeto a su soporte');
+  // What was not fastened is in the litres already; what stays on by itself asks for nothing.
+  for (const one of [{ lacks: ['sliding', 'fastening'] }, { loose: { overturning_factor: 4, sliding_factor: 1.5 } }])
+    expect(english.findings.stand({ ...short, ...one } as StandFinding)).toContain(
+      'With 820 L left in it, it would stand.',
+    );
 });
 
 it('says in both languages that a closed gate is not to be filled, and has every caution', async () => {

@@ -37,7 +37,10 @@ export interface StandFinding {
   readonly full: StandSafety;
   /** The empty tank alone on top of its stand; null on the ground. */
   readonly loose: StandSafety | null;
-  /** Water that would keep tank and stand from tipping and sliding in that wind; 0: none is needed. Null where none would do, or it is not known. */
+  /**
+   * Water that would keep tank and stand, and a tank that is not fastened on its stand, from tipping and sliding in that wind; 0: none is needed. Null
+   * where none would do, or it is not known. Where nobody says whether it is fastened, it holds only if it is.
+   */
   readonly leastHeld_L: number | null;
   /** What it fails by, at the point. */
   readonly lacks: readonly StandLack[];

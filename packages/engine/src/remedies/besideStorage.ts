@@ -139,13 +139,16 @@ export class BesideStorage {
     return { verdict: worst, besides, standGate };
   }
 
-  /** Is it tight only because nobody has measured where the overflow of a new tank stands? */
+  /** Is it tight only because nobody has measured where the overflow, or the rim, of a new tank stands? */
   #isAssumedOfNew({ drainage }: OtherStations, site: SiteFacts): boolean {
     return drainage?.cappedBy === 'drainage.overflow_head_assumed' && this.#isOverflowNew(site);
   }
 
   #isOverflowNew({ tanks }: SiteFacts): boolean {
-    return tanks.some(({ tankId, overflowBore_mm }) => overflowBore_mm !== null && !this.#tankIds.has(tankId));
+    return tanks.some(
+      ({ tankId, overflowBore_mm, joinedTo }) =>
+        (overflowBore_mm !== null || joinedTo !== null) && !this.#tankIds.has(tankId),
+    );
   }
 
   #kept(key: string, make: () => readonly FittingChange[] | null): readonly FittingChange[] | null {

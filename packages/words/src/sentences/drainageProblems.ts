@@ -24,6 +24,7 @@ export const drainageSentences: Sentences<keyof typeof drainageProblems> = {
   'drainage.pitch_unknown': (t) => says(t, 'drainage.pitch_unknown', pitch(t)),
   'drainage.valleys': (t) => says(t, 'drainage.valleys', { ...roof(t), count: t.count('count') || 1 }),
   'drainage.gutter_missing': (t) => says(t, 'drainage.gutter_missing', roof(t)),
+  'drainage.guttered_share_zero': (t) => says(t, 'drainage.guttered_share_zero', roof(t)),
   'drainage.gutter_not_measured': (t) => says(t, 'drainage.gutter_not_measured', { ...gutter(t), ...missing(t) }),
   'drainage.sole_wider': (t) =>
     says(t, 'drainage.sole_wider', {

@@ -38,10 +38,20 @@ function reason({ say, numbers }: Speech, f: StandSaid, lack: StandLack): string
   }
 }
 
-/** What would keep it from tipping and sliding: water left in it, or nothing but a tie-down. */
+/** Would the wind take the empty tank off its stand, were it not fastened? Where it is known not to be, the litres have that in them. */
+function goesAlone({ loose, lacks }: StandSaid): boolean {
+  if (loose === null || lacks.includes('fastening')) return false;
+  return [loose.overturning_factor, loose.sliding_factor].some((one) => one === null || one < leastSafety_factor);
+}
+
+/** What would keep it from tipping and sliding: water left in it, or nothing but a tie-down. Water is no answer where the ground gives way. */
 function kept({ say, numbers }: Speech, f: StandSaid): string {
   if (!f.lacks.includes('overturning') && !f.lacks.includes('sliding')) return '';
-  if (f.leastHeld_L !== null) return say('findings.stand.held', { litres: numbers.tankLitres(f.leastHeld_L) });
+  if (f.leastHeld_L !== null) {
+    if (f.lacks.includes('bearing')) return '';
+    const litres = numbers.tankLitres(f.leastHeld_L);
+    return say(goesAlone(f) ? 'findings.stand.held.fastened' : 'findings.stand.held', { litres });
+  }
   const isKnown = f.massFull_kg !== null && f.empty.overturning_factor !== null && f.empty.sliding_factor !== null;
   return isKnown ? say('findings.stand.tieDown') : '';
 }

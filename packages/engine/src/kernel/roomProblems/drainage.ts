@@ -5,6 +5,7 @@ export const drainageProblems = {
   'drainage.pitch_unknown': 'warning',
   'drainage.valleys': 'warning',
   'drainage.gutter_missing': 'warning',
+  'drainage.guttered_share_zero': 'warning',
   'drainage.gutter_not_measured': 'warning',
   'drainage.sole_wider': 'warning',
   'drainage.gutter_level': 'warning',

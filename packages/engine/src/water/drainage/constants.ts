@@ -24,7 +24,7 @@ export const gutterFlow = { halfRound_factor: 2.78e-5, square_factor: 3.48e-5, e
 /** What a gutter is designed for, of what it could carry [fraction]. Source: en-12056-3, 5.1 (from memory; checked against adh-2015, Table 2). */
 export const gutterDesign_fraction = 0.9;
 
-/** How far depth and width may differ for a rectangle to be called square [fraction]. Ours: 5 % of it moves the flow by 1.3 %. */
+/** How far the longer of depth and width may go beyond the shorter for a rectangle to be called square [fraction]. Ours: 5 % of it moves the flow by 1.3 %. */
 export const squareWithin_fraction = 0.05;
 
 /**

@@ -99,6 +99,40 @@ describe('what is missing or impossible', () => {
     expect(verdicts({ roofs: [roof, { ...roof, roofId: 'R2', gutteredFraction: 0 }] }).station).toBe('holds');
   });
 
+  it('measured gutters on a roof of which no share has any are told of, and the other roofs are judged', () => {
+    const none = { ...roof, roofId: 'R2', gutteredFraction: 0 };
+    const second = { ...gutter, gutterId: 'G2', roofId: 'R2' };
+    const both = verdicts({ roofs: [roof, none], gutters: [gutter, second] });
+    expect(both).toMatchObject({ station: 'unknown', codes: ['drainage.guttered_share_zero'] });
+    expect(both.parts).toEqual({
+      'gutter G1': 'holds',
+      'outlet G1': 'holds',
+      'downpipe D1': 'holds',
+      'overflow T1': 'holds',
+    });
+    const { finding, problems } = found({ roofs: [roof, none], gutters: [gutter, second] });
+    expect(problems[0]).toMatchObject({
+      place: { file: 'roofs.csv', column: 'gutteredFraction' },
+      facts: { roof: 'R2' },
+    });
+    expect(finding!.carries_mm_per_h).toBeNull();
+    const pipes = verdicts({
+      roofs: [roof, none],
+      downpipes: [downpipe, { ...downpipe, downpipeId: 'D2', roofId: 'R2' }],
+    });
+    expect(pipes).toMatchObject({ station: 'unknown', codes: ['drainage.guttered_share_zero'] });
+    const alone = verdicts({ roofs: [{ ...roof, gutteredFraction: 0 }] });
+    expect(alone).toMatchObject({ station: 'unknown', codes: ['drainage.guttered_share_zero'] });
+  });
+
+  it('does not tell of rain that everything carries while a roof has no gutter that was measured', () => {
+    const roofs = [roof, { ...roof, roofId: 'R2' }];
+    expect(found({ roofs }).finding!.carries_mm_per_h).toBeNull();
+    expect(
+      found({ roofs: [roof, { ...roof, roofId: 'R2', gutteredFraction: 0 }] }).finding!.carries_mm_per_h,
+    ).not.toBeNull();
+  });
+
   it('a short part makes the station short, whatever else is not known', () => {
     const gutters = [{ ...gutter, outlet_mm: null }];
     expect(verdicts({ gutters }, { storm: { ...storm, intensity_mm_per_h: 300 } }).station).toBe('short');

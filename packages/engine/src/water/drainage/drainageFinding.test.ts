@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultSettings } from '../../kernel/index.ts';
+import { defaultSettings, type TankFacts } from '../../kernel/index.ts';
 import { downpipe, found, gutter, roof, site, storm, tank, verdicts } from './drainageHouse.testing.ts';
 import { stormFlows_L_per_s } from './stormFlows.ts';
 
@@ -89,6 +89,59 @@ describe('who shares the water of a roof', () => {
     ]);
     const one = found().finding!.parts.find((own) => own.part === 'overflow')!;
     expect(parts[0]!.capacity_L_per_s! / one.capacity_L_per_s!).toBeCloseTo(2, 9);
+  });
+});
+
+describe('overflows of joined tanks, in which water stands at one level', () => {
+  const low = { ...tank, standHeight_m: 0, height_m: 2, overflowHeight_m: 1.9, overflowBore_mm: 50 };
+  const high = {
+    ...tank,
+    tankId: 'T2',
+    joinedTo: 'T1',
+    standHeight_m: 0,
+    height_m: 3,
+    overflowHeight_m: 2.9,
+    overflowBore_mm: 250,
+  };
+  const joined = (first: Partial<TankFacts>, second: Partial<TankFacts>) => {
+    const { finding, problems } = found({
+      tanks: [
+        { ...low, ...first },
+        { ...high, ...second },
+      ],
+    });
+    const { capacity_L_per_s, verdict } = finding!.parts.find(({ part }) => part === 'overflow')!;
+    return { capacity_L_per_s: capacity_L_per_s!, verdict, codes: problems.map(({ code }) => code) };
+  };
+  const alone = (one: Partial<TankFacts>) =>
+    found({ tanks: [{ ...low, ...one }] }).finding!.parts.find(({ part }) => part === 'overflow')!.capacity_L_per_s!;
+
+  it('one above the lowest rim lets out nothing', () => {
+    // 50 mm at 100 mm of head: as a hole 1.48 L/s, pouring 1.36 L/s.
+    const { capacity_L_per_s, verdict } = joined({}, {});
+    expect(capacity_L_per_s).toBeCloseTo(1.36, 2);
+    expect(verdict).toBe('short');
+    expect(joined({ overflowBore_mm: null }, {})).toMatchObject({ capacity_L_per_s: 0, verdict: 'short' });
+  });
+
+  it('the head of each runs to the lowest rim, stands and all', () => {
+    // The rim of the second is at 2.05 m and its overflow at 1.8 m, 0.2 m under the rim of the first; the other has its own 0.1 m.
+    const second = { standHeight_m: 0.5, height_m: 1.55, overflowHeight_m: 1.3, overflowBore_mm: 50 };
+    const own = alone({ overflowHeight_m: 1.8 });
+    expect(joined({}, second).capacity_L_per_s).toBeCloseTo(alone({}) + own, 9);
+    // On a stand of 0.6 m the first has its rim above: 0.1 m is left to the second, and its own overflow is too high.
+    const raised = joined({ standHeight_m: 0.6 }, { ...second, overflowHeight_m: 1.45 });
+    expect(raised.capacity_L_per_s).toBeCloseTo(alone({}), 9);
+  });
+
+  it('is tight at best where one of the rims, or of the stands, is not known', () => {
+    const big = { overflowBore_mm: 250, overflowHeight_m: 1.5 };
+    expect(joined(big, { overflowBore_mm: null }).verdict).toBe('holds');
+    for (const open of [{ height_m: null }, { standHeight_m: null }])
+      expect(joined({ ...big, standHeight_m: 0.1 }, { overflowBore_mm: null, ...open })).toMatchObject({
+        verdict: 'tight',
+        codes: ['drainage.overflow_head_assumed'],
+      });
   });
 });
 

@@ -48,6 +48,7 @@ export interface DrainageGiven {
  * @problem drainage.pitch_unknown - a pitch was not measured; 45° is taken
  * @problem drainage.valleys - a roof has valleys, whose water comes at one point
  * @problem drainage.gutter_missing - a roof leads to gutters of which none was measured
+ * @problem drainage.guttered_share_zero - gutters or downpipes of a roof were measured, and no share of it has gutters
  * @problem drainage.gutter_not_measured - shape, width, depth, sole or length of a gutter is missing
  * @problem drainage.sole_wider - a trapezium is wider at its sole than at its top
  * @problem drainage.gutter_level - a gutter does not fall
@@ -61,7 +62,7 @@ export interface DrainageGiven {
  * @problem drainage.downpipe_not_measured - the bore of a downpipe is missing
  * @problem drainage.overflow_not_measured - the bore of an overflow is missing, so that it is not judged
  * @problem drainage.overflow_at_rim - an overflow is at the rim of its tank or above
- * @problem drainage.overflow_head_assumed - overflow or rim has no height; the pipe is taken to run just full
+ * @problem drainage.overflow_head_assumed - an overflow, a rim or a stand has no height; the pipe is taken to run just full
  * @problem drainage.tank_above_eave - a tank is higher than the eave that is to fill it
  * @problem drainage.rain_lost - rain that fell at the gauge was harder than the gutters carry
  * @law a larger roof, a steeper one or a harder storm never makes a verdict better
@@ -74,15 +75,15 @@ export function drainageFinding(given: DrainageGiven): Judged<DrainageFinding> {
   const storm = stormOf(given, notes);
   const roofs = roofStorms(site, storm, notes);
   const judged: JudgedPart[] = [];
-  let isMissing = storm === null;
+  let isGutterMissing = noteShares(site, notes);
   for (const roof of roofs) {
     const own = partsOfRoof(roof, given, storm, notes);
     judged.push(...own.parts);
-    isMissing ||= own.isMissing;
+    isGutterMissing ||= own.isMissing;
   }
   const overflows = overflowParts(site, roofs, storm, given.parts, notes);
   judged.push(...overflows.parts);
-  isMissing ||= overflows.isAboveEave;
+  const isMissing = storm === null || isGutterMissing || overflows.isAboveEave;
   const parts = judged.map(({ finding }) => finding);
   const verdict = worstVerdict([...parts.map((part) => part.verdict), ...(isMissing ? (['unknown'] as const) : [])]);
   const finding: DrainageFinding = {
@@ -91,7 +92,7 @@ export function drainageFinding(given: DrainageGiven): Judged<DrainageFinding> {
     returnPeriod_years: storm?.returnPeriod_years ?? null,
     parts,
     governing: fullest(parts),
-    carries_mm_per_h: storm === null ? null : carried(parts, storm, notes),
+    carries_mm_per_h: storm === null || isGutterMissing ? null : carried(parts, storm, notes),
     firstFlush: given.firstFlush ?? [],
     lost_fraction: storm === null ? null : lostOver(roofs, parts, storm, given.shareOverCapacity, notes),
     cappedBy: verdict === 'tight' ? capOf(judged) : null,
@@ -110,6 +111,17 @@ function stormOf({ site, storm, settings }: DrainageGiven, notes: Notes): SiteSt
   const facts = { returnPeriod_years: settings.stormReturnPeriod_years };
   notes.problems.push(engineProblem('drainage.no_storm', placeOf(notes, 'storms'), facts));
   return null;
+}
+
+/** Is there a roof that no share of leads to a gutter, though gutters or downpipes of it were measured? One of both is wrong. */
+function noteShares({ roofs, gutters, downpipes }: SiteFacts, notes: Notes): boolean {
+  const measured = new Set([...gutters, ...downpipes].map(({ roofId }) => roofId));
+  const wrong = roofs.filter(({ roofId, gutteredFraction }) => gutteredFraction === 0 && measured.has(roofId));
+  for (const { roofId: roof } of wrong)
+    notes.problems.push(
+      engineProblem('drainage.guttered_share_zero', placeOf(notes, 'roofs', 'gutteredFraction'), { roof }),
+    );
+  return wrong.length > 0;
 }
 
 /** The gutters, outlets and downpipes of a roof; missing where none of its gutters was measured. */

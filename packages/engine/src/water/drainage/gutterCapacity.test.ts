@@ -20,8 +20,19 @@ describe('gutterCapacity', () => {
 
   it('takes the constant of a square where depth and width are alike to 5 %', () => {
     expect(gutterCapacity(rectangle(100, 105), 1, 0)!.rule).toBe('square');
-    expect(gutterCapacity(rectangle(100, 105.1), 1, 0)!.rule).toBe('asHalfRound');
-    expect(gutterCapacity(rectangle(100, 94.9), 1, 0)!.rule).toBe('asHalfRound');
+    const square = gutterCapacity(rectangle(100, 105), 1, 0)!.capacity_L_per_s;
+    expect(square).toBeCloseTo(0.9 * 3.48e-5 * 10_500 ** 1.25, 12);
+    // A little deeper and it is none; 100 mm by 105 mm of it is one still.
+    const deeper = gutterCapacity(rectangle(100, 106), 1, 0)!;
+    expect(deeper.capacity_L_per_s).toBeGreaterThanOrEqual(square);
+  });
+
+  it('gives any other rectangle no less than the square inside it', () => {
+    const wide = gutterCapacity(rectangle(120, 100), 1, 0)!;
+    expect(wide.rule).toBe('squareWithin');
+    expect(wide.nominal_L_per_s).toBeGreaterThanOrEqual(3.48e-5 * 10_000 ** 1.25);
+    // 150 × 100 mm carries more by its area: 2.78 × 15,000^1.25 is over 3.48 × 10,500^1.25.
+    expect(gutterCapacity(rectangle(150, 100), 1, 0)!.rule).toBe('asHalfRound');
   });
 
   it('takes no trapezium for a square', () => {

@@ -9,8 +9,8 @@ import { type GutterSection, gutterSection, type SectionFacts, waterway_mm2 } fr
 import { idealGutterFlow } from './idealGutterFlow.ts';
 import { longGutterFactor } from './longGutterFactor.ts';
 
-/** By which rule a gutter's flow was found: its own constant, that of a half round, or the flow without friction, which is less. */
-export type GutterRule = 'halfRound' | 'square' | 'asHalfRound' | 'shallow';
+/** By which rule a gutter's flow was found: its own constant, that of the square in it or of a half round, or the flow without friction, which is less. */
+export type GutterRule = 'halfRound' | 'square' | 'squareWithin' | 'asHalfRound' | 'shallow';
 
 /** What a gutter carries, and how that is made up. */
 export interface GutterCapacity {
@@ -27,14 +27,14 @@ export interface GutterCapacity {
 /**
  * What does a level gutter with a free outfall carry? The standard's formula on the area of its waterway, less where water runs far along it or around
  * a bend. A half round and a square have constants of their own. For every other section the standard reads factors off a graph that is not at hand:
- * the constant of the half round is taken, and never more than 0.80 of the flow without friction, which is what both constants come to.
+ * the constant of the half round is taken, for a rectangle at least what the square in it carries, and never more than 0.80 of the flow without friction, which is what both constants come to.
  *
  * @param facts - shape [text], width_mm, depth_mm and baseWidth_mm [mm]
  * @param run_m - the farthest way water runs along it to an outlet [m], 0 or more
  * @param bends_count - bends of more than 10° on that way [count]
  * @returns waterway_mm2 [mm2], rule [text], nominal_L_per_s and capacity_L_per_s [L/s], and the factors [factor]; null where the section is not
  *   known, or the run is beyond 500 times its depth
- * @law half rounds carry as their width^2.5; a longer run never carries more, nor do more bends
+ * @law half rounds carry as their width^2.5; a wider or deeper rectangle never carries less; a longer run never carries more, nor do more bends
  * @source en-12056-3, 5.1 (from memory); adh-2015, Table 2
  * @example
  * gutterCapacity({ shape: 'halfRound', width_mm: 100, depth_mm: 50, baseWidth_mm: null }, 2, 0).capacity_L_per_s // → 0.778
@@ -51,16 +51,24 @@ export function gutterCapacity(facts: SectionFacts, run_m: number, bends_count: 
 }
 
 function nominal(facts: SectionFacts, section: GutterSection): Pick<GutterCapacity, 'rule' | 'nominal_L_per_s'> {
-  const rule = ruleOf(facts);
-  const factor = rule === 'square' ? gutterFlow.square_factor : gutterFlow.halfRound_factor;
-  const byArea_L_per_s = factor * waterway_mm2(section) ** gutterFlow.exponent;
+  const { rule, nominal_L_per_s } = byArea(facts, waterway_mm2(section));
   const most_L_per_s = shareOfIdeal_fraction * idealGutterFlow(section).flow_L_per_s;
-  if (most_L_per_s < byArea_L_per_s) return { rule: 'shallow', nominal_L_per_s: most_L_per_s };
-  return { rule, nominal_L_per_s: byArea_L_per_s };
+  return most_L_per_s < nominal_L_per_s
+    ? { rule: 'shallow', nominal_L_per_s: most_L_per_s }
+    : { rule, nominal_L_per_s };
 }
 
-function ruleOf({ shape, width_mm, depth_mm }: SectionFacts): GutterRule {
-  if (shape === 'halfRound' || shape === 'cutPipe') return 'halfRound';
-  const isSquare = Math.abs(depth_mm! - width_mm!) <= squareWithin_fraction * width_mm!;
-  return shape === 'rectangular' && isSquare ? 'square' : 'asHalfRound';
+/** A rectangle that is no square carries at least what the square in it does, so that a larger one is never worse. */
+function byArea(
+  { shape, width_mm, depth_mm }: SectionFacts,
+  area_mm2: number,
+): Pick<GutterCapacity, 'rule' | 'nominal_L_per_s'> {
+  const asHalfRound_L_per_s = gutterFlow.halfRound_factor * area_mm2 ** gutterFlow.exponent;
+  if (shape === 'halfRound' || shape === 'cutPipe') return { rule: 'halfRound', nominal_L_per_s: asHalfRound_L_per_s };
+  if (shape !== 'rectangular') return { rule: 'asHalfRound', nominal_L_per_s: asHalfRound_L_per_s };
+  const [least_mm, most_mm] = [Math.min(width_mm!, depth_mm!), Math.max(width_mm!, depth_mm!)];
+  const squared_mm = Math.min(most_mm, least_mm * (1 + squareWithin_fraction));
+  const square_L_per_s = gutterFlow.square_factor * (least_mm * squared_mm) ** gutterFlow.exponent;
+  if (square_L_per_s < asHalfRound_L_per_s) return { rule: 'asHalfRound', nominal_L_per_s: asHalfRound_L_per_s };
+  return { rule: squared_mm === most_mm ? 'square' : 'squareWithin', nominal_L_per_s: square_L_per_s };
 }

@@ -11,6 +11,7 @@ import {
 import { type JudgedPart, judgedPart } from './judgedPart.ts';
 import { type Notes, placeOf } from './notes.ts';
 import { overflowCapacity_L_per_s } from './overflowCapacity.ts';
+import { headToRim_mm, openMeasure, ownHead_mm } from './overflowHead.ts';
 import type { RoofStorm } from './roofStorms.ts';
 import type { SiteStorm, StormFlow } from './siteStorm.ts';
 
@@ -75,11 +76,12 @@ function overflowsOf(
     return [];
   }
   const atRim = measured.filter((tank) => noteRim(tank, notes));
-  const isAssumed = measured.map((tank) => noteHead(tank, notes)).includes(true);
-  const capacity_L_per_s = atRim.length > 0 ? null : measured.reduce((sum, tank) => sum + explained(tank, notes), 0);
+  const isAssumed = measured.map((tank) => noteHead(tank, group, notes)).includes(true);
+  const capacity_L_per_s =
+    atRim.length > 0 ? null : measured.reduce((sum, tank) => sum + explained(tank, group, notes), 0);
   const choices = parts.flatMap(({ partId, kind, bore_mm }) =>
     kind === 'overflow' && bore_mm !== null
-      ? [{ partId, size_mm: bore_mm, capacity_L_per_s: carriedBy(measured, bore_mm) }]
+      ? [{ partId, size_mm: bore_mm, capacity_L_per_s: carriedBy(measured, group, bore_mm) }]
       : [],
   );
   const caps = [storm?.cappedBy ?? null, ...roofs.map(({ cappedBy }) => cappedBy)];
@@ -88,48 +90,43 @@ function overflowsOf(
   return [judgedPart({ part: 'overflow', id, roofId: null, flow, capacity_L_per_s, caps: [...caps, cap], choices })];
 }
 
-/** From the lower edge of the pipe to the rim; null where either was not measured. */
-function headOf_mm({ overflowHeight_m, height_m }: TankFacts): number | null {
-  return overflowHeight_m === null || height_m === null ? null : (height_m - overflowHeight_m) * 1000;
-}
-
 function noteRim(tank: TankFacts, notes: Notes): boolean {
-  const head_mm = headOf_mm(tank);
+  const head_mm = ownHead_mm(tank);
   if (head_mm === null || head_mm > 0) return false;
   const facts = { tank: tank.tankId, overflow_m: tank.overflowHeight_m!, rim_m: tank.height_m! };
   notes.problems.push(engineProblem('drainage.overflow_at_rim', placeOf(notes, 'tanks', 'overflowHeight_m'), facts));
   return true;
 }
 
-function noteHead(tank: TankFacts, notes: Notes): boolean {
-  if (headOf_mm(tank) !== null) return false;
-  const column = tank.overflowHeight_m === null ? 'overflowHeight_m' : 'height_m';
+function noteHead(tank: TankFacts, group: TankGroup, notes: Notes): boolean {
+  const column = openMeasure(tank, group);
+  if (column === null) return false;
   const facts = { tank: tank.tankId, missing: [column], bore_mm: tank.overflowBore_mm! };
   notes.problems.push(engineProblem('drainage.overflow_head_assumed', placeOf(notes, 'tanks', column), facts));
   return true;
 }
 
 /** What the overflows of a tank let out, its pipes all of this bore. */
-function ofTank_L_per_s(tank: TankFacts, bore_mm: number): number {
-  const head_mm = headOf_mm(tank) ?? bore_mm;
+function ofTank_L_per_s(tank: TankFacts, group: TankGroup, bore_mm: number): number {
+  const head_mm = headToRim_mm(tank, group, bore_mm);
   return (tank.overflows_count ?? 1) * overflowCapacity_L_per_s(bore_mm, head_mm, tank.overflowScreen);
 }
 
-function carriedBy(tanks: readonly TankFacts[], bore_mm: number): number {
-  return tanks.reduce((sum, tank) => sum + ofTank_L_per_s(tank, bore_mm), 0);
+function carriedBy(tanks: readonly TankFacts[], group: TankGroup, bore_mm: number): number {
+  return tanks.reduce((sum, tank) => sum + ofTank_L_per_s(tank, group, bore_mm), 0);
 }
 
-function explained(tank: TankFacts, notes: Notes): number {
+function explained(tank: TankFacts, group: TankGroup, notes: Notes): number {
   const bore_mm = tank.overflowBore_mm!;
   return explain(notes.working, {
     code: 'drainage.overflow',
-    value: ofTank_L_per_s(tank, bore_mm),
+    value: ofTank_L_per_s(tank, group, bore_mm),
     unit: 'L_per_s',
     inputs: [
       workingInput('tank', tank.tankId, 'text'),
       workingInput('bore', bore_mm, 'mm'),
       workingInput('overflows', tank.overflows_count ?? 1, 'count'),
-      workingInput('headToRim', headOf_mm(tank) ?? bore_mm, 'mm'),
+      workingInput('headToRim', headToRim_mm(tank, group, bore_mm), 'mm'),
       workingInput('screen', tank.overflowScreen, 'text'),
     ],
     source: 'chow-1959, critical flow (from memory)',

@@ -90,6 +90,11 @@ describe('settlingFindings', () => {
       cappedBy: 'settling.no_roof',
     });
     expect(codes(apart)).toEqual(['settling.no_roof']);
+    // No dirt comes, so that no month is told, high draw-off or low.
+    for (const outletHeight_m of [0.4, 0.05]) {
+      const fed = site({ outletHeight_m }, { roofs: [{ ...unmeasuredRoof, roofId: 'R1', tankId: 'T2' }] });
+      expect(one(fed).cleanAfter_months).toBeNull();
+    }
   });
 
   it('lets clay through, whatever its verdict', () => {

@@ -21,5 +21,6 @@ describe('monthsToClean', () => {
     expect(monthsToClean(0.3, 0.1, 0.1)).toBeCloseTo(24, 12);
     expect(monthsToClean(0.1, 0.1, 0.1)).toBe(0);
     expect(monthsToClean(0.3, 0.1, 0)).toBe(Infinity);
+    expect(monthsToClean(0.05, 0.1, 0)).toBe(Infinity);
   });
 });

@@ -29,14 +29,14 @@ export function sludgeRise(solids_kg_per_year: number, planArea_m2: number): Slu
  * @param drawOffHeight_m - height of the draw-off over the floor [m]
  * @param clearance_m - how far under it the sludge is to stay [m]
  * @param rise_m_per_year - how fast the sludge rises [m/year], 0 or more
- * @returns months from a clean floor [month]; 0 where there is no room for sludge, Infinity where none comes
+ * @returns months from a clean floor [month]; Infinity where no sludge comes, else 0 where there is no room for it
  * @definition room for sludge ÷ its rise × 12
  * @example
  * monthsToClean(0.3, 0.1, 0.4) // → 6
  * monthsToClean(0.05, 0.1, 0.4) // → 0
  */
 export function monthsToClean(drawOffHeight_m: number, clearance_m: number, rise_m_per_year: number): number {
-  const room_m = drawOffHeight_m - clearance_m;
-  if (room_m <= 0) return 0;
-  return rise_m_per_year <= 0 ? Infinity : (room_m / rise_m_per_year) * months_per_year;
+  if (rise_m_per_year <= 0) return Infinity;
+  const room_m = Math.max(0, drawOffHeight_m - clearance_m);
+  return (room_m / rise_m_per_year) * months_per_year;
 }

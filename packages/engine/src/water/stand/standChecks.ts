@@ -67,7 +67,7 @@ export function standChecks(tank: TankFacts, given: StandGiven): StandChecks {
     bearingAllowed_kPa: ground?.bearing_kPa ?? null,
     bearingSource: ground?.source ?? null,
     bearingUse_factor: bearing_kPa === null || ground === null ? null : bearing_kPa / ground.bearing_kPa,
-    ...inWind(measures, given, massEmpty_kg, massFull_kg),
+    ...inWind(measures, given, massEmpty_kg, massFull_kg, tank.isFastened),
   };
 }
 
@@ -79,15 +79,16 @@ function inWind(
   given: StandGiven,
   massEmpty_kg: number | null,
   massFull_kg: number | null,
+  isFastened: boolean | null,
 ): InWind {
-  const { standHeight_m, diameter_m, height_m, baseWidth_m, tank_kg, isRaised } = measures;
+  const { standHeight_m, diameter_m, height_m, baseWidth_m, tank_kg, isRaised, held } = measures;
   const wind = windOf(given);
   const speed = wind.windSpeed_m_per_s;
   const windSpeed_m_per_s = speed !== null && speed > 0 && windInOtherUnit(speed) === null ? speed : null;
-  const loose = isRaised ? notKnown : null;
+  const looseNotKnown = isRaised ? notKnown : null;
   const nothing = { exposure_factor: null, windPressure_Pa: null, windForce_N: null, pushHeight_m: null };
   if (windSpeed_m_per_s === null || standHeight_m === null || diameter_m === null || height_m === null)
-    return { windSpeed_m_per_s, ...nothing, empty: notKnown, full: notKnown, loose, leastHeld_L: null };
+    return { windSpeed_m_per_s, ...nothing, empty: notKnown, full: notKnown, loose: looseNotKnown, leastHeld_L: null };
   const exposure_factor = exposureFactor(wind.exposure, standHeight_m + height_m);
   const factors = { exposure_factor, topography_factor: levelGround_factor, direction_factor: roundTank_factor };
   const windPressure_Pa = velocityPressure_Pa({ windSpeed_m_per_s, ...factors });
@@ -100,6 +101,11 @@ function inWind(
   };
   const pushHeight_m = standHeight_m + height_m / 2;
   const empty = safetyOf(massEmpty_kg, pushHeight_m, baseWidth_m);
+  const loose = isRaised ? safetyOf(tank_kg, height_m / 2, diameter_m) : null;
+  const mostHeld_L = held?.mostHeld_L ?? null;
+  const asOne_L = leastHeld_L(massEmpty_kg, empty, mostHeld_L);
+  // A tank that is not fastened has to stay on its stand by its own weight.
+  const alone_L = loose === null || isFastened !== false ? 0 : leastHeld_L(tank_kg, loose, mostHeld_L);
   return {
     windSpeed_m_per_s,
     exposure_factor,
@@ -108,19 +114,17 @@ function inWind(
     pushHeight_m,
     empty,
     full: safetyOf(massFull_kg, pushHeight_m, baseWidth_m),
-    loose: isRaised ? safetyOf(tank_kg, height_m / 2, diameter_m) : null,
-    leastHeld_L: leastHeld_L(empty, massEmpty_kg, massFull_kg),
+    loose,
+    leastHeld_L: asOne_L === null || alone_L === null ? null : Math.max(asOne_L, alone_L),
   };
 }
 
-/** Litres that bring both factors of the empty tank to the least; they go with the mass. */
-function leastHeld_L(empty: StandSafety, massEmpty_kg: number | null, massFull_kg: number | null): number | null {
-  const { overturning_factor, sliding_factor } = empty;
-  if (massEmpty_kg === null || massFull_kg === null || overturning_factor === null || sliding_factor === null)
-    return null;
+/** Litres that bring both factors of an empty body to the least, as they go with its mass; null where it does not hold so many. */
+function leastHeld_L(mass_kg: number | null, safety: StandSafety, mostHeld_L: number | null): number | null {
+  const { overturning_factor, sliding_factor } = safety;
+  if (mass_kg === null || mostHeld_L === null || overturning_factor === null || sliding_factor === null) return null;
   const least = Math.min(overturning_factor, sliding_factor);
   if (!(least > 0)) return null;
-  const wanted_kg = (massEmpty_kg * leastSafety_factor) / least;
-  if (wanted_kg > massFull_kg) return null;
-  return Math.max(0, litresOfMass_L(wanted_kg - massEmpty_kg));
+  const wanted_L = Math.max(0, litresOfMass_L(mass_kg * (leastSafety_factor / least - 1)));
+  return wanted_L > mostHeld_L ? null : wanted_L;
 }

@@ -96,6 +96,32 @@ describe('a stand that does not hold', () => {
     expect(least).toBeCloseTo(leastSafety_factor, 9);
   });
 
+  /** 60 kg on 1,000 kg in 35 m/s: 6 m² of tank for the wind to push on. */
+  const light = { diameter_m: 2.5, height_m: 2.4, emptyMass_kg: 60, standMass_kg: 1000, baseWidth_m: 6, padSide_m: 3 };
+  const gale = { windSpeed_m_per_s: 35 };
+
+  it('where the tank is not fastened, stands only with so much water that neither it nor its stand goes', () => {
+    const fastened = found({ ...light, isFastened: true }, gale).finding!;
+    expect(fastened.lacks).toEqual(['sliding']);
+    // 0.613 × 0.85 × 0.95 × 35² Pa × 0.85 × 0.7 × 6 m²; friction 0.3 of 60 kg and of 1,060 kg; 998.2 kg/m³ to two digits.
+    const push_N = 0.613 * 0.85 * 0.95 * 35 ** 2 * 0.85 * 0.7 * 6;
+    const wanted_kg = (1.5 * push_N) / (0.3 * 9.81);
+    expect(fastened.leastHeld_L! * 0.9982).toBeCloseTo(wanted_kg - 1060, 1);
+    const loose = found({ ...light, isFastened: false }, gale).finding!;
+    expect(loose.lacks).toEqual(['sliding', 'fastening']);
+    expect(loose.leastHeld_L! * 0.9982).toBeCloseTo(wanted_kg - 60, 1);
+    expect(found({ ...light, isFastened: null }, gale).finding!.leastHeld_L).toBe(fastened.leastHeld_L);
+  });
+
+  it('where even a full tank that is not fastened would go, no water keeps it', () => {
+    const heavyStand = { ...light, diameter_m: 1.2, nominal_L: null, standMass_kg: 9000, isFastened: false };
+    expect(found(heavyStand, { windSpeed_m_per_s: 90 }).finding).toMatchObject({
+      lacks: ['fastening'],
+      leastHeld_L: null,
+    });
+    expect(found({ ...heavyStand, isFastened: true }, { windSpeed_m_per_s: 90 }).finding!.leastHeld_L).toBe(0);
+  });
+
   it('is short even where something else is not known', () => {
     const { finding, codes } = found({ padSide_m: 0.3 }, { windSpeed_m_per_s: null });
     expect(finding).toMatchObject({ verdict: 'short', lacks: ['bearing'] });

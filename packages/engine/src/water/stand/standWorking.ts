@@ -110,7 +110,7 @@ export function standWorking(
   const foot = known('diameter', measures.diameter_m, 'm');
   line('stand.looseOverturning', loose?.overturning_factor ?? null, 'number', [tankMass, push, foot, least]);
   line('stand.looseSliding', loose?.sliding_factor ?? null, 'number', [tankMass, ...rubbing]);
-  line('stand.leastHeld', finding.leastHeld_L, 'L', [massEmpty, least]);
+  line('stand.leastHeld', finding.leastHeld_L, 'L', [massEmpty, tank.isFastened === false ? tankMass : null, least]);
   line('stand.verdict', finding.verdict, '', [
     known('bearingUse', finding.bearingUse_factor, 'number'),
     least,

@@ -4,14 +4,15 @@ import { gumbelThrough } from './gumbelFits.ts';
 import { stormProblem } from './stormProblem.ts';
 import { noWay, type StormGiven, stormFrom, unlikelyIntensity, type Way } from './stormWay.ts';
 
-/** The storm that is stated for just this return period. */
+/** The storm that is stated for just this return period; where one end of its range is stated, the other is by the margin. */
 export function statedStorm({ gauge, settings }: StormGiven): Way {
   const { gaugeId, storms } = gauge;
   const period = settings.stormReturnPeriod_years;
   const found = storms.find(({ returnPeriod_years }) => returnPeriod_years === period);
   if (!found) return storms.length === 0 ? noWay : { ...noWay, problems: [notStated(gauge, period)] };
   const { intensity_mm_per_h: value, source } = found;
-  const [low, high] = [found.low_mm_per_h ?? value, found.high_mm_per_h ?? value];
+  const { stormMargin_fraction: margin } = settings;
+  const [low, high] = [found.low_mm_per_h ?? value * (1 - margin), found.high_mm_per_h ?? value * (1 + margin)];
   const stop = (problem: Problem): Way => ({ ...noWay, isStop: true, problems: [problem] });
   const unlikely = unlikelyIntensity(gaugeId, 'stated', value);
   if (unlikely) return stop(unlikely);
