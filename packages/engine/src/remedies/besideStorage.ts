@@ -6,23 +6,19 @@ import {
   type Verdict,
   verdictOrder,
 } from '../kernel/index.ts';
-import { type OtherStations, otherStations } from '../siteStations.ts';
 import type { ChangedSite } from './changedSite.ts';
 import { changeKinds, type FittingChange } from './changes.ts';
 import { nothingToBuy } from './cost.ts';
 import { type FittingCase, type Reached, withFittings } from './fittingOptions.ts';
 import { gutterFittings } from './gutterFittings.ts';
+import { type JudgeOthers, type OthersTried, textOf, withoutUnlooked } from './judgeOthers.ts';
 import type { Market } from './market.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
 import type { Remedy } from './remedy.ts';
-import type { RemedyCase } from './remedyCase.ts';
 
 /** Stations that no day of rain is run for, and that may be judged. */
 export type StationBeside = Extract<Station, 'gutter' | 'settling' | 'stand' | 'tap'>;
 export const stationsBeside: readonly StationBeside[] = ['gutter', 'settling', 'stand', 'tap'];
-
-/** How a site judges its other stations. */
-export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => OtherStations;
 
 /** What the other stations make of a remedy. */
 export type WithOthers = Pick<Remedy, 'besides' | 'standGate'> & { readonly verdict: Verdict };
@@ -66,12 +62,10 @@ export class BesideStorage {
    */
   fittingsOf(changed: ChangedSite): readonly FittingChange[] {
     const { site, toBuy } = changed;
-    const roofs = site.roofs.map((roof) => ({ ...roof, diverter: null }));
-    const tanks = site.tanks.map((tank) => ({ ...tank, ...unlooked }));
     const keys: FittingKeys = {
-      roofs: JSON.stringify([roofs, site.gutters, site.downpipes]),
-      tanks: JSON.stringify(tanks),
-      pipes: JSON.stringify(site.pipes),
+      roofs: textOf([site.roofs, site.gutters, site.downpipes], withoutUnlooked),
+      tanks: textOf([site.tanks], withoutUnlooked),
+      pipes: textOf([site.pipes], withoutUnlooked),
     };
     const key = `all ${keys.roofs} ${keys.tanks} ${keys.pipes}`;
     const judge: FittingCase['judge'] = (one) => this.#judge(one, noDemand);
@@ -81,7 +75,7 @@ export class BesideStorage {
 
   #found(site: SiteFacts, given: FittingCase, keys: FittingKeys): readonly FittingChange[] {
     const others = this.#judge(site, noDemand);
-    const { verdicts, drainage } = others;
+    const { verdicts } = others;
     const take = (
       station: 'gutter' | 'tap',
       canHold: boolean,
@@ -99,7 +93,7 @@ export class BesideStorage {
     };
     // What is tight by the storm itself, or by an assumption alone, no part makes hold.
     const canHold =
-      (drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
+      (others.drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
       (this.#now.storm?.cappedBy ?? null) === null;
     const ofGutters = (target: Reached) => {
       const gutters = this.#kept(`gutters ${target} ${keys.roofs}`, () => gutterFittings(site, given, target));
@@ -140,7 +134,7 @@ export class BesideStorage {
   }
 
   /** Is it tight only because nobody has measured where the overflow of a new tank stands? */
-  #isAssumedOfNew({ drainage }: OtherStations, site: SiteFacts): boolean {
+  #isAssumedOfNew({ drainage }: OthersTried, site: SiteFacts): boolean {
     return drainage?.cappedBy === 'drainage.overflow_head_assumed' && this.#isOverflowNew(site);
   }
 
@@ -165,9 +159,6 @@ interface FittingKeys {
 }
 
 const liftable = ['gutter', 'tap'] as const;
-
-/** Facts of a tank that no gutter, overflow or pipe is judged by. */
-const unlooked = { partId: null, partVolume_L: null, nominal_L: null, emptyMass_kg: null, partMass_kg: null } as const;
 
 const noDemand: ReadonlyMap<string, number> = new Map();
 
@@ -204,12 +195,4 @@ function isSamePart(one: FittingChange, other: FittingChange): boolean {
   if (one.kind === 'outlet' && other.kind === 'outlet')
     return one.partId === other.partId && one.outlet_mm === other.outlet_mm && one.added_count === other.added_count;
   return one.kind === 'largerGutter' && other.kind === 'largerGutter' && one.partId === other.partId;
-}
-
-/** A judge of the other stations with everything of a programme; without the catalogue, since no part is looked for. */
-export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
-  const { settings, today = null } = programme;
-  const beside = { storm: gauge?.storm ?? null, stormTold: null, rainByIntensity: gauge?.rainByIntensity ?? null };
-  return (site, demandHighest_L_per_day) =>
-    otherStations(site, { settings, parts: [], ...beside, demandHighest_L_per_day, today });
 }

@@ -1,4 +1,4 @@
-import { type HeadFinding, type SiteFacts, tankGroups } from '../kernel/index.ts';
+import { type SiteFacts, tankGroups } from '../kernel/index.ts';
 import type { FittingChange } from './changes.ts';
 import { mostVariedPipes_count } from './constants.ts';
 import { nothingToBuy } from './cost.ts';
@@ -12,6 +12,7 @@ import {
   reaches,
   withFittings,
 } from './fittingOptions.ts';
+import type { HeadTried } from './judgeOthers.ts';
 
 /**
  * Which overflow pipes of the catalogue let the storm out, for the least money? In one tank of each body of water, or in all of them
@@ -88,7 +89,7 @@ export function pipeFittings(site: SiteFacts, given: FittingCase, target: Reache
   return changes;
 }
 
-function ofBody(findings: readonly HeadFinding[], tankIds: readonly string[]): HeadFinding | undefined {
+function ofBody(findings: readonly HeadTried[], tankIds: readonly string[]): HeadTried | undefined {
   return findings.find((one) => one.tankIds.some((id) => tankIds.includes(id)));
 }
 

@@ -1,8 +1,9 @@
 import { type SiteDesign, type Station, type StorageFinding, worstVerdict } from '../kernel/index.ts';
 import { purposesOf } from '../water/people/index.ts';
-import { BesideStorage, judgeOthers, type StationBeside, stationsBeside } from './besideStorage.ts';
+import { BesideStorage, type StationBeside, stationsBeside } from './besideStorage.ts';
 import { asItIs, Chains, type Placed, type Plan } from './chains.ts';
 import { isFitting, type RemedyChange } from './changes.ts';
+import { judgeOthers } from './judgeOthers.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
 import { type NotMendedReason, whyNotBeside, whyNotStorage } from './notMended.ts';
 import { kindsAtTank, laddersOf, type Open, openChanges, pairsOf } from './openChanges.ts';
