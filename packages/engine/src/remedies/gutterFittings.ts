@@ -52,12 +52,15 @@ export function gutterFittings(site: SiteFacts, given: FittingCase, target: Reac
   const now = given.judge(site).drainage;
   if (now === null) return [];
   const wanting = wantingIn(site, now, target);
-  const gutters = triedGutters(site, wanting.gutterIds, given);
+  const ofWanting = roofsAlone(site, wanting.ofRoofs);
+  // No gutter hangs on its downpipes, nor they on it.
+  const gutters = triedGutters({ ...ofWanting, downpipes: [] }, wanting.gutterIds, given);
+  const pipesAlone = site.downpipes.length > 0 ? { ...ofWanting, gutters: [] } : ofWanting;
   const pipes = new Map<number, readonly PipesTried[]>();
   const pipesWith = (added_count: number) => {
     const known = pipes.get(added_count);
     if (known !== undefined) return known;
-    const made = triedPipes(site, added_count, given);
+    const made = triedPipes(pipesAlone, added_count, given);
     pipes.set(added_count, made);
     return made;
   };
@@ -68,6 +71,18 @@ export function gutterFittings(site: SiteFacts, given: FittingCase, target: Reac
     changes.push(...found);
   }
   return changes;
+}
+
+/** These roofs with their gutters and downpipes, and no tank: they drain alike. */
+function roofsAlone(site: SiteFacts, roofIds: readonly string[]): SiteFacts {
+  const ofThese = ({ roofId }: { readonly roofId: string }) => roofIds.includes(roofId);
+  return {
+    ...site,
+    roofs: site.roofs.filter(ofThese),
+    gutters: site.gutters.filter(ofThese),
+    downpipes: site.downpipes.filter(ofThese),
+    tanks: [],
+  };
 }
 
 /** Everything one roof is done with. */
