@@ -359,3 +359,25 @@ it('finds the least of all combinations of gutters, outlets, downpipes, overflow
   for (const kind of ['largerGutter', 'outlet', 'downpipe', 'overflow', 'pipe', 'holds', 'nothing does it'])
     expect(seen[kind], kind).toBeGreaterThan(1);
 });
+
+it('says that it is the taps that stay, where the widest pipe leaves them tight and nothing else is judged', () => {
+  const { facts } = madeSite(1);
+  const narrow = facts.site.pipes.map((pipe) => ({ ...pipe, tankId: null, bore_mm: 15 }));
+  const tank = { ...facts.site.tanks[0]!, standHeight_m: 0.05 };
+  const heights = { tapHeight_m: -2, unitHeight_m: -1, taps_count: 2, hasHandPump: false };
+  const site = { ...facts.site, ...heights, tanks: [tank], gutters: [], downpipes: [], pipes: narrow };
+  // 2.15 m of fall, 0.9 m of it in the unit, 1 m wanted at the taps: pipes of no loss at all leave 0.25 m, under the margin.
+  const settings = {
+    ...facts.settings,
+    unitHead_m: 0.9,
+    residualHead_m: 1,
+    headMargin_m: 0.5,
+    judgeStand: 'never' as const,
+  };
+  const wide = facts.parts.map((part) => (part.partId === 'pipe-b' ? { ...part, bore_mm: 63 } : part));
+  const ready = readyProgramme({ ...facts, site, sites: [site], settings, parts: wide } as ProgrammeFacts);
+  expect(designSite(site, rainOfSite(site, ready), ready).stations).toMatchObject({ storage: 'holds', tap: 'short' });
+  const found = remediesOf(site, ready)!;
+  expect(found.remedies.map(({ verdict }) => verdict)).toEqual(['tight']);
+  expect([found.notMended, found.besides]).toEqual(['head', []]);
+});

@@ -13,6 +13,7 @@ import { type FittingCase, type Reached, withFittings } from './fittingOptions.t
 import { gutterFittings } from './gutterFittings.ts';
 import { type JudgeOthers, type OthersTried, textOf, withoutUnlooked } from './judgeOthers.ts';
 import type { Market } from './market.ts';
+import type { AsFitted } from './notMended.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
 import type { Remedy } from './remedy.ts';
 
@@ -35,6 +36,8 @@ export class BesideStorage {
   readonly moved: ReadonlySet<StationBeside>;
   /** How the moved ones then stand. */
   readonly lifted: Readonly<Record<StationBeside, StationVerdict>>;
+  /** The site with its gutters and pipes changed, as far as it tells why a station does not hold. */
+  readonly fitted: AsFitted;
   /** The gutters and pipes they take. */
   readonly fittings: readonly FittingChange[];
 
@@ -49,11 +52,20 @@ export class BesideStorage {
       then === null ? [] : liftable.filter((one) => isBetter(then.verdicts[one], now.stations[one])),
     );
     this.lifted = then?.verdicts ?? now.stations;
+    const { stands, settling, stations } = now;
+    this.fitted = then
+      ? { stands, settling, drainage: then.drainage, stations: { ...stations, ...gutterAndTapOf(then) } }
+      : now;
   }
 
   /** Stations that are judged, do not hold, and that gutters and pipes do not lift. */
   get besides(): readonly StationBeside[] {
     return stationsBeside.filter((one) => !this.moved.has(one) && isWanting(this.#now.stations[one]));
+  }
+
+  /** Stations that do not hold with the gutters and pipes changed. */
+  get stillWanting(): readonly StationBeside[] {
+    return stationsBeside.filter((one) => isWanting(this.fitted.stations[one]));
   }
 
   /**
@@ -159,6 +171,10 @@ interface FittingKeys {
 }
 
 const liftable = ['gutter', 'tap'] as const;
+
+function gutterAndTapOf({ verdicts: { gutter, tap } }: OthersTried) {
+  return { gutter, tap };
+}
 
 const noDemand: ReadonlyMap<string, number> = new Map();
 

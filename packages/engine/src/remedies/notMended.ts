@@ -1,5 +1,6 @@
 import {
   type DesignSettings,
+  type DrainageFinding,
   type EngineProblemCode,
   jeffreysRange,
   type SiteDesign,
@@ -36,6 +37,11 @@ const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
   'rain.made_up': 'madeRain',
 };
 
+/** What tells why the other stations of a site do not hold, as it is or with gutters and pipes changed. */
+export type AsFitted = Pick<SiteDesign, 'stands' | 'settling' | 'stations'> & {
+  readonly drainage: Pick<DrainageFinding, 'verdict' | 'cappedBy'> | null;
+};
+
 /** What a station comes to that nothing lifts. */
 const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
   gutter: 'drainage',
@@ -48,11 +54,11 @@ const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
  * Why does nothing lift the other stations? The first of them, the way of the water down; one that is not known wants facts first.
  *
  * @param besides - stations that nothing lifts
- * @param design - the site as it is
+ * @param design - the site as it is, or with gutters and pipes changed
  * @returns the reason; null where there is none
  * @definition ours
  */
-export function whyNotBeside(besides: readonly StationBeside[], design: SiteDesign): NotMendedReason | null {
+export function whyNotBeside(besides: readonly StationBeside[], design: AsFitted): NotMendedReason | null {
   // What is tight by an assumption alone wants facts too.
   const capOf = (one: { readonly verdict: Verdict; readonly cappedBy: string | null }) =>
     one.verdict === 'tight' ? one.cappedBy : null;

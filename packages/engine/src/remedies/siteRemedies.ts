@@ -73,7 +73,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
   const besides = beside?.besides ?? [];
   if (!isDry && beside!.fittings.length === 0) return onlyBeside(design, worst.judgedYears, besides);
   const chains = new Chains(given, design.storages, beside);
-  const found = isDry ? drySite(design, given, chains, beside) : onlyFittings(chains, isLift(design, beside));
+  const found = isDry ? drySite(design, given, chains, beside) : onlyFittings(chains, beside!, isLift(design, beside));
   const { remedies } = found;
   const alone = remedies.length === 0 && isDry ? chains.fittingsAlone() : null;
   return {
@@ -103,9 +103,10 @@ function onlyBeside(design: SiteDesign, judgedYears: number, besides: readonly S
 type FoundOfSite = Pick<SiteRemedies, 'remedies' | 'peopleCarried' | 'notMended'>;
 
 /** A site that has water enough: its gutters and pipes alone. */
-function onlyFittings(chains: Chains, isBetter: (remedy: Remedy) => boolean): FoundOfSite {
+function onlyFittings(chains: Chains, beside: BesideStorage, isBetter: (remedy: Remedy) => boolean): FoundOfSite {
   const remedies = chains.firsts([asItIs], isBetter);
-  return { remedies, peopleCarried: null, notMended: remedies[0]?.verdict === 'holds' ? null : 'drainage' };
+  const isHeld = remedies[0]?.verdict === 'holds';
+  return { remedies, peopleCarried: null, notMended: isHeld ? null : whyNotBeside(beside.stillWanting, beside.fitted) };
 }
 
 /** A site whose water does not last. */
