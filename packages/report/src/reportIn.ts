@@ -42,7 +42,7 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
     head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),
     remedies: site.remedies && {
       ...site.remedies,
-      said: [...language.remedies.beside({ ...site.remedies, remedies: site.remedies.ranked }, site.stations)],
+      said: [...language.remedies.beside({ ...site.remedies, remedies: site.remedies.ranked }, site)],
       ranked: site.remedies.ranked.map((one) => ({ ...one, about: language.remedies.remedy(one) })),
     },
     problems,
