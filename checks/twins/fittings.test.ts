@@ -381,3 +381,35 @@ it('says that it is the taps that stay, where the widest pipe leaves them tight 
   expect(found.remedies.map(({ verdict }) => verdict)).toEqual(['tight']);
   expect([found.notMended, found.besides]).toEqual(['head', []]);
 });
+
+it('mends what is tight by its figures where the rest is so by an assumption alone, and leaves that to a survey', () => {
+  let mended = 0;
+  for (let seed = 1; seed <= 40; seed++) {
+    const { facts } = madeSite(seed);
+    const roofs = facts.site.roofs.map((roof) => ({ ...roof, pitch_deg: null, form: null }));
+    const site: SiteFacts = { ...facts.site, roofs, pipes: [] };
+    // Mild enough for some parts to carry it, and known so roughly that others carry its middle alone.
+    const intensity_mm_per_h = 20 + (seed % 8) * 10;
+    const storm = { intensity_mm_per_h, low_mm_per_h: 10, high_mm_per_h: 1.4 * intensity_mm_per_h };
+    const gauges = facts.gauges.map((one) => ({ ...one, storms: one.storms.map((each) => ({ ...each, ...storm })) }));
+    const settings = { ...facts.settings, judgeStand: 'never' as const };
+    const ready = readyProgramme({ ...facts, site, sites: [site], gauges, settings } as ProgrammeFacts);
+    const gauge = rainOfSite(site, ready);
+    const { drainage, stations } = designSite(site, gauge, ready);
+    if (stations.gutter !== 'tight' || drainage!.cappedBy !== null) continue;
+    const found = remediesOf(site, ready)!;
+    for (const { changes, verdict, besides } of found.remedies) {
+      mended++;
+      const after = designSite(changedSite(site, changes, facts.settings)!.site, gauge, ready);
+      expect([verdict, besides, after.drainage!.cappedBy], `site ${seed}`).toEqual([
+        'tight',
+        [],
+        'drainage.pitch_unknown',
+      ]);
+      for (const { capacity_L_per_s, flow_L_per_s_range } of after.drainage!.parts)
+        expect(flow_L_per_s_range!.high).toBeLessThanOrEqual(capacity_L_per_s!);
+      expect(found.notMended).toBe('facts');
+    }
+  }
+  expect(mended).toBeGreaterThan(2);
+});

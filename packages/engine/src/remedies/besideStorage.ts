@@ -38,6 +38,8 @@ export class BesideStorage {
   readonly lifted: Readonly<Record<StationBeside, StationVerdict>>;
   /** The site with its gutters and pipes changed, as far as it tells why a station does not hold. */
   readonly fitted: AsFitted;
+  /** Do gutters that are tight by their figures become so by an assumption alone? That is lifted too, though the verdict is the same. */
+  readonly isAssumedLeft: boolean;
   /** The gutters and pipes they take. */
   readonly fittings: readonly FittingChange[];
 
@@ -48,8 +50,13 @@ export class BesideStorage {
     this.#tankIds = new Set(site.tanks.map(({ tankId }) => tankId));
     this.fittings = this.fittingsOf({ site, toBuy: nothingToBuy });
     const then = this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand);
+    this.isAssumedLeft = then !== null && isAssumedAlone(then) && isByFigures(now);
     this.moved = new Set(
-      then === null ? [] : liftable.filter((one) => isBetter(then.verdicts[one], now.stations[one])),
+      then === null
+        ? []
+        : liftable.filter(
+            (one) => isBetter(then.verdicts[one], now.stations[one]) || (one === 'gutter' && this.isAssumedLeft),
+          ),
     );
     this.lifted = then?.verdicts ?? now.stations;
     const { stands, settling, stations } = now;
@@ -98,7 +105,8 @@ export class BesideStorage {
         const found = target === 'holds' && !canHold ? null : find(target);
         if (found === null) continue;
         const then = this.#judge(withFittings(site, found, given.toBuy), noDemand);
-        const isAssumed = station === 'gutter' && this.#isAssumedOfNew(then, site);
+        const isAssumed =
+          station === 'gutter' && (this.#isAssumedOfNew(then, site) || (isByFiguresAlone && isAssumedAlone(then)));
         if (then.verdicts[station] === target || then.verdicts[station] === 'holds' || isAssumed) return found;
       }
       return [];
@@ -107,13 +115,20 @@ export class BesideStorage {
     const canHold =
       (others.drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
       (this.#now.storm?.cappedBy ?? null) === null;
+    // Water enough, and some parts tight by their figures: those are mended, and what is assumed is for a survey.
+    const isByFiguresAlone =
+      this.#now.stations.storage === 'holds' && verdicts.gutter === 'tight' && others.drainage?.cappedBy === null;
+    const by = isByFiguresAlone ? 'figures' : 'verdicts';
+    const gutterGiven = isByFiguresAlone ? { ...given, judge: byFigures(given.judge) } : given;
     const ofGutters = (target: Reached) => {
-      const gutters = this.#kept(`gutters ${target} ${keys.roofs}`, () => gutterFittings(site, given, target));
+      const gutters = this.#kept(`gutters ${target} ${by} ${keys.roofs}`, () =>
+        gutterFittings(site, gutterGiven, target),
+      );
       if (gutters === null) return null;
-      const key = `overflows ${target} ${keys.roofs} ${keys.tanks}`;
+      const key = `overflows ${target} ${by} ${keys.roofs} ${keys.tanks}`;
       // No more can be said of the overflow of a tank that is not there yet.
       const most = this.#isOverflowNew(site) ? 'tight' : target;
-      const overflows = this.#kept(key, () => overflowFittings(site, given, most));
+      const overflows = this.#kept(key, () => overflowFittings(site, gutterGiven, most));
       return overflows && [...gutters, ...overflows];
     };
     const ofPipes = (target: Reached) =>
@@ -174,6 +189,29 @@ const liftable = ['gutter', 'tap'] as const;
 
 function gutterAndTapOf({ verdicts: { gutter, tap } }: OthersTried) {
   return { gutter, tap };
+}
+
+/** Is a station of gutters tight, and only by what was assumed? */
+function isAssumedAlone({ drainage }: Pick<OthersTried, 'drainage'>): boolean {
+  return drainage?.verdict === 'tight' && drainage.cappedBy !== null;
+}
+
+/** Has a site water enough, and gutters that are tight by their figures? */
+function isByFigures({ stations, drainage }: Pick<SiteDesign, 'stations' | 'drainage'>): boolean {
+  return stations.storage === 'holds' && drainage?.verdict === 'tight' && drainage.cappedBy === null;
+}
+
+/** Judges every part by its figures: one that would hold but for an assumption holds. */
+function byFigures(judge: FittingCase['judge']): FittingCase['judge'] {
+  return (site) => {
+    const { drainage, head } = judge(site);
+    const parts = drainage?.parts.map((part) => {
+      const { capacity_L_per_s, flow_L_per_s_range, verdict } = part;
+      const carries = (flow_L_per_s_range?.high ?? Infinity) <= (capacity_L_per_s ?? 0);
+      return verdict === 'tight' && carries ? { ...part, verdict: 'holds' as const } : part;
+    });
+    return { drainage: drainage && { ...drainage, parts: parts! }, head };
+  };
 }
 
 const noDemand: ReadonlyMap<string, number> = new Map();

@@ -147,7 +147,11 @@ function isLift({ stations }: SiteDesign, beside: BesideStorage | null): (remedy
   const moved = [...(beside?.moved ?? [])];
   const now = worstVerdict([storage, ...moved.map((one) => stations[one])]);
   const withFittings = worstVerdict([storage, ...moved.map((one) => beside!.lifted[one])]);
-  return ({ verdict, changes }) => verdict === 'holds' || (changes.every(isFitting) ? now : withFittings) === 'short';
+  return ({ verdict, changes }) => {
+    const isOfFittings = changes.every(isFitting);
+    if (verdict === 'holds' || (isOfFittings && beside?.isAssumedLeft)) return true;
+    return (isOfFittings ? now : withFittings) === 'short';
+  };
 }
 
 /** What a dry year brings at the tank that is worst off. */
