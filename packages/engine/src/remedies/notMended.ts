@@ -82,7 +82,8 @@ export function whyNotBeside(besides: readonly StationBeside[], design: AsFitted
  * @returns whether a survey is what it wants
  * @definition ours: docs/decisions/0190-stations-no-remedy-moves.md
  */
-export function wantsFacts(station: Station, { stations, drainage, settling, stands }: AsFitted): boolean {
+export function wantsFacts(station: Station, design: AsFitted): boolean {
+  const { stations, drainage, settling, stands } = design;
   if (stations[station] === 'unknown') return true;
   const found: Partial<Record<Station, readonly Capped[]>> = {
     gutter: drainage ? [drainage] : [],

@@ -81,10 +81,8 @@ export function headFindings(given: HeadGiven): Judged<readonly HeadFinding[]> {
  * @law the same verdicts as `headFindings`
  * @definition ours: docs/decisions/0182-head.md
  */
-export function headVerdicts({
-  site,
-  settings,
-}: HeadGiven): readonly Pick<HeadFinding, 'tankIds' | 'verdict'>[] | null {
+export function headVerdicts(given: HeadGiven): readonly Pick<HeadFinding, 'tankIds' | 'verdict'>[] | null {
+  const { site, settings } = given;
   if (!isJudged(site, settings)) return null;
   const groups = groupsJudged(site);
   if (groups.length === 0) return [{ tankIds: [], verdict: 'unknown' }];
