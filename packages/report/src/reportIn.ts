@@ -5,6 +5,7 @@ import { besideSaid } from './besideSaid.ts';
 import { drainageIn } from './drainageReport.ts';
 import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
 import { findingSaid, saidIn } from './siteReport.ts';
+import { standsIn } from './standReport.ts';
 import { stormIn } from './stormReport.ts';
 
 /** A reported problem as the problem it was. */
@@ -38,11 +39,12 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
       language,
     ),
     drainage: site.drainage && drainageIn(site.drainage, language),
+    ...standsIn(site, language),
     settling: site.settling.map((one) => ({ ...one, finding: language.findings.settling(one) })),
     head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),
     remedies: site.remedies && {
       ...site.remedies,
-      said: [...language.remedies.beside({ ...site.remedies, remedies: site.remedies.ranked }, site.stations)],
+      said: [...language.remedies.beside({ ...site.remedies, remedies: site.remedies.ranked }, site)],
       ranked: site.remedies.ranked.map((one) => ({ ...one, about: language.remedies.remedy(one) })),
     },
     problems,

@@ -39,3 +39,14 @@ function standReport(f: StandFinding, language: Language): SiteReport['stands'][
     cappedBy: f.cappedBy,
   };
 }
+
+/** The same, said again in a language. No figure changes. */
+export function standsIn(site: SiteReport, { findings, cautions }: Language): StandsReport {
+  const { standGate, heaviestPiece: piece } = site;
+  return {
+    stands: site.stands.map((one) => ({ ...one, said: findings.stand(one) })),
+    standGate: { ...standGate, said: findings.standGate(standGate.gate) },
+    cautions: site.cautions.map((one) => ({ ...one, said: cautions[one.caution] })),
+    heaviestPiece: piece && { ...piece, said: findings.heaviestPiece(piece) },
+  };
+}

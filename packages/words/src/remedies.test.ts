@@ -1,4 +1,4 @@
-import type { Remedy, RemedyCost } from '@eavewell/engine';
+import type { AsFitted, Remedy, RemedyCost } from '@eavewell/engine';
 import { expect, it } from 'vitest';
 import { english } from './index.ts';
 
@@ -47,4 +47,17 @@ it('names a few sites that none mends, counts the rest, and says why', () => {
   expect(words.noneMends('tank', ids)).toBe(
     'Made to hold by none: S0, S1, S2, S3, S4, S5, S6, S7 and 3 more. No tank of the catalogue, nor two, is large enough.',
   );
+});
+
+it('asks for a survey where a station is tight by an assumption alone, and names the catalogue where it is by its figures', () => {
+  const stations = { gutter: 'tight' } as AsFitted['stations'];
+  const saidOf = (cappedBy: string | null) =>
+    words.beside(
+      { besides: ['gutter'], remedies: [] },
+      { stations, drainage: { verdict: 'tight', cappedBy }, settling: [], stands: [] },
+    );
+  expect(saidOf('drainage.pitch_unknown')).toEqual([
+    'The gutters stay tight, whatever is changed here: survey what is missing.',
+  ]);
+  expect(saidOf(null)).toEqual(['The gutters stay tight, whatever is changed here: no part of the catalogue does it.']);
 });

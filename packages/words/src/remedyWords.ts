@@ -1,4 +1,5 @@
 import type {
+  AsFitted,
   DayIndex,
   GroupKind,
   LeaveIt,
@@ -10,7 +11,6 @@ import type {
   RemedyCost,
   SitesTogether,
   Station,
-  StationVerdict,
 } from '@eavewell/engine';
 
 /** Remedies, as far as stations are left out of their verdicts. */
@@ -35,7 +35,7 @@ export interface RemedyWords {
   /** How often people would drink from a second source, and that it must be treated. */
   sourceUse(days_per_year: number): string;
   /** What has to be known of the stations that the verdicts of the remedies leave out: each in a sentence. */
-  beside(found: BesideRemedies, stations: Readonly<Record<Station, StationVerdict>>): readonly string[];
+  beside(found: BesideRemedies, design: AsFitted): readonly string[];
   /** How many people it carries as it stands. */
   peopleCarried(carried: PeopleCarried): string;
   /** The kinds of change of a remedy. */

@@ -12,7 +12,7 @@ import type { ColumnOfTable, Sheet } from './sheet.ts';
 const { numbers, remedies: words } = spoken;
 
 /** What would mend one site: the remedies in their order, what has to be known of them, and what leaving it brings. */
-export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Market, { stations }: SiteDesign): void {
+export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Market, design: SiteDesign): void {
   sheet.heading(words.heading);
   if (found.remedies.length > 0)
     sheet.table(
@@ -21,7 +21,7 @@ export function siteRemedySection(sheet: Sheet, found: SiteRemedies, { day }: Ma
     );
   if (found.notMended !== null) sheet.line(words.notMended(found.notMended), 2, 2);
   const kinds = new Set(found.remedies.flatMap((remedy) => remedy.changes.map((change) => change.kind)));
-  for (const said of words.beside(found, stations)) sheet.line(said, 2, 2);
+  for (const said of words.beside(found, design)) sheet.line(said, 2, 2);
   if (fittingKinds.some((kind) => kinds.has(kind))) sheet.line(words.cautions.fittings, 2, 2);
   if (kinds.has('litres')) sheet.line(words.cautions.litres, 2, 2);
   if (kinds.has('firstFlush')) sheet.line(words.cautions.firstFlush, 2, 2);

@@ -6,23 +6,20 @@ import {
   type Verdict,
   verdictOrder,
 } from '../kernel/index.ts';
-import { type OtherStations, otherStations } from '../siteStations.ts';
 import type { ChangedSite } from './changedSite.ts';
 import { changeKinds, type FittingChange } from './changes.ts';
 import { nothingToBuy } from './cost.ts';
 import { type FittingCase, type Reached, withFittings } from './fittingOptions.ts';
 import { gutterFittings } from './gutterFittings.ts';
+import { type JudgeOthers, type OthersTried, textOf, withoutUnlooked } from './judgeOthers.ts';
 import type { Market } from './market.ts';
+import type { AsFitted } from './notMended.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
 import type { Remedy } from './remedy.ts';
-import type { RemedyCase } from './remedyCase.ts';
 
 /** Stations that no day of rain is run for, and that may be judged. */
 export type StationBeside = Extract<Station, 'gutter' | 'settling' | 'stand' | 'tap'>;
 export const stationsBeside: readonly StationBeside[] = ['gutter', 'settling', 'stand', 'tap'];
-
-/** How a site judges its other stations. */
-export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => OtherStations;
 
 /** What the other stations make of a remedy. */
 export type WithOthers = Pick<Remedy, 'besides' | 'standGate'> & { readonly verdict: Verdict };
@@ -39,6 +36,10 @@ export class BesideStorage {
   readonly moved: ReadonlySet<StationBeside>;
   /** How the moved ones then stand. */
   readonly lifted: Readonly<Record<StationBeside, StationVerdict>>;
+  /** The site with its gutters and pipes changed, as far as it tells why a station does not hold. */
+  readonly fitted: AsFitted;
+  /** Do gutters that are tight by their figures become so by an assumption alone? That is lifted too, though the verdict is the same. */
+  readonly isAssumedLeft: boolean;
   /** The gutters and pipes they take. */
   readonly fittings: readonly FittingChange[];
 
@@ -49,15 +50,29 @@ export class BesideStorage {
     this.#tankIds = new Set(site.tanks.map(({ tankId }) => tankId));
     this.fittings = this.fittingsOf({ site, toBuy: nothingToBuy });
     const then = this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand);
+    this.isAssumedLeft = then !== null && isAssumedAlone(then) && isByFigures(now);
     this.moved = new Set(
-      then === null ? [] : liftable.filter((one) => isBetter(then.verdicts[one], now.stations[one])),
+      then === null
+        ? []
+        : liftable.filter(
+            (one) => isBetter(then.verdicts[one], now.stations[one]) || (one === 'gutter' && this.isAssumedLeft),
+          ),
     );
     this.lifted = then?.verdicts ?? now.stations;
+    const { stands, settling, stations } = now;
+    this.fitted = then
+      ? { stands, settling, drainage: then.drainage, stations: { ...stations, ...gutterAndTapOf(then) } }
+      : now;
   }
 
   /** Stations that are judged, do not hold, and that gutters and pipes do not lift. */
   get besides(): readonly StationBeside[] {
     return stationsBeside.filter((one) => !this.moved.has(one) && isWanting(this.#now.stations[one]));
+  }
+
+  /** Stations that do not hold with the gutters and pipes changed. */
+  get stillWanting(): readonly StationBeside[] {
+    return stationsBeside.filter((one) => isWanting(this.fitted.stations[one]));
   }
 
   /**
@@ -66,12 +81,10 @@ export class BesideStorage {
    */
   fittingsOf(changed: ChangedSite): readonly FittingChange[] {
     const { site, toBuy } = changed;
-    const roofs = site.roofs.map((roof) => ({ ...roof, diverter: null }));
-    const tanks = site.tanks.map((tank) => ({ ...tank, ...unlooked }));
     const keys: FittingKeys = {
-      roofs: JSON.stringify([roofs, site.gutters, site.downpipes]),
-      tanks: JSON.stringify(tanks),
-      pipes: JSON.stringify(site.pipes),
+      roofs: textOf([site.roofs, site.gutters, site.downpipes], withoutUnlooked),
+      tanks: textOf([site.tanks], withoutUnlooked),
+      pipes: textOf([site.pipes], withoutUnlooked),
     };
     const key = `all ${keys.roofs} ${keys.tanks} ${keys.pipes}`;
     const judge: FittingCase['judge'] = (one) => this.#judge(one, noDemand);
@@ -81,7 +94,7 @@ export class BesideStorage {
 
   #found(site: SiteFacts, given: FittingCase, keys: FittingKeys): readonly FittingChange[] {
     const others = this.#judge(site, noDemand);
-    const { verdicts, drainage } = others;
+    const { verdicts } = others;
     const take = (
       station: 'gutter' | 'tap',
       canHold: boolean,
@@ -92,22 +105,30 @@ export class BesideStorage {
         const found = target === 'holds' && !canHold ? null : find(target);
         if (found === null) continue;
         const then = this.#judge(withFittings(site, found, given.toBuy), noDemand);
-        const isAssumed = station === 'gutter' && this.#isAssumedOfNew(then, site);
+        const isAssumed =
+          station === 'gutter' && (this.#isAssumedOfNew(then, site) || (isByFiguresAlone && isAssumedAlone(then)));
         if (then.verdicts[station] === target || then.verdicts[station] === 'holds' || isAssumed) return found;
       }
       return [];
     };
     // What is tight by the storm itself, or by an assumption alone, no part makes hold.
     const canHold =
-      (drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
+      (others.drainage?.cappedBy === null || this.#isAssumedOfNew(others, site)) &&
       (this.#now.storm?.cappedBy ?? null) === null;
+    // Water enough, and some parts tight by their figures: those are mended, and what is assumed is for a survey.
+    const isByFiguresAlone =
+      this.#now.stations.storage === 'holds' && verdicts.gutter === 'tight' && others.drainage?.cappedBy === null;
+    const by = isByFiguresAlone ? 'figures' : 'verdicts';
+    const gutterGiven = isByFiguresAlone ? { ...given, judge: byFigures(given.judge) } : given;
     const ofGutters = (target: Reached) => {
-      const gutters = this.#kept(`gutters ${target} ${keys.roofs}`, () => gutterFittings(site, given, target));
+      const gutters = this.#kept(`gutters ${target} ${by} ${keys.roofs}`, () =>
+        gutterFittings(site, gutterGiven, target),
+      );
       if (gutters === null) return null;
-      const key = `overflows ${target} ${keys.roofs} ${keys.tanks}`;
+      const key = `overflows ${target} ${by} ${keys.roofs} ${keys.tanks}`;
       // No more can be said of the overflow of a tank that is not there yet.
       const most = this.#isOverflowNew(site) ? 'tight' : target;
-      const overflows = this.#kept(key, () => overflowFittings(site, given, most));
+      const overflows = this.#kept(key, () => overflowFittings(site, gutterGiven, most));
       return overflows && [...gutters, ...overflows];
     };
     const ofPipes = (target: Reached) =>
@@ -140,7 +161,7 @@ export class BesideStorage {
   }
 
   /** Is it tight only because nobody has measured where the overflow, or the rim, of a new tank stands? */
-  #isAssumedOfNew({ drainage }: OtherStations, site: SiteFacts): boolean {
+  #isAssumedOfNew({ drainage }: OthersTried, site: SiteFacts): boolean {
     return drainage?.cappedBy === 'drainage.overflow_head_assumed' && this.#isOverflowNew(site);
   }
 
@@ -169,8 +190,32 @@ interface FittingKeys {
 
 const liftable = ['gutter', 'tap'] as const;
 
-/** Facts of a tank that no gutter, overflow or pipe is judged by. */
-const unlooked = { partId: null, partVolume_L: null, nominal_L: null, emptyMass_kg: null, partMass_kg: null } as const;
+function gutterAndTapOf({ verdicts: { gutter, tap } }: OthersTried) {
+  return { gutter, tap };
+}
+
+/** Is a station of gutters tight, and only by what was assumed? */
+function isAssumedAlone({ drainage }: Pick<OthersTried, 'drainage'>): boolean {
+  return drainage?.verdict === 'tight' && drainage.cappedBy !== null;
+}
+
+/** Has a site water enough, and gutters that are tight by their figures? */
+function isByFigures({ stations, drainage }: Pick<SiteDesign, 'stations' | 'drainage'>): boolean {
+  return stations.storage === 'holds' && drainage?.verdict === 'tight' && drainage.cappedBy === null;
+}
+
+/** Judges every part by its figures: one that would hold but for an assumption holds. */
+function byFigures(judge: FittingCase['judge']): FittingCase['judge'] {
+  return (site) => {
+    const { drainage, head } = judge(site);
+    const parts = drainage?.parts.map((part) => {
+      const { capacity_L_per_s, flow_L_per_s_range, verdict } = part;
+      const carries = (flow_L_per_s_range?.high ?? Infinity) <= (capacity_L_per_s ?? 0);
+      return verdict === 'tight' && carries ? { ...part, verdict: 'holds' as const } : part;
+    });
+    return { drainage: drainage && { ...drainage, parts: parts! }, head };
+  };
+}
 
 const noDemand: ReadonlyMap<string, number> = new Map();
 
@@ -207,12 +252,4 @@ function isSamePart(one: FittingChange, other: FittingChange): boolean {
   if (one.kind === 'outlet' && other.kind === 'outlet')
     return one.partId === other.partId && one.outlet_mm === other.outlet_mm && one.added_count === other.added_count;
   return one.kind === 'largerGutter' && other.kind === 'largerGutter' && one.partId === other.partId;
-}
-
-/** A judge of the other stations with everything of a programme; without the catalogue, since no part is looked for. */
-export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
-  const { settings, today = null } = programme;
-  const beside = { storm: gauge?.storm ?? null, stormTold: null, rainByIntensity: gauge?.rainByIntensity ?? null };
-  return (site, demandHighest_L_per_day) =>
-    otherStations(site, { settings, parts: [], ...beside, demandHighest_L_per_day, today });
 }

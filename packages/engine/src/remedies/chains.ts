@@ -107,17 +107,18 @@ export class Chains {
    * before that one had it held. They are judged in the order they would be told in, and no further.
    */
   firsts(plans: readonly Plan[], isBetter: (remedy: Remedy) => boolean): readonly Remedy[] {
-    const byKinds = new Map<string, { readonly plan: Plan; readonly asked: AsAsked }[]>();
+    const byKinds = new Map<string, { readonly plan: Plan; readonly asked: typeof unjudged & AsAsked }[]>();
     for (const plan of plans) {
-      const asked = this.#asAsked(plan);
-      if (asked === null) continue;
+      const own = this.#asAsked(plan);
+      if (own === null) continue;
+      const asked = { ...own, ...unjudged };
       const kinds = kindsOf({ changes: changesOf(plan) });
       const known = byKinds.get(kinds);
       if (known) known.push({ plan, asked });
       else byKinds.set(kinds, [{ plan, asked }]);
     }
     return [...byKinds.values()].flatMap((some) => {
-      some.sort((a, b) => compareRemedies({ ...a.asked, ...unjudged }, { ...b.asked, ...unjudged }));
+      some.sort((a, b) => compareRemedies(a.asked, b.asked));
       const found: Remedy[] = [];
       for (const { plan, asked } of some) {
         const remedy = this.#remedy(plan, asked);

@@ -45,6 +45,20 @@ it('buys every outlet of a larger bore, and only the new one beside those there;
   });
 });
 
+it('never makes the way to an outlet longer by one more: those in the middle stay there', () => {
+  const runWith = (length_m: number, outlets_count: number, runToOutlet_m: number) => {
+    const of = { ...site, gutters: [{ ...gutter, length_m, outlets_count, runToOutlet_m }] };
+    const change = { kind: 'outlet', gutterIds: ['G1'], partId: 'o', outlet_mm: null, added_count: 1 } as const;
+    return made(change, nothingToBuy, of).site.gutters[0]!.runToOutlet_m;
+  };
+  // Two outlets over twelve metres, each in the middle of six: three metres to them. Three in the middle of four: two.
+  expect(runWith(12, 2, 3)).toBe(2);
+  expect(runWith(12, 1, 6)).toBe(3);
+  // Neither at the ends nor in the middle: three of them at the ends would be four metres off, so the way stays.
+  expect(runWith(12, 2, 3.5)).toBe(3.5);
+  expect(runWith(12, 2, 6)).toBeNull();
+});
+
 it('sets downpipes in the place of those named and beside them, as long as the longest there', () => {
   const pipe = { kind: 'downpipe', roofId: 'R1', partId: 'd', bore_mm: 90 } as const;
   const { site: after, toBuy } = made({ ...pipe, downpipeIds: ['D7'], added_count: 1 });

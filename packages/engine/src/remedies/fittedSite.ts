@@ -1,4 +1,5 @@
 import type { DownpipeFacts, GutterFacts, SiteFacts } from '../kernel/index.ts';
+import { runSlack_fraction } from '../water/drainage/index.ts';
 import type { FittingChange, LargerGutter, MoreDownpipe, MoreOutlet } from './changes.ts';
 import type { ToBuy } from './cost.ts';
 import { nextId } from './nextId.ts';
@@ -74,6 +75,22 @@ function withGutters(site: SiteFacts, change: LargerGutter, before: ToBuy): Fitt
   };
 }
 
+/**
+ * The way to the outlets, spread evenly, once there are more: an outlet in the middle of what it drains stays in the middle, and no way
+ * grows. Null: as of outlets at the ends of what they drain.
+ */
+function runWith_m(
+  { runToOutlet_m: run_m, length_m }: GutterFacts,
+  there: number,
+  outlets_count: number,
+): number | null {
+  if (run_m === null) return null;
+  if (length_m === null) return (run_m * there) / outlets_count;
+  const isInMiddle = run_m <= (length_m / (2 * there)) * (1 + runSlack_fraction);
+  if (isInMiddle) return Math.min(run_m, length_m / (2 * outlets_count));
+  return run_m < length_m / outlets_count ? run_m : null;
+}
+
 /** One more outlet stands so that the ways to the outlets are alike again. */
 function withOutlets(
   site: SiteFacts,
@@ -86,12 +103,10 @@ function withOutlets(
     const there = gutter.outlets_count ?? 1;
     const outlets_count = there + added_count;
     pieces_count += outlet_mm === null ? added_count : outlets_count;
-    const run_m = gutter.runToOutlet_m;
-    const isAlike = run_m === null || gutter.length_m !== null;
     return {
       ...gutter,
       outlet_mm: outlet_mm ?? gutter.outlet_mm,
-      ...(added_count === 0 ? {} : { outlets_count, runToOutlet_m: isAlike ? null : (run_m * there) / outlets_count }),
+      ...(added_count === 0 ? {} : { outlets_count, runToOutlet_m: runWith_m(gutter, there, outlets_count) }),
     };
   });
   return { site: { ...site, gutters }, toBuy: withPieces(before, partId, pieces_count) };

@@ -1,8 +1,8 @@
 import type { PartFacts, SiteFacts, Verdict } from '../kernel/index.ts';
-import type { OtherStations } from '../siteStations.ts';
 import type { FittingChange } from './changes.ts';
 import { compareCosts, type RemedyCost, remedyCost, type ToBuy } from './cost.ts';
 import { fittedSite } from './fittedSite.ts';
+import type { OthersTried } from './judgeOthers.ts';
 import type { Market } from './market.ts';
 
 /** What gutters and pipes are looked for with. */
@@ -11,7 +11,7 @@ export interface FittingCase {
   readonly toBuy: ToBuy;
   readonly market: Market;
   /** How do the stations stand that no day of rain is run for? */
-  judge(site: SiteFacts): Pick<OtherStations, 'drainage' | 'head'>;
+  judge(site: SiteFacts): Pick<OthersTried, 'drainage' | 'head'>;
 }
 
 /** Changes made together to one place, with what they cost. */

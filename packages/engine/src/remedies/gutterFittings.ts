@@ -1,4 +1,4 @@
-import { type DrainageFinding, type SiteFacts, type Verdict, worstVerdict } from '../kernel/index.ts';
+import { type SiteFacts, type Verdict, worstVerdict } from '../kernel/index.ts';
 import type { FittingChange, LargerGutter } from './changes.ts';
 import { mostVariedGutters_count } from './constants.ts';
 import { nothingToBuy, type ToBuy } from './cost.ts';
@@ -12,6 +12,7 @@ import {
   reaches,
   withFittings,
 } from './fittingOptions.ts';
+import type { DrainageTried } from './judgeOthers.ts';
 
 /** A gutter of the catalogue and larger outlets, or one more, or any of these: null where it stays. */
 interface GutterTry {
@@ -51,12 +52,15 @@ export function gutterFittings(site: SiteFacts, given: FittingCase, target: Reac
   const now = given.judge(site).drainage;
   if (now === null) return [];
   const wanting = wantingIn(site, now, target);
-  const gutters = triedGutters(site, wanting.gutterIds, given);
+  const ofWanting = roofsAlone(site, wanting.ofRoofs);
+  // No gutter hangs on its downpipes, nor they on it.
+  const gutters = triedGutters({ ...ofWanting, downpipes: [] }, wanting.gutterIds, given);
+  const pipesAlone = site.downpipes.length > 0 ? { ...ofWanting, gutters: [] } : ofWanting;
   const pipes = new Map<number, readonly PipesTried[]>();
   const pipesWith = (added_count: number) => {
     const known = pipes.get(added_count);
     if (known !== undefined) return known;
-    const made = triedPipes(site, added_count, given);
+    const made = triedPipes(pipesAlone, added_count, given);
     pipes.set(added_count, made);
     return made;
   };
@@ -69,11 +73,23 @@ export function gutterFittings(site: SiteFacts, given: FittingCase, target: Reac
   return changes;
 }
 
+/** These roofs with their gutters and downpipes, and no tank: they drain alike. */
+function roofsAlone(site: SiteFacts, roofIds: readonly string[]): SiteFacts {
+  const ofThese = ({ roofId }: { readonly roofId: string }) => roofIds.includes(roofId);
+  return {
+    ...site,
+    roofs: site.roofs.filter(ofThese),
+    gutters: site.gutters.filter(ofThese),
+    downpipes: site.downpipes.filter(ofThese),
+    tanks: [],
+  };
+}
+
 /** Everything one roof is done with. */
 interface OfRoof {
   readonly site: SiteFacts;
   readonly given: FittingCase;
-  readonly now: DrainageFinding;
+  readonly now: DrainageTried;
   readonly roofId: string;
   readonly gutters: readonly GutterTried[];
   pipesWith(added_count: number): readonly PipesTried[];
@@ -235,7 +251,7 @@ function triedPipes(site: SiteFacts, added_count: number, given: FittingCase): r
 }
 
 /** Gutters that do not come to the target, and all roofs with something that does not. */
-function wantingIn(site: SiteFacts, now: DrainageFinding, target: Reached) {
+function wantingIn(site: SiteFacts, now: DrainageTried, target: Reached) {
   const wanting = (verdicts: ReadonlyMap<string, Verdict>) =>
     [...verdicts].flatMap(([id, verdict]) => (reaches(verdict, target) ? [] : [id]));
   const gutterIds = wanting(verdictsOfGutters(now));
@@ -246,7 +262,7 @@ function wantingIn(site: SiteFacts, now: DrainageFinding, target: Reached) {
 
 /** Downpipes there were before that do not reach the target, by their roof. */
 function wantingPipes(
-  { parts }: DrainageFinding,
+  { parts }: DrainageTried,
   { downpipes }: SiteFacts,
   target: Reached,
 ): ReadonlyMap<string, readonly string[]> {
@@ -260,14 +276,14 @@ function wantingPipes(
 }
 
 /** Each gutter with its outlets, by gutterId. */
-function verdictsOfGutters({ parts }: DrainageFinding): ReadonlyMap<string, Verdict> {
+function verdictsOfGutters({ parts }: DrainageTried): ReadonlyMap<string, Verdict> {
   return worstBy(
     parts.flatMap(({ part, id, verdict }) => (part === 'gutter' || part === 'outlet' ? [[id, verdict]] : [])),
   );
 }
 
 /** All downpipes of each roof, by roofId. */
-function verdictsOfPipes({ parts }: DrainageFinding): ReadonlyMap<string, Verdict> {
+function verdictsOfPipes({ parts }: DrainageTried): ReadonlyMap<string, Verdict> {
   return worstBy(
     parts.flatMap(({ part, roofId, verdict }) => (part === 'downpipe' && roofId !== null ? [[roofId, verdict]] : [])),
   );

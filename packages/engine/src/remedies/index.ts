@@ -39,7 +39,7 @@ export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 export { type LeaveIt, worstYear } from './leaveIt.ts';
 export { type Market, marketOn } from './market.ts';
 export { nextId } from './nextId.ts';
-export type { NotMendedReason } from './notMended.ts';
+export { type AsFitted, type NotMendedReason, wantsFacts } from './notMended.ts';
 export { mostCarried, type PeopleCarried } from './peopleCarried.ts';
 export { litreSteps, promisedLess } from './promisedLitres.ts';
 export {

@@ -3,6 +3,8 @@ import {
   type EngineProblemCode,
   jeffreysRange,
   type SiteDesign,
+  type Station,
+  type StationVerdict,
   type StorageFinding,
   type Verdict,
 } from '../kernel/index.ts';
@@ -36,6 +38,21 @@ const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
   'rain.made_up': 'madeRain',
 };
 
+/** What was found of a station, as far as it tells whether an assumption alone keeps it from holding. */
+interface Capped {
+  readonly verdict: Verdict;
+  readonly cappedBy: string | null;
+}
+
+/** What tells why the other stations of a site do not hold, as it is or with gutters and pipes changed. */
+export interface AsFitted {
+  readonly stations: Readonly<Record<Station, StationVerdict>>;
+  readonly drainage: Capped | null;
+  readonly settling: readonly Capped[];
+  readonly stands: readonly Capped[];
+  readonly head: readonly Capped[];
+}
+
 /** What a station comes to that nothing lifts. */
 const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
   gutter: 'drainage',
@@ -48,26 +65,35 @@ const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
  * Why does nothing lift the other stations? The first of them, the way of the water down; one that is not known wants facts first.
  *
  * @param besides - stations that nothing lifts
- * @param design - the site as it is
+ * @param design - the site as it is, or with gutters and pipes changed
  * @returns the reason; null where there is none
  * @definition ours
  */
-export function whyNotBeside(besides: readonly StationBeside[], design: SiteDesign): NotMendedReason | null {
-  // What is tight by an assumption alone wants facts too.
-  const capOf = (one: { readonly verdict: Verdict; readonly cappedBy: string | null }) =>
-    one.verdict === 'tight' ? one.cappedBy : null;
-  const wanting = <F extends { readonly verdict: Verdict }>(found: readonly F[]) =>
-    found.filter(({ verdict }) => verdict !== 'holds');
-  const caps: Partial<Record<StationBeside, readonly (string | null)[]>> = {
-    gutter: design.drainage ? [capOf(design.drainage)] : [],
-    stand: wanting(design.stands).map(capOf),
-    settling: wanting(design.settling).map(capOf),
-    tap: wanting(design.head).map(capOf),
-  };
-  const isAssumed = (one: StationBeside) => (caps[one] ?? [null]).every((cap) => cap !== null);
-  const known = besides.find((one) => design.stations[one] !== 'unknown' && !isAssumed(one));
+export function whyNotBeside(besides: readonly StationBeside[], design: AsFitted): NotMendedReason | null {
+  const known = besides.find((one) => !wantsFacts(one, design));
   if (known !== undefined) return reasonsBeside[known];
   return besides.length > 0 ? 'facts' : null;
+}
+
+/**
+ * Does a station want facts before anything else: is it unknown, or tight by an assumption alone?
+ *
+ * @param station - a station that does not hold
+ * @param design - the site it is of
+ * @returns whether a survey is what it wants
+ * @definition ours: docs/decisions/0190-stations-no-remedy-moves.md
+ */
+export function wantsFacts(station: Station, design: AsFitted): boolean {
+  const { stations, drainage, settling, stands, head } = design;
+  if (stations[station] === 'unknown') return true;
+  const found: Partial<Record<Station, readonly Capped[]>> = {
+    gutter: drainage ? [drainage] : [],
+    stand: stands,
+    settling,
+    tap: head,
+  };
+  const wanting = found[station]?.filter(({ verdict }) => verdict !== 'holds') ?? [];
+  return wanting.length > 0 && wanting.every(({ verdict, cappedBy }) => verdict === 'tight' && cappedBy !== null);
 }
 
 /**

@@ -1,5 +1,5 @@
-import { type HeadFinding, type SiteFacts, tankGroups } from '../kernel/index.ts';
-import type { FittingChange } from './changes.ts';
+import { type SiteFacts, tankGroups } from '../kernel/index.ts';
+import type { FittingChange, LargerPipe } from './changes.ts';
 import { mostVariedPipes_count } from './constants.ts';
 import { nothingToBuy } from './cost.ts';
 import {
@@ -12,6 +12,7 @@ import {
   reaches,
   withFittings,
 } from './fittingOptions.ts';
+import type { HeadTried } from './judgeOthers.ts';
 
 /**
  * Which overflow pipes of the catalogue let the storm out, for the least money? In one tank of each body of water, or in all of them
@@ -67,28 +68,56 @@ export function overflowFittings(
  * @definition ours: docs/decisions/0189-fittings-complete-a-remedy.md
  */
 export function pipeFittings(site: SiteFacts, given: FittingCase, target: Reached): readonly FittingChange[] | null {
-  const changes: FittingChange[] = [];
-  for (const { tankIds, verdict } of given.judge(site).head) {
-    if (reaches(verdict, target)) continue;
-    const isEnough = (some: readonly FittingChange[]) =>
-      reaches(ofBody(given.judge(withFittings(site, some, nothingToBuy)).head, tankIds)?.verdict, target);
-    const pipes = site.pipes.filter(({ tankId }) => tankId === null || tankIds.includes(tankId));
-    const byPart = boresOf('pipe', given.market.parts).map(({ partId, bore_mm }) => {
-      const narrower = pipes.filter((pipe) => pipe.bore_mm !== null && pipe.bore_mm < bore_mm);
-      return everySet(narrower.map(({ pipeId }) => pipeId)).map((pipeIds) =>
-        optionOf(site, [{ kind: 'pipe', pipeIds, partId, bore_mm }], given, nothingToBuy),
-      );
-    });
-    // The widest everywhere brings most: where that does not do, nothing does.
-    const most = byPart.at(-1)?.at(-1);
-    const found = most && isEnough(most.changes) ? firstOf(byPart.flat(), isEnough) : null;
+  let changes: readonly LargerPipe[] = [];
+  for (const { tankIds } of given.judge(site).head) {
+    // With the pipes that another body of water of the site takes: what they share is changed once.
+    const found = pipesOfBody(withFittings(site, changes, nothingToBuy), tankIds, given, target);
     if (found === null) return null;
-    changes.push(...found);
+    changes = eachPipeOnce([...changes, ...found]);
   }
   return changes;
 }
 
-function ofBody(findings: readonly HeadFinding[], tankIds: readonly string[]): HeadFinding | undefined {
+/** What the way from one body of water takes for the least money; nothing where it does already; null where nothing does. */
+function pipesOfBody(
+  site: SiteFacts,
+  tankIds: readonly string[],
+  given: FittingCase,
+  target: Reached,
+): readonly LargerPipe[] | null {
+  const isEnough = (some: readonly FittingChange[]) =>
+    reaches(ofBody(given.judge(withFittings(site, some, nothingToBuy)).head, tankIds)?.verdict, target);
+  if (isEnough([])) return [];
+  const pipes = site.pipes.filter(({ tankId }) => tankId === null || tankIds.includes(tankId));
+  const byPart = boresOf('pipe', given.market.parts).map(({ partId, bore_mm }) => {
+    const narrower = pipes.filter((pipe) => pipe.bore_mm !== null && pipe.bore_mm < bore_mm);
+    return everySet(narrower.map(({ pipeId }) => pipeId)).map((pipeIds) =>
+      optionOf(site, [{ kind: 'pipe', pipeIds, partId, bore_mm }], given, nothingToBuy),
+    );
+  });
+  // The widest everywhere brings most: where that does not do, nothing does.
+  const most = byPart.at(-1)?.at(-1);
+  const found = most && isEnough(most.changes) ? firstOf(byPart.flat(), isEnough) : null;
+  return found === null ? null : found.filter(isPipe);
+}
+
+function isPipe(change: FittingChange): change is LargerPipe {
+  return change.kind === 'pipe';
+}
+
+/** Every pipe once, of the last part asked for, which is the widest; one change for each part. */
+function eachPipeOnce(changes: readonly LargerPipe[]): readonly LargerPipe[] {
+  const last = new Map(changes.flatMap((change) => change.pipeIds.map((id) => [id, change.partId] as const)));
+  const byPart = new Map<string, LargerPipe>();
+  for (const change of changes) {
+    const others = byPart.get(change.partId)?.pipeIds ?? [];
+    const own = change.pipeIds.filter((id) => last.get(id) === change.partId && !others.includes(id));
+    if (others.length + own.length > 0) byPart.set(change.partId, { ...change, pipeIds: [...others, ...own] });
+  }
+  return [...byPart.values()];
+}
+
+function ofBody(findings: readonly HeadTried[], tankIds: readonly string[]): HeadTried | undefined {
   return findings.find((one) => one.tankIds.some((id) => tankIds.includes(id)));
 }
 

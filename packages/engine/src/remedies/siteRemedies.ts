@@ -1,8 +1,9 @@
 import { type SiteDesign, type Station, type StorageFinding, worstVerdict } from '../kernel/index.ts';
 import { purposesOf } from '../water/people/index.ts';
-import { BesideStorage, judgeOthers, type StationBeside, stationsBeside } from './besideStorage.ts';
+import { BesideStorage, type StationBeside, stationsBeside } from './besideStorage.ts';
 import { asItIs, Chains, type Placed, type Plan } from './chains.ts';
 import { isFitting, type RemedyChange } from './changes.ts';
+import { judgeOthers } from './judgeOthers.ts';
 import { type LeaveIt, worstYear } from './leaveIt.ts';
 import { type NotMendedReason, whyNotBeside, whyNotStorage } from './notMended.ts';
 import { kindsAtTank, laddersOf, type Open, openChanges, pairsOf } from './openChanges.ts';
@@ -72,7 +73,7 @@ export function siteRemedies(design: SiteDesign, given: RemedyCase): SiteRemedie
   const besides = beside?.besides ?? [];
   if (!isDry && beside!.fittings.length === 0) return onlyBeside(design, worst.judgedYears, besides);
   const chains = new Chains(given, design.storages, beside);
-  const found = isDry ? drySite(design, given, chains, beside) : onlyFittings(chains, isLift(design, beside));
+  const found = isDry ? drySite(design, given, chains, beside) : onlyFittings(chains, beside!, isLift(design, beside));
   const { remedies } = found;
   const alone = remedies.length === 0 && isDry ? chains.fittingsAlone() : null;
   return {
@@ -102,9 +103,10 @@ function onlyBeside(design: SiteDesign, judgedYears: number, besides: readonly S
 type FoundOfSite = Pick<SiteRemedies, 'remedies' | 'peopleCarried' | 'notMended'>;
 
 /** A site that has water enough: its gutters and pipes alone. */
-function onlyFittings(chains: Chains, isBetter: (remedy: Remedy) => boolean): FoundOfSite {
+function onlyFittings(chains: Chains, beside: BesideStorage, isBetter: (remedy: Remedy) => boolean): FoundOfSite {
   const remedies = chains.firsts([asItIs], isBetter);
-  return { remedies, peopleCarried: null, notMended: remedies[0]?.verdict === 'holds' ? null : 'drainage' };
+  const isHeld = remedies[0]?.verdict === 'holds';
+  return { remedies, peopleCarried: null, notMended: isHeld ? null : whyNotBeside(beside.stillWanting, beside.fitted) };
 }
 
 /** A site whose water does not last. */
@@ -145,7 +147,11 @@ function isLift({ stations }: SiteDesign, beside: BesideStorage | null): (remedy
   const moved = [...(beside?.moved ?? [])];
   const now = worstVerdict([storage, ...moved.map((one) => stations[one])]);
   const withFittings = worstVerdict([storage, ...moved.map((one) => beside!.lifted[one])]);
-  return ({ verdict, changes }) => verdict === 'holds' || (changes.every(isFitting) ? now : withFittings) === 'short';
+  return ({ verdict, changes }) => {
+    const isOfFittings = changes.every(isFitting);
+    if (verdict === 'holds' || (isOfFittings && beside?.isAssumedLeft)) return true;
+    return (isOfFittings ? now : withFittings) === 'short';
+  };
 }
 
 /** What a dry year brings at the tank that is worst off. */

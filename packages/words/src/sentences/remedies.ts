@@ -1,16 +1,17 @@
-import type {
-  FittingChange,
-  GroupKind,
-  LeaveIt,
-  NotMendedReason,
-  PeopleCarried,
-  Remedy,
-  RemedyChange,
-  RemedyCost,
-  SitesTogether,
-  Station,
-  StationVerdict,
-  Where,
+import {
+  type AsFitted,
+  type FittingChange,
+  type GroupKind,
+  type LeaveIt,
+  type NotMendedReason,
+  type PeopleCarried,
+  type Remedy,
+  type RemedyChange,
+  type RemedyCost,
+  type SitesTogether,
+  type Station,
+  type Where,
+  wantsFacts,
 } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 import type { BesideRemedies, RemedyWords } from '../remedyWords.ts';
@@ -159,9 +160,10 @@ function noneMends({ say }: Speech, reason: NotMendedReason, siteIds: readonly s
 }
 
 /** What stays as it is at a station, whatever is changed, and what is to be done about it. */
-function besides({ say }: Speech, station: Station, verdict: StationVerdict): string {
+function besides({ say }: Speech, station: Station, design: AsFitted): string {
+  const verdict = design.stations[station];
   const byStation: Partial<Record<Station, string>> = { stand: 'engineer', settling: 'engineer', storage: 'water' };
-  const why = verdict === 'unknown' ? 'survey' : (byStation[station] ?? 'parts');
+  const why = wantsFacts(station, design) ? 'survey' : (byStation[station] ?? 'parts');
   return say('remedies.besides', { station, verdict, why });
 }
 
@@ -171,14 +173,10 @@ function isTankOnStand({ changes, standGate }: BesideRemedies['remedies'][number
 }
 
 /** The same of all stations, then what is not judged with what is new, and stands that nobody signed for. */
-function beside(
-  w: Speech,
-  { besides: staying, remedies }: BesideRemedies,
-  stations: Readonly<Record<Station, StationVerdict>>,
-): readonly string[] {
+function beside(w: Speech, { besides: staying, remedies }: BesideRemedies, design: AsFitted): readonly string[] {
   const anew = new Set(remedies.flatMap((one) => one.besides.filter((station) => !staying.includes(station))));
   return [
-    ...staying.map((station) => besides(w, station, stations[station])),
+    ...staying.map((station) => besides(w, station, design)),
     ...[...anew].map((station) => w.say('remedies.anew', { station })),
     ...(remedies.some(isTankOnStand) ? [w.say('remedies.caution.gate')] : []),
   ];
@@ -199,7 +197,7 @@ export const remediesIn = (w: Speech): RemedyWords => {
     notMended: (reason) => say('remedies.noChange', { reason: say(`remedies.notMended.${reason}`) }),
     leaveIt: (year) => leaveIt(w, year),
     sourceUse: (days_per_year) => sourceUse(w, days_per_year),
-    beside: (found, stations) => beside(w, found, stations),
+    beside: (found, design) => beside(w, found, design),
     peopleCarried: (carried) => peopleCarried(w, carried),
     kindsTogether: (some) => kindsTogether(w, some),
     costs: (sites) => costs(w, sites),

@@ -1,3 +1,4 @@
+export { runSlack_fraction } from './constants.ts';
 export { downpipeCapacity_L_per_s } from './downpipeCapacity.ts';
 export { type DrainageGiven, drainageFinding } from './drainageFinding.ts';
 export { effectiveArea_m2, pitchFactor } from './effectiveArea.ts';

@@ -9,7 +9,7 @@ import {
   unmeasuredSite,
   unmeasuredTank,
 } from '../../kernel/index.ts';
-import { headFindings } from './headFindings.ts';
+import { headFindings, headVerdicts } from './headFindings.ts';
 
 const tank: TankFacts = {
   ...unmeasuredTank,
@@ -208,3 +208,20 @@ const noPart = {
   baseWidth_mm: null,
   depth_mm: null,
 };
+
+it.each([
+  site(),
+  site({ ...without, tanks: [{ ...tank, standHeight_m: 1 }] }),
+  site({ pipes: [] }),
+  site({ tanks: [tank, { ...tank, tankId: 'T2' }] }),
+  site({ tanks: [tank, { ...tank, tankId: 'T2' }], pipes: [pipe('P1', { tankId: 'T2' }), pipes[1]!] }),
+  site({ tapHeight_m: null }),
+  site({ tanks: [] }),
+])('has the same verdicts without the figures', (of) => {
+  for (const judgeHead of ['whereMeasured', 'always', 'never'] as const) {
+    const settings = { ...defaultSettings, unitHead_m: 0.2, judgeHead };
+    const found = headFindings({ site: of, parts: [], settings }).finding;
+    const verdicts = found === null ? null : found.map(({ tankIds, verdict }) => ({ tankIds, verdict }));
+    expect(headVerdicts({ site: of, parts: [], settings })).toEqual(verdicts);
+  }
+});

@@ -56,25 +56,68 @@ export interface HeadGiven {
 export function headFindings(given: HeadGiven): Judged<readonly HeadFinding[]> {
   const { site, settings } = given;
   const { siteId } = site;
-  if (settings.judgeHead === 'never' || (settings.judgeHead === 'whereMeasured' && site.pipes.length === 0))
-    return { finding: null, problems: [], working: [] };
+  if (!isJudged(site, settings)) return { finding: null, problems: [], working: [] };
   const place = { file: 'pipes.csv', siteId };
-  const groups = tankGroups(site.tanks).filter(isDrawnFrom);
-  if (site.pipes.length === 0 || groups.length === 0)
+  const groups = groupsJudged(site);
+  if (groups.length === 0)
     return { finding: [unknownWay([], site)], problems: [engineProblem('head.none', place)], working: [] };
   const problems: Problem[] = [...wayProblems(site, settings)];
-  const piped = groups.length === 1 ? groups : groups.filter((group) => hasOwnPipe(site, group));
-  if (groups.length > 1)
-    for (const { pipeId, tankId, leg } of site.pipes)
-      if (leg === 'tankToUnit' && !site.tanks.some((tank) => tank.tankId === tankId))
-        problems.push(engineProblem('head.pipe_tank_unknown', { ...place, column: 'tankId' }, { pipe: pipeId }));
-  const lost = problems.some(({ code }) => code === 'head.pipe_tank_unknown');
-  const judged = (lost || piped.length === 0 ? groups : piped).map((group) => judgedGroup(group, given, lost));
+  const lost = pipesLost(site);
+  for (const { pipeId } of lost)
+    problems.push(engineProblem('head.pipe_tank_unknown', { ...place, column: 'tankId' }, { pipe: pipeId }));
+  const judged = groups.map((group) => judgedGroup(group, given, lost.length > 0));
   return {
     finding: judged.map(({ finding }) => finding),
     problems: [...problems, ...judged.flatMap((one) => one.problems)],
     working: judged.flatMap(({ working }) => working),
   };
+}
+
+/**
+ * How do the ways to the taps stand? The verdicts of `headFindings` without their figures.
+ *
+ * @param given - the site's facts, the catalogue and the settings
+ * @returns a verdict for each body of water; null where the station is not judged
+ * @law the same verdicts as `headFindings`
+ * @definition ours: docs/decisions/0182-head.md
+ */
+export function headVerdicts(given: HeadGiven): readonly Pick<HeadFinding, 'tankIds' | 'verdict'>[] | null {
+  const { site, settings } = given;
+  if (!isJudged(site, settings)) return null;
+  const groups = groupsJudged(site);
+  if (groups.length === 0) return [{ tankIds: [], verdict: 'unknown' }];
+  const isLost = pipesLost(site).length > 0;
+  return groups.map((group) => {
+    const { tankIds } = group;
+    const { way } = headWay(site, group, settings);
+    if (way === null || isLost) return { tankIds, verdict: 'unknown' };
+    const at = headAtFlow(way, settings);
+    return { tankIds, verdict: verdictOf(at.meetsAtPoint, at.meetsAtWorstEnd) };
+  });
+}
+
+function isJudged({ pipes }: SiteFacts, { judgeHead }: DesignSettings): boolean {
+  return judgeHead === 'always' || (judgeHead === 'whereMeasured' && pipes.length > 0);
+}
+
+/** Bodies of water with a way of their own to the taps; all of them where a pipe may lead from any. */
+function groupsJudged(site: SiteFacts): readonly TankGroup[] {
+  const groups = drawnFrom(site);
+  if (site.pipes.length === 0) return [];
+  const piped = groups.length === 1 ? groups : groups.filter((group) => hasOwnPipe(site, group));
+  return pipesLost(site).length > 0 || piped.length === 0 ? groups : piped;
+}
+
+/** Of several bodies of water: pipes that come from none that is known. */
+function pipesLost(site: SiteFacts): SiteFacts['pipes'] {
+  if (drawnFrom(site).length <= 1) return [];
+  return site.pipes.filter(
+    ({ leg, tankId }) => leg === 'tankToUnit' && !site.tanks.some((tank) => tank.tankId === tankId),
+  );
+}
+
+function drawnFrom({ tanks }: SiteFacts): readonly TankGroup[] {
+  return tankGroups(tanks).filter(isDrawnFrom);
 }
 
 /** Nobody draws from a reserve. */

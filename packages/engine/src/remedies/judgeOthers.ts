@@ -1,0 +1,133 @@
+import type { DrainageFinding, HeadFinding, SiteFacts, StandGate, StationVerdict } from '../kernel/index.ts';
+import { gutteredAreas_m2, standGateOf, verdictWithDoubts, worstOf } from '../siteStations.ts';
+import { drainageFinding, stormFlows_L_per_s } from '../water/drainage/index.ts';
+import { headVerdicts } from '../water/head/index.ts';
+import { settlingFindings } from '../water/settling/index.ts';
+import { standFindings } from '../water/stand/index.ts';
+import type { StationBeside } from './besideStorage.ts';
+import type { RemedyCase } from './remedyCase.ts';
+
+/** What gutters and pipes of a site come to with this and that changed. */
+export type DrainageTried = Pick<DrainageFinding, 'verdict' | 'parts' | 'cappedBy'>;
+export type HeadTried = Pick<HeadFinding, 'tankIds' | 'verdict'>;
+
+/** The other stations of a changed site, each judged when it is asked for. */
+export interface OthersTried {
+  readonly drainage: DrainageTried | null;
+  readonly head: readonly HeadTried[];
+  readonly standGate: StandGate;
+  readonly verdicts: Readonly<Record<StationBeside, StationVerdict>>;
+}
+
+/** How a site judges its other stations. */
+export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => OthersTried;
+
+/**
+ * A judge of the other stations of one site, whatever is changed there: without working, without looking for parts, and once for all
+ * changes that leave a station the same facts.
+ */
+export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
+  const { settings, today = null } = programme;
+  const storm = gauge?.storm ?? null;
+  const drainage = keptBy((site: SiteFacts) => drainageFinding({ site, storm, parts: [], settings }).finding);
+  const head = keptBy((site: SiteFacts) => headVerdicts({ site, parts: [], settings }));
+  const stand = keptBy((site: SiteFacts) => worstOf(standFindings({ site, settings, today }).finding));
+  const settling = keptBy((site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => {
+    const stormFlow_L_per_s = stormFlows_L_per_s({ site, storm, settings });
+    const beside = { demandHighest_L_per_day, gutteredArea_m2: gutteredAreas_m2(site) };
+    return worstOf(settlingFindings({ site, stormFlow_L_per_s, ...beside, settings }).finding);
+  });
+  return (site, demandHighest_L_per_day) => {
+    const { roofs, gutters, downpipes, tanks, pipes } = site;
+    const drainageTried = () =>
+      drainage(textOf([roofs, gutters, downpipes, tanks], withoutUnlooked), site, demandHighest_L_per_day);
+    const headTried = () => head(textOf([tanks, pipes], withoutUnlooked), site, demandHighest_L_per_day);
+    const settled = () =>
+      settling(
+        `${textOf([roofs, tanks], whole)}${JSON.stringify([...demandHighest_L_per_day])}`,
+        site,
+        demandHighest_L_per_day,
+      );
+    return {
+      get drainage() {
+        return drainageTried();
+      },
+      get head() {
+        return headTried() ?? [];
+      },
+      get standGate() {
+        return standGateOf(site, today);
+      },
+      verdicts: {
+        get gutter() {
+          return verdictWithDoubts('drainage', drainageTried()?.verdict ?? 'notJudged', site, settings);
+        },
+        get settling() {
+          return verdictWithDoubts('settling', settled(), site, settings);
+        },
+        get stand() {
+          const found = stand(textOf([tanks], whole), site, demandHighest_L_per_day);
+          return verdictWithDoubts('stand', found, site, settings);
+        },
+        get tap() {
+          return verdictWithDoubts('head', worstOf(headTried()), site, settings);
+        },
+      },
+    };
+  };
+}
+
+type Judge<F> = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => F;
+
+/** The same judge, asked once for each key. */
+function keptBy<F>(judge: Judge<F>): (key: string, ...asked: Parameters<Judge<F>>) => F {
+  const known = new Map<string, F>();
+  return (key, ...asked) => {
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const made = judge(...asked);
+    known.set(key, made);
+    return made;
+  };
+}
+
+/** Which facts of a row a station is judged by, and their text by row, since most rows stay as they are. */
+export interface RowTexts {
+  readonly kept: WeakMap<object, string>;
+  textOf(row: object): string;
+}
+
+/** Facts of a roof or a tank that no gutter, overflow or pipe is judged by. */
+const unlooked: ReadonlySet<string> = new Set([
+  'diverter',
+  'partId',
+  'partVolume_L',
+  'nominal_L',
+  'emptyMass_kg',
+  'partMass_kg',
+]);
+
+/** All that gutters, overflows and pipes are judged by. */
+export const withoutUnlooked: RowTexts = {
+  kept: new WeakMap(),
+  textOf: (row) => JSON.stringify(row, (key, value: unknown) => (unlooked.has(key) ? undefined : value)),
+};
+
+const whole: RowTexts = { kept: new WeakMap(), textOf: (row) => JSON.stringify(row) };
+
+/** These tables of a site as a text. */
+export function textOf(tables: readonly (readonly object[])[], { kept, textOf: write }: RowTexts): string {
+  return tables
+    .map((rows) =>
+      rows
+        .map((row) => {
+          const known = kept.get(row);
+          if (known !== undefined) return known;
+          const made = write(row);
+          kept.set(row, made);
+          return made;
+        })
+        .join(),
+    )
+    .join('|');
+}
