@@ -65,11 +65,16 @@ module.exports = {
     },
     {
       name: 'few-call-rooms',
-      comment: 'Only site.ts with siteRain.ts, siteStorm.ts, siteStations.ts and siteWater.ts, plan.ts, remedies/ and the door index.ts call rooms.',
+      comment:
+        'Only site.ts with siteRain.ts, siteStorm.ts, siteStations.ts and siteWater.ts, plan.ts, remedies/ and the door index.ts call rooms.',
       severity: error,
       from: {
         path: engine,
-        pathNot: [room, `${engine}(?:site|siteRain|siteStations|siteStorm|siteWater|plan|index)(?:\\.test)?\\.ts$`, `${engine}remedies/`],
+        pathNot: [
+          room,
+          `${engine}(?:site|siteRain|siteStations|siteStorm|siteWater|plan|index)(?:\\.test)?\\.ts$`,
+          `${engine}remedies/`,
+        ],
       },
       to: { path: room },
     },

@@ -54,7 +54,7 @@ it('asks for a survey where a station is tight by an assumption alone, and names
   const saidOf = (cappedBy: string | null) =>
     words.beside(
       { besides: ['gutter'], remedies: [] },
-      { stations, drainage: { verdict: 'tight', cappedBy }, settling: [], stands: [] },
+      { stations, drainage: { verdict: 'tight', cappedBy }, settling: [], stands: [], head: [] },
     );
   expect(saidOf('drainage.pitch_unknown')).toEqual([
     'The gutters stay tight, whatever is changed here: survey what is missing.',

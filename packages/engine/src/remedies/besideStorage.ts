@@ -61,7 +61,13 @@ export class BesideStorage {
     this.lifted = then?.verdicts ?? now.stations;
     const { stands, settling, stations } = now;
     this.fitted = then
-      ? { stands, settling, drainage: then.drainage, stations: { ...stations, ...gutterAndTapOf(then) } }
+      ? {
+          stands,
+          settling,
+          drainage: then.drainage,
+          head: then.head,
+          stations: { ...stations, ...gutterAndTapOf(then) },
+        }
       : now;
   }
 

@@ -9,7 +9,7 @@ import type { RemedyCase } from './remedyCase.ts';
 
 /** What gutters and pipes of a site come to with this and that changed. */
 export type DrainageTried = Pick<DrainageFinding, 'verdict' | 'parts' | 'cappedBy'>;
-export type HeadTried = Pick<HeadFinding, 'tankIds' | 'verdict'>;
+export type HeadTried = Pick<HeadFinding, 'tankIds' | 'verdict' | 'cappedBy'>;
 
 /** The other stations of a changed site, each judged when it is asked for. */
 export interface OthersTried {

@@ -216,12 +216,14 @@ it.each([
   site({ tanks: [tank, { ...tank, tankId: 'T2' }] }),
   site({ tanks: [tank, { ...tank, tankId: 'T2' }], pipes: [pipe('P1', { tankId: 'T2' }), pipes[1]!] }),
   site({ tapHeight_m: null }),
+  site({ hasHandPump: null }),
   site({ tanks: [] }),
 ])('has the same verdicts without the figures', (of) => {
   for (const judgeHead of ['whereMeasured', 'always', 'never'] as const) {
     const settings = { ...defaultSettings, unitHead_m: 0.2, judgeHead };
     const found = headFindings({ site: of, parts: [], settings }).finding;
-    const verdicts = found === null ? null : found.map(({ tankIds, verdict }) => ({ tankIds, verdict }));
+    const verdicts =
+      found === null ? null : found.map(({ tankIds, verdict, cappedBy }) => ({ tankIds, verdict, cappedBy }));
     expect(headVerdicts({ site: of, parts: [], settings })).toEqual(verdicts);
   }
 });

@@ -77,22 +77,23 @@ export function headFindings(given: HeadGiven): Judged<readonly HeadFinding[]> {
  * How do the ways to the taps stand? The verdicts of `headFindings` without their figures.
  *
  * @param given - the site's facts, the catalogue and the settings
- * @returns a verdict for each body of water; null where the station is not judged
+ * @returns a verdict for each body of water, with the assumption that keeps it from holding; null where the station is not judged
  * @law the same verdicts as `headFindings`
  * @definition ours: docs/decisions/0182-head.md
  */
-export function headVerdicts(given: HeadGiven): readonly Pick<HeadFinding, 'tankIds' | 'verdict'>[] | null {
+export function headVerdicts(
+  given: HeadGiven,
+): readonly Pick<HeadFinding, 'tankIds' | 'verdict' | 'cappedBy'>[] | null {
   const { site, settings } = given;
   if (!isJudged(site, settings)) return null;
   const groups = groupsJudged(site);
-  if (groups.length === 0) return [{ tankIds: [], verdict: 'unknown' }];
+  if (groups.length === 0) return [{ tankIds: [], verdict: 'unknown', cappedBy: null }];
   const isLost = pipesLost(site).length > 0;
   return groups.map((group) => {
     const { tankIds } = group;
     const { way } = headWay(site, group, settings);
-    if (way === null || isLost) return { tankIds, verdict: 'unknown' };
-    const at = headAtFlow(way, settings);
-    return { tankIds, verdict: verdictOf(at.meetsAtPoint, at.meetsAtWorstEnd) };
+    if (way === null || isLost) return { tankIds, verdict: 'unknown', cappedBy: null };
+    return { tankIds, ...verdictWith(way, headAtFlow(way, settings), site, settings) };
   });
 }
 
@@ -187,11 +188,16 @@ function judgedGroup(group: TankGroup, { site, parts, settings }: HeadGiven, isL
 }
 
 /** The verdict; where only a hand pump that nobody mentioned makes it hold, it is tight. */
-function verdictWith(way: HeadWay, at: HeadAtFlow, { hasHandPump }: SiteFacts, settings: DesignSettings) {
+function verdictWith(
+  way: HeadWay,
+  at: HeadAtFlow,
+  { hasHandPump }: SiteFacts,
+  settings: DesignSettings,
+): Pick<HeadFinding, 'verdict' | 'cappedBy'> {
   const verdict = verdictOf(at.meetsAtPoint, at.meetsAtWorstEnd);
   const isByItself = () => headAtFlow({ ...way, hasHandPump: false }, settings).meetsAtWorstEnd;
   if (verdict !== 'holds' || hasHandPump !== null || isByItself()) return { verdict, cappedBy: null };
-  return { verdict: 'tight', cappedBy: 'head.hand_pump_assumed' } as const;
+  return { verdict: 'tight', cappedBy: 'head.hand_pump_assumed' };
 }
 
 function figuresOf(way: HeadWay, at: HeadAtFlow, settings: DesignSettings) {
