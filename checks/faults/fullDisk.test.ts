@@ -101,7 +101,7 @@ describe('a full disk', () => {
     async () => {
       await inRoom(async (room) => {
         const disk = join(room, 'disk');
-        expect(mounted(disk, 16)).toBe(true);
+        expect(mounted(disk, 32)).toBe(true);
         try {
           const running = await begin(join(disk, 'data'));
           const page = await pageOf(running);

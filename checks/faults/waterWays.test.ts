@@ -144,7 +144,7 @@ describe('what is missing or cannot be is told, and the tank is judged none the 
       waterWay({ sites: { handPump: '' } }),
       ['head.hand_pump_assumed warning @ sites.csv handPump'],
       'tap',
-      'tight',
+      'holds',
     ],
     [
       'nothing known of what the unit takes',
