@@ -4,7 +4,13 @@ import type { APIResponse, Page } from 'playwright-core';
 export interface Demo {
   readonly programmeId: string;
   /** Ids of its sites, and their verdicts. */
-  readonly sites: readonly { readonly siteId: string; readonly name: string; readonly verdict: string }[];
+  readonly sites: readonly {
+    readonly siteId: string;
+    readonly name: string;
+    readonly verdict: string;
+    /** That of its tank alone. */
+    readonly storage: string;
+  }[];
 }
 
 async function bodyOf<T>(asked: Promise<APIResponse>): Promise<T> {
@@ -17,7 +23,7 @@ interface SitesAnswer {
   readonly sites: readonly {
     readonly key: string;
     readonly cells: Readonly<Record<string, string>>;
-    readonly design: { readonly verdict: string } | null;
+    readonly design: { readonly verdict: string; readonly stations: Readonly<Record<string, string>> } | null;
   }[];
 }
 
@@ -46,6 +52,7 @@ export async function designedDemo(page: Page): Promise<Demo> {
       siteId: key,
       name: cells['name'] ?? key,
       verdict: design?.verdict ?? 'unknown',
+      storage: design?.stations['storage'] ?? 'unknown',
     })),
   };
 }

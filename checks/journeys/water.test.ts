@@ -7,10 +7,10 @@ import { expect } from 'vitest';
 import { designedDemo } from './demo.ts';
 import { journey } from './journey.ts';
 
-/** The page of the first site with a verdict, its drawing there and its remedies found. */
+/** The page of the first site whose tank gives it its verdict, its drawing there and its remedies found. */
 async function drawnSite(page: Page, verdict: string): Promise<{ programmeId: string; siteId: string }> {
   const { programmeId, sites } = await designedDemo(page);
-  const { siteId } = sites.find((site) => site.verdict === verdict)!;
+  const { siteId } = sites.find((site) => site.verdict === verdict && site.storage === verdict)!;
   await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
   await page.goto(new URL(`/p/${programmeId}/sites/${siteId}`, page.url()).href);
   await page.locator('.drawn-frame svg').first().waitFor();

@@ -60,9 +60,9 @@ it('alike parts stand in one line with the ids of all; what was not measured is 
   });
   expect(partsToFit(site, words).map(({ ids, what, size, amount }) => [ids.join(), what, size, amount])).toEqual([
     ['G1,G2', 'half-round gutter', '150 × 75 mm', '12.00 m'],
-    ['G1,G2', 'outlet of gutter', '⌀ 90 mm', '1'],
+    ['G1,G2', 'outlet of gutter', 'ø 90 mm', '1'],
     ['G3', 'gutter', '…… × …… mm', '…… m'],
-    ['G3', 'outlet of gutter', '⌀ …… mm', '1'],
+    ['G3', 'outlet of gutter', 'ø …… mm', '1'],
   ]);
 });
 

@@ -87,7 +87,7 @@ function tankLines(tank: SiteFacts['tanks'][number], words: Words): readonly Par
     {
       ids: [tankId],
       what: say(role === 'settling' ? 'sites.station_settling' : 'sites.station_storage'),
-      size: diameter_m === null ? '' : `⌀ ${length(diameter_m, words)}`,
+      size: diameter_m === null ? '' : `ø ${length(diameter_m, words)}`,
       amount: volume_L === null ? '' : numbers.litres(volume_L),
     },
     {

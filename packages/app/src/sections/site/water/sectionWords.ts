@@ -12,7 +12,7 @@ export function sectionWords({ say, numbers }: Words): SectionWords {
   const metres = (value: number) => say('water.metres', { value: numbers.fixed(value, 2) });
   return {
     metres: (value, how) => say(`water.length_${how}`, { length: metres(value) }),
-    diameter: (value, how) => say(`water.length_${how}`, { length: `⌀ ${metres(value)}` }),
+    diameter: (value, how) => say(`water.length_${how}`, { length: `ø ${metres(value)}` }),
     roofOverGutters: (value, how) =>
       say('water.roof_over_gutters', { length: say(`water.length_${how}`, { length: metres(value) }) }),
     degrees: (value, how) => say(`water.length_${how}`, { length: `${numbers.fixed(value, 0)}°` }),
@@ -48,7 +48,7 @@ function fittingWords({ say, numbers }: Words): FittingWords {
   const tenths = (value_m: number) => say('water.metres', { value: numbers.fixed(value_m, 1) });
   const mm = (value_m: number) => numbers.fixed(value_m * 1000, 0);
   const doubted = (length: string, how: How) => say(`water.length_${how}`, { length });
-  const bore = (value_m: number, how: How) => doubted(`⌀ ${mm(value_m)} mm`, how);
+  const bore = (value_m: number, how: How) => doubted(`ø ${mm(value_m)} mm`, how);
   return {
     bore,
     partSaid: (part, figure) => say(`water.drawn_part_${part}`, { figure }),
