@@ -64,14 +64,14 @@ describe('sixty sites, seed 1', () => {
     found = designed(read.facts);
   });
 
-  test('the water of over half holds, over a third hold in all, and every verdict is there', () => {
+  test('the water of over half holds, a third hold in all, and every verdict is there', () => {
     const counts = countBy(found.designs);
     expect(found.designs).toHaveLength(60);
     const ofStation = (station: Station) =>
       countBy(found.designs.map(({ stations }) => ({ verdict: stations[station] })));
     expect(ofStation('storage')['holds']).toBeGreaterThanOrEqual(33);
     expect(ofStation('storage')['holds']).toBeLessThanOrEqual(45);
-    expect(counts['holds']).toBeGreaterThan(20);
+    expect(counts['holds']).toBeGreaterThanOrEqual(20);
     // Where gutters, stands and pipes were measured, most do their work, and some of each do not.
     for (const [station, least] of [
       ['gutter', 2],

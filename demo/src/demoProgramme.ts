@@ -56,7 +56,9 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const hasMore = particulars.size > 0;
   const sites = made.map((site) => {
     const particular = particulars.get(site.siteId);
-    return siteRow(seed, site, gaugeOf(site, particular, read, unread.gaugeId), particular);
+    const row = siteRow(seed, site, gaugeOf(site, particular, read, unread.gaugeId), particular);
+    // Nobody leaves out whether there is a hand pump where nothing is wrong.
+    return clean ? { ...row, handPump: true } : row;
   });
   const rain = demoRain(seed, gaugeIds);
   const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;

@@ -13,9 +13,9 @@ import { type FittingCase, type Reached, withFittings } from './fittingOptions.t
 import { gutterFittings } from './gutterFittings.ts';
 import { type JudgeOthers, type OthersTried, textOf, withoutUnlooked } from './judgeOthers.ts';
 import type { Market } from './market.ts';
-import type { AsFitted } from './notMended.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
 import type { Remedy } from './remedy.ts';
+import type { AsFitted } from './wantsFacts.ts';
 
 /** Stations that no day of rain is run for, and that may be judged. */
 export type StationBeside = Extract<Station, 'gutter' | 'settling' | 'stand' | 'tap'>;

@@ -39,7 +39,7 @@ export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 export { type LeaveIt, worstYear } from './leaveIt.ts';
 export { type Market, marketOn } from './market.ts';
 export { nextId } from './nextId.ts';
-export { type AsFitted, type NotMendedReason, wantsFacts } from './notMended.ts';
+export type { NotMendedReason } from './notMended.ts';
 export { mostCarried, type PeopleCarried } from './peopleCarried.ts';
 export { litreSteps, promisedLess } from './promisedLitres.ts';
 export {
@@ -53,3 +53,4 @@ export {
 export { compareRemedies, kindsOf, othersOf, type Remedy } from './remedy.ts';
 export type { RemedyCase } from './remedyCase.ts';
 export { type SiteRemedies, siteRemedies } from './siteRemedies.ts';
+export { type AsFitted, wantsFacts } from './wantsFacts.ts';

@@ -3,16 +3,14 @@ import {
   type EngineProblemCode,
   jeffreysRange,
   type SiteDesign,
-  type Station,
-  type StationVerdict,
   type StorageFinding,
-  type Verdict,
 } from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
 import type { StationBeside } from './besideStorage.ts';
 import { asItIs, type Chains, type Plan } from './chains.ts';
 import { kindsAtTank, type Open, pairsOf } from './openChanges.ts';
 import type { RemedyCase } from './remedyCase.ts';
+import { type AsFitted, wantsFacts } from './wantsFacts.ts';
 
 /** Why no change, and no two, make a site hold. */
 export type NotMendedReason =
@@ -38,21 +36,6 @@ const cappedReasons: Partial<Record<EngineProblemCode, NotMendedReason>> = {
   'rain.made_up': 'madeRain',
 };
 
-/** What was found of a station, as far as it tells whether an assumption alone keeps it from holding. */
-interface Capped {
-  readonly verdict: Verdict;
-  readonly cappedBy: string | null;
-}
-
-/** What tells why the other stations of a site do not hold, as it is or with gutters and pipes changed. */
-export interface AsFitted {
-  readonly stations: Readonly<Record<Station, StationVerdict>>;
-  readonly drainage: Capped | null;
-  readonly settling: readonly Capped[];
-  readonly stands: readonly Capped[];
-  readonly head: readonly Capped[];
-}
-
 /** What a station comes to that nothing lifts. */
 const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
   gutter: 'drainage',
@@ -73,27 +56,6 @@ export function whyNotBeside(besides: readonly StationBeside[], design: AsFitted
   const known = besides.find((one) => !wantsFacts(one, design));
   if (known !== undefined) return reasonsBeside[known];
   return besides.length > 0 ? 'facts' : null;
-}
-
-/**
- * Does a station want facts before anything else: is it unknown, or tight by an assumption alone?
- *
- * @param station - a station that does not hold
- * @param design - the site it is of
- * @returns whether a survey is what it wants
- * @definition ours: docs/decisions/0190-stations-no-remedy-moves.md
- */
-export function wantsFacts(station: Station, design: AsFitted): boolean {
-  const { stations, drainage, settling, stands, head } = design;
-  if (stations[station] === 'unknown') return true;
-  const found: Partial<Record<Station, readonly Capped[]>> = {
-    gutter: drainage ? [drainage] : [],
-    stand: stands,
-    settling,
-    tap: head,
-  };
-  const wanting = found[station]?.filter(({ verdict }) => verdict !== 'holds') ?? [];
-  return wanting.length > 0 && wanting.every(({ verdict, cappedBy }) => verdict === 'tight' && cappedBy !== null);
 }
 
 /**
