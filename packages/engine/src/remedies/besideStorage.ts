@@ -15,11 +15,8 @@ import { type JudgeOthers, type OthersTried, textOf, withoutUnlooked } from './j
 import type { Market } from './market.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
 import type { Remedy } from './remedy.ts';
+import { type StationBeside, stationsBeside } from './stationsBeside.ts';
 import type { AsFitted } from './wantsFacts.ts';
-
-/** Stations that no day of rain is run for, and that may be judged. */
-export type StationBeside = Extract<Station, 'gutter' | 'settling' | 'stand' | 'tap'>;
-export const stationsBeside: readonly StationBeside[] = ['gutter', 'settling', 'stand', 'tap'];
 
 /** What the other stations make of a remedy. */
 export type WithOthers = Pick<Remedy, 'besides' | 'standGate'> & { readonly verdict: Verdict };

@@ -4,8 +4,8 @@ import { drainageFinding, stormFlows_L_per_s } from '../water/drainage/index.ts'
 import { headVerdicts } from '../water/head/index.ts';
 import { settlingFindings } from '../water/settling/index.ts';
 import { standFindings } from '../water/stand/index.ts';
-import type { StationBeside } from './besideStorage.ts';
 import type { RemedyCase } from './remedyCase.ts';
+import type { StationBeside } from './stationsBeside.ts';
 
 /** What gutters and pipes of a site come to with this and that changed. */
 export type DrainageTried = Pick<DrainageFinding, 'verdict' | 'parts' | 'cappedBy'>;

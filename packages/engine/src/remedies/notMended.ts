@@ -6,10 +6,10 @@ import {
   type StorageFinding,
 } from '../kernel/index.ts';
 import { tankSizes } from '../parts/index.ts';
-import type { StationBeside } from './besideStorage.ts';
 import { asItIs, type Chains, type Plan } from './chains.ts';
 import { kindsAtTank, type Open, pairsOf } from './openChanges.ts';
 import type { RemedyCase } from './remedyCase.ts';
+import type { StationBeside } from './stationsBeside.ts';
 import { type AsFitted, wantsFacts } from './wantsFacts.ts';
 
 /** Why no change, and no two, make a site hold. */

@@ -1,6 +1,6 @@
 import { type SiteDesign, type Station, type StorageFinding, worstVerdict } from '../kernel/index.ts';
 import { purposesOf } from '../water/people/index.ts';
-import { BesideStorage, type StationBeside, stationsBeside } from './besideStorage.ts';
+import { BesideStorage } from './besideStorage.ts';
 import { asItIs, Chains, type Placed, type Plan } from './chains.ts';
 import { isFitting, type RemedyChange } from './changes.ts';
 import { judgeOthers } from './judgeOthers.ts';
@@ -11,6 +11,7 @@ import type { PeopleCarried } from './peopleCarried.ts';
 import { litreSteps } from './promisedLitres.ts';
 import { compareRemedies, type Remedy } from './remedy.ts';
 import type { RemedyCase } from './remedyCase.ts';
+import { type StationBeside, stationsBeside } from './stationsBeside.ts';
 import {
   carriedAsItStands,
   openToWholeSite,
