@@ -65,7 +65,8 @@ export function useChange(programmeId: string) {
         return keep().catch(() => notSaved(error));
       }
     },
-    onSuccess: ({ isSaved }) => (isSaved ? askAnew(client, programmeId) : undefined),
+    // What is kept here changed nothing there: asking a program that does not answer would only hold up the word that it is kept.
+    onSuccess: ({ isSaved, isKept }) => (isSaved && !isKept ? askAnew(client, programmeId) : undefined),
   });
   const { data, isPending } = mutation;
   const state: ChangeState = isPending ? 'saving' : data === undefined ? 'none' : data.isSaved ? 'saved' : 'notSaved';

@@ -1,8 +1,8 @@
-import { useDeferredValue, useMemo, useState } from 'react';
+import { useMemo, useState } from 'react';
 import { Button, ComboBox, Input, Label, ListBox, ListBoxItem, Popover } from 'react-aria-components';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
-import { findSites } from './findSites.ts';
+import { findable, findSites } from './findSites.ts';
 import type { MapSite } from './frame.ts';
 
 /** Names offered at once. Ours. */
@@ -12,11 +12,9 @@ const most = 30;
 export function FindSite({ sites, onFound }: { readonly sites: readonly MapSite[]; onFound(key: string): void }) {
   const { say } = useLanguage();
   const [typed, setTyped] = useState('');
-  const wanted = useDeferredValue(typed);
-  const items = useMemo(
-    () => findSites(sites, wanted, most).map((site) => ({ ...site, id: site.key })),
-    [sites, wanted],
-  );
+  const all = useMemo(() => findable(sites), [sites]);
+  // At once, not deferred: a key pressed right after the last letter is to choose among what those letters find.
+  const items = useMemo(() => findSites(all, typed, most).map((site) => ({ ...site, id: site.key })), [all, typed]);
   return (
     <ComboBox
       className="find-site on-screen"
