@@ -4,7 +4,7 @@ import {
   airToWaterStirred_ratio,
   cutFibreLeak,
   type DecayTest,
-  decayReduction_log,
+  decayReduction_log10,
   erlangMeanWait_min,
   erlangWaiting_fraction,
   flowAtReference,
@@ -281,7 +281,7 @@ describe('tests of a membrane', () => {
           held_L: 2,
           concentration_factor: 1,
         };
-        return notMore(decayReduction_log(one, fast), decayReduction_log(one, slow));
+        return notMore(decayReduction_log10(one, fast), decayReduction_log10(one, slow));
       }),
       settings,
     );
@@ -298,7 +298,7 @@ describe('tests of a membrane', () => {
             across_kPa: 50,
             temperature_C: 20,
             unitFlow_L_per_min: 5,
-          }).ceiling_log;
+          }).ceiling_log10;
         return notMore(leak(fibres_count + 1, length[0], bore[1]), leak(fibres_count, length[1], bore[0]));
       }),
       settings,

@@ -30,7 +30,7 @@ const units = [
     'deg',
     'degC',
     'NTU',
-    'log',
+    'log10',
     'kPa',
     'Pa',
     'bar',

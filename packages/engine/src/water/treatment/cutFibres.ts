@@ -29,7 +29,7 @@ export interface CutFibreLeak {
   /** Smooth flow, for which the leak is worked out; where it is not, less leaks than told, and the ceiling is cautious. */
   readonly isSmooth: boolean;
   /** The most reduction of anything the unit can have with them, whatever its membranes do. */
-  readonly ceiling_log: number;
+  readonly ceiling_log10: number;
 }
 
 /**
@@ -53,6 +53,6 @@ export function cutFibreLeak(cut: CutFibres): CutFibreLeak {
     leak_L_per_min,
     reynolds_factor,
     isSmooth: reynolds_factor <= smoothUpTo_factor,
-    ceiling_log: leak_L_per_min <= 0 ? Infinity : Math.max(0, Math.log10(unitFlow_L_per_min / leak_L_per_min)),
+    ceiling_log10: leak_L_per_min <= 0 ? Infinity : Math.max(0, Math.log10(unitFlow_L_per_min / leak_L_per_min)),
   };
 }

@@ -20,4 +20,5 @@ export {
   peakLines,
   tapsFlow_L_per_min,
 } from './peakLines.ts';
-export { type DecayTest, decayLimit_kPa_per_min, decayReduction_log } from './pressureDecay.ts';
+export { type DecayTest, decayLimit_kPa_per_min, decayReduction_log10 } from './pressureDecay.ts';
+export { type TreatmentGiven, treatmentFindings, unitHead_m } from './treatmentFindings.ts';

@@ -20,7 +20,7 @@ export interface DecayTest {
  * @law falls as the decay rises
  * @source epa-815-r-06-009, log removal value of the direct integrity test (from memory)
  */
-export function decayReduction_log(test: DecayTest, decay_kPa_per_min: number): number {
+export function decayReduction_log10(test: DecayTest, decay_kPa_per_min: number): number {
   if (decay_kPa_per_min <= 0) return Infinity;
   return Math.max(0, Math.log10(decayAtOne_kPa_per_min(test) / decay_kPa_per_min));
 }
@@ -29,13 +29,13 @@ export function decayReduction_log(test: DecayTest, decay_kPa_per_min: number): 
  * How fast may the pressure fall at most, if the unit is to be believed so much reduction?
  *
  * @param test - flow [L/min], air to water [ratio], atmosphere [kPa], air shut in [L], concentration [factor]
- * @param wanted_log - reduction it is to be believed [log], 0 or more
+ * @param wanted_log10 - reduction it is to be believed [log], 0 or more
  * @returns control limit of the fall of pressure [kPa/min]
  * @law ten times less for each log more
  * @source epa-815-r-06-009, upper control limit of the direct integrity test (from memory)
  */
-export function decayLimit_kPa_per_min(test: DecayTest, wanted_log: number): number {
-  return decayAtOne_kPa_per_min(test) / 10 ** wanted_log;
+export function decayLimit_kPa_per_min(test: DecayTest, wanted_log10: number): number {
+  return decayAtOne_kPa_per_min(test) / 10 ** wanted_log10;
 }
 
 /** The fall at which all of the water would go through defects. */
