@@ -21,4 +21,6 @@ export {
   tapsFlow_L_per_min,
 } from './peakLines.ts';
 export { type DecayTest, decayLimit_kPa_per_min, decayReduction_log10 } from './pressureDecay.ts';
-export { type TreatmentGiven, treatmentFindings, unitHead_m } from './treatmentFindings.ts';
+export { treatmentFindings } from './treatmentFindings.ts';
+export type { TreatmentGiven } from './treatmentGiven.ts';
+export { unitHead_m } from './unitHead.ts';
