@@ -1517,6 +1517,8 @@ export const problems = {
   "site.tank_shares_sum.what": "The shares of the people at the tanks sum to {sum}, not to 100 %.",
   "site.tank_shares_unknown.todo": "Fill in peopleFraction in tanks.csv (0.4 for 40 %), or joinedTo where tanks are joined at the foot.",
   "site.tank_shares_unknown.what": "The tanks of this site are not all joined, and how many of the people draw from {tanks} is not said.",
+  "site.tank_stands_level.todo": "Measure it (standHeight_m, 0 on the ground): joined tanks hold less together where one stands higher.",
+  "site.tank_stands_level.what": "How high the joined tanks {tanks} stand is not known; all are taken to stand level.",
   "site.tank_volume_differs.otherwise.todo": "The measured volume is used. Check heights and diameter.",
   "site.tank_volume_differs.otherwise.what": "Tank {tank} measures {measured}, but {stated} is stated.",
   "site.tank_volume_differs.todo": "The stated volume is used. Check \"Volume written on it\" (nominal_L) and \"Part\" (partId).",

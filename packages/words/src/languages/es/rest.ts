@@ -1517,6 +1517,8 @@ export const problems = {
   "site.tank_shares_sum.what": "Las partes de la gente en los tanques suman {sum}, no 100 %.",
   "site.tank_shares_unknown.todo": "Complete peopleFraction en tanks.csv (0.4 para 40 %), o joinedTo donde los tanques están unidos por abajo.",
   "site.tank_shares_unknown.what": "No todos los tanques de este sitio están unidos, y no se dice cuánta gente saca agua de {tanks}.",
+  "site.tank_stands_level.todo": "Mídala (standHeight_m, 0 en el suelo): los tanques unidos contienen menos juntos si uno está más alto.",
+  "site.tank_stands_level.what": "No se sabe a qué altura están los tanques unidos {tanks}; se toman todos a un mismo nivel.",
   "site.tank_volume_differs.otherwise.todo": "Se usa el volumen medido. Revise las alturas y el diámetro.",
   "site.tank_volume_differs.otherwise.what": "El tanque {tank} mide {measured}, pero se declara {stated}.",
   "site.tank_volume_differs.todo": "Se usa el volumen declarado. Revise \"Volumen escrito en él\" (nominal_L) y \"Pieza\" (partId).",
