@@ -8,6 +8,16 @@ export const tablesBeside: Readonly<Record<string, Beside | undefined>> = {
   gutters: 'drainage',
   downpipes: 'drainage',
   pipes: 'head',
+  treatmentUnits: 'treatment',
+  cartridges: 'treatment',
+  flowReadings: 'treatment',
+  pressureTests: 'treatment',
+  rawWater: 'safety',
+  barriers: 'safety',
+  waterTests: 'safety',
+  testPortions: 'safety',
+  inspections: 'safety',
+  chlorination: 'safety',
 };
 export const columnsBeside: Readonly<Record<string, Readonly<Record<string, Beside>> | undefined>> = {
   sites: {
@@ -17,6 +27,9 @@ export const columnsBeside: Readonly<Record<string, Readonly<Record<string, Besi
     handPump: 'head',
     windSpeed_m_per_s: 'stand',
     windExposure: 'stand',
+    skipping_fraction: 'safety',
+    daysOff_per_year: 'safety',
+    altitude_m: 'safety',
   },
   roofs: {
     wallAbove_m2: 'drainage',
@@ -24,6 +37,10 @@ export const columnsBeside: Readonly<Record<string, Readonly<Record<string, Besi
     fragile: 'drainage',
     pitch_deg: 'drainage',
     eaveHeight_m: 'drainage',
+    coating: 'safety',
+    lead: 'safety',
+    asbestos: 'safety',
+    underTrees: 'safety',
   },
   diverters: { chamberBore_mm: 'drainage', drainHole_mm: 'drainage' },
   tanks: {

@@ -4,10 +4,36 @@ import { type Beside, columnsBeside, tablesBeside } from '../contract/bearing.ts
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows a site is judged by; those of one station alone put that station in doubt. */
-const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'gutters', 'downpipes', 'pipes'] as const;
+const siteTables = [
+  'sites',
+  'roofs',
+  'diverters',
+  'tanks',
+  'demand',
+  'gutters',
+  'downpipes',
+  'pipes',
+  'treatmentUnits',
+  'cartridges',
+  'flowReadings',
+  'pressureTests',
+  'rawWater',
+  'barriers',
+  'waterTests',
+  'testPortions',
+  'inspections',
+  'chlorination',
+] as const;
 
 /** Nothing beside is in doubt. */
-export const noDoubtsBeside: SiteFacts['doubtsBeside'] = { drainage: [], settling: [], stand: [], head: [] };
+export const noDoubtsBeside: SiteFacts['doubtsBeside'] = {
+  drainage: [],
+  settling: [],
+  stand: [],
+  head: [],
+  treatment: [],
+  safety: [],
+};
 
 /** Doubts of one site and those of every site. */
 export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubtsBeside']): SiteFacts['doubtsBeside'] {
@@ -16,6 +42,8 @@ export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubt
     settling: [...own.settling, ...ofAll.settling],
     stand: [...own.stand, ...ofAll.stand],
     head: [...own.head, ...ofAll.head],
+    treatment: [...own.treatment, ...ofAll.treatment],
+    safety: [...own.safety, ...ofAll.safety],
   };
 }
 
