@@ -45,6 +45,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   m_per_h: 'units.m_per_h',
   m_per_s: 'units.m_per_s',
   min: 'units.min',
+  min_per_day: 'units.min_per_day',
   W: 'units.W',
   kg: 'units.kg',
   kPa: 'units.kPa',
