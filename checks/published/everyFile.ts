@@ -20,6 +20,7 @@ import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settl
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
 import { stationFiles } from './stationFiles.ts';
 import { textbookStorms } from './storms.ts';
+import { treatmentFiles } from './treatment.ts';
 import { conversions } from './units.ts';
 import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from './waterProperties.ts';
 
@@ -75,6 +76,7 @@ export const everyFile: readonly PublishedFile[] = [
   settlingDrop,
   settlingSphere,
   oldViscosity,
+  ...treatmentFiles,
   waterPage,
   waterViscosity,
   waterViscosityByDensity,

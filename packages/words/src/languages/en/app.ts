@@ -1809,6 +1809,8 @@ export const units = {
   "nm": "{amount} nm",
   "per_100mL": "{amount} in 100 mL",
   "per_L": "{amount} in a litre",
+  "per_m3": "{amount} per m³",
+  "per_min": "{amount} a minute",
   "per_year": "{amount} a year",
   "person": "{amount} {count, plural, one {person} other {people}}",
   "um": "{amount} µm",

@@ -1810,6 +1810,8 @@ export const units = {
   "nm": "{amount} nm",
   "per_100mL": "{amount} en 100 mL",
   "per_L": "{amount} por litro",
+  "per_m3": "{amount} por m³",
+  "per_min": "{amount} por minuto",
   "per_year": "{amount} al año",
   "person": "{amount} {count, plural, one {persona} other {personas}}",
   "um": "{amount} µm",
