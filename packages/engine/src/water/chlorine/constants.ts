@@ -29,7 +29,7 @@ export const smith = {
 export const older = { factor: 0.2828, powerPH: 2.69, powerChlorine: 0.15, perC: 0.933, from_C: 5 } as const;
 
 /** Active chlorine in products as sold [fraction]: of the mass of a powder, and kilograms in a litre of a liquid. Source: gtfcc-2019, appendix 14. Each loses strength with age. */
-export const activeChlorine_fraction = { hth: 0.7, chlorinatedLime: 0.3, bleach: 0.05, hypochlorite: 0.15 } as const;
+export const activeChlorine_fraction = { calciumHypochlorite: 0.7, chlorinatedLime: 0.3, bleach: 0.05 } as const;
 
 /** Active chlorine in a tablet of NaDCC as meant for stock [g]. Source: gtfcc-2019, appendix 14. */
 export const tablet_g = 1;
@@ -55,10 +55,11 @@ export const slowWait_min = 60;
 export const afterWait_mg_per_L = 0.5;
 export const afterSlowWait_mg_per_L = 1;
 
-/** Free chlorine wanted where people drink, from and to, and at the source [mg/L]. Source: gtfcc-2019, appendix 14. */
+/** Free chlorine wanted where people drink, from and to [mg/L]. Source: gtfcc-2019, appendix 14. */
 export const atUse_mg_per_L = 0.2;
 export const tasteAtUse_mg_per_L = 0.5;
-export const atSource_mg_per_L = 1;
+/** In treated water twice what is wanted is still good [factor]: 1 mg/L, as gtfcc-2019, appendix 14, wants at the source. Ours. */
+export const goodUpTo_factor = 2;
 
 /** More free chlorine than this must not be drunk [mg/L]. Source: who-gdwq-2017, guideline value (from memory). */
 export const mostDrunk_mg_per_L = 5;

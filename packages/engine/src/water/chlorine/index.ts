@@ -1,4 +1,5 @@
 export { airPressure_Pa, type BoilingAtHeight, boilingAtHeight, boilingPoint_C } from './boiling.ts';
+export { chlorineFinding } from './chlorineFinding.ts';
 export { activeChlorine_fraction, baffling_ratio, onePercent_g_per_L } from './constants.ts';
 export { giardiaCt } from './giardiaCt.ts';
 export { giardiaCtOlder, giardiaCtSmith } from './giardiaRegression.ts';
@@ -16,13 +17,11 @@ export {
   type ChlorineClarity,
   chlorineWait_min,
   clarityForChlorine,
-  type ResidualBand,
   type ResidualPlace,
   residualAfterWait_mg_per_L,
   residualBand,
 } from './residual.ts';
 export {
-  type ChlorineProduct,
   doseOfStock_mg_per_L,
   productMadeUp_g,
   stockAdded_g_per_L,

@@ -1,10 +1,11 @@
+import type { ResidualBand } from '../../kernel/index.ts';
 import {
   afterSlowWait_mg_per_L,
   afterWait_mg_per_L,
-  atSource_mg_per_L,
   atUse_mg_per_L,
   bucketDoses_mg_per_L,
   clear_NTU,
+  goodUpTo_factor,
   mostDrunk_mg_per_L,
   mostForChlorine_NTU,
   slowFrom_pH,
@@ -13,11 +14,8 @@ import {
   wait_min,
 } from './constants.ts';
 
-/** Where free chlorine was measured: where people drink, or where the water leaves the tank it was treated in. */
-export type ResidualPlace = 'use' | 'source';
-
-/** What free chlorine says: too little, as wanted, more than wanted, more than may be drunk. */
-export type ResidualBand = 'tooLittle' | 'asWanted' | 'more' | 'tooMuch';
+/** Where free chlorine was measured: where people drink, or in the water that was treated, after its wait. */
+export type ResidualPlace = 'use' | 'treated';
 
 /** Is water clear enough for chlorine: well, just, or not. */
 export type ChlorineClarity = 'clear' | 'just' | 'tooTurbid';
@@ -49,22 +47,26 @@ export function residualAfterWait_mg_per_L(water_pH: number): number {
 }
 
 /**
- * What does a measured residual say? At least 0.2 mg/L and no more than 0.5 where people drink, 1 at the source with the guideline's 5 as the end of all.
+ * What does a measured residual say? Where people drink, 0.2 to 0.5 mg/L is good; in the water that was treated, what is wanted after the wait, up to twice
+ * that. Above the guideline's 5 mg/L it must not be drunk.
  *
  * @param residual_mg_per_L - free chlorine [mg/L], 0 or more
  * @param place - where it was measured
- * @returns the band; ends belong to `asWanted` and `more`
- * @source gtfcc-2019, appendix 14; who-gdwq-2017, guideline value (from memory)
+ * @param water_pH - acidity of the water [pH]; null where not known: as of water that is not alkaline
+ * @returns the band; its ends belong to `good`
+ * @source gtfcc-2019, appendix 14: 0.2 to 0.5 mg/L, 1 at the source; who-gdwq-2017, guideline value (from memory); msf-cholera, appendix 16 (from memory)
  * @example
- * [0.1, 0.2, 0.5, 0.6, 5, 5.1].map((mg) => residualBand(mg, 'use')) // → ['tooLittle', 'asWanted', 'asWanted', 'more', 'more', 'tooMuch']
- * [0.5, 1, 1.5].map((mg) => residualBand(mg, 'source')) // → ['tooLittle', 'asWanted', 'more']
+ * [0, 0.1, 0.2, 0.5, 0.6, 5.1].map((mg) => residualBand(mg, 'use', 7)) // → ['none', 'low', 'good', 'good', 'high', 'tooHigh']
+ * [0.4, 0.5, 1, 1.1].map((mg) => residualBand(mg, 'treated', 7)) // → ['low', 'good', 'good', 'high']
+ * [0.9, 1, 2, 2.1].map((mg) => residualBand(mg, 'treated', 8.2)) // → ['low', 'good', 'good', 'high']
  */
-export function residualBand(residual_mg_per_L: number, place: ResidualPlace): ResidualBand {
-  if (residual_mg_per_L > mostDrunk_mg_per_L) return 'tooMuch';
-  const [least, wanted] =
-    place === 'use' ? [atUse_mg_per_L, tasteAtUse_mg_per_L] : [atSource_mg_per_L, atSource_mg_per_L];
-  if (residual_mg_per_L < least) return 'tooLittle';
-  return residual_mg_per_L <= wanted ? 'asWanted' : 'more';
+export function residualBand(residual_mg_per_L: number, place: ResidualPlace, water_pH: number | null): ResidualBand {
+  if (residual_mg_per_L <= 0) return 'none';
+  if (residual_mg_per_L > mostDrunk_mg_per_L) return 'tooHigh';
+  const wanted = water_pH === null ? afterWait_mg_per_L : residualAfterWait_mg_per_L(water_pH);
+  const [least, most] = place === 'use' ? [atUse_mg_per_L, tasteAtUse_mg_per_L] : [wanted, goodUpTo_factor * wanted];
+  if (residual_mg_per_L < least) return 'low';
+  return residual_mg_per_L <= most ? 'good' : 'high';
 }
 
 /**

@@ -1,7 +1,4 @@
-import { type activeChlorine_fraction, mL_per_L, onePercent_g_per_L, tablet_g } from './constants.ts';
-
-/** Products that stock is made of. */
-export type ChlorineProduct = keyof typeof activeChlorine_fraction;
+import { mL_per_L, onePercent_g_per_L, tablet_g } from './constants.ts';
 
 /**
  * How much stock gives so much water this dose? Milligrams a litre × litres ÷ grams in a litre of stock.

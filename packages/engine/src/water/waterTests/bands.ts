@@ -1,11 +1,14 @@
+import { type GermBand, germBands } from '../../kernel/index.ts';
 import { bandEnds_per_100mL, classEnds_per_100mL, inspectionBands, inspectionQuestions_count } from './constants.ts';
-
-/** How pressing it is to do something, best first. */
-export const riskBands = ['low', 'intermediate', 'high', 'veryHigh'] as const;
-export type RiskBand = (typeof riskBands)[number];
 
 /** Which bands an inspection's score is told in: four of them, or the older three. */
 export type InspectionBandSet = keyof typeof inspectionBands;
+
+/** A sanitary inspection out of ten. */
+export interface InspectionScore {
+  readonly score_count: number;
+  readonly band: GermBand;
+}
 
 /** The older classes of E. coli. */
 export type EcoliClass = 'A' | 'B' | 'C' | 'D' | 'E';
@@ -20,7 +23,7 @@ export type EcoliClass = 'A' | 'B' | 'C' | 'D' | 'E';
  * @example
  * [0.5, 1, 10, 10.9, 100, 101].map(ecoliBand) // → ['low', 'intermediate', 'intermediate', 'high', 'high', 'veryHigh']
  */
-export function ecoliBand(ecoli_per_100mL: number): RiskBand {
+export function ecoliBand(ecoli_per_100mL: number): GermBand {
   if (ecoli_per_100mL < bandEnds_per_100mL.lowBelow) return 'low';
   if (ecoli_per_100mL <= bandEnds_per_100mL.intermediateUpTo) return 'intermediate';
   return ecoli_per_100mL <= bandEnds_per_100mL.highUpTo ? 'high' : 'veryHigh';
@@ -43,21 +46,24 @@ export function ecoliClass(ecoli_per_100mL: number): EcoliClass {
 }
 
 /**
- * In which band is the score of a sanitary inspection: how many of its ten questions were answered with a risk?
+ * What is the score of a sanitary inspection out of ten, and in which band is it? A list of more or fewer than ten questions is brought to ten and rounded up.
  *
- * @param risks_count - risks seen [count], whole, 0 to 10
- * @param bandSet - the set of bands it is told in
- * @returns the band; null where the score is none
- * @law a higher score is never in a better band
+ * @param risks_count - questions answered with a risk [count], whole, 0 to all
+ * @param questions_count - questions asked [count], whole, 1 or more
+ * @param bandSet - the set of bands it is told in: the four of today, or the older three
+ * @returns score_count out of ten [count] and the band; null where the numbers are none
+ * @law more risks are never in a better band
  * @source who-sanitary-inspection, scores (from memory); lloyd-bartram-1991 (from memory)
- * @example
- * [2, 3, 6, 9].map((score) => inspectionBand(score, 'four')) // → ['low', 'intermediate', 'high', 'veryHigh']
- * [3, 4, 7].map((score) => inspectionBand(score, 'older')) // → ['low', 'high', 'veryHigh']
- * inspectionBand(11, 'four') // → null
  */
-export function inspectionBand(risks_count: number, bandSet: InspectionBandSet): RiskBand | null {
-  if (!Number.isInteger(risks_count) || risks_count < 0 || risks_count > inspectionQuestions_count) return null;
-  return inspectionBands[bandSet].find(({ upTo_count }) => risks_count <= upTo_count)!.band;
+export function inspectionBand(
+  risks_count: number,
+  questions_count: number,
+  bandSet: InspectionBandSet = 'four',
+): InspectionScore | null {
+  const isWhole = Number.isInteger(risks_count) && Number.isInteger(questions_count);
+  if (!isWhole || risks_count < 0 || questions_count < 1 || risks_count > questions_count) return null;
+  const score_count = Math.ceil((risks_count * inspectionQuestions_count) / questions_count);
+  return { score_count, band: inspectionBands[bandSet].find(({ upTo_count }) => score_count <= upTo_count)!.band };
 }
 
 /**
@@ -72,7 +78,7 @@ export function inspectionBand(risks_count: number, bandSet: InspectionBandSet):
  * combinedPriority('low', 'veryHigh') // → 'veryHigh'
  * combinedPriority('intermediate', null) // → 'intermediate'
  */
-export function combinedPriority(ecoli: RiskBand | null, inspection: RiskBand | null): RiskBand | null {
+export function combinedPriority(ecoli: GermBand | null, inspection: GermBand | null): GermBand | null {
   if (ecoli === null || inspection === null) return ecoli ?? inspection;
-  return riskBands.indexOf(ecoli) >= riskBands.indexOf(inspection) ? ecoli : inspection;
+  return germBands.indexOf(ecoli) >= germBands.indexOf(inspection) ? ecoli : inspection;
 }

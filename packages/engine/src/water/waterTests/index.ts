@@ -4,9 +4,8 @@ export {
   ecoliBand,
   ecoliClass,
   type InspectionBandSet,
+  type InspectionScore,
   inspectionBand,
-  type RiskBand,
-  riskBands,
 } from './bands.ts';
 export { meanWhenClean_per_sample, samplesByBinomial_count, samplesForClaim_count } from './cleanSamples.ts';
 export { garwoodLimits_count } from './countLimits.ts';
@@ -27,3 +26,4 @@ export {
   type Wells,
 } from './portion.ts';
 export { scatter_fraction } from './scatter.ts';
+export { waterTestsFinding } from './waterTestsFinding.ts';
