@@ -1,6 +1,5 @@
 /** Acidities the tables are read for [pH]. Source: epa-815-r-20-003, tables B-1 and B-2: the first column is for 6 and less (from memory). That nothing under 5 is read is ours: docs/decisions/0218-chlorine-by-the-table.md. */
-export const leastGiardia_pH = 5;
-export const leastVirus_pH = 6;
+export const leastRead_pH = 5;
 export const mostVirus_pH = 10;
 export const virusColumn_pH = 9;
 
@@ -30,6 +29,9 @@ export const older = { factor: 0.2828, powerPH: 2.69, powerChlorine: 0.15, perC:
 
 /** Active chlorine in products as sold [fraction]: of the mass of a powder, and kilograms in a litre of a liquid. Source: gtfcc-2019, appendix 14. Each loses strength with age. */
 export const activeChlorine_fraction = { calciumHypochlorite: 0.7, chlorinatedLime: 0.3, bleach: 0.05 } as const;
+
+/** Bleach of 5 % that the printed recipe takes for a litre of stock of one percent [mL]: right if added to a litre, a quarter too strong if made up to one. Source: gtfcc-2019, appendix 14. */
+export const bleachRecipe_mL = 250;
 
 /** Active chlorine in a tablet of NaDCC as meant for stock [g]. Source: gtfcc-2019, appendix 14. */
 export const tablet_g = 1;

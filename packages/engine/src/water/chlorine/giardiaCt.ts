@@ -1,5 +1,5 @@
 import { isWaterTemperature } from '../../kernel/index.ts';
-import { giardiaTable_log, leastGiardia_pH } from './constants.ts';
+import { giardiaTable_log, leastRead_pH } from './constants.ts';
 import { giardiaTable_mg_min_per_L, giardiaTable_mg_per_L, giardiaTable_pH, tableTemperatures_C } from './ctTables.ts';
 import { type CtReading, noReading, placeDown, placeUp, reading } from './reading.ts';
 
@@ -23,7 +23,7 @@ export function giardiaCt(
 ): CtReading {
   if (!isWaterTemperature(temperature_C)) return noReading('temperature');
   const highest_pH = giardiaTable_pH[giardiaTable_pH.length - 1]!;
-  if (!(water_pH >= leastGiardia_pH && water_pH <= highest_pH)) return noReading('acidity');
+  if (!(water_pH >= leastRead_pH && water_pH <= highest_pH)) return noReading('acidity');
   if (!(residual_mg_per_L > 0 && Number.isFinite(residual_mg_per_L))) return noReading('chlorine');
   if (!(wanted_log > 0 && wanted_log <= giardiaTable_log)) return noReading('logs');
   const byChlorine = giardiaTable_mg_min_per_L[placeDown(tableTemperatures_C, temperature_C)]!;

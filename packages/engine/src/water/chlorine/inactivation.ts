@@ -74,7 +74,7 @@ export function giardiaInactivation(
  *
  * @param ct_mg_min_per_L - chlorine times minutes [mg·min/L], 0 or more
  * @param temperature_C - of the water [C], 0 to 40
- * @param water_pH - acidity of the water [pH], 6 to 10
+ * @param water_pH - acidity of the water [pH], 5 to 10
  * @returns logs of inactivation [log], 0 to 4; null with what is outside the table
  * @law never falls with the chlorine times minutes; never more than the table's figures for two and three logs give
  * @source epa-815-r-20-003, 4 × CT ÷ CT of 99.99 % (from memory)
