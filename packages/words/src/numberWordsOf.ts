@@ -72,6 +72,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   mg_min_per_L: 'units.mg_min_per_L',
   nm: 'units.nm',
   mL: 'units.mL',
+  g: 'units.g',
   number: null,
   count: null,
   factor: null,

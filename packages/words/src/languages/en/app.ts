@@ -1779,6 +1779,7 @@ export const units = {
   "deg": "{amount}°",
   "draw": "{amount} {count, plural, one {draw} other {draws}}",
   "dryDay_per_year": "{amount} {count, plural, one {dry day a year} other {dry days a year}}",
+  "g": "{amount} g",
   "g_per_L": "{amount} g/L",
   "g_per_m2_per_year": "{amount} g/m² a year",
   "h": "{amount} {count, plural, one {hour} other {hours}}",

@@ -1780,6 +1780,7 @@ export const units = {
   "deg": "{amount}°",
   "draw": "{amount} {count, plural, one {sorteo} other {sorteos}}",
   "dryDay_per_year": "{amount} {count, plural, one {día seco al año} other {días secos al año}}",
+  "g": "{amount} g",
   "g_per_L": "{amount} g/L",
   "g_per_m2_per_year": "{amount} g/m² al año",
   "h": "{amount} {count, plural, one {hora} other {horas}}",
