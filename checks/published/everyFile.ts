@@ -15,6 +15,7 @@ import { neighbourRain } from './neighbours.ts';
 import { drainingTank, frictionFactors } from './pipes.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
+import { calledExact, halfInfected, halfInfectedCampylobacter, roofGiardia, whoBurden } from './safety.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
@@ -74,6 +75,11 @@ export const everyFile: readonly PublishedFile[] = [
   hazenVelocities,
   settlingDrop,
   settlingSphere,
+  calledExact,
+  halfInfected,
+  halfInfectedCampylobacter,
+  roofGiardia,
+  whoBurden,
   oldViscosity,
   waterPage,
   waterViscosity,
