@@ -103,10 +103,9 @@ describe('a year of drinking', () => {
           const fast = yearOfDrinking({
             raw_per_L,
             drunk_L_per_day: 1.5,
-            reduction_log10,
             off_days,
-            dirtied: { growth_factor: 1, added_per_L: added },
-            groups: untreated.map((untreated_fraction) => ({ people_factor: 3, untreated_fraction })),
+            dirtied: { growth_factor: 1, comesBack_fraction: 0, added_per_L: added },
+            groups: untreated.map((untreated_fraction) => ({ people_factor: 3, reduction_log10, untreated_fraction })),
             pathogen: germ,
           })!.burden_DALY_per_person_per_year;
           const slow = dayByDay(raw_per_L, 1.5, 10 ** -reduction_log10, off_days, added, untreated, germ);
@@ -199,10 +198,11 @@ describe('derived figures', () => {
         yearOfDrinking({
           raw_per_L,
           drunk_L_per_day: 1,
-          reduction_log10,
           off_days: 0,
           dirtied: null,
-          groups: groups.map(([people_factor, untreated_fraction]) => ({ people_factor, untreated_fraction })),
+          groups: groups.map(([people_factor, untreated_fraction]) => ({
+            ...{ people_factor, reduction_log10, untreated_fraction },
+          })),
           pathogen: germ,
         })!.infected_fraction;
       const [none, full] = [year(0, [[1, 0]]), year(5, [[1, 0]])];

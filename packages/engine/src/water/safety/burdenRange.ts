@@ -1,71 +1,70 @@
-import { quantile, seededDice, uniformDraw } from '../../kernel/index.ts';
-import { rangeDraws_count, shownQuantiles } from './constants.ts';
+import { normalQuantile, quantile, quantileReordering, seededDice, seedFor, uniformDraw } from '../../kernel/index.ts';
+import { goldenStep_fraction, rangeDraws_count, shownQuantiles } from './constants.ts';
 import { type DrinkingGiven, yearOfDrinking } from './yearOfDrinking.ts';
 
-/** Germs in raw water as somebody states them: at best, as a rule, at worst. */
+/** Germs in raw water as somebody states them: as a rule, and the ends of what is likely; nineteen in twenty lie over the low end, and under the high one. */
 export interface RawRange {
-  readonly low_per_L: number;
+  readonly low_per_L: number | null;
   readonly typical_per_L: number;
-  readonly high_per_L: number;
+  readonly high_per_L: number | null;
 }
 
-/** Water a person drinks a day, from those who drink little to those who drink much. */
+/** Water a person drinks a day: as a rule, and what nineteen in twenty do not drink more than. */
 export interface DrunkRange {
-  readonly low_L_per_day: number;
+  readonly usual_L_per_day: number;
   readonly high_L_per_day: number;
 }
 
 /** The burden of disease of a year, when raw water and litres lie within what was stated. */
 export interface BurdenRange {
-  /** With typical raw water and litres half-way. */
-  readonly typical_DALY_per_person_per_year: number;
   readonly middle_DALY_per_person_per_year: number;
   /** Nineteen in twenty draws are no worse: what is judged. */
   readonly judged_DALY_per_person_per_year: number;
 }
 
 /**
- * Which value of raw water does a given share of what may be lie under? A triangle on the logarithm from low to high with its peak at typical. A low of 0 has no logarithm:
- * then low is taken as far under typical as high is over it. A typical value of 0 too: a triangle on the value itself, falling from 0 to high.
+ * Which value lies so many standard deviations from the middle, by the logarithm, when middle and ends are stated? Each side of the middle by itself is lognormal through its own
+ * end. An end that is not stated, or a low end of 0, lies as far off as the other; without either the middle stands alone. A middle of 0 with a high end: 0 below it, and on a straight line above.
  *
- * @param raw - germs at best, as a rule and at worst [organisms/L], 0 or more, not falling
- * @param below_fraction - share that lies under it [fraction], 0 to 1
- * @returns germs [organisms/L]
- * @law between low and high, and never falls with the share
+ * @param low - end that nineteen in twenty lie over [any unit], 0 or more, at most the middle; null: not known
+ * @param middle - half lie under it [same unit], 0 or more
+ * @param high - end that nineteen in twenty lie under [same unit], at least the middle; null: not known
+ * @param deviations - standard deviations from the middle [number]
+ * @returns the value [same unit]
+ * @law the middle at 0, the ends at ±1.645; never falls with the deviations
  * @definition ours: docs/decisions/0225-range-of-raw-water.md
+ * @example
+ * valueWithin(1, 10, 1000, 0) // → 10
+ * valueWithin(null, 10, null, 2) // → 10
  */
-export function rawWithin_per_L(raw: RawRange, below_fraction: number): number {
-  const { low_per_L, typical_per_L, high_per_L } = raw;
-  if (!(low_per_L >= 0 && typical_per_L >= low_per_L && high_per_L >= typical_per_L && high_per_L < Infinity))
-    throw new RangeError('rawWithin_per_L: needs 0 ≤ low ≤ typical ≤ high');
-  if (typical_per_L === 0) return high_per_L * triangle(0, 0, 1, below_fraction);
-  const high = Math.log(high_per_L);
-  const typical = Math.log(typical_per_L);
-  const low = low_per_L > 0 ? Math.log(low_per_L) : typical - (high - typical);
-  const drawn_per_L = Math.exp(triangle(low, typical, high, below_fraction));
-  return Math.min(Math.max(drawn_per_L, low_per_L), high_per_L);
+export function valueWithin(low: number | null, middle: number, high: number | null, deviations: number): number {
+  const isRange = (low ?? 0) <= middle && (high ?? middle) >= middle && (low ?? 0) >= 0 && (high ?? 0) < Infinity;
+  if (!isRange || !(middle >= 0)) throw new RangeError('valueWithin: needs 0 ≤ low ≤ middle ≤ high');
+  const share = deviations / endDeviations;
+  if (middle === 0) return share > 0 ? (high ?? 0) * share : 0;
+  const down = low !== null && low > 0 ? middle / low : null;
+  const up = high === null ? null : high / middle;
+  const ratio = share > 0 ? (up ?? down ?? 1) : (down ?? up ?? 1);
+  return middle * ratio ** share;
 }
 
-/** Quantile of a triangular distribution. */
-function triangle(low: number, peak: number, high: number, below_fraction: number): number {
-  if (!(high > low)) return high;
-  const left_fraction = (peak - low) / (high - low);
-  return below_fraction < left_fraction
-    ? low + Math.sqrt(below_fraction * (high - low) * (peak - low))
-    : high - Math.sqrt((1 - below_fraction) * (high - low) * (high - peak));
-}
+/** Where the ends lie: one in twenty beyond. */
+const endDeviations = normalQuantile({
+  below_fraction: shownQuantiles.judged_fraction,
+  above_fraction: 1 - shownQuantiles.judged_fraction,
+});
 
 /**
- * How heavy is the burden of disease when raw water and litres are only known within limits? Draws of both, each for a whole year; raw water drawn from equal slices of what may
- * be, so that few draws do. The share of draws that is judged is the 95th of a hundred.
+ * How heavy is the burden of disease when raw water and litres are only known within limits? Draws of both, each for a whole year, that fill what may be evenly, so that
+ * few do. The share of draws that is judged is the 95th of a hundred.
  *
  * @param given - as for yearOfDrinking, without raw water and litres
- * @param raw - germs in the raw water at best, as a rule, at worst [organisms/L]
- * @param drunk - litres a person drinks [L/day], low to high
- * @param seed - the seed [number], whole: the same for a site and germ whatever else changes
- * @param draws_count - how many draws [count], at least 1
- * @returns typical, middle and judged burden [DALY/person/year]; null where there are no people
- * @law the same seed gives the same range; more log reduction never makes any of the three worse
+ * @param raw - germs in the raw water as a rule and at its ends [organisms/L]
+ * @param drunk - litres a person drinks as a rule and at most [L/day]
+ * @param seed - the seed [number], whole: the same whatever else changes
+ * @param draws_count - how many draws [count], at least 20
+ * @returns middle and judged burden [DALY/person/year]; null where there are no people
+ * @law the same seed gives the same range; more log reduction never makes either worse
  * @source who-qmra-2016, chance in the chain (from memory)
  * @definition ours: docs/decisions/0225-range-of-raw-water.md
  */
@@ -78,18 +77,56 @@ export function burdenRange(
 ): BurdenRange | null {
   const burdenOf = (raw_per_L: number, drunk_L_per_day: number) =>
     yearOfDrinking({ ...given, raw_per_L, drunk_L_per_day })?.burden_DALY_per_person_per_year ?? null;
-  const litres = (share: number) => drunk.low_L_per_day + share * (drunk.high_L_per_day - drunk.low_L_per_day);
-  const typical = burdenOf(raw.typical_per_L, litres(1 / 2));
-  if (typical === null) return null;
-  const dice = seededDice(seed);
-  const drawn = new Float64Array(draws_count);
-  for (let draw = 0; draw < draws_count; draw++) {
-    const below_fraction = (draw + uniformDraw(dice)) / draws_count;
-    drawn[draw] = burdenOf(rawWithin_per_L(raw, below_fraction), litres(uniformDraw(dice)))!;
+  if (burdenOf(0, 0) === null) return null;
+  const deviations = deviationsOf(seed, draws_count);
+  const raw_per_L = deviations.raw.map((z) => valueWithin(raw.low_per_L, raw.typical_per_L, raw.high_per_L, z));
+  const litres = deviations.drunk.map((z) => valueWithin(null, drunk.usual_L_per_day, drunk.high_L_per_day, z));
+  if ((given.dirtied?.added_per_L ?? 0) > 0) {
+    const burdens = raw_per_L.map((of_per_L, draw) => burdenOf(of_per_L, litres[draw]!)!);
+    return rangeOf((fraction) => quantile(burdens, placeOf(fraction, draws_count)));
   }
+  // Germs and litres meet in their product alone, and more of it is never better: so its quantiles are those of the burden.
+  const doses = raw_per_L.map((of_per_L, draw) => of_per_L * litres[draw]!);
+  return rangeOf((fraction) => burdenOf(quantileReordering(doses, placeOf(fraction, draws_count)), 1)!);
+}
+
+function rangeOf(burdenAt: (fraction: number) => number): BurdenRange {
   return {
-    typical_DALY_per_person_per_year: typical,
-    middle_DALY_per_person_per_year: quantile(drawn, shownQuantiles.middle_fraction),
-    judged_DALY_per_person_per_year: quantile(drawn, shownQuantiles.judged_fraction),
+    middle_DALY_per_person_per_year: burdenAt(shownQuantiles.middle_fraction),
+    judged_DALY_per_person_per_year: burdenAt(shownQuantiles.judged_fraction),
   };
+}
+
+/** Where among draws from the middles of equal slices so many lie below: half a slice is on either side of each. */
+function placeOf(fraction: number, draws_count: number): number {
+  return (draws_count * fraction - 1 / 2) / (draws_count - 1);
+}
+
+/** Standard deviations of raw water and of litres, draw by draw. */
+interface Deviations {
+  readonly raw: Float64Array;
+  readonly drunk: Float64Array;
+}
+
+/** The last ones made: every germ of every site is drawn with the same. */
+let kept: { readonly seed: number; readonly draws_count: number; readonly deviations: Deviations } | null = null;
+
+/** Draws of two normal values that fill what may be evenly: the middle of each of equal slices, and beside it a value a golden step on from draw to draw, from a start of chance. */
+function deviationsOf(seed: number, draws_count: number): Deviations {
+  if (kept?.seed === seed && kept.draws_count === draws_count) return kept.deviations;
+  const dice = seededDice(seedFor(seed, 'rawWater'));
+  const begin = uniformDraw(dice);
+  const raw = new Float64Array(draws_count);
+  const drunk = new Float64Array(draws_count);
+  for (let draw = 0; draw < draws_count; draw++) {
+    raw[draw] = deviationsBelow((draw + 1 / 2) / draws_count);
+    drunk[draw] = deviationsBelow((draw * goldenStep_fraction + begin) % 1);
+  }
+  const deviations: Deviations = { raw, drunk };
+  kept = { seed, draws_count, deviations };
+  return deviations;
+}
+
+function deviationsBelow(below_fraction: number): number {
+  return normalQuantile({ below_fraction, above_fraction: 1 - below_fraction });
 }

@@ -33,7 +33,10 @@ export const weightsOver_ratio = 1e250;
 export const greatestDose_organisms = 1e15;
 
 /** Draws of raw water and of litres for a range [count]. Ours: docs/decisions/0225-range-of-raw-water.md. */
-export const rangeDraws_count = 1000;
+export const rangeDraws_count = 500;
+
+/** From draw to draw the second of two values moves on by the golden section of what may be [fraction]. Ours: (√5 − 1) ÷ 2 never comes near to where it was. */
+export const goldenStep_fraction = (Math.sqrt(5) - 1) / 2;
 
 /** Shares of the draws that are told: the middle, and the one that is judged [fraction]. Ours: docs/decisions/0225-range-of-raw-water.md. */
 export const shownQuantiles = { middle_fraction: 0.5, judged_fraction: 0.95 } as const;

@@ -1,48 +1,51 @@
 import { describe, expect, it } from 'vitest';
-import { type Barrier, creditedReductions, rowReductions } from './creditedReductions.ts';
+import type { StatedReductions } from '../../kernel/index.ts';
+import { creditedReductions, rowReductions } from './creditedReductions.ts';
 
-const cartridge: Barrier = {
-  barrierId: 'F1',
-  evidence: 'challengeTest',
-  claimed: { bacteria_log10: 8, viruses_log10: 3.5, protozoa_log10: null },
-  most: null,
+const tested: StatedReductions = {
+  ...{ bacteria_log10: 8, viruses_log10: 3.5, protozoa_log10: null },
+  ...{ evidence: 'challengeTest', source: 'a laboratory' },
 };
 const nothing = { bacteria_log10: 0, viruses_log10: 0, protozoa_log10: 0 };
+const membrane = { kind: 'membrane', stated: tested, most: null } as const;
 
 describe('creditedReductions', () => {
-  it('is what is claimed, up to 6, and nothing where nothing is claimed', () => {
-    expect(creditedReductions(cartridge)).toEqual({ bacteria_log10: 6, viruses_log10: 3.5, protozoa_log10: 0 });
+  it('is what is stated, up to 6, and nothing where nothing is stated', () => {
+    expect(creditedReductions(membrane)).toEqual({ bacteria_log10: 6, viruses_log10: 3.5, protozoa_log10: 0 });
   });
 
-  it('is nothing without evidence, whatever is claimed', () => {
-    expect(creditedReductions({ ...cartridge, evidence: 'none' })).toEqual(nothing);
+  it('is nothing without evidence, whatever is stated', () => {
+    for (const evidence of ['none', null] as const)
+      expect(creditedReductions({ ...membrane, stated: { ...tested, evidence } })).toEqual(nothing);
   });
 
-  it('is no more than what its own test can see', () => {
-    const most = { bacteria_log10: 2.1, viruses_log10: null, protozoa_log10: 0 };
-    expect(creditedReductions({ ...cartridge, evidence: 'credited', most })).toEqual({
+  it('has no viruses of a membrane without a challenge test, and those of another barrier', () => {
+    const stated = { ...tested, evidence: 'credited' } as const;
+    expect(creditedReductions({ ...membrane, stated }).viruses_log10).toBe(0);
+    expect(creditedReductions({ ...membrane, stated }).bacteria_log10).toBe(6);
+    expect(creditedReductions({ kind: 'ultraviolet', stated, most: null }).viruses_log10).toBe(3.5);
+  });
+
+  it('is no more than its own most', () => {
+    const most = { bacteria_log10: 2.1, viruses_log10: 9, protozoa_log10: 0 };
+    expect(creditedReductions({ ...membrane, most })).toEqual({
       bacteria_log10: 2.1,
       viruses_log10: 3.5,
       protozoa_log10: 0,
     });
   });
 
-  it('never credits a claim under 0, one that is no number, or a most under 0', () => {
-    const claimed = { bacteria_log10: -1, viruses_log10: Number.NaN, protozoa_log10: 4 };
-    const most = { bacteria_log10: null, viruses_log10: null, protozoa_log10: -3 };
-    expect(creditedReductions({ ...cartridge, claimed, most })).toEqual(nothing);
+  it('never credits what is stated under 0, what is no number, or a most under 0', () => {
+    const stated = { ...tested, bacteria_log10: -1, viruses_log10: Number.NaN, protozoa_log10: 4 };
+    expect(creditedReductions({ ...membrane, stated, most: { ...nothing, protozoa_log10: -3 } })).toEqual(nothing);
   });
 });
 
 describe('rowReductions', () => {
-  it('adds up what each is credited with', () => {
-    const chlorine: Barrier = {
-      barrierId: 'chlorine',
-      evidence: 'credited',
-      claimed: { bacteria_log10: 3, viruses_log10: 4, protozoa_log10: 0 },
-      most: null,
-    };
-    expect(rowReductions([cartridge, chlorine])).toEqual({ bacteria_log10: 9, viruses_log10: 7.5, protozoa_log10: 0 });
+  it('adds up', () => {
+    const chlorine = { bacteria_log10: 3, viruses_log10: 4, protozoa_log10: 0.5 };
+    const both = rowReductions([creditedReductions(membrane), chlorine]);
+    expect(both).toEqual({ bacteria_log10: 9, viruses_log10: 7.5, protozoa_log10: 0.5 });
     expect(rowReductions([])).toEqual(nothing);
   });
 });

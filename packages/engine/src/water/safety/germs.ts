@@ -1,5 +1,4 @@
-/** The classes of germs a barrier is judged by. */
-export type GermClass = 'bacteria' | 'viruses' | 'protozoa';
+import type { GermClass, Pathogen } from '../../kernel/index.ts';
 
 /** How a dose infects: each organism with one chance; with one that differs from person to person, as approximated for β well over 1 and over α; or exactly so. */
 export type DoseResponse =
@@ -8,7 +7,7 @@ export type DoseResponse =
 
 /** A germ that stands for its class. */
 export interface ReferencePathogen {
-  readonly pathogenId: PathogenId;
+  readonly pathogenId: Pathogen | 'norovirus';
   readonly germs: GermClass;
   readonly response: DoseResponse;
   /** Share of those infected who fall ill. */
@@ -19,4 +18,3 @@ export interface ReferencePathogen {
   readonly susceptible_fraction: number;
   readonly source: string;
 }
-export type PathogenId = 'cryptosporidium' | 'campylobacter' | 'rotavirus' | 'norovirus';

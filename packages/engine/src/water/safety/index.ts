@@ -1,4 +1,10 @@
-export { type BurdenRange, burdenRange, type DrunkRange, type RawRange, rawWithin_per_L } from './burdenRange.ts';
+export {
+  type BurdenRange,
+  burdenRange,
+  type DrunkRange,
+  type RawRange,
+  valueWithin,
+} from './burdenRange.ts';
 export {
   australianPathogens,
   type GuidelineValue,
@@ -8,7 +14,7 @@ export {
   type Substance,
   tolerableBurden_DALY_per_person_per_year,
 } from './constants.ts';
-export { type Barrier, type BarrierEvidence, creditedReductions, rowReductions } from './creditedReductions.ts';
+export { creditedReductions, rowReductions, type StatedBarrier } from './creditedReductions.ts';
 export {
   betaPoissonInfection_fraction,
   doseThatInfects_organisms,
@@ -17,7 +23,7 @@ export {
   lowDoseInfection_fraction,
 } from './doseResponse.ts';
 export { exactBetaPoisson_fraction } from './exactBetaPoisson.ts';
-export type { DoseResponse, GermClass, PathogenId, ReferencePathogen } from './germs.ts';
+export type { DoseResponse, ReferencePathogen } from './germs.ts';
 export {
   meanReduction_log10,
   type ParallelCartridge,
@@ -25,16 +31,10 @@ export {
   reductionWithDaysOff_log10,
   type WaterShare,
 } from './meanReduction.ts';
+export { type OverGuideline, overGuideline } from './overGuideline.ts';
 export { performanceTier_count } from './performanceTier.ts';
-export type { Reductions, StatedReductions } from './reductions.ts';
-export {
-  type ChemistryWarning,
-  type ChemistryWarningCode,
-  type CollectionGiven,
-  collectionWarnings,
-  type OverGuideline,
-  overGuideline,
-} from './roofChemistry.ts';
+export { type RoofLooked, type RoofWarningCode, roofWarnings } from './roofWarnings.ts';
+export { type SafetyGiven, safetyFinding } from './safetyFinding.ts';
 export { staysInWater, type TreatmentKind, type WaterTrouble } from './staysInWater.ts';
 export {
   type DaysAtRisk,
@@ -47,6 +47,7 @@ export {
   type DirtiedAgain,
   type DrinkersGroup,
   type DrinkingGiven,
+  drunk_per_L,
   type EffectiveReduction,
   effectiveReductions,
   type MeanOf,

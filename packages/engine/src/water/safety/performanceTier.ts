@@ -1,5 +1,5 @@
+import type { ProtectionTier, Reductions } from '../../kernel/index.ts';
 import { tierThreeStars, tierTwoStars } from './constants.ts';
-import type { Reductions } from './reductions.ts';
 
 /**
  * In which tier of household water treatment does a log reduction stand? Three stars: highly protective. Two: protective. One: the two-star figure for two of the
@@ -10,7 +10,7 @@ import type { Reductions } from './reductions.ts';
  * @law more log reduction of a class never takes a star away
  * @source who-hwt-2011, performance tiers (from memory)
  */
-export function performanceTier_count(reductions: Reductions): 0 | 1 | 2 | 3 {
+export function performanceTier_count(reductions: Reductions): ProtectionTier {
   const met = (tier: Reductions) =>
     (Object.keys(tier) as (keyof Reductions)[]).filter((field) => reductions[field] >= tier[field]).length;
   if (met(tierThreeStars) === 3) return 3;

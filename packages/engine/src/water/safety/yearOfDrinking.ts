@@ -3,19 +3,23 @@ import { doseThatInfects_organisms, infection_fraction } from './doseResponse.ts
 import type { ReferencePathogen } from './germs.ts';
 import { type YearlyBurden, yearlyBurden, yearlyInfection_fraction } from './yearlyBurden.ts';
 
-/** People who treat the same share of what they drink. */
+/** People whose water is treated alike. */
 export interface DrinkersGroup {
   /** How many they are, as a share of all or a count. */
   readonly people_factor: number;
+  /** What is taken out of the water they treat. */
+  readonly reduction_log10: number;
   /** Share of the water they drink that no treatment reached: 1 of those who never treat, 0 of those who always do. */
   readonly untreated_fraction: number;
 }
 
 /** What makes clean water dirty again before it is drunk: hands, cups, an open container. */
 export interface DirtiedAgain {
-  /** Germs in it grow or are lost by so much; 1 where nothing happens. */
+  /** Germs left in it grow or are lost by so much; 1 where nothing happens. */
   readonly growth_factor: number;
-  /** Germs that come in, in each litre drunk. */
+  /** Share of the raw water's germs that come back. */
+  readonly comesBack_fraction: number;
+  /** Germs that come from elsewhere, in each litre drunk. */
   readonly added_per_L: number;
 }
 
@@ -23,7 +27,6 @@ export interface DirtiedAgain {
 export interface DrinkingGiven {
   readonly raw_per_L: number;
   readonly drunk_L_per_day: number;
-  readonly reduction_log10: number;
   /** Days of the year without treatment for everyone. */
   readonly off_days: number;
   readonly dirtied: DirtiedAgain | null;
@@ -35,11 +38,11 @@ export interface DrinkingGiven {
  * What does a year of drinking do to people? The risk of a year is worked for each group of people by itself and then averaged: those who skip treatment have a
  * dose of their own, and a mean of doses would make far too much or too little of them. Days without treatment are days of everyone's year.
  *
- * @param given - raw water [organisms/L], litres drunk [L/day], log reduction [log10], days off [days], groups of people
+ * @param given - raw water [organisms/L], litres drunk [L/day], days off [days], groups of people with their log reductions [log10]
  * @returns share infected and ill [fraction], burden [DALY/person/year], as a mean over people; null where there are no people
  * @law more log reduction never makes it worse; more skipping, more days off or more dirt never make it better
- * @source who-gdwq-4, Table 7.4 (from memory); brown-clasen-2012; docs/decisions/0223-people-who-skip.md
- * @definition group by group, then averaged
+ * @source who-gdwq-4, Table 7.4 (from memory); brown-clasen-2012
+ * @definition group by group, then averaged: docs/decisions/0223-people-who-skip.md
  */
 export function yearOfDrinking(given: DrinkingGiven): YearlyBurden | null {
   const groups = given.groups.filter(({ people_factor }) => people_factor > 0);
@@ -48,6 +51,22 @@ export function yearOfDrinking(given: DrinkingGiven): YearlyBurden | null {
   const infected = groups.reduce((sum, group) => sum + group.people_factor * infectedOfGroup(group, given), 0);
   return yearlyBurden(infected / people_factor, given.pathogen);
 }
+
+/**
+ * How many germs are in a litre as it is drunk?
+ *
+ * @param given - raw water [organisms/L] and what comes back into it
+ * @param left_fraction - share of the germs that is left of the raw water's [fraction]
+ * @returns germs [organisms/L]
+ * @law never falls with any of them
+ * @definition raw × (left × growth + what comes back) + what comes from elsewhere
+ */
+export function drunk_per_L(given: Pick<DrinkingGiven, 'raw_per_L' | 'dirtied'>, left_fraction: number): number {
+  const { growth_factor, comesBack_fraction, added_per_L } = given.dirtied ?? cleanCup;
+  return given.raw_per_L * (left_fraction * growth_factor + comesBack_fraction) + added_per_L;
+}
+
+const cleanCup: DirtiedAgain = { growth_factor: 1, comesBack_fraction: 0, added_per_L: 0 };
 
 /** Which mean a log reduction for display is of: of the dose people take in, or of the share infected in a year. */
 export type MeanOf = 'dose' | 'risk';
@@ -68,45 +87,40 @@ export interface EffectiveReduction {
  * @source enger-2013, mean of the dose
  */
 export function effectiveReductions(given: DrinkingGiven): readonly EffectiveReduction[] {
-  const raw_organisms = given.raw_per_L * given.drunk_L_per_day;
-  const reductionTo = (dose_organisms: number) =>
-    dose_organisms > 0 && dose_organisms < Infinity && raw_organisms > 0
-      ? Math.log10(raw_organisms / dose_organisms)
-      : null;
   const year = yearOfDrinking(given);
-  if (year === null)
-    return [
-      { mean: 'dose', reduction_log10: null },
-      { mean: 'risk', reduction_log10: null },
-    ];
-  const ofDay_fraction = -Math.expm1(Math.log1p(-year.infected_fraction) / yearOfDrinking_days);
+  const ofDay_fraction = year === null ? 1 : -Math.expm1(Math.log1p(-year.infected_fraction) / yearOfDrinking_days);
+  const asMany_organisms = doseThatInfects_organisms(ofDay_fraction, given.pathogen.response);
   return [
-    { mean: 'dose', reduction_log10: reductionTo(meanDose_organisms(given)) },
-    {
-      mean: 'risk',
-      reduction_log10: reductionTo(doseThatInfects_organisms(ofDay_fraction, given.pathogen.response)),
-    },
+    { mean: 'dose', reduction_log10: year === null ? null : reductionTo(meanDose_organisms(given), given) },
+    { mean: 'risk', reduction_log10: reductionTo(asMany_organisms, given) },
   ];
+}
+
+function reductionTo(dose_organisms: number, { raw_per_L, drunk_L_per_day }: DrinkingGiven): number | null {
+  const raw_organisms = raw_per_L * drunk_L_per_day;
+  if (!(dose_organisms > 0 && dose_organisms < Infinity && raw_organisms > 0)) return null;
+  return Math.log10(raw_organisms / dose_organisms);
 }
 
 function daysOff(given: DrinkingGiven): number {
   return Math.min(Math.max(given.off_days, 0), yearOfDrinking_days);
 }
 
-/** What is taken in on a day with so much of the water untreated. */
-function dose_organisms(untreated_fraction: number, given: DrinkingGiven): number {
-  const left_fraction = untreated_fraction + (1 - untreated_fraction) * 10 ** -given.reduction_log10;
-  const { growth_factor, added_per_L } = given.dirtied ?? { growth_factor: 1, added_per_L: 0 };
-  return given.drunk_L_per_day * (given.raw_per_L * left_fraction * growth_factor + added_per_L);
+/** What a person of a group takes in on a day on which water is treated; of everybody on another day. */
+function dose_organisms(group: Pick<DrinkersGroup, 'reduction_log10' | 'untreated_fraction'>, given: DrinkingGiven) {
+  const { untreated_fraction, reduction_log10 } = group;
+  const left_fraction = untreated_fraction + (1 - untreated_fraction) * 10 ** -reduction_log10;
+  return given.drunk_L_per_day * drunk_per_L(given, left_fraction);
 }
 
-function infectedOfGroup({ untreated_fraction }: DrinkersGroup, given: DrinkingGiven): number {
+const onDaysOff = { reduction_log10: 0, untreated_fraction: 1 } as const;
+
+function infectedOfGroup(group: DrinkersGroup, given: DrinkingGiven): number {
   const off_days = daysOff(given);
-  const infectedWith = (untreated: number) =>
-    infection_fraction(dose_organisms(untreated, given), given.pathogen.response);
+  const infectedBy = (dose: number) => infection_fraction(dose, given.pathogen.response);
   return yearlyInfection_fraction([
-    { days: yearOfDrinking_days - off_days, infected_fraction: infectedWith(untreated_fraction) },
-    { days: off_days, infected_fraction: infectedWith(1) },
+    { days: yearOfDrinking_days - off_days, infected_fraction: infectedBy(dose_organisms(group, given)) },
+    { days: off_days, infected_fraction: off_days > 0 ? infectedBy(dose_organisms(onDaysOff, given)) : 0 },
   ]);
 }
 
@@ -116,8 +130,10 @@ function meanDose_organisms(given: DrinkingGiven): number {
   const people_factor = groups.reduce((sum, group) => sum + group.people_factor, 0);
   const off_days = daysOff(given);
   const onDays = groups.reduce(
-    (sum, group) => sum + (group.people_factor / people_factor) * dose_organisms(group.untreated_fraction, given),
+    (sum, group) => sum + (group.people_factor / people_factor) * dose_organisms(group, given),
     0,
   );
-  return ((yearOfDrinking_days - off_days) * onDays + off_days * dose_organisms(1, given)) / yearOfDrinking_days;
+  return (
+    ((yearOfDrinking_days - off_days) * onDays + off_days * dose_organisms(onDaysOff, given)) / yearOfDrinking_days
+  );
 }

@@ -1,0 +1,1 @@
+export { type DaysAhead, type WearGiven, wearFindings } from './wearFindings.ts';
