@@ -67,8 +67,8 @@ describe('burdenRange', () => {
     const small = { ...given, off_days: 0, groups: [{ people_factor: 1, reduction_log10: 4, untreated_fraction: 0 }] };
     const { judged_DALY_per_person_per_year: judged } = burdenRange(small, range, wide, 7)!;
     const point = yearOfDrinking({ ...small, raw_per_L: 1e-3, drunk_L_per_day: 1 })!.burden_DALY_per_person_per_year;
-    // Two decades and one decade to the 95th of a hundred: √(2² + 1²) together.
-    expect(Math.abs(Math.log10(judged / point) - Math.sqrt(5))).toBeLessThan(0.02);
+    // Two decades and one decade to the 95th of a hundred: √(2² + 1²) together, within what 1,000 draws can tell.
+    expect(Math.abs(Math.log10(judged / point) - Math.sqrt(5))).toBeLessThan(0.05);
   });
 
   it('is the same for the same seed and differs for another, and comes to the same draw by draw', () => {

@@ -1,4 +1,4 @@
-import { normalQuantile, quantile, quantileReordering, seededDice, seedFor, uniformDraw } from '../../kernel/index.ts';
+import { normalQuantile, quantileReordering, seededDice, seedFor, uniformDraw } from '../../kernel/index.ts';
 import { goldenStep_fraction, rangeDraws_count, shownQuantiles } from './constants.ts';
 import { type DrinkingGiven, yearOfDrinking } from './yearOfDrinking.ts';
 
@@ -79,15 +79,25 @@ export function burdenRange(
     yearOfDrinking({ ...given, raw_per_L, drunk_L_per_day })?.burden_DALY_per_person_per_year ?? null;
   if (burdenOf(0, 0) === null) return null;
   const deviations = deviationsOf(seed, draws_count);
-  const raw_per_L = deviations.raw.map((z) => valueWithin(raw.low_per_L, raw.typical_per_L, raw.high_per_L, z));
-  const litres = deviations.drunk.map((z) => valueWithin(null, drunk.usual_L_per_day, drunk.high_L_per_day, z));
-  if ((given.dirtied?.added_per_L ?? 0) > 0) {
-    const burdens = raw_per_L.map((of_per_L, draw) => burdenOf(of_per_L, litres[draw]!)!);
-    return rangeOf((fraction) => quantile(burdens, placeOf(fraction, draws_count)));
+  const rawAt = (z: number) => valueWithin(raw.low_per_L, raw.typical_per_L, raw.high_per_L, z);
+  const litresAt = (z: number) => valueWithin(null, drunk.usual_L_per_day, drunk.high_L_per_day, z);
+  if (raw.typical_per_L === 0 || (given.dirtied?.added_per_L ?? 0) > 0) {
+    const burdens = deviations.raw.map((z, draw) => burdenOf(rawAt(z), litresAt(deviations.drunk[draw]!))!);
+    return rangeOf((fraction) => quantileReordering(burdens, placeOf(fraction, draws_count)));
   }
   // Germs and litres meet in their product alone, and more of it is never better: so its quantiles are those of the burden.
-  const doses = raw_per_L.map((of_per_L, draw) => of_per_L * litres[draw]!);
-  return rangeOf((fraction) => burdenOf(quantileReordering(doses, placeOf(fraction, draws_count)), 1)!);
+  const [ofRaw, ofLitres] = [stepsOf(rawAt), stepsOf(litresAt)];
+  const logDoses = deviations.raw.map((z, draw) => ofRaw(z) + ofLitres(deviations.drunk[draw]!));
+  const usual = raw.typical_per_L * drunk.usual_L_per_day;
+  return rangeOf(
+    (fraction) => burdenOf(usual * Math.exp(quantileReordering(logDoses, placeOf(fraction, draws_count))), 1)!,
+  );
+}
+
+/** The logarithm of a value over its middle, by standard deviations: a straight line on either side. */
+function stepsOf(valueAt: (deviations: number) => number): (deviations: number) => number {
+  const [up, down] = [Math.log(valueAt(1) / valueAt(0)), Math.log(valueAt(0) / valueAt(-1))];
+  return (deviations) => deviations * (deviations > 0 ? up : down);
 }
 
 function rangeOf(burdenAt: (fraction: number) => number): BurdenRange {

@@ -33,7 +33,7 @@ export const weightsOver_ratio = 1e250;
 export const greatestDose_organisms = 1e15;
 
 /** Draws of raw water and of litres for a range [count]. Ours: docs/decisions/0225-range-of-raw-water.md. */
-export const rangeDraws_count = 500;
+export const rangeDraws_count = 1000;
 
 /** From draw to draw the second of two values moves on by the golden section of what may be [fraction]. Ours: (√5 − 1) ÷ 2 never comes near to where it was. */
 export const goldenStep_fraction = (Math.sqrt(5) - 1) / 2;
