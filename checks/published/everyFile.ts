@@ -37,6 +37,7 @@ import { drainingTank, frictionFactors } from './pipes.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { allowedExceedances, germBandsPrinted, inspectionScores, membraneTable } from './samples.ts';
+import { calledExact, halfInfected, halfInfectedCampylobacter, roofGiardia, whoBurden } from './safety.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
@@ -97,6 +98,11 @@ export const everyFile: readonly PublishedFile[] = [
   hazenVelocities,
   settlingDrop,
   settlingSphere,
+  calledExact,
+  halfInfected,
+  halfInfectedCampylobacter,
+  roofGiardia,
+  whoBurden,
   oldViscosity,
   ...treatmentFiles,
   waterPage,

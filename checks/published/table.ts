@@ -6,6 +6,7 @@ import * as head from '../../packages/engine/src/water/head/index.ts';
 import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
+import * as safety from '../../packages/engine/src/water/safety/index.ts';
 import * as settling from '../../packages/engine/src/water/settling/index.ts';
 import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
@@ -26,6 +27,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   people,
   rain,
   roof,
+  safety,
   settling,
   stand,
   storage,

@@ -9,6 +9,7 @@ export * from './water/head/index.ts';
 export * from './water/people/index.ts';
 export * from './water/rain/index.ts';
 export * from './water/roof/index.ts';
+export * from './water/safety/index.ts';
 export * from './water/settling/index.ts';
 export * from './water/stand/index.ts';
 export * from './water/storage/index.ts';
