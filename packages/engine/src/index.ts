@@ -13,3 +13,4 @@ export * from './water/settling/index.ts';
 export * from './water/stand/index.ts';
 export * from './water/storage/index.ts';
 export * from './water/storm/index.ts';
+export * from './water/wear/index.ts';
