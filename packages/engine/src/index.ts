@@ -5,6 +5,7 @@ export * from './plan.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';
 export { type OtherStations, otherStations, type StationsGiven } from './siteStations.ts';
+export { siteWear } from './siteWear.ts';
 export * from './water/head/index.ts';
 export * from './water/people/index.ts';
 export * from './water/rain/index.ts';

@@ -131,6 +131,8 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     settling: rest?.settling ?? [],
     head: rest?.head ?? [],
     stands: rest?.stands ?? [],
+    treatment: rest?.treatment ?? [],
+    safety: rest?.safety ?? null,
     standGate: standGateOf(site, programme.today ?? null),
     cautions: cautionsOf(site, heaviest, (rest?.stands ?? []).length > 0),
     heaviestPiece: heaviest,
@@ -328,6 +330,7 @@ const notJudged: Readonly<Record<Station, StationVerdict>> = {
   stand: 'notJudged',
   treatmentUnit: 'notJudged',
   tap: 'notJudged',
+  cup: 'notJudged',
 };
 
 /** What the day that asks for most asks of each body of water, by its first tank [L/day]. */

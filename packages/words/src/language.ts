@@ -18,6 +18,7 @@ import type { HeadSaid } from './sentences/headFindings.ts';
 import type { SettlingSaid } from './sentences/settlingFindings.ts';
 import type { StandWords } from './sentences/standFindings.ts';
 import type { StormWords } from './sentences/stormFindings.ts';
+import type { WearSaid } from './sentences/wearFindings.ts';
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -50,6 +51,8 @@ export interface FindingWords extends DrainageWords, StandWords, StormWords {
   settling(finding: SettlingSaid): string;
   /** Whether water comes to the taps, in a few sentences. */
   head(finding: HeadSaid): string;
+  /** When the cartridges of one treatment unit are due. */
+  wear(finding: WearSaid): string;
 }
 
 /** What a severity is called, and so many of it. */

@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1478,7 +1478,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1648,7 +1648,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2056,6 +2056,11 @@ export interface paths {
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
                                          */
+                                        cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
                                         gutter: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                         /**
                                          * @description A station not modelled yet is notJudged and does not count.
@@ -2251,7 +2256,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -3039,7 +3044,7 @@ export interface components {
                         low: number;
                     } | null;
                     /** @enum {string} */
-                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                     unit: string;
                     value: number;
                 } | null;
@@ -3108,6 +3113,11 @@ export interface components {
                 siteId: string;
                 standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -3280,7 +3290,7 @@ export interface components {
                         low: number;
                     } | null;
                     /** @enum {string} */
-                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                     unit: string;
                     value: number;
                 } | null;
@@ -3349,6 +3359,11 @@ export interface components {
                 siteId: string;
                 standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -3664,7 +3679,7 @@ export interface components {
             /** @description The changes in words. */
             about: string;
             /** @description Stations that do not hold with it and are not in its verdict. */
-            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
             /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
@@ -3798,7 +3813,7 @@ export interface components {
             /** @description The changes in words. */
             about: string;
             /** @description Stations that do not hold with it and are not in its verdict. */
-            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
             /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
@@ -4408,7 +4423,7 @@ export interface components {
             /** @description Null where the site is neither short nor tight. */
             remedies: {
                 /** @description Stations that stay short, tight or unknown whatever is changed. */
-                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -4468,6 +4483,11 @@ export interface components {
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["stand"][];
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -5242,7 +5262,7 @@ export interface components {
             /** @description Null where the site is neither short nor tight. */
             remedies: {
                 /** @description Stations that stay short, tight or unknown whatever is changed. */
-                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -5302,6 +5322,11 @@ export interface components {
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["standInput"][];
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -5372,7 +5397,7 @@ export interface components {
                     low: number;
                 } | null;
                 /** @enum {string} */
-                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                 unit: string;
                 value: number;
             } | null;
@@ -5445,6 +5470,11 @@ export interface components {
              */
             standGate: "notNeeded" | "closed" | "open";
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -5510,7 +5540,7 @@ export interface components {
                     low: number;
                 } | null;
                 /** @enum {string} */
-                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                 unit: string;
                 value: number;
             } | null;
@@ -5583,6 +5613,11 @@ export interface components {
              */
             standGate: "notNeeded" | "closed" | "open";
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}

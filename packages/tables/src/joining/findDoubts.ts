@@ -3,7 +3,26 @@ import { type FolderTableName, folderTables } from '../contract/allTables.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows a site is judged by; those of one station alone put that station in doubt. */
-const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'gutters', 'downpipes', 'pipes'] as const;
+const siteTables = [
+  'sites',
+  'roofs',
+  'diverters',
+  'tanks',
+  'demand',
+  'gutters',
+  'downpipes',
+  'pipes',
+  'treatmentUnits',
+  'cartridges',
+  'flowReadings',
+  'pressureTests',
+  'rawWater',
+  'barriers',
+  'waterTests',
+  'testPortions',
+  'inspections',
+  'chlorination',
+] as const;
 
 /** A station that can be in doubt while the rest of a site is judged. */
 type Beside = keyof SiteFacts['doubtsBeside'];
@@ -13,6 +32,16 @@ const tablesBeside: Partial<Record<FolderTableName, Beside>> = {
   gutters: 'drainage',
   downpipes: 'drainage',
   pipes: 'head',
+  treatmentUnits: 'treatment',
+  cartridges: 'treatment',
+  flowReadings: 'treatment',
+  pressureTests: 'treatment',
+  rawWater: 'safety',
+  barriers: 'safety',
+  waterTests: 'safety',
+  testPortions: 'safety',
+  inspections: 'safety',
+  chlorination: 'safety',
 };
 const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Beside>>>> = {
   sites: {
@@ -22,6 +51,9 @@ const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Bes
     handPump: 'head',
     windSpeed_m_per_s: 'stand',
     windExposure: 'stand',
+    skipping_fraction: 'safety',
+    daysOff_per_year: 'safety',
+    altitude_m: 'safety',
   },
   roofs: {
     wallAbove_m2: 'drainage',
@@ -29,6 +61,10 @@ const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Bes
     fragile: 'drainage',
     pitch_deg: 'drainage',
     eaveHeight_m: 'drainage',
+    coating: 'safety',
+    lead: 'safety',
+    asbestos: 'safety',
+    underTrees: 'safety',
   },
   diverters: { chamberBore_mm: 'drainage', drainHole_mm: 'drainage' },
   tanks: {
@@ -52,7 +88,14 @@ const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Bes
 };
 
 /** Nothing beside is in doubt. */
-export const noDoubtsBeside: SiteFacts['doubtsBeside'] = { drainage: [], settling: [], stand: [], head: [] };
+export const noDoubtsBeside: SiteFacts['doubtsBeside'] = {
+  drainage: [],
+  settling: [],
+  stand: [],
+  head: [],
+  treatment: [],
+  safety: [],
+};
 
 /** Doubts of one site and those of every site. */
 export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubtsBeside']): SiteFacts['doubtsBeside'] {
@@ -61,6 +104,8 @@ export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubt
     settling: [...own.settling, ...ofAll.settling],
     stand: [...own.stand, ...ofAll.stand],
     head: [...own.head, ...ofAll.head],
+    treatment: [...own.treatment, ...ofAll.treatment],
+    safety: [...own.safety, ...ofAll.safety],
   };
 }
 

@@ -1,21 +1,25 @@
-import type {
-  DemandPurpose,
-  DesignSettings,
-  DiverterFacts,
-  DownpipeFacts,
-  GutterFacts,
-  PipeFacts,
-  Place,
-  PresenceCalendar,
-  RoofFacts,
-  SecondSourceFacts,
-  SiteFacts,
-  TankFacts,
-  Target,
+import {
+  type DemandPurpose,
+  type DesignSettings,
+  type DiverterFacts,
+  type DownpipeFacts,
+  type GutterFacts,
+  noTreatment,
+  type PipeFacts,
+  type Place,
+  type PresenceCalendar,
+  type RoofFacts,
+  type SecondSourceFacts,
+  type SiteFacts,
+  type SiteSafetyFacts,
+  type TankFacts,
+  type Target,
 } from '@eavewell/engine';
 import { downpipeOf, gutterOf, pipeOf, roofOf, tankOf } from './factsOfRows.ts';
 import { type Doubts, noDoubtsBeside, together } from './findDoubts.ts';
+import { SafetyBySite } from './safetyBySite.ts';
 import type { TablesRead } from './tablesRead.ts';
+import { TreatmentBySite } from './treatmentBySite.ts';
 
 /** Rows by the site they are about; the programme's own under ''. */
 function bySite<R extends { readonly row: number; readonly values: { readonly siteId: string | null } }>(
@@ -41,6 +45,7 @@ interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'
   readonly calendarId: string | null;
   readonly secondSourceId: string | null;
   readonly nearSecondSource: string | null;
+  readonly ofRow: Pick<SiteSafetyFacts, 'skipping_fraction' | 'daysOff_per_year' | 'altitude_m'>;
 }
 
 /** The second sources, by id. */
@@ -104,6 +109,8 @@ class SiteJoiner {
   private readonly sources: ReadonlyMap<string, SecondSourceFacts>;
   private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
   private readonly targets: ReadonlyMap<string, Target>;
+  readonly treatment: TreatmentBySite;
+  readonly safety: SafetyBySite;
   private readonly unlinked: ReadonlySet<string>;
   private readonly doubts: Doubts;
 
@@ -120,6 +127,8 @@ class SiteJoiner {
     this.sources = sourcesById(tables);
     this.calendars = calendarsById(tables);
     this.targets = targetsByClass(tables, settings.target);
+    this.treatment = new TreatmentBySite(tables, unlinked);
+    this.safety = new SafetyBySite(tables, unlinked);
     this.unlinked = unlinked;
     this.doubts = doubts;
   }
@@ -183,7 +192,12 @@ class SiteJoiner {
     const own = together(beside.get(siteId) ?? noDoubtsBeside, besideOfAll);
     const storms = [...(stormsByGauge.get(gaugeId ?? '') ?? []), ...(gaugeId ? (stormsByGauge.get('') ?? []) : [])];
     const hasGutters = this.gutters.has(siteId) || this.downpipes.has(siteId);
-    return hasGutters && storms.length > 0 ? { ...own, drainage: [...own.drainage, ...storms] } : own;
+    const parts = this.treatment.partsOf(siteId).flatMap((partId) => this.doubts.byPart.get(partId) ?? []);
+    return {
+      ...own,
+      drainage: hasGutters && storms.length > 0 ? [...own.drainage, ...storms] : own.drainage,
+      treatment: [...own.treatment, ...parts],
+    };
   }
 
   targetOf(siteClass: string | null): Target | null {
@@ -244,6 +258,8 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     tanks: joiner.tanksOf(siteId),
     pipes: joiner.pipesOf(siteId),
     demand: joiner.demandOf(siteId),
+    safety: { ...joiner.safety.of(siteId), ...named.ofRow },
+    treatment: joiner.treatment.of(siteId) ?? noTreatment,
     doubts: joiner.doubtsOf(named),
     doubtsBeside: joiner.doubtsBeside(named),
   };
@@ -257,6 +273,7 @@ const nothingNamed = {
   calendarId: null,
   secondSourceId: null,
   nearSecondSource: null,
+  ofRow: { skipping_fraction: null, daysOff_per_year: null, altitude_m: null },
 } as const;
 
 /** Of a site whose row could not be used, all that a row would say. */
@@ -327,6 +344,11 @@ export function joinSites(
         siteId: values.siteId!,
         gaugeId: values.gaugeId,
         isByDistance: values.gaugeId === null && values.latitude_deg !== null && values.longitude_deg !== null,
+        ofRow: {
+          skipping_fraction: values.skipping_fraction,
+          daysOff_per_year: values.daysOff_per_year,
+          altitude_m: values.altitude_m,
+        },
         siteClass: values.siteClass,
         calendarId: values.presenceCalendar,
         secondSourceId: values.secondSourceId,

@@ -100,6 +100,10 @@ export const tableProblems = {
   'link.pipe_roof_unknown': 'blocker', // of a gutter or a downpipe
   'link.unknown_part': 'blocker',
   'link.part_not_tank': 'blocker', // kind
+  'link.part_not_unit': 'blocker', // kind
+  'link.unknown_unit': 'blocker',
+  'link.unknown_test': 'blocker',
+  'link.unknown_raw_source': 'blocker',
   'link.joined_to_itself': 'blocker',
   'link.unknown_calendar': 'blocker',
   'link.unknown_second_source': 'blocker',

@@ -189,6 +189,7 @@ export const siteReport = z
       stand: stationVerdict,
       treatmentUnit: stationVerdict,
       tap: stationVerdict,
+      cup: stationVerdict,
     }),
     finding: z.string().describe('The finding in a sentence or two.'),
     storages: z

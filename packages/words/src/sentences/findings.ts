@@ -7,6 +7,7 @@ import { settlingSaid } from './settlingFindings.ts';
 import { standWordsIn } from './standFindings.ts';
 import { stormWordsIn } from './stormFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
+import { wearSaid } from './wearFindings.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
 function goodYears({ say, numbers }: Speech, f: StorageSaid): string {
@@ -174,4 +175,5 @@ export const findingsIn = (w: Speech): FindingWords => ({
   ...stormWordsIn(w),
   settling: (finding) => settlingSaid(w, finding),
   head: (finding) => headSaid(w, finding),
+  wear: (finding) => wearSaid(w, finding),
 });

@@ -10,7 +10,7 @@ import {
 } from './cartridgeRating.ts';
 
 const flow = { cleanFlow_L_per_h: 900, lowestFlow_L_per_h: 300, ratedPressure_kPa: 60, workingPressure_kPa: 30 };
-const rating: CartridgeRating = { ratedLitres_L: 2e6, ratedTurbidity_NTU: 5, flow, calendarLimit_days: Infinity };
+const rating: CartridgeRating = { ratedLitres_L: 2e6, ratedTurbidity_NTU: 5, flow, ageLimit_days: Infinity };
 
 describe('a litre', () => {
   it('wears by one up to the rated turbidity, and in proportion above it', () => {

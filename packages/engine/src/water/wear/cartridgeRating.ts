@@ -10,7 +10,7 @@ export interface CartridgeRating {
   /** What it passes clean and may pass at least; null where that is not known: the end by its flow is then not looked for. */
   readonly flow: FlowRating | null;
   /** Days from installation after which it is changed whatever it passed; Infinity where there is no such limit. */
-  readonly calendarLimit_days: number;
+  readonly ageLimit_days: number;
 }
 
 /** The flow of a set: clean, and the lowest that is still of use, both of the whole set. */
@@ -44,14 +44,14 @@ export function wornLitres_factor(turbidity_NTU: number, ratedTurbidity_NTU: num
 }
 
 /**
- * By how much does the resistance of a set grow, at a wear of 1, with each litre of one NTU? So that rated litres at the rated turbidity bring the clean flow to
+ * By how much does the resistance of a set grow, at a fouling of 1, with each litre of one NTU? So that rated litres at the rated turbidity bring the clean flow to
  * the lowest.
  *
  * @param rating - the set: ratedLitres_L [L], ratedTurbidity_NTU [NTU], clean and lowest flow [L/h]
  * @returns growth of the resistance against the clean one [ratio/(L·NTU)]; null where turbidity or flow is not rated
  * @definition ours: (clean ÷ lowest flow − 1) ÷ (rated litres × rated turbidity), docs/decisions/0207-what-wears-a-cartridge.md
  * @example
- * growthOfLoad({ ratedLitres_L: 100, ratedTurbidity_NTU: 5, calendarLimit_days: Infinity, flow: { cleanFlow_L_per_h: 300, lowestFlow_L_per_h: 100, ratedPressure_kPa: 50, workingPressure_kPa: 50 } }) // → 0.004
+ * growthOfLoad({ ratedLitres_L: 100, ratedTurbidity_NTU: 5, ageLimit_days: Infinity, flow: { cleanFlow_L_per_h: 300, lowestFlow_L_per_h: 100, ratedPressure_kPa: 50, workingPressure_kPa: 50 } }) // → 0.004
  */
 export function growthOfLoad(rating: CartridgeRating): number | null {
   const { ratedLitres_L, ratedTurbidity_NTU, flow } = rating;

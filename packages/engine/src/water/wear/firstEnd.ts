@@ -1,7 +1,5 @@
+import type { WearEnd } from '../../kernel/index.ts';
 import { type CartridgeRating, growthOfLoad, mostResistance_ratio } from './cartridgeRating.ts';
-
-/** Why a set of cartridges is changed: rated litres worn, flow under the lowest, its years are over, it broke. */
-export type SetEnd = 'litres' | 'flow' | 'calendar' | 'failure';
 
 /** How worn a set is. */
 export interface Worn {
@@ -26,11 +24,11 @@ export interface DailyWear {
 /** What ends a set, made ready for many days. */
 export interface EndLimits {
   readonly ratedLitres_L: number;
-  /** Load at which a set of wear 1 passes the lowest flow in the water of each day; null where the flow is not looked at. */
+  /** Load at which a set that fouls as rated passes the lowest flow in the water of each day; null where the flow is not looked at. */
   readonly mostLoad_L_NTU: Float64Array | null;
 }
 
-/** Litres, and load by day, at which a set ends; the wear of the site divides the load. */
+/** Litres, and load by day, at which a set ends; the fouling of the site divides the load. */
 export function endLimits(rating: CartridgeRating, temperature_C: Float64Array): EndLimits {
   const { ratedLitres_L, flow } = rating;
   const growth = growthOfLoad(rating);
@@ -49,19 +47,19 @@ export function endLimits(rating: CartridgeRating, temperature_C: Float64Array):
 /** When a set ended, counted in days and parts of a day, and why. */
 export interface EndFound {
   readonly end_days: number;
-  readonly end: SetEnd;
+  readonly end: WearEnd;
 }
 
 /** Days after which a set is changed whatever it passed, the earlier of its years and its failure. */
 export interface Stop {
   readonly stop_days: number;
-  readonly stopEnd: 'calendar' | 'failure';
+  readonly stopEnd: 'age' | 'failure';
 }
 
 /** The earlier of the calendar and a failure; neither before the first day. */
-export function stopOf(calendarLeft_days: number, failure_days: number): Stop {
-  const stopEnd = calendarLeft_days <= failure_days ? 'calendar' : 'failure';
-  return { stop_days: Math.max(0, Math.min(calendarLeft_days, failure_days)), stopEnd };
+export function stopOf(ageLeft_days: number, failure_days: number): Stop {
+  const stopEnd = ageLeft_days <= failure_days ? 'age' : 'failure';
+  return { stop_days: Math.max(0, Math.min(ageLeft_days, failure_days)), stopEnd };
 }
 
 /**
@@ -74,7 +72,7 @@ export function firstEnd(
   from: number,
   to: number,
   limits: EndLimits,
-  wear: number,
+  fouling_ratio: number,
   stop: Stop,
 ): EndFound | null {
   const { ratedLitres_L, mostLoad_L_NTU } = limits;
@@ -83,7 +81,7 @@ export function firstEnd(
   let found: EndFound | null = null;
   for (let day = from; day < to; day++) {
     const at = day - from;
-    const limit = mostLoad_L_NTU === null ? Infinity : mostLoad_L_NTU[day]! / wear;
+    const limit = mostLoad_L_NTU === null ? Infinity : mostLoad_L_NTU[day]! / fouling_ratio;
     const wornAfter = worn + wornLitres_L[at]!;
     const loadAfter = load + load_L_NTU[at]!;
     let part = 1;

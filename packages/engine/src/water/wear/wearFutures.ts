@@ -1,37 +1,24 @@
-import { meanYear_days, quantileReordering } from '../../kernel/index.ts';
+import { meanYear_days, quantileReordering, type WearEnd, wearEnds } from '../../kernel/index.ts';
 import { type CartridgeRating, wornLitres_factor } from './cartridgeRating.ts';
-import { earlyShare_fraction, lateShare_fraction } from './constants.ts';
-import type { YearAhead } from './daysAhead.ts';
+import { earlyShare_fraction, firstLook_years, lateShare_fraction } from './constants.ts';
 import { evenDraws } from './evenDraws.ts';
-import { type DailyWear, type EndFound, endLimits, firstEnd, type SetEnd, stopOf, type Wearing } from './firstEnd.ts';
-import { type SiteTurbidity, type SiteWear, turbidityAt_NTU, turbidityOfThrow } from './siteWear.ts';
-import { addUnitLitres, type TankAhead, type UnitLitres } from './unitLitres.ts';
-import { wearAtShare_factor } from './wearBelief.ts';
+import { type DailyWear, type EndLimits, endLimits, firstEnd, type Stop, stopOf, type Wearing } from './firstEnd.ts';
+import { foulingAtShare_ratio } from './foulingBelief.ts';
+import { type SiteFouling, type SiteTurbidity, turbidityAt_NTU, turbidityOfThrow } from './siteFouling.ts';
 
-/** A year of the record that may come again at one tank. */
-export interface YearToCome {
-  readonly inflow_L: Float64Array;
-  /** What its inflow is multiplied by; 1 for a year as it was. */
-  readonly inflowFactor: number;
+/** Water that passes a set, day by day, in one future. */
+export interface DaysAhead {
+  /** From the tanks. */
+  readonly roof_L: Float64Array;
+  /** From the second source. */
+  readonly secondSource_L: Float64Array;
 }
 
-/** A tank with the years that may come. */
-export interface TankToCome extends TankAhead {
-  /** The years drawn from, the same years in the same order at every tank of a site. */
-  readonly pool: readonly YearToCome[];
-}
-
-/** Which years come in which future: rows of `length` years, a row a future, as positions in the pool. */
-export interface YearsToCome {
-  readonly draws: number;
-  readonly length: number;
-  readonly positions: Uint16Array;
-}
-
-/** What passed a set since it was put in, by the water it came from. */
+/** What passed a set before the first day ahead, by the water it came from. */
 export interface PassedSoFar {
-  readonly tank_L: number;
-  readonly source_L: number;
+  readonly roof_L: number;
+  readonly secondSource_L: number;
+  /** Days since it was put in. */
   readonly age_days: number;
 }
 
@@ -39,17 +26,16 @@ export interface PassedSoFar {
 export interface FuturesGiven {
   readonly rating: CartridgeRating;
   readonly soFar: PassedSoFar;
-  /** Every tank whose water passes the set. */
-  readonly tanks: readonly TankToCome[];
-  readonly years: YearsToCome;
-  /** The water years the days ahead lie in; they say how far ahead is looked. */
-  readonly ahead: readonly YearAhead[];
-  /** Temperature of the water, by day ahead, 0 to 40. */
+  /** One future, so many days of it from the first one on: the same number is the same future, however many days are asked for. */
+  readonly futureOf: (future: number, days: number) => DaysAhead;
+  /** Temperature of the water by day ahead, 0 to 40; as many days are looked at. */
   readonly temperature_C: Float64Array;
   readonly turbidity: SiteTurbidity;
-  readonly wear: SiteWear;
-  /** How often a set fails, at random. */
+  readonly fouling: SiteFouling;
+  /** How often a set fails by itself; 0: not reckoned with. */
   readonly failures_count_per_year: number;
+  /** Days ahead on which it is known not to have failed yet. */
+  readonly unbroken_days: number;
   readonly futures_count: number;
   readonly seed: number;
 }
@@ -61,35 +47,31 @@ export interface WearFutures {
   /** Litres passed until then since the set was put in; Infinity where no end came. */
   readonly litres_L: Float64Array;
   /** Why each ended; null where none came. */
-  readonly ends: readonly (SetEnd | null)[];
+  readonly ends: readonly (WearEnd | null)[];
 }
 
 /**
- * How long may a set of cartridges last? Leads it through many futures. In each, years of the record come again as they were drawn, the turbidity lies somewhere in its
- * range, the wear somewhere in what is believed of it, and the set may break; the balance of the tanks runs forward day by day.
+ * How long may a set of cartridges last? Leads it through many futures. In each the water that passes is another, the turbidity lies somewhere in its range, the fouling
+ * somewhere in what is believed of it, and the set may fail.
  *
- * @param given - the set with its rating, what passed it so far, tanks, years drawn, days ahead, temperature [C], turbidity [NTU], wear, failures [count/year], how many futures and the seed
+ * @param given - the set with its rating, what passed it so far [L], the water of each future [L], temperature [C], turbidity [NTU], fouling [ratio], failures [count/year], how many futures and the seed
  * @returns the end of each future [day], the litres it passed [L], and why it ended
- * @law the same given give the same ends; more turbid water or more of it, and a higher chance to fail, never make the end of any future later, a later calendar limit never earlier
+ * @law the same given give the same ends; more turbid water or more of it, and a higher chance to fail, never make the end of any future later, a later limit of age never earlier
  * @definition ours: docs/decisions/0209-futures-of-a-set.md
  */
 export function wearFutures(given: FuturesGiven): WearFutures {
-  const { rating, ahead, futures_count, temperature_C } = given;
+  const { rating, futures_count, temperature_C, soFar, unbroken_days, fouling } = given;
   const limits = endLimits(rating, temperature_C);
-  const buffers = buffersFor(ahead);
-  const draws = evenDraws(futures_count, 3, given.seed);
+  const [turbidities, foulings, failures] = evenDraws(futures_count, 3, given.seed);
   const end_days = new Float64Array(futures_count).fill(Infinity);
   const litres_L = new Float64Array(futures_count).fill(Infinity);
-  const ends = new Array<SetEnd | null>(futures_count).fill(null);
+  const ends = new Array<WearEnd | null>(futures_count).fill(null);
   for (let future = 0; future < futures_count; future++) {
-    const [turbidityThrow, wearThrow, failureThrow] = draws.map((row) => row[future]!) as [number, number, number];
-    const { stretch, up_fraction } = turbidityOfThrow(given.wear, turbidityThrow);
-    const wear = wearAtShare_factor(given.wear.beliefs[stretch]!, wearThrow);
-    const failure_days = (-Math.log(failureThrow) / given.failures_count_per_year) * meanYear_days;
-    const stop = stopOf(rating.calendarLimit_days - given.soFar.age_days, failure_days);
-    const found = oneFuture(given, future, up_fraction, buffers, (wearing, daily, from, to) =>
-      firstEnd(wearing, daily, from, to, limits, wear, stop),
-    );
+    const { stretch, up_fraction } = turbidityOfThrow(fouling, turbidities![future]!);
+    const fouling_ratio = foulingAtShare_ratio(fouling.beliefs[stretch]!, foulings![future]!);
+    const lasts_days = (-Math.log(failures![future]!) / given.failures_count_per_year) * meanYear_days;
+    const stop = stopOf(rating.ageLimit_days - soFar.age_days, unbroken_days + lasts_days);
+    const found = oneFuture(given, future, up_fraction, limits, fouling_ratio, stop);
     if (found === null) continue;
     end_days[future] = found.end_days;
     litres_L[future] = found.litres_L;
@@ -98,79 +80,75 @@ export function wearFutures(given: FuturesGiven): WearFutures {
   return { end_days, litres_L, ends };
 }
 
-interface Buffers {
-  readonly passed: UnitLitres;
-  readonly daily: DailyWear;
-}
-
-/** Room for the longest stretch of days ahead, used again and again. */
-function buffersFor(ahead: readonly YearAhead[]): Buffers {
-  const days = ahead.reduce((most, { from, to }) => Math.max(most, to - from), 0);
-  const room = () => new Float64Array(days);
-  return {
-    passed: { tank_L: room(), source_L: room() },
-    daily: { litres_L: room(), wornLitres_L: room(), load_L_NTU: room() },
-  };
-}
-
-/** What ends a set within a stretch of days, given how worn it is and what they bring. */
-type EndIn = (wearing: Wearing, daily: DailyWear, from: number, to: number) => EndFound | null;
-
-/** One future, water year by water year. */
-function oneFuture(given: FuturesGiven, future: number, up_fraction: number, buffers: Buffers, endIn: EndIn) {
-  const { rating, soFar, tanks, years, turbidity } = given;
-  const { passed, daily } = buffers;
-  const tank_NTU = turbidityAt_NTU(turbidity.tank_NTU_range, up_fraction);
+/** One future to its end: first some years of it, the rest where no end came. Null where none comes in the days looked at. */
+function oneFuture(
+  given: FuturesGiven,
+  future: number,
+  up_fraction: number,
+  limits: EndLimits,
+  fouling_ratio: number,
+  stop: Stop,
+) {
+  const { rating, soFar, turbidity, temperature_C, futureOf } = given;
   const { source_NTU_range: source } = turbidity;
-  const source_NTU = source === null ? 0 : turbidityAt_NTU(source, up_fraction);
-  const tankWorn = wornLitres_factor(tank_NTU, rating.ratedTurbidity_NTU);
-  const sourceWorn = wornLitres_factor(source_NTU, rating.ratedTurbidity_NTU);
+  const roof = wearOf(rating, turbidityAt_NTU(turbidity.roof_NTU_range, up_fraction));
+  const second = wearOf(rating, source === null ? 0 : turbidityAt_NTU(source, up_fraction));
   const wearing: Wearing = {
-    litres_L: soFar.tank_L + soFar.source_L,
-    wornLitres_L: soFar.tank_L * tankWorn + soFar.source_L * sourceWorn,
-    load_L_NTU: soFar.tank_L * tank_NTU + soFar.source_L * source_NTU,
+    litres_L: soFar.roof_L + soFar.secondSource_L,
+    wornLitres_L: soFar.roof_L * roof.worn + soFar.secondSource_L * second.worn,
+    load_L_NTU: soFar.roof_L * roof.turbidity + soFar.secondSource_L * second.turbidity,
   };
-  const contents = tanks.map(({ content_L }) => content_L);
-  const row = (future % years.draws) * years.length;
-  for (const [year, { from, to, skipped_days }] of given.ahead.entries()) {
-    passed.tank_L.fill(0);
-    passed.source_L.fill(0);
-    const position = years.positions[row + (year % years.length)]!;
-    for (const [place, tank] of tanks.entries()) {
-      const { inflow_L, inflowFactor } = tank.pool[position]!;
-      contents[place] = addUnitLitres(
-        tank,
-        contents[place]!,
-        { inflow_L, inflowFactor, skipped_days },
-        from,
-        to,
-        passed,
-      );
-    }
-    for (let at = 0; at < to - from; at++) {
-      const [fromTank, fromSource] = [passed.tank_L[at]!, passed.source_L[at]!];
-      daily.litres_L[at] = fromTank + fromSource;
-      daily.wornLitres_L[at] = fromTank * tankWorn + fromSource * sourceWorn;
-      daily.load_L_NTU[at] = fromTank * tank_NTU + fromSource * source_NTU;
-    }
-    const found = endIn(wearing, daily, from, to);
+  const most_days = Math.min(temperature_C.length, Math.floor(stop.stop_days) + 1);
+  const first_days = Math.min(most_days, Math.ceil(firstLook_years * meanYear_days));
+  let from = 0;
+  for (const days of [first_days, most_days]) {
+    if (days <= from) break;
+    const daily = dailyOf(futureOf(future, days), from, days, roof, second);
+    const found = firstEnd(wearing, daily, from, days, limits, fouling_ratio, stop);
     if (found !== null) return { ...found, litres_L: wearing.litres_L };
+    from = days;
   }
   return null;
 }
 
-/** What many futures say of one set. Null: later than the days looked at. */
+interface WaterWear {
+  readonly turbidity: number;
+  readonly worn: number;
+}
+
+const wearOf = (rating: CartridgeRating, turbidity: number): WaterWear => ({
+  turbidity,
+  worn: wornLitres_factor(turbidity, rating.ratedTurbidity_NTU),
+});
+
+/** What the days from `from` to before `days` bring. */
+function dailyOf(ahead: DaysAhead, from: number, days: number, roof: WaterWear, second: WaterWear): DailyWear {
+  const litres_L = new Float64Array(days - from);
+  const wornLitres_L = new Float64Array(days - from);
+  const load_L_NTU = new Float64Array(days - from);
+  for (let at = 0; at < days - from; at++) {
+    const [ofRoof, ofSource] = [ahead.roof_L[from + at]!, ahead.secondSource_L[from + at]!];
+    litres_L[at] = ofRoof + ofSource;
+    wornLitres_L[at] = ofRoof * roof.worn + ofSource * second.worn;
+    load_L_NTU[at] = ofRoof * roof.turbidity + ofSource * second.turbidity;
+  }
+  return { litres_L, wornLitres_L, load_L_NTU };
+}
+
+/** What many futures say of one set: the tenth, middle and ninetieth of a hundred. Null: later than the days looked at. */
 export interface WearRange {
-  /** Nine futures of ten end after it, half of them, one in ten: days from the first day ahead. */
+  /** Days from the first day ahead. */
   readonly early_days: number | null;
   readonly middle_days: number | null;
   readonly late_days: number | null;
-  /** Litres passed at the end since the set was put in, in the same shares. */
+  /** Litres passed at the end since the set was put in. */
   readonly few_L: number | null;
   readonly middle_L: number | null;
   readonly many_L: number | null;
-  /** Share of futures by why they end; `none`: none came in the days looked at. Their sum is 1. */
-  readonly share_fraction: Readonly<Record<SetEnd | 'none', number>>;
+  /** Share of futures by why they end. */
+  readonly endsBy_fraction: Readonly<Record<WearEnd, number>>;
+  /** Share of futures in which no end came in the days looked at: with the others it makes 1. */
+  readonly endless_fraction: number;
 }
 
 /**
@@ -186,7 +164,7 @@ export function wearRange({ end_days, litres_L, ends }: WearFutures): WearRange 
     const value = quantileReordering(Float64Array.from(values), share);
     return value === Infinity ? null : value;
   };
-  const shareOf = (end: SetEnd | null) => ends.filter((one) => one === end).length / ends.length;
+  const shareOf = (end: WearEnd | null) => ends.filter((one) => one === end).length / ends.length;
   return {
     early_days: at(end_days, earlyShare_fraction),
     middle_days: at(end_days, 1 / 2),
@@ -194,12 +172,7 @@ export function wearRange({ end_days, litres_L, ends }: WearFutures): WearRange 
     few_L: at(litres_L, earlyShare_fraction),
     middle_L: at(litres_L, 1 / 2),
     many_L: at(litres_L, lateShare_fraction),
-    share_fraction: {
-      litres: shareOf('litres'),
-      flow: shareOf('flow'),
-      calendar: shareOf('calendar'),
-      failure: shareOf('failure'),
-      none: shareOf(null),
-    },
+    endsBy_fraction: Object.fromEntries(wearEnds.map((end) => [end, shareOf(end)])) as Record<WearEnd, number>,
+    endless_fraction: shareOf(null),
   };
 }

@@ -4,7 +4,7 @@ import type { CartridgeRating } from './cartridgeRating.ts';
 import { newSet, resistance_ratio, wearThroughDays } from './wearThroughDays.ts';
 
 const flow = { cleanFlow_L_per_h: 900, lowestFlow_L_per_h: 300, ratedPressure_kPa: 60, workingPressure_kPa: 60 };
-const rating: CartridgeRating = { ratedLitres_L: 1000, ratedTurbidity_NTU: 5, flow, calendarLimit_days: Infinity };
+const rating: CartridgeRating = { ratedLitres_L: 1000, ratedTurbidity_NTU: 5, flow, ageLimit_days: Infinity };
 const same = (value: number, days = 100) => new Float64Array(days).fill(value);
 const water = (litres: number, turbidity: number, days = 100) => [
   { litres_L: same(litres, days), turbidity_NTU: same(turbidity, days) },
@@ -48,23 +48,23 @@ describe('a set', () => {
   });
 
   it('ends with its years, or when it breaks, whichever comes first', () => {
-    const limited = { ...rating, calendarLimit_days: 12.5 };
+    const limited = { ...rating, ageLimit_days: 12.5 };
     const byYears = wearThroughDays(limited, water(10, 1), same(20), 1);
-    expect(byYears).toMatchObject({ end: 'calendar', end_days: 12.5, litres_L: 125 });
+    expect(byYears).toMatchObject({ end: 'age', end_days: 12.5, litres_L: 125 });
     expect(wearThroughDays(limited, water(10, 1), same(20), 1, newSet, 7.25)).toMatchObject({
       end: 'failure',
       end_days: 7.25,
       litres_L: 72.5,
     });
-    expect(wearThroughDays(limited, water(10, 1), same(20), 1, newSet, 12.5).end).toBe('calendar');
+    expect(wearThroughDays(limited, water(10, 1), same(20), 1, newSet, 12.5).end).toBe('age');
   });
 
   it('counts what passed before, its age and load', () => {
     const soFar = { litres_L: 700, wornLitres_L: 800, load_L_NTU: 4000, age_days: 10 };
     const found = wearThroughDays(rating, water(20, 1), same(20), 1, soFar);
     expect(found).toMatchObject({ end: 'litres', end_days: 10, litres_L: 900, load_L_NTU: 4200 });
-    const old = wearThroughDays({ ...rating, calendarLimit_days: 9 }, water(20, 1), same(20), 1, soFar);
-    expect(old).toMatchObject({ end: 'calendar', end_days: 0, litres_L: 700 });
+    const old = wearThroughDays({ ...rating, ageLimit_days: 9 }, water(20, 1), same(20), 1, soFar);
+    expect(old).toMatchObject({ end: 'age', end_days: 0, litres_L: 700 });
     const worn = wearThroughDays(rating, water(20, 1), same(20), 1, { ...soFar, wornLitres_L: 1000 });
     expect(worn).toMatchObject({ end: 'litres', end_days: 0 });
   });
@@ -73,8 +73,8 @@ describe('a set', () => {
     expect(wearThroughDays(rating, water(10, 1), same(20), 1)).toMatchObject({ end: 'litres', end_days: 100 });
     const later = wearThroughDays(rating, water(9, 1), same(20), 1);
     expect(later).toMatchObject({ end: null, end_days: null, litres_L: 900 });
-    const years = { ...rating, calendarLimit_days: 100 };
-    expect(wearThroughDays(years, water(9, 1), same(20), 1)).toMatchObject({ end: 'calendar', end_days: 100 });
+    const years = { ...rating, ageLimit_days: 100 };
+    expect(wearThroughDays(years, water(9, 1), same(20), 1)).toMatchObject({ end: 'age', end_days: 100 });
   });
 
   it('wears by each water apart: clear water does not thin what muddy water does', () => {

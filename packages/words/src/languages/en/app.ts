@@ -1321,6 +1321,7 @@ export const sites = {
   "show_all": "Show all that need you",
   "show_verdicts": "Show by verdict",
   "shown": "{count, plural, =0 {No site} one {# site} other {# sites}} shown",
+  "station_cup": "cup",
   "station_gutter": "gutter",
   "station_roof": "roof",
   "station_settling": "settling tank",
@@ -1343,6 +1344,7 @@ export const sites = {
   "write_first": "Write down a site"
 } as const;
 export const stations = {
+  "cup": "cup",
   "gutter": "gutter",
   "roof": "roof",
   "settling": "settling tank",

@@ -1322,6 +1322,7 @@ export const sites = {
   "show_all": "Mostrar todos los que necesitan su atención",
   "show_verdicts": "Mostrar según el veredicto",
   "shown": "{count, plural, =0 {Ningún sitio} one {# sitio} other {# sitios}} en la lista",
+  "station_cup": "vaso",
   "station_gutter": "canaleta",
   "station_roof": "techo",
   "station_settling": "tanque de sedimentación",
@@ -1344,6 +1345,7 @@ export const sites = {
   "write_first": "Anotar un sitio"
 } as const;
 export const stations = {
+  "cup": "vaso",
   "gutter": "canaleta",
   "roof": "techo",
   "settling": "tanque de sedimentación",

@@ -1,7 +1,7 @@
-import { lnWearSpread_ratio, wearGrid_count, wearGridSpreads_count } from './constants.ts';
+import { foulingGrid_count, foulingGridSpreads_count } from './constants.ts';
 
 /** What a reading of the flow says: how worn the set was, after which load. */
-export interface WearReading {
+export interface FoulingReading {
   /** Litres that had passed times their turbidity, 0 or more. */
   readonly load_L_NTU: number;
   /** Resistance read ÷ clean resistance, above 0. */
@@ -10,10 +10,10 @@ export interface WearReading {
   readonly error_fraction: number;
 }
 
-/** What is believed of the wear of a site: a weight for each of many values. */
-export interface WearBelief {
+/** What is believed of the fouling of a site: a weight for each of many values. */
+export interface FoulingBelief {
   /** The values' logarithms, evenly spaced, rising. */
-  readonly lnWear_ratio: Float64Array;
+  readonly lnFouling_ratio: Float64Array;
   /** Their weights; their sum is 1. */
   readonly weight_fraction: Float64Array;
   /** How likely the readings are under all that was believed before, as a logarithm and but for a constant: to weigh one turbidity against another. */
@@ -24,39 +24,39 @@ export interface WearBelief {
 
 /**
  * How fast do cartridges clog at this site? Before any reading as they are rated, within a stated spread; every reading of the flow narrows it. Bayes' rule on an even
- * grid of the wear's logarithm: weights before × likelihood of the readings, whose errors are normal in the logarithm of the resistance.
+ * grid of the fouling's logarithm: weights before × likelihood of the readings, whose errors are normal in the logarithm of the resistance.
  *
- * @param growth_ratio_per_L_NTU - growth of the resistance with a litre of one NTU, at a wear of 1 [ratio/(L·NTU)], above 0
+ * @param growth_ratio_per_L_NTU - growth of the resistance with a litre of one NTU, at a fouling of 1 [ratio/(L·NTU)], above 0
  * @param readings - loads [L·NTU], resistances [ratio] and errors [fraction], in any order
- * @param lnSpread_ratio - standard deviation of the wear's logarithm before any reading [ratio], above 0
- * @returns the grid of the wear's logarithm [ratio], weights [fraction], likelihood as a logarithm [ratio], and whether the heaviest value lies at an end of the grid
- * @law the order of readings is no matter; a higher resistance read never makes a slower wear more likely
- * @source gelman-bda-2013, posterior on a grid (from memory); the model and its spread are ours, docs/decisions/0208-wear-learned-from-readings.md
+ * @param lnSpread_ratio - standard deviation of the fouling's logarithm before any reading [ratio], above 0
+ * @returns the grid of the fouling's logarithm [ratio], weights [fraction], likelihood as a logarithm [ratio], and whether the heaviest value lies at an end of the grid
+ * @law the order of readings is no matter; a higher resistance read never makes a slower fouling more likely
+ * @source gelman-bda-2013, posterior on a grid (from memory); the model and its spread are ours, docs/decisions/0208-fouling-learned-from-readings.md
  */
-export function wearBelief(
+export function foulingBelief(
   growth_ratio_per_L_NTU: number,
-  readings: readonly WearReading[],
-  lnSpread_ratio: number = lnWearSpread_ratio,
-): WearBelief {
-  const half = (wearGrid_count - 1) / 2;
-  const step = (wearGridSpreads_count * lnSpread_ratio) / half;
-  const lnWear_ratio = Float64Array.from({ length: wearGrid_count }, (_, place) => (place - half) * step);
-  const lnWeight = lnWear_ratio.map((lnWear) => -((lnWear / lnSpread_ratio) ** 2) / 2);
+  readings: readonly FoulingReading[],
+  lnSpread_ratio: number,
+): FoulingBelief {
+  const half = (foulingGrid_count - 1) / 2;
+  const step = (foulingGridSpreads_count * lnSpread_ratio) / half;
+  const lnFouling_ratio = Float64Array.from({ length: foulingGrid_count }, (_, place) => (place - half) * step);
+  const lnWeight = lnFouling_ratio.map((lnFouling) => -((lnFouling / lnSpread_ratio) ** 2) / 2);
   const before = sumOfExponents(lnWeight);
   for (const { load_L_NTU, resistance_ratio, error_fraction } of readings) {
     const read = Math.log(resistance_ratio);
-    for (let place = 0; place < wearGrid_count; place++) {
-      const expected = Math.log1p(Math.exp(lnWear_ratio[place]!) * growth_ratio_per_L_NTU * load_L_NTU);
+    for (let place = 0; place < foulingGrid_count; place++) {
+      const expected = Math.log1p(Math.exp(lnFouling_ratio[place]!) * growth_ratio_per_L_NTU * load_L_NTU);
       lnWeight[place]! -= ((read - expected) / error_fraction) ** 2 / 2;
     }
   }
   const after = sumOfExponents(lnWeight);
   const heaviest = lnWeight.indexOf(lnWeight.reduce((most, one) => Math.max(most, one), -Infinity));
   return {
-    lnWear_ratio,
+    lnFouling_ratio,
     weight_fraction: lnWeight.map((one) => Math.exp(one - after)),
     lnLikelihood_ratio: after - before,
-    atEdge: heaviest === 0 || heaviest === wearGrid_count - 1,
+    atEdge: heaviest === 0 || heaviest === foulingGrid_count - 1,
   };
 }
 
@@ -67,25 +67,25 @@ function sumOfExponents(exponents: Float64Array): number {
 }
 
 /**
- * Which wear is there a given share of belief below?
+ * Which fouling is there a given share of belief below?
  *
- * @param belief - values and weights of the wear [ratio]
+ * @param belief - values and weights of the fouling [ratio]
  * @param share_fraction - the share below [fraction], 0 to 1
- * @returns the wear against the rated one [factor]; each value stands for the even stretch half way to its neighbours
+ * @returns the fouling against the rated one [ratio]; each value stands for the even stretch half way to its neighbours
  * @law never falls as the share grows
  * @definition ours: the weights of the grid added up, a straight line within each stretch
  */
-export function wearAtShare_factor(
-  belief: Pick<WearBelief, 'lnWear_ratio' | 'weight_fraction'>,
+export function foulingAtShare_ratio(
+  belief: Pick<FoulingBelief, 'lnFouling_ratio' | 'weight_fraction'>,
   share_fraction: number,
 ): number {
-  const { lnWear_ratio, weight_fraction } = belief;
-  const step = lnWear_ratio[1]! - lnWear_ratio[0]!;
+  const { lnFouling_ratio, weight_fraction } = belief;
+  const step = lnFouling_ratio[1]! - lnFouling_ratio[0]!;
   const last = weight_fraction.length - 1;
   let below = 0;
   let place = 0;
   while (place < last && below + weight_fraction[place]! < share_fraction) below += weight_fraction[place++]!;
   const weight = weight_fraction[place]!;
   const within = weight > 0 ? Math.min(1, Math.max(0, (share_fraction - below) / weight)) : 0;
-  return Math.exp(lnWear_ratio[place]! + (within - 1 / 2) * step);
+  return Math.exp(lnFouling_ratio[place]! + (within - 1 / 2) * step);
 }

@@ -1,0 +1,21 @@
+/** What room treatment can find, with its severity. */
+export const treatmentProblems = {
+  'treatment.none': 'warning',
+  'treatment.part_unknown': 'warning',
+  'treatment.flow_unknown': 'warning',
+  'treatment.rating_differs': 'warning',
+  'treatment.pressure_unknown': 'warning',
+  'treatment.pressure_high': 'warning',
+  'treatment.lowest_flow_unknown': 'warning',
+  'treatment.lowest_flow_high': 'warning',
+  'treatment.demand_unknown': 'warning',
+  'treatment.taps_unknown': 'warning',
+  'treatment.temperature': 'warning',
+  'treatment.pump_unknown': 'note',
+  'treatment.backwash_unknown': 'note',
+  'treatment.units_several': 'note',
+  'treatment.reading_not_used': 'warning',
+  'treatment.reading_early': 'note',
+  'treatment.test_sees_little': 'note',
+  'treatment.test_not_used': 'warning',
+} as const;

@@ -1,0 +1,1 @@
+export { chlorineFinding } from './chlorineFinding.ts';

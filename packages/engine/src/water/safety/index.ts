@@ -1,0 +1,1 @@
+export { type SafetyGiven, safetyFinding } from './safetyFinding.ts';

@@ -1,0 +1,1 @@
+export { type TreatmentGiven, treatmentFindings, unitHead_m } from './treatmentFindings.ts';

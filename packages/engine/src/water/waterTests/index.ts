@@ -1,0 +1,1 @@
+export { waterTestsFinding } from './waterTestsFinding.ts';
