@@ -5,7 +5,7 @@ export const turbidityPower_factor = 1;
 export const ratedTemperature_C = 20;
 
 /** How many values of the fouling are weighed, and how many spreads to either side of 1 [count]. Ours: finer than a reading tells. */
-export const foulingGrid_count = 801;
+export const foulingGrid_count = 401;
 export const foulingGridSpreads_count = 5;
 
 /** Into how many equal stretches a range of turbidity is cut where readings weigh it [count]. Ours, docs/decisions/0208-fouling-learned-from-readings.md. */
@@ -31,3 +31,6 @@ export const lookAhead_years = 15;
 /** The shares of futures that a range of ends leaves out on either side [fraction]. Ours: P10 and P90. */
 export const earlyShare_fraction = 0.1;
 export const lateShare_fraction = 0.9;
+
+/** So many days of a future are led through at a time [day]. Ours: about a year. */
+export const stretch_days = 365;

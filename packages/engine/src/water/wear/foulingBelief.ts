@@ -43,11 +43,12 @@ export function foulingBelief(
   const lnFouling_ratio = Float64Array.from({ length: foulingGrid_count }, (_, place) => (place - half) * step);
   const lnWeight = lnFouling_ratio.map((lnFouling) => -((lnFouling / lnSpread_ratio) ** 2) / 2);
   const before = sumOfExponents(lnWeight);
+  const growths = lnFouling_ratio.map((lnFouling) => Math.exp(lnFouling) * growth_ratio_per_L_NTU);
   for (const { load_L_NTU, resistance_ratio, error_fraction } of readings) {
     const read = Math.log(resistance_ratio);
     for (let place = 0; place < foulingGrid_count; place++) {
-      const expected = Math.log1p(Math.exp(lnFouling_ratio[place]!) * growth_ratio_per_L_NTU * load_L_NTU);
-      lnWeight[place]! -= ((read - expected) / error_fraction) ** 2 / 2;
+      const apart = (read - Math.log1p(growths[place]! * load_L_NTU)) / error_fraction;
+      lnWeight[place]! -= (apart * apart) / 2;
     }
   }
   const after = sumOfExponents(lnWeight);

@@ -5,11 +5,11 @@ import {
   isWaterTemperature,
   meanYear_days,
   type Problem,
-  type SiteFacts,
   type TreatmentUnitFacts,
   type UnitFigures,
 } from '../../kernel/index.ts';
 import type { CartridgeRating, FlowRating } from './cartridgeRating.ts';
+import type { WearSite } from './setsOf.ts';
 import type { SiteTurbidity } from './siteFouling.ts';
 
 /** What a unit's set is rated for, and the water it gets. */
@@ -27,7 +27,7 @@ export interface SetRating {
 const kPa_per_bar = 100;
 
 /** What is known of a unit's rating and of the turbidity at its site, with what is missing. */
-export function ratingOf(site: SiteFacts, unit: TreatmentUnitFacts, settings: DesignSettings): SetRating {
+export function ratingOf(site: WearSite, unit: TreatmentUnitFacts, settings: DesignSettings): SetRating {
   const { siteId, secondSource } = site;
   const problems: Problem[] = [];
   const partPlace = (column: string) => ({ file: 'parts.csv', siteId, column });
@@ -100,7 +100,7 @@ function turbidityOf(settings: DesignSettings, source_NTU: number | null): SiteT
 }
 
 /** Water that is muddier than the unit may be given. */
-function tooTurbid({ siteId, secondSource }: SiteFacts, unit: TreatmentUnitFacts, turbidity: SiteTurbidity | null) {
+function tooTurbid({ siteId, secondSource }: WearSite, unit: TreatmentUnitFacts, turbidity: SiteTurbidity | null) {
   const most_NTU = usable(unit.figures?.highestTurbidity_NTU);
   if (most_NTU === null) return [];
   const waters = [

@@ -6,12 +6,11 @@ import {
   isoDay,
   isWaterTemperature,
   type Problem,
-  type SiteFacts,
   type TreatmentUnitFacts,
 } from '../../kernel/index.ts';
 import { type FlowRating, resistanceRead_ratio } from './cartridgeRating.ts';
 import { pressureNotRead_fraction, temperatureNotRead_fraction } from './constants.ts';
-import type { SetsOf } from './setsOf.ts';
+import type { SetsOf, WearSite } from './setsOf.ts';
 import type { SiteReading } from './siteFouling.ts';
 
 /** Litres that passed a set, by the water they came from. */
@@ -29,7 +28,7 @@ export interface ReadingsOf {
 }
 
 interface ReadingsGiven {
-  readonly site: SiteFacts;
+  readonly site: WearSite;
   readonly settings: DesignSettings;
   readonly unit: TreatmentUnitFacts;
   /** Null where flow is not rated. */

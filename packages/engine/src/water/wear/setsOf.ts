@@ -1,5 +1,8 @@
 import type { DayIndex, SiteFacts, TreatmentUnitFacts } from '../../kernel/index.ts';
 
+/** What wear is worked out from of a site. */
+export type WearSite = Pick<SiteFacts, 'siteId' | 'treatment' | 'secondSource' | 'handOverDay'>;
+
 /** The sets a unit has had, and has. */
 export interface SetsOf {
   /** The days a set was new, the first one first; a day that is still to come among them. */
@@ -11,7 +14,7 @@ export interface SetsOf {
 /**
  * When was the set of a unit new? On the last day cartridges were put in that are in it still; where none is named, on the day the unit was installed, else on the day the site is handed over.
  */
-export function setsOf(site: SiteFacts, unit: TreatmentUnitFacts): SetsOf {
+export function setsOf(site: WearSite, unit: TreatmentUnitFacts): SetsOf {
   const isOnly = site.treatment.units.length === 1;
   const own = site.treatment.cartridges.filter(({ unitSerial }) =>
     unitSerial === null ? isOnly : unitSerial === unit.serial,

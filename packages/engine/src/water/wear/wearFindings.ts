@@ -7,7 +7,6 @@ import {
   type Judged,
   meanYear_days,
   type Problem,
-  type SiteFacts,
   type Spread,
   seedFor,
   type TreatmentUnitFacts,
@@ -19,14 +18,14 @@ import { disagrees_count, lookAhead_years, pastFutures_count } from './constants
 import { foulingSpread } from './foulingSpread.ts';
 import { ratingOf } from './ratingOf.ts';
 import { type PassedLitres, type ReadingsOf, readingsOf } from './readingsOf.ts';
-import { setsOf } from './setsOf.ts';
+import { setsOf, type WearSite } from './setsOf.ts';
 import { type SiteFouling, type SiteReading, type SiteTurbidity, siteFouling, turbidityAt_NTU } from './siteFouling.ts';
 import { type DaysAhead, type PassedSoFar, type WearRange, wearFutures, wearRange } from './wearFutures.ts';
 import { wearWorking } from './wearWorking.ts';
 
 /** What wear is worked out from. */
 export interface WearGiven {
-  readonly site: SiteFacts;
+  readonly site: WearSite;
   readonly settings: DesignSettings;
   /** The day it is asked on; null where that is not known: then the day the set was new. */
   readonly today: DayIndex | null;
@@ -253,7 +252,7 @@ function spreadOf(range: WearRange & { readonly days: number }, first: DayIndex)
   return { endsOn, litres_L };
 }
 
-function sourceUnknown({ siteId, secondSource }: SiteFacts, { serial }: TreatmentUnitFacts): Problem {
+function sourceUnknown({ siteId, secondSource }: WearSite, { serial }: TreatmentUnitFacts): Problem {
   const place = { file: 'secondSources.csv', siteId, column: 'turbidity_NTU' };
   return engineProblem('wear.source_turbidity_unknown', place, { unit: serial, source: secondSource?.name ?? '' });
 }

@@ -1,6 +1,6 @@
 import { meanYear_days, quantileReordering, type WearEnd, wearEnds } from '../../kernel/index.ts';
 import { type CartridgeRating, wornLitres_factor } from './cartridgeRating.ts';
-import { earlyShare_fraction, firstLook_years, lateShare_fraction } from './constants.ts';
+import { earlyShare_fraction, firstLook_years, lateShare_fraction, stretch_days } from './constants.ts';
 import { evenDraws } from './evenDraws.ts';
 import { type DailyWear, type EndLimits, endLimits, firstEnd, type Stop, stopOf, type Wearing } from './firstEnd.ts';
 import { foulingAtShare_ratio } from './foulingBelief.ts';
@@ -62,6 +62,8 @@ export interface WearFutures {
 export function wearFutures(given: FuturesGiven): WearFutures {
   const { rating, futures_count, temperature_C, soFar, unbroken_days, fouling } = given;
   const limits = endLimits(rating, temperature_C);
+  const room = () => new Float64Array(stretch_days);
+  const daily = { litres_L: room(), wornLitres_L: room(), load_L_NTU: room() };
   const [turbidities, foulings, failures] = evenDraws(futures_count, 3, given.seed);
   const end_days = new Float64Array(futures_count).fill(Infinity);
   const litres_L = new Float64Array(futures_count).fill(Infinity);
@@ -71,7 +73,7 @@ export function wearFutures(given: FuturesGiven): WearFutures {
     const fouling_ratio = foulingAtShare_ratio(fouling.beliefs[stretch]!, foulings![future]!);
     const lasts_days = (-Math.log(failures![future]!) / given.failures_count_per_year) * meanYear_days;
     const stop = stopOf(rating.ageLimit_days - soFar.age_days, unbroken_days + lasts_days);
-    const found = oneFuture(given, future, up_fraction, limits, fouling_ratio, stop);
+    const found = oneFuture(given, future, { up_fraction, fouling_ratio, stop, limits, daily });
     if (found === null) continue;
     end_days[future] = found.end_days;
     litres_L[future] = found.litres_L;
@@ -80,14 +82,21 @@ export function wearFutures(given: FuturesGiven): WearFutures {
   return { end_days, litres_L, ends };
 }
 
+/** How a set does in one future, but for its water. */
+interface OneFuture {
+  readonly up_fraction: number;
+  readonly fouling_ratio: number;
+  readonly stop: Stop;
+  readonly limits: EndLimits;
+  /** Room for a stretch of days, used again and again. */
+  readonly daily: DailyWear;
+}
+
 /** One future to its end: first some years of it, the rest where no end came. Null where none comes in the days looked at. */
 function oneFuture(
   given: FuturesGiven,
   future: number,
-  up_fraction: number,
-  limits: EndLimits,
-  fouling_ratio: number,
-  stop: Stop,
+  { up_fraction, fouling_ratio, stop, limits, daily }: OneFuture,
 ) {
   const { rating, soFar, turbidity, temperature_C, futureOf } = given;
   const { source_NTU_range: source } = turbidity;
@@ -102,11 +111,15 @@ function oneFuture(
   const first_days = Math.min(most_days, Math.ceil(firstLook_years * meanYear_days));
   let from = 0;
   for (const days of [first_days, most_days]) {
-    if (days <= from) break;
-    const daily = dailyOf(futureOf(future, days), from, days, roof, second);
-    const found = firstEnd(wearing, daily, from, days, limits, fouling_ratio, stop);
-    if (found !== null) return { ...found, litres_L: wearing.litres_L };
-    from = days;
+    const ahead = days > from ? futureOf(future, days) : null;
+    // A stretch at a time: what comes after the end is not looked at.
+    while (ahead !== null && from < days) {
+      const to = Math.min(days, from + stretch_days);
+      fill(daily, ahead, from, to, roof, second);
+      const found = firstEnd(wearing, daily, from, to, limits, fouling_ratio, stop);
+      if (found !== null) return { ...found, litres_L: wearing.litres_L };
+      from = to;
+    }
   }
   return null;
 }
@@ -121,18 +134,17 @@ const wearOf = (rating: CartridgeRating, turbidity: number): WaterWear => ({
   worn: wornLitres_factor(turbidity, rating.ratedTurbidity_NTU),
 });
 
-/** What the days from `from` to before `days` bring. */
-function dailyOf(ahead: DaysAhead, from: number, days: number, roof: WaterWear, second: WaterWear): DailyWear {
-  const litres_L = new Float64Array(days - from);
-  const wornLitres_L = new Float64Array(days - from);
-  const load_L_NTU = new Float64Array(days - from);
-  for (let at = 0; at < days - from; at++) {
-    const [ofRoof, ofSource] = [ahead.roof_L[from + at]!, ahead.secondSource_L[from + at]!];
-    litres_L[at] = ofRoof + ofSource;
-    wornLitres_L[at] = ofRoof * roof.worn + ofSource * second.worn;
-    load_L_NTU[at] = ofRoof * roof.turbidity + ofSource * second.turbidity;
+/** Writes down what the days from `from` to before `to` bring. */
+function fill(daily: DailyWear, ahead: DaysAhead, from: number, to: number, roof: WaterWear, second: WaterWear): void {
+  const { litres_L, wornLitres_L, load_L_NTU } = daily;
+  const { roof_L, secondSource_L } = ahead;
+  for (let day = from; day < to; day++) {
+    const ofRoof = roof_L[day]!;
+    const ofSource = secondSource_L[day]!;
+    litres_L[day - from] = ofRoof + ofSource;
+    wornLitres_L[day - from] = ofRoof * roof.worn + ofSource * second.worn;
+    load_L_NTU[day - from] = ofRoof * roof.turbidity + ofSource * second.turbidity;
   }
-  return { litres_L, wornLitres_L, load_L_NTU };
 }
 
 /** What many futures say of one set: the tenth, middle and ninetieth of a hundred. Null: later than the days looked at. */
