@@ -21,12 +21,14 @@ export function wearSaid(w: Speech, f: WearSaid): string {
 }
 
 function due({ say, numbers }: Speech, f: WearSaid, { p10, p50, p90 }: NonNullable<WearSaid['endsOn']>, unit: string) {
+  const most = mostOf(f);
   const values = {
     unit,
+    share: numbers.percent(most === 'none' ? 1 : f.endsBy_fraction[most]),
     middle: numbers.date(p50),
     early: numbers.date(p10),
     late: numbers.date(p90),
-    end: say(`findings.wear.end.${mostOf(f)}`),
+    end: say(`findings.wear.end.${most}`),
   };
   return say(values.early === values.late ? 'findings.wear.dueOnce' : 'findings.wear.due', values);
 }
