@@ -1,16 +1,20 @@
 import type {
   DayIndex,
   GaugeFinding,
+  Judged,
   Problem,
   ProgrammeFacts,
   SiteDesign,
   SiteFacts,
   StorageSeries,
+  WearFinding,
 } from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
 import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
 import { designSite, type Programme, siteInFull, siteProblems, siteSeries } from './site.ts';
 import { gaugeOf, type ReadyRain, readyRain } from './siteRain.ts';
+
+import { siteWear } from './siteWear.ts';
 
 export { type GaugesOfSite, gaugesOfSite, type ReadyRain, rainUnder, readyGauges } from './siteRain.ts';
 
@@ -126,6 +130,19 @@ export function remediesOf(
   design: SiteDesign = designSite(site, gaugeOf(site, ready), ready),
 ): SiteRemedies | null {
   return siteRemedies(design, { site, gauge: gaugeOf(site, ready), programme: ready, market: ready.market });
+}
+
+/**
+ * When are the cartridges of one site due?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready: rain [mm], settings, the day it is asked on
+ * @param design - the site's design [L, kPa], where it is known already
+ * @returns a finding for each unit in use: its last day [day] and litres [L] as ranges; null where the site has none
+ * @definition ours: docs/methods/wear.md
+ */
+export function wearOf(site: SiteFacts, ready: ReadyProgramme, design?: SiteDesign): Judged<readonly WearFinding[]> {
+  return siteWear(site, gaugeOf(site, ready), ready, design);
 }
 
 /**

@@ -1,4 +1,5 @@
 import {
+  backwashShare_fraction,
   type Checked,
   type DayIndex,
   type DesignSettings,
@@ -170,13 +171,42 @@ type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<Daily
 /** The demand of the site, once, so that what is missing or assumed is told once, however many tanks there are; and that of fewer people. */
 function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
   const lines: WorkingLine[] = [];
-  const ofSite = dailyDemand(site, settings, lines);
+  const share = backwashShare_fraction(site.treatment.units);
+  const of = (people: number | null, working: WorkingLine[]) =>
+    withBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
+  const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
-    if (people !== site.people) return dailyDemand({ ...site, people }, settings, working);
+    if (people !== site.people) return of(people, working);
     working.push(...lines);
     return ofSite;
   };
   return { ofSite, by };
+}
+
+/** What is asked of the tank where a share of the treated litres goes back through the treatment unit: so much more, of all that is asked. */
+function withBackwash(demand: Checked<DailyDemand>, share: number, working: WorkingLine[]): Checked<DailyDemand> {
+  if (!demand.ok || share === 0) return demand;
+  const { judged_L_per_day, other_L_per_day, judgedHighest_L_per_day, judgedByDay_L, otherByDay_L } = demand.value;
+  const times = 1 + share;
+  const value = {
+    judged_L_per_day: judged_L_per_day * times,
+    other_L_per_day: other_L_per_day * times,
+    judgedHighest_L_per_day: judgedHighest_L_per_day * times,
+    judgedByDay_L: judgedByDay_L.map((litres) => litres * times),
+    otherByDay_L: otherByDay_L.map((litres) => litres * times),
+  };
+  explain(working, {
+    code: 'people.backwash',
+    value: value.judged_L_per_day + value.other_L_per_day,
+    unit: 'L/day',
+    inputs: [
+      workingInput('judgedDemand', judged_L_per_day, 'L/day'),
+      workingInput('otherDemand', other_L_per_day, 'L/day'),
+      workingInput('backwash', share, 'fraction'),
+    ],
+    source: 'definition',
+  });
+  return { ...demand, value };
 }
 
 /** Who draws from one body of water, what they ask, and how much it can give. */
