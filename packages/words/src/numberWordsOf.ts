@@ -66,7 +66,6 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   '1_per_year': 'units.per_year',
   '1_per_m3': 'units.per_m3',
   '1_per_min': 'units.per_min',
-  min_per_day: 'units.min_per_day',
   mg_per_L: 'units.mg_per_L',
   g_per_L: 'units.g_per_L',
   mg_min_per_L: 'units.mg_min_per_L',
