@@ -56,6 +56,7 @@ const units = [
     'kn',
     'mph',
   ],
+  ...['log10', 'organisms', 'DALY', 'case', 'pH'],
 ];
 const oneUnit = `(?:${units.join('|')})`;
 const unitAtEnd = new RegExp(`(?:^|_)${oneUnit}(?:_per_${oneUnit})*(?:_range)?$`);
