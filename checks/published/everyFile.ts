@@ -37,11 +37,13 @@ import { drainingTank, frictionFactors } from './pipes.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
 import { allowedExceedances, germBandsPrinted, inspectionScores, membraneTable } from './samples.ts';
+import { calledExact, halfInfected, halfInfectedCampylobacter, roofGiardia, whoBurden } from './safety.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
 import { stationFiles } from './stationFiles.ts';
 import { textbookStorms } from './storms.ts';
+import { treatmentFiles } from './treatment.ts';
 import { conversions } from './units.ts';
 import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from './waterProperties.ts';
 
@@ -96,7 +98,13 @@ export const everyFile: readonly PublishedFile[] = [
   hazenVelocities,
   settlingDrop,
   settlingSphere,
+  calledExact,
+  halfInfected,
+  halfInfectedCampylobacter,
+  roofGiardia,
+  whoBurden,
   oldViscosity,
+  ...treatmentFiles,
   waterPage,
   waterViscosity,
   waterViscosityByDensity,

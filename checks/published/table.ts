@@ -6,10 +6,12 @@ import * as head from '../../packages/engine/src/water/head/index.ts';
 import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
+import * as safety from '../../packages/engine/src/water/safety/index.ts';
 import * as settling from '../../packages/engine/src/water/settling/index.ts';
 import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
 import * as storm from '../../packages/engine/src/water/storm/index.ts';
+import * as treatment from '../../packages/engine/src/water/treatment/index.ts';
 import * as waterTests from '../../packages/engine/src/water/waterTests/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
@@ -25,10 +27,12 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   people,
   rain,
   roof,
+  safety,
   settling,
   stand,
   storage,
   storm,
+  treatment,
   waterTests,
   head,
   files: { dlyLines, readStationRain },

@@ -1,4 +1,5 @@
 import {
+  backwashShare_fraction,
   type DayIndex,
   type DesignSettings,
   type DesignStorm,
@@ -88,7 +89,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const head = headFindings({ site, parts, settings: withUnitHead(site, settings) });
   const treatment = treatmentFindings({
     site,
-    demandHighest_L_per_day: sumOf(demandHighest_L_per_day),
+    demandHighest_L_per_day: askedByPeople_L_per_day(site, demandHighest_L_per_day),
     gravityHead_m: gravityHead_m(head.finding),
     settings,
   });
@@ -127,8 +128,11 @@ function withUnitHead(site: SiteFacts, settings: DesignSettings): DesignSettings
   return own_m === null ? settings : { ...settings, unitHead_m: own_m };
 }
 
-function sumOf(byTank: ReadonlyMap<string, number>): number | null {
-  return byTank.size === 0 ? null : [...byTank.values()].reduce((sum, litres) => sum + litres, 0);
+/** What people ask of all bodies of water on the day that asks for most: without what goes back through the treatment unit, which it adds itself. */
+function askedByPeople_L_per_day({ treatment }: SiteFacts, byTank: ReadonlyMap<string, number>): number | null {
+  if (byTank.size === 0) return null;
+  const asked = [...byTank.values()].reduce((sum, litres) => sum + litres, 0);
+  return asked / (1 + backwashShare_fraction(treatment.units));
 }
 
 /** The least head that is left across the unit by gravity, where the way to the taps was measured. */
