@@ -5,6 +5,7 @@ import {
   cutFibreLeak,
   type DecayTest,
   decayReduction_log10,
+  defaultSettings,
   erlangMeanWait_min,
   erlangWaiting_fraction,
   flowAtReference,
@@ -17,13 +18,18 @@ import {
   type PumpAtHand,
   peakLines,
   roundAndWetted,
+  type SiteFacts,
   smallestDefect_um,
   strokeVolume_L,
   tapsFlow_L_per_min,
+  treatmentFindings,
   type UnitAtWork,
   unitFlow_L_per_min,
   unitPressure_kPa,
   unitResistance_per_m3,
+  unmeasuredSite,
+  unmeasuredUnit,
+  verdictOrder,
 } from '@eavewell/engine';
 import fc from 'fast-check';
 import { describe, it } from 'vitest';
@@ -300,6 +306,62 @@ describe('tests of a membrane', () => {
             unitFlow_L_per_min: 5,
           }).ceiling_log10;
         return notMore(leak(fibres_count + 1, length[0], bore[1]), leak(fibres_count, length[1], bore[0]));
+      }),
+      settings,
+    );
+  });
+});
+
+describe('a verdict on a unit', () => {
+  const world = fc.record({
+    ratedFlow_L_per_h: between(20, 5000),
+    lowest: between(0.05, 1.2),
+    taps_count: fc.option(fc.integer({ min: 1, max: 6 }), { nil: null }),
+    hasHandPump: fc.option(fc.boolean(), { nil: null }),
+    gravityHead_m: fc.option(between(-3, 15), { nil: null }),
+    highestPressure_kPa: fc.option(between(20, 400), { nil: null }),
+    pistonBore_mm: fc.option(between(20, 120), { nil: null }),
+  });
+  type World = typeof world extends fc.Arbitrary<infer W> ? W : never;
+  /** The verdict, by its place from worst to best. */
+  const found = (of: World, asked_L: number, resistance: number, temperature_C: number) => {
+    const { ratedFlow_L_per_h, lowest, taps_count, hasHandPump, gravityHead_m, ...pump } = of;
+    const figures = {
+      ...unmeasuredUnit,
+      ...pump,
+      ratedFlow_L_per_h,
+      ratedPressure_kPa: 100,
+      lowestFlow_L_per_h: ratedFlow_L_per_h * lowest,
+      pistonStroke_mm: 150,
+    };
+    const reading = {
+      unitSerial: null,
+      readOn: 20_000,
+      flow_L_per_h: ratedFlow_L_per_h / resistance,
+      pressure_kPa: 100,
+      waterTemperature_C: 20,
+      passed_L: null,
+    };
+    const unit = { serial: 'U1', partId: 'P1', figures, installedOn: null, removedOn: null };
+    const site = {
+      ...unmeasuredSite,
+      siteId: 'S1',
+      taps_count,
+      hasHandPump,
+      treatment: { units: [unit], cartridges: [], flowReadings: [reading], pressureTests: [] },
+    } as unknown as SiteFacts;
+    const settings = { ...defaultSettings, waterTemperature_C: temperature_C };
+    const judged = treatmentFindings({ site, demandHighest_L_per_day: asked_L, gravityHead_m, settings });
+    return judged.finding![0]!;
+  };
+  const rank = ({ verdict }: { readonly verdict: (typeof verdictOrder)[number] }) => verdictOrder.indexOf(verdict);
+
+  it('never gets better with more asked, a more worn set or colder water; no figure of it is not a number', () => {
+    fc.assert(
+      fc.property(world, pair(1, 20_000), pair(1, 12), warmth, (of, [few, many], [r, R], [t, T]) => {
+        const [better, worse] = [found(of, few, r, T), found(of, many, R, t)];
+        const figures = Object.values(worse).filter((value) => typeof value === 'number');
+        return rank(worse) <= rank(better) && figures.every((value) => Number.isFinite(value) && value >= 0);
       }),
       settings,
     );

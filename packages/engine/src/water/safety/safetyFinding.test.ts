@@ -9,6 +9,7 @@ import {
   type RawWater,
   type SiteFacts,
   type SiteSafetyFacts,
+  type StatedReductions,
   type TreatmentUnitFacts,
   type UnitFigures,
   unmeasuredRoof,
@@ -20,10 +21,10 @@ import {
 import { referencePathogens } from './constants.ts';
 import { type SafetyGiven, safetyFinding } from './safetyFinding.ts';
 
-const tested = {
+const tested: StatedReductions = {
   ...{ bacteria_log10: 6, viruses_log10: 5.9, protozoa_log10: 6 },
   ...{ evidence: 'challengeTest', source: 'An invented laboratory, 2026' },
-} as const;
+};
 const unit = (serial: string, figures: Partial<UnitFigures> | null = {}): TreatmentUnitFacts => ({
   ...{ serial, partId: 'unit-3', installedOn: null, removedOn: null },
   figures: figures === null ? null : { ...unmeasuredUnit, cartridges_count: 3, reductions: tested, ...figures },

@@ -124,9 +124,9 @@ export function safetyRisks(
       ...backwards.map(({ pathogen, low_per_L, typical_per_L, high_per_L }) =>
         engineProblem('safety.raw_range_backwards', place, {
           germ: pathogen,
-          low_per_L: low_per_L ?? 'unknown',
+          ...(low_per_L === null ? {} : { low_per_L }),
           typical_per_L,
-          high_per_L: high_per_L ?? 'unknown',
+          ...(high_per_L === null ? {} : { high_per_L }),
         }),
       ),
       ...told('safety.raw_without_range', withoutRange),
