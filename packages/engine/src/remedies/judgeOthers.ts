@@ -1,11 +1,11 @@
 import type { DrainageFinding, HeadFinding, SiteFacts, StandGate, StationVerdict } from '../kernel/index.ts';
 import {
+  askedByPeople_L_per_day,
   cupOf,
   gravityHead_m,
   gutteredAreas_m2,
   safetyOf,
   standGateOf,
-  sumOf,
   verdictWithDoubts,
   withUnitHead,
   worstOf,
@@ -49,7 +49,10 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
     return worstOf(settlingFindings({ site, stormFlow_L_per_s, ...beside, settings }).finding);
   });
   const treatment = keptBy((site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) => {
-    const beside = { demandHighest_L_per_day: sumOf(demand_L_per_day), gravityHead_m: gravityHead_m(headOf(site)) };
+    const beside = {
+      demandHighest_L_per_day: askedByPeople_L_per_day(site, demand_L_per_day),
+      gravityHead_m: gravityHead_m(headOf(site)),
+    };
     return worstOf(treatmentFindings({ site, ...beside, settings }).finding);
   });
   // Of all that is changed, a second source alone has a say in what people drink.
