@@ -1,4 +1,11 @@
-import type { DrainageFinding, HeadFinding, SiteFacts, StandGate, StationVerdict } from '../kernel/index.ts';
+import {
+  type DrainageFinding,
+  type HeadFinding,
+  type SiteFacts,
+  type StandGate,
+  type StationVerdict,
+  tankGroups,
+} from '../kernel/index.ts';
 import {
   askedByPeople_L_per_day,
   cupOf,
@@ -50,7 +57,7 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   });
   const treatment = keptBy((site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) => {
     const beside = {
-      demandHighest_L_per_day: askedByPeople_L_per_day(site, demand_L_per_day),
+      demandHighest_L_per_day: askedByPeople_L_per_day(site, byBody(site, demand_L_per_day)),
       gravityHead_m: gravityHead_m(headOf(site)),
     };
     return worstOf(treatmentFindings({ site, ...beside, settings }).finding);
@@ -101,6 +108,16 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
       },
     };
   };
+}
+
+/** What is asked of each body of water, once: tanks joined at the foot are named each with all of it. */
+function byBody({ tanks }: SiteFacts, byTank_L_per_day: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  return new Map(
+    tankGroups(tanks).flatMap(({ tankIds }) => {
+      const id = tankIds.find((one) => byTank_L_per_day.has(one));
+      return id === undefined ? [] : [[id, byTank_L_per_day.get(id)!] as const];
+    }),
+  );
 }
 
 type Judge<F> = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => F;
