@@ -9,6 +9,7 @@ import * as settling from '../../packages/engine/src/water/settling/index.ts';
 import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
 import * as storm from '../../packages/engine/src/water/storm/index.ts';
+import * as wear from '../../packages/engine/src/water/wear/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
@@ -27,6 +28,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   storage,
   storm,
   head,
+  wear,
   files: { dlyLines, readStationRain },
 };
 
