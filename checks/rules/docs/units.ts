@@ -30,6 +30,7 @@ const units = [
     'deg',
     'degC',
     'NTU',
+    'log10',
     'kPa',
     'Pa',
     'bar',
@@ -39,6 +40,7 @@ const units = [
     'mPas',
     'Pas',
     'C',
+    'K',
     'um',
     'mm2',
     'mm3',
@@ -53,7 +55,13 @@ const units = [
     'kmh',
     'kn',
     'mph',
+    'mL',
+    '100mL',
+    'mmHg',
+    'log',
+    'nm',
   ],
+  ...['log10', 'organisms', 'DALY', 'case', 'pH'],
 ];
 const oneUnit = `(?:${units.join('|')})`;
 const unitAtEnd = new RegExp(`(?:^|_)${oneUnit}(?:_per_${oneUnit})*(?:_range)?$`);
@@ -89,6 +97,9 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
   shape: 'a plain number: the form of a distribution',
+  futures: 'a count',
+  rarity: 'a plain number: one chance by another',
+  tier: 'a step of a scale, 0 to 3',
   spi: 'a plain number: standard deviations from the mean',
 };
 

@@ -11,7 +11,7 @@ import type {
 } from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
 import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
-import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
+import { designSite, type Programme, siteInFull, siteProblems, siteSeries } from './site.ts';
 import { gaugeOf, type ReadyRain, readyRain } from './siteRain.ts';
 
 import { siteWear } from './siteWear.ts';
@@ -66,6 +66,29 @@ export function readyProgramme(facts: ProgrammeFacts, wanted: ReadyWanted = {}):
  */
 export function* designSites(sites: readonly SiteFacts[], ready: ReadyProgramme): Generator<SiteDesign, void> {
   for (const site of sites) yield designSite(site, gaugeOf(site, ready), ready);
+}
+
+/** One site as it was judged: its design, and of its problems those of its own facts. */
+export interface JudgedSite {
+  readonly design: SiteDesign;
+  readonly ownProblems: readonly Problem[];
+}
+
+/**
+ * Which verdict does every site get, and what is missing or assumed in its own facts? `designSites` and `problemsOf` in one, each station judged
+ * once.
+ *
+ * @param sites - the sites' facts
+ * @param ready - the programme, ready
+ * @returns for each site, as it is done, its design and the problems of its own facts
+ * @law the designs are those of `designSites`, the problems those of `problemsOf`
+ * @definition ours
+ */
+export function* judgedSites(sites: readonly SiteFacts[], ready: ReadyProgramme): Generator<JudgedSite, void> {
+  for (const site of sites) {
+    const { design, ownProblems } = siteInFull(site, gaugeOf(site, ready), ready);
+    yield { design, ownProblems };
+  }
 }
 
 /**

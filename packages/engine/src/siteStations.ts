@@ -23,7 +23,7 @@ import {
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
-import { chlorineFinding } from './water/chlorine/index.ts';
+import { boilingPoint_C, chlorineFinding } from './water/chlorine/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
 import { firstFlushFindings } from './water/roof/index.ts';
@@ -147,7 +147,8 @@ function gravityHead_m(ways: readonly HeadFinding[] | null): number | null {
 function safetyOf(site: SiteFacts, settings: DesignSettings): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
   const chlorine = chlorineFinding(site, settings);
-  const boilsAt_C = null;
+  const { altitude_m } = site.safety;
+  const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
   const found = safetyFinding({
     ...{ site, boilsAt_C, settings },
     waterTests: waterTests.finding,

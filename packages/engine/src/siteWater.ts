@@ -98,6 +98,12 @@ interface SiteStops {
   readonly groups: readonly GroupStops[];
 }
 
+/** What the water's way tells of a site: what is told elsewhere already, and what is of its own facts. */
+export interface WaterProblems {
+  readonly restated: Problem[];
+  readonly own: Problem[];
+}
+
 /** The problems of the site's own facts that the water's way tells; none while a row about it is in doubt. */
 export function siteProblems(
   site: SiteFacts,
@@ -208,19 +214,21 @@ function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, dem
 }
 
 /**
- * The way of the water: rain, roof, people, tanks. Adds what it finds to problems and working, the working of each body of
+ * The way of the water: rain, roof, people, tanks. Adds what it finds to what is told and to the working, the working of each body of
  * water apart; null where a blocker stands. Days are taken over from a body of water like it where they come out the same.
  */
 export function siteWater(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   programme: Programme,
-  problems: Problem[],
+  told: WaterProblems,
   working: WorkingLine[],
   like: readonly GroupWater[] = [],
 ): SiteWater | null {
   const { restated, own, roofs, ration, groups } = siteStops(site, gauge, programme.settings, working);
-  problems.push(...restated, ...own);
+  told.restated.push(...restated);
+  told.own.push(...own);
+  const problems = [...restated, ...own];
   const rain = gauge?.rain;
   if (problems.some((problem) => problem.severity === 'blocker') || !rain || !roofs) {
     for (const group of groups) working.push(...group.working);

@@ -4,11 +4,9 @@ import {
   type GaugeFinding,
   type Judged,
   type JudgedRain,
-  type Problem,
   type SiteDesign,
   type SiteFacts,
   type WearFinding,
-  type WorkingLine,
 } from './kernel/index.ts';
 import { drawnYears, type GroupWater, type Programme, siteWater } from './siteWater.ts';
 import { headcount } from './water/people/index.ts';
@@ -45,9 +43,7 @@ export function siteWear(
   const { settings, today = null } = programme;
   const isInUse = site.treatment.units.some(({ removedOn }) => removedOn === null);
   if (!isInUse) return { finding: null, problems: [], working: [] };
-  const problems: Problem[] = [];
-  const working: WorkingLine[] = [];
-  const water = siteWater(site, gauge, programme, problems, working);
+  const water = siteWater(site, gauge, programme, { restated: [], own: [] }, []);
   const futureOf =
     water === null ? null : futures(site, water, drawnYears(programme, water.rain.judgedYears), settings);
   const pressure_kPa = design?.treatment.find((one) => one.pressure_kPa !== null)?.pressure_kPa ?? null;
