@@ -18,7 +18,7 @@ import {
   workingInput,
 } from './kernel/index.ts';
 import { cappingAssumption, cappingCodes, classWithoutTarget, leansOnSource } from './siteAssumptions.ts';
-import { type DailyDemand, dailyDemand, demandOnDays_L, headcount } from './water/people/index.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L, demandWithBackwash, headcount } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
@@ -174,7 +174,7 @@ function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<
   const lines: WorkingLine[] = [];
   const share = backwashShare_fraction(site.treatment.units);
   const of = (people: number | null, working: WorkingLine[]) =>
-    withBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
+    demandWithBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
   const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
     if (people !== site.people) return of(people, working);
@@ -182,32 +182,6 @@ function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<
     return ofSite;
   };
   return { ofSite, by };
-}
-
-/** What is asked of the tank where a share of the treated litres goes back through the treatment unit: so much more, of all that is asked. */
-function withBackwash(demand: Checked<DailyDemand>, share: number, working: WorkingLine[]): Checked<DailyDemand> {
-  if (!demand.ok || share === 0) return demand;
-  const { judged_L_per_day, other_L_per_day, judgedHighest_L_per_day, judgedByDay_L, otherByDay_L } = demand.value;
-  const times = 1 + share;
-  const value = {
-    judged_L_per_day: judged_L_per_day * times,
-    other_L_per_day: other_L_per_day * times,
-    judgedHighest_L_per_day: judgedHighest_L_per_day * times,
-    judgedByDay_L: judgedByDay_L.map((litres) => litres * times),
-    otherByDay_L: otherByDay_L.map((litres) => litres * times),
-  };
-  explain(working, {
-    code: 'people.backwash',
-    value: value.judged_L_per_day + value.other_L_per_day,
-    unit: 'L/day',
-    inputs: [
-      workingInput('judgedDemand', judged_L_per_day, 'L/day'),
-      workingInput('otherDemand', other_L_per_day, 'L/day'),
-      workingInput('backwash', share, 'fraction'),
-    ],
-    source: 'definition',
-  });
-  return { ...demand, value };
 }
 
 /** Who draws from one body of water, what they ask, and how much it can give. */

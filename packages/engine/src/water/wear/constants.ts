@@ -34,3 +34,6 @@ export const lateShare_fraction = 0.9;
 
 /** So many days of a future are led through at a time [day]. Ours: about a year. */
 export const stretch_days = 365;
+
+/** A bar [kPa]: by definition. Source: nist-sp811, appendix B.8. */
+export const kPa_per_bar = 100;

@@ -9,6 +9,7 @@ import {
   type UnitFigures,
 } from '../../kernel/index.ts';
 import type { CartridgeRating, FlowRating } from './cartridgeRating.ts';
+import { kPa_per_bar } from './constants.ts';
 import type { WearSite } from './setsOf.ts';
 import type { SiteTurbidity } from './siteFouling.ts';
 
@@ -23,8 +24,6 @@ export interface SetRating {
   readonly unknownBy: EngineProblemCode | null;
   readonly problems: readonly Problem[];
 }
-
-const kPa_per_bar = 100;
 
 /** What is known of a unit's rating and of the turbidity at its site, with what is missing. */
 export function ratingOf(site: WearSite, unit: TreatmentUnitFacts, settings: DesignSettings): SetRating {
