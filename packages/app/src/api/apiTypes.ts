@@ -4336,6 +4336,362 @@ export interface components {
                 table: string | null;
             }[];
         };
+        /** @description A planning aid: the health authority and accredited laboratories decide. */
+        safety: {
+            /** @description Along the way of the water. */
+            barriers: {
+                /** @description A serial of a unit, an id of barriers; null for chlorine. */
+                barrierId: string | null;
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /**
+                 * @description Without any it is credited nothing.
+                 * @enum {string}
+                 */
+                evidence: "challengeTest" | "credited" | "none";
+                /** @enum {string} */
+                kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other" | "membrane" | "chlorine";
+                /** @description With one cartridge leaking; null for what has no cartridges. */
+                leaking: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                } | null;
+            }[];
+            /** @description At which water boils there; null where the height is not known. */
+            boilsAt_C: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Null where water is not chlorinated. */
+            chlorine: {
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /** @description Residual times contact time times the share of it that counts. */
+                ct_mg_min_per_L: number | null;
+                /** @description For three tenfold steps, by the table; null outside it. */
+                ctForGiardia_mg_min_per_L: number | null;
+                /** @description By the regression, for comparison. */
+                ctForGiardiaRegression_mg_min_per_L: number | null;
+                /** @description In a few sentences. */
+                finding: string;
+                giardia_log10: number | null;
+                /** @description Too turbid for chlorine to be relied on? Null where not known. */
+                isTooTurbid: boolean | null;
+                /** @description For a litre of stock of one per cent: grams of a powder, millilitres of a liquid. */
+                product_per_L: number | null;
+                residualBand: ("none" | "low" | "good" | "high" | "tooHigh") | null;
+                /** @description For one batch, for the dose. */
+                stock_mL: number | null;
+                viruses_log10: number | null;
+                wait_min: number | null;
+            } | null;
+            /** @description Sum of what is credited, for those whose water is treated. */
+            credited: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description Days on which the water of everybody goes untreated; null: not stated. */
+            daysOff_per_year: number | null;
+            /** @description Of the mean of what is drunk, over people and days: for display alone. */
+            effective: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description The same with one cartridge leaking; null where there is no unit. */
+            leaking: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to work. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description The worst first. */
+            risks: {
+                /** @description Healthy years of life lost. */
+                DALY_per_person_per_year: number;
+                /** @description The high end of its range: it is judged. */
+                DALYHigh_per_person_per_year: number;
+                /** @description In treated water, on a day on which it is treated. */
+                drinking_per_L: number;
+                /** @description What those who drink untreated water bear of it. */
+                fromSkipping_fraction: number;
+                illness_per_year: number;
+                /** @description A mean over people and days, those who skip among them. */
+                infection_per_year: number;
+                /** @description Log reduction wanted for the target, at the typical water. */
+                needed_log10: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Before any treatment. */
+                raw_per_L: number;
+                rawHigh_per_L: number | null;
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            }[];
+            /** @description Of the people, who drink untreated water; null: not stated. */
+            skipping_fraction: number | null;
+            target_DALY_per_person_per_year: number;
+            /** @description 3: highly protective, 2: protective, 1: targeted, 0: none. */
+            tier: 0 | 1 | 2 | 3;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTests: {
+                /** @description Clean ones in a row since hand-over, at tap and container. */
+                clean_count: number;
+                /** @description The mean that is then below with 95 % sureness. */
+                cleanBelow_per_100mL: number | null;
+                /** @description Clean ones in a row wanted to say that fewer than one in twenty is not. */
+                cleanWanted_count: number;
+                /** @description In a few sentences. */
+                finding: string;
+                inspection: {
+                    /**
+                     * @description E. coli in 100 mL: low under 1, intermediate from 1, high over 10, veryHigh over 100.
+                     * @enum {string}
+                     */
+                    band: "low" | "intermediate" | "high" | "veryHigh";
+                    /** @description A day, YYYY-MM-DD. */
+                    inspectedOn: string;
+                    score: number;
+                } | null;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                last: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                } | null;
+                /** @description The worse of the last sample and the last inspection. */
+                priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                /** @description In the order of their days. */
+                tests: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                }[];
+            };
+        };
+        /** @description A planning aid: the health authority and accredited laboratories decide. */
+        safetyInput: {
+            /** @description Along the way of the water. */
+            barriers: {
+                /** @description A serial of a unit, an id of barriers; null for chlorine. */
+                barrierId: string | null;
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /**
+                 * @description Without any it is credited nothing.
+                 * @enum {string}
+                 */
+                evidence: "challengeTest" | "credited" | "none";
+                /** @enum {string} */
+                kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other" | "membrane" | "chlorine";
+                /** @description With one cartridge leaking; null for what has no cartridges. */
+                leaking: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                } | null;
+            }[];
+            /** @description At which water boils there; null where the height is not known. */
+            boilsAt_C: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Null where water is not chlorinated. */
+            chlorine: {
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /** @description Residual times contact time times the share of it that counts. */
+                ct_mg_min_per_L: number | null;
+                /** @description For three tenfold steps, by the table; null outside it. */
+                ctForGiardia_mg_min_per_L: number | null;
+                /** @description By the regression, for comparison. */
+                ctForGiardiaRegression_mg_min_per_L: number | null;
+                /** @description In a few sentences. */
+                finding: string;
+                giardia_log10: number | null;
+                /** @description Too turbid for chlorine to be relied on? Null where not known. */
+                isTooTurbid: boolean | null;
+                /** @description For a litre of stock of one per cent: grams of a powder, millilitres of a liquid. */
+                product_per_L: number | null;
+                residualBand: ("none" | "low" | "good" | "high" | "tooHigh") | null;
+                /** @description For one batch, for the dose. */
+                stock_mL: number | null;
+                viruses_log10: number | null;
+                wait_min: number | null;
+            } | null;
+            /** @description Sum of what is credited, for those whose water is treated. */
+            credited: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description Days on which the water of everybody goes untreated; null: not stated. */
+            daysOff_per_year: number | null;
+            /** @description Of the mean of what is drunk, over people and days: for display alone. */
+            effective: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description The same with one cartridge leaking; null where there is no unit. */
+            leaking: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to work. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description The worst first. */
+            risks: {
+                /** @description Healthy years of life lost. */
+                DALY_per_person_per_year: number;
+                /** @description The high end of its range: it is judged. */
+                DALYHigh_per_person_per_year: number;
+                /** @description In treated water, on a day on which it is treated. */
+                drinking_per_L: number;
+                /** @description What those who drink untreated water bear of it. */
+                fromSkipping_fraction: number;
+                illness_per_year: number;
+                /** @description A mean over people and days, those who skip among them. */
+                infection_per_year: number;
+                /** @description Log reduction wanted for the target, at the typical water. */
+                needed_log10: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Before any treatment. */
+                raw_per_L: number;
+                rawHigh_per_L: number | null;
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            }[];
+            /** @description Of the people, who drink untreated water; null: not stated. */
+            skipping_fraction: number | null;
+            target_DALY_per_person_per_year: number;
+            /** @description 3: highly protective, 2: protective, 1: targeted, 0: none. */
+            tier: 0 | 1 | 2 | 3;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTests: {
+                /** @description Clean ones in a row since hand-over, at tap and container. */
+                clean_count: number;
+                /** @description The mean that is then below with 95 % sureness. */
+                cleanBelow_per_100mL: number | null;
+                /** @description Clean ones in a row wanted to say that fewer than one in twenty is not. */
+                cleanWanted_count: number;
+                /** @description In a few sentences. */
+                finding: string;
+                inspection: {
+                    /**
+                     * @description E. coli in 100 mL: low under 1, intermediate from 1, high over 10, veryHigh over 100.
+                     * @enum {string}
+                     */
+                    band: "low" | "intermediate" | "high" | "veryHigh";
+                    /** @description A day, YYYY-MM-DD. */
+                    inspectedOn: string;
+                    score: number;
+                } | null;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                last: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                } | null;
+                /** @description The worse of the last sample and the last inspection. */
+                priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                /** @description In the order of their days. */
+                tests: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                }[];
+            };
+        };
         /** @description Only with --series. */
         series: {
             /** @description At the end of the day. */
@@ -4538,6 +4894,8 @@ export interface components {
                 /** @description What has to be known of the stations left out, each in a sentence. */
                 said: string[];
             } | null;
+            /** @description Whether its water is fit to drink; null where that is not judged. */
+            safety: components["schemas"]["safety"] | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
                 dryDays_per_year: number | null;
@@ -4622,11 +4980,15 @@ export interface components {
              * @enum {string}
              */
             targetFrom: "programme" | "class";
+            /** @description Whether the treatment keeps up, one for each unit that is judged. */
+            treatment: components["schemas"]["treatment"][];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
+            wear: components["schemas"]["wear"][] | null;
             working: components["schemas"]["workingLine"][];
         };
         siteCup: {
@@ -5475,6 +5837,8 @@ export interface components {
                 /** @description What has to be known of the stations left out, each in a sentence. */
                 said: string[];
             } | null;
+            /** @description Whether its water is fit to drink; null where that is not judged. */
+            safety: components["schemas"]["safetyInput"] | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
                 dryDays_per_year: number | null;
@@ -5559,11 +5923,15 @@ export interface components {
              * @enum {string}
              */
             targetFrom: "programme" | "class";
+            /** @description Whether the treatment keeps up, one for each unit that is judged. */
+            treatment: components["schemas"]["treatmentInput"][];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
+            wear: components["schemas"]["wearInput"][] | null;
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
@@ -6367,6 +6735,226 @@ export interface components {
              */
             state: "running" | "done" | "cancelled" | "failed" | "cutOff";
             taskId: string;
+        };
+        treatment: {
+            /** @description Its share, on the day that asks for most. */
+            asked_L_per_day: number | null;
+            backwash_min_per_day: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description rated: at its rated pressure, because none is known. */
+            drive: ("gravity" | "handPump" | "rated") | null;
+            /** @description In a few sentences. Whether it keeps up, not whether its water is fit to drink. */
+            finding: string;
+            /** @description At that pressure and temperature, with a new set. */
+            flowClean_L_per_h: number | null;
+            /** @description By the last reading that can be used; as new where there is none. */
+            flowNow_L_per_h: number | null;
+            /** @description With a set that is due to be changed. */
+            flowWorn_L_per_h: number | null;
+            /** @description At the handle; null where the piston is not known. */
+            handForce_N: number | null;
+            /** @description As the set is now. */
+            hoursNeeded_h: number | null;
+            hoursNeededWorn_h: number | null;
+            /** @description If people came one by one at random, as a check; null where the line has no end. */
+            meanWait_min: number | null;
+            partId: string | null;
+            /** @description The line at the taps in the two hours that most people come in. */
+            peaks: {
+                asked_L: number;
+                /** @description What the last in line waits, as the set is now; null where the line has no end that day. */
+                lastWait_min: number | null;
+                /** @description The same when the set is worn. */
+                lastWaitWorn_min: number | null;
+                /** @enum {string} */
+                peak: "morning" | "evening";
+                /** @description What unit and taps give in that hour, as the set is now. */
+                possible_L: number;
+            }[];
+            /** @description Across its membranes. */
+            pressure_kPa: number | null;
+            pressureTest: {
+                /** @description A faster fall no longer supports what is claimed of protozoa. */
+                fallLimit_kPa_per_min: number | null;
+                pressure_kPa: number;
+                /** @description The smallest hole that lets air through at that pressure. */
+                smallestSeen_um: number;
+                /** @description Log reduction of what is larger than such a hole that the fall supports. */
+                supports_log10: number | null;
+                /** @description A day, YYYY-MM-DD. */
+                testedOn: string;
+            } | null;
+            /** @description What the one who pumps gives; null where there is no hand pump. */
+            pumpPower_W: number | null;
+            /** @description Over that of a clean set; null where nothing was read. */
+            resistanceNow_ratio: number | null;
+            /** @description Null where a site that is to be judged has no unit. */
+            serial: string | null;
+            strokes_per_min: number | null;
+            /** @description With what goes back through it to clean it. */
+            treated_L_per_day: number | null;
+            /** @description Head it takes at the flow of all its taps, clean. */
+            unitHead_m: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTemperature_C: number;
+        };
+        treatmentInput: {
+            /** @description Its share, on the day that asks for most. */
+            asked_L_per_day: number | null;
+            backwash_min_per_day: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description rated: at its rated pressure, because none is known. */
+            drive: ("gravity" | "handPump" | "rated") | null;
+            /** @description In a few sentences. Whether it keeps up, not whether its water is fit to drink. */
+            finding: string;
+            /** @description At that pressure and temperature, with a new set. */
+            flowClean_L_per_h: number | null;
+            /** @description By the last reading that can be used; as new where there is none. */
+            flowNow_L_per_h: number | null;
+            /** @description With a set that is due to be changed. */
+            flowWorn_L_per_h: number | null;
+            /** @description At the handle; null where the piston is not known. */
+            handForce_N: number | null;
+            /** @description As the set is now. */
+            hoursNeeded_h: number | null;
+            hoursNeededWorn_h: number | null;
+            /** @description If people came one by one at random, as a check; null where the line has no end. */
+            meanWait_min: number | null;
+            partId: string | null;
+            /** @description The line at the taps in the two hours that most people come in. */
+            peaks: {
+                asked_L: number;
+                /** @description What the last in line waits, as the set is now; null where the line has no end that day. */
+                lastWait_min: number | null;
+                /** @description The same when the set is worn. */
+                lastWaitWorn_min: number | null;
+                /** @enum {string} */
+                peak: "morning" | "evening";
+                /** @description What unit and taps give in that hour, as the set is now. */
+                possible_L: number;
+            }[];
+            /** @description Across its membranes. */
+            pressure_kPa: number | null;
+            pressureTest: {
+                /** @description A faster fall no longer supports what is claimed of protozoa. */
+                fallLimit_kPa_per_min: number | null;
+                pressure_kPa: number;
+                /** @description The smallest hole that lets air through at that pressure. */
+                smallestSeen_um: number;
+                /** @description Log reduction of what is larger than such a hole that the fall supports. */
+                supports_log10: number | null;
+                /** @description A day, YYYY-MM-DD. */
+                testedOn: string;
+            } | null;
+            /** @description What the one who pumps gives; null where there is no hand pump. */
+            pumpPower_W: number | null;
+            /** @description Over that of a clean set; null where nothing was read. */
+            resistanceNow_ratio: number | null;
+            /** @description Null where a site that is to be judged has no unit. */
+            serial: string | null;
+            strokes_per_min: number | null;
+            /** @description With what goes back through it to clean it. */
+            treated_L_per_day: number | null;
+            /** @description Head it takes at the flow of all its taps, clean. */
+            unitHead_m: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTemperature_C: number;
+        };
+        wear: {
+            /** @description Share of futures in which each comes first: rated litres, too little flow, age, failure at random. */
+            endsBy_fraction: {
+                age: number;
+                failure: number;
+                flow: number;
+                litres: number;
+            };
+            /** @description When it is due: the tenth, the middle and the ninetieth of a hundred futures. */
+            endsOn: {
+                /** @description A day, YYYY-MM-DD. */
+                p10: string;
+                /** @description A day, YYYY-MM-DD. */
+                p50: string;
+                /** @description A day, YYYY-MM-DD. */
+                p90: string;
+            } | null;
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description How fast its flow falls beside what its rating says: 1 as rated. */
+            fouling_ratio: {
+                p10: number;
+                p50: number;
+                p90: number;
+            };
+            futures_count: number;
+            /** @description Passed until then. */
+            litres_L: {
+                p10: number;
+                p50: number;
+                p90: number;
+            } | null;
+            partId: string | null;
+            /** @description In the middle future, until the day it is asked on. */
+            passedSoFar_L: number | null;
+            readings_count: number;
+            /** @description Of the unit. */
+            serial: string;
+            /** @description The day the set was new; null where not known. */
+            setSince: string | null;
+            /** @description Why no date is given: the code of its problem; null where one is. */
+            unknownBy: string | null;
+        };
+        wearInput: {
+            /** @description Share of futures in which each comes first: rated litres, too little flow, age, failure at random. */
+            endsBy_fraction: {
+                age: number;
+                failure: number;
+                flow: number;
+                litres: number;
+            };
+            /** @description When it is due: the tenth, the middle and the ninetieth of a hundred futures. */
+            endsOn: {
+                /** @description A day, YYYY-MM-DD. */
+                p10: string;
+                /** @description A day, YYYY-MM-DD. */
+                p50: string;
+                /** @description A day, YYYY-MM-DD. */
+                p90: string;
+            } | null;
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description How fast its flow falls beside what its rating says: 1 as rated. */
+            fouling_ratio: {
+                p10: number;
+                p50: number;
+                p90: number;
+            };
+            futures_count: number;
+            /** @description Passed until then. */
+            litres_L: {
+                p10: number;
+                p50: number;
+                p90: number;
+            } | null;
+            partId: string | null;
+            /** @description In the middle future, until the day it is asked on. */
+            passedSoFar_L: number | null;
+            readings_count: number;
+            /** @description Of the unit. */
+            serial: string;
+            /** @description The day the set was new; null where not known. */
+            setSince: string | null;
+            /** @description Why no date is given: the code of its problem; null where one is. */
+            unknownBy: string | null;
         };
         workingLine: {
             code: string;

@@ -94,7 +94,7 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const smallest = remedies && {
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
-    const report = JSON.stringify(siteReport(design, remedies, english));
+    const report = JSON.stringify(siteReport(design, remedies, english, null));
     await writer.add(siteId, report, siteText(site, faultAt), {
       ...{ hash, short, said, smallest },
       years: siteYears(found!),

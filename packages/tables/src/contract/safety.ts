@@ -85,7 +85,7 @@ export const waterTests = defineTable({
     point: required(choice(samplePoints, 'Where it was taken.')),
     turbidity_NTU: quantity('NTU', 'Turbidity.', { hard: from(0, 10000), usual: from(0, 500) }),
     freeChlorine_mg_per_L: quantity('mg/L', 'Free chlorine.', { hard: from(0, 50), usual: from(0, 5) }),
-    pH: quantity('number', 'pH.', { hard: from(0, 14), usual: from(5, 9.5) }),
+    pH: quantity('number', 'The pH.', { hard: from(0, 14), usual: from(5, 9.5) }),
     waterTemperature_C: quantity('C', 'Temperature of the water.', { hard: from(0, 40), usual: from(5, 35) }),
     laboratory: text('Who read it.'),
   },
@@ -164,7 +164,7 @@ export const chlorination = defineTable({
       hard: above(0, 1),
       emptyMeans: '0.1: a tank without walls in it',
     }),
-    pH: quantity('number', 'pH of the water.', { hard: from(0, 14), usual: from(5, 9.5) }),
+    pH: quantity('number', 'The pH of the water.', { hard: from(0, 14), usual: from(5, 9.5) }),
     waterTemperature_C: quantity('C', 'Its temperature.', {
       hard: from(0, 40),
       usual: from(5, 35),
