@@ -118,7 +118,12 @@ describe('sixty sites, seed 1', () => {
     const doubted = new Set(planted.flatMap(({ siteId, station }) => (station === 'tap' ? [] : [siteId])));
     // A site that is short by another station is short, however little is known of the rest.
     const isUnknown = ({ stations }: SiteDesign) => Object.values(stations).includes('unknown');
-    const unknown = found.designs.filter(isUnknown).map(({ siteId }) => siteId);
+    const unknown = found.designs.filter((one) => isUnknown(one) && one.storm !== null).map(({ siteId }) => siteId);
+    // Where no storm is known, gutters that were measured are unknown, and nothing else is.
+    const noStorm = found.designs.filter(({ storm }) => storm === null);
+    expect(noStorm.flatMap(({ stations }) => Object.values(stations)).filter((one) => one === 'unknown')).toHaveLength(
+      noStorm.length,
+    );
     expect(new Set(unknown)).toEqual(new Set([...doubted].filter((siteId) => siteId !== undefined)));
   });
 
@@ -162,10 +167,14 @@ describe('sixty sites, seed 1', () => {
     expect(sources).toHaveLength(4);
     expect(new Set(sources.map(({ gaugeId }) => gaugeId))).toEqual(new Set(['G2']));
     expect(verdictsOf(sources)).toContain('tight');
-    expect(
-      verdictsOf(where('gaugeId', 'G4')).filter((verdict) => verdict === 'holds' || verdict === 'unknown'),
-    ).toEqual([]);
-    expect(where('gaugeId', 'G4')).toHaveLength(3);
+    const atG4 = where('gaugeId', 'G4').map(({ siteId }) => designOf(siteId));
+    expect(atG4).toHaveLength(3);
+    for (const { stations, problems } of atG4) {
+      expect(stations.storage).toMatch(/^(?:tight|short)$/);
+      expect(stations.gutter).toBe('unknown');
+      expect(problems.map(({ code }) => code)).toContain('drainage.no_storm');
+    }
+    expect(new Set(found.designs.filter(({ storm }) => storm === null))).toEqual(new Set(atG4));
     const byDistance = sites.filter(({ gaugeId }) => gaugeId === null);
     expect(byDistance).toHaveLength(2);
     expect(verdictsOf(byDistance)).not.toContain('unknown');

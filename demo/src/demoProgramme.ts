@@ -81,7 +81,8 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       ...withRows({
         targets: targetRows(made),
         presence: presenceRows(sites),
-        ...stormTables(seed, hasMore ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
+        // Where nothing is wrong, a storm of the gauge that is not read yet was stated too.
+        ...stormTables(seed, hasMore && clean ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
       }),
       ...(hasMore
         ? {

@@ -64,6 +64,7 @@ export const engineProblems = {
   'site.tank_volume_stated': 'warning',
   'site.tank_volume_differs': 'warning',
   'site.tank_levels_differ': 'warning',
+  'site.tank_stands_level': 'note',
   'site.tank_shares_unknown': 'blocker',
   'site.tank_shares_differ': 'blocker',
   'site.tank_shares_sum': 'blocker',

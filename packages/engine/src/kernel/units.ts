@@ -44,6 +44,9 @@ export const m_per_mile = 1609.344;
 export const m_per_nauticalMile = 1852;
 const m_per_km = 1000;
 
+/** Pound, avoirdupois: exact by definition. Source: NIST SP 811, App. B.8. */
+const kg_per_lb = 0.45359237;
+
 /** The pressure of a pound-force on a square foot [Pa]. Source: NIST SP 811, App. B.8. */
 const Pa_per_psf = 47.88026;
 const Pa_per_kPa = 1000;
@@ -89,7 +92,13 @@ const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>
   m: { ft: decimal(m_per_ft, 4), in: decimal(mm_per_in / mm_per_m, 4), cm: over(cm_per_m), mm: over(mm_per_m) },
   m2: { ft2: decimal(m_per_ft * m_per_ft, 8) },
   mm: { in: decimal(mm_per_in, 1), tenths: over(tenths_per_mm), cm: times(mm_per_cm) },
-  'mm/m': { percent: times(mm_per_m / percent_per_whole) },
+  'mm/m': {
+    percent: times(mm_per_m / percent_per_whole),
+    'cm/m': times(mm_per_cm),
+    'in/ft': { times: mm_per_in * tenths_per_mm, over: m_per_ft * tenths_per_mm },
+  },
+  'mm/h': { 'in/h': decimal(mm_per_in, 1), 'cm/h': times(mm_per_cm) },
+  kg: { lb: decimal(kg_per_lb, 8) },
   L: { m3: times(L_per_m3), usgal: decimal(L_per_usGallon, 9), impgal: decimal(L_per_imperialGallon, 5) },
   fraction: { percent: over(percent_per_whole) },
   'm/s': {
@@ -128,6 +137,8 @@ export function unitsWritten(unit: string): readonly string[] {
  * convertedTo('m2', 'ft2', 100) // → 9.290304
  * convertedTo('L', 'usgal', 10) // → 37.85411784
  * convertedTo('L', 'impgal', 3) // → 13.63827
+ * convertedTo('mm/h', 'in/h', 6) // → 152.4
+ * convertedTo('kg', 'lb', 200) // → 90.718474
  * convertedTo('m/s', 'kmh', 180) // → 50
  * convertedTo('m/s', 'kn', 90) // → 46.3
  * convertedTo('m/s', 'mph', 100) // → 44.704

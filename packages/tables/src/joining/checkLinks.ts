@@ -166,7 +166,7 @@ function checkGauges(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
-/** What hangs on a roof must name one of its own site. Of gutters and downpipes it is told and no more: nothing is judged by them. */
+/** What hangs on a roof must name one of its own site. Of gutters and downpipes it puts their station in doubt, and no more. */
 function checkRoofs(checker: LinkChecker, tables: TablesRead): void {
   if (tables.roofs?.usable !== true) return;
   const roofs = pairsOf(tables.roofs, 'roofId');

@@ -187,10 +187,16 @@ class SiteJoiner {
   }
 
   /** What puts a station in doubt, and the rest of the site not. */
-  doubtsBeside({ siteId, gaugeId }: NamedBySite): SiteFacts['doubtsBeside'] {
+  doubtsBeside({ siteId, gaugeId, isByDistance }: NamedBySite): SiteFacts['doubtsBeside'] {
     const { beside, besideOfAll, stormsByGauge } = this.doubts;
     const own = together(beside.get(siteId) ?? noDoubtsBeside, besideOfAll);
-    const storms = [...(stormsByGauge.get(gaugeId ?? '') ?? []), ...(gaugeId ? (stormsByGauge.get('') ?? []) : [])];
+    // A storm by distance may be that of any gauge, as its rain may.
+    const ofGauges = isByDistance
+      ? [...stormsByGauge].flatMap(([of, places]) => (of === '' ? [] : places))
+      : gaugeId === null
+        ? []
+        : (stormsByGauge.get(gaugeId) ?? []);
+    const storms = [...ofGauges, ...(stormsByGauge.get('') ?? [])];
     const hasGutters = this.gutters.has(siteId) || this.downpipes.has(siteId);
     const parts = this.treatment.partsOf(siteId).flatMap((partId) => this.doubts.byPart.get(partId) ?? []);
     return {

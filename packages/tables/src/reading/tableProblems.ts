@@ -48,7 +48,7 @@ export const tableProblems = {
   'columns.header_absent': 'warning', // value: the header; likely
   'columns.used': 'note', // value: header → column (unit); count
   // A row.
-  'row.key_twice': 'blocker', // value: the key; firstRow; the first is used, the site is in doubt
+  'row.key_twice': 'blocker', // value: the key; firstRow; the first is used; bears: what is in doubt (contract/bearing.ts)
   'row.twice_same': 'warning', // value: the key; firstRow
   'row.cells_missing': 'warning', // cells, columns; missing: their names
   'row.cells_too_many': 'blocker', // cells, columns

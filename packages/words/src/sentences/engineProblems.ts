@@ -174,6 +174,7 @@ const site = {
           measured: amount(t, ['measured_L'], 'L'),
           stated: amount(t, ['stated_L'], 'L'),
         }),
+  'site.tank_stands_level': (t) => says(t, 'site.tank_stands_level', { tanks: t.text('tanks') }),
   'site.tank_levels_differ': (t) =>
     says(t, 'site.tank_levels_differ', { level: amount(t, ['level_L'], 'L'), summed: amount(t, ['summed_L'], 'L') }),
   'site.tank_shares_unknown': (t) => says(t, 'site.tank_shares_unknown', { tanks: t.text('tanks') }),

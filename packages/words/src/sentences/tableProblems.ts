@@ -6,7 +6,7 @@ import { expectedIn } from './expected.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
-import { likelyOf, quoted, type Sentences, says, saysOrMeant, unitAsked, unitIn, yes } from './telling.ts';
+import { bearing, likelyOf, quoted, type Sentences, says, saysOrMeant, unitAsked, unitIn, yes } from './telling.ts';
 import { workbookProblemSentences } from './workbookProblems.ts';
 
 /** A file that is there and is nearly the one sought; empty where there is none. */
@@ -45,7 +45,7 @@ const file = {
 } satisfies Partial<Sentences<TableProblemCode>>;
 
 const row = {
-  'row.key_twice': (t) => says(t, 'row.key_twice', { value: quoted(t), firstRow: t.text('firstRow') }),
+  'row.key_twice': (t) => says(t, 'row.key_twice', { value: quoted(t), firstRow: t.text('firstRow'), ...bearing(t) }),
   'row.twice_same': (t) => says(t, 'row.twice_same', { value: quoted(t), firstRow: t.text('firstRow') }),
   'row.cells_missing': (t) =>
     says(t, 'row.cells_missing', { cells: t.count('cells'), columns: t.text('columns'), missing: t.text('missing') }),
