@@ -92,9 +92,9 @@ function rowOf(
   return group(`due:${serial}`, [
     fill(
       rect(from, y - 5, Math.max(2, to - from), 10),
-      isPast ? 'brick' : 'likely',
+      isPast ? 'brickWash' : 'likely',
       pen('thin', isPast ? 'brick' : 'ink'),
     ),
-    stroke(down(xOf(middle), y - 9, y + 9), pen('cut', isPast ? 'brick' : 'ink')),
+    stroke(down(xOf(middle), y - 9, y + 9), pen('cut', 'ink')),
   ]);
 }

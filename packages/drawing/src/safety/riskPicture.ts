@@ -50,7 +50,7 @@ export function riskPicture(
   const target = xOf(1);
   lettering.set({ text: words.target, isStrong: true }, aroundOf(target, 14));
   const shapes: Shape[] = [
-    fill(rect(target, head_px, right - target, base - head_px), 'brick'),
+    fill(rect(target, head_px, right - target, base - head_px), 'brickWash'),
     stroke(across(left, base, right), pen('thin', 'ink')),
     ...ticksOf(low, high, width).map((power) => stroke(down(xOf(10 ** power), base - 4, base + 4), pen('thin', 'ink'))),
     stroke(down(target, head_px - 4, base), pen('edge', 'ink', 'unknown')),

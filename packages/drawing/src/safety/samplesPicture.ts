@@ -71,8 +71,8 @@ export function samplesPicture(
   for (const [nth, { band, from: limit }] of bands.entries()) {
     const top = head_px + nth * band_px;
     if (band === 'veryHigh' || band === 'high')
-      shapes.push(fill(rect(left_px, top, right - left_px, band_px), 'brick'));
-    if (band === 'intermediate') shapes.push(fill(rect(left_px, top, right - left_px, band_px), 'ochre'));
+      shapes.push(fill(rect(left_px, top, right - left_px, band_px), 'brickWash'));
+    if (band === 'intermediate') shapes.push(fill(rect(left_px, top, right - left_px, band_px), 'ochreWash'));
     shapes.push(stroke(across(left_px, top + band_px, right), pen(limit === 0 ? 'thin' : 'hair', 'ink')));
     if (limit > 0)
       lettering.set(
@@ -81,8 +81,10 @@ export function samplesPicture(
       );
   }
   const dots = samples.map((sample) => dotOf(sample, xOf(sample.takenOn)));
-  for (const { takenOn, count_per_100mL } of samples)
-    lettering.keepOff({ x: xOf(takenOn) - 7, y: yOf(count_per_100mL) - 7, width: 14, height: 14 });
+  for (const { takenOn, count_per_100mL: count, low_per_100mL: low, high_per_100mL: high } of samples) {
+    const [top, foot] = [yOf(high ?? count), yOf(low ?? count)];
+    lettering.keepOff({ x: xOf(takenOn) - 7, y: top - 9, width: 14, height: foot - top + 18 });
+  }
   for (const [nth, { band }] of bands.entries())
     lettering.set({ text: words.band(band), ink: 'second' }, [
       { x: right - 3, y: head_px + nth * band_px + 15, anchor: 'end' },

@@ -30,12 +30,12 @@ export interface WayWords {
   /** `4.2 steps` */
   steps(count: number): string;
   needed(count: number): string;
-  /** What the dashed line is: `dashed: one cartridge leaks`. */
+  /** What the dotted line is: `dotted: one cartridge leaks`. */
   readonly leaking: string;
 }
 
 /** Height of the strip with the signs, of a lane and of what stands over it [px]. */
-const [strip_px, lane_px, laneHead_px, gap_px] = [78, 58, 22, 12] as const;
+const [strip_px, lane_px, laneHead_px, gap_px] = [78, 60, 24, 20] as const;
 /** Below so much room for a stop its number stands for its name [px]. */
 const nameRoom_px = 96;
 
@@ -133,63 +133,74 @@ function wrapped(text: string, room: number): readonly string[] {
 }
 
 /** One class of germs: its line falls at each barrier; the steps wanted are a dashed line. */
-// long: one lane, drawn in the order it is read
 function laneOf(
   { stops, needed }: WayInput,
   germClass: GermClass,
   top: number,
-  { width, xs, pxPerStep }: Places,
+  places: Places,
   words: WayWords,
   lettering: Lettering,
 ): Shape {
+  const { width, pxPerStep } = places;
   const from = top + laneHead_px;
   const total = sumOf(stops, germClass, 'credited');
   const wanted = needed[germClass];
   const isMissed = wanted !== null && total < wanted;
-  lettering.set(
-    [
-      { text: words.germs(germClass), isStrong: true },
-      { text: words.steps(total), ink: isMissed ? 'brick' : 'second', isStrong: isMissed },
-    ],
-    { x: 1, y: top + 12 },
-  );
-  const shapes: Shape[] = [];
+  const sum = { text: words.steps(total), ink: isMissed ? 'brick' : 'second', isStrong: isMissed } as const;
+  lettering.set([{ text: words.germs(germClass), isStrong: true }, sum], { x: 1, y: top + 12 });
+  const credited = lineOf(stops, germClass, 'credited', from, places);
+  const shapes: Shape[] = [fill(`${credited}V${px(from)}H0Z`, 'low')];
   if (wanted !== null && Number.isFinite(wanted) && wanted > 0) {
     const y = from + wanted * pxPerStep;
     shapes.push(stroke(across(0, y, width), pen('thin', 'ink', 'unknown')));
-    const text = {
-      text: words.needed(wanted),
-      ink: isMissed ? ('brick' as const) : ('ink' as const),
-      isStrong: isMissed,
-    };
-    lettering.set(text, [{ x: width - 1, y: top + 12, anchor: 'end' }], { hasHalo: true });
+    const text = { text: words.needed(wanted), ink: isMissed ? 'brick' : 'ink', isStrong: isMissed } as const;
+    const spots = [y + 15, top + 12].map((at) => ({ x: width - 2, y: at, anchor: 'end' as const }));
+    lettering.set(text, spots, { hasHalo: true, room: 1 });
   }
-  const line = (of: 'credited' | 'leaking') => {
-    let y = from;
-    let d = `M0 ${px(y)}`;
-    for (const [nth, stop] of stops.entries()) {
-      y += stepsOf(stop, germClass, of) * pxPerStep;
-      d += `H${px(xs[nth]!)}V${px(y)}`;
-    }
-    return `${d}H${px(width)}`;
-  };
   if (stops.some(({ leaking }) => leaking !== null))
-    shapes.push(stroke(line('leaking'), pen('thin', 'brick', 'unknown')));
-  shapes.push(fill(`${line('credited')}V${px(from)}H0Z`, 'low'), stroke(line('credited'), pen('cut', 'ink')));
+    shapes.push(stroke(lineOf(stops, germClass, 'leaking', from, places), pen('edge', 'brick', 'dotted')));
+  shapes.push(stroke(credited, pen('cut', 'ink')), ...fallsOf(stops, germClass, from, places, words, lettering));
+  return group(`germs:${germClass}`, shapes);
+}
+
+/** The line of a class of germs from the left edge to the right: it falls at each stop. */
+function lineOf(
+  stops: readonly WayStop[],
+  germClass: GermClass,
+  of: 'credited' | 'leaking',
+  from: number,
+  { width, xs, pxPerStep }: Places,
+): string {
+  let y = from;
+  let d = `M0 ${px(y)}`;
+  for (const [nth, stop] of stops.entries()) {
+    y += stepsOf(stop, germClass, of) * pxPerStep;
+    d += `H${px(xs[nth]!)}V${px(y)}`;
+  }
+  return `${d}H${px(width)}`;
+}
+
+/** Beside each fall how many steps it is; over the line where it is too small to stand beside. */
+function fallsOf(
+  stops: readonly WayStop[],
+  germClass: GermClass,
+  from: number,
+  { xs, pxPerStep }: Places,
+  words: WayWords,
+  lettering: Lettering,
+): readonly Shape[] {
+  const shapes: Shape[] = [];
   let y = from;
   for (const [nth, stop] of stops.entries()) {
     const steps = stepsOf(stop, germClass, 'credited');
-    if (steps > 0) {
-      const x = xs[nth]!;
-      const middle = y + (steps * pxPerStep) / 2 + 4;
-      lettering.set({ text: words.steps(steps) }, [
-        { x: x + 6, y: middle },
-        { x: x - 6, y: middle, anchor: 'end' },
-        { x: x + 6, y: from - 4 },
-      ]);
-      shapes.push(stroke(down(x, from, y), pen('hair', 'rule')));
-    }
-    y += steps * pxPerStep;
+    if (steps === 0) continue;
+    const x = xs[nth]!;
+    const fall = steps * pxPerStep;
+    const at = fall < 16 ? y - 5 : y + fall / 2 + 4;
+    const spots = [{ x: x + 6, y: at }, { x: x - 6, y: at, anchor: 'end' } as const];
+    lettering.set({ text: words.steps(steps) }, spots, { hasHalo: true });
+    shapes.push(stroke(down(x, from, y), pen('hair', 'rule')));
+    y += fall;
   }
-  return group(`germs:${germClass}`, shapes);
+  return shapes;
 }

@@ -46,7 +46,12 @@ export function DueSets({
                 <span className="small">{set.serial}</span>
               </th>
               <td>{dueWords(set, today, language)}</td>
-              <td>{numbers.date(set.middle)}</td>
+              <td>
+                {say('safety.month_year', {
+                  month: numbers.quantity(Number(set.middle.slice(5, 7)), 'month'),
+                  year: set.middle.slice(0, 4),
+                })}
+              </td>
             </tr>
           ))}
         </tbody>

@@ -24,17 +24,17 @@ export function Safety() {
   const asked = useSearch({ from: '/p/$programmeId/safety' });
   const later = useDeferredValue(asked);
   const { sites, head } = data;
-  const tally = useMemo(() => safetyTally(sites), [sites]);
-  const shown = useMemo(() => chosenCups(sites, later), [sites, later]);
+  const now = todayHere();
+  const tally = useMemo(() => safetyTally(sites, now), [sites, now]);
+  const shown = useMemo(() => chosenCups(sites, later, now), [sites, later, now]);
   const sets = useMemo(() => dueSets(sites), [sites]);
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
   const { first, rest } = tallyWords(tally, language);
   const left = drinks.filter((one) => (one === 'yes' || one === 'notJudged') && tally.drink[one] > 0);
   return (
     <div className="programme-safety">
-      <h1>
-        {tally.drink.no > 0 ? <strong className="w-short">{first}</strong> : first} {rest}
-      </h1>
+      <h1>{tally.drink.no > 0 ? <strong className="w-short">{first}</strong> : first}</h1>
+      {rest === '' ? null : <p className="rest">{rest}</p>}
       {isOfNow ? null : (
         <p role="status" className="small">
           {say(isRunning ? 'safety.running' : 'safety.of_before')}
@@ -51,7 +51,7 @@ export function Safety() {
             {say('safety.shown', { count: shown.length })}{' '}
             {say(later.due === 'set' ? 'safety.order_due' : 'safety.order_worst')}
           </p>
-          {shown.length === 0 ? null : <CupRows programmeId={programmeId} sites={shown} today={todayHere()} />}
+          {shown.length === 0 ? null : <CupRows programmeId={programmeId} sites={shown} today={now} />}
           {asked.drink !== undefined || asked.due !== undefined ? null : (
             <p className="foot on-screen">
               {left.map((drink) => (
@@ -62,7 +62,7 @@ export function Safety() {
             </p>
           )}
         </section>
-        <DueSets programmeId={programmeId} sets={sets} today={todayHere()} />
+        <DueSets programmeId={programmeId} sets={sets} today={now} />
       </div>
     </div>
   );

@@ -13,7 +13,7 @@ export function tallyWords(
     ...(no === 0 ? [] : [say('safety.tally_no', { count: no, all })]),
     ...(notShown === 0 ? [] : [say('safety.tally_notShown', { count: notShown, all })]),
     ...(yes === 0 ? [] : [say('safety.tally_yes', { count: yes, all })]),
-    ...(notJudged === 0 ? [] : [say('safety.tally_notJudged', { count: notJudged, all })]),
+    ...(notJudged < all ? [] : [say('safety.tally_notJudged', { count: notJudged, all })]),
   ];
   const [first = say('safety.tally_none'), ...rest] = parts;
   return { first, rest: rest.join(' ') };

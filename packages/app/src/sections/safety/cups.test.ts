@@ -38,6 +38,8 @@ const unknown = site('UNKNOWN', { verdict: 'unknown', mayDrink: 'notShown', beca
 const none = site('NONE', null, { area: 'South' });
 const all = [fit, none, tight, over, unknown, found];
 
+const today = '2026-11-01';
+
 const keys = (sites: readonly SiteOfSafety[]) => sites.map(({ key }) => key);
 
 describe('the cups of a programme', () => {
@@ -52,21 +54,22 @@ describe('the cups of a programme', () => {
   });
 
   it('are shown by what is asked: without a wish those that need somebody', () => {
-    expect(keys(chosenCups(all, {}))).toEqual(['TIGHT', 'OVER', 'UNKNOWN', 'FOUND']);
-    expect(keys(chosenCups(all, { drink: 'yes' }))).toEqual(['FIT']);
-    expect(keys(chosenCups(all, { due: 'sample' }))).toEqual(['TIGHT', 'UNKNOWN']);
-    expect(keys(chosenCups(all, { drink: 'notJudged', area: 'North' }))).toEqual([]);
+    expect(keys(chosenCups(all, {}, today))).toEqual(['TIGHT', 'OVER', 'UNKNOWN', 'FOUND']);
+    expect(keys(chosenCups(all, { drink: 'yes' }, today))).toEqual(['FIT']);
+    expect(keys(chosenCups(all, { due: 'sample' }, today))).toEqual(['TIGHT', 'UNKNOWN']);
+    expect(keys(chosenCups(all, { drink: 'notJudged', area: 'North' }, today))).toEqual([]);
   });
 
   it('with sets asked of stand the soonest due first', () => {
-    const late = site('LATE', { sets: [set('A', '2029-01-01')] });
+    const late = site('LATE', { sets: [set('A', '2027-04-01')] });
     const soon = site('SOON', { sets: [set('B', '2027-01-01'), set('C', '2030-01-01')] });
-    expect(keys(chosenCups([fit, late, soon], { due: 'set' }))).toEqual(['SOON', 'LATE']);
+    const far = site('FAR', { sets: [set('D', '2031-01-01')] });
+    expect(keys(chosenCups([fit, late, soon, far], { due: 'set' }, today))).toEqual(['SOON', 'LATE']);
     expect(dueSets([late, soon]).map((one) => one.set.serial)).toEqual(['B', 'A', 'C']);
   });
 
   it('are counted', () => {
-    const { drink, due } = safetyTally(all);
+    const { drink, due } = safetyTally(all, today);
     expect(drink).toEqual({ no: 2, notShown: 2, yes: 1, notJudged: 1 });
     expect(due).toEqual({ sample: 2, set: 0 });
   });

@@ -45,6 +45,13 @@ export const drinkOf = ({ cup }: SiteOfSafety): Drink => cup?.mayDrink ?? 'notJu
 /** Is a sample due: was none taken since hand-over? */
 export const isSampleDue = ({ cup }: SiteOfSafety): boolean => cup !== null && cup.last === null;
 
+/** Sets that may be due within so long are told of [month]: some months go by before new ones are there. Ours. */
+const soon_months = 6;
+
+/** May a set of cartridges be due within half a year? */
+export const isSetDue = ({ cup }: SiteOfSafety, today: string): boolean =>
+  cup?.sets.some(({ early }) => monthsTo(early, today) <= soon_months) ?? false;
+
 const verdicts = ['short', 'unknown', 'tight', 'holds'] as const;
 
 /** What a site weighs within its place: people whose healthy years are lost, by the high end of the worst germ. */
@@ -62,12 +69,16 @@ export function worstFirst(a: SiteOfSafety, b: SiteOfSafety): number {
 }
 
 /** Which sites are shown, in their order; where sets are asked of, the soonest due first. */
-export function chosenCups(sites: readonly SiteOfSafety[], { drink, due, area }: SafetyAsked): readonly SiteOfSafety[] {
+export function chosenCups(
+  sites: readonly SiteOfSafety[],
+  { drink, due, area }: SafetyAsked,
+  today: string,
+): readonly SiteOfSafety[] {
   const fits = (site: SiteOfSafety) => {
     const own = drinkOf(site);
     if (area !== undefined && site.area !== area) return false;
     if (due === 'sample' && !isSampleDue(site)) return false;
-    if (due === 'set' && (site.cup?.sets.length ?? 0) === 0) return false;
+    if (due === 'set' && !isSetDue(site, today)) return false;
     if (drink !== undefined) return own === drink;
     return due !== undefined || own === 'no' || own === 'notShown';
   };
@@ -84,13 +95,13 @@ export interface SafetyTally {
   readonly due: Readonly<Record<Due, number>>;
 }
 
-export function safetyTally(sites: readonly SiteOfSafety[]): SafetyTally {
+export function safetyTally(sites: readonly SiteOfSafety[], today: string): SafetyTally {
   const drink = { no: 0, notShown: 0, yes: 0, notJudged: 0 };
   const due = { sample: 0, set: 0 };
   for (const site of sites) {
     drink[drinkOf(site)]++;
     if (isSampleDue(site)) due.sample++;
-    if ((site.cup?.sets.length ?? 0) > 0) due.set++;
+    if (isSetDue(site, today)) due.set++;
   }
   return { all: sites.length, drink, due };
 }

@@ -38,8 +38,7 @@ export function WaterSafetySheet() {
         {siteId}. {say('safety.printed', { day: numbers.date(todayHere()) })}
       </p>
       <MayDrink safety={safety} isDoubted={design?.stations.cup === 'unknown'} />
-      <WhenFails />
-      <Until safety={safety} chlorination={cellsOf('chlorination')} />
+      <WhatToDo safety={safety} chlorination={cellsOf('chlorination')} />
       <Barriers safety={safety} />
       <Tests safety={safety} />
       <Calls />
@@ -64,22 +63,8 @@ function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null;
 
 const steps = ['stop', 'tell', 'treat', 'mend', 'again'] as const;
 
-function WhenFails() {
-  const { say } = useLanguage();
-  return (
-    <section>
-      <h2>{say('safety.when_fails')}</h2>
-      <ol className="fails">
-        {steps.map((step) => (
-          <li key={step}>{say(`safety.step_${step}`)}</li>
-        ))}
-      </ol>
-    </section>
-  );
-}
-
-/** How water is made fit to drink by hand: boiling at this height, and chlorine where it is used. */
-function Until({
+/** What is done when a test fails, how water is boiled at this height, and chlorine where it is used. */
+function WhatToDo({
   safety,
   chlorination,
 }: {
@@ -90,8 +75,16 @@ function Until({
   const boilsAt_C = safety?.boilsAt_C ?? null;
   const doses = safety?.chlorine ? dosesOf(safety.chlorine, chlorination) : null;
   return (
-    <div className={doses === null ? '' : 'two'}>
+    <div className="two">
       <section>
+        <h2>{say('safety.when_fails')}</h2>
+        <ol className="fails">
+          {steps.map((step) => (
+            <li key={step}>{say(`safety.step_${step}`)}</li>
+          ))}
+        </ol>
+      </section>
+      <section className="boils">
         <h2>{say('safety.boiling')}</h2>
         <p>
           {say('safety.boil')}{' '}
@@ -102,7 +95,7 @@ function Until({
         </p>
       </section>
       {doses === null ? null : (
-        <section>
+        <section className="doses">
           <h2>{say('safety.doses')}</h2>
           <DoseTable doses={doses} />
           <p className="caution">{say('safety.chlorine_caution')}</p>

@@ -6,6 +6,9 @@ import { Drawn } from './Drawn.tsx';
 import { Opens, Part } from './opening.tsx';
 import { type SafetyReport, sampleDots } from './safetyFigures.ts';
 
+/** A band in its colour: what is low is plain. */
+const bandClass = { low: '', intermediate: 'w-tight', high: 'w-short', veryHigh: 'w-short' } as const;
+
 /** Samples told in the table before one asks for all. Ours. */
 const newest = 12;
 
@@ -43,7 +46,7 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
         </>
       )}
       {tests.length === 0 ? null : (
-        <table className="of-samples">
+        <table className="of-samples stacks">
           <thead>
             <tr>
               {(['day', 'point', 'found', 'band'] as const).map((head) => (
@@ -78,7 +81,7 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
                   </td>
                   <td>
                     {test.band === null ? null : (
-                      <span className={test.band === 'low' || test.isBeforeHandOver ? '' : 'w-short'}>
+                      <span className={test.isBeforeHandOver ? '' : bandClass[test.band]}>
                         {say(`safety.band_${test.band}`)}
                       </span>
                     )}

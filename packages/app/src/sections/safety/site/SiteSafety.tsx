@@ -1,5 +1,6 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
+import { useMemo } from 'react';
 import { queries } from '../../../api/queries.ts';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
@@ -10,7 +11,7 @@ import { Chlorine } from './Chlorine.tsx';
 import { Opens, Part, WithWorkings } from './opening.tsx';
 import { Risks } from './Risks.tsx';
 import { Samples } from './Samples.tsx';
-import { type SafetyReport, type SiteReport, safetyProblems } from './safetyFigures.ts';
+import { type SafetyReport, type SiteReport, safetyLines, safetyProblems } from './safetyFigures.ts';
 import { Way } from './Way.tsx';
 import { WearPart } from './Wear.tsx';
 import '../../site/site.css';
@@ -25,6 +26,7 @@ export function SiteSafety() {
   const row = rows.find(({ table }) => table === 'sites')?.cells ?? {};
   const name = row['name'] ?? design?.name ?? siteId;
   const people = design?.people ?? null;
+  const lines = useMemo(() => (design === null ? [] : safetyLines(design)), [design]);
   const chlorinated = rows.find(({ table }) => table === 'chlorination')?.cells ?? {};
   return (
     <article className="site-safety">
@@ -56,7 +58,7 @@ export function SiteSafety() {
       {design?.safety ? <Said design={design} safety={design.safety} /> : null}
       <SafetyCaution />
       {design?.safety ? (
-        <WithWorkings lines={design.working}>
+        <WithWorkings lines={lines}>
           <PictureHatches />
           <Way safety={design.safety} />
           <Risks safety={design.safety} />

@@ -37,7 +37,7 @@ export function Way({ safety }: { readonly safety: SafetyReport }) {
       {barriers.length === 0 ? (
         <p className="heed">{say('safety.no_barrier')}</p>
       ) : (
-        <table className="of-barriers">
+        <table className="of-barriers stacks">
           <thead>
             <tr>
               <th scope="col">{say('safety.head_stop')}</th>
@@ -57,7 +57,7 @@ export function Way({ safety }: { readonly safety: SafetyReport }) {
                 </th>
                 <td>{say(`safety.evidence_${barrier.evidence}`)}</td>
                 {germClasses.map((one) => (
-                  <td key={one} className="num">
+                  <td key={one} className="num" data-head={say(`safety.germs_${one}`)}>
                     <Opens code="safety.barrier" of={barrier.barrierId}>
                       {numbers.fixed(barrier.credited[`${one}_log10`], 1)}
                     </Opens>
@@ -70,7 +70,7 @@ export function Way({ safety }: { readonly safety: SafetyReport }) {
                 {say('safety.together')}
               </th>
               {germClasses.map((one) => (
-                <td key={one} className="num">
+                <td key={one} className="num" data-head={say(`safety.germs_${one}`)}>
                   <Opens code="safety.credited" of={one}>
                     {numbers.fixed(credited[`${one}_log10`], 1)}
                   </Opens>

@@ -48,7 +48,7 @@ export function WearPart({ wear }: { readonly wear: readonly Wear[] }) {
         <>
           <Drawn draw={draw} name={say('safety.wear_name')} most_px={820} />
           <p className="small">{say('safety.wear_about')}</p>
-          <table className="of-wear">
+          <table className="of-wear stacks">
             <thead>
               <tr>
                 {(['set', 'due', 'likelyDays', 'first'] as const).map((head) => (
@@ -63,7 +63,7 @@ export function WearPart({ wear }: { readonly wear: readonly Wear[] }) {
                 one.endsOn === null ? null : (
                   <tr key={one.serial}>
                     <th scope="row">{one.serial}</th>
-                    <td>
+                    <td data-head={say('safety.head_due')}>
                       <Opens code="wear.endsOn" of={one.serial}>
                         {dueWords(
                           { serial: one.serial, early: one.endsOn.p10, middle: one.endsOn.p50, late: one.endsOn.p90 },
@@ -72,13 +72,13 @@ export function WearPart({ wear }: { readonly wear: readonly Wear[] }) {
                         )}
                       </Opens>
                     </td>
-                    <td>
+                    <td data-head={say('safety.head_likelyDays')}>
                       {say('safety.days_between', {
                         from: numbers.date(one.endsOn.p10),
                         to: numbers.date(one.endsOn.p90),
                       })}
                     </td>
-                    <td>
+                    <td data-head={say('safety.head_first')}>
                       <Opens code="wear.ends" of={one.serial}>
                         {wearEnds
                           .filter((end) => one.endsBy_fraction[end] > 0)

@@ -1,5 +1,5 @@
 import type { RiskRow, SampleDot, WayInput, WayStop, WayStopKind } from '@eavewell/drawing';
-import { dayIndexOf, type GermClass, germClasses, type Pathogen } from '@eavewell/engine';
+import { dayIndexOf, type GermClass, germClasses, type Pathogen, type Reductions } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import type { components } from '../../../api/apiTypes.ts';
 
@@ -86,25 +86,21 @@ export const sampleDots = ({ tests }: SafetyReport['waterTests']): readonly Samp
       : [{ takenOn: dayOf(takenOn), point, sign, count_per_100mL, low_per_100mL, high_per_100mL, isBeforeHandOver }],
   );
 
-/** What a leak, days without treatment and people who skip it do, a sentence each. */
+/** Three classes of germs in one line: how many tenfold steps each. */
+export function classesWords(steps: Reductions, { say, numbers }: Words): string {
+  return say('safety.of_classes', {
+    bacteria: numbers.fixed(steps.bacteria_log10, 1),
+    viruses: numbers.fixed(steps.viruses_log10, 1),
+    protozoa: numbers.fixed(steps.protozoa_log10, 1),
+  });
+}
+
+/** What days without treatment and people who skip it do, a sentence each. */
 export function harmSentences(report: SafetyReport, words: Words): readonly string[] {
   const { say, numbers } = words;
-  const { credited, leaking, skipping_fraction: skipping, daysOff_per_year: off, risks } = report;
-  const steps = (value: number) => numbers.fixed(value, 1);
+  const { skipping_fraction: skipping, daysOff_per_year: off, risks } = report;
   const [worst] = risks;
   return [
-    ...(leaking === null
-      ? []
-      : [
-          say('safety.when_leaks', {
-            bacteria: steps(leaking.bacteria_log10),
-            viruses: steps(leaking.viruses_log10),
-            protozoa: steps(leaking.protozoa_log10),
-            bacteriaNow: steps(credited.bacteria_log10),
-            virusesNow: steps(credited.viruses_log10),
-            protozoaNow: steps(credited.protozoa_log10),
-          }),
-        ]),
     skipping === null
       ? say('safety.skipping_unknown')
       : skipping === 0
@@ -132,3 +128,7 @@ export function safetyProblems({ problems }: SiteReport): readonly SiteReport['p
   const graves = ['blocker', 'warning', 'note'];
   return [...once.values()].sort((a, b) => graves.indexOf(a.severity) - graves.indexOf(b.severity));
 }
+
+/** The lines of a working that are of these rooms. */
+export const safetyLines = ({ working }: SiteReport): SiteReport['working'] =>
+  working.filter(({ code }) => rooms.includes(code.split('.')[0]!));
