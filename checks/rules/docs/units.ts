@@ -30,6 +30,7 @@ const units = [
     'deg',
     'degC',
     'NTU',
+    'log10',
     'kPa',
     'Pa',
     'bar',
@@ -39,6 +40,7 @@ const units = [
     'mPas',
     'Pas',
     'C',
+    'K',
     'um',
     'mm2',
     'mm3',
@@ -54,6 +56,7 @@ const units = [
     'kn',
     'mph',
   ],
+  ...['log10', 'organisms', 'DALY', 'case', 'pH'],
 ];
 const oneUnit = `(?:${units.join('|')})`;
 const unitAtEnd = new RegExp(`(?:^|_)${oneUnit}(?:_per_${oneUnit})*(?:_range)?$`);

@@ -1,4 +1,5 @@
 import {
+  backwashShare_fraction,
   type DayIndex,
   type DesignSettings,
   type DesignStorm,
@@ -22,7 +23,7 @@ import {
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
-import { chlorineFinding } from './water/chlorine/index.ts';
+import { boilingPoint_C, chlorineFinding } from './water/chlorine/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
 import { firstFlushFindings } from './water/roof/index.ts';
@@ -88,7 +89,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   const head = headFindings({ site, parts, settings: withUnitHead(site, settings) });
   const treatment = treatmentFindings({
     site,
-    demandHighest_L_per_day: sumOf(demandHighest_L_per_day),
+    demandHighest_L_per_day: askedByPeople_L_per_day(site, demandHighest_L_per_day),
     gravityHead_m: gravityHead_m(head.finding),
     settings,
   });
@@ -127,8 +128,11 @@ function withUnitHead(site: SiteFacts, settings: DesignSettings): DesignSettings
   return own_m === null ? settings : { ...settings, unitHead_m: own_m };
 }
 
-function sumOf(byTank: ReadonlyMap<string, number>): number | null {
-  return byTank.size === 0 ? null : [...byTank.values()].reduce((sum, litres) => sum + litres, 0);
+/** What people ask of all bodies of water on the day that asks for most: without what goes back through the treatment unit, which it adds itself. */
+function askedByPeople_L_per_day({ treatment }: SiteFacts, byTank: ReadonlyMap<string, number>): number | null {
+  if (byTank.size === 0) return null;
+  const asked = [...byTank.values()].reduce((sum, litres) => sum + litres, 0);
+  return asked / (1 + backwashShare_fraction(treatment.units));
 }
 
 /** The least head that is left across the unit by gravity, where the way to the taps was measured. */
@@ -143,7 +147,8 @@ function gravityHead_m(ways: readonly HeadFinding[] | null): number | null {
 function safetyOf(site: SiteFacts, settings: DesignSettings): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
   const chlorine = chlorineFinding(site, settings);
-  const boilsAt_C = null;
+  const { altitude_m } = site.safety;
+  const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
   const found = safetyFinding({
     ...{ site, boilsAt_C, settings },
     waterTests: waterTests.finding,

@@ -1,4 +1,5 @@
 import {
+  backwashShare_fraction,
   type Checked,
   type DayIndex,
   type DesignSettings,
@@ -97,6 +98,12 @@ interface SiteStops {
   readonly groups: readonly GroupStops[];
 }
 
+/** What the water's way tells of a site: what is told elsewhere already, and what is of its own facts. */
+export interface WaterProblems {
+  readonly restated: Problem[];
+  readonly own: Problem[];
+}
+
 /** The problems of the site's own facts that the water's way tells; none while a row about it is in doubt. */
 export function siteProblems(
   site: SiteFacts,
@@ -164,13 +171,42 @@ type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<Daily
 /** The demand of the site, once, so that what is missing or assumed is told once, however many tanks there are; and that of fewer people. */
 function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
   const lines: WorkingLine[] = [];
-  const ofSite = dailyDemand(site, settings, lines);
+  const share = backwashShare_fraction(site.treatment.units);
+  const of = (people: number | null, working: WorkingLine[]) =>
+    withBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
+  const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
-    if (people !== site.people) return dailyDemand({ ...site, people }, settings, working);
+    if (people !== site.people) return of(people, working);
     working.push(...lines);
     return ofSite;
   };
   return { ofSite, by };
+}
+
+/** What is asked of the tank where a share of the treated litres goes back through the treatment unit: so much more, of all that is asked. */
+function withBackwash(demand: Checked<DailyDemand>, share: number, working: WorkingLine[]): Checked<DailyDemand> {
+  if (!demand.ok || share === 0) return demand;
+  const { judged_L_per_day, other_L_per_day, judgedHighest_L_per_day, judgedByDay_L, otherByDay_L } = demand.value;
+  const times = 1 + share;
+  const value = {
+    judged_L_per_day: judged_L_per_day * times,
+    other_L_per_day: other_L_per_day * times,
+    judgedHighest_L_per_day: judgedHighest_L_per_day * times,
+    judgedByDay_L: judgedByDay_L.map((litres) => litres * times),
+    otherByDay_L: otherByDay_L.map((litres) => litres * times),
+  };
+  explain(working, {
+    code: 'people.backwash',
+    value: value.judged_L_per_day + value.other_L_per_day,
+    unit: 'L/day',
+    inputs: [
+      workingInput('judgedDemand', judged_L_per_day, 'L/day'),
+      workingInput('otherDemand', other_L_per_day, 'L/day'),
+      workingInput('backwash', share, 'fraction'),
+    ],
+    source: 'definition',
+  });
+  return { ...demand, value };
 }
 
 /** Who draws from one body of water, what they ask, and how much it can give. */
@@ -204,19 +240,21 @@ function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, dem
 }
 
 /**
- * The way of the water: rain, roof, people, tanks. Adds what it finds to problems and working, the working of each body of
+ * The way of the water: rain, roof, people, tanks. Adds what it finds to what is told and to the working, the working of each body of
  * water apart; null where a blocker stands. Days are taken over from a body of water like it where they come out the same.
  */
 export function siteWater(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   programme: Programme,
-  problems: Problem[],
+  told: WaterProblems,
   working: WorkingLine[],
   like: readonly GroupWater[] = [],
 ): SiteWater | null {
   const { restated, own, roofs, ration, groups } = siteStops(site, gauge, programme.settings, working);
-  problems.push(...restated, ...own);
+  told.restated.push(...restated);
+  told.own.push(...own);
+  const problems = [...restated, ...own];
   const rain = gauge?.rain;
   if (problems.some((problem) => problem.severity === 'blocker') || !rain || !roofs) {
     for (const group of groups) working.push(...group.working);

@@ -4,7 +4,7 @@ import { decidingFigure, withheld } from './decidingFigure.ts';
 
 const stations = {
   ...{ roof: 'notJudged', gutter: 'holds', settling: 'notJudged', storage: 'holds', stand: 'holds' },
-  ...{ treatmentUnit: 'notJudged', tap: 'holds' },
+  ...{ treatmentUnit: 'notJudged', tap: 'holds', cup: 'notJudged' },
 } as const satisfies Readonly<Record<string, StationVerdict>>;
 
 const part = (id: string, flow_L_per_s: number, capacity_L_per_s: number) =>

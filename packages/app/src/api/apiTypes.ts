@@ -5154,6 +5154,33 @@ export interface components {
                 partId: string;
                 shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                 topWidth_mm: components["schemas"]["figure"] | null;
+                /** @description Null of all but treatment units. */
+                unit: {
+                    backwash_fraction: components["schemas"]["figure"] | null;
+                    backwash_min_per_day: components["schemas"]["figure"] | null;
+                    cartridges_count: components["schemas"]["figure"] | null;
+                    highestPressure_kPa: components["schemas"]["figure"] | null;
+                    highestTurbidity_NTU: components["schemas"]["figure"] | null;
+                    leverRatio: components["schemas"]["figure"] | null;
+                    lifeLimit_years: components["schemas"]["figure"] | null;
+                    lowestFlow_L_per_h: components["schemas"]["figure"] | null;
+                    membraneArea_m2: components["schemas"]["figure"] | null;
+                    permeability_L_per_m2_h_bar: components["schemas"]["figure"] | null;
+                    pistonBore_mm: components["schemas"]["figure"] | null;
+                    pistonStroke_mm: components["schemas"]["figure"] | null;
+                    pore_nm: components["schemas"]["figure"] | null;
+                    ratedFlow_L_per_h: components["schemas"]["figure"] | null;
+                    ratedLitres_L: components["schemas"]["figure"] | null;
+                    ratedPressure_kPa: components["schemas"]["figure"] | null;
+                    ratedTurbidity_NTU: components["schemas"]["figure"] | null;
+                    reductions: {
+                        bacteria_log10: components["schemas"]["figure"] | null;
+                        evidence: ("challengeTest" | "credited" | "none") | null;
+                        protozoa_log10: components["schemas"]["figure"] | null;
+                        source: string | null;
+                        viruses_log10: components["schemas"]["figure"] | null;
+                    };
+                } | null;
                 volume_L: components["schemas"]["figure"] | null;
             }[];
             prices: {
@@ -5163,50 +5190,72 @@ export interface components {
                 priceDate: components["schemas"]["figure"];
             }[];
             settings: {
+                cartridgeFailures_per_year: components["schemas"]["figure"] | null;
                 /** @enum {string} */
                 dayOrder: "drawFirst" | "yas" | "ybs";
+                daysOff_per_year: components["schemas"]["figure"] | null;
                 designAfterHandOver_years: components["schemas"]["figure"];
                 draws: components["schemas"]["figure"];
                 firstFlush_mm: components["schemas"]["figure"];
                 fiveMinutesOfDay_fraction: components["schemas"]["figure"] | null;
                 fiveMinutesOfDaySource: string | null;
+                flowReadingError_fraction: components["schemas"]["figure"];
+                foulingSpread_fraction: components["schemas"]["figure"];
+                futures: components["schemas"]["figure"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figure"];
                 growthFraction_per_year: components["schemas"]["figure"] | null;
                 headMargin_m: components["schemas"]["figure"];
+                healthTarget_DALY_per_person_per_year: components["schemas"]["figure"];
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeHead: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
+                judgeSafety: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
                 judgeSettling: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeStand: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeTreatment: "whereMeasured" | "always" | "never";
+                leak_fraction: components["schemas"]["figure"];
                 leastYears: components["schemas"]["figure"];
                 litres_per_person_per_day: components["schemas"]["figure"];
+                litresDrunk_L_per_person_per_day: components["schemas"]["figure"];
+                litresDrunkHigh_L_per_person_per_day: components["schemas"]["figure"];
                 madeYears: components["schemas"]["figure"];
                 missingDays_fraction: components["schemas"]["figure"];
+                peakShare_fraction: components["schemas"]["figure"];
                 people_per_household: components["schemas"]["figure"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figure"];
                 range_fraction: components["schemas"]["figure"];
+                recontamination_fraction: components["schemas"]["figure"] | null;
                 residualHead_m: components["schemas"]["figure"];
                 roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
+                roofTurbidity_NTU: components["schemas"]["figure"] | null;
+                roofTurbidityHigh_NTU: components["schemas"]["figure"] | null;
                 seed: components["schemas"]["figure"];
                 settledTarget_fraction: components["schemas"]["figure"];
+                settledTurbidity_fraction: components["schemas"]["figure"];
                 settlingGrain_um: components["schemas"]["figure"];
                 settlingGrainDensity_kg_per_m3: components["schemas"]["figure"];
+                skipping_fraction: components["schemas"]["figure"] | null;
                 standMargin_fraction: components["schemas"]["figure"];
                 stormMargin_fraction: components["schemas"]["figure"];
                 stormReturnPeriod_years: components["schemas"]["figure"];
+                susceptibleToRotavirus_fraction: components["schemas"]["figure"];
                 tapFlow_L_per_min: components["schemas"]["figure"];
                 target: {
                     daysMet_fraction: components["schemas"]["figure"];
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 };
+                treatmentMargin_fraction: components["schemas"]["figure"];
                 unitHead_m: components["schemas"]["figure"] | null;
+                waitLimit_min: components["schemas"]["figure"];
                 waterTemperature_C: components["schemas"]["figure"];
                 waterYearStartMonth: components["schemas"]["figure"] | null;
                 /** @enum {string} */
@@ -5250,6 +5299,14 @@ export interface components {
                         row?: components["schemas"]["figure"];
                         siteId?: string;
                     }[];
+                    safety: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
                     settling: {
                         column?: string;
                         day?: string;
@@ -5259,6 +5316,14 @@ export interface components {
                         siteId?: string;
                     }[];
                     stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    treatment: {
                         column?: string;
                         day?: string;
                         file?: string;
@@ -5337,6 +5402,7 @@ export interface components {
                     other_fraction: components["schemas"]["figure"] | null;
                 } | null;
                 roofs: {
+                    coating: ("none" | "forDrinkingWater" | "unknownPaint" | "bitumen") | null;
                     diverter: {
                         chamber_L: components["schemas"]["figure"] | null;
                         chamberBore_mm: components["schemas"]["figure"] | null;
@@ -5348,7 +5414,10 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figure"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figure"] | null;
+                    hasAsbestos: boolean | null;
+                    hasLead: boolean | null;
                     isFragile: boolean | null;
+                    isUnderTrees: boolean | null;
                     length_m: components["schemas"]["figure"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figure"] | null;
@@ -5360,6 +5429,72 @@ export interface components {
                     wallAbove_m2: components["schemas"]["figure"] | null;
                     width_m: components["schemas"]["figure"] | null;
                 }[];
+                safety: {
+                    altitude_m: components["schemas"]["figure"] | null;
+                    barriers: {
+                        barrierId: string;
+                        /** @enum {string} */
+                        kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other";
+                        reductions: {
+                            bacteria_log10: components["schemas"]["figure"] | null;
+                            evidence: ("challengeTest" | "credited" | "none") | null;
+                            protozoa_log10: components["schemas"]["figure"] | null;
+                            source: string | null;
+                            viruses_log10: components["schemas"]["figure"] | null;
+                        };
+                        used_fraction: components["schemas"]["figure"] | null;
+                    }[];
+                    chlorination: {
+                        active_fraction: components["schemas"]["figure"] | null;
+                        baffling_fraction: components["schemas"]["figure"] | null;
+                        batch_L: components["schemas"]["figure"] | null;
+                        contact_min: components["schemas"]["figure"] | null;
+                        dose_mg_per_L: components["schemas"]["figure"] | null;
+                        pH: components["schemas"]["figure"] | null;
+                        product: ("bleach" | "calciumHypochlorite" | "chlorinatedLime" | "tablets" | "other") | null;
+                        residual_mg_per_L: components["schemas"]["figure"] | null;
+                        stock_g_per_L: components["schemas"]["figure"] | null;
+                        waterTemperature_C: components["schemas"]["figure"] | null;
+                    } | null;
+                    daysOff_per_year: components["schemas"]["figure"] | null;
+                    inspections: {
+                        by: string | null;
+                        inspectedOn: components["schemas"]["figure"];
+                        questions_count: components["schemas"]["figure"];
+                        risks_count: components["schemas"]["figure"];
+                    }[];
+                    rawWater: {
+                        high_per_L: components["schemas"]["figure"] | null;
+                        low_per_L: components["schemas"]["figure"] | null;
+                        /** @enum {string} */
+                        pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                        secondSourceId: string | null;
+                        source: string | null;
+                        typical_per_L: components["schemas"]["figure"];
+                    }[];
+                    skipping_fraction: components["schemas"]["figure"] | null;
+                    tests: {
+                        freeChlorine_mg_per_L: components["schemas"]["figure"] | null;
+                        laboratory: string | null;
+                        pH: components["schemas"]["figure"] | null;
+                        /** @enum {string} */
+                        point: "tank" | "tap" | "container" | "secondSource";
+                        portions: {
+                            colonies_count: components["schemas"]["figure"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figure"];
+                            positive_count: components["schemas"]["figure"] | null;
+                            uncountable_count: components["schemas"]["figure"];
+                            uncountableFrom_count: components["schemas"]["figure"] | null;
+                            volume_mL: components["schemas"]["figure"];
+                        }[];
+                        takenOn: components["schemas"]["figure"];
+                        testId: string;
+                        turbidity_NTU: components["schemas"]["figure"] | null;
+                        waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                };
                 secondSource: {
                     /** @enum {string} */
                     kind: "river" | "spring" | "well" | "pond" | "vendor";
@@ -5408,6 +5543,64 @@ export interface components {
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 } | null;
+                treatment: {
+                    cartridges: {
+                        batch: string | null;
+                        installedOn: components["schemas"]["figure"] | null;
+                        partId: string | null;
+                        reason: string | null;
+                        removedOn: components["schemas"]["figure"] | null;
+                        serial: string;
+                        unitSerial: string | null;
+                    }[];
+                    flowReadings: {
+                        flow_L_per_h: components["schemas"]["figure"];
+                        passed_L: components["schemas"]["figure"] | null;
+                        pressure_kPa: components["schemas"]["figure"] | null;
+                        readOn: components["schemas"]["figure"];
+                        unitSerial: string | null;
+                        waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                    pressureTests: {
+                        airVolume_L: components["schemas"]["figure"] | null;
+                        fall_kPa_per_min: components["schemas"]["figure"];
+                        pressure_kPa: components["schemas"]["figure"];
+                        testedOn: components["schemas"]["figure"];
+                        unitSerial: string | null;
+                    }[];
+                    units: {
+                        figures: {
+                            backwash_fraction: components["schemas"]["figure"] | null;
+                            backwash_min_per_day: components["schemas"]["figure"] | null;
+                            cartridges_count: components["schemas"]["figure"] | null;
+                            highestPressure_kPa: components["schemas"]["figure"] | null;
+                            highestTurbidity_NTU: components["schemas"]["figure"] | null;
+                            leverRatio: components["schemas"]["figure"] | null;
+                            lifeLimit_years: components["schemas"]["figure"] | null;
+                            lowestFlow_L_per_h: components["schemas"]["figure"] | null;
+                            membraneArea_m2: components["schemas"]["figure"] | null;
+                            permeability_L_per_m2_h_bar: components["schemas"]["figure"] | null;
+                            pistonBore_mm: components["schemas"]["figure"] | null;
+                            pistonStroke_mm: components["schemas"]["figure"] | null;
+                            pore_nm: components["schemas"]["figure"] | null;
+                            ratedFlow_L_per_h: components["schemas"]["figure"] | null;
+                            ratedLitres_L: components["schemas"]["figure"] | null;
+                            ratedPressure_kPa: components["schemas"]["figure"] | null;
+                            ratedTurbidity_NTU: components["schemas"]["figure"] | null;
+                            reductions: {
+                                bacteria_log10: components["schemas"]["figure"] | null;
+                                evidence: ("challengeTest" | "credited" | "none") | null;
+                                protozoa_log10: components["schemas"]["figure"] | null;
+                                source: string | null;
+                                viruses_log10: components["schemas"]["figure"] | null;
+                            };
+                        } | null;
+                        installedOn: components["schemas"]["figure"] | null;
+                        partId: string | null;
+                        removedOn: components["schemas"]["figure"] | null;
+                        serial: string;
+                    }[];
+                };
                 unitHeight_m: components["schemas"]["figure"] | null;
                 windExposure: ("builtUp" | "openGround" | "openWater") | null;
                 windSpeed_m_per_s: components["schemas"]["figure"] | null;
@@ -5488,6 +5681,33 @@ export interface components {
                 partId: string;
                 shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                 topWidth_mm: components["schemas"]["figureInput"] | null;
+                /** @description Null of all but treatment units. */
+                unit: {
+                    backwash_fraction: components["schemas"]["figureInput"] | null;
+                    backwash_min_per_day: components["schemas"]["figureInput"] | null;
+                    cartridges_count: components["schemas"]["figureInput"] | null;
+                    highestPressure_kPa: components["schemas"]["figureInput"] | null;
+                    highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                    leverRatio: components["schemas"]["figureInput"] | null;
+                    lifeLimit_years: components["schemas"]["figureInput"] | null;
+                    lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                    membraneArea_m2: components["schemas"]["figureInput"] | null;
+                    permeability_L_per_m2_h_bar: components["schemas"]["figureInput"] | null;
+                    pistonBore_mm: components["schemas"]["figureInput"] | null;
+                    pistonStroke_mm: components["schemas"]["figureInput"] | null;
+                    pore_nm: components["schemas"]["figureInput"] | null;
+                    ratedFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                    ratedLitres_L: components["schemas"]["figureInput"] | null;
+                    ratedPressure_kPa: components["schemas"]["figureInput"] | null;
+                    ratedTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                    reductions: {
+                        bacteria_log10: components["schemas"]["figureInput"] | null;
+                        evidence: ("challengeTest" | "credited" | "none") | null;
+                        protozoa_log10: components["schemas"]["figureInput"] | null;
+                        source: string | null;
+                        viruses_log10: components["schemas"]["figureInput"] | null;
+                    };
+                } | null;
                 volume_L: components["schemas"]["figureInput"] | null;
             }[];
             prices: {
@@ -5497,50 +5717,72 @@ export interface components {
                 priceDate: components["schemas"]["figureInput"];
             }[];
             settings: {
+                cartridgeFailures_per_year: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
                 dayOrder: "drawFirst" | "yas" | "ybs";
+                daysOff_per_year: components["schemas"]["figureInput"] | null;
                 designAfterHandOver_years: components["schemas"]["figureInput"];
                 draws: components["schemas"]["figureInput"];
                 firstFlush_mm: components["schemas"]["figureInput"];
                 fiveMinutesOfDay_fraction: components["schemas"]["figureInput"] | null;
                 fiveMinutesOfDaySource: string | null;
+                flowReadingError_fraction: components["schemas"]["figureInput"];
+                foulingSpread_fraction: components["schemas"]["figureInput"];
+                futures: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figureInput"];
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
                 headMargin_m: components["schemas"]["figureInput"];
+                healthTarget_DALY_per_person_per_year: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeHead: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
+                judgeSafety: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
                 judgeSettling: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeStand: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeTreatment: "whereMeasured" | "always" | "never";
+                leak_fraction: components["schemas"]["figureInput"];
                 leastYears: components["schemas"]["figureInput"];
                 litres_per_person_per_day: components["schemas"]["figureInput"];
+                litresDrunk_L_per_person_per_day: components["schemas"]["figureInput"];
+                litresDrunkHigh_L_per_person_per_day: components["schemas"]["figureInput"];
                 madeYears: components["schemas"]["figureInput"];
                 missingDays_fraction: components["schemas"]["figureInput"];
+                peakShare_fraction: components["schemas"]["figureInput"];
                 people_per_household: components["schemas"]["figureInput"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figureInput"];
                 range_fraction: components["schemas"]["figureInput"];
+                recontamination_fraction: components["schemas"]["figureInput"] | null;
                 residualHead_m: components["schemas"]["figureInput"];
                 roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
+                roofTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                roofTurbidityHigh_NTU: components["schemas"]["figureInput"] | null;
                 seed: components["schemas"]["figureInput"];
                 settledTarget_fraction: components["schemas"]["figureInput"];
+                settledTurbidity_fraction: components["schemas"]["figureInput"];
                 settlingGrain_um: components["schemas"]["figureInput"];
                 settlingGrainDensity_kg_per_m3: components["schemas"]["figureInput"];
+                skipping_fraction: components["schemas"]["figureInput"] | null;
                 standMargin_fraction: components["schemas"]["figureInput"];
                 stormMargin_fraction: components["schemas"]["figureInput"];
                 stormReturnPeriod_years: components["schemas"]["figureInput"];
+                susceptibleToRotavirus_fraction: components["schemas"]["figureInput"];
                 tapFlow_L_per_min: components["schemas"]["figureInput"];
                 target: {
                     daysMet_fraction: components["schemas"]["figureInput"];
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 };
+                treatmentMargin_fraction: components["schemas"]["figureInput"];
                 unitHead_m: components["schemas"]["figureInput"] | null;
+                waitLimit_min: components["schemas"]["figureInput"];
                 waterTemperature_C: components["schemas"]["figureInput"];
                 waterYearStartMonth: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
@@ -5584,6 +5826,14 @@ export interface components {
                         row?: components["schemas"]["figureInput"];
                         siteId?: string;
                     }[];
+                    safety: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
                     settling: {
                         column?: string;
                         day?: string;
@@ -5593,6 +5843,14 @@ export interface components {
                         siteId?: string;
                     }[];
                     stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    treatment: {
                         column?: string;
                         day?: string;
                         file?: string;
@@ -5671,6 +5929,7 @@ export interface components {
                     other_fraction: components["schemas"]["figureInput"] | null;
                 } | null;
                 roofs: {
+                    coating: ("none" | "forDrinkingWater" | "unknownPaint" | "bitumen") | null;
                     diverter: {
                         chamber_L: components["schemas"]["figureInput"] | null;
                         chamberBore_mm: components["schemas"]["figureInput"] | null;
@@ -5682,7 +5941,10 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figureInput"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figureInput"] | null;
+                    hasAsbestos: boolean | null;
+                    hasLead: boolean | null;
                     isFragile: boolean | null;
+                    isUnderTrees: boolean | null;
                     length_m: components["schemas"]["figureInput"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figureInput"] | null;
@@ -5694,6 +5956,72 @@ export interface components {
                     wallAbove_m2: components["schemas"]["figureInput"] | null;
                     width_m: components["schemas"]["figureInput"] | null;
                 }[];
+                safety: {
+                    altitude_m: components["schemas"]["figureInput"] | null;
+                    barriers: {
+                        barrierId: string;
+                        /** @enum {string} */
+                        kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other";
+                        reductions: {
+                            bacteria_log10: components["schemas"]["figureInput"] | null;
+                            evidence: ("challengeTest" | "credited" | "none") | null;
+                            protozoa_log10: components["schemas"]["figureInput"] | null;
+                            source: string | null;
+                            viruses_log10: components["schemas"]["figureInput"] | null;
+                        };
+                        used_fraction: components["schemas"]["figureInput"] | null;
+                    }[];
+                    chlorination: {
+                        active_fraction: components["schemas"]["figureInput"] | null;
+                        baffling_fraction: components["schemas"]["figureInput"] | null;
+                        batch_L: components["schemas"]["figureInput"] | null;
+                        contact_min: components["schemas"]["figureInput"] | null;
+                        dose_mg_per_L: components["schemas"]["figureInput"] | null;
+                        pH: components["schemas"]["figureInput"] | null;
+                        product: ("bleach" | "calciumHypochlorite" | "chlorinatedLime" | "tablets" | "other") | null;
+                        residual_mg_per_L: components["schemas"]["figureInput"] | null;
+                        stock_g_per_L: components["schemas"]["figureInput"] | null;
+                        waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    } | null;
+                    daysOff_per_year: components["schemas"]["figureInput"] | null;
+                    inspections: {
+                        by: string | null;
+                        inspectedOn: components["schemas"]["figureInput"];
+                        questions_count: components["schemas"]["figureInput"];
+                        risks_count: components["schemas"]["figureInput"];
+                    }[];
+                    rawWater: {
+                        high_per_L: components["schemas"]["figureInput"] | null;
+                        low_per_L: components["schemas"]["figureInput"] | null;
+                        /** @enum {string} */
+                        pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                        secondSourceId: string | null;
+                        source: string | null;
+                        typical_per_L: components["schemas"]["figureInput"];
+                    }[];
+                    skipping_fraction: components["schemas"]["figureInput"] | null;
+                    tests: {
+                        freeChlorine_mg_per_L: components["schemas"]["figureInput"] | null;
+                        laboratory: string | null;
+                        pH: components["schemas"]["figureInput"] | null;
+                        /** @enum {string} */
+                        point: "tank" | "tap" | "container" | "secondSource";
+                        portions: {
+                            colonies_count: components["schemas"]["figureInput"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figureInput"];
+                            positive_count: components["schemas"]["figureInput"] | null;
+                            uncountable_count: components["schemas"]["figureInput"];
+                            uncountableFrom_count: components["schemas"]["figureInput"] | null;
+                            volume_mL: components["schemas"]["figureInput"];
+                        }[];
+                        takenOn: components["schemas"]["figureInput"];
+                        testId: string;
+                        turbidity_NTU: components["schemas"]["figureInput"] | null;
+                        waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                };
                 secondSource: {
                     /** @enum {string} */
                     kind: "river" | "spring" | "well" | "pond" | "vendor";
@@ -5742,6 +6070,64 @@ export interface components {
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 } | null;
+                treatment: {
+                    cartridges: {
+                        batch: string | null;
+                        installedOn: components["schemas"]["figureInput"] | null;
+                        partId: string | null;
+                        reason: string | null;
+                        removedOn: components["schemas"]["figureInput"] | null;
+                        serial: string;
+                        unitSerial: string | null;
+                    }[];
+                    flowReadings: {
+                        flow_L_per_h: components["schemas"]["figureInput"];
+                        passed_L: components["schemas"]["figureInput"] | null;
+                        pressure_kPa: components["schemas"]["figureInput"] | null;
+                        readOn: components["schemas"]["figureInput"];
+                        unitSerial: string | null;
+                        waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                    pressureTests: {
+                        airVolume_L: components["schemas"]["figureInput"] | null;
+                        fall_kPa_per_min: components["schemas"]["figureInput"];
+                        pressure_kPa: components["schemas"]["figureInput"];
+                        testedOn: components["schemas"]["figureInput"];
+                        unitSerial: string | null;
+                    }[];
+                    units: {
+                        figures: {
+                            backwash_fraction: components["schemas"]["figureInput"] | null;
+                            backwash_min_per_day: components["schemas"]["figureInput"] | null;
+                            cartridges_count: components["schemas"]["figureInput"] | null;
+                            highestPressure_kPa: components["schemas"]["figureInput"] | null;
+                            highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                            leverRatio: components["schemas"]["figureInput"] | null;
+                            lifeLimit_years: components["schemas"]["figureInput"] | null;
+                            lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                            membraneArea_m2: components["schemas"]["figureInput"] | null;
+                            permeability_L_per_m2_h_bar: components["schemas"]["figureInput"] | null;
+                            pistonBore_mm: components["schemas"]["figureInput"] | null;
+                            pistonStroke_mm: components["schemas"]["figureInput"] | null;
+                            pore_nm: components["schemas"]["figureInput"] | null;
+                            ratedFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                            ratedLitres_L: components["schemas"]["figureInput"] | null;
+                            ratedPressure_kPa: components["schemas"]["figureInput"] | null;
+                            ratedTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                            reductions: {
+                                bacteria_log10: components["schemas"]["figureInput"] | null;
+                                evidence: ("challengeTest" | "credited" | "none") | null;
+                                protozoa_log10: components["schemas"]["figureInput"] | null;
+                                source: string | null;
+                                viruses_log10: components["schemas"]["figureInput"] | null;
+                            };
+                        } | null;
+                        installedOn: components["schemas"]["figureInput"] | null;
+                        partId: string | null;
+                        removedOn: components["schemas"]["figureInput"] | null;
+                        serial: string;
+                    }[];
+                };
                 unitHeight_m: components["schemas"]["figureInput"] | null;
                 windExposure: ("builtUp" | "openGround" | "openWater") | null;
                 windSpeed_m_per_s: components["schemas"]["figureInput"] | null;

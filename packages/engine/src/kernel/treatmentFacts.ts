@@ -132,3 +132,19 @@ export const unmeasuredUnit = {
   leverRatio: null,
   reductions: { bacteria_log10: null, viruses_log10: null, protozoa_log10: null, evidence: null, source: null },
 } as const satisfies UnitFigures;
+
+/**
+ * How much more is asked of the tanks of a site because part of what is treated goes back through the units to clean them? The mean of the shares of its units, which treat alike much.
+ *
+ * @param units - the site's units with their figures, backwash as a share of the litres treated for people [fraction]
+ * @returns litres that go back ÷ litres people ask [fraction]; 0 where there is no unit or none says
+ * @definition ours: docs/decisions/0211-backwash-is-asked-of-the-tank.md
+ * @example
+ * backwashShare_fraction([]) // → 0
+ */
+export function backwashShare_fraction(units: readonly TreatmentUnitFacts[]): number {
+  const inUse = units.filter(({ removedOn }) => removedOn === null);
+  const shares = inUse.map(({ figures }) => figures?.backwash_fraction ?? 0);
+  const usable = shares.map((share) => (share > 0 && share <= 1 ? share : 0));
+  return usable.length === 0 ? 0 : usable.reduce((sum, share) => sum + share, 0) / usable.length;
+}

@@ -8,6 +8,10 @@ export const mm_per_m = 1000;
 export const um_per_m = 1e6;
 export const s_per_min = 60;
 export const s_per_h = 3600;
+export const min_per_h = 60;
+
+/** 0 °C [K], by definition of the degree Celsius. Source: NIST SP 811, App. B.8. */
+export const zeroCelsius_K = 273.15;
 export const g_per_kg = 1000;
 export const months_per_year = 12;
 export const L_per_min_per_m3_per_s = L_per_m3 * s_per_min;
@@ -44,12 +48,15 @@ export const m_per_mile = 1609.344;
 export const m_per_nauticalMile = 1852;
 const m_per_km = 1000;
 
+/** The kilopascal, and the bar, which is allowed beside SI. Source: NIST SP 811, App. B.8. */
+export const Pa_per_kPa = 1000;
+export const Pa_per_bar = 100_000;
+
 /** Pound, avoirdupois: exact by definition. Source: NIST SP 811, App. B.8. */
 const kg_per_lb = 0.45359237;
 
 /** The pressure of a pound-force on a square foot [Pa]. Source: NIST SP 811, App. B.8. */
 const Pa_per_psf = 47.88026;
-const Pa_per_kPa = 1000;
 
 /** Pounds-force on a square foot as kilopascals [kPa]. */
 export function kilopascalsFromPsf(pressure_psf: number): number {

@@ -30,6 +30,7 @@ export const workingCodes = [
   'people.judgedDemand',
   'people.highestDemand',
   'people.otherDemand',
+  'people.backwash',
   'storage.volume',
   'storage.order',
   'storage.rationedDays',

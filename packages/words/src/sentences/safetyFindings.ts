@@ -19,19 +19,30 @@ export type SafetySaid = Omit<SafetyFinding, 'cappedBy' | 'waterTests' | 'chlori
  */
 export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
   const [worst] = f.risks;
-  const [daly, pathogen] = [worst?.DALY_per_person_per_year ?? 0, worst?.pathogen ?? ''];
   return [
     say(`findings.safety.mayDrink.${f.mayDrink}`),
     ...(worst
       ? [
           say('findings.safety.risk', {
-            pathogen,
+            pathogen: worst.pathogen,
             isOver: yes(worst.DALYHigh_per_person_per_year > f.target_DALY_per_person_per_year),
-            risk: numbers.quantity(daly, 'DALY/person/year'),
+            risk: numbers.quantity(worst.DALY_per_person_per_year, 'DALY/person/year'),
             high: numbers.quantity(worst.DALYHigh_per_person_per_year, 'DALY/person/year'),
             target: numbers.quantity(f.target_DALY_per_person_per_year, 'DALY/person/year'),
           }),
         ]
       : []),
+    ...(worst && f.skipping_fraction !== null && worst.fromSkipping_fraction >= toldShare_fraction
+      ? [
+          say('findings.safety.skipping', {
+            share: numbers.percent(worst.fromSkipping_fraction),
+            skipping: numbers.percent(f.skipping_fraction),
+          }),
+        ]
+      : []),
+    ...(f.barriers.length > 0 ? [say('findings.safety.tier', { tier: String(f.tier) })] : []),
   ].join(' ');
 }
+
+/** From here on it is told what those who skip bear of it. */
+const toldShare_fraction = 0.5;

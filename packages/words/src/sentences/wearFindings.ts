@@ -1,31 +1,58 @@
-import { type DayIndex, type WearFinding, wearEnds } from '@eavewell/engine';
+import type { WearEnd, WearFinding } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 
-type Day = DayIndex | string;
-
-/** What a set of cartridges is said from: codes as words, days as a report writes them. */
-export type WearSaid = Omit<WearFinding, 'setSince' | 'unknownBy' | 'endsOn'> & {
-  readonly setSince: Day | null;
+/** What a set of cartridges is said from; a report names its days as text, and the missing fact by its code alone. */
+export interface WearSaid extends Omit<WearFinding, 'unknownBy' | 'setSince' | 'endsOn'> {
   readonly unknownBy: string | null;
-  readonly endsOn: { readonly p10: Day; readonly p50: Day; readonly p90: Day } | null;
-};
+  readonly endsOn: Readonly<Record<'p10' | 'p50' | 'p90', number | string>> | null;
+}
 
 /**
- * When a set of cartridges is due, in a sentence or two.
+ * When the cartridges of one treatment unit are due, in a few sentences.
  *
  * @param w - the words and numbers of a language
  * @param f - the finding
  */
-export function wearSaid({ say, numbers }: Speech, f: WearSaid): string {
-  const { serial, endsOn, endsBy_fraction: by } = f;
-  if (endsOn === null) return say('findings.wear.unknown', { serial });
-  const end = wearEnds.reduce((first, one) => (by[one] > by[first] ? one : first));
-  return say('findings.wear.due', {
-    serial,
-    middle: numbers.date(endsOn.p50),
-    from: numbers.date(endsOn.p10),
-    to: numbers.date(endsOn.p90),
-    end,
-    share: numbers.percent(by[end]),
-  });
+export function wearSaid(w: Speech, f: WearSaid): string {
+  const { say } = w;
+  const unit = f.serial;
+  if (f.endsOn === null) return f.litres_L === null ? say('findings.wear.unknown', { unit }) : litresOnly(w, f, unit);
+  return [due(w, f, f.endsOn, unit), ...litres(w, f), fouling(w, f)].join(' ');
+}
+
+function due({ say, numbers }: Speech, f: WearSaid, { p10, p50, p90 }: NonNullable<WearSaid['endsOn']>, unit: string) {
+  const most = mostOf(f);
+  const values = {
+    unit,
+    share: numbers.percent(most === 'none' ? 1 : f.endsBy_fraction[most]),
+    middle: numbers.date(p50),
+    early: numbers.date(p10),
+    late: numbers.date(p90),
+    end: say(`findings.wear.end.${most}`),
+  };
+  return say(values.early === values.late ? 'findings.wear.dueOnce' : 'findings.wear.due', values);
+}
+
+/** What ends it in most futures; `none` where nothing does. */
+function mostOf({ endsBy_fraction: by }: WearSaid): WearEnd | 'none' {
+  const [most] = (Object.keys(by) as WearEnd[]).sort((a, b) => by[b] - by[a]);
+  return most !== undefined && by[most] > 0 ? most : 'none';
+}
+
+function litres({ say, numbers }: Speech, { litres_L: passed }: WearSaid): readonly string[] {
+  if (passed === null) return [];
+  const range = numbers.quantity({ low: passed.p10, high: passed.p90 }, 'L');
+  return [say('findings.wear.litres', { middle: numbers.quantity(passed.p50, 'L'), range })];
+}
+
+function litresOnly({ say, numbers }: Speech, { litres_L: passed }: WearSaid, unit: string): string {
+  const range = numbers.quantity({ low: passed!.p10, high: passed!.p90 }, 'L');
+  return say('findings.wear.litresOnly', { unit, middle: numbers.quantity(passed!.p50, 'L'), range });
+}
+
+/** What readings say of how fast it clogs here. */
+function fouling({ say, numbers }: Speech, { readings_count: count, fouling_ratio: by }: WearSaid): string {
+  if (count === 0) return say('findings.wear.byRating');
+  const range = numbers.quantity({ low: by.p10, high: by.p90 }, '');
+  return say('findings.wear.byReadings', { count, times: numbers.quantity(by.p50, ''), range });
 }

@@ -18,4 +18,7 @@ export const treatmentProblems = {
   'treatment.reading_early': 'note',
   'treatment.test_sees_little': 'note',
   'treatment.test_not_used': 'warning',
+  'treatment.test_volume_unknown': 'note',
+  'treatment.test_no_fall': 'note',
+  'treatment.test_fails': 'warning',
 } as const;

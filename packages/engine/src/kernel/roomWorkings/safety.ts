@@ -7,7 +7,6 @@ export const safetyWorkings = [
   'safety.tier',
   'safety.raw',
   'safety.drinking',
-  'safety.infectionDay',
   'safety.infectionYear',
   'safety.illness',
   'safety.daly',

@@ -199,6 +199,7 @@ describe('headFindings', () => {
 });
 
 const noPart = {
+  unit: null,
   name: 'Made up',
   volume_L: null,
   length_m: null,

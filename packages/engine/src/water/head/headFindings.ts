@@ -2,10 +2,13 @@ import {
   type DesignSettings,
   engineProblem,
   type HeadFinding,
+  handPumped_m3_per_s,
   type Judged,
   L_per_min_per_m3_per_s,
   type PartFacts,
   type Problem,
+  personPower_W,
+  pumpEfficiency_fraction,
   type SiteFacts,
   type TankGroup,
   tankGroups,
@@ -13,9 +16,8 @@ import {
   type WorkingLine,
   waterDensity_kg_per_m3,
 } from '../../kernel/index.ts';
-import { mostSuction_m, personPower_W, pumpEfficiency_fraction } from './constants.ts';
+import { mostSuction_m } from './constants.ts';
 import { gradeLine, headSegments } from './gradeLine.ts';
-import { handPumped_m3_per_s } from './handPower.ts';
 import { flowByItself_L_per_min, type HeadAtFlow, headAtFlow } from './headAtFlow.ts';
 import { type HeadWay, headWay, wayProblems } from './headWay.ts';
 import { headWorking } from './headWorking.ts';

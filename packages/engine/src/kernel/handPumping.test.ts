@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { handPower_W, handPumped_m3_per_s, labourerPower_W } from './handPower.ts';
+import { handPower_W, handPumped_m3_per_s } from './handPumping.ts';
 
 describe('handPower_W', () => {
   it('is 65.26 W of water for 100 L/min lifted 4 m, twice that at the handle of a pump of efficiency 0.5', () => {
@@ -16,14 +16,5 @@ describe('handPumped_m3_per_s', () => {
   it('is the flow that takes just this power', () => {
     const flow = handPumped_m3_per_s(40, 6, 998, 0.5);
     expect(handPower_W(6, flow, 998, 0.5)).toBeCloseTo(40, 12);
-  });
-});
-
-describe('labourerPower_W', () => {
-  it('is 187, 97.7 and 77 W for 12 minutes, 4 and 8 hours, and never under 0', () => {
-    expect(labourerPower_W(12)).toBeCloseTo(187, 0);
-    expect(labourerPower_W(240)).toBeCloseTo(97.7, 1);
-    expect(labourerPower_W(480)).toBeCloseTo(77, 0);
-    expect(labourerPower_W(1e9)).toBe(0);
   });
 });

@@ -1,5 +1,11 @@
-import { gravity_m_per_s2 } from '../../kernel/index.ts';
-import { horsepower_W, labourerMinute_factor, labourerTenfold_factor } from './constants.ts';
+import { gravity_m_per_s2 } from './hydraulics.ts';
+
+/** What a person keeps up at a pump, at its shaft [W]: the middle and the cautious end. Source: lambert-faulkner-1991, abstract: just over 40 W; 30 W is ours, for users nobody chose, docs/decisions/0182-head.md. */
+export const personPower_W = 40;
+export const cautiousPersonPower_W = 30;
+
+/** What share of a person's power a hand pump passes on to the water [fraction]. Ours: the low end of 0.5 to 0.65, docs/decisions/0182-head.md. */
+export const pumpEfficiency_fraction = 0.5;
 
 /**
  * How hard does a person work who adds so much head to so much water?
@@ -42,17 +48,4 @@ export function handPumped_m3_per_s(
 ): number {
   if (head_m <= 0) return Infinity;
   return (power_W * efficiency_fraction) / (waterDensity_kg_per_m3 * gravity_m_per_s2 * head_m);
-}
-
-/**
- * How hard does a trained labourer of 35 work for so long? More than may be asked of those who come for water: to compare with, not to design by.
- *
- * @param duration_min - how long [min], 1 or more
- * @returns power [W], never under 0
- * @source belonio, human power: hp = 0.35 − 0.092 log₁₀ of the minutes
- * @example
- * labourerPower_W(12) // → 186.96
- */
-export function labourerPower_W(duration_min: number): number {
-  return horsepower_W * Math.max(0, labourerMinute_factor - labourerTenfold_factor * Math.log10(duration_min));
 }

@@ -1,0 +1,410 @@
+import {
+  burdenRange,
+  creditedReductions,
+  type DrinkingGiven,
+  defaultSettings,
+  doseThatInfects_organisms,
+  exactBetaPoisson_fraction,
+  infection_fraction,
+  lowDoseInfection_fraction,
+  meanReduction_log10,
+  neededReduction_log10,
+  noSafety,
+  parallelReduction_log10,
+  pathogens,
+  performanceTier_count,
+  reductionWithDaysOff_log10,
+  referencePathogens,
+  rowReductions,
+  type SiteFacts,
+  type StatedBarrier,
+  safetyFinding,
+  staysInWater,
+  unmeasuredSite,
+  valueWithin,
+  type WaterTestsFinding,
+  yearOfDrinking,
+} from '@eavewell/engine';
+import fc from 'fast-check';
+import { describe, it } from 'vitest';
+
+const numRuns = process.env['EAVEWELL_SOAK'] ? 20_000 : 1_000;
+const settings = { numRuns, seed: 20261126 };
+const fewer = { ...settings, numRuns: numRuns / 10 };
+const hair = 1e-12;
+
+const log10 = fc.double({ min: 0, max: 9, noNaN: true });
+const share = fc.double({ min: 0, max: 1, noNaN: true });
+const raw = fc.double({ min: -6, max: 8, noNaN: true }).map((power) => 10 ** power);
+const litres = fc.double({ min: 0.1, max: 5, noNaN: true });
+const shape = fc.double({ min: -3, max: 2, noNaN: true }).map((power) => 10 ** power);
+const pathogen = fc.constantFrom(...Object.values(referencePathogens));
+
+const anyReduction = fc.option(fc.double({ min: -2, max: 12, noNaN: true }));
+const stated: fc.Arbitrary<StatedBarrier['stated']> = fc.record({
+  bacteria_log10: anyReduction,
+  viruses_log10: anyReduction,
+  protozoa_log10: anyReduction,
+  evidence: fc.constantFrom('challengeTest', 'credited', 'none', null),
+  source: fc.constant(null),
+});
+const barrier: fc.Arbitrary<StatedBarrier> = fc.record({
+  kind: fc.constantFrom('membrane' as const, 'chlorine' as const, 'boiling' as const),
+  stated,
+  most: fc.option(fc.record({ bacteria_log10: log10, viruses_log10: log10, protozoa_log10: log10 })),
+});
+const classes = ['bacteria_log10', 'viruses_log10', 'protozoa_log10'] as const;
+
+describe('barriers in a row', () => {
+  it('are never credited with more than each states, than its own most, than 6, or with anything without evidence', () => {
+    fc.assert(
+      fc.property(barrier, (one) => {
+        const credited = creditedReductions(one);
+        const isShown = one.stated.evidence === 'challengeTest' || one.stated.evidence === 'credited';
+        return classes.every((field) => {
+          const most = isShown ? Math.min(one.stated[field] ?? 0, one.most?.[field] ?? 6, 6) : 0;
+          return credited[field] >= 0 && credited[field] <= Math.max(0, most);
+        });
+      }),
+      settings,
+    );
+  });
+
+  it('are never credited with more than the sum of their credits, in any order, and one more never takes away', () => {
+    fc.assert(
+      fc.property(fc.array(barrier, { maxLength: 5 }), barrier, (row, more) => {
+        const credits = row.map(creditedReductions);
+        const [all, turned] = [rowReductions(credits), rowReductions(credits.toReversed())];
+        const longer = rowReductions([...credits, creditedReductions(more)]);
+        return classes.every((field) => {
+          const sum = credits.reduce((total, one) => total + one[field], 0);
+          return (
+            all[field] <= sum + hair &&
+            Math.abs(all[field] - turned[field]) <= hair &&
+            longer[field] >= all[field] - hair
+          );
+        });
+      }),
+      settings,
+    );
+  });
+});
+
+describe('water that is treated in shares', () => {
+  it('has a log reduction between the least and the greatest of them', () => {
+    const shares = fc.array(fc.record({ share_factor: share, reduction_log10: log10 }), { minLength: 1, maxLength: 5 });
+    fc.assert(
+      fc.property(shares, (all) => {
+        const mean = meanReduction_log10(all);
+        const used = all.filter(({ share_factor }) => share_factor > 0).map(({ reduction_log10 }) => reduction_log10);
+        if (used.length === 0) return mean === null;
+        return mean !== null && mean >= Math.min(...used) - 1e-9 && mean <= Math.max(...used) + 1e-9;
+      }),
+      settings,
+    );
+  });
+
+  it('is never cleaner for a leak', () => {
+    const cartridge = fc.record({
+      flow_L_per_min: fc.double({ min: 0.1, max: 20, noNaN: true }),
+      reduction_log10: log10,
+      leak_fraction: share,
+    });
+    fc.assert(
+      fc.property(fc.array(cartridge, { minLength: 1, maxLength: 4 }), share, (set, leak) => {
+        const [first, ...rest] = set;
+        const worse = { ...first!, leak_fraction: first!.leak_fraction + (1 - first!.leak_fraction) * leak };
+        return parallelReduction_log10([worse, ...rest])! <= parallelReduction_log10(set)! + hair;
+      }),
+      settings,
+    );
+  });
+
+  it('is never cleaner for a day off', () => {
+    const days = fc.double({ min: 0, max: 365, noNaN: true });
+    fc.assert(
+      fc.property(log10, days, days, (reduction, a, b) => {
+        const [few, many] = [Math.min(a, b), Math.max(a, b)];
+        return reductionWithDaysOff_log10(reduction, many) <= reductionWithDaysOff_log10(reduction, few) + hair;
+      }),
+      settings,
+    );
+  });
+});
+
+describe('a dose', () => {
+  it('never infects more by the exact beta-Poisson than by its low-dose limit, and meets it where it is small', () => {
+    fc.assert(
+      fc.property(raw, shape, shape, (dose, alpha, beta) => {
+        const exact = exactBetaPoisson_fraction(dose, alpha, beta);
+        const limit = lowDoseInfection_fraction(dose, alpha, beta);
+        const small = lowDoseInfection_fraction(1e-9, alpha, beta);
+        const isNear = Math.abs(exactBetaPoisson_fraction(1e-9, alpha, beta) / small - 1) <= 1e-8;
+        return exact >= 0 && exact <= limit * (1 + 1e-11) && isNear;
+      }),
+      fewer,
+    );
+  });
+
+  it('never infects fewer for being larger, whichever the response', () => {
+    fc.assert(
+      fc.property(raw, raw, shape, shape, (a, b, alpha, beta) => {
+        const [small, large] = [Math.min(a, b), Math.max(a, b)];
+        return (['betaPoisson', 'exactBetaPoisson'] as const).every((form) => {
+          const infected = (dose: number) => infection_fraction(dose, { form, alpha_shape: alpha, beta_shape: beta });
+          return infected(large) >= infected(small) * (1 - 1e-11) && infected(large) <= 1;
+        });
+      }),
+      fewer,
+    );
+  });
+
+  it('infects as many as it is the dose of', () => {
+    fc.assert(
+      fc.property(pathogen, fc.double({ min: 1e-9, max: 0.95, noNaN: true }), ({ response }, infected) => {
+        const got = infection_fraction(doseThatInfects_organisms(infected, response), response);
+        return Math.abs(got / infected - 1) <= 1e-9;
+      }),
+      settings,
+    );
+  });
+});
+
+const groups = fc.array(
+  fc.record({
+    people_factor: fc.double({ min: 0.01, max: 100, noNaN: true }),
+    reduction_log10: log10,
+    untreated_fraction: share,
+  }),
+  { minLength: 1, maxLength: 4 },
+);
+const drinking: fc.Arbitrary<DrinkingGiven> = fc.record({
+  raw_per_L: raw,
+  drunk_L_per_day: litres,
+  off_days: fc.double({ min: 0, max: 365, noNaN: true }),
+  dirtied: fc.option(
+    fc.record({
+      growth_factor: fc.double({ min: 1, max: 100, noNaN: true }),
+      comesBack_fraction: share,
+      added_per_L: fc.oneof(fc.constant(0), raw),
+    }),
+  ),
+  groups,
+  pathogen,
+});
+const better = (given: DrinkingGiven, more_log10: number): DrinkingGiven => ({
+  ...given,
+  groups: given.groups.map((group) => ({ ...group, reduction_log10: group.reduction_log10 + more_log10 })),
+});
+const burden = (given: DrinkingGiven) => yearOfDrinking(given)!.burden_DALY_per_person_per_year;
+const neverWorse = (worse: DrinkingGiven, than: DrinkingGiven) => burden(worse) >= burden(than) * (1 - 1e-9);
+
+describe('a year of drinking', () => {
+  it('is never worse with more log reduction', () => {
+    fc.assert(
+      fc.property(drinking, log10, (given, more) => neverWorse(given, better(given, more))),
+      settings,
+    );
+  });
+
+  it('is never better when more of the water is not treated, or when more people skip', () => {
+    fc.assert(
+      fc.property(drinking, share, (given, skipped) => {
+        const skipping = given.groups.map((group) => ({
+          ...group,
+          untreated_fraction: group.untreated_fraction + (1 - group.untreated_fraction) * skipped,
+        }));
+        const joined = [
+          ...given.groups.map((group) => ({ ...group, people_factor: group.people_factor * (1 - skipped) })),
+          ...given.groups.map((group) => ({
+            ...group,
+            people_factor: group.people_factor * skipped,
+            untreated_fraction: 1,
+          })),
+        ];
+        return neverWorse({ ...given, groups: skipping }, given) && neverWorse({ ...given, groups: joined }, given);
+      }),
+      settings,
+    );
+  });
+
+  it('is never better with dirtier raw water, more litres, a day off more or more dirt after treatment', () => {
+    fc.assert(
+      fc.property(drinking, fc.double({ min: 1, max: 100, noNaN: true }), (given, times) =>
+        [
+          { raw_per_L: given.raw_per_L * times },
+          { drunk_L_per_day: given.drunk_L_per_day * times },
+          { off_days: given.off_days + times },
+          {
+            dirtied: {
+              growth_factor: (given.dirtied?.growth_factor ?? 1) * times,
+              comesBack_fraction: (given.dirtied?.comesBack_fraction ?? 0) + times,
+              added_per_L: (given.dirtied?.added_per_L ?? 0) + times,
+            },
+          },
+        ].every((more) => neverWorse({ ...given, ...more }, given)),
+      ),
+      settings,
+    );
+  });
+
+  it('lies between that of its best and of its worst group, whatever their sizes', () => {
+    fc.assert(
+      fc.property(drinking, (given) => {
+        const each = given.groups.map((group) => burden({ ...given, groups: [group] }));
+        const all = burden(given);
+        return all >= Math.min(...each) * (1 - 1e-9) && all <= Math.max(...each) * (1 + 1e-9);
+      }),
+      settings,
+    );
+  });
+
+  it('is borne just with the log reduction needed', () => {
+    fc.assert(
+      fc.property(raw, litres, pathogen, (raw_per_L, drunk_L_per_day, germ) => {
+        const needed = neededReduction_log10(raw_per_L, drunk_L_per_day, germ);
+        const year = burden({
+          raw_per_L,
+          drunk_L_per_day,
+          off_days: 0,
+          dirtied: null,
+          groups: [{ people_factor: 1, reduction_log10: needed, untreated_fraction: 0 }],
+          pathogen: germ,
+        });
+        return needed > 0 ? Math.abs(year / 1e-6 - 1) <= 1e-8 : year <= 1e-6 * (1 + 1e-9);
+      }),
+      settings,
+    );
+  });
+});
+
+describe('a range', () => {
+  const range = fc
+    .tuple(raw, raw, raw, fc.constantFrom('all', 'fromNothing', 'noLow', 'noHigh'))
+    .map(([a, b, c, kind]) => {
+      const [low, typical, high] = [a, b, c].sort((x, y) => x - y);
+      return {
+        low_per_L: kind === 'noLow' ? null : kind === 'fromNothing' ? 0 : low!,
+        typical_per_L: typical!,
+        high_per_L: kind === 'noHigh' ? null : high!,
+      };
+    });
+  const deviations = fc.double({ min: -4, max: 4, noNaN: true });
+
+  it('never falls with the deviations, and is the middle at none', () => {
+    fc.assert(
+      fc.property(range, deviations, deviations, (of, a, b) => {
+        const at = (z: number) => valueWithin(of.low_per_L, of.typical_per_L, of.high_per_L, z);
+        return at(0) === of.typical_per_L && at(Math.max(a, b)) >= at(Math.min(a, b)) * (1 - hair);
+      }),
+      settings,
+    );
+  });
+
+  it('of the burden is never worse with more log reduction, by the same seed, whatever else', () => {
+    const drunk = { usual_L_per_day: 1, high_L_per_day: 2 };
+    fc.assert(
+      fc.property(drinking, range, log10, fc.integer({ min: 1, max: 3 }), (given, of, more, seed) => {
+        const before = burdenRange(given, of, drunk, seed, 50)!;
+        const after = burdenRange(better(given, more), of, drunk, seed, 50)!;
+        return (Object.keys(before) as (keyof typeof before)[]).every(
+          (field) => Number.isFinite(after[field]) && after[field] <= before[field] * (1 + 1e-9),
+        );
+      }),
+      fewer,
+    );
+  });
+});
+
+describe('stars and what stays', () => {
+  it('more log reduction of a class never takes a star away', () => {
+    fc.assert(
+      fc.property(log10, log10, log10, fc.constantFrom(...classes), log10, (b, v, p, field, more) => {
+        const before = { bacteria_log10: b, viruses_log10: v, protozoa_log10: p };
+        return performanceTier_count({ ...before, [field]: before[field] + more }) >= performanceTier_count(before);
+      }),
+      settings,
+    );
+  });
+
+  it('one more treatment never leaves more in', () => {
+    const kind = fc.constantFrom('settling' as const, 'membrane' as const, 'chlorine' as const, 'boiling' as const);
+    fc.assert(
+      fc.property(fc.array(kind, { maxLength: 4 }), kind, fc.boolean(), (done, more, isTested) => {
+        const before = staysInWater(done, isTested);
+        return staysInWater([...done, more], isTested).every((trouble) => before.includes(trouble));
+      }),
+      settings,
+    );
+  });
+});
+
+describe('the verdict of the cup', () => {
+  const verdictOrder = ['short', 'unknown', 'tight', 'holds'];
+  const reductions = fc.record({
+    bacteria_log10: log10,
+    viruses_log10: log10,
+    protozoa_log10: log10,
+    evidence: fc.constant('challengeTest' as const),
+    source: fc.constant('An invented laboratory'),
+  });
+  const rawPower = fc.double({ min: -6, max: 0, noNaN: true });
+  const of = (
+    powers: readonly number[],
+    barriers: readonly { readonly reductions: StatedBarrier['stated']; readonly used_fraction: number }[],
+    skipping_fraction: number,
+    daysOff_per_year: number,
+  ) => {
+    const rawWater = pathogens.map((germ, index) => ({
+      ...{ secondSourceId: null, pathogen: germ, source: 'An invented survey' },
+      ...{ typical_per_L: 10 ** powers[index]!, low_per_L: null, high_per_L: 10 ** (powers[index]! + 0.5) },
+    }));
+    const stated = barriers.map((one, index) => ({ ...one, barrierId: `B${index}`, kind: 'other' as const }));
+    const site = {
+      ...{ ...unmeasuredSite, siteId: 'S1', roofs: [], secondSource: null },
+      safety: { ...noSafety, rawWater, barriers: stated, skipping_fraction, daysOff_per_year },
+    } as unknown as SiteFacts;
+    const clean = { last: null, clean_count: 1, tests: [] } as unknown as WaterTestsFinding;
+    const given = { site, waterTests: clean, chlorine: null, boilsAt_C: null, settings: defaultSettings };
+    return safetyFinding(given).finding!;
+  };
+  const rank = (...given: Parameters<typeof of>) => verdictOrder.indexOf(of(...given).verdict);
+  const barriersOf = fc.array(fc.record({ reductions, used_fraction: fc.constantFrom(1, 0.999999, 0.5) }), {
+    minLength: 1,
+    maxLength: 3,
+  });
+  const powers = fc.tuple(rawPower, rawPower, rawPower);
+  const skip = fc.constantFrom(0, 1e-7, 1e-5, 0.01, 0.5, 1);
+  const off = fc.constantFrom(0, 0.001, 1, 30, 365);
+
+  it('is never better for more who skip, more days off or one barrier fewer', () => {
+    fc.assert(
+      fc.property(powers, barriersOf, skip, skip, off, off, (raws, barriers, a, b, c, d) => {
+        const best = rank(raws, barriers, Math.min(a, b), Math.min(c, d));
+        const fewer_ = barriers.slice(1);
+        return (
+          best >= rank(raws, barriers, Math.max(a, b), Math.max(c, d)) &&
+          (fewer_.length === 0 || best >= rank(raws, fewer_, Math.min(a, b), Math.min(c, d)))
+        );
+      }),
+      fewer,
+    );
+  });
+
+  it('comes with figures that are numbers, shares that are shares, and a high end not under the usual', () => {
+    fc.assert(
+      fc.property(powers, barriersOf, skip, off, (raws, barriers, skipped, days) =>
+        of(raws, barriers, skipped, days).risks.every(
+          (risk) =>
+            risk.infection_per_year >= 0 &&
+            risk.infection_per_year <= 1 &&
+            risk.fromSkipping_fraction >= 0 &&
+            risk.fromSkipping_fraction <= 1 &&
+            risk.DALYHigh_per_person_per_year >= risk.DALY_per_person_per_year &&
+            Object.values(risk).every((value) => typeof value !== 'number' || Number.isFinite(value)),
+        ),
+      ),
+      fewer,
+    );
+  });
+});
