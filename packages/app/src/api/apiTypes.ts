@@ -4894,6 +4894,8 @@ export interface components {
                 /** @description What has to be known of the stations left out, each in a sentence. */
                 said: string[];
             } | null;
+            /** @description Whether its water is fit to drink; null where that is not judged. */
+            safety: components["schemas"]["safety"] | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
                 dryDays_per_year: number | null;
@@ -4978,11 +4980,15 @@ export interface components {
              * @enum {string}
              */
             targetFrom: "programme" | "class";
+            /** @description Whether the treatment keeps up, one for each unit that is judged. */
+            treatment: components["schemas"]["treatment"][];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
+            wear: components["schemas"]["wear"][] | null;
             working: components["schemas"]["workingLine"][];
         };
         siteCup: {
@@ -6217,6 +6223,8 @@ export interface components {
                 /** @description What has to be known of the stations left out, each in a sentence. */
                 said: string[];
             } | null;
+            /** @description Whether its water is fit to drink; null where that is not judged. */
+            safety: components["schemas"]["safetyInput"] | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
                 dryDays_per_year: number | null;
@@ -6301,11 +6309,15 @@ export interface components {
              * @enum {string}
              */
             targetFrom: "programme" | "class";
+            /** @description Whether the treatment keeps up, one for each unit that is judged. */
+            treatment: components["schemas"]["treatmentInput"][];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
+            wear: components["schemas"]["wearInput"][] | null;
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
