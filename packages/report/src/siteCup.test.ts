@@ -1,5 +1,7 @@
 import {
   dayIndexOf,
+  type EngineProblemCode,
+  engineProblem,
   type PathogenRisk,
   type SafetyFinding,
   type WaterTestFinding,
@@ -18,7 +20,10 @@ const risk = (typical: number, high: number): PathogenRisk => ({
 });
 
 const sample = (band: WaterTestFinding['band']): WaterTestFinding => ({
-  ...{ testId: 'W1', takenOn: dayIndexOf(2026, 3, 1), point: 'tap', sign: 'equal', count_per_100mL: 12 },
+  ...{ testId: 'W1', takenOn: dayIndexOf(2026, 3, 1), point: 'tap' },
+  ...(band === 'low'
+    ? ({ sign: 'less', count_per_100mL: 1 } as const)
+    : ({ sign: 'equal', count_per_100mL: 12 } as const)),
   ...{ low_per_100mL: 3, high_per_100mL: 40, rarity: null, band, isBeforeHandOver: false },
 });
 
@@ -40,8 +45,13 @@ const stations = (cup: 'holds' | 'tight' | 'short' | 'unknown' | 'notJudged') =>
   cup,
 });
 
-const told = (safety: SafetyFinding | null, cup: Parameters<typeof stations>[0] = safety?.verdict ?? 'notJudged') =>
-  siteCup({ safety, stations: stations(cup) }, null);
+const problem = (code: EngineProblemCode) => engineProblem(code, {}, {});
+
+const told = (
+  safety: SafetyFinding | null,
+  cup: Parameters<typeof stations>[0] = safety?.verdict ?? 'notJudged',
+  problems: readonly ReturnType<typeof problem>[] = [],
+) => siteCup({ safety, stations: stations(cup), problems }, null);
 
 describe('what a list tells of a cup', () => {
   it('is nothing where the cup is not judged', () => {
@@ -63,10 +73,16 @@ describe('what a list tells of a cup', () => {
     expect(because({ verdict: 'tight', mayDrink: 'notShown', cappedBy: 'safety.skipping_unknown' })).toBe(
       'skippingUnknown',
     );
-    expect(because({ verdict: 'tight', mayDrink: 'notShown', waterTests: tests })).toBe('noSample');
-    expect(because({ verdict: 'unknown', mayDrink: 'notShown', cappedBy: 'safety.no_evidence', risks: [] })).toBe(
-      'noEvidence',
-    );
+    expect(because({ verdict: 'tight', mayDrink: 'notShown', cappedBy: 'safety.no_clean_sample' })).toBe('noSample');
+    expect(because({ verdict: 'tight', cappedBy: 'safety.over_most' })).toBe('assumed');
+  });
+
+  it('what leaves it unknown is told by the problems beside it', () => {
+    const unknown = { ...finding, verdict: 'unknown', mayDrink: 'notShown', risks: [] } as const;
+    expect(told(unknown, 'unknown', [])?.because).toBe('unknown');
+    const both = [problem('safety.raw_unknown'), problem('safety.no_evidence')];
+    expect(told(unknown, 'unknown', both)?.because).toBe('noEvidence');
+    expect(told(unknown, 'unknown', [both[0]!])?.because).toBe('rawUnknown');
   });
 
   it('never says fit where facts beside it are in doubt', () => {
@@ -80,7 +96,7 @@ describe('what a list tells of a cup', () => {
       ({ serial, endsOn: p50 === null ? null : { p10: p50 - 60, p50, p90: p50 + 90 } }) as WearFinding;
     const day = dayIndexOf(2028, 1, 1);
     const wear = [set('B', day + 10), set('A', day), set('C', null)];
-    const sets = siteCup({ safety: finding, stations: stations('holds') }, wear)?.sets;
+    const sets = siteCup({ safety: finding, stations: stations('holds'), problems: [] }, wear)?.sets;
     expect(sets?.map(({ serial }) => serial)).toEqual(['A', 'B']);
     expect(sets?.[0]).toEqual({ serial: 'A', early: '2027-11-02', middle: '2028-01-01', late: '2028-03-31' });
   });

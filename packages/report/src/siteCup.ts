@@ -12,7 +12,7 @@ type Reason = SiteCup['because'];
  * @definition ours: docs/decisions/0232-safety-of-the-whole-programme.md
  */
 export function siteCup(
-  { safety, stations }: Pick<SiteDesign, 'safety' | 'stations'>,
+  { safety, stations, problems }: Pick<SiteDesign, 'safety' | 'stations' | 'problems'>,
   wear: readonly WearFinding[] | null,
 ): SiteCup | null {
   if (safety === null || stations.cup === 'notJudged') return null;
@@ -22,7 +22,7 @@ export function siteCup(
   return {
     verdict: stations.cup,
     mayDrink: isDoubted && safety.mayDrink === 'yes' ? 'notShown' : safety.mayDrink,
-    because: isDoubted && safety.mayDrink !== 'no' ? 'unknown' : reasonOf(safety),
+    because: isDoubted && safety.mayDrink !== 'no' ? 'unknown' : reasonOf(safety, problems),
     worst: worst ? riskOf(worst) : null,
     target_DALY_per_person_per_year: safety.target_DALY_per_person_per_year,
     last: lastOf(safety),
@@ -31,40 +31,33 @@ export function siteCup(
   };
 }
 
-/** Each code that keeps a cup from holding, and the reason it is told as. */
-const reasonOfCode: Readonly<Record<string, Reason>> = {
-  'safety.raw_unknown': 'rawUnknown',
-  'safety.raw_without_source': 'rawUnknown',
-  'safety.source_raw_unknown': 'sourceRawUnknown',
-  'safety.no_barrier': 'noEvidence',
-  'safety.no_evidence': 'noEvidence',
-  'safety.evidence_without_source': 'noEvidence',
-  'safety.skipping_unknown': 'skippingUnknown',
-  'safety.days_off_unknown': 'daysOffUnknown',
-  'waterTests.none': 'noSample',
-  'waterTests.before_handover': 'noSample',
-  'waterTests.handover_unknown': 'noSample',
-};
+/** What may be missing, and the codes of problems that say so, in the order in which it is told. */
+const missing: readonly (readonly [Reason, readonly string[]])[] = [
+  ['noEvidence', ['safety.no_barrier', 'safety.no_evidence', 'safety.evidence_without_source']],
+  ['rawUnknown', ['safety.raw_unknown', 'safety.raw_without_source']],
+  ['sourceRawUnknown', ['safety.source_raw_unknown']],
+  ['skippingUnknown', ['safety.skipping_unknown']],
+  ['daysOffUnknown', ['safety.days_off_unknown']],
+  ['noSample', ['safety.no_clean_sample']],
+];
 
-function reasonOf({
-  verdict,
-  mayDrink,
-  cappedBy,
-  risks,
-  waterTests,
-  target_DALY_per_person_per_year: target,
-}: SafetyFinding): Reason {
-  const { band } = waterTests.last ?? { band: null };
-  if (band !== null && band !== 'low') return 'found';
-  if (risks.some(({ DALY_per_person_per_year: risk }) => risk > target)) return 'overTarget';
+/** What is missing first, of what these codes say. */
+const missingBy = (codes: readonly string[]): Reason | undefined =>
+  missing.find(([, known]) => known.some((code) => codes.includes(code)))?.[0];
+
+function reasonOf(safety: SafetyFinding, problems: SiteDesign['problems']): Reason {
+  const { verdict, mayDrink, cappedBy, risks, waterTests, target_DALY_per_person_per_year: target } = safety;
+  if (holdsGerms(waterTests.last)) return 'found';
+  if (verdict === 'short' && risks.some(({ DALY_per_person_per_year: risk }) => risk > target)) return 'overTarget';
   if (mayDrink === 'no' || verdict === 'short') return 'fails';
-  const told = cappedBy === null ? undefined : reasonOfCode[cappedBy];
-  if (verdict === 'unknown') return told ?? 'unknown';
+  if (verdict === 'unknown') return missingBy(problems.map(({ code }) => code)) ?? 'unknown';
   if (verdict === 'holds') return 'shown';
   if (risks.some(({ DALYHigh_per_person_per_year: risk }) => risk > target)) return 'overAtWorst';
-  if (told !== undefined) return told;
-  return waterTests.last === null ? 'noSample' : 'assumed';
+  return (cappedBy === null ? undefined : missingBy([cappedBy])) ?? 'assumed';
 }
+
+const holdsGerms = (last: SafetyFinding['waterTests']['last']): boolean =>
+  last !== null && (last.sign === 'more' || (last.sign === 'equal' && (last.count_per_100mL ?? 0) > 0));
 
 function riskOf(risk: PathogenRisk): NonNullable<SiteCup['worst']> {
   const { pathogen, secondSourceId, DALY_per_person_per_year, DALYHigh_per_person_per_year } = risk;

@@ -42,6 +42,7 @@ type Counted = Pick<NonNullable<Cup['last']>, 'sign' | 'count_per_100mL'>;
 /** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". */
 export function countWords({ sign, count_per_100mL: count }: Counted, { say, numbers }: Words): string {
   if (sign === null || count === null) return say('safety.not_looked_for');
+  if (sign === 'more' && count === 0) return say('safety.found_uncounted');
   return say('safety.count', { sign, count: numbers.quantity(count, 'per_100mL') });
 }
 

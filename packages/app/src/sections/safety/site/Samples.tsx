@@ -109,7 +109,7 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
           <Opens code="waterTests.inspection">
             {say('safety.inspection', {
               day: numbers.date(inspection.inspectedOn),
-              share: numbers.percent(inspection.score),
+              score: numbers.given(inspection.score, ''),
               band: say(`safety.band_${inspection.band}`),
             })}
           </Opens>

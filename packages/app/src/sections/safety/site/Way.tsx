@@ -58,7 +58,7 @@ export function Way({ safety }: { readonly safety: SafetyReport }) {
                 <td>{say(`safety.evidence_${barrier.evidence}`)}</td>
                 {germClasses.map((one) => (
                   <td key={one} className="num" data-head={say(`safety.germs_${one}`)}>
-                    <Opens code="safety.barrier" of={barrier.barrierId}>
+                    <Opens code="safety.barrier" of={barrier.kind}>
                       {numbers.fixed(barrier.credited[`${one}_log10`], 1)}
                     </Opens>
                   </td>
@@ -71,9 +71,7 @@ export function Way({ safety }: { readonly safety: SafetyReport }) {
               </th>
               {germClasses.map((one) => (
                 <td key={one} className="num" data-head={say(`safety.germs_${one}`)}>
-                  <Opens code="safety.credited" of={one}>
-                    {numbers.fixed(credited[`${one}_log10`], 1)}
-                  </Opens>
+                  <Opens code="safety.credited">{numbers.fixed(credited[`${one}_log10`], 1)}</Opens>
                 </td>
               ))}
             </tr>
