@@ -22,9 +22,9 @@ function siteOf(siteId: string, name: string, more: Readonly<Record<string, stri
     ['treatmentUnits', `${siteId}/U1`, { siteId, serial: 'U1', partId: 'TUX', installedOn: '2025-01-10' }],
     ...(
       [
-        ['campylobacter', '0.2', '1'],
-        ['rotavirus', '0.02', '0.1'],
-        ['cryptosporidium', '0.02', '0.1'],
+        ['campylobacter', '0.02', '0.1'],
+        ['rotavirus', '0.002', '0.01'],
+        ['cryptosporidium', '0.002', '0.01'],
       ] as const
     ).map(
       ([pathogen, typical_per_L, high_per_L]): Added => [
@@ -90,6 +90,8 @@ export async function withSafetySites(page: Page): Promise<Demo> {
   const at = new URL(`/api/programmes/${programmeId}/changes`, page.url());
   const changes = added.map(([table, key, after]) => ({ kind: 'added', table, key, after }));
   const made = await page.request.post(at.href, { headers: { origin: at.origin }, data: { by: 'Nadi', changes } });
-  if (!made.ok()) throw new Error(`${made.status()}: ${await made.text()}`);
+  // The journeys of one file share a programme: the first adds them.
+  const isThere = made.status() === 409 && (await made.text()).includes('change.row_there');
+  if (!made.ok() && !isThere) throw new Error(`${made.status()}: ${await made.text()}`);
   return designedDemo(page);
 }
