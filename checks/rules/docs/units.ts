@@ -55,6 +55,11 @@ const units = [
     'kmh',
     'kn',
     'mph',
+    'mL',
+    '100mL',
+    'mmHg',
+    'log',
+    'nm',
   ],
   ...['log10', 'organisms', 'DALY', 'case', 'pH'],
 ];
@@ -92,6 +97,9 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
   shape: 'a plain number: the form of a distribution',
+  futures: 'a count',
+  rarity: 'a plain number: one chance by another',
+  tier: 'a step of a scale, 0 to 3',
   spi: 'a plain number: standard deviations from the mean',
 };
 
@@ -103,6 +111,9 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   neighbourDay: 'a code of how a day is known',
   'Range.low': 'the unit stands in the name of the field that holds the range',
   'Range.high': 'the unit stands in the name of the field that holds the range',
+  'Spread.p10': 'the unit stands in the name of the field that holds the spread',
+  'Spread.p50': 'the same',
+  'Spread.p90': 'the same',
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.used': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.high': 'a runoff fraction: the type is the range of one quantity',
