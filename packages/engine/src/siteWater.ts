@@ -173,13 +173,12 @@ type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<Daily
 function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
   const lines: WorkingLine[] = [];
   const share = backwashShare_fraction(site.treatment.units);
-  const of = (people: number | null, working: WorkingLine[]) =>
+  const of: DemandBy = (people, working) =>
     demandWithBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
   const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
-    if (people !== site.people) return of(people, working);
-    working.push(...lines);
-    return ofSite;
+    if (people === site.people) working.push(...lines);
+    return people === site.people ? ofSite : of(people, working);
   };
   return { ofSite, by };
 }
@@ -263,8 +262,7 @@ function groupWater(
     like !== undefined && isSameInflow(madeFrom, like.madeFrom)
       ? like.balance.inflow_L
       : siteInflow_L(rain.record, own, rainFactor, programme.yields);
-  const days = inflow_L.length;
-  const { firstDay } = rain.record;
+  const [days, { firstDay }] = [inflow_L.length, rain.record];
   const asked_L = (of: 'judged' | 'other') =>
     like !== undefined && like.madeFrom.rain === rain && isSameDemand(demand, like.madeFrom.demand, of)
       ? like.balance[`${of}_L`]
