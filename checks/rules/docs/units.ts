@@ -100,6 +100,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   futures: 'a count',
   rarity: 'a plain number: one chance by another',
   tier: 'a step of a scale, 0 to 3',
+  ratio: 'a plain number: how many times one is the other',
   spi: 'a plain number: standard deviations from the mean',
 };
 
@@ -114,6 +115,9 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.used': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.high': 'a runoff fraction: the type is the range of one quantity',
+  'Spread.p10': 'the unit stands in the name of the field that holds it',
+  'Spread.p50': 'the unit stands in the name of the field that holds it',
+  'Spread.p90': 'the unit stands in the name of the field that holds it',
   'PipeFacts.otherLoss_k': 'a plain number: loss coefficients of a pipe, added up',
   'WorkingLine.value': 'the unit stands beside it',
   'WorkingInput.value': 'the unit stands beside it',
