@@ -367,3 +367,66 @@ describe('a verdict on a unit', () => {
     );
   });
 });
+
+describe('figures that nobody can reckon with', () => {
+  const hostile = fc.constantFrom(Number.NaN, Infinity, -Infinity, -1, -0, 5e-324, 1e-300, 1e-12, 1e12, 1e300);
+  const known = (usual: number) =>
+    fc.oneof({ weight: 6, arbitrary: fc.constantFrom(usual, null) }, { weight: 1, arbitrary: hostile });
+  const told = fc.record({
+    figures: fc.record({
+      ...Object.fromEntries(Object.keys(unmeasuredUnit).map((name) => [name, fc.constant(null)])),
+      membraneArea_m2: known(3),
+      permeability_L_per_m2_h_bar: known(200),
+      ratedFlow_L_per_h: known(500),
+      ratedPressure_kPa: known(100),
+      highestPressure_kPa: known(200),
+      lowestFlow_L_per_h: known(100),
+      backwash_fraction: known(0.1),
+      backwash_min_per_day: known(10),
+      pistonBore_mm: known(50),
+      pistonStroke_mm: known(150),
+      leverRatio: known(4),
+      reductions: fc.record({ protozoa_log10: known(4) }),
+    }),
+    taps_count: known(2),
+    hasHandPump: fc.constantFrom(null, true, false),
+    demandHighest_L_per_day: known(600),
+    gravityHead_m: known(5),
+    reading: fc.record({ flow_L_per_h: known(300), pressure_kPa: known(100), waterTemperature_C: known(25) }),
+    test: fc.record({ pressure_kPa: known(100), fall_kPa_per_min: known(1), airVolume_L: known(2) }),
+  });
+
+  /** Every place in a value that holds a number which is none. */
+  const unendingIn = (value: unknown, path: string): readonly string[] => {
+    if (typeof value === 'number') return Number.isFinite(value) ? [] : [`${path}: ${value}`];
+    if (typeof value === 'string') return /\b(?:NaN|Infinity)\b/.test(value) ? [`${path}: ${value}`] : [];
+    if (value === null || typeof value !== 'object') return [];
+    return Object.entries(value).flatMap(([key, inner]) => unendingIn(inner, `${path}.${key}`));
+  };
+
+  it('never come out of a finding, its problems or its working', () => {
+    const verdicts = new Set<string>();
+    fc.assert(
+      fc.property(told, ({ figures, reading, test, demandHighest_L_per_day, gravityHead_m, ...site }) => {
+        const unit = { serial: 'U1', partId: 'P1', figures, installedOn: null, removedOn: null };
+        const of = {
+          ...{ ...unmeasuredSite, siteId: 'S1', ...site },
+          treatment: {
+            units: [unit],
+            cartridges: [],
+            flowReadings: [{ unitSerial: null, readOn: 20_000, passed_L: null, ...reading }],
+            pressureTests: [{ unitSerial: 'U1', testedOn: 20_000, ...test }],
+          },
+        } as unknown as SiteFacts;
+        const judged = treatmentFindings({
+          ...{ site: of, demandHighest_L_per_day, gravityHead_m },
+          settings: defaultSettings,
+        });
+        verdicts.add(judged.finding![0]!.verdict);
+        return unendingIn(judged, 'judged').join('\n') === '';
+      }),
+      { ...settings, numRuns: settings.numRuns * 4 },
+    );
+    if (verdicts.size < 4) throw new Error(`only ${[...verdicts].join(', ')}`);
+  });
+});
