@@ -10,7 +10,7 @@ import {
 import { combinedPriority, inspectionBand } from './bands.ts';
 import { meanWhenClean_per_sample, samplesForClaim_count } from './cleanSamples.ts';
 import { type TestRead, testFinding } from './testFinding.ts';
-import { testProblems } from './testProblems.ts';
+import { testProblems, toldFigure } from './testProblems.ts';
 import { waterTestsWorking } from './waterTestsWorking.ts';
 
 /** The same for every site, so worked out once. */
@@ -117,7 +117,7 @@ function walkProblems({ siteId }: SiteFacts, faulty: readonly InspectionFacts[])
     engineProblem(
       'waterTests.inspection_contradicts',
       { file: 'inspections.csv', siteId, column: 'risks' },
-      { risks: risks_count, questions: questions_count },
+      { risks: toldFigure(risks_count), questions: toldFigure(questions_count) },
     ),
   );
 }
