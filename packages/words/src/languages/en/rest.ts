@@ -639,7 +639,7 @@ export const findings = {
   "treatment.wornNever": "When the set is due to be changed, and with more asked, the litres do not pass at all.",
   "waterTests.clean": "{count} clean samples in a row: on average {below} or fewer.",
   "waterTests.inspection": "The walk of {day} scored {score} of 10: {band, select, low {low} intermediate {intermediate} high {high} other {very high}} risk.",
-  "waterTests.last": "The last sample, of {day} at {point, select, tank {the tank} tap {the tap} container {a container at home} other {the second source}}, held {sign, select, less {no E. coli: fewer than {count} in 100 mL, as far as so much water tells} more {E. coli in every portion: more than {count} in 100 mL} other {{count} E. coli in 100 mL, likely {range}}}.",
+  "waterTests.last": "The last sample at {point, select, tank {the tank} tap {the tap} container {a container at home} other {the second source}}, of {day}, held {sign, select, less {no E. coli: fewer than {count} in 100 mL, as far as so much water tells} more {E. coli: more than {count} in 100 mL, and nobody can tell how many} other {{count} E. coli in 100 mL, likely {range}}}.",
   "waterTests.none": "No sample since hand-over says anything of this water.",
   "waterTests.priority": "To act on it is {band, select, low {of low} intermediate {of some} high {of high} other {of the highest}} priority.",
   "waterYear": "water years: {year} is {from} to {to}",

@@ -639,7 +639,7 @@ export const findings = {
   "treatment.wornNever": "Cuando toca cambiar el juego, y con más pedido, los litros no pasan de ningún modo.",
   "waterTests.clean": "{count} muestras limpias seguidas: en promedio {below} o menos.",
   "waterTests.inspection": "El recorrido del {day} dio {score} de 10: riesgo {band, select, low {bajo} intermediate {intermedio} high {alto} other {muy alto}}.",
-  "waterTests.last": "La última muestra, del {day} en {point, select, tank {el tanque} tap {el grifo} container {un recipiente en casa} other {la segunda fuente}}, {sign, select, less {no tenía E. coli: menos de {count} en 100 mL, hasta donde dice tanta agua} more {tenía E. coli en todas las porciones: más de {count} en 100 mL} other {tenía {count} E. coli en 100 mL, probable {range}}}.",
+  "waterTests.last": "La última muestra en {point, select, tank {el tanque} tap {el grifo} container {un recipiente en casa} other {la segunda fuente}}, del {day}, {sign, select, less {no tenía E. coli: menos de {count} en 100 mL, hasta donde dice tanta agua} more {tenía E. coli: más de {count} en 100 mL, y nadie puede decir cuántas} other {tenía {count} E. coli en 100 mL, probable {range}}}.",
   "waterTests.none": "Ninguna muestra desde la entrega dice algo de esta agua.",
   "waterTests.priority": "Actuar es de prioridad {band, select, low {baja} intermediate {media} high {alta} other {máxima}}.",
   "waterYear": "años hidrológicos: {year} es {from} a {to}",
