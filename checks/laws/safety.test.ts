@@ -2,27 +2,20 @@ import {
   burdenRange,
   creditedReductions,
   type DrinkingGiven,
-  defaultSettings,
   doseThatInfects_organisms,
   exactBetaPoisson_fraction,
   infection_fraction,
   lowDoseInfection_fraction,
   meanReduction_log10,
   neededReduction_log10,
-  noSafety,
   parallelReduction_log10,
-  pathogens,
   performanceTier_count,
   reductionWithDaysOff_log10,
   referencePathogens,
   rowReductions,
-  type SiteFacts,
   type StatedBarrier,
-  safetyFinding,
   staysInWater,
-  unmeasuredSite,
   valueWithin,
-  type WaterTestsFinding,
   yearOfDrinking,
 } from '@eavewell/engine';
 import fc from 'fast-check';
@@ -335,76 +328,6 @@ describe('stars and what stays', () => {
         return staysInWater([...done, more], isTested).every((trouble) => before.includes(trouble));
       }),
       settings,
-    );
-  });
-});
-
-describe('the verdict of the cup', () => {
-  const verdictOrder = ['short', 'unknown', 'tight', 'holds'];
-  const reductions = fc.record({
-    bacteria_log10: log10,
-    viruses_log10: log10,
-    protozoa_log10: log10,
-    evidence: fc.constant('challengeTest' as const),
-    source: fc.constant('An invented laboratory'),
-  });
-  const rawPower = fc.double({ min: -6, max: 0, noNaN: true });
-  const of = (
-    powers: readonly number[],
-    barriers: readonly { readonly reductions: StatedBarrier['stated']; readonly used_fraction: number }[],
-    skipping_fraction: number,
-    daysOff_per_year: number,
-  ) => {
-    const rawWater = pathogens.map((germ, index) => ({
-      ...{ secondSourceId: null, pathogen: germ, source: 'An invented survey' },
-      ...{ typical_per_L: 10 ** powers[index]!, low_per_L: null, high_per_L: 10 ** (powers[index]! + 0.5) },
-    }));
-    const stated = barriers.map((one, index) => ({ ...one, barrierId: `B${index}`, kind: 'other' as const }));
-    const site = {
-      ...{ ...unmeasuredSite, siteId: 'S1', roofs: [], secondSource: null },
-      safety: { ...noSafety, rawWater, barriers: stated, skipping_fraction, daysOff_per_year },
-    } as unknown as SiteFacts;
-    const clean = { last: null, clean_count: 1, tests: [] } as unknown as WaterTestsFinding;
-    const given = { site, waterTests: clean, chlorine: null, boilsAt_C: null, settings: defaultSettings };
-    return safetyFinding(given).finding!;
-  };
-  const rank = (...given: Parameters<typeof of>) => verdictOrder.indexOf(of(...given).verdict);
-  const barriersOf = fc.array(fc.record({ reductions, used_fraction: fc.constantFrom(1, 0.999999, 0.5) }), {
-    minLength: 1,
-    maxLength: 3,
-  });
-  const powers = fc.tuple(rawPower, rawPower, rawPower);
-  const skip = fc.constantFrom(0, 1e-7, 1e-5, 0.01, 0.5, 1);
-  const off = fc.constantFrom(0, 0.001, 1, 30, 365);
-
-  it('is never better for more who skip, more days off or one barrier fewer', () => {
-    fc.assert(
-      fc.property(powers, barriersOf, skip, skip, off, off, (raws, barriers, a, b, c, d) => {
-        const best = rank(raws, barriers, Math.min(a, b), Math.min(c, d));
-        const fewer_ = barriers.slice(1);
-        return (
-          best >= rank(raws, barriers, Math.max(a, b), Math.max(c, d)) &&
-          (fewer_.length === 0 || best >= rank(raws, fewer_, Math.min(a, b), Math.min(c, d)))
-        );
-      }),
-      fewer,
-    );
-  });
-
-  it('comes with figures that are numbers, shares that are shares, and a high end not under the usual', () => {
-    fc.assert(
-      fc.property(powers, barriersOf, skip, off, (raws, barriers, skipped, days) =>
-        of(raws, barriers, skipped, days).risks.every(
-          (risk) =>
-            risk.infection_per_year >= 0 &&
-            risk.infection_per_year <= 1 &&
-            risk.fromSkipping_fraction >= 0 &&
-            risk.fromSkipping_fraction <= 1 &&
-            risk.DALYHigh_per_person_per_year >= risk.DALY_per_person_per_year &&
-            Object.values(risk).every((value) => typeof value !== 'number' || Number.isFinite(value)),
-        ),
-      ),
-      fewer,
     );
   });
 });

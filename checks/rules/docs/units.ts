@@ -93,6 +93,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   factor: 'a plain multiplier',
   shape: 'a plain number: the form of a distribution',
   spi: 'a plain number: standard deviations from the mean',
+  tier: 'a step of a table, 0 to 3',
 };
 
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */

@@ -44,7 +44,7 @@ export interface SafetyGiven {
  * accredited laboratories decide.
  *
  * @param given - the site's facts, what samples and chlorine say, the height at which water boils [C], and the settings
- * @returns barriers, risks and what may be said of drinking it; null where safety is not judged
+ * @returns barriers [log10], risks [DALY/person/year] and what may be said of drinking it; null where safety is not judged
  * @problem safety.raw_unknown - nobody says how many of a germ are in the water of roofs
  * @problem safety.source_raw_unknown - the same of the second source in use
  * @problem safety.raw_without_source - a figure of raw water with nobody who says so
