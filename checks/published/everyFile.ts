@@ -14,17 +14,7 @@ import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { drainageFiles } from './drainage.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
-import {
-  aphaTable,
-  bamPlateCounts,
-  bamTables,
-  blodgettTables,
-  haasBook,
-  jarvisBounds,
-  jarvisTables,
-  ridoutLimits,
-  uncountablePlates,
-} from './ecoli.ts';
+import { aphaTable, bamTables, blodgettTables, jarvisBounds, jarvisTables, ridoutLimits } from './ecoli.ts';
 import { enhealth } from './enhealth.ts';
 import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
 import { firstFlushLoad, standpipes } from './firstFlush.ts';
@@ -34,10 +24,11 @@ import { liftingPage, liftingVertical } from './lifting.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import { drainingTank, frictionFactors } from './pipes.ts';
+import { bamPlateCounts, haasBook, uncountablePlates } from './plates.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
-import { allowedExceedances, germBandsPrinted, inspectionScores, membraneTable } from './samples.ts';
 import { calledExact, halfInfected, halfInfectedCampylobacter, roofGiardia, whoBurden } from './safety.ts';
+import { allowedExceedances, germBandsPrinted, inspectionScores, membraneTable } from './samples.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';

@@ -55,6 +55,11 @@ const units = [
     'kmh',
     'kn',
     'mph',
+    'mL',
+    '100mL',
+    'mmHg',
+    'log',
+    'nm',
   ],
   ...['log10', 'organisms', 'DALY', 'case', 'pH'],
 ];
@@ -92,6 +97,9 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
   shape: 'a plain number: the form of a distribution',
+  futures: 'a count',
+  rarity: 'a plain number: one chance by another',
+  tier: 'a step of a scale, 0 to 3',
   spi: 'a plain number: standard deviations from the mean',
   tier: 'a step of a table, 0 to 3',
 };

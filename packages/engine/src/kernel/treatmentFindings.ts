@@ -12,7 +12,7 @@ export interface PeakFinding {
   readonly asked_L: number;
   /** What unit and taps give in that hour, as the set is now. */
   readonly possible_L: number;
-  /** What the last one waits, as the set is now and when it is worn; null where that has no end within the day. */
+  /** What the last one waits, as the set is now, and at the unfavourable end: worn, with the margin asked; null where that has no end within the day. */
   readonly lastWait_min: number | null;
   readonly lastWaitWorn_min: number | null;
 }
@@ -41,7 +41,7 @@ export interface TreatmentFinding {
   /** Across its membranes. */
   readonly pressure_kPa: number | null;
   readonly waterTemperature_C: number;
-  /** At that pressure and temperature: a clean set, the set as it is now (clean where nothing was read), and one that is due to be changed. */
+  /** With what drives the water and its temperature: a clean set, the set as it is now (clean where nothing was read), and one that is due to be changed (with a hand pump, somebody nobody chose at it). */
   readonly flowClean_L_per_h: number | null;
   readonly flowNow_L_per_h: number | null;
   readonly flowWorn_L_per_h: number | null;
@@ -55,6 +55,7 @@ export interface TreatmentFinding {
   readonly asked_L_per_day: number | null;
   readonly treated_L_per_day: number | null;
   readonly backwash_min_per_day: number | null;
+  /** Backwash among them; null where no number of hours would do. The second at the unfavourable end, worn and with the margin asked. */
   readonly hoursNeeded_h: number | null;
   readonly hoursNeededWorn_h: number | null;
   readonly peaks: readonly PeakFinding[];

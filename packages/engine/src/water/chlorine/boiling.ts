@@ -44,7 +44,7 @@ export function airPressure_Pa(height_m: number): number {
  * @law falls with height
  * @source iso-2533, pressure (from memory); antoine-water, vapour pressure (from memory)
  * @example
- * boilingPoint_C(2000) // → 93.39
+ * boilingPoint_C(2000) // → 93.36
  * boilingPoint_C(12000) // → null
  */
 export function boilingPoint_C(height_m: number): number | null {

@@ -20,7 +20,7 @@ import { productMadeUp_g, stockForDose_mL } from './stock.ts';
  *
  * @param site - the site's facts: its chlorination, and acidity [pH], temperature [C] and turbidity [NTU] of its samples
  * @param settings - temperature of the water [C] and turbidity of roof water [NTU], where the site states none
- * @returns contact, log reductions and doses; null where water is not chlorinated there
+ * @returns contact [mg·min/L], log reductions [log10] and doses [mL]; null where water is not chlorinated there
  * @problem chlorine.residual_unknown - free chlorine was not measured
  * @problem chlorine.contact_unknown - how long it works is not known
  * @problem chlorine.contact_short - people draw before it has worked

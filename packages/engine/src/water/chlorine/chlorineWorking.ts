@@ -11,6 +11,7 @@ import { giardiaTable_log, mostVirus_log, onePercent_g_per_L } from './constants
 import { virusCt } from './virusCt.ts';
 
 /** Writes down how each figure of a site's chlorine was reached. It computes nothing of its own. */
+// long: one line after another, nothing else
 export function chlorineWorking(given: ChlorineGiven, f: ChlorineFinding): readonly WorkingLine[] {
   const lines: WorkingLine[] = [];
   const line = (

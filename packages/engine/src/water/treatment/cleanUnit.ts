@@ -18,10 +18,19 @@ export interface CleanUnit {
   readonly ratedPressure_kPa: number | null;
 }
 
-/** A figure one can reckon with: above 0; null else. */
+/** A figure one can reckon with: above 0, and not beyond all measure; null else. */
 export function usable(value: number | null | undefined): number | null {
-  return value !== null && value !== undefined && value > 0 && value < Infinity ? value : null;
+  return value !== null && value !== undefined && value >= smallest && value <= largest ? value : null;
 }
+
+/** The same, or 0. */
+export function usableOrNone(value: number | null | undefined): number | null {
+  return value === 0 ? 0 : usable(value);
+}
+
+/** No figure is larger, or nearer to 0 without being 0, as kernel/unusableFigures has it. */
+const largest = 1e9;
+const smallest = 1 / largest;
 
 /** What a clean set of this unit holds back. Where its flow is told in two ways, the lesser counts. */
 export function cleanUnit(figures: UnitFigures): CleanUnit {

@@ -14,7 +14,7 @@ import {
   unitPressure_kPa,
   waterDensity_kg_per_m3,
 } from '../../kernel/index.ts';
-import { type CleanUnit, usable } from './cleanUnit.ts';
+import { type CleanUnit, usable, usableOrNone } from './cleanUnit.ts';
 import { pistonFilled_fraction, strokes_per_min } from './constants.ts';
 import { strokeFlow_L_per_min, strokeVolume_L } from './handStrokes.ts';
 import { keptUpFlow } from './keptUpFlow.ts';
@@ -61,11 +61,12 @@ export function drivingOf(
   site: SiteFacts,
   figures: UnitFigures,
   unit: CleanUnit,
-  gravityHead_m: number | null,
+  head_m: number | null,
   units_count: number,
   settings: DesignSettings,
 ): Driving | null {
   const { clean_per_m3, ratedPressure_kPa } = unit;
+  const gravityHead_m = head_m !== null && usableOrNone(Math.abs(head_m)) !== null ? head_m : null;
   const drive = driveOf(site.hasHandPump, gravityHead_m, ratedPressure_kPa);
   if (clean_per_m3 === null || drive === null) return null;
   const highest_kPa = usable(figures.highestPressure_kPa);

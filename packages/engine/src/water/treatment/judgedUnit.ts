@@ -11,7 +11,7 @@ import {
   type Verdict,
   verdictOf,
 } from '../../kernel/index.ts';
-import { type CleanUnit, cleanUnit, usable, wornAtLowest_ratio } from './cleanUnit.ts';
+import { type CleanUnit, cleanUnit, usable, usableOrNone, wornAtLowest_ratio } from './cleanUnit.ts';
 import { ratingsDiffer_fraction } from './constants.ts';
 import { treatedLitres_L_per_day } from './dayOfTreating.ts';
 import { type Driving, drivenFlow, drivingOf, type FlowsOfUnit, unchecked_kPa } from './drivenFlow.ts';
@@ -76,11 +76,15 @@ function askedOf(
   { backwash_fraction, backwash_min_per_day }: UnitFigures,
   units_count: number,
 ): AskedOfUnit | null {
-  if (all_L === null) return null;
+  const asked_L = usableOrNone(all_L);
+  if (asked_L === null) return null;
   const taps_count = usable(site.taps_count);
   return {
-    litres_L_per_day: all_L / units_count,
-    backwash: { backwash_fraction: backwash_fraction ?? 0, backwash_min_per_day: backwash_min_per_day ?? 0 },
+    litres_L_per_day: asked_L / units_count,
+    backwash: {
+      backwash_fraction: usableOrNone(backwash_fraction) ?? 0,
+      backwash_min_per_day: usableOrNone(backwash_min_per_day) ?? 0,
+    },
     taps_count: taps_count === null ? null : taps_count / units_count,
   };
 }
@@ -185,8 +189,9 @@ function ofFigures(siteId: string, named: Named, figures: UnitFigures, clean: Cl
         : {};
     problems.push(engineProblem(fault, at('lowestFlow_L_per_h'), { ...named, ...facts }));
   }
-  if (figures.backwash_fraction === null || figures.backwash_min_per_day === null) {
-    const column = figures.backwash_fraction === null ? 'backwash_fraction' : 'backwash_min_per_day';
+  const [share, minutes] = [usableOrNone(figures.backwash_fraction), usableOrNone(figures.backwash_min_per_day)];
+  if (share === null || minutes === null) {
+    const column = share === null ? 'backwash_fraction' : 'backwash_min_per_day';
     problems.push(engineProblem('treatment.backwash_unknown', at(column), named));
   }
   return problems;

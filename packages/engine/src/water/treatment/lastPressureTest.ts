@@ -9,7 +9,7 @@ import {
 } from '../../kernel/index.ts';
 import { type AirTest, airToWaterSmooth_ratio, airToWaterStirred_ratio } from './airThroughDefects.ts';
 import { leastTestPressure_kPa, roundAndWetted, smallestDefect_um } from './bubblePoint.ts';
-import { usable } from './cleanUnit.ts';
+import { usable, usableOrNone } from './cleanUnit.ts';
 import { atmosphere_kPa, leastExpansion_factor, resolution_um } from './constants.ts';
 import type { DrivenFlow } from './drivenFlow.ts';
 import { type DecayTest, decayLimit_kPa_per_min, decayReduction_log10 } from './pressureDecay.ts';
@@ -32,7 +32,12 @@ export function lastPressureTest(
   flow: DrivenFlow | null,
   temperature_C: number,
 ): LastPressureTest {
-  const test = treatment.pressureTests.findLast(({ unitSerial }) => isOfUnit(treatment, unit, unitSerial));
+  const test = treatment.pressureTests.findLast(
+    (one) =>
+      isOfUnit(treatment, unit, one.unitSerial) &&
+      usable(one.pressure_kPa) !== null &&
+      usableOrNone(one.fall_kPa_per_min) !== null,
+  );
   if (test === undefined) return { finding: null, airToWater_ratio: null, test: null, problems: [] };
   const place = { file: 'pressureTests.csv', siteId };
   const facts = { unit: unit.serial, day: isoDay(test.testedOn) };
@@ -68,7 +73,7 @@ export function lastPressureTest(
     ...{ flow_L_per_min: flow.flow_L_per_min, airToWater_ratio, atmosphere_kPa, held_L },
     concentration_factor: 1,
   };
-  const claimed = unit.figures?.reductions.protozoa_log10 ?? null;
+  const claimed = usableOrNone(unit.figures?.reductions.protozoa_log10);
   const fallLimit_kPa_per_min = claimed === null ? null : decayLimit_kPa_per_min(decay, claimed);
   if (fallLimit_kPa_per_min !== null && fall_kPa_per_min > fallLimit_kPa_per_min)
     problems.push(

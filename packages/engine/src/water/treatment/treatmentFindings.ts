@@ -7,6 +7,7 @@ import {
   type TreatmentFinding,
   type TreatmentUnitFacts,
 } from '../../kernel/index.ts';
+import { usable, usableOrNone } from './cleanUnit.ts';
 import { judgedUnit } from './judgedUnit.ts';
 import { type TreatmentGiven, unknownUnit } from './treatmentGiven.ts';
 import { unitsInUse } from './unitsInUse.ts';
@@ -69,12 +70,12 @@ function ofSite(
   const atSite = (column: string) => ({ file: 'sites.csv', siteId, column });
   const told: readonly (readonly [boolean, EngineProblemCode, string, Readonly<Record<string, number>>])[] = [
     [units.length > 1, 'treatment.units_several', 'treatmentUnits.csv', { count: units.length }],
-    [given.demandHighest_L_per_day === null, 'treatment.demand_unknown', 'demand.csv', {}],
+    [usableOrNone(given.demandHighest_L_per_day) === null, 'treatment.demand_unknown', 'demand.csv', {}],
   ];
   const problems = told.flatMap(([isSo, code, file, facts]) =>
     isSo ? [engineProblem(code, { file, siteId }, facts)] : [],
   );
-  if (taps_count === null || taps_count <= 0) problems.push(engineProblem('treatment.taps_unknown', atSite('taps')));
+  if (usable(taps_count) === null) problems.push(engineProblem('treatment.taps_unknown', atSite('taps')));
   if (!isWaterTemperature(value)) {
     const place = { file: 'settings.json', siteId, column: 'waterTemperature_C' };
     problems.push(engineProblem('treatment.temperature', place, { value: String(value) }));

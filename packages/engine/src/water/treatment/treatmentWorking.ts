@@ -38,7 +38,8 @@ type Line = (
   source?: string,
 ) => void;
 
-const known = (name: string, value: number | null, unit: string) => workingInput(name, value ?? 'unknown', unit);
+const known = (name: string, value: number | null, unit: string) =>
+  workingInput(name, value !== null && Number.isFinite(value) ? value : 'unknown', unit);
 const darcy = 'darcy-1856, flow = pressure × area ÷ (viscosity × resistance)';
 
 /** Writes down how each figure of a unit's finding was reached. It computes nothing: every value is taken from what was found. */

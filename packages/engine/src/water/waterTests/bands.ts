@@ -19,7 +19,7 @@ export type EcoliClass = 'A' | 'B' | 'C' | 'D' | 'E';
  * @param ecoli_per_100mL - the count [per 100 mL], 0 or more
  * @returns the band
  * @law a higher count is never in a better band
- * @source who-gdwq-2017, table 5.4 (from memory); half-open, ours: docs/decisions/0215-half-open-bands.md
+ * @source who-gdwq-2017, table 5.4 (from memory); that bands are half-open is ours: docs/decisions/0215-half-open-bands.md
  * @example
  * [0.5, 1, 10, 10.9, 100, 101].map(ecoliBand) // → ['low', 'intermediate', 'intermediate', 'high', 'high', 'veryHigh']
  */

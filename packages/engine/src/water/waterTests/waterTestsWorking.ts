@@ -11,6 +11,7 @@ import { found_count } from './likelihood.ts';
 import type { TestRead } from './testFinding.ts';
 
 /** Writes down how each figure of samples and walks was reached. It computes nothing of its own. */
+// long: one line after another, nothing else
 export function waterTestsWorking(f: WaterTestsFinding, read: readonly TestRead[]): readonly WorkingLine[] {
   const lines: WorkingLine[] = [];
   const line = (
