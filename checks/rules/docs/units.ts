@@ -99,9 +99,8 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   shape: 'a plain number: the form of a distribution',
   futures: 'a count',
   rarity: 'a plain number: one chance by another',
-  tier: 'a step of a scale, 0 to 3',
   spi: 'a plain number: standard deviations from the mean',
-  tier: 'a step of a table, 0 to 3',
+  tier: 'a step of a scale, 0 to 3',
 };
 
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */
