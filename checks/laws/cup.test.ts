@@ -40,7 +40,14 @@ describe('the verdict of the cup', () => {
       safety: { ...noSafety, rawWater, barriers: stated, skipping_fraction, daysOff_per_year },
     } as unknown as SiteFacts;
     const clean = { last: null, clean_count: 1, tests: [] } as unknown as WaterTestsFinding;
-    const given = { site, waterTests: clean, chlorine: null, boilsAt_C: null, settings: defaultSettings };
+    const given = {
+      site,
+      waterTests: clean,
+      chlorine: null,
+      boilsAt_C: null,
+      treatment: [],
+      settings: defaultSettings,
+    };
     return safetyFinding(given).finding!;
   };
   const rank = (...given: Parameters<typeof of>) => verdictOrder.indexOf(of(...given).verdict);
