@@ -385,7 +385,7 @@ describe('figures that nobody can reckon with', () => {
       backwash_min_per_day: known(10),
       pistonBore_mm: known(50),
       pistonStroke_mm: known(150),
-      leverRatio: known(4),
+      lever_ratio: known(4),
       reductions: fc.record({ protozoa_log10: known(4) }),
     }),
     taps_count: known(2),

@@ -105,7 +105,7 @@ function daysOf(asked: AskedOfUnit, flows: FlowsOfUnit, settings: TreatmentGiven
 }
 
 function flowFigures(by: Driving, { clean, now, worn }: FlowsOfUnit, figures: UnitFigures) {
-  const [bore_mm, lever_ratio] = [usable(figures.pistonBore_mm), usable(figures.leverRatio)];
+  const [bore_mm, lever_ratio] = [usable(figures.pistonBore_mm), usable(figures.lever_ratio)];
   const isFelt = now.pumped_kPa !== null && bore_mm !== null && lever_ratio !== null;
   return {
     drive: by.drive,

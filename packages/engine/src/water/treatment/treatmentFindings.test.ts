@@ -28,7 +28,7 @@ const figures: UnitFigures = {
   backwash_min_per_day: 15,
   pistonBore_mm: 50,
   pistonStroke_mm: 150,
-  leverRatio: 4,
+  lever_ratio: 4,
 };
 const unit: TreatmentUnitFacts = {
   serial: 'U1',
