@@ -1,4 +1,5 @@
 import { createStore, get, set } from 'idb-keyval';
+import type { ListNumbers } from '../sections/sites/listNumbers.ts';
 import type { Overview, OverviewHead, SiteEntry } from '../sections/sites/overview.ts';
 
 /** Where answers are kept in this browser. */
@@ -13,9 +14,10 @@ export async function keepOverview(
   form: string,
   head: OverviewHead,
   sites: readonly SiteEntry[],
+  numbers: ListNumbers,
 ): Promise<void> {
   const places = new Map(sites.map(({ key }, place) => [key, place]));
-  const data: Overview = { head, sites, places };
+  const data: Overview = { head, sites, places, numbers };
   await set(name, { form, at: Date.now(), data }, answersStore()).catch(() => undefined);
 }
 

@@ -4,6 +4,7 @@ import type { ListState } from 'react-stately/useListState';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { GateMark } from '../../look/GateMark.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { isPlainPress } from './AskedLink.tsx';
 import { type SiteEntry, standingOf } from './overview.ts';
 import { leadWords, lineWords, mendWords, peopleWords } from './rowWords.ts';
 import type { SiteCollection } from './siteCollection.ts';
@@ -145,8 +146,7 @@ const RowWords = memo(
 /** The way to a site: a plain one, as a link of the router would reckon each row anew at each change of the address. */
 function SiteLink({ site, given }: { readonly site: SiteEntry; readonly given: RowGiven }) {
   const go = (event: MouseEvent) => {
-    // A press that is to open it elsewhere is the browser's.
-    if (event.button !== 0 || event.metaKey || event.altKey || event.ctrlKey || event.shiftKey) return;
+    if (!isPlainPress(event)) return;
     event.preventDefault();
     given.open(site.key);
   };

@@ -1,14 +1,16 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { startTransition, useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
+import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
+import { inSlices, type MapSite } from '../map/index.ts';
 import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
 import { Foot } from './Foot.tsx';
 import { ListActs } from './ListActs.tsx';
+import { type ListNumbers, numbersOf } from './listNumbers.ts';
 import { type Overview, type SiteEntry, standingOf } from './overview.ts';
 import { PrintList } from './PrintList.tsx';
 import type { Wanted } from './Rows.tsx';
@@ -30,13 +32,12 @@ interface Given {
 }
 
 /** The rows that are shown, in their order. */
-function useShownRows({ programmeId, overview, isDone }: Given) {
+function useShownRows({ programmeId, overview, isDone }: Given, numbers: ListNumbers) {
   const language = useLanguage();
   const asked = useSearch({ from: '/p/$programmeId/sites' });
   // What is asked shows at once in what was pressed; the list follows when it is ready, and nothing waits for it.
   const later = useDeferredValue(asked);
   const found = useFound(programmeId, overview, later.text);
-  const compare = useMemo(() => new Intl.Collator(language.code, { numeric: true }).compare, [language.code]);
   const label = useCallback(
     (site: SiteEntry) =>
       [
@@ -49,18 +50,10 @@ function useShownRows({ programmeId, overview, isDone }: Given) {
   );
   const labels = useMemo(() => ({ label, kept: new WeakMap<SiteEntry, string>() }), [label]);
   const collection = useMemo(
-    () => new SiteCollection(overview, chosenSites(overview, later, found, compare), labels.label, labels.kept),
-    [overview, later, found, compare, labels],
+    () => new SiteCollection(overview, chosenSites(numbers, later, found), labels.label, labels.kept),
+    [overview, numbers, later, found, labels],
   );
   return { asked, shown: shownStandings(asked, found !== null), collection: useDeferredValue(collection) };
-}
-
-/** Areas there are, with how many sites lie in each, by name. */
-function areasOf(sites: readonly SiteEntry[], code: string) {
-  const counts = new Map<string, number>();
-  for (const { area } of sites) if (area !== null) counts.set(area, (counts.get(area) ?? 0) + 1);
-  const { compare } = new Intl.Collator(code, { numeric: true });
-  return [...counts].sort((a, b) => compare(a[0], b[0]));
 }
 
 /** The sites that are chosen: in the order of the whole list. What they come to together follows when it is ready. */
@@ -78,15 +71,7 @@ function useChosen(overview: Overview) {
 function useMap(overview: Overview, collection: SiteCollection) {
   const navigate = useNavigate({ from: '/p/$programmeId/sites' });
   const [wanted, setWanted] = useState<Wanted | null>(null);
-  const mapped = useMemo(
-    () =>
-      overview.sites.map((site) => ({
-        ...{ key: site.key, latitude_deg: site.latitude_deg, longitude_deg: site.longitude_deg },
-        name: site.name || site.siteId || site.key,
-        verdict: site.verdict ?? ('notJudged' as const),
-      })),
-    [overview],
-  );
+  const mapped = useMapped(overview);
   const latest = useRef(collection);
   latest.current = collection;
   const select = useCallback(
@@ -102,12 +87,41 @@ function useMap(overview: Overview, collection: SiteCollection) {
   return { mapped, wanted, select };
 }
 
+/** The sites as the map takes them, made in slices; null before they are there. Those of before stay while newer are made. */
+function useMapped({ sites }: Overview): readonly MapSite[] | null {
+  const [mapped, setMapped] = useState<readonly MapSite[] | null>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void inSlices(mappedInSteps(sites), () => isWanted).then((made) => {
+      if (isWanted) startTransition(() => setMapped(made));
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [sites]);
+  return mapped;
+}
+
+/** Sites that are made before others may have their turn. Ours. */
+const step_sites = 500;
+
+function* mappedInSteps(sites: readonly SiteEntry[]): Generator<void, readonly MapSite[]> {
+  const mapped: MapSite[] = [];
+  for (const { key, siteId, name, latitude_deg, longitude_deg, verdict } of sites) {
+    mapped.push({ key, latitude_deg, longitude_deg, name: name || siteId || key, verdict: verdict ?? 'notJudged' });
+    if (mapped.length % step_sites === 0) yield;
+  }
+  return mapped;
+}
+
 /** The list of sites with what filters it, the map beside it, and what would mend them all. */
 // long: the sheet as it is read, part after part
 export function SitesSheet(given: Given) {
   const { programmeId, name, overview, isDone } = given;
   const { say, code } = useLanguage();
-  const { asked, shown, collection } = useShownRows(given);
+  const compare = useMemo(() => new Intl.Collator(code, { numeric: true }).compare, [code]);
+  const numbers = useMemo(() => numbersOf(overview, compare), [overview, compare]);
+  const { asked, shown, collection } = useShownRows(given, numbers);
   const { chosen, setChosen, sites: chosenOnes } = useChosen(overview);
   const [isChoosing, setChoosing] = useState(false);
   const [isChosenPrinted, setChosenPrinted] = useState(false);
@@ -117,20 +131,24 @@ export function SitesSheet(given: Given) {
   const isPrinting = useIsPrinting();
   const isNarrow = useIsNarrow();
   const isDrawn = useIsDrawn('list of sites');
-  const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
-  const closed_count = useMemo(
-    () => overview.sites.reduce((count, { standGate }) => count + Number(standGate === 'closed'), 0),
-    [overview],
-  );
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
-  const print = (isOfChosen: boolean) => {
+  const turnChoosing = useCallback(() => {
+    if (isTicking) setChosen(new Set());
+    setChoosing(!isTicking);
+  }, [isTicking, setChosen]);
+  const chooseAll = useCallback(
+    () => setChosen(new Set(collection.getKeys() as Iterable<string>)),
+    [collection, setChosen],
+  );
+  const print = useCallback((isOfChosen: boolean) => {
     setChosenPrinted(isOfChosen);
     setTimeout(() => {
       window.print();
       setChosenPrinted(false);
     });
-  };
+  }, []);
+  const printList = useCallback(() => print(false), [print]);
   const printed = isPrinting
     ? isChosenPrinted
       ? chosenOnes
@@ -138,21 +156,24 @@ export function SitesSheet(given: Given) {
     : [];
   return (
     <>
-      <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} closed_count={closed_count} />
+      <TallyCounts
+        programmeId={programmeId}
+        tally={head.tally}
+        asked={asked}
+        isDone={isDone}
+        closed_count={numbers.closed_count}
+      />
       <div className="sites-sheet on-screen">
         <div className="sites-left">
           {isNarrow ? <BeforeList programmeId={programmeId} remedies={head.remedies} /> : null}
           <div className="tools-row on-screen">
-            <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
+            <Tools programmeId={programmeId} asked={asked} areas={numbers.areas} />
             <ListActs
               count={collection.size}
               isChoosing={isTicking}
-              onChoose={() => {
-                if (isTicking) setChosen(new Set());
-                setChoosing(!isTicking);
-              }}
-              onChooseAll={() => setChosen(new Set(collection.getKeys() as Iterable<string>))}
-              onPrint={() => print(false)}
+              onChoose={turnChoosing}
+              onChooseAll={chooseAll}
+              onPrint={printList}
             />
           </div>
           {chosenOnes.length === 0 ? null : (
@@ -166,7 +187,7 @@ export function SitesSheet(given: Given) {
             </ChosenBar>
           )}
           <div className="list-head">
-            <OrderWords asked={asked} />
+            <OrderWords programmeId={programmeId} asked={asked} />
             <ThreadHead />
             <p className="small mend-head">{say('sites.mend_head')}</p>
           </div>
@@ -186,9 +207,14 @@ export function SitesSheet(given: Given) {
               onShown={tellShown}
             />
           )}
-          <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
+          <Foot
+            programmeId={programmeId}
+            asked={asked}
+            areHoldsShown={shown.includes('holds')}
+            holds={head.tally.holds.sites}
+          />
         </div>
-        {isNarrow ? null : isDrawn ? (
+        {isNarrow ? null : isDrawn && mapped !== null ? (
           <Beside
             programmeId={programmeId}
             sites={mapped}

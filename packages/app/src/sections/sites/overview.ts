@@ -1,4 +1,5 @@
 import type { components } from '../../api/apiTypes.ts';
+import type { ListNumbers } from './listNumbers.ts';
 
 /** The list of sites as the server answers it. */
 export type OverviewBody = components['schemas']['overview'];
@@ -35,8 +36,8 @@ export interface Overview {
   readonly sites: readonly SiteEntry[];
   /** Where each site stands in `sites`, by its key. */
   readonly places: ReadonlyMap<string, number>;
-  /** The place of each name among all in the order of the language, where the thread that read the list told it. */
-  readonly nameRanks?: Uint32Array;
+  /** What it is filtered and put in order by, where the thread that read the list told it. */
+  readonly numbers?: ListNumbers;
 }
 
 /** How a site stands. */

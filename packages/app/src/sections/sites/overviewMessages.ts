@@ -1,3 +1,4 @@
+import type { ListNumbers } from './listNumbers.ts';
 import type { OverviewHead, SiteEntry } from './overview.ts';
 
 /** Sites that are passed on at a time: few enough that taking them over is not felt [site]. Ours, measured. */
@@ -20,7 +21,7 @@ export type ToWorker =
 export type FromWorker =
   | { readonly kind: 'head'; readonly ask: number; readonly head: OverviewHead; readonly count: number }
   | { readonly kind: 'piece'; readonly ask: number; readonly sites: readonly SiteEntry[] }
-  | { readonly kind: 'end'; readonly ask: number; readonly nameRanks: Uint32Array }
+  | { readonly kind: 'end'; readonly ask: number; readonly numbers: ListNumbers }
   | { readonly kind: 'unreachable'; readonly ask: number }
   | { readonly kind: 'refused'; readonly ask: number; readonly status: number; readonly body: unknown }
   | { readonly kind: 'found'; readonly ask: number; readonly places: Uint32Array | null };
