@@ -27,7 +27,7 @@ const [usual_px, beyond_rows] = [78, 3] as const;
 /** What stays free over and under a row that has the focus [px]: the head that stays on the screen must not cover it. */
 const [over_px, under_px] = [140, 20] as const;
 /** So many new rows are made at once, and the others when the browser has drawn those: a slow computer is never held up. Ours, measured. */
-const most_new = 4;
+const most_new = 3;
 /** The page has come to rest when it has not moved for so long [ms]. Ours. */
 const rest_ms = 200;
 

@@ -6,7 +6,7 @@ import { GateMark } from '../../look/GateMark.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { isPlainPress } from './AskedLink.tsx';
 import { type SiteEntry, standingOf } from './overview.ts';
-import { leadWords, lineWords, mendWords, peopleWords } from './rowWords.ts';
+import { mendWords, rowTexts } from './rowWords.ts';
 import type { SiteCollection } from './siteCollection.ts';
 import { markOf } from './Tally.tsx';
 import { Thread } from './Thread.tsx';
@@ -108,7 +108,7 @@ const RowWords = memo(
     const language = useLanguage();
     const { main, more, isKnown } = mendWords(site, language);
     const standing = standingOf(site);
-    const lead = leadWords(site, language);
+    const { people, lead, line } = rowTexts(site, given.isDone, language);
     return (
       <>
         <VerdictMark verdict={markOf(standing)} size={standing === 'holds' ? 16 : 26} />
@@ -116,7 +116,7 @@ const RowWords = memo(
           <span className="who">
             <SiteLink site={site} given={given} />{' '}
             <span className="small">
-              {peopleWords(site, language)}
+              {people}
               {site.area === null ? '' : `, ${site.area}`}
             </span>
             {site.standGate === 'closed' ? (
@@ -128,7 +128,7 @@ const RowWords = memo(
           </span>
           <span className="line">
             {lead === '' ? null : <b className={`w-${standing}`}>{lead} </b>}
-            {lineWords(site, given.isDone, language)}
+            {line}
           </span>
         </span>
         <Thread site={site} />

@@ -1,6 +1,5 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
 import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
-import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
@@ -14,7 +13,7 @@ import { type ListNumbers, numbersOf } from './listNumbers.ts';
 import { type Overview, type SiteEntry, standingOf } from './overview.ts';
 import { PrintList } from './PrintList.tsx';
 import type { Wanted } from './Rows.tsx';
-import { leadWords, lineWords, peopleWords } from './rowWords.ts';
+import { rowTexts } from './rowWords.ts';
 import { SiteList } from './SiteList.tsx';
 import { SiteCollection } from './siteCollection.ts';
 import { TallyCounts } from './Tally.tsx';
@@ -39,13 +38,11 @@ function useShownRows({ programmeId, overview, isDone }: Given, numbers: ListNum
   const later = useDeferredValue(asked);
   const found = useFound(programmeId, overview, later.text);
   const label = useCallback(
-    (site: SiteEntry) =>
-      [
-        site.name || site.key,
-        peopleWords(site, language),
-        ...(site.standGate === 'closed' ? [language.say('sites.gate_closed_full')] : []),
-        `${leadWords(site, language)} ${lineWords(site, isDone, language)}`.trim(),
-      ].join(', '),
+    (site: SiteEntry) => {
+      const { people, lead, line } = rowTexts(site, isDone, language);
+      const gate = site.standGate === 'closed' ? [language.say('sites.gate_closed_full')] : [];
+      return [site.name || site.key, people, ...gate, `${lead} ${line}`.trim()].join(', ');
+    },
     [language, isDone],
   );
   const labels = useMemo(() => ({ label, kept: new WeakMap<SiteEntry, string>() }), [label]);
@@ -130,7 +127,8 @@ export function SitesSheet(given: Given) {
   const tellShown = useCallback((keys: readonly string[]) => startTransition(() => setOnScreen(keys)), []);
   const isPrinting = useIsPrinting();
   const isNarrow = useIsNarrow();
-  const isDrawn = useIsDrawn('list of sites');
+  const isUnderDrawn = useIsDrawn('tools of sites');
+  const isDrawn = useIsDrawn(isUnderDrawn ? 'list of sites' : null);
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
   const turnChoosing = useCallback(() => {
@@ -149,6 +147,8 @@ export function SitesSheet(given: Given) {
     });
   }, []);
   const printList = useCallback(() => print(false), [print]);
+  const printChosen = useCallback(() => print(true), [print]);
+  const clearChosen = useCallback(() => setChosen(new Set()), [setChosen]);
   const printed = isPrinting
     ? isChosenPrinted
       ? chosenOnes
@@ -178,41 +178,44 @@ export function SitesSheet(given: Given) {
           </div>
           {chosenOnes.length === 0 ? null : (
             <ChosenBar
-              sites={chosenOnes}
-              hidden_count={chosenOnes.filter(({ key }) => collection.rowOfKey(key) < 0).length}
-              onPrint={() => print(true)}
-              onClear={() => setChosen(new Set())}
-            >
-              <SetForManyPress programmeId={programmeId} siteIds={chosenOnes.map(({ key }) => key)} />
-            </ChosenBar>
-          )}
-          <div className="list-head">
-            <OrderWords programmeId={programmeId} asked={asked} />
-            <ThreadHead />
-            <p className="small mend-head">{say('sites.mend_head')}</p>
-          </div>
-          {collection.size === 0 ? (
-            <p className="none-fit" role="status">
-              {say(asked.text === undefined ? 'sites.none_need' : 'sites.none_fit')}
-            </p>
-          ) : (
-            <SiteList
               programmeId={programmeId}
+              sites={chosenOnes}
               collection={collection}
-              chosen={chosen}
-              onChosen={setChosen}
-              isChoosing={isTicking}
-              isDone={isDone}
-              wanted={wanted}
-              onShown={tellShown}
+              onPrint={printChosen}
+              onClear={clearChosen}
             />
           )}
-          <Foot
-            programmeId={programmeId}
-            asked={asked}
-            areHoldsShown={shown.includes('holds')}
-            holds={head.tally.holds.sites}
-          />
+          {isUnderDrawn ? (
+            <>
+              <div className="list-head">
+                <OrderWords programmeId={programmeId} asked={asked} />
+                <ThreadHead />
+                <p className="small mend-head">{say('sites.mend_head')}</p>
+              </div>
+              {collection.size === 0 ? (
+                <p className="none-fit" role="status">
+                  {say(asked.text === undefined ? 'sites.none_need' : 'sites.none_fit')}
+                </p>
+              ) : (
+                <SiteList
+                  programmeId={programmeId}
+                  collection={collection}
+                  chosen={chosen}
+                  onChosen={setChosen}
+                  isChoosing={isTicking}
+                  isDone={isDone}
+                  wanted={wanted}
+                  onShown={tellShown}
+                />
+              )}
+              <Foot
+                programmeId={programmeId}
+                asked={asked}
+                areHoldsShown={shown.includes('holds')}
+                holds={head.tally.holds.sites}
+              />
+            </>
+          ) : null}
         </div>
         {isNarrow ? null : isDrawn && mapped !== null ? (
           <Beside

@@ -1,6 +1,7 @@
 import { useNavigate } from '@tanstack/react-router';
 import { memo, useCallback, useEffect, useId, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { AskedLink } from './AskedLink.tsx';
 import { type Asked, askedOf, type Order, orders } from './asked.ts';
 import { stationsInOrder } from './overview.ts';
@@ -56,12 +57,14 @@ const AreaChoice = memo(function AreaChoice({
   readonly put: Put;
 }) {
   const { say } = useLanguage();
+  // There may be a hundred, and none is seen before it is opened.
+  const isDrawn = useIsDrawn('areas of sites');
   return (
     <label>
       {say('sites.filter_area')}
       <select value={area ?? ''} onChange={(event) => put({ area: event.target.value })}>
         <option value="">{say('sites.any_area')}</option>
-        {areas.map(([name, sites]) => (
+        {(isDrawn ? areas : areas.filter(([name]) => name === area)).map(([name, sites]) => (
           <option key={name} value={name}>{`${name} (${sites})`}</option>
         ))}
       </select>
