@@ -1,6 +1,5 @@
 import { createStore, get, set } from 'idb-keyval';
-import type { ListNumbers } from '../sections/sites/listNumbers.ts';
-import type { Overview, OverviewHead, SiteEntry } from '../sections/sites/overview.ts';
+import type { ListNumbers, Overview, OverviewHead, SiteEntry } from '../sections/sites/overview.ts';
 
 /** Where answers are kept in this browser. */
 export const answersStore = () => createStore('eavewell-answers', 'answers');

@@ -1,6 +1,13 @@
 import { type Asked, gates, standingsWritten } from './asked.ts';
-import type { ListNumbers } from './listNumbers.ts';
-import { exceptions, type SiteEntry, type Standing, standingOf, standings, stationsInOrder } from './overview.ts';
+import {
+  exceptions,
+  type ListNumbers,
+  type SiteEntry,
+  type Standing,
+  standingOf,
+  standings,
+  stationsInOrder,
+} from './overview.ts';
 
 /**
  * Which sites are shown, in which order?

@@ -1,33 +1,19 @@
 import { gates } from './asked.ts';
-import { type Overview, type SiteEntry, type Standing, standingOf, standings, stationsInOrder } from './overview.ts';
+import {
+  type ListNumbers,
+  type Overview,
+  type SiteEntry,
+  type Standing,
+  standingOf,
+  standings,
+  stationsInOrder,
+} from './overview.ts';
 
 /** The form of these numbers: what a browser kept in another is made anew. It rises with each change of them. */
 const form = 1;
 
 /** What is compared where sites are put in an order by words. */
 export type Compare = (a: string, b: string) => number;
-
-/**
- * What a list is filtered and put in order by, a number for each site in its order. The thread that reads the list makes them: then
- * the page looks at ten thousand numbers at a press, and not at ten thousand sites.
- */
-export interface ListNumbers {
-  readonly form: number;
-  /** The place of its standing in `standings`. */
-  readonly standing: Uint8Array;
-  /** A bit for each station with trouble, in the order of the water's path. */
-  readonly trouble: Uint8Array;
-  /** The place of its gate in `gates` and one; 0 where there is none of them. */
-  readonly gate: Uint8Array;
-  /** The place of its area, its name and its cost among all; the same for those that are the same, and last where there is none. */
-  readonly areaRank: Uint32Array;
-  readonly nameRank: Uint32Array;
-  readonly costRank: Uint32Array;
-  /** Areas there are, with how many sites lie in each, by name: the first has the rank 0. */
-  readonly areas: readonly (readonly [area: string, sites: number])[];
-  /** Sites with a stand nobody signed for. */
-  readonly closed_count: number;
-}
 
 /**
  * The numbers of a list.
@@ -46,7 +32,7 @@ export function listNumbersOf(sites: readonly SiteEntry[], compare: Compare): Li
   return {
     form,
     standing: Uint8Array.from(sites, (site) => places.get(standingOf(site))!),
-    trouble: Uint8Array.from(sites, troubleOf),
+    trouble: Uint16Array.from(sites, troubleOf),
     gate,
     areaRank,
     nameRank: ranksOf(

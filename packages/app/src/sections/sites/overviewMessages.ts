@@ -1,5 +1,4 @@
-import type { ListNumbers } from './listNumbers.ts';
-import type { OverviewHead, SiteEntry } from './overview.ts';
+import type { ListNumbers, OverviewHead, SiteEntry } from './overview.ts';
 
 /** Sites that are passed on at a time: few enough that taking them over is not felt [site]. Ours, measured. */
 export const piece_sites = 100;
