@@ -35,7 +35,7 @@ export function AskedLink({
   };
   return (
     <a
-      href={`/p/${programmeId}/sites${defaultStringifySearch(asked)}`}
+      href={`/p/${encodeURIComponent(programmeId)}/sites${defaultStringifySearch(asked)}`}
       className={className}
       aria-current={isCurrent}
       onClick={go}

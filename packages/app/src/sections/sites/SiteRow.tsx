@@ -152,7 +152,7 @@ function SiteLink({ site, given }: { readonly site: SiteEntry; readonly given: R
   };
   return (
     <a
-      href={`/p/${given.programmeId}/sites/${encodeURIComponent(site.siteId || site.key)}`}
+      href={`/p/${encodeURIComponent(given.programmeId)}/sites/${encodeURIComponent(site.siteId || site.key)}`}
       tabIndex={-1}
       onPointerDown={hold}
       onMouseDown={hold}

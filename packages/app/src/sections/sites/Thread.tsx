@@ -20,7 +20,7 @@ const kinds = ['rule', 'holds', 'notJudged', 'unknown', 'tight', 'half', 'short'
 export const Thread = memo(function Thread({ site }: { readonly site: SiteEntry }) {
   const language = useLanguage();
   const { stations } = site;
-  if (stations === null) return <span />;
+  if (stations === null) return <span className="thread" />;
   return (
     <svg
       className="thread"
