@@ -17,7 +17,8 @@ import {
   type WorkingLine,
   workingInput,
 } from './kernel/index.ts';
-import { type DailyDemand, dailyDemand, demandOnDays_L, headcount } from './water/people/index.ts';
+import { cappingAssumption, cappingCodes, classWithoutTarget, leansOnSource } from './siteAssumptions.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L, demandWithBackwash, headcount } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
@@ -172,41 +173,14 @@ type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<Daily
 function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
   const lines: WorkingLine[] = [];
   const share = backwashShare_fraction(site.treatment.units);
-  const of = (people: number | null, working: WorkingLine[]) =>
-    withBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
+  const of: DemandBy = (people, working) =>
+    demandWithBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
   const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
-    if (people !== site.people) return of(people, working);
-    working.push(...lines);
-    return ofSite;
+    if (people === site.people) working.push(...lines);
+    return people === site.people ? ofSite : of(people, working);
   };
   return { ofSite, by };
-}
-
-/** What is asked of the tank where a share of the treated litres goes back through the treatment unit: so much more, of all that is asked. */
-function withBackwash(demand: Checked<DailyDemand>, share: number, working: WorkingLine[]): Checked<DailyDemand> {
-  if (!demand.ok || share === 0) return demand;
-  const { judged_L_per_day, other_L_per_day, judgedHighest_L_per_day, judgedByDay_L, otherByDay_L } = demand.value;
-  const times = 1 + share;
-  const value = {
-    judged_L_per_day: judged_L_per_day * times,
-    other_L_per_day: other_L_per_day * times,
-    judgedHighest_L_per_day: judgedHighest_L_per_day * times,
-    judgedByDay_L: judgedByDay_L.map((litres) => litres * times),
-    otherByDay_L: otherByDay_L.map((litres) => litres * times),
-  };
-  explain(working, {
-    code: 'people.backwash',
-    value: value.judged_L_per_day + value.other_L_per_day,
-    unit: 'L/day',
-    inputs: [
-      workingInput('judgedDemand', judged_L_per_day, 'L/day'),
-      workingInput('otherDemand', other_L_per_day, 'L/day'),
-      workingInput('backwash', share, 'fraction'),
-    ],
-    source: 'definition',
-  });
-  return { ...demand, value };
 }
 
 /** Who draws from one body of water, what they ask, and how much it can give. */
@@ -288,8 +262,7 @@ function groupWater(
     like !== undefined && isSameInflow(madeFrom, like.madeFrom)
       ? like.balance.inflow_L
       : siteInflow_L(rain.record, own, rainFactor, programme.yields);
-  const days = inflow_L.length;
-  const { firstDay } = rain.record;
+  const [days, { firstDay }] = [inflow_L.length, rain.record];
   const asked_L = (of: 'judged' | 'other') =>
     like !== undefined && like.madeFrom.rain === rain && isSameDemand(demand, like.madeFrom.demand, of)
       ? like.balance[`${of}_L`]
@@ -342,34 +315,6 @@ function isSameDemand(one: DailyDemand, other: DailyDemand, of: 'judged' | 'othe
 /** What a site is judged by: the target of its class, else the programme's. */
 export function targetOf(site: Pick<SiteFacts, 'target'>, { target }: Pick<DesignSettings, 'target'>): Target {
   return site.target ?? target;
-}
-
-/** A second source is told of wherever there is one: its water is not the roof's. */
-function leansOnSource({ siteId, secondSource }: SiteFacts): readonly Problem[] {
-  if (secondSource === null) return [];
-  const { name, kind } = secondSource;
-  return [engineProblem('site.second_source', { file: 'sites.csv', column: 'secondSourceId', siteId }, { name, kind })];
-}
-
-/** A class that has no target of its own: the programme's stands for it, and that is said. */
-function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly Problem[] {
-  if (siteClass === null || target !== null) return [];
-  return [engineProblem('site.target_of_programme', { file: 'sites.csv', column: 'siteClass', siteId }, { siteClass })];
-}
-
-/** Problems of a gauge's rain that keep its sites from holding. */
-const cappingCodes: readonly EngineProblemCode[] = ['rain.made_up'];
-
-/** The gravest assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
-function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
-  const ofRain = cappingCodes.find((capping) => problems.some(({ code }) => code === capping));
-  return ofRain ?? problems.find(isTooKind)?.code ?? null;
-}
-
-/** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */
-function isTooKind(problem: Problem): problem is Problem<EngineProblemCode> {
-  if (problem.code === 'site.growth_not_used') return Number(problem.facts['growthFraction_per_year']) > 0;
-  return problem.code === 'site.gutters_assumed' || problem.code === 'site.roof_very_large';
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

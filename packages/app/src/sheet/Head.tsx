@@ -10,7 +10,11 @@ import { UndoSteps } from './UndoSteps.tsx';
 export function Head({ programmeId, children }: { readonly programmeId?: string; readonly children?: ReactNode }) {
   const { say } = useLanguage();
   // The drawing of one site is of the section Water.
-  const isAtSite = useMatchRoute()({ to: '/p/$programmeId/sites/$siteId' }) !== false;
+  const matches = useMatchRoute();
+  const isAtSite = matches({ to: '/p/$programmeId/sites/$siteId' }) !== false;
+  const isAtSafety =
+    matches({ to: '/p/$programmeId/sites/$siteId/safety' }) !== false ||
+    matches({ to: '/p/$programmeId/sites/$siteId/water-safety' }) !== false;
   return (
     <header className="head">
       <Link to="/programmes" className="maker">
@@ -40,6 +44,18 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
                 {...(isAtSite ? { 'aria-current': 'location' } : {})}
               >
                 {say('waterYears.section')}
+                <LevelSign />
+              </Link>
+            </li>
+            <li>
+              <Link
+                to="/p/$programmeId/safety"
+                params={{ programmeId }}
+                activeOptions={{ includeSearch: false }}
+                activeProps={{ 'aria-current': 'page' }}
+                {...(isAtSafety ? { 'aria-current': 'location' } : {})}
+              >
+                {say('safety.section')}
                 <LevelSign />
               </Link>
             </li>

@@ -4,6 +4,7 @@ import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
+import { useIsPrinting } from '../../look/useIsPrinting.ts';
 import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
@@ -19,7 +20,6 @@ import { TallyCounts } from './Tally.tsx';
 import { ThreadHead } from './ThreadHead.tsx';
 import { OrderWords, Tools } from './Tools.tsx';
 import { useFound } from './useFound.ts';
-import { useIsPrinting } from './useIsPrinting.ts';
 
 /** What the sheet is given. */
 interface Given {
