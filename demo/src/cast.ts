@@ -1,5 +1,4 @@
 import { chanceFor } from './chance.ts';
-import { strainOf } from './measures.ts';
 import type { MadeSite } from './sites.ts';
 import { tapCells } from './taps.ts';
 
@@ -28,18 +27,18 @@ export type Part =
   | 'untreated';
 
 /**
- * How often each part is given among so many sites [site]. What leaves the cup in doubt comes first, at sites that lack water or gutters anyway, so that the others show what holds. A site that has
- * a fault planted in it has no part of its own. Ours.
+ * How often each part is given among so many sites [site]. What leaves the cup in doubt comes first, at sites whose rain is not known well enough to hold, then
+ * anywhere. A site that has a fault planted in it has no part of its own. Ours.
  */
 const parts: readonly (readonly [Part, number])[] = [
-  ['noViruses', 3],
+  ['noViruses', 2],
   ['ecoliAtTap', 2],
   ['allPositive', 1],
   ['skips', 1],
   ['daysOff', 1],
   ['littleChlorine', 1],
-  ['trees', 2],
-  ['noSample', 3],
+  ['trees', 1],
+  ['noSample', 2],
   ['overdue', 1],
   ['chlorine', 1],
   ['ecoliBefore', 1],
@@ -65,6 +64,7 @@ const [equipped_fraction, unsaid_fraction] = [0.92, 0.25] as const;
  * @param made - its sites
  * @param clean - nothing is wrong anywhere: every site with a unit is sound
  * @param faulty - sites that a fault is planted in
+ * @param unread - sites whose gauge is not read yet
  * @returns the part of each site that has a unit, or whose raw water was looked at
  */
 export function castOf(
@@ -72,15 +72,16 @@ export function castOf(
   made: readonly MadeSite[],
   clean: boolean,
   faulty: ReadonlySet<string>,
+  unread: ReadonlySet<string>,
 ): ReadonlyMap<string, Part> {
   const cast = new Map<string, Part>();
   for (let start = 0; start < made.length; start += round_sites) {
     const round = made.slice(start, start + round_sites);
-    const chance = chanceFor(seed, `cast from ${start}`);
+    const chance = chanceFor(seed, `cast from a ${start}`);
     const drawn = round.map((site) => {
-      return { site, at: chance.share(), lacks: lacksWater(seed, site), hasUnit: isEquipped(seed, site) };
+      return { site, at: chance.share(), isUnread: unread.has(site.siteId), hasUnit: isEquipped(seed, site) };
     });
-    const order = drawn.sort((a, b) => Number(b.lacks) - Number(a.lacks) || a.at - b.at);
+    const order = drawn.sort((a, b) => Number(b.isUnread) - Number(a.isUnread) || a.at - b.at);
     const withUnit = order.filter(({ hasUnit }) => hasUnit);
     for (const { site } of withUnit) cast.set(site.siteId, 'sound');
     const wanted = clean ? [] : parts.flatMap(([part, count]) => Array<Part>(count).fill(part));
@@ -92,11 +93,6 @@ export function castOf(
     for (const { site } of without) cast.set(site.siteId, 'untreated');
   }
   return cast;
-}
-
-/** Is there too little roof, tank or gutter? */
-function lacksWater(seed: number, { siteId, lot }: MadeSite): boolean {
-  return lot !== 'ample' || strainOf(seed, siteId) !== 'ample';
 }
 
 function isEquipped(seed: number, { siteId }: MadeSite): boolean {

@@ -60,7 +60,8 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const hasMore = particulars.size > 0;
   const ids = made.map(({ siteId }) => siteId);
   const faulty = faultySites(seed, ids, new Set(particulars.keys()));
-  const cast = hasMore ? castOf(seed, made, clean, faulty) : new Map<string, Part>();
+  const ofUnread = new Set(ids.filter((siteId) => particulars.get(siteId) === 'unreadIsland'));
+  const cast = hasMore ? castOf(seed, made, clean, faulty, ofUnread) : new Map<string, Part>();
   const sites = made.map((site) => {
     const { siteId } = site;
     const particular = particulars.get(siteId);

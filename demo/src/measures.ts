@@ -81,8 +81,7 @@ export function measuresOf(seed: number, site: SiteRows, clean: boolean): Measur
   return { roofs, diverters, tanks, gutters, downpipes, pipes: pipesOf(seed, site.siteId, bodiesOf(site.tanks)) };
 }
 
-/** How near a site's gutters come to what they carry. */
-export function strainOf(seed: number, siteId: string): Strain {
+function strainOf(seed: number, siteId: string): Strain {
   const share = chanceFor(seed, `gutters of ${siteId}`).share();
   return share < small_fraction ? 'small' : share < small_fraction + edge_fraction ? 'edge' : 'ample';
 }
