@@ -85,7 +85,7 @@ export const commandLine = {
   "design.noExactSize": "Each size of tank was run on its own, so the smallest that would do is one of those below",
   "design.noRecord": "Rain: no gauge has a record that can be judged",
   "design.noSites": "There is no site to judge.",
-  "design.notJudgedYet": "Roof and treatment unit are not judged yet; of gutters, settling tank, stand and taps, those that were measured.",
+  "design.notJudgedYet": "Roofs are not judged by themselves yet; of gutters, settling tank, stand, treatment unit, taps and cup, those of which something was measured.",
   "design.order": "Order of each day: {order, select, yas {rain runs in and spills before people draw (yield after spill)} ybs {rain runs in and people draw before it spills (yield before spill), the generous order} other {people draw before the rain runs in}}",
   "design.peopleNotKnown": "people not known",
   "design.peopleUnknown": "{count, plural, one {# site} other {# sites}} with people not known",

@@ -23,7 +23,7 @@ export const app = {
   "unreachable": "Eavewell no responde en esta computadora. Inícielo de nuevo y luego pulse Intentar de nuevo."
 } as const;
 export const cautions = {
-  "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza: pregunte a la autoridad de salud. Este programa juzga cuánta hay, no si es segura.",
+  "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza. Lo que aquí se dice de su seguridad ayuda a planificar: deciden la autoridad de salud y los laboratorios acreditados.",
   "fragileRoof": "Este techo puede romperse bajo el pie: nadie lo pisa. Trabaje desde abajo o sobre tablas y un andamio que lleven la carga; el fibrocemento viejo puede tener amianto: no lo corte, taladre ni raspe.",
   "height": "Medir y poner canaletas es trabajo en altura: una escalera firme, una segunda persona, nunca con viento o lluvia.",
   "ladder": "Escalera: uno afuera por cada cuatro de alto, pie en suelo firme y sostenida, un metro más allá del borde, tres puntos de apoyo.",

@@ -85,7 +85,7 @@ export const commandLine = {
   "design.noExactSize": "Cada tamaño de tanque se calculó aparte, así que el menor que serviría es uno de los de abajo",
   "design.noRecord": "Lluvia: ningún pluviómetro tiene un registro que se pueda juzgar",
   "design.noSites": "No hay ningún sitio que juzgar.",
-  "design.notJudgedYet": "El techo y la unidad de tratamiento aún no se juzgan; de canaletas, tanque de sedimentación, soporte y grifos, los que se midieron.",
+  "design.notJudgedYet": "El techo por sí solo todavía no se juzga; de canaletas, tanque de sedimentación, soporte, unidad de tratamiento, grifos y vaso, aquello de lo que se midió algo.",
   "design.order": "Orden de cada día: {order, select, yas {entra la lluvia y rebosa antes de que la gente saque agua (rendimiento después del rebose)} ybs {entra la lluvia y la gente saca agua antes de que rebose (rendimiento antes del rebose), el orden generoso} other {la gente saca agua antes de que entre la lluvia}}",
   "design.peopleNotKnown": "no se sabe cuánta gente",
   "design.peopleUnknown": "{count, plural, one {# sitio} other {# sitios}} sin saber cuánta gente",
