@@ -1773,7 +1773,7 @@ export const problems = {
   "treatment.taps_unknown.what": "No se sabe cuántos grifos hay: la fila se calcula como si dieran todo lo que da la unidad.",
   "treatment.temperature.todo": "Ponga waterTemperature_C en settings.json, de 0 a 40.",
   "treatment.temperature.what": "La temperatura del agua está puesta en {value}: ningún tanque la tiene.",
-  "treatment.test_fails.todo": "No confíe en la unidad: busque una fibra cortada o una junta mala, cambie el juego, pruebe otra vez y haga analizar el agua. Hasta entonces trate el agua de otro modo, como aconseje la autoridad sanitaria.",
+  "treatment.test_fails.todo": "No confíe en la unidad: busque una fibra cortada o una junta mala, cambie el juego, pruebe otra vez y haga analizar el agua. Hasta entonces trate el agua de otro modo, como aconseje la autoridad de salud.",
   "treatment.test_fails.what": "En la prueba de la unidad {unit} del {day} la presión cayó {fall}; lo que se le atribuye ({claimed} para protozoos) permite {limit}.",
   "treatment.test_no_fall.todo": "Anote la menor caída que el manómetro y el tiempo habrían mostrado.",
   "treatment.test_no_fall.what": "En la prueba de la unidad {unit} del {day} no se leyó ninguna caída. Es buena señal, pero de ahí no sale ningún número.",
