@@ -4984,7 +4984,7 @@ export interface components {
                     cartridges_count: components["schemas"]["figure"] | null;
                     highestPressure_kPa: components["schemas"]["figure"] | null;
                     highestTurbidity_NTU: components["schemas"]["figure"] | null;
-                    leverRatio: components["schemas"]["figure"] | null;
+                    lever_ratio: components["schemas"]["figure"] | null;
                     lifeLimit_years: components["schemas"]["figure"] | null;
                     lowestFlow_L_per_h: components["schemas"]["figure"] | null;
                     membraneArea_m2: components["schemas"]["figure"] | null;
@@ -5398,7 +5398,7 @@ export interface components {
                             cartridges_count: components["schemas"]["figure"] | null;
                             highestPressure_kPa: components["schemas"]["figure"] | null;
                             highestTurbidity_NTU: components["schemas"]["figure"] | null;
-                            leverRatio: components["schemas"]["figure"] | null;
+                            lever_ratio: components["schemas"]["figure"] | null;
                             lifeLimit_years: components["schemas"]["figure"] | null;
                             lowestFlow_L_per_h: components["schemas"]["figure"] | null;
                             membraneArea_m2: components["schemas"]["figure"] | null;
@@ -5511,7 +5511,7 @@ export interface components {
                     cartridges_count: components["schemas"]["figureInput"] | null;
                     highestPressure_kPa: components["schemas"]["figureInput"] | null;
                     highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
-                    leverRatio: components["schemas"]["figureInput"] | null;
+                    lever_ratio: components["schemas"]["figureInput"] | null;
                     lifeLimit_years: components["schemas"]["figureInput"] | null;
                     lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
                     membraneArea_m2: components["schemas"]["figureInput"] | null;
@@ -5925,7 +5925,7 @@ export interface components {
                             cartridges_count: components["schemas"]["figureInput"] | null;
                             highestPressure_kPa: components["schemas"]["figureInput"] | null;
                             highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
-                            leverRatio: components["schemas"]["figureInput"] | null;
+                            lever_ratio: components["schemas"]["figureInput"] | null;
                             lifeLimit_years: components["schemas"]["figureInput"] | null;
                             lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
                             membraneArea_m2: components["schemas"]["figureInput"] | null;

@@ -2597,7 +2597,7 @@ export const working = {
   "storm.risk.label": "Chance that it comes at least once in as many years",
   "treatment.asked.formula": "what the site asks ÷ units",
   "treatment.asked.label": "Asked of this unit on the day that asks for most",
-  "treatment.backwash.formula": "asked ÷ (1 − share of the treated litres that goes back)",
+  "treatment.backwash.formula": "asked × (1 + share that goes back)",
   "treatment.backwash.label": "Treated on that day, backwash counted",
   "treatment.flowClean.formula": "pressure ÷ (viscosity × resistance)",
   "treatment.flowClean.label": "Flow of a clean set",

@@ -2597,7 +2597,7 @@ export const working = {
   "storm.risk.label": "Probabilidad de que llegue al menos una vez en otros tantos años",
   "treatment.asked.formula": "lo que pide el sitio ÷ unidades",
   "treatment.asked.label": "Lo pedido a esta unidad el día que más se pide",
-  "treatment.backwash.formula": "pedido ÷ (1 − parte de los litros tratados que vuelve)",
+  "treatment.backwash.formula": "pedido × (1 + parte que vuelve)",
   "treatment.backwash.label": "Tratado ese día, con el retrolavado",
   "treatment.flowClean.formula": "presión ÷ (viscosidad × resistencia)",
   "treatment.flowClean.label": "Caudal de un juego limpio",
