@@ -169,7 +169,8 @@ function barrierProblems(
     facts: Readonly<Record<string, number>> = {},
   ) => {
     if (of.length === 0) return [];
-    const file = of.some(({ kind }) => kind === 'membrane') ? 'parts.csv' : 'barriers.csv';
+    const ofUnit = 'supports_log10' in facts ? 'pressureTests.csv' : 'parts.csv';
+    const file = of.some(({ kind }) => kind === 'membrane') ? ofUnit : 'barriers.csv';
     return [engineProblem(code, { file, siteId }, { barriers: of.map(nameOf), ...facts })];
   };
   const where = (wanted: (one: Credit) => boolean) => stated.filter(wanted).map(({ finding }) => finding);

@@ -229,6 +229,7 @@ describe('barriers', () => {
       ['safety.do_not_drink', 'test'],
       ['safety.test_supports_less', 2.1],
     ]);
+    expect(judged(test(2.1)).problems[1]!.place.file).toBe('pressureTests.csv');
     expect(found(test(-1)).credited.bacteria_log10).toBe(0);
     const set = { healthTarget_DALY_per_person_per_year: 1e-2 };
     expect(verdicts({ ...test(2.1), set })).toEqual(['tight', 'safety.test_supports_less', 'notShown']);
