@@ -8,6 +8,7 @@ import {
   remediesTogether,
   type SiteFacts,
   type SmallestRemedy,
+  wearOf,
 } from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
@@ -93,7 +94,7 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const smallest = remedies && {
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
-    const report = JSON.stringify(siteReport(design, remedies, english, null));
+    const report = JSON.stringify(siteReport(design, remedies, english, wearOf(site, ready, found)));
     await writer.add(siteId, report, siteText(site, faultAt), {
       ...{ hash, short, said, smallest },
       years: siteYears(found!),
