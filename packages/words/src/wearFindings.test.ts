@@ -6,7 +6,6 @@ import type { WearSaid } from './sentences/wearFindings.ts';
 const due: WearSaid = {
   serial: 'U1',
   partId: 'unit',
-  setSince: readIsoDay('2027-03-01'),
   unknownBy: null,
   endsOn: { p10: readIsoDay('2028-11-02')!, p50: readIsoDay('2029-06-14')!, p90: readIsoDay('2030-02-28')! },
   litres_L: { p10: 1_240_000, p50: 1_650_000, p90: 2_000_000 },
@@ -26,7 +25,7 @@ describe('what is said of cartridges', () => {
   });
 
   it('takes days as a report writes them', () => {
-    const reported = { ...due, setSince: null, endsOn: { p10: '2028-11-02', p50: '2029-06-14', p90: '2030-02-28' } };
+    const reported = { ...due, endsOn: { p10: '2028-11-02', p50: '2029-06-14', p90: '2030-02-28' } };
     expect(english.findings.wear(reported)).toBe(english.findings.wear(due));
   });
 

@@ -2005,6 +2005,53 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/safety": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The cup of every site as it was judged, with its last sample and the sets of cartridges that are due: sent as the years are. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeSafety"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/sites": {
         parameters: {
             query?: never;
@@ -3565,6 +3612,44 @@ export interface components {
             /** @description Sites whose people are not known. */
             withoutPeople_count: number | null;
         };
+        programmeSafety: {
+            /** @description The version it is of; null before the first design. */
+            designVersion: number | null;
+            sites: {
+                area: string | null;
+                /** @description Null where nothing is told of its treatment and its water. */
+                cup: components["schemas"]["siteCup"] | null;
+                /** @description False where it is not worked out yet, or the row cannot be used. */
+                isJudged: boolean;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                name: string;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                siteId: string;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeSafetyInput: {
+            /** @description The version it is of; null before the first design. */
+            designVersion: number | null;
+            sites: {
+                area: string | null;
+                /** @description Null where nothing is told of its treatment and its water. */
+                cup: components["schemas"]["siteCupInput"] | null;
+                /** @description False where it is not worked out yet, or the row cannot be used. */
+                isJudged: boolean;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                name: string;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                siteId: string;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
         /** @description Each site by its smallest remedy. */
         remedies: {
             groups: {
@@ -4906,6 +4991,104 @@ export interface components {
             wear: components["schemas"]["wear"][] | null;
             working: components["schemas"]["workingLine"][];
         };
+        siteCup: {
+            /**
+             * @description The first reason for it.
+             * @enum {string}
+             */
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            /** @description Samples without E. coli in a row since hand-over. */
+            clean_count: number;
+            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            last: {
+                band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                count_per_100mL: number | null;
+                /** @enum {string} */
+                point: "tank" | "tap" | "container" | "secondSource";
+                sign: ("less" | "equal" | "more") | null;
+                /** @description A day, YYYY-MM-DD. */
+                takenOn: string;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to be enough. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
+            sets: {
+                /** @description A day, YYYY-MM-DD. */
+                early: string;
+                /** @description A day, YYYY-MM-DD. */
+                late: string;
+                /** @description A day, YYYY-MM-DD. */
+                middle: string;
+                serial: string;
+            }[];
+            target_DALY_per_person_per_year: number;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description The germ that does most harm; null where no risk could be worked. */
+            worst: {
+                DALY_per_person_per_year: number;
+                DALYHigh_per_person_per_year: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            } | null;
+        };
+        siteCupInput: {
+            /**
+             * @description The first reason for it.
+             * @enum {string}
+             */
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            /** @description Samples without E. coli in a row since hand-over. */
+            clean_count: number;
+            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            last: {
+                band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                count_per_100mL: number | null;
+                /** @enum {string} */
+                point: "tank" | "tap" | "container" | "secondSource";
+                sign: ("less" | "equal" | "more") | null;
+                /** @description A day, YYYY-MM-DD. */
+                takenOn: string;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to be enough. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
+            sets: {
+                /** @description A day, YYYY-MM-DD. */
+                early: string;
+                /** @description A day, YYYY-MM-DD. */
+                late: string;
+                /** @description A day, YYYY-MM-DD. */
+                middle: string;
+                serial: string;
+            }[];
+            target_DALY_per_person_per_year: number;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description The germ that does most harm; null where no risk could be worked. */
+            worst: {
+                DALY_per_person_per_year: number;
+                DALYHigh_per_person_per_year: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            } | null;
+        };
         siteFacts: {
             /** @description The version these facts are of, and the design told elsewhere. */
             designVersion: number;
@@ -4984,7 +5167,7 @@ export interface components {
                     cartridges_count: components["schemas"]["figure"] | null;
                     highestPressure_kPa: components["schemas"]["figure"] | null;
                     highestTurbidity_NTU: components["schemas"]["figure"] | null;
-                    leverRatio: components["schemas"]["figure"] | null;
+                    lever_ratio: components["schemas"]["figure"] | null;
                     lifeLimit_years: components["schemas"]["figure"] | null;
                     lowestFlow_L_per_h: components["schemas"]["figure"] | null;
                     membraneArea_m2: components["schemas"]["figure"] | null;
@@ -5398,7 +5581,7 @@ export interface components {
                             cartridges_count: components["schemas"]["figure"] | null;
                             highestPressure_kPa: components["schemas"]["figure"] | null;
                             highestTurbidity_NTU: components["schemas"]["figure"] | null;
-                            leverRatio: components["schemas"]["figure"] | null;
+                            lever_ratio: components["schemas"]["figure"] | null;
                             lifeLimit_years: components["schemas"]["figure"] | null;
                             lowestFlow_L_per_h: components["schemas"]["figure"] | null;
                             membraneArea_m2: components["schemas"]["figure"] | null;
@@ -5511,7 +5694,7 @@ export interface components {
                     cartridges_count: components["schemas"]["figureInput"] | null;
                     highestPressure_kPa: components["schemas"]["figureInput"] | null;
                     highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
-                    leverRatio: components["schemas"]["figureInput"] | null;
+                    lever_ratio: components["schemas"]["figureInput"] | null;
                     lifeLimit_years: components["schemas"]["figureInput"] | null;
                     lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
                     membraneArea_m2: components["schemas"]["figureInput"] | null;
@@ -5925,7 +6108,7 @@ export interface components {
                             cartridges_count: components["schemas"]["figureInput"] | null;
                             highestPressure_kPa: components["schemas"]["figureInput"] | null;
                             highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
-                            leverRatio: components["schemas"]["figureInput"] | null;
+                            lever_ratio: components["schemas"]["figureInput"] | null;
                             lifeLimit_years: components["schemas"]["figureInput"] | null;
                             lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
                             membraneArea_m2: components["schemas"]["figureInput"] | null;

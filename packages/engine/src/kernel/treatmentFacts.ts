@@ -46,7 +46,7 @@ export interface UnitFigures {
   readonly pistonBore_mm: number | null;
   readonly pistonStroke_mm: number | null;
   /** How many times longer the way of the hand is than that of the piston. */
-  readonly leverRatio: number | null;
+  readonly lever_ratio: number | null;
   readonly reductions: StatedReductions;
 }
 
@@ -129,7 +129,7 @@ export const unmeasuredUnit = {
   backwash_min_per_day: null,
   pistonBore_mm: null,
   pistonStroke_mm: null,
-  leverRatio: null,
+  lever_ratio: null,
   reductions: { bacteria_log10: null, viruses_log10: null, protozoa_log10: null, evidence: null, source: null },
 } as const satisfies UnitFigures;
 

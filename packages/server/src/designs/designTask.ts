@@ -20,6 +20,7 @@ import {
   peopleOf,
   problemReport,
   programmeRemediesReport,
+  siteCup,
   siteReport,
   siteSaid,
   siteShort,
@@ -94,10 +95,12 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const smallest = remedies && {
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
-    const report = JSON.stringify(siteReport(design, remedies, english, wearOf(site, ready, found)));
+    const wear = wearOf(site, ready, found);
+    const report = JSON.stringify(siteReport(design, remedies, english, wear));
     await writer.add(siteId, report, siteText(site, faultAt), {
       ...{ hash, short, said, smallest },
       years: siteYears(found!),
+      cup: siteCup(found!, wear.finding),
     });
   };
 }
@@ -117,7 +120,7 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
     else await judgeOne(site, hash);
     const judged = writer.judged.get(site.siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
-    fresh.push({ short: judged.short, said: judged.said, years: judged.years });
+    fresh.push({ short: judged.short, said: judged.said, years: judged.years, cup: judged.cup });
     done++;
     if (performance.now() - told > told_ms || done === facts.sites.length) {
       around.report(done / facts.sites.length, fresh);

@@ -36,7 +36,7 @@ export const unitFigures = z
     backwash_min_per_day: known,
     pistonBore_mm: known,
     pistonStroke_mm: known,
-    leverRatio: known,
+    lever_ratio: known,
     reductions,
   })
   .describe('All of a clean set.');

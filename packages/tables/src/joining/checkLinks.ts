@@ -1,7 +1,8 @@
-import { daysOfPeriod, type Place, type Problem } from '@eavewell/engine';
+import { daysOfPeriod, type Problem } from '@eavewell/engine';
 import { nearest } from '../reading/nearest.ts';
-import type { TableRow } from '../reading/readRows.ts';
-import { type NotUsed, type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
+import { type NotUsed, tableProblem } from '../reading/tableProblems.ts';
+import { checkRawWater, checkUnitParts, checkUnits } from './checkTreatment.ts';
+import { idsOf, LinkChecker, pairsOf } from './linkChecker.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** Links that lead nowhere: `table row` of rows not used, `table row column` of cells not used. */
@@ -9,84 +10,6 @@ export interface LinksChecked {
   readonly unlinked: ReadonlySet<string>;
   readonly problems: readonly Problem[];
   readonly notUsed: readonly NotUsed[];
-}
-
-/** For how many unknown ids of one kind the nearest known one is sought, so that a wrong file does not take minutes. Ours. */
-const mostSought = 500;
-
-type Row = Pick<TableRow, 'row' | 'cells'>;
-
-interface Link {
-  readonly table: string;
-  readonly file: string;
-  readonly row: Row;
-  readonly column: string;
-  readonly id: string;
-  readonly siteId: string | null;
-  readonly code: TableProblemCode;
-  /** Is the whole row of no use without it? */
-  readonly wholeRow: boolean;
-}
-
-class LinkChecker {
-  readonly unlinked = new Set<string>();
-  readonly problems: Problem[] = [];
-  readonly notUsed: NotUsed[] = [];
-  private sought = 0;
-
-  refuse(link: Link, known: Iterable<string>, expected: string): void {
-    const likely = this.sought++ < mostSought ? (nearest(link.id, known) ?? '') : '';
-    this.fault(link, { expected, likely });
-  }
-
-  fault(link: Link, facts: Problem['facts']): void {
-    const { table, file, row, column, id, siteId, code, wholeRow } = link;
-    const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
-    this.problems.push(tableProblem(code, place, { value: id, column, ...facts }));
-    this.unlinked.add(wholeRow ? `${table} ${row.row}` : `${table} ${row.row} ${column}`);
-    const listed = { file, row: row.row, value: id, code, cells: row.cells };
-    this.notUsed.push(wholeRow ? listed : { ...listed, column });
-  }
-
-  /** Told, with nothing left out. */
-  remark({ file, row, column, id, siteId, code }: Link): void {
-    const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
-    this.problems.push(tableProblem(code, place, { value: id, column }));
-  }
-
-  /** The table linked to could not be read: its rows cannot be told from unknown ones, so one problem stands for all. */
-  unchecked(file: string, expected: string, column: string, rows: readonly { readonly row: number }[]): void {
-    if (rows.length === 0) return;
-    const place = { file, row: rows[0]!.row, column };
-    this.problems.push(tableProblem('link.not_checked', place, { value: file, expected, count: rows.length }));
-  }
-}
-
-function idsOf(
-  table: { readonly rows: readonly { values: object }[]; readonly lost: readonly { keys: object }[] } | undefined,
-  key: string,
-): ReadonlySet<string> {
-  const ids = new Set<string>();
-  for (const { values } of table?.rows ?? []) ids.add((values as Record<string, string>)[key]!);
-  for (const { keys } of table?.lost ?? []) {
-    const id = (keys as Record<string, string | undefined>)[key];
-    if (id !== undefined) ids.add(id);
-  }
-  return ids;
-}
-
-function pairsOf(
-  table: { readonly rows: readonly { values: object }[]; readonly lost: readonly { keys: object }[] } | undefined,
-  second: string,
-): ReadonlyMap<string, ReadonlySet<string>> {
-  const pairs = new Map<string, Set<string>>();
-  const rows = [...(table?.rows ?? []).map(({ values }) => values), ...(table?.lost ?? []).map(({ keys }) => keys)];
-  for (const values of rows as readonly Record<string, string | undefined>[]) {
-    const [siteId, id] = [values['siteId'], values[second]];
-    if (siteId === undefined || id === undefined) continue;
-    pairs.set(siteId, (pairs.get(siteId) ?? new Set()).add(id));
-  }
-  return pairs;
 }
 
 /** Tables whose rows must name a site that is there, or none. */
@@ -236,19 +159,7 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
     else if (kind !== undefined && kind !== 'tank' && kind !== null)
       checker.fault({ ...link, code: 'link.part_not_tank' }, { kind, expected: 'a part of kind tank' });
   }
-  for (const row of tables.treatmentUnits?.rows ?? []) {
-    const { siteId, partId: id } = row.values;
-    if (id === null || checker.unlinked.has(`treatmentUnits ${row.row}`)) continue;
-    const at = { table: 'treatmentUnits', file: tables.treatmentUnits!.file, row, column: 'partId', id, siteId };
-    const kind = kinds.get(id);
-    if (!partIds.has(id))
-      checker.refuse({ ...at, wholeRow: false, code: 'link.unknown_part' }, partIds, 'a partId of parts.csv');
-    else if (kind !== undefined && kind !== 'treatmentUnit' && kind !== null)
-      checker.fault(
-        { ...at, wholeRow: false, code: 'link.part_not_unit' },
-        { kind, expected: 'a part of kind treatmentUnit' },
-      );
-  }
+  checkUnitParts(checker, tables, partIds, kinds);
   for (const row of priced) {
     const id = row.values.partId!;
     if (partIds.has(id)) continue;
@@ -318,47 +229,6 @@ function checkClasses(checker: LinkChecker, tables: TablesRead): void {
     const facts = { value, likely: nearest(value, used) ?? '', expected: 'a siteClass of sites.csv' };
     const place = { file: tables.targets!.file, row, column: 'siteClass' };
     checker.problems.push(tableProblem('link.class_unused', place, facts));
-  }
-}
-
-/** What is about a treatment unit must name one of its own site, and a portion its sample. */
-function checkUnits(checker: LinkChecker, tables: TablesRead): void {
-  const units = pairsOf(tables.treatmentUnits, 'serial');
-  for (const table of ['cartridges', 'flowReadings', 'pressureTests'] as const)
-    for (const row of tables[table]?.rows ?? []) {
-      const { siteId, unitSerial: id } = row.values;
-      if (id === null || checker.unlinked.has(`${table} ${row.row}`) || units.get(siteId!)?.has(id)) continue;
-      const link = { table, file: tables[table]!.file, row, column: 'unitSerial', id, siteId, wholeRow: true };
-      checker.refuse(
-        { ...link, code: 'link.unknown_unit' },
-        units.get(siteId!) ?? [],
-        `a serial of ${siteId} in treatmentUnits.csv`,
-      );
-    }
-  const tests = pairsOf(tables.waterTests, 'testId');
-  for (const row of tables.testPortions?.rows ?? []) {
-    const { siteId, testId } = row.values;
-    if (checker.unlinked.has(`testPortions ${row.row}`) || tests.get(siteId!)?.has(testId!)) continue;
-    const at = { table: 'testPortions', file: tables.testPortions!.file, row, column: 'testId', id: testId!, siteId };
-    const known = tests.get(siteId!) ?? [];
-    checker.refuse(
-      { ...at, wholeRow: true, code: 'link.unknown_test' },
-      known,
-      `a testId of ${siteId} in waterTests.csv`,
-    );
-  }
-}
-
-/** Raw water may be that of a second source, which must be there. */
-function checkRawWater(checker: LinkChecker, tables: TablesRead): void {
-  if (tables.secondSources?.usable === false) return;
-  const known = idsOf(tables.secondSources, 'secondSourceId');
-  for (const row of tables.rawWater?.rows ?? []) {
-    const { siteId, secondSourceId: id } = row.values;
-    if (id === null || known.has(id) || checker.unlinked.has(`rawWater ${row.row}`)) continue;
-    const at = { table: 'rawWater', file: tables.rawWater!.file, row, column: 'secondSourceId', id, siteId };
-    const code = 'link.unknown_raw_source' as const;
-    checker.refuse({ ...at, wholeRow: true, code }, known, 'a secondSourceId of secondSources.csv');
   }
 }
 

@@ -17,6 +17,7 @@ import {
 } from '@eavewell/engine';
 import { downpipeOf, gutterOf, pipeOf, roofOf, tankOf } from './factsOfRows.ts';
 import { type Doubts, noDoubtsBeside, together } from './findDoubts.ts';
+import { calendarsById, sourcesById, targetsByClass } from './namedBySites.ts';
 import { SafetyBySite } from './safetyBySite.ts';
 import type { TablesRead } from './tablesRead.ts';
 import { TreatmentBySite } from './treatmentBySite.ts';
@@ -46,53 +47,6 @@ interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'
   readonly secondSourceId: string | null;
   readonly nearSecondSource: string | null;
   readonly ofRow: Pick<SiteSafetyFacts, 'skipping_fraction' | 'daysOff_per_year' | 'altitude_m'>;
-}
-
-/** The second sources, by id. */
-function sourcesById({ secondSources }: TablesRead): ReadonlyMap<string, SecondSourceFacts> {
-  return new Map(
-    (secondSources?.rows ?? []).map(({ values }) => [
-      values.secondSourceId!,
-      {
-        secondSourceId: values.secondSourceId!,
-        name: values.name ?? values.secondSourceId!,
-        kind: values.kind!,
-        months: values.months!,
-        turbidity_NTU: values.turbidity_NTU,
-      },
-    ]),
-  );
-}
-
-/** The calendars of presence, each with its periods in the order of the year. */
-function calendarsById({ presence }: TablesRead): ReadonlyMap<string, PresenceCalendar> {
-  const calendars = new Map<string, PresenceCalendar>();
-  for (const { values } of presence?.rows ?? []) {
-    const calendarId = values.calendarId!;
-    const period = {
-      from_dayOfYear: values.from!,
-      to_dayOfYear: values.to!,
-      presentFraction: values.presentFraction!,
-      reason: values.reason,
-    };
-    const periods = [...(calendars.get(calendarId)?.periods ?? []), period];
-    calendars.set(calendarId, { calendarId, periods: periods.sort((a, b) => a.from_dayOfYear - b.from_dayOfYear) });
-  }
-  return calendars;
-}
-
-/** The targets of the classes; what a row leaves empty is the programme's. */
-function targetsByClass({ targets }: TablesRead, ofProgramme: Target): ReadonlyMap<string, Target> {
-  return new Map(
-    (targets?.rows ?? []).map(({ values }) => [
-      values.siteClass!,
-      {
-        daysMet_fraction: values.daysMet_fraction ?? ofProgramme.daysMet_fraction,
-        longestDryRun_days: values.longestDryRun_days ?? ofProgramme.longestDryRun_days,
-        goodYears_fraction: values.goodYears_fraction ?? ofProgramme.goodYears_fraction,
-      },
-    ]),
-  );
 }
 
 /** Everything about sites, by site. */

@@ -31,7 +31,7 @@ export function unitFiguresOf(values: Row<'parts'>['values']): UnitFigures | nul
     backwash_min_per_day: values.backwash_min_per_day,
     pistonBore_mm: values.pistonBore_mm,
     pistonStroke_mm: values.pistonStroke_mm,
-    leverRatio: values.leverRatio,
+    lever_ratio: values.leverRatio,
     reductions: reductionsOf(values),
   };
 }

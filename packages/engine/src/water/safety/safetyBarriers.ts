@@ -14,7 +14,7 @@ import {
 import { mostCredited } from './constants.ts';
 import { creditedReductions, rowReductions } from './creditedReductions.ts';
 import { meanReduction_log10, parallelReduction_log10 } from './meanReduction.ts';
-import { byClass } from './reductions.ts';
+import { byClass, fieldOf } from './reductions.ts';
 
 /** A barrier that some or all of the people's water passes. */
 export interface RowBarrier {
@@ -34,6 +34,8 @@ export interface SafetyBarriers {
   readonly isShown: boolean;
   /** Why no verdict of them is better than tight; null where nothing is. */
   readonly cappedBy: EngineProblemCode | null;
+  /** Did a test with air show that a unit takes out less than is stated? */
+  readonly isTestedLess: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -41,16 +43,22 @@ export interface SafetyBarriers {
 interface Credit {
   readonly finding: BarrierFinding;
   readonly stated: StatedReductions;
+  /** What its test with air supports, where that is less than what is stated; else null. */
+  readonly supported_log10: number | null;
 }
 
-/** The barriers of a site, with what each is credited. Units stand side by side and share the water equally, so that together they are the mean of what they let through. */
+/**
+ * The barriers of a site, with what each is credited. Units stand side by side and share the water equally, so that together they are the mean of what
+ * they let through. A unit has no more than its last test with air supports: what flows through a hole is not filtered of anything.
+ */
 export function safetyBarriers(
   site: SiteFacts,
   chlorine: ChlorineFinding | null,
   settings: DesignSettings,
+  supported_log10: ReadonlyMap<string, number>,
 ): SafetyBarriers {
   const units = site.treatment.units.filter(({ removedOn }) => removedOn === null);
-  const ofUnits = units.map((unit) => creditOfUnit(unit, settings));
+  const ofUnits = units.map((unit) => creditOfUnit(unit, settings, supported_log10.get(unit.serial) ?? null));
   const others = site.safety.barriers.map(
     ({ barrierId, kind, reductions }): Credit => ({
       finding: {
@@ -58,6 +66,7 @@ export function safetyBarriers(
         credited: creditedReductions({ kind, stated: reductions, most: null }),
       },
       stated: reductions,
+      supported_log10: null,
     }),
   );
   const ofChlorine = chlorine === null ? [] : [chlorineBarrier(chlorine)];
@@ -80,13 +89,21 @@ export function safetyBarriers(
     leaking: leaking === null ? null : rowReductions([leaking, withoutUnits]),
     isShown: findings.length === 0 || findings.some(({ evidence }) => evidence !== 'none'),
     cappedBy: all.some(isUnsigned) ? 'safety.evidence_without_source' : null,
+    isTestedLess: ofUnits.some(({ supported_log10: supported }) => supported !== null),
     problems: barrierProblems(site.siteId, all, findings),
   };
 }
 
-function creditOfUnit({ serial, figures }: TreatmentUnitFacts, { leak_fraction }: DesignSettings): Credit {
+function creditOfUnit(
+  { serial, figures }: TreatmentUnitFacts,
+  { leak_fraction }: DesignSettings,
+  supported_log10: number | null,
+): Credit {
   const { reductions: stated, cartridges_count } = figures ?? unmeasuredUnit;
-  const credited = creditedReductions({ kind: 'membrane', stated, most: null });
+  const untested = creditedReductions({ kind: 'membrane', stated, most: null });
+  const most = supported_log10 === null ? null : byClass(() => supported_log10);
+  const credited = creditedReductions({ kind: 'membrane', stated, most });
+  const isLess = Object.values(fieldOf).some((field) => untested[field] > credited[field]);
   const tight = { flow_L_per_min: 1, leak_fraction: 0 };
   const count = Math.max(1, cartridges_count ?? 1);
   const leaking = byClass((field) => {
@@ -100,6 +117,7 @@ function creditOfUnit({ serial, figures }: TreatmentUnitFacts, { leak_fraction }
   return {
     finding: { kind: 'membrane', barrierId: serial, evidence: stated.evidence ?? 'none', credited, leaking },
     stated,
+    supported_log10: isLess ? supported_log10 : null,
   };
 }
 
@@ -153,6 +171,9 @@ function barrierProblems(
       where(({ stated: { evidence } }) => (evidence ?? 'none') === 'none'),
     ),
     ...told('safety.evidence_without_source', where(isUnsigned)),
+    ...stated.flatMap(({ finding, supported_log10 }) =>
+      supported_log10 === null ? [] : told('safety.test_supports_less', [finding], { supports_log10: supported_log10 }),
+    ),
     ...told(
       'safety.over_most',
       where(({ finding, stated: of }) => finding.evidence !== 'none' && greatestOf(of) > most),

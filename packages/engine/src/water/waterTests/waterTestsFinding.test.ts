@@ -50,7 +50,7 @@ const site = (
     siteId: 'S1',
     handOverDay: handOver === null ? null : day(handOver),
     safety: { ...noSafety, tests, inspections },
-  }) as SiteFacts;
+  }) as unknown as SiteFacts;
 const found = (...args: Parameters<typeof site>) => waterTestsFinding(site(...args)).finding!;
 const codes = (...args: Parameters<typeof site>) => waterTestsFinding(site(...args)).problems.map(({ code }) => code);
 
@@ -124,6 +124,20 @@ describe('waterTestsFinding', () => {
     ];
     expect(found(tests)).toMatchObject({ last: { testId: 'home' }, clean_count: 0 });
     expect(codes(tests)).toEqual(['waterTests.found']);
+  });
+
+  it('does not let a clean tap hide a container that was not and was not looked at again', () => {
+    const home = sample('home', '2026-02-01', [plates(100, 1, 4)], 'container');
+    const tap = (on: string) => sample(on, on, clean);
+    expect(found([home, tap('2026-03-01'), tap('2026-04-01')])).toMatchObject({
+      last: { testId: 'home' },
+      clean_count: 0,
+    });
+    const again = sample('again', '2026-03-15', clean, 'container');
+    expect(found([home, tap('2026-03-01'), again, tap('2026-04-01')])).toMatchObject({
+      last: { testId: '2026-04-01', sign: 'less' },
+      clean_count: 3,
+    });
   });
 
   it('counts clean ones in a row since the last that was not', () => {

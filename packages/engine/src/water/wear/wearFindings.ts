@@ -299,7 +299,7 @@ function toldOf(
   const named = { unit: unit.serial };
   const problems: Problem[] = [];
   const { endsOn } = finding;
-  if (endsOn !== null && today !== null && endsOn.p50 <= today)
+  if (endsOn !== null && today !== null && endsOn.p50 < today)
     problems.push(engineProblem('wear.overdue', place, { ...named, days: today - endsOn.p50 }));
   if (endsOn !== null && told.range.late_days === null)
     problems.push(engineProblem('wear.beyond_sight', place, { ...named, years: lookAhead_years }));
