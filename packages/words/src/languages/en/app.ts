@@ -1874,6 +1874,7 @@ export const stations = {
 } as const;
 export const tableNames = {
   "barriers": "Other barriers",
+  "barriersOfAll": "Other barriers, all sites",
   "barriers_count": "{count, plural, one {# barrier} other {# barriers}}",
   "barriers_one": "barrier",
   "cartridges": "Cartridges",
@@ -1935,6 +1936,7 @@ export const tableNames = {
   "rain_count": "{count, plural, one {# month of rain} other {# months of rain}}",
   "rain_one": "month of rain",
   "rawWater": "Germs in raw water",
+  "rawWaterOfAll": "Germs in raw water, all sites",
   "rawWater_count": "{count, plural, one {# count of germs in raw water} other {# counts of germs in raw water}}",
   "rawWater_one": "count of germs in raw water",
   "roofs": "Roofs",

@@ -1875,6 +1875,7 @@ export const stations = {
 } as const;
 export const tableNames = {
   "barriers": "Otras barreras",
+  "barriersOfAll": "Otras barreras, todos los sitios",
   "barriers_count": "{count, plural, one {# barrera} other {# barreras}}",
   "barriers_one": "barrera",
   "cartridges": "Cartuchos",
@@ -1936,6 +1937,7 @@ export const tableNames = {
   "rain_count": "{count, plural, one {# mes de lluvia} other {# meses de lluvia}}",
   "rain_one": "mes de lluvia",
   "rawWater": "Gérmenes del agua cruda",
+  "rawWaterOfAll": "Gérmenes del agua cruda, todos los sitios",
   "rawWater_count": "{count, plural, one {# dato de gérmenes del agua cruda} other {# datos de gérmenes del agua cruda}}",
   "rawWater_one": "dato de gérmenes del agua cruda",
   "roofs": "Techos",
