@@ -1,4 +1,4 @@
-import { type Problem, readIsoDay, type SiteFacts } from '@eavewell/engine';
+import { designSites, isoDay, type Problem, readIsoDay, readyProgramme, type SiteFacts } from '@eavewell/engine';
 import { problemSentence } from '@eavewell/words';
 import { describe, expect, it } from 'vitest';
 import { chlorineFinding } from '../../packages/engine/src/water/chlorine/index.ts';
@@ -164,5 +164,37 @@ describe('chlorine', () => {
   it('that is left though more than was given is told', async () => {
     const { said } = await found({ chlorine: ['S001,bleach,10,0.4,0.6,60,0.5,7,24'] });
     expect(said).toContain('chlorine.residual_over_dose');
+  });
+});
+
+/** Twelve years in which it rains every third day, so that the site can be judged. */
+const longRain = [
+  'date,rain_mm',
+  ...Array.from({ length: 12 * 366 }, (_, i) => `${isoDay(readIsoDay('2005-01-01')! + i)},${i % 3 === 0 ? 12 : 0}`),
+  '',
+].join('\n');
+
+describe('the cup of a site', () => {
+  async function cupOf(rows: Rows) {
+    const read = await readFiles({ ...folder(rows), 'rain/G-east.csv': longRain });
+    const [design] = [...designSites(read.facts.sites, readyProgramme(read.facts))];
+    const { cup } = design!.stations;
+    return { cup, safety: design!.safety!, codes: design!.problems.map(({ code }) => code) };
+  }
+
+  it('is not fit to drink from where the last sample held E. coli, and says so with the count', async () => {
+    const { cup, safety, codes } = await cupOf({ portions: ['S001,W1,plates,100,1,,23,,'] });
+    expect(cup).toBe('short');
+    expect(safety.mayDrink).toBe('no');
+    expect(safety.waterTests.last).toMatchObject({ sign: 'equal', band: 'high' });
+    expect(codes).toContain('waterTests.found');
+  });
+
+  it('never holds on a sample that could not be read, nor on one of before hand-over', async () => {
+    for (const rows of [{ portions: ['S001,W1,tubes,100,1,-1,,,'] }, { tests: ['S001,W1,2027-02-28,tap,,7.1,24'] }]) {
+      const { cup, safety } = await cupOf(rows);
+      expect(['unknown', 'short', 'tight']).toContain(cup);
+      expect(safety.mayDrink).not.toBe('yes');
+    }
   });
 });

@@ -1,3 +1,4 @@
+import { defaultSettings, noSafety, type SiteFacts, unmeasuredSite } from '@eavewell/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -9,6 +10,7 @@ import {
 } from '../../packages/engine/src/water/chlorine/ctTables.ts';
 import {
   boilingPoint_C,
+  chlorineFinding,
   contactCt_mg_min_per_L,
   cryptosporidiumInactivation_log,
   doseOfStock_mg_per_L,
@@ -246,3 +248,45 @@ describe('boiling', () => {
     expect(boilingPoint_C(Number.NaN)).toBeNull();
   });
 });
+
+describe('what a site says of its chlorine', () => {
+  it('is told without a figure that is none, whatever stands in its facts', () => {
+    const figure = fc.constantFrom(
+      null,
+      0,
+      -0,
+      0.5,
+      7,
+      25,
+      60,
+      -1,
+      1e-300,
+      1e12,
+      1e300,
+      Number.NaN,
+      Infinity,
+      -Infinity,
+    );
+    const product = fc.constantFrom(null, 'bleach', 'calciumHypochlorite', 'chlorinatedLime', 'tablets', 'other');
+    const names = [
+      ...['active_fraction', 'stock_g_per_L', 'dose_mg_per_L', 'residual_mg_per_L', 'contact_min', 'baffling_fraction'],
+      ...['pH', 'waterTemperature_C', 'batch_L'],
+    ];
+    const figures = fc.tuple(...names.map(() => figure));
+    fc.assert(
+      fc.property(product, figures, (own, values) => {
+        const chlorination = { product: own, ...Object.fromEntries(names.map((name, i) => [name, values[i]!])) };
+        const site = { ...unmeasuredSite, siteId: 'S1', safety: { ...noSafety, chlorination } } as unknown as SiteFacts;
+        const { finding, problems, working } = chlorineFinding(site, defaultSettings);
+        return [finding, problems, working].every(isSound);
+      }),
+      settings,
+    );
+  });
+});
+
+/** Every number in it is one, however deep it lies. */
+function isSound(value: unknown): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  return typeof value !== 'object' || value === null || Object.values(value).every(isSound);
+}

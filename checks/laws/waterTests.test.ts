@@ -1,3 +1,4 @@
+import { noSafety, readIsoDay, type SiteFacts, unmeasuredSite } from '@eavewell/engine';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -15,6 +16,7 @@ import {
   samplesByBinomial_count,
   samplesForClaim_count,
   scatter_fraction,
+  waterTestsFinding,
 } from '../../packages/engine/src/water/waterTests/index.ts';
 import { anyPortion, somePortions } from './ranges/portions.ts';
 
@@ -244,3 +246,46 @@ describe('bands', () => {
       expect(combinedPriority(ecoliBand(count), inspectionBand(score, 10)!.band)).toBe(wanted);
   });
 });
+
+describe('what a site says of its samples', () => {
+  it('is told without a figure that is none, whatever stands in its facts', () => {
+    const figure = fc.constantFrom(null, 0, 0.5, 1, 5, 100, -1, 1e-300, 1e12, 1e300, Number.NaN, Infinity);
+    const known = figure.map((value) => value ?? 1);
+    const portion = fc.record({
+      kind: fc.constantFrom('tubes', 'plates'),
+      volume_mL: known,
+      portions_count: known,
+      positive_count: figure,
+      colonies_count: figure,
+      uncountable_count: known,
+      uncountableFrom_count: figure,
+    });
+    const test = fc.record({
+      testId: fc.constant('W1'),
+      takenOn: fc.constantFrom(readIsoDay('2026-01-01')!, readIsoDay('2026-02-01')!),
+      point: fc.constantFrom('tap', 'container', 'tank'),
+      portions: fc.array(portion, { maxLength: 3 }),
+    });
+    const walk = fc.record({
+      inspectedOn: fc.constant(readIsoDay('2026-01-01')!),
+      risks_count: known,
+      questions_count: known,
+      by: fc.constant(null),
+    });
+    const sites = fc.record({ tests: fc.array(test, { maxLength: 3 }), inspections: fc.array(walk, { maxLength: 2 }) });
+    fc.assert(
+      fc.property(sites, (own) => {
+        const site = { ...unmeasuredSite, siteId: 'S1', safety: { ...noSafety, ...own } } as unknown as SiteFacts;
+        const { finding, problems, working } = waterTestsFinding(site);
+        return [finding, problems, working].every(isSound);
+      }),
+      settings,
+    );
+  });
+});
+
+/** Every number in it is one, however deep it lies. */
+function isSound(value: unknown): boolean {
+  if (typeof value === 'number') return Number.isFinite(value);
+  return typeof value !== 'object' || value === null || Object.values(value).every(isSound);
+}

@@ -13,6 +13,7 @@ import * as storage from '../../packages/engine/src/water/storage/index.ts';
 import * as storm from '../../packages/engine/src/water/storm/index.ts';
 import * as treatment from '../../packages/engine/src/water/treatment/index.ts';
 import * as waterTests from '../../packages/engine/src/water/waterTests/index.ts';
+import * as wear from '../../packages/engine/src/water/wear/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
@@ -35,6 +36,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   treatment,
   waterTests,
   head,
+  wear,
   files: { dlyLines, readStationRain },
 };
 

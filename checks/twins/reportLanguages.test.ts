@@ -37,9 +37,11 @@ it('a report said again in Spanish is the report that is made in Spanish', async
         kept(siteReport(inSpanish(design), remedies, spanish, null)),
       );
       expect(siteReportIn(report, english, reported)).toEqual(report);
-      const short = kept(siteShort(site, inEnglish(design), remedies, english));
+      const short = kept(siteShort(site, inEnglish(design), remedies, english, facts.settings));
       const said = kept(siteSaid(design, remedies, faultAt));
-      expect(shortIn(short, said, spanish)).toEqual(kept(siteShort(site, inSpanish(design), remedies, spanish)));
+      expect(shortIn(short, said, spanish)).toEqual(
+        kept(siteShort(site, inSpanish(design), remedies, spanish, facts.settings)),
+      );
       expect(shortIn(short, said, english)).toEqual(short);
       sites++;
       doubts += Number(said.fault !== null);

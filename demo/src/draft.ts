@@ -23,7 +23,16 @@ export type LaterTable =
   | 'pipes'
   | 'storms'
   | 'stormCoefficients'
-  | 'shortRain';
+  | 'shortRain'
+  | 'treatmentUnits'
+  | 'cartridges'
+  | 'flowReadings'
+  | 'pressureTests'
+  | 'rawWater'
+  | 'waterTests'
+  | 'testPortions'
+  | 'inspections'
+  | 'chlorination';
 
 /** A programme while it is being made. */
 export interface DraftProgramme {

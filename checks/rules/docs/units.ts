@@ -96,10 +96,13 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   rationed: '1 on a day on which the tank was below its mark',
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
+  ratio: 'a plain quotient of two of a kind',
   shape: 'a plain number: the form of a distribution',
   futures: 'a count',
   rarity: 'a plain number: one chance by another',
   tier: 'a step of a scale, 0 to 3',
+  ratio: 'a plain number: how many times one is the other',
+  score: 'a plain number: risks of ten questions',
   spi: 'a plain number: standard deviations from the mean',
 };
 

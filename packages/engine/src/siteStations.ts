@@ -123,20 +123,20 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
 }
 
 /** What a treatment unit takes of the head is that of its own cartridges, where they are known. */
-function withUnitHead(site: SiteFacts, settings: DesignSettings): DesignSettings {
+export function withUnitHead(site: SiteFacts, settings: DesignSettings): DesignSettings {
   const own_m = unitHead_m(site, settings);
   return own_m === null ? settings : { ...settings, unitHead_m: own_m };
 }
 
 /** What people ask of all bodies of water on the day that asks for most: without what goes back through the treatment unit, which it adds itself. */
-function askedByPeople_L_per_day({ treatment }: SiteFacts, byTank: ReadonlyMap<string, number>): number | null {
+export function askedByPeople_L_per_day({ treatment }: SiteFacts, byTank: ReadonlyMap<string, number>): number | null {
   if (byTank.size === 0) return null;
   const asked = [...byTank.values()].reduce((sum, litres) => sum + litres, 0);
   return asked / (1 + backwashShare_fraction(treatment.units));
 }
 
 /** The least head that is left across the unit by gravity, where the way to the taps was measured. */
-function gravityHead_m(ways: readonly HeadFinding[] | null): number | null {
+export function gravityHead_m(ways: readonly Pick<HeadFinding, 'headLeft_m' | 'lossInUnit_m'>[] | null): number | null {
   const heads = (ways ?? []).map(({ headLeft_m, lossInUnit_m }) =>
     headLeft_m === null || lossInUnit_m === null ? null : headLeft_m + lossInUnit_m,
   );
@@ -144,7 +144,7 @@ function gravityHead_m(ways: readonly HeadFinding[] | null): number | null {
 }
 
 /** Samples, chlorine, barriers and risks. */
-function safetyOf(site: SiteFacts, settings: DesignSettings): Judged<SafetyFinding> {
+export function safetyOf(site: SiteFacts, settings: DesignSettings): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
   const chlorine = chlorineFinding(site, settings);
   const { altitude_m } = site.safety;
@@ -163,7 +163,11 @@ function safetyOf(site: SiteFacts, settings: DesignSettings): Judged<SafetyFindi
 }
 
 /** Water is not called fit to drink while what is known of the treatment unit could not be read. */
-function cupOf({ doubtsBeside }: SiteFacts, { judgeSafety }: DesignSettings, verdict: StationVerdict): StationVerdict {
+export function cupOf(
+  { doubtsBeside }: SiteFacts,
+  { judgeSafety }: DesignSettings,
+  verdict: StationVerdict,
+): StationVerdict {
   return verdict !== 'notJudged' && judgeSafety !== 'never' && doubtsBeside.treatment.length > 0 ? 'unknown' : verdict;
 }
 

@@ -18,7 +18,7 @@ import {
   workingInput,
 } from './kernel/index.ts';
 import { cappingAssumption, cappingCodes, classWithoutTarget, leansOnSource } from './siteAssumptions.ts';
-import { type DailyDemand, dailyDemand, demandOnDays_L, headcount } from './water/people/index.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L, demandWithBackwash, headcount } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
@@ -173,41 +173,14 @@ type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<Daily
 function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
   const lines: WorkingLine[] = [];
   const share = backwashShare_fraction(site.treatment.units);
-  const of = (people: number | null, working: WorkingLine[]) =>
-    withBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
+  const of: DemandBy = (people, working) =>
+    demandWithBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
   const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
-    if (people !== site.people) return of(people, working);
-    working.push(...lines);
-    return ofSite;
+    if (people === site.people) working.push(...lines);
+    return people === site.people ? ofSite : of(people, working);
   };
   return { ofSite, by };
-}
-
-/** What is asked of the tank where a share of the treated litres goes back through the treatment unit: so much more, of all that is asked. */
-function withBackwash(demand: Checked<DailyDemand>, share: number, working: WorkingLine[]): Checked<DailyDemand> {
-  if (!demand.ok || share === 0) return demand;
-  const { judged_L_per_day, other_L_per_day, judgedHighest_L_per_day, judgedByDay_L, otherByDay_L } = demand.value;
-  const times = 1 + share;
-  const value = {
-    judged_L_per_day: judged_L_per_day * times,
-    other_L_per_day: other_L_per_day * times,
-    judgedHighest_L_per_day: judgedHighest_L_per_day * times,
-    judgedByDay_L: judgedByDay_L.map((litres) => litres * times),
-    otherByDay_L: otherByDay_L.map((litres) => litres * times),
-  };
-  explain(working, {
-    code: 'people.backwash',
-    value: value.judged_L_per_day + value.other_L_per_day,
-    unit: 'L/day',
-    inputs: [
-      workingInput('judgedDemand', judged_L_per_day, 'L/day'),
-      workingInput('otherDemand', other_L_per_day, 'L/day'),
-      workingInput('backwash', share, 'fraction'),
-    ],
-    source: 'definition',
-  });
-  return { ...demand, value };
 }
 
 /** Who draws from one body of water, what they ask, and how much it can give. */
@@ -289,8 +262,7 @@ function groupWater(
     like !== undefined && isSameInflow(madeFrom, like.madeFrom)
       ? like.balance.inflow_L
       : siteInflow_L(rain.record, own, rainFactor, programme.yields);
-  const days = inflow_L.length;
-  const { firstDay } = rain.record;
+  const [days, { firstDay }] = [inflow_L.length, rain.record];
   const asked_L = (of: 'judged' | 'other') =>
     like !== undefined && like.madeFrom.rain === rain && isSameDemand(demand, like.madeFrom.demand, of)
       ? like.balance[`${of}_L`]

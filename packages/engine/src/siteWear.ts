@@ -56,26 +56,32 @@ type Water = NonNullable<ReturnType<typeof siteWater>>;
 function futures(site: SiteFacts, { rain, groups }: Water, drawn: DrawnYears, settings: Programme['settings']) {
   const pool = drawPool(rain);
   const rules = rulesOf(settings.dayOrder, groups[0]?.ration ?? null);
-  const tanks = groups.map((group) => ({ group, content_L: contentsOf(group, settings) }));
+  const tanks = groups.map((group) => ({
+    group,
+    content_L: contentsOf(group, settings),
+    otherIsAsked: group.otherDemand_L_per_day > 0,
+  }));
   const asked = askedFrom(site, groups, settings);
   return (future: number, from: DayIndex, days: number): DaysAhead => {
     const balances = asked(from, days);
     const years = yearsOf(rain, pool, drawn, future, from, days);
     const roof_L = new Float64Array(days);
     const secondSource_L = new Float64Array(days);
-    for (const [place, { group, content_L }] of tanks.entries()) {
+    for (const [place, { group, content_L, otherIsAsked }] of tanks.entries()) {
       const balance = { ...balances[place]!, inflow_L: inflowOf(group, years, days) };
       const startContent_L = Math.min(group.tankVolume_L, content_L(years[0]!));
       const { series } = dayByDay(balance, group.tankVolume_L, { ...rules, passes: 1, startContent_L }, true);
       const { judgedTaken_L, otherTaken_L } = series!;
-      const left_L = leftToSource_L(balance, judgedTaken_L);
-      for (let day = 0; day < days; day++) {
-        roof_L[day]! += judgedTaken_L[day]! + otherTaken_L[day]!;
-        secondSource_L[day]! += left_L[day]!;
-      }
+      addTo(roof_L, judgedTaken_L);
+      if (otherIsAsked) addTo(roof_L, otherTaken_L);
+      if (balance.covered !== undefined) addTo(secondSource_L, leftToSource_L(balance, judgedTaken_L));
     }
     return { roof_L, secondSource_L };
   };
+}
+
+function addTo(sum_L: Float64Array, more_L: Float64Array): void {
+  for (let day = 0; day < sum_L.length; day++) sum_L[day]! += more_L[day]!;
 }
 
 /** A stretch of a future, and the year of the record it is. */
@@ -129,32 +135,39 @@ function contentsOf(group: GroupWater, settings: Programme['settings']): (first:
   };
 }
 
-/** What is asked of each body of water from a day on, as people grow; worked out once for a day and as many days as were asked for. */
+/** What is asked of each body of water from a day on, as people grow; worked out once for a day, and anew only where more days are asked for. */
 function askedFrom(site: SiteFacts, groups: readonly GroupWater[], settings: Programme['settings']) {
   const { counted_people, design_people, grows } = headcount(site, settings);
   const { secondSource } = site;
   // Of the people counted, in the year of the count; what is asked of the tanks is that of the people of the design year.
   const counted = grows === null || !counted_people || !design_people ? 1 : counted_people / design_people;
-  const known = new Map<DayIndex, { readonly days: number; readonly balances: readonly Omit<Balance, 'inflow_L'>[] }>();
-  return (from: DayIndex, days: number) => {
-    const before = known.get(from);
-    if (before && before.days === days) return before.balances;
+  const known = new Map<DayIndex, { readonly days: number; readonly asked: readonly Omit<Balance, 'inflow_L'>[] }>();
+  const askedOn = (from: DayIndex, days: number) => {
     const askedIn_year = grows?.countYear ?? calendarDay(from).year;
+    const growth = grows?.growthFraction_per_year ?? 0;
     const ahead_L = (byDay_L: Float64Array) =>
       askedAhead_L(
         byDay_L.map((litres) => litres * counted),
         askedIn_year,
-        grows?.growthFraction_per_year ?? 0,
+        growth,
         from,
         days,
       );
     const covered = secondSource === null ? undefined : coveredDays(secondSource, from, days);
-    const balances = groups.map(({ madeFrom: { demand } }) => ({
+    return groups.map(({ madeFrom: { demand } }) => ({
       judged_L: ahead_L(demand.judgedByDay_L),
       other_L: ahead_L(demand.otherByDay_L),
       covered,
     }));
-    known.set(from, { days, balances });
-    return balances;
+  };
+  return (from: DayIndex, days: number) => {
+    const before = known.get(from);
+    const found = before !== undefined && before.days >= days ? before : { days, asked: askedOn(from, days) };
+    known.set(from, found);
+    return found.asked.map(({ judged_L, other_L, covered }) => ({
+      judged_L: judged_L.subarray(0, days),
+      other_L: other_L.subarray(0, days),
+      covered: covered?.subarray(0, days),
+    }));
   };
 }

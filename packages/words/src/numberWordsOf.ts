@@ -64,6 +64,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   '1_per_100mL': 'units.per_100mL',
   per_year: 'units.per_year',
   '1_per_year': 'units.per_year',
+  DALY_per_million_per_year: 'units.DALY_per_million_per_year',
   '1_per_m3': 'units.per_m3',
   '1_per_min': 'units.per_min',
   mg_per_L: 'units.mg_per_L',

@@ -23,7 +23,7 @@ describe('samples', () => {
   const said = (change: Partial<WaterTestsFinding>) => english.findings.waterTests(tests(change));
 
   it('say none before the bound, and a count with its range', () => {
-    expect(said({})).toMatch(/of 2 March 2026 at the tap, held no E\. coli: fewer than 3(\.0)? in 100 mL/);
+    expect(said({})).toMatch(/at the tap, of 2 March 2026, held no E\. coli: fewer than 3(\.0)? in 100 mL/);
     const equal = sample({ sign: 'equal', count_per_100mL: 15, low_per_100mL: 10.3, high_per_100mL: 21 });
     expect(said({ last: equal })).toMatch(/held 15 E\. coli in 100 mL, likely 10(\.3)? to 21\./);
     expect(said({ last: sample({ sign: 'more', count_per_100mL: 0, high_per_100mL: null }) })).toContain('more than 0');

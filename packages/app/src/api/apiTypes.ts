@@ -3068,7 +3068,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3081,8 +3081,8 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                    /** @description The gutter, the downpipe or the tank. */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                    /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
                     limit: number | null;
@@ -3314,7 +3314,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3327,8 +3327,8 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                    /** @description The gutter, the downpipe or the tank. */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                    /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
                     limit: number | null;
@@ -3699,7 +3699,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3754,7 +3754,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -4879,7 +4879,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -6208,7 +6208,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -6324,8 +6324,8 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                /** @description The gutter, the downpipe or the tank. */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
                 limit: number | null;
@@ -6467,8 +6467,8 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                /** @description The gutter, the downpipe or the tank. */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
                 limit: number | null;

@@ -88,7 +88,7 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const [found] = designSites([site], ready);
     const design = named(found!);
     const remedies = remediesOf(site, ready, design);
-    const short = siteShort(site, design, remedies, english);
+    const short = siteShort(site, design, remedies, english, ready.settings);
     const said = siteSaid(found!, remedies, faultAt);
     const { people } = design;
     const smallest = remedies && {

@@ -38,5 +38,5 @@ export const waterTestsSentences: Sentences<keyof typeof waterTestsProblems> = {
     }),
   'waterTests.inspection_none': (t) => says(t, 'waterTests.inspection_none'),
   'waterTests.inspection_contradicts': (t) =>
-    says(t, 'waterTests.inspection_contradicts', { risks: t.count('risks'), questions: t.count('questions') }),
+    says(t, 'waterTests.inspection_contradicts', { risks: t.text('risks'), questions: t.text('questions') }),
 };

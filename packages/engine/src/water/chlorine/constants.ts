@@ -89,3 +89,6 @@ export const virusesDie_C = 70;
 export const boil_min = 1;
 export const boilHigh_min = 3;
 export const boilHighFrom_m = 2000;
+
+/** No figure of chlorine is greater, or nearer to 0 without being 0, than its inverse [ratio]. Ours: far outside anything that is done. */
+export const largestFigure_ratio = 1e9;

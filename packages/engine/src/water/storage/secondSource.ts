@@ -37,9 +37,10 @@ export function coveredDays(source: Pick<SecondSourceFacts, 'months'>, firstDay:
  * @definition ours: docs/decisions/0097-second-source.md
  */
 export function leftToSource_L(
-  { judged_L, covered }: Pick<Balance, 'judged_L' | 'covered'>,
+  balance: Pick<Balance, 'judged_L' | 'covered'>,
   judgedTaken_L: Float64Array,
 ): Float64Array {
+  const { judged_L, covered } = balance;
   const byDay_L = new Float64Array(judged_L.length);
   if (covered === undefined) return byDay_L;
   for (let day = 0; day < byDay_L.length; day++) {

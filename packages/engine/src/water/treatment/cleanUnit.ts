@@ -6,6 +6,7 @@ import {
   unitFlow_L_per_min,
   unitResistance_per_m3,
 } from '../../kernel/index.ts';
+import { largest_factor } from './constants.ts';
 
 /** A clean set, by what its maker says. */
 export interface CleanUnit {
@@ -20,17 +21,13 @@ export interface CleanUnit {
 
 /** A figure one can reckon with: above 0, and not beyond all measure; null else. */
 export function usable(value: number | null | undefined): number | null {
-  return value !== null && value !== undefined && value >= smallest && value <= largest ? value : null;
+  return value !== null && value !== undefined && value >= 1 / largest_factor && value <= largest_factor ? value : null;
 }
 
 /** The same, or 0. */
 export function usableOrNone(value: number | null | undefined): number | null {
   return value === 0 ? 0 : usable(value);
 }
-
-/** No figure is larger, or nearer to 0 without being 0, as kernel/unusableFigures has it. */
-const largest = 1e9;
-const smallest = 1 / largest;
 
 /** What a clean set of this unit holds back. Where its flow is told in two ways, the lesser counts. */
 export function cleanUnit(figures: UnitFigures): CleanUnit {

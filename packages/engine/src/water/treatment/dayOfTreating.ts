@@ -2,7 +2,7 @@ import { min_per_h } from '../../kernel/index.ts';
 
 /** What backwash takes of what is treated and of the time. */
 export interface Backwash {
-  /** Share of the treated litres that go back through the membranes, 0 to under 1. */
+  /** Litres that go back through the membranes ÷ litres people get, 0 or more. */
   readonly backwash_fraction: number;
   /** Time of a day it takes, in which nothing is treated. */
   readonly backwash_min_per_day: number;
@@ -16,7 +16,7 @@ export interface Backwash {
  * @param backwash - share of the litres [fraction] and time of a day [min/day] that backwash takes
  * @returns hours a day [h/day], more than 24 where a day is not enough; 0 where nothing is asked; Infinity without a flow
  * @law never falls with the litres or the backwash, never rises with the flow
- * @definition litres ÷ (flow × (1 − share)) + time of backwash
+ * @definition litres × (1 + share) ÷ flow + time of backwash
  */
 export function hoursNeeded_h_per_day(litres_L_per_day: number, flow_L_per_min: number, backwash: Backwash): number {
   if (litres_L_per_day <= 0) return 0;
@@ -33,7 +33,7 @@ export function hoursNeeded_h_per_day(litres_L_per_day: number, flow_L_per_min: 
  * @param backwash - share of the litres [fraction] and time of a day [min/day] that backwash takes
  * @returns litres for people [L/day]
  * @law never falls with hours or flow, never rises with backwash
- * @definition flow × (1 − share) × (hours − time of backwash)
+ * @definition flow ÷ (1 + share) × (hours − time of backwash)
  */
 export function litresPossible_L_per_day(hours_h_per_day: number, flow_L_per_min: number, backwash: Backwash): number {
   const treating_min = Math.max(0, hours_h_per_day * min_per_h - backwash.backwash_min_per_day);
@@ -44,15 +44,14 @@ export function litresPossible_L_per_day(hours_h_per_day: number, flow_L_per_min
  * How many litres go through the unit so that people get so many?
  *
  * @param litres_L_per_day - litres that people get [L/day], 0 or more
- * @param backwash_fraction - share of the treated litres that go back through the membranes [fraction], 0 to under 1
- * @returns litres treated [L/day]; Infinity where all go back
- * @definition litres ÷ (1 − share)
+ * @param backwash_fraction - litres that go back through the membranes ÷ litres people get [fraction], 0 or more
+ * @returns litres treated [L/day]
+ * @definition litres × (1 + share): docs/decisions/0211-backwash-is-asked-of-the-tank.md
  * @example
- * treatedLitres_L_per_day(900, 0.1) // → 1000
+ * treatedLitres_L_per_day(1000, 0.1) // → 1100
  */
 export function treatedLitres_L_per_day(litres_L_per_day: number, backwash_fraction: number): number {
-  if (litres_L_per_day <= 0) return 0;
-  return backwash_fraction >= 1 ? Infinity : litres_L_per_day / (1 - backwash_fraction);
+  return litres_L_per_day * (1 + backwash_fraction);
 }
 
 /**
@@ -76,5 +75,5 @@ export function membraneArea_m2(
 
 /** What is left of a flow for people once backwash has had its share. */
 function usefulFlow_L_per_min(flow_L_per_min: number, { backwash_fraction }: Backwash): number {
-  return flow_L_per_min * Math.max(0, 1 - backwash_fraction);
+  return flow_L_per_min / (1 + backwash_fraction);
 }

@@ -120,10 +120,9 @@ function flowFigures(by: Driving, { clean, now, worn }: FlowsOfUnit, figures: Un
 }
 
 function askedFigures({ litres_L_per_day, backwash: { backwash_fraction, backwash_min_per_day } }: AskedOfUnit) {
-  const treated = treatedLitres_L_per_day(litres_L_per_day, backwash_fraction);
   return {
     asked_L_per_day: litres_L_per_day,
-    treated_L_per_day: treated === Infinity ? null : treated,
+    treated_L_per_day: treatedLitres_L_per_day(litres_L_per_day, backwash_fraction),
     backwash_min_per_day,
   };
 }

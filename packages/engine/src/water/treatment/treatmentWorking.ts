@@ -77,17 +77,14 @@ function longest(peaks: readonly PeakFinding[], wait: (peak: PeakFinding) => num
   return waits.length === 0 || waits.includes(null) ? null : Math.max(...waits.map((one) => one!));
 }
 
-/** Resistance, what drives the water, and the flows. */
-function flowLines({ finding: f, given, figures, clean, flows }: TreatmentWorked, line: Line): void {
-  const { settings } = given;
-  const water = workingInput('waterTemperature', settings.waterTemperature_C, 'C');
-  const unit = workingInput('unit', f.serial ?? '', 'text');
+/** Of a clean set. */
+function resistanceLine({ finding: f, figures, clean }: TreatmentWorked, line: Line): void {
   line(
     'treatment.resistance',
     clean.clean_per_m3,
     '1/m3',
     [
-      unit,
+      workingInput('unit', f.serial ?? '', 'text'),
       known('ratedFlow', figures.ratedFlow_L_per_h, 'L/h'),
       known('ratedPressure', clean.ratedPressure_kPa, 'kPa'),
       known('membraneArea', figures.membraneArea_m2, 'm2'),
@@ -95,6 +92,13 @@ function flowLines({ finding: f, given, figures, clean, flows }: TreatmentWorked
     ],
     darcy,
   );
+}
+
+/** What drives the water, and the flows. */
+function flowLines(worked: TreatmentWorked, line: Line): void {
+  resistanceLine(worked, line);
+  const { finding: f, given, figures, flows } = worked;
+  const water = workingInput('waterTemperature', given.settings.waterTemperature_C, 'C');
   if (flows === null) return;
   const pressure = known('pressure', f.pressure_kPa, 'kPa');
   line('treatment.pressure', f.pressure_kPa, 'kPa', [

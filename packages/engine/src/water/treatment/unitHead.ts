@@ -11,7 +11,7 @@ import { unitsInUse } from './unitsInUse.ts';
 /**
  * What head do the treatment units of a site take at the flow of all its taps, clean? Several share the flow; the one that takes most is told.
  *
- * @param site - the site's facts
+ * @param site - the site's facts: its units and its taps [count]
  * @param settings - temperature of the water [C], flow of a tap [L/min]
  * @returns the head [m]; null where a unit or the taps are not known
  * @law rises with the taps, falls with the warmth of the water

@@ -17,6 +17,7 @@ export const scatterBelow_fraction = 0.05;
 export const leastPortion_mL = 1e-6;
 export const mostPortion_mL = 1e6;
 export const mostCounted_count = 1e6;
+export const mostUncountable_count = 1000;
 
 /** Standard errors from a count to the limits that Jarvis and others print [number]. Source: jarvis-2010, tables 1 and 2: reproduced by 2, not by 1.96. */
 export const jarvisErrors_factor = 2;

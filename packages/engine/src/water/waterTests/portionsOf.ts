@@ -1,4 +1,5 @@
 import type { TestPortion } from '../../kernel/index.ts';
+import { mostUncountable_count } from './constants.ts';
 import { type Portion, portionFault } from './portion.ts';
 
 /** The portions of a sample as they can be reckoned with, and those that cannot. */
@@ -21,6 +22,9 @@ export function portionsOf(rows: readonly TestPortion[]): PortionsRead {
 
 function portionsOfRow(row: TestPortion): readonly Portion[] | null {
   const { volume_mL, portions_count, positive_count, colonies_count, uncountable_count, uncountableFrom_count } = row;
+  const isCounted = Number.isInteger(portions_count) && portions_count >= 0;
+  const isUncounted = Number.isInteger(uncountable_count) && uncountable_count >= 0;
+  if (!isCounted || !isUncounted || uncountable_count > mostUncountable_count) return null;
   if (row.kind === 'tubes') {
     if (positive_count === null || colonies_count !== null || uncountable_count > 0) return null;
     return [{ kind: 'wells', volume_mL, wells_count: portions_count, positive_count }];

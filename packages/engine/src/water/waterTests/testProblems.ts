@@ -47,7 +47,12 @@ function columnOf({ kind, uncountable_count, uncountableFrom_count }: TestPortio
 }
 
 function factsOf(testId: string, { kind, volume_mL }: TestPortion): Facts {
-  return { test: testId, kind, volume_mL };
+  return { test: testId, kind, volume_mL: toldFigure(volume_mL) };
+}
+
+/** A figure as a problem tells it; one that is none as the text it would be. */
+export function toldFigure(value: number): number | string {
+  return Number.isFinite(value) ? value : String(value);
 }
 
 function foundIn(siteId: string, { finding, estimate }: TestRead): readonly Problem[] {

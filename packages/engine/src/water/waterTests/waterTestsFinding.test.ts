@@ -126,6 +126,20 @@ describe('waterTestsFinding', () => {
     expect(codes(tests)).toEqual(['waterTests.found']);
   });
 
+  it('does not let a clean tap hide a container that was not and was not looked at again', () => {
+    const home = sample('home', '2026-02-01', [plates(100, 1, 4)], 'container');
+    const tap = (on: string) => sample(on, on, clean);
+    expect(found([home, tap('2026-03-01'), tap('2026-04-01')])).toMatchObject({
+      last: { testId: 'home' },
+      clean_count: 0,
+    });
+    const again = sample('again', '2026-03-15', clean, 'container');
+    expect(found([home, tap('2026-03-01'), again, tap('2026-04-01')])).toMatchObject({
+      last: { testId: '2026-04-01', sign: 'less' },
+      clean_count: 3,
+    });
+  });
+
   it('counts clean ones in a row since the last that was not', () => {
     const row = ['02', '03', '04', '05'].map((month) => sample(month, `2026-${month}-01`, clean));
     expect(found(row).clean_count).toBe(4);

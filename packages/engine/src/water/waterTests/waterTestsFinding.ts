@@ -10,11 +10,15 @@ import {
 import { combinedPriority, inspectionBand } from './bands.ts';
 import { meanWhenClean_per_sample, samplesForClaim_count } from './cleanSamples.ts';
 import { type TestRead, testFinding } from './testFinding.ts';
-import { testProblems } from './testProblems.ts';
+import { testProblems, toldFigure } from './testProblems.ts';
 import { waterTestsWorking } from './waterTestsWorking.ts';
 
+/** The same for every site, so worked out once. */
+const cleanWanted_count = /* @__PURE__ */ samplesForClaim_count(0);
+
 /**
- * What do the samples and the walks at a site say? Samples of tap and container since hand-over count; of those of one day the worst.
+ * What do the samples and the walks at a site say? Samples of tap and container since hand-over count: the last of each, of those of
+ * one day the worst, and of the two the worse.
  *
  * @param site - the site's facts: samples with their portions [mL] and counts, inspections, the day of hand-over
  * @returns what each sample holds [per 100 mL] and what they say together; null where there is neither sample nor walk
@@ -39,13 +43,13 @@ export function waterTestsFinding(site: SiteFacts): Judged<WaterTestsFinding> {
   const last = lastOf(counting);
   const walks = inspections.map(walkOf);
   const inspection = walks.findLast((walk) => walk !== null) ?? null;
-  const clean_count = cleanInARow(counting);
+  const clean_count = last?.estimate?.reach === 'below' ? cleanInARow(counting) : 0;
   const found: WaterTestsFinding = {
     tests: read.map(({ finding }) => finding),
     last: last?.finding ?? null,
     clean_count,
     cleanBelow_per_100mL: clean_count > 0 ? meanWhenClean_per_sample(clean_count) : null,
-    cleanWanted_count: samplesForClaim_count(0),
+    cleanWanted_count,
     inspection,
     priority: combinedPriority(last?.finding.band ?? null, inspection?.band ?? null),
   };
@@ -68,14 +72,24 @@ function isCounted({ finding }: TestRead): boolean {
   );
 }
 
-/** The last; of several on one day the one that is worst. */
+/** The last at the tap and the last in a container, of several on one day the worst; and of the two points the worse. */
 function lastOf(counting: readonly TestRead[]): TestRead | null {
-  const day = counting.at(-1)?.finding.takenOn;
-  const ofDay = counting.filter(({ finding }) => finding.takenOn === day);
-  return ofDay.reduce<TestRead | null>(
-    (worst, one) => (worst !== null && badness(worst) >= badness(one) ? worst : one),
-    null,
-  );
+  const ofPoints = (['tap', 'container'] as const).map((point) => {
+    const there = counting.filter(({ finding }) => finding.point === point);
+    const day = there.at(-1)?.finding.takenOn;
+    return worstOf(there.filter(({ finding }) => finding.takenOn === day));
+  });
+  return worstOf(ofPoints.filter((one) => one !== null));
+}
+
+/** The worst; of equally bad ones the later. */
+function worstOf(read: readonly TestRead[]): TestRead | null {
+  return read.reduce<TestRead | null>((worst, one) => (worst === null || isWorse(one, worst) ? one : worst), null);
+}
+
+function isWorse(one: TestRead, than: TestRead): boolean {
+  const [own, other] = [badness(one), badness(than)];
+  return own > other || (own === other && one.finding.takenOn > than.finding.takenOn);
 }
 
 /** Found before not found, and more before less; where nothing bounds a count it is the worst there is. */
@@ -103,7 +117,7 @@ function walkProblems({ siteId }: SiteFacts, faulty: readonly InspectionFacts[])
     engineProblem(
       'waterTests.inspection_contradicts',
       { file: 'inspections.csv', siteId, column: 'risks' },
-      { risks: risks_count, questions: questions_count },
+      { risks: toldFigure(risks_count), questions: toldFigure(questions_count) },
     ),
   );
 }

@@ -68,7 +68,7 @@ export function growthOfLoad(rating: CartridgeRating): number | null {
  * @param temperature_C - temperature of the water [C], 0 to 40
  * @returns resistance ÷ clean resistance [ratio]; under 1 where even a clean set passes less
  * @law never falls with the temperature or the working pressure
- * @source darcy-weisbach, flow through a filter in proportion to pressure ÷ (viscosity × resistance), Darcy's law (from memory); iapws-sr6-08, equation for viscosity
+ * @source darcy-1856, flow in proportion to pressure ÷ (viscosity × resistance) (from memory); iapws-sr6-08, equation for viscosity
  * @example
  * mostResistance_ratio({ cleanFlow_L_per_h: 300, lowestFlow_L_per_h: 100, ratedPressure_kPa: 50, workingPressure_kPa: 25 }, 20) // → 1.5
  */
@@ -85,7 +85,7 @@ export function mostResistance_ratio(flow: FlowRating, temperature_C: number): n
  * @param temperature_C - temperature of the water then [C], 0 to 40
  * @returns resistance ÷ clean resistance [ratio]; under 1 where more flowed than a clean set is rated for
  * @law falls as the flow read rises
- * @source darcy-weisbach, flow through a filter in proportion to pressure ÷ (viscosity × resistance), Darcy's law (from memory); iapws-sr6-08, equation for viscosity
+ * @source darcy-1856, flow in proportion to pressure ÷ (viscosity × resistance) (from memory); iapws-sr6-08, equation for viscosity
  * @example
  * resistanceRead_ratio({ cleanFlow_L_per_h: 300, ratedPressure_kPa: 50 }, 100, 50, 20) // → 3
  */
@@ -107,7 +107,7 @@ export function resistanceRead_ratio(
  * @param resistance_ratio - resistance ÷ clean resistance [ratio], above 0
  * @returns flow of the set [L/h]
  * @law never rises with the resistance, never falls with pressure or temperature
- * @source darcy-weisbach, flow through a filter in proportion to pressure ÷ (viscosity × resistance), Darcy's law (from memory); iapws-sr6-08, equation for viscosity
+ * @source darcy-1856, flow in proportion to pressure ÷ (viscosity × resistance) (from memory); iapws-sr6-08, equation for viscosity
  * @example
  * flowAtResistance_L_per_h({ cleanFlow_L_per_h: 300, ratedPressure_kPa: 50 }, 25, 20, 3) // → 50
  */

@@ -34,3 +34,13 @@ export const lateShare_fraction = 0.9;
 
 /** So many days of a future are led through at a time [day]. Ours: about a year. */
 export const stretch_days = 365;
+
+/** A bar [kPa]: by definition. Source: nist-sp811, appendix B.8. */
+export const kPa_per_bar = 100;
+
+/** No rating is larger, or smaller without being 0 [any unit, as a count of it]. Ours: far outside anything that is built. */
+export const largestFigure_count = 1e12;
+export const smallestFigure_count = 1e-6;
+
+/** Days before and after 1970 that a date can be [day]. Ours: some five hundred years. */
+export const farthest_days = 2e5;

@@ -9,6 +9,7 @@ import {
   type UnitFigures,
 } from '../../kernel/index.ts';
 import type { CartridgeRating, FlowRating } from './cartridgeRating.ts';
+import { kPa_per_bar, largestFigure_count, smallestFigure_count } from './constants.ts';
 import type { WearSite } from './setsOf.ts';
 import type { SiteTurbidity } from './siteFouling.ts';
 
@@ -23,8 +24,6 @@ export interface SetRating {
   readonly unknownBy: EngineProblemCode | null;
   readonly problems: readonly Problem[];
 }
-
-const kPa_per_bar = 100;
 
 /** What is known of a unit's rating and of the turbidity at its site, with what is missing. */
 export function ratingOf(site: WearSite, unit: TreatmentUnitFacts, settings: DesignSettings): SetRating {
@@ -66,8 +65,8 @@ export function ratingOf(site: WearSite, unit: TreatmentUnitFacts, settings: Des
 }
 
 /** A figure one can reckon with; null else. */
-function usable(value: number | null | undefined, least = Number.MIN_VALUE): number | null {
-  return value !== null && value !== undefined && value >= least && value < Infinity ? value : null;
+function usable(value: number | null | undefined, least = smallestFigure_count): number | null {
+  return value !== null && value !== undefined && value >= least && value <= largestFigure_count ? value : null;
 }
 
 /**

@@ -9,8 +9,13 @@ import {
   type TreatmentUnitFacts,
 } from '../../kernel/index.ts';
 import { type FlowRating, resistanceRead_ratio } from './cartridgeRating.ts';
-import { pressureNotRead_fraction, temperatureNotRead_fraction } from './constants.ts';
-import type { SetsOf, WearSite } from './setsOf.ts';
+import {
+  largestFigure_count,
+  pressureNotRead_fraction,
+  smallestFigure_count,
+  temperatureNotRead_fraction,
+} from './constants.ts';
+import { dayOrNull, type SetsOf, type WearSite } from './setsOf.ts';
 import type { SiteReading } from './siteFouling.ts';
 
 /** Litres that passed a set, by the water they came from. */
@@ -44,8 +49,8 @@ interface ReadingsGiven {
 export function readingsOf(given: ReadingsGiven): ReadingsOf {
   const { site, unit, flow, sets } = given;
   const isOnly = site.treatment.units.length === 1;
-  const own = site.treatment.flowReadings.filter(({ unitSerial }) =>
-    unitSerial === null ? isOnly : unitSerial === unit.serial,
+  const own = site.treatment.flowReadings.filter(
+    (reading) => (reading.unitSerial === null ? isOnly : reading.unitSerial === unit.serial) && isUsable(reading),
   );
   const problems: Problem[] = [];
   const tell = (code: 'wear.meter_backwards' | 'wear.reading_before_set' | 'wear.readings_not_used', facts: object) =>
@@ -75,6 +80,14 @@ export function readingsOf(given: ReadingsGiven): ReadingsOf {
   }
   if (flow === null && own.length > 0) tell('wear.readings_not_used', { count: own.length });
   return { readings, metered, problems };
+}
+
+/** Can one reckon with it? What a table may hold always is so. */
+function isUsable({ readOn, flow_L_per_h, pressure_kPa, passed_L }: FlowReading): boolean {
+  const isMeasure = (value: number | null, least: number) =>
+    value === null || (value >= least && value <= largestFigure_count);
+  const isPositive = isMeasure(flow_L_per_h, smallestFigure_count) && isMeasure(pressure_kPa, smallestFigure_count);
+  return dayOrNull(readOn) !== null && isPositive && isMeasure(passed_L, 0);
 }
 
 /** What a meter counted, parted as the balance has it. */

@@ -1,4 +1,5 @@
 import type { DayIndex, SiteFacts, TreatmentUnitFacts } from '../../kernel/index.ts';
+import { farthest_days } from './constants.ts';
 
 /** What wear is worked out from of a site. */
 export type WearSite = Pick<SiteFacts, 'siteId' | 'treatment' | 'secondSource' | 'handOverDay'>;
@@ -20,13 +21,18 @@ export function setsOf(site: WearSite, unit: TreatmentUnitFacts): SetsOf {
     unitSerial === null ? isOnly : unitSerial === unit.serial,
   );
   const inIt = own.filter(({ removedOn }) => removedOn === null);
-  const begun = unit.installedOn ?? site.handOverDay;
-  const changes = own.flatMap(({ installedOn }) => (installedOn === null ? [] : [installedOn]));
-  const ofNow = inIt.flatMap(({ installedOn }) => (installedOn === null ? [] : [installedOn]));
+  const begun = dayOrNull(unit.installedOn ?? site.handOverDay);
+  const changes = own.flatMap(({ installedOn }) => dayOrNull(installedOn) ?? []);
+  const ofNow = inIt.flatMap(({ installedOn }) => dayOrNull(installedOn) ?? []);
   const setSince = inIt.length > 0 ? latest(ofNow) : own.length > 0 ? null : begun;
   const days = [...changes, ...(begun === null ? [] : [begun])];
   const since = [...new Set(days)].sort((a, b) => a - b);
   return { since, setSince };
+}
+
+/** A day one can reckon with; null else. */
+export function dayOrNull(day: DayIndex | null): DayIndex | null {
+  return day !== null && Number.isInteger(day) && Math.abs(day) <= farthest_days ? day : null;
 }
 
 function latest(days: readonly DayIndex[]): DayIndex | null {

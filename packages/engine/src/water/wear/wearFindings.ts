@@ -13,12 +13,12 @@ import {
   type WearFinding,
   type WorkingLine,
 } from '../../kernel/index.ts';
-import { growthOfLoad } from './cartridgeRating.ts';
+import { type CartridgeRating, growthOfLoad } from './cartridgeRating.ts';
 import { disagrees_count, lookAhead_years, pastFutures_count } from './constants.ts';
 import { foulingSpread } from './foulingSpread.ts';
 import { ratingOf } from './ratingOf.ts';
 import { type PassedLitres, type ReadingsOf, readingsOf } from './readingsOf.ts';
-import { setsOf, type WearSite } from './setsOf.ts';
+import { type SetsOf, setsOf, type WearSite } from './setsOf.ts';
 import { type SiteFouling, type SiteReading, type SiteTurbidity, siteFouling, turbidityAt_NTU } from './siteFouling.ts';
 import { type DaysAhead, type PassedSoFar, type WearRange, wearFutures, wearRange } from './wearFutures.ts';
 import { wearWorking } from './wearWorking.ts';
@@ -98,65 +98,84 @@ interface UnitWear {
 }
 
 function unitWear(given: WearGiven, unit: TreatmentUnitFacts, units: number): UnitWear {
-  const { site, settings, today, futureOf } = given;
-  const { siteId } = site;
+  const { site, settings, futureOf } = given;
   const known = ratingOf(site, unit, settings);
   const sets = setsOf(site, unit);
   const problems = [...known.problems];
-  if (sets.setSince === null)
-    problems.push(engineProblem('wear.set_day_unknown', { file: 'cartridges.csv', siteId }, { unit: unit.serial }));
-  const bare = {
-    ...{ serial: unit.serial, partId: unit.partId, setSince: sets.setSince },
-    ...{ endsOn: null, litres_L: null, passedSoFar_L: null, endsBy_fraction: noEnds },
-    fouling_ratio: foulingSpread(siteFouling(unrated, known.turbidity, [], settings.foulingSpread_fraction)),
-    readings_count: 0,
-    futures_count: 0,
-  };
+  if (sets.setSince === null) {
+    const place = { file: 'cartridges.csv', siteId: site.siteId };
+    problems.push(engineProblem('wear.set_day_unknown', place, { unit: unit.serial }));
+  }
   const { rating } = known;
   if (futureOf === null || rating === null || known.problems.some(({ code }) => code === 'wear.temperature')) {
     const unknownBy = futureOf === null ? 'wear.water_unknown' : known.unknownBy;
-    return { finding: { ...bare, unknownBy }, problems, working: [] };
+    return { finding: { ...bareFinding(given, unit, sets.setSince), unknownBy }, problems, working: [] };
   }
   const ofUnit = (future: number, from: DayIndex, days: number) => shareOf(futureOf(future, from, days), units);
+  return runUnit(given, unit, { ...known, rating, sets, ofUnit, units, problems });
+}
+
+/** A finding that says nothing yet, with what is believed before any reading. */
+function bareFinding({ settings }: WearGiven, unit: TreatmentUnitFacts, setSince: DayIndex | null): WearFinding {
+  const before = siteFouling(
+    unrated,
+    { roof_NTU_range: { low: 0, high: 0 }, source_NTU_range: null },
+    [],
+    settings.foulingSpread_fraction,
+  );
+  return {
+    ...{ serial: unit.serial, partId: unit.partId, setSince, unknownBy: null, endsOn: null, litres_L: null },
+    ...{ passedSoFar_L: null, endsBy_fraction: noEnds, fouling_ratio: foulingSpread(before) },
+    readings_count: 0,
+    futures_count: 0,
+  };
+}
+
+/** What is known of a unit before its futures are run. */
+interface UnitKnown {
+  readonly rating: CartridgeRating;
+  readonly turbidity: SiteTurbidity;
+  readonly isSourceUnknown: boolean;
+  readonly unknownBy: EngineProblemCode | null;
+  readonly sets: SetsOf;
+  readonly ofUnit: UnitFuture;
+  readonly units: number;
+  readonly problems: Problem[];
+}
+
+/** Readings, fouling, futures, dates. */
+function runUnit(given: WearGiven, unit: TreatmentUnitFacts, known: UnitKnown): UnitWear {
+  const { site, settings, today } = given;
+  const { rating, turbidity, sets, ofUnit, units, problems } = known;
   const passedBetween = (from: DayIndex, to: DayIndex) => meanPassed(ofUnit, from, to);
-  const { flow } = rating;
-  const pressure_kPa = given.pressure_kPa ?? flow?.ratedPressure_kPa ?? 1;
-  const hasPressure = unit.figures?.ratedPressure_kPa != null;
-  const read = readingsOf({
-    ...{ site, settings, unit, pressure_kPa, sets, passedBetween },
-    flow: hasPressure ? flow : null,
-  });
+  const pressure_kPa = given.pressure_kPa ?? rating.flow?.ratedPressure_kPa ?? 1;
+  const flow = (unit.figures?.ratedPressure_kPa ?? null) === null ? null : rating.flow;
+  const read = readingsOf({ site, settings, unit, flow, pressure_kPa, sets, passedBetween });
   problems.push(...read.problems);
-  const fouling = siteFouling(rating, known.turbidity, read.readings, settings.foulingSpread_fraction);
+  const fouling = siteFouling(rating, turbidity, read.readings, settings.foulingSpread_fraction);
   const begin = beginningOf(sets.setSince, read, today);
-  const range = rangeOf(given, { ...known, rating, fouling, begin, ofUnit });
-  const soFar = passedTill(begin, today, passedBetween);
+  const range = rangeOf(given, { rating, turbidity, fouling, begin, ofUnit, isSourceUnknown: known.isSourceUnknown });
   const isSourceUnknown = known.isSourceUnknown && range.hasSourceWater;
   if (isSourceUnknown) problems.push(sourceUnknown(site, unit));
-  const unknownBy: EngineProblemCode | null =
-    known.unknownBy ??
-    (isSourceUnknown ? 'wear.source_turbidity_unknown' : sets.setSince === null ? 'wear.set_day_unknown' : null);
+  const dayUnknown = sets.setSince === null ? 'wear.set_day_unknown' : null;
+  const unknownBy = known.unknownBy ?? (isSourceUnknown ? 'wear.source_turbidity_unknown' : dayUnknown);
   const ends = spreadOf(range, begin.day);
-  const isDated = unknownBy === null;
+  const hasLitres = unknownBy === null || unknownBy === 'wear.set_day_unknown';
   const finding: WearFinding = {
-    ...bare,
+    ...bareFinding(given, unit, sets.setSince),
     unknownBy,
-    endsOn: isDated ? ends.endsOn : null,
-    litres_L: isDated || unknownBy === 'wear.set_day_unknown' ? ends.litres_L : null,
-    passedSoFar_L: soFar,
-    endsBy_fraction: isDated || unknownBy === 'wear.set_day_unknown' ? range.endsBy_fraction : noEnds,
+    endsOn: unknownBy === null ? ends.endsOn : null,
+    litres_L: hasLitres ? ends.litres_L : null,
+    passedSoFar_L: sets.setSince === null ? null : passedTill(begin, today, passedBetween),
+    endsBy_fraction: hasLitres ? range.endsBy_fraction : noEnds,
     fouling_ratio: foulingSpread(fouling),
     readings_count: read.readings.length,
     futures_count: settings.futures,
   };
-  const problemsTold = unknownBy === null ? problems : problems.map((problem) => withLatest(problem, ends.endsOn.p90));
-  problemsTold.push(...toldOf(given, unit, finding, { range, fouling, ends, read, known: { ...known, rating } }));
-  const working = wearWorking(finding, {
-    ...{ unit, settings, rating, begin, range },
-    turbidity: known.turbidity,
-    units,
-  });
-  return { finding, problems: problemsTold, working };
+  const told = unknownBy === null ? problems : problems.map((problem) => withLatest(problem, ends.endsOn.p90));
+  const more = toldOf(given, unit, finding, { range, fouling, read, rating, turbidity });
+  const working = wearWorking(finding, { unit, settings, rating, turbidity, units });
+  return { finding, problems: [...told, ...more], working };
 }
 
 const unrated = { ratedLitres_L: 1, ratedTurbidity_NTU: null, flow: null, ageLimit_days: Infinity };
@@ -215,22 +234,26 @@ function passedTill(
 }
 
 interface RangeGiven {
-  readonly rating: NonNullable<ReturnType<typeof ratingOf>['rating']>;
+  readonly rating: CartridgeRating;
   readonly turbidity: SiteTurbidity;
   readonly fouling: SiteFouling;
   readonly begin: Beginning;
   readonly ofUnit: UnitFuture;
+  readonly isSourceUnknown: boolean;
 }
 
 /** Many futures of one set. */
-function rangeOf({ site, settings, today }: WearGiven, { rating, turbidity, fouling, begin, ofUnit }: RangeGiven) {
+function rangeOf(
+  { site, settings, today }: WearGiven,
+  { rating, turbidity, fouling, begin, ofUnit, isSourceUnknown }: RangeGiven,
+) {
   let hasSourceWater = begin.secondSource_L > 0;
   const days = Math.ceil(lookAhead_years * meanYear_days);
   const futures = wearFutures({
     ...{ rating, soFar: begin, turbidity, fouling },
     futureOf: (future, count) => {
       const ahead = ofUnit(future, begin.day, count);
-      hasSourceWater ||= ahead.secondSource_L.some((litres) => litres > 0);
+      hasSourceWater ||= isSourceUnknown && ahead.secondSource_L.some((litres) => litres > 0);
       return ahead;
     },
     temperature_C: new Float64Array(days).fill(settings.waterTemperature_C),
@@ -260,9 +283,9 @@ function sourceUnknown({ siteId, secondSource }: WearSite, { serial }: Treatment
 interface Told {
   readonly range: WearRange & { readonly days: number };
   readonly fouling: SiteFouling;
-  readonly ends: { readonly endsOn: Spread };
   readonly read: ReadingsOf;
-  readonly known: { readonly rating: RangeGiven['rating']; readonly turbidity: SiteTurbidity };
+  readonly rating: CartridgeRating;
+  readonly turbidity: SiteTurbidity;
 }
 
 /** What is worth telling of a finding: overdue, beyond what is looked at, readings that disagree. */
@@ -276,7 +299,7 @@ function toldOf(
   const named = { unit: unit.serial };
   const problems: Problem[] = [];
   const { endsOn } = finding;
-  if (endsOn !== null && today !== null && endsOn.p50 <= today)
+  if (endsOn !== null && today !== null && endsOn.p50 < today)
     problems.push(engineProblem('wear.overdue', place, { ...named, days: today - endsOn.p50 }));
   if (endsOn !== null && told.range.late_days === null)
     problems.push(engineProblem('wear.beyond_sight', place, { ...named, years: lookAhead_years }));
@@ -295,13 +318,13 @@ function toldOf(
 /** Is a reading further from the middle of what is believed than its error explains? */
 function isFar(
   { roof_L, secondSource_L, resistance_ratio, error_fraction }: SiteReading,
-  { fouling, known }: Told,
+  { fouling, rating, turbidity }: Told,
 ): boolean {
-  const growth = growthOfLoad(known.rating);
+  const growth = growthOfLoad(rating);
   if (growth === null) return false;
   const heaviest = fouling.stretch_fraction.indexOf(Math.max(...fouling.stretch_fraction));
   const up = (heaviest + 1 / 2) / fouling.stretch_fraction.length;
-  const { roof_NTU_range, source_NTU_range } = known.turbidity;
+  const { roof_NTU_range, source_NTU_range } = turbidity;
   const source_NTU = source_NTU_range === null ? 0 : turbidityAt_NTU(source_NTU_range, up);
   const load = roof_L * turbidityAt_NTU(roof_NTU_range, up) + secondSource_L * source_NTU;
   const middle = foulingSpread({ stretch_fraction: Float64Array.of(1), beliefs: [fouling.beliefs[heaviest]!] }).p50;

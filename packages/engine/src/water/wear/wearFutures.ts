@@ -171,7 +171,8 @@ export interface WearRange {
  * @law early ≤ middle ≤ late
  * @source hyndman-fan-1996, definition 7
  */
-export function wearRange({ end_days, litres_L, ends }: WearFutures): WearRange {
+export function wearRange(futures: WearFutures): WearRange {
+  const { end_days, litres_L, ends } = futures;
   const at = (values: Float64Array, share: number) => {
     const value = quantileReordering(Float64Array.from(values), share);
     return value === Infinity ? null : value;
