@@ -179,6 +179,34 @@ describe('columns.json', () => {
     expect(near, JSON.stringify(values)).toHaveLength(1);
   });
 
+  // 1 in is 25.4 mm, 1 ft 0.3048 m and 1 lb 0.45359237 kg, all exact: NIST SP 811, appendix B.8 (from memory).
+  it('storms, falls and masses are read in inches an hour, inches a foot and pounds, and never without their unit', async () => {
+    const tables: Files = {
+      ...good,
+      'storms.csv': 'gaugeId,Return period,Rain intensity in/h\nG-east,20,6\n',
+      'gutters.csv': 'siteId,gutterId,roofId,Fall (in/ft)\nS001,G1,school,0.06\n',
+      'tanks.csv': 'siteId,tankId,nominal_L,Tank weight (lb)\nS001,T1,10000,400\n',
+    };
+    const matched = (units: readonly (string | null)[]) => {
+      const [intensity, fall, mass] = units.map((unit) => (unit === null ? {} : { unit }));
+      return withColumns(tables, {
+        'storms.csv': {
+          'Return period': 'returnPeriod_years',
+          'Rain intensity in/h': { column: 'intensity_mm_per_h', ...intensity },
+        },
+        'gutters.csv': { 'Fall (in/ft)': { column: 'fall_mm_per_m', ...fall } },
+        'tanks.csv': { 'Tank weight (lb)': { column: 'emptyMass_kg', ...mass } },
+      });
+    };
+    const { facts } = await readFiles(matched(['in/h', 'in/ft', 'lb']));
+    expect(facts.gauges[0]!.storms[0]!.intensity_mm_per_h).toBeCloseTo(152.4, 9);
+    expect(facts.sites[0]!.gutters[0]!.fall_mm_per_m).toBeCloseTo(5, 9);
+    expect(facts.sites[0]!.tanks[0]!.emptyMass_kg).toBeCloseTo(181.436948, 9);
+    const unsaid = await readFiles(matched([null, null, null]));
+    expect(unsaid.problems.filter(({ code }) => code === 'columns.unit_in_header')).toHaveLength(3);
+    expect(unsaid.facts.sites.every(({ doubts }) => doubts.length > 0)).toBe(true);
+  });
+
   it('a value that is out of range in its own unit is shown in both', async () => {
     const files = changed('roofs.csv', 'S001,school,24,', 'S001,school,24000,');
     const read = await readFiles(withColumns(files, { 'roofs.csv': { length_m: { column: 'length_m', unit: 'ft' } } }));

@@ -223,6 +223,42 @@ describe('storms that cannot be used', () => {
   });
 });
 
+describe('short rain out of the order of time', () => {
+  // One shower in six rows of five minutes, on top of the others: 4, 9, 14, 8, 3 and 1 mm.
+  const shower = [4, 9, 14, 8, 3, 1].map(
+    (mm, i) => `G-west,2009-07-21,17:${String(5 + 5 * i).padStart(2, '0')},5,${mm}`,
+  );
+  const inOrder = [...shortRows, ...shower].sort();
+  const orders: readonly (readonly [string, readonly string[]])[] = [
+    ['backwards', inOrder.toReversed()],
+    [
+      'every seventh row in turn',
+      Array.from({ length: 7 }, (_, of) => inOrder.filter((_row, i) => i % 7 === of)).flat(),
+    ],
+    ['its years one over the other', inOrder.toSorted((a, b) => (a.slice(12) < b.slice(12) ? -1 : 1))],
+  ];
+
+  it.each(orders)('%s comes to the same storm, and nothing is said', async (_, rows) => {
+    expect(rows.toSorted()).toEqual(inOrder);
+    expect(rows).not.toEqual(inOrder);
+    const [sorted, mixed] = [
+      await stormOf(withTable('shortRain.csv', short(inOrder))),
+      await stormOf(withTable('shortRain.csv', short(rows))),
+    ];
+    expect(sorted.storm?.from).toBe('shortRecord');
+    expect(mixed).toEqual(sorted);
+    expect(mixed.told).toEqual([]);
+    const { problems, notUsed } = await readFiles(withTable('shortRain.csv', short(rows)));
+    expect([problems, notUsed]).toEqual([[], []]);
+  });
+
+  it('keeps the shower whole: its fullest five minutes are those of the year', async () => {
+    const without = await stormOf(withTable('shortRain.csv', short(shortRows)));
+    const mixed = await stormOf(withTable('shortRain.csv', short(inOrder.toReversed())));
+    expect(mixed.storm!.intensity_mm_per_h).not.toBe(without.storm!.intensity_mm_per_h);
+  });
+});
+
 describe('a storm that was left out for its faults', () => {
   const gutters = 'siteId,gutterId,roofId,shape,width_mm,depth_mm,length_m,fall_mm_per_m,outlet_mm\n';
   const files = (rows: Files): Files => ({

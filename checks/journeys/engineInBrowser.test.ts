@@ -170,8 +170,8 @@ it('judges without a draft what the program judges, in the language that was ask
   ]);
   const ready = readyProgramme(own);
   const design = await import('@eavewell/engine').then(({ designSites }) => designSites([site], ready).next().value!);
-  const report = siteReport(design, null, spanish);
-  expect(report.finding).not.toBe(siteReport(design, null, await loadLanguage('en')).finding);
+  const report = siteReport(design, null, spanish, null);
+  expect(report.finding).not.toBe(siteReport(design, null, await loadLanguage('en'), null).finding);
   const saved = told!.find((one) => one.kind === 'judged');
   expect(saved?.kind === 'judged' && differences(report, saved.judged!.report)).toEqual([]);
 });

@@ -23,12 +23,15 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/map': ({ programmeId }) => `/p/${programmeId}/map`,
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
   '/p/$programmeId/water': ({ programmeId }) => `/p/${programmeId}/water`,
+  '/p/$programmeId/safety': ({ programmeId }) => `/p/${programmeId}/safety`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,
   '/p/$programmeId/settings': ({ programmeId }) => `/p/${programmeId}/settings`,
   '/p/$programmeId/settings/$table': ({ programmeId }) => `/p/${programmeId}/settings/secondSources`,
   '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
+  '/p/$programmeId/sites/$siteId/safety': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/safety`,
+  '/p/$programmeId/sites/$siteId/water-safety': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/water-safety`,
   '/p/$programmeId/sites/$siteId/installation': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/installation`,
 };
 

@@ -2,7 +2,9 @@ import {
   defaultSettings,
   designSites,
   type GaugeFacts,
+  noSafety,
   noStorms,
+  noTreatment,
   type ProgrammeFacts,
   readyProgramme,
   type SiteFacts,
@@ -100,6 +102,10 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
       wallAbove_m2: seldom(6),
       valleys_count: seldom(1),
       isFragile: fc.constantFrom(null, true, false),
+      coating: fc.constantFrom(null, 'unknownPaint' as const),
+      hasLead: fc.constantFrom(null, true, false),
+      hasAsbestos: fc.constantFrom(null, true),
+      isUnderTrees: fc.constantFrom(null, false),
     }),
   ),
   gutters: few(
@@ -191,7 +197,9 @@ const anySite: fc.Arbitrary<SiteFacts> = fc.record({
     fc.record({ below_fraction: known(0.3), judged_fraction: known(1), other_fraction: known(0) }),
   ),
   doubts: fc.constant([]),
-  doubtsBeside: fc.constant({ drainage: [], settling: [], stand: [], head: [] }),
+  doubtsBeside: fc.constant({ drainage: [], settling: [], stand: [], head: [], treatment: [], safety: [] }),
+  treatment: fc.constant(noTreatment),
+  safety: fc.constant(noSafety),
 });
 
 /** Three years of a shower every third day, less in one of them. */

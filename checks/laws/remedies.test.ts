@@ -21,6 +21,7 @@ import {
 } from '@eavewell/engine';
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { treated } from '../twins/treatedSites.ts';
 
 let folder: string;
 /** What people are multiplied by [ratio]. */
@@ -48,6 +49,20 @@ function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
   return found;
 }
 
+/** Units, samples and raw water at every second site, more people than they are made for. */
+async function withTreatment(): Promise<ProgrammeFacts> {
+  const { planted: _, gauges_count: _g, rawFiles: _r, ...made } = demoProgramme({ sites: 24, seed: 3, clean: true });
+  const room = await mkdtemp(join(tmpdir(), 'eavewell-laws-'));
+  try {
+    await writeProgramme(room, { ...made, tables: { ...made.tables, ...treated(made.tables) } }, { overwrite: true });
+    const read = (await readProgramme(room)).facts;
+    const sites = read.sites.filter(({ people, growthFraction_per_year: growth }) => people !== null && !growth);
+    return { ...read, sites: sites.map((site) => ({ ...site, people: site.people! * 3 })) };
+  } finally {
+    await rm(room, { recursive: true });
+  }
+}
+
 /** The same in storms half as hard again, so that gutters spill; fewer sites, since each takes its time. */
 function stormy(): ProgrammeFacts {
   const harder = (depth: number | null) => depth && depth * 1.5;
@@ -59,6 +74,30 @@ function stormy(): ProgrammeFacts {
     })),
   }));
   return { ...facts, gauges, sites: facts.sites.slice(0, 24) };
+}
+
+/** Judges every remedy of a programme again as a site of its own; gives the fittings and the stations left out that were seen. */
+function judgedAgain(hard: ProgrammeFacts): ReadonlySet<string> {
+  const ready = readyProgramme(hard);
+  const seen = new Set<string>();
+  for (const [siteId, { remedies, besides, leaveIt }] of remediesBySite(hard)) {
+    const site = hard.sites.find((one) => one.siteId === siteId)!;
+    const { stations: now } = designSite(site, rainOfSite(site, ready), ready);
+    expect(leaveIt === null, siteId).toBe(now.storage === 'holds');
+    for (const station of besides) expect(['short', 'tight', 'unknown']).toContain(now[station]);
+    for (const remedy of remedies) {
+      const after = changedSite(site, remedy.changes, hard.settings)!.site;
+      const design = designSite(after, rainOfSite(after, ready), ready);
+      const judged = stations.filter((station) => !remedy.besides.includes(station));
+      const told = `${siteId} ${kindsOf(remedy)}`;
+      expect(worstVerdict(judged.map((station) => design.stations[station])), told).toBe(remedy.verdict);
+      for (const station of remedy.besides) expect(design.stations[station], told).not.toBe('holds');
+      expect(remedy.standGate, told).toBe(design.standGate);
+      for (const change of remedy.changes) if (isFitting(change)) seen.add(change.kind);
+      for (const station of remedy.besides) seen.add(station);
+    }
+  }
+  return seen;
 }
 
 describe('remedies', () => {
@@ -98,27 +137,13 @@ describe('remedies', () => {
   });
 
   it('the verdict of each is the worst of its changed site, the stations it leaves out apart', () => {
-    const hard = stormy();
-    const ready = readyProgramme(hard);
-    const seen = new Set<string>();
-    for (const [siteId, { remedies, besides, leaveIt }] of remediesBySite(hard)) {
-      const site = hard.sites.find((one) => one.siteId === siteId)!;
-      const { stations: now } = designSite(site, rainOfSite(site, ready), ready);
-      expect(leaveIt === null, siteId).toBe(now.storage === 'holds');
-      for (const station of besides) expect(['short', 'tight', 'unknown']).toContain(now[station]);
-      for (const remedy of remedies) {
-        const after = changedSite(site, remedy.changes, hard.settings)!.site;
-        const design = designSite(after, rainOfSite(after, ready), ready);
-        const judged = stations.filter((station) => !remedy.besides.includes(station));
-        const told = `${siteId} ${kindsOf(remedy)}`;
-        expect(worstVerdict(judged.map((station) => design.stations[station])), told).toBe(remedy.verdict);
-        for (const station of remedy.besides) expect(design.stations[station], told).not.toBe('holds');
-        expect(remedy.standGate, told).toBe(design.standGate);
-        for (const change of remedy.changes) if (isFitting(change)) seen.add(change.kind);
-        for (const station of remedy.besides) seen.add(station);
-      }
-    }
+    const seen = judgedAgain(stormy());
     for (const what of ['outlet', 'downpipe']) expect(seen).toContain(what);
+  });
+
+  it('the same where treatment and what is drunk are judged', async () => {
+    const seen = judgedAgain(await withTreatment());
+    for (const station of ['treatmentUnit', 'cup']) expect(seen).toContain(station);
   });
 
   it('one more gutter, outlet, downpipe and overflow in the catalogue never make the smallest change a worse one', () => {

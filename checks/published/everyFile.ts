@@ -1,9 +1,20 @@
 import { betaBinomial, student } from './chances.ts';
+import {
+  boilingPage,
+  bucketDoses,
+  ctByLogs,
+  ctReading,
+  ctTable,
+  olderRegression,
+  standardAtmosphere,
+  stockRecipes,
+} from './chlorine.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { drainageFiles } from './drainage.ts';
 import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts';
+import { aphaTable, bamTables, blodgettTables, jarvisBounds, jarvisTables, ridoutLimits } from './ecoli.ts';
 import { enhealth } from './enhealth.ts';
 import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
 import { firstFlushLoad, standpipes } from './firstFlush.ts';
@@ -13,13 +24,17 @@ import { liftingPage, liftingVertical } from './lifting.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import { drainingTank, frictionFactors } from './pipes.ts';
+import { bamPlateCounts, haasBook, uncountablePlates } from './plates.ts';
 import type { PublishedFile } from './published.ts';
 import { lancaster, texasFirstFlush, warwickSupply } from './roofYield.ts';
+import { calledExact, halfInfected, halfInfectedCampylobacter, roofGiardia, whoBurden } from './safety.ts';
+import { allowedExceedances, germBandsPrinted, inspectionScores, membraneTable } from './samples.ts';
 import { loucksVanBeek, punmia } from './sequentPeak.ts';
 import { baffling, hazenVelocities, settlingDrop, settlingSphere } from './settling.ts';
 import { canadianGround, ibcGround, indianGround, philippineWind, tankWind } from './stands.ts';
 import { stationFiles } from './stationFiles.ts';
 import { textbookStorms } from './storms.ts';
+import { treatmentFiles } from './treatment.ts';
 import { conversions } from './units.ts';
 import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from './waterProperties.ts';
 
@@ -74,8 +89,35 @@ export const everyFile: readonly PublishedFile[] = [
   hazenVelocities,
   settlingDrop,
   settlingSphere,
+  calledExact,
+  halfInfected,
+  halfInfectedCampylobacter,
+  roofGiardia,
+  whoBurden,
   oldViscosity,
+  ...treatmentFiles,
   waterPage,
   waterViscosity,
   waterViscosityByDensity,
+  aphaTable,
+  bamPlateCounts,
+  bamTables,
+  blodgettTables,
+  haasBook,
+  jarvisBounds,
+  jarvisTables,
+  ridoutLimits,
+  uncountablePlates,
+  allowedExceedances,
+  germBandsPrinted,
+  inspectionScores,
+  membraneTable,
+  boilingPage,
+  bucketDoses,
+  ctByLogs,
+  ctReading,
+  ctTable,
+  olderRegression,
+  standardAtmosphere,
+  stockRecipes,
 ];

@@ -1,4 +1,5 @@
-import { handPumped_m3_per_s, labourerPower_W, personPower_W } from '../../packages/engine/src/water/head/index.ts';
+import { handPumped_m3_per_s, personPower_W } from '../../packages/engine/src/kernel/index.ts';
+import { labourerPower_W } from '../../packages/engine/src/water/head/index.ts';
 import type { PublishedFile } from './published.ts';
 
 const horsepower_W = 745.69987;

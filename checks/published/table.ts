@@ -1,14 +1,19 @@
 import * as kernel from '../../packages/engine/src/kernel/index.ts';
 import * as parts from '../../packages/engine/src/parts/index.ts';
+import * as chlorine from '../../packages/engine/src/water/chlorine/index.ts';
 import * as drainage from '../../packages/engine/src/water/drainage/index.ts';
 import * as head from '../../packages/engine/src/water/head/index.ts';
 import * as people from '../../packages/engine/src/water/people/index.ts';
 import * as rain from '../../packages/engine/src/water/rain/index.ts';
 import * as roof from '../../packages/engine/src/water/roof/index.ts';
+import * as safety from '../../packages/engine/src/water/safety/index.ts';
 import * as settling from '../../packages/engine/src/water/settling/index.ts';
 import * as stand from '../../packages/engine/src/water/stand/index.ts';
 import * as storage from '../../packages/engine/src/water/storage/index.ts';
 import * as storm from '../../packages/engine/src/water/storm/index.ts';
+import * as treatment from '../../packages/engine/src/water/treatment/index.ts';
+import * as waterTests from '../../packages/engine/src/water/waterTests/index.ts';
+import * as wear from '../../packages/engine/src/water/wear/index.ts';
 import { dlyLines } from '../../packages/formats/src/stationDly.ts';
 import { readStationRain } from '../../packages/tables/src/index.ts';
 import { everyFile } from './everyFile.ts';
@@ -16,17 +21,22 @@ import { type PublishedRow, printedNumber, rowFault, toleranceOf } from './publi
 
 /** The rooms whose methods are listed. A function a door exports appears by itself. */
 const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  chlorine,
   drainage,
   kernel,
   parts,
   people,
   rain,
   roof,
+  safety,
   settling,
   stand,
   storage,
   storm,
+  treatment,
+  waterTests,
   head,
+  wear,
   files: { dlyLines, readStationRain },
 };
 

@@ -49,5 +49,21 @@ export const conversions: PublishedFile = {
       fromMemory: true,
       method: 'convertedTo',
     },
+    {
+      place: 'appendix B.8, pound (avoirdupois) [kg]',
+      inputs: { mass: 1, unit: 'lb' },
+      printed: '0.4535924',
+      got: () => convertedTo('kg', 'lb', 1)!,
+      fromMemory: true,
+      method: 'convertedTo',
+    },
+    {
+      place: 'appendix B.8, inch [cm], exact, an hour',
+      inputs: { intensity: 1, unit: 'in/h' },
+      printed: '25.4',
+      got: () => convertedTo('mm/h', 'in/h', 1)!,
+      fromMemory: true,
+      method: 'convertedTo',
+    },
   ],
 };

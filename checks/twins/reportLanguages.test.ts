@@ -32,12 +32,16 @@ it('a report said again in Spanish is the report that is made in Spanish', async
     for (const design of designSites(facts.sites, ready)) {
       const site = facts.sites[sites]!;
       const remedies = remediesOf(site, ready, design);
-      const report = kept(siteReport(inEnglish(design), remedies, english));
-      expect(siteReportIn(report, spanish, reported)).toEqual(kept(siteReport(inSpanish(design), remedies, spanish)));
+      const report = kept(siteReport(inEnglish(design), remedies, english, null));
+      expect(siteReportIn(report, spanish, reported)).toEqual(
+        kept(siteReport(inSpanish(design), remedies, spanish, null)),
+      );
       expect(siteReportIn(report, english, reported)).toEqual(report);
-      const short = kept(siteShort(site, inEnglish(design), remedies, english));
+      const short = kept(siteShort(site, inEnglish(design), remedies, english, facts.settings));
       const said = kept(siteSaid(design, remedies, faultAt));
-      expect(shortIn(short, said, spanish)).toEqual(kept(siteShort(site, inSpanish(design), remedies, spanish)));
+      expect(shortIn(short, said, spanish)).toEqual(
+        kept(siteShort(site, inSpanish(design), remedies, spanish, facts.settings)),
+      );
       expect(shortIn(short, said, english)).toEqual(short);
       sites++;
       doubts += Number(said.fault !== null);

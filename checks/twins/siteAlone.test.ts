@@ -17,6 +17,7 @@ import { schemas } from '@eavewell/server';
 import { expect, it } from 'vitest';
 import { type FactsAnswer, factsOfAnswer, type ReadingsAnswer } from '../../packages/app/src/water/factsOfAnswer.ts';
 import { type Page, withServer, zipOf } from '../faults/served.ts';
+import { treated } from './treatedSites.ts';
 
 type Rows = ProgrammeTables['tables'];
 
@@ -90,6 +91,7 @@ function comesTo(site: SiteFacts, ready: ReadyProgramme, withRemedies: boolean) 
 /** The remedies are worked out for one site of so many: they take most of the time. */
 const cases: readonly (readonly [string, ProgrammeTables, number])[] = [
   ['as it is', demo(60), 1],
+  ['with treatment, samples and raw water', demo(30, treated, { skipping_fraction: 0.1, roofTurbidity_NTU: 2 }), 6],
   ['with gaps filled from neighbours', demo(30, () => ({}), { gapFilling: 'normalRatio' }), 6],
   ['with every site between gauges', demo(30, withoutGauge, { gaugeReach_km: 60 }), 6],
   [

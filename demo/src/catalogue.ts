@@ -1,4 +1,5 @@
 import type { Row } from './draft.ts';
+import { cartridgePart, unitFigures, unitParts } from './units.ts';
 
 /** A tank of the demo's catalogue: every size, mass and price is made up. */
 export interface CatalogueTank {
@@ -69,8 +70,15 @@ const smallParts = [
   },
   { ...small('downpipe-3m', 'downpipe', 'downpipe, 3 m', 4.2, [3, 0.1, 0.1], 10, 21, 15), bore_mm: 90 },
   small('diverter-pipe', 'diverter', 'first-flush pipe with ball and drain', 8, [2.4, 0.17, 0.17], 1, 35, 48),
-  small('unit-hand', 'treatmentUnit', 'treatment unit with hand pump', 52, [1.1, 0.6, 0.8], 1, 90, 1450),
-  small('cartridge-set', 'cartridge', 'set of three cartridges', 5.4, [0.6, 0.4, 0.2], 1, 90, 210),
+  {
+    ...small(unitParts.plain, 'treatmentUnit', 'treatment unit with hand pump', 52, [1.1, 0.6, 0.8], 1, 90, 1450),
+    ...unitFigures.plain,
+  },
+  {
+    ...small(unitParts.virusTested, 'treatmentUnit', 'the same, tested with viruses', 52, [1.1, 0.6, 0.8], 1, 90, 1690),
+    ...unitFigures.virusTested,
+  },
+  small(cartridgePart, 'cartridge', 'set of three cartridges', 5.4, [0.6, 0.4, 0.2], 1, 90, 210),
 ];
 
 function small(

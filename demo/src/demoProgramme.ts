@@ -1,8 +1,9 @@
 import type { ProgrammeTables } from '@eavewell/formats';
 import { type Building, buildingOf } from './buildings.ts';
+import { castOf, type Part } from './cast.ts';
 import { partRows, priceRows } from './catalogue.ts';
 import type { DraftProgramme, LaterTable, PlantedFault, Row } from './draft.ts';
-import { plantFaults } from './faults.ts';
+import { faultySites, plantFaults } from './faults.ts';
 import { gappedReadings, wholeReadings } from './gaps.ts';
 import { gaugesFor, islandPlaces, nearest, type Place, roundedPlace } from './islands.ts';
 import { measuresOf, wornMeasures } from './measures.ts';
@@ -10,10 +11,13 @@ import { normalRows } from './normals.ts';
 import { type Particular, particularsOf, withIsland } from './particulars.ts';
 import { people_per_household, peopleCells, presenceRows, targetRows } from './people.ts';
 import { type DemoRain, demoRain } from './rain.ts';
+import { altitude_m, chlorinationRows, habitCells, rawWaterRows, roofCells, withAsbestos } from './rawWater.ts';
+import { samplesOf } from './samples.ts';
 import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
 import { stormTables } from './storms.ts';
 import { tapCells } from './taps.ts';
+import { takenOver, treatmentRows } from './treatment.ts';
 import { madeWays } from './ways.ts';
 import { wear } from './wear.ts';
 
@@ -54,9 +58,15 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const particulars = particularsOf(planned, read);
   const made = withIsland(seed, planned, particulars, unread.place);
   const hasMore = particulars.size > 0;
+  const ids = made.map(({ siteId }) => siteId);
+  const faulty = faultySites(seed, ids, new Set(particulars.keys()));
+  const ofUnread = new Set(ids.filter((siteId) => particulars.get(siteId) === 'unreadIsland'));
+  const cast = hasMore ? castOf(seed, made, clean, faulty, ofUnread) : new Map<string, Part>();
   const sites = made.map((site) => {
-    const particular = particulars.get(site.siteId);
-    const row = siteRow(seed, site, gaugeOf(site, particular, read, unread.gaugeId), particular);
+    const { siteId } = site;
+    const particular = particulars.get(siteId);
+    const bare = siteRow(seed, site, gaugeOf(site, particular, read, unread.gaugeId), particular);
+    const row = hasMore ? { ...bare, ...habitCells(cast.get(siteId)), altitude_m: altitude_m(seed, siteId) } : bare;
     // Nobody leaves out whether there is a hand pump where nothing is wrong.
     return clean ? { ...row, handPump: true } : row;
   });
@@ -67,12 +77,17 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       programme: `${names.chain} Islands`,
       seed,
       ...engineering,
-      ...(hasMore ? { people_per_household } : {}),
+      ...(hasMore ? { people_per_household, ...habits } : {}),
     },
     tables: {
       sites,
       ...rowsOf(
-        made.map((site) => measured(seed, site.siteId, buildingOf(seed, site, particulars.get(site.siteId)), clean)),
+        made.map(({ siteId, ...site }) => {
+          const building = buildingOf(seed, { siteId, ...site }, particulars.get(siteId));
+          const looked = hasMore ? roofCells(seed, siteId, cast.get(siteId), clean) : {};
+          const roofs = building.roofs.map((roof) => ({ ...roof, ...looked }));
+          return measured(seed, siteId, { ...building, roofs }, clean);
+        }),
       ),
       demand: demandRows(made),
       gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
@@ -81,7 +96,9 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       ...withRows({
         targets: targetRows(made),
         presence: presenceRows(sites),
-        ...stormTables(seed, hasMore ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
+        // Where nothing is wrong, a storm of the gauge that is not read yet was stated too.
+        ...treated(seed, made, cast, particulars, clean),
+        ...stormTables(seed, hasMore && clean ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
       }),
       ...(hasMore
         ? {
@@ -97,11 +114,52 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const gauges_count = draft.tables.gauges.length;
   if (clean) return { ...draft, gauges_count, planted: [] };
   wear(seed, draft);
+  if (hasMore) draft.tables.roofs = withAsbestos(draft.tables.roofs);
   return { ...draft, gauges_count, planted: plantFaults(seed, draft, new Set(particulars.keys())) };
 }
 
 /** Wind that stands of the demo are held against, and head its unit takes at the flow of its taps. Invented. */
 const engineering = { windSpeed_m_per_s: 35, unitHead_m: 4 };
+
+/**
+ * What the health authority of the demo accepts for the time being, a hundred times what is aimed at everywhere; who drinks untreated water and how often nothing is treated; how clear
+ * water of roofs is, and how often a set of cartridges fails. Invented.
+ */
+const habits = {
+  ...{ healthTarget_DALY_per_person_per_year: 1e-4, skipping_fraction: 0.01, daysOff_per_year: 1 },
+  ...{ roofTurbidity_NTU: 1, roofTurbidityHigh_NTU: 2.5, cartridgeFailures_per_year: 0.05 },
+};
+
+/** Units, samples and raw water of the sites of the cast. */
+function treated(
+  seed: number,
+  made: readonly MadeSite[],
+  cast: ReadonlyMap<string, Part>,
+  particulars: ReadonlyMap<string, Particular>,
+  clean: boolean,
+): Partial<Record<LaterTable, readonly Row[]>> {
+  const all = made.flatMap((site) => {
+    const { siteId } = site;
+    const part = cast.get(siteId);
+    if (part === undefined) return [];
+    const source = secondSourceOf(particulars.get(siteId));
+    return [
+      {
+        ...treatmentRows(seed, site, part, clean),
+        ...samplesOf(seed, siteId, part, takenOver(seed, site), clean),
+        rawWater: rawWaterRows(seed, siteId, part, source),
+        chlorination: chlorinationRows(siteId, part),
+      },
+    ];
+  });
+  const names = new Set(all.flatMap((rows) => Object.keys(rows) as LaterTable[]));
+  return Object.fromEntries(
+    [...names].map((name) => [
+      name,
+      all.flatMap((rows: Partial<Record<LaterTable, readonly Row[]>>) => rows[name] ?? []),
+    ]),
+  );
+}
 
 /** The tables that have rows. */
 function withRows(tables: Partial<Record<LaterTable, readonly Row[]>>): Partial<Record<LaterTable, readonly Row[]>> {

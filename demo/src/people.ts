@@ -58,8 +58,8 @@ export function peopleCells(seed: number, site: MadeSite, particular: Particular
 function growthCells(seed: number, { siteId }: MadeSite): Row {
   const chance = chanceFor(seed, `growth of ${siteId}`);
   return {
-    peopleCountedOn: `2025-${String(chance.whole(5, 9)).padStart(2, '0')}-${String(chance.whole(1, 28)).padStart(2, '0')}`,
+    peopleCountedOn: `2023-${String(chance.whole(5, 9)).padStart(2, '0')}-${String(chance.whole(1, 28)).padStart(2, '0')}`,
     growthFraction_per_year: chance.pick([0.01, 0.015, 0.02, 0.025]),
-    designYear: chance.share() < 1 / 3 ? 2035 : null,
+    designYear: chance.share() < 1 / 3 ? 2033 : null,
   };
 }

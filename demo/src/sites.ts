@@ -99,12 +99,15 @@ function near(chance: Chance, { latitude_deg, longitude_deg }: Place): Place {
   };
 }
 
+/** Sites are handed over from March of this year to the end of the next: before the first samples of the demo. */
+const firstHandOver_year = 2024;
+
 function facts(chance: Chance, kind: Kind): Pick<MadeSite, 'people' | 'rainFactor' | 'handOverDay'> {
   const people = { hall: peopleOfHall(chance), school: chance.whole(90, 450), clinic: chance.whole(30, 80) }[kind];
   const rainFactor = chance.share() < 0.1 ? Math.round(chance.between(0.85, 1.2) * 20) / 20 : null;
   const month = chance.whole(2, 23);
   const day = String(chance.whole(1, 28)).padStart(2, '0');
-  const date = `${2026 + Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, '0')}-${day}`;
+  const date = `${firstHandOver_year + Math.floor(month / 12)}-${String((month % 12) + 1).padStart(2, '0')}-${day}`;
   return { people, rainFactor, handOverDay: chance.share() < 0.9 ? date : null };
 }
 

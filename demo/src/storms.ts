@@ -11,7 +11,7 @@ const spread_fraction = 0.12;
 const periods_years = [2, 5, 10, 20, 50, 100] as const;
 const designPeriod_years = 20;
 
-/** What is known of the storms of each gauge that is read: a table, a set of coefficients, or rain of five minutes. */
+/** What is known of the storms of these gauges: a table, a set of coefficients, or rain of five minutes. */
 export function stormTables(seed: number, gaugeIds: readonly string[], rain: DemoRain) {
   // Of the first three gauges each shows another way of knowing; the others have a table.
   const [, coefficients, short] = gaugeIds;

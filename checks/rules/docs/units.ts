@@ -30,6 +30,7 @@ const units = [
     'deg',
     'degC',
     'NTU',
+    'log10',
     'kPa',
     'Pa',
     'bar',
@@ -39,6 +40,7 @@ const units = [
     'mPas',
     'Pas',
     'C',
+    'K',
     'um',
     'mm2',
     'mm3',
@@ -53,7 +55,13 @@ const units = [
     'kmh',
     'kn',
     'mph',
+    'mL',
+    '100mL',
+    'mmHg',
+    'log',
+    'nm',
   ],
+  ...['log10', 'organisms', 'DALY', 'case', 'pH'],
 ];
 const oneUnit = `(?:${units.join('|')})`;
 const unitAtEnd = new RegExp(`(?:^|_)${oneUnit}(?:_per_${oneUnit})*(?:_range)?$`);
@@ -88,7 +96,12 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   rationed: '1 on a day on which the tank was below its mark',
   amount: 'money, whose unit is the currency beside it',
   factor: 'a plain multiplier',
+  ratio: 'a plain quotient of two of a kind',
   shape: 'a plain number: the form of a distribution',
+  futures: 'a count',
+  rarity: 'a plain number: one chance by another',
+  tier: 'a step of a scale, 0 to 3',
+  score: 'a plain number: risks of ten questions',
   spi: 'a plain number: standard deviations from the mean',
 };
 
@@ -100,6 +113,9 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   neighbourDay: 'a code of how a day is known',
   'Range.low': 'the unit stands in the name of the field that holds the range',
   'Range.high': 'the unit stands in the name of the field that holds the range',
+  'Spread.p10': 'the unit stands in the name of the field that holds the spread',
+  'Spread.p50': 'the same',
+  'Spread.p90': 'the same',
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.used': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.high': 'a runoff fraction: the type is the range of one quantity',

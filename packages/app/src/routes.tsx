@@ -8,6 +8,7 @@ import { NewSite } from './sections/facts/index.ts';
 import { TakeIn, TakeInNew } from './sections/imports/index.ts';
 import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
+import { Safety, SiteSafety, safetyAskedOf, WaterSafetySheet } from './sections/safety/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
 import { InstallationSheet, SitePage } from './sections/site/index.ts';
 import { askedOf, Sites } from './sections/sites/index.ts';
@@ -56,6 +57,27 @@ const installation = createRoute({
   getParentRoute: () => programmeRoute,
   path: '/sites/$siteId/installation',
   component: InstallationSheet,
+});
+
+/** Whether the water of each site is fit to drink. */
+const safety = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/safety',
+  component: Safety,
+  validateSearch: safetyAskedOf,
+});
+
+const siteSafety = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/sites/$siteId/safety',
+  component: SiteSafety,
+});
+
+/** What may be drunk at a site and what to do, on paper. */
+const waterSafety = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/sites/$siteId/water-safety',
+  component: WaterSafetySheet,
 });
 
 /** The water of the whole programme, year by year. */
@@ -108,7 +130,8 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const ofProgramme = [sites, site, installation, water, map, newSite, takeIn, changes, settings, settingsTable];
+const ofSite = [site, installation, siteSafety, waterSafety];
+const ofProgramme = [sites, ...ofSite, water, safety, map, newSite, takeIn, changes, settings, settingsTable];
 const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

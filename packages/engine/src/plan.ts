@@ -1,16 +1,20 @@
 import type {
   DayIndex,
   GaugeFinding,
+  Judged,
   Problem,
   ProgrammeFacts,
   SiteDesign,
   SiteFacts,
   StorageSeries,
+  WearFinding,
 } from './kernel/index.ts';
 import { tankSizes } from './parts/index.ts';
 import { type Market, marketOn, type SiteRemedies, siteRemedies } from './remedies/index.ts';
-import { designSite, type Programme, siteProblems, siteSeries } from './site.ts';
+import { designSite, type Programme, siteInFull, siteProblems, siteSeries } from './site.ts';
 import { gaugeOf, type ReadyRain, readyRain } from './siteRain.ts';
+
+import { siteWear } from './siteWear.ts';
 
 export { type GaugesOfSite, gaugesOfSite, type ReadyRain, rainUnder, readyGauges } from './siteRain.ts';
 
@@ -64,6 +68,29 @@ export function* designSites(sites: readonly SiteFacts[], ready: ReadyProgramme)
   for (const site of sites) yield designSite(site, gaugeOf(site, ready), ready);
 }
 
+/** One site as it was judged: its design, and of its problems those of its own facts. */
+export interface JudgedSite {
+  readonly design: SiteDesign;
+  readonly ownProblems: readonly Problem[];
+}
+
+/**
+ * Which verdict does every site get, and what is missing or assumed in its own facts? `designSites` and `problemsOf` in one, each station judged
+ * once.
+ *
+ * @param sites - the sites' facts
+ * @param ready - the programme, ready
+ * @returns for each site, as it is done, its design and the problems of its own facts
+ * @law the designs are those of `designSites`, the problems those of `problemsOf`
+ * @definition ours
+ */
+export function* judgedSites(sites: readonly SiteFacts[], ready: ReadyProgramme): Generator<JudgedSite, void> {
+  for (const site of sites) {
+    const { design, ownProblems } = siteInFull(site, gaugeOf(site, ready), ready);
+    yield { design, ownProblems };
+  }
+}
+
 /**
  * What is missing or assumed in one site's own facts, before any day is run?
  *
@@ -103,6 +130,19 @@ export function remediesOf(
   design: SiteDesign = designSite(site, gaugeOf(site, ready), ready),
 ): SiteRemedies | null {
   return siteRemedies(design, { site, gauge: gaugeOf(site, ready), programme: ready, market: ready.market });
+}
+
+/**
+ * When are the cartridges of one site due?
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready: rain [mm], settings, the day it is asked on
+ * @param design - the site's design [L, kPa], where it is known already
+ * @returns a finding for each unit in use: its last day [day] and litres [L] as ranges; null where the site has none
+ * @definition ours: docs/methods/wear.md
+ */
+export function wearOf(site: SiteFacts, ready: ReadyProgramme, design?: SiteDesign): Judged<readonly WearFinding[]> {
+  return siteWear(site, gaugeOf(site, ready), ready, design);
 }
 
 /**

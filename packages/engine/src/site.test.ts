@@ -317,7 +317,7 @@ describe('a site from roof to tank', () => {
 
 it('leaves a station unknown of which a row could not be read, judges the rest, and leaves it out where nobody wants it judged', () => {
   const place = { file: 'gutters.csv', row: 4, column: 'width_mm' };
-  const doubtsBeside = { drainage: [place], settling: [], stand: [], head: [] };
+  const doubtsBeside = { drainage: [place], settling: [], stand: [], head: [], treatment: [], safety: [] };
   expect(designOf({}).design.stations.gutter).toBe('notJudged');
   const { design } = designOf({ doubtsBeside });
   expect(design.stations).toMatchObject({ gutter: 'unknown', storage: 'holds', stand: 'notJudged' });

@@ -24,6 +24,7 @@ import {
   type SiteWater,
   siteWater,
   targetOf,
+  type WaterProblems,
 } from './siteWater.ts';
 import { countedPeople, headcount } from './water/people/index.ts';
 import {
@@ -82,6 +83,8 @@ export interface JudgedWater {
 /** A site's design, and each of its bodies of water in the order of the design's storages. */
 export interface SiteInFull {
   readonly design: SiteDesign;
+  /** Of the design's problems those of the site's own facts, as `siteProblems` has them. */
+  readonly ownProblems: readonly Problem[];
   readonly waters: readonly JudgedWater[];
 }
 
@@ -94,13 +97,13 @@ export interface SiteInFull {
  * @param programme - settings, catalogue and shared stores
  * @returns the design, and for each of its storages, in their order, the daily series [mm, L], the curve of sizes [L] and the water years,
  *   each worked out when it is asked for; none where the site is `unknown`
- * @law the design is that of `designSite`, the series those of `siteSeries`
+ * @law the design is that of `designSite`, the series those of `siteSeries`, its own problems those of `siteProblems`
  * @definition ours: docs/decisions/0155-one-run-for-verdict-and-drawing.md
  */
 export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme): SiteInFull {
-  const problems: Problem[] = [];
+  const told: WaterProblems = { restated: [], own: [] };
   const working: WorkingLine[] = [];
-  const water = siteWater(site, gauge, programme, problems, working);
+  const water = siteWater(site, gauge, programme, told, working);
   const waters = (water?.groups ?? []).map((group) => {
     const found = judgedGroup(group, water!, site, programme);
     working.push(...group.working, ...found.working);
@@ -109,7 +112,7 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   waters.sort((a, b) => compareStorages(a.finding, b.finding));
   const storages = waters.map(({ finding }) => finding);
   const rest = stationsBeside(site, gauge, programme, demandOf(water));
-  problems.push(...(rest?.problems ?? []));
+  const ownProblems = [...told.own, ...(rest?.problems ?? [])];
   working.push(...(rest?.working ?? []));
   const stations = { ...notJudged, ...rest?.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
   const partIds = site.tanks.map(({ partId }) => partId);
@@ -131,14 +134,16 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     settling: rest?.settling ?? [],
     head: rest?.head ?? [],
     stands: rest?.stands ?? [],
+    treatment: rest?.treatment ?? [],
+    safety: rest?.safety ?? null,
     standGate: standGateOf(site, programme.today ?? null),
     cautions: cautionsOf(site, heaviest, (rest?.stands ?? []).length > 0),
     heaviestPiece: heaviest,
     firstService: lastToServe(storages),
-    problems,
+    problems: [...told.restated, ...ownProblems],
     working,
   };
-  return { design, waters };
+  return { design, ownProblems, waters };
 }
 
 /** One body of water judged; its working beside it. */
@@ -264,7 +269,7 @@ export function siteSizes(
   like: readonly SiteSizes[] = [],
 ): readonly SiteSizes[] {
   const before = like.map((sizes) => sizes.water);
-  const water = siteWater(site, gauge, programme, [], [], before);
+  const water = siteWater(site, gauge, programme, { restated: [], own: [] }, [], before);
   return water === null ? [] : water.groups.map((group) => groupSizes(group, water, site.rainFactor, programme));
 }
 
@@ -328,6 +333,7 @@ const notJudged: Readonly<Record<Station, StationVerdict>> = {
   stand: 'notJudged',
   treatmentUnit: 'notJudged',
   tap: 'notJudged',
+  cup: 'notJudged',
 };
 
 /** What the day that asks for most asks of each body of water, by its first tank [L/day]. */

@@ -1,4 +1,5 @@
 import {
+  backwashShare_fraction,
   type DayIndex,
   type DesignSettings,
   type DesignStorm,
@@ -10,6 +11,7 @@ import {
   type Problem,
   type RainByIntensity,
   roofPlanArea,
+  type SafetyFinding,
   type SettlingFinding,
   type SiteFacts,
   type StandFinding,
@@ -17,15 +19,20 @@ import {
   type Station,
   type StationVerdict,
   type StormTold,
+  type TreatmentFinding,
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
+import { boilingPoint_C, chlorineFinding } from './water/chlorine/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
 import { firstFlushFindings } from './water/roof/index.ts';
+import { safetyFinding } from './water/safety/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
 import { shareOverCapacity_fraction } from './water/storm/index.ts';
+import { treatmentFindings, unitHead_m } from './water/treatment/index.ts';
+import { waterTestsFinding } from './water/waterTests/index.ts';
 
 /** What is known of a site beside its facts. */
 export interface StationsGiven {
@@ -49,6 +56,8 @@ export interface OtherStations {
   readonly settling: readonly SettlingFinding[];
   readonly head: readonly HeadFinding[];
   readonly stands: readonly StandFinding[];
+  readonly treatment: readonly TreatmentFinding[];
+  readonly safety: SafetyFinding | null;
   readonly standGate: StandGate;
   readonly verdicts: Readonly<Record<Exclude<Station, 'storage'>, StationVerdict>>;
   readonly problems: readonly Problem[];
@@ -77,7 +86,14 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     settings,
   });
   const stand = standFindings({ site, settings, today });
-  const head = headFindings({ site, parts, settings });
+  const head = headFindings({ site, parts, settings: withUnitHead(site, settings) });
+  const treatment = treatmentFindings({
+    site,
+    demandHighest_L_per_day: askedByPeople_L_per_day(site, demandHighest_L_per_day),
+    gravityHead_m: gravityHead_m(head.finding),
+    settings,
+  });
+  const safety = safetyOf(site, settings, treatment.finding ?? []);
   const inDoubt = doubtsBeside(site);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) => verdictWithDoubts(of, verdict, site, settings);
@@ -86,18 +102,77 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     settling: settling.finding ?? [],
     head: head.finding ?? [],
     stands: stand.finding ?? [],
+    treatment: treatment.finding ?? [],
+    safety: safety.finding,
     standGate: standGateOf(site, today),
     verdicts: {
       roof: 'notJudged',
       gutter: stands('drainage', drainage.finding?.verdict ?? 'notJudged'),
       settling: stands('settling', worstOf(settling.finding)),
       stand: stands('stand', worstOf(stand.finding)),
-      treatmentUnit: 'notJudged',
+      treatmentUnit: stands('treatment', worstOf(treatment.finding)),
       tap: stands('head', worstOf(head.finding)),
+      cup: cupOf(site, settings, stands('safety', safety.finding?.verdict ?? 'notJudged')),
     },
-    problems: [...inDoubt, ...[ofStorm, drainage, settling, stand, head].flatMap(({ problems }) => problems)],
-    working: [ofStorm, drainage, settling, stand, head].flatMap(({ working }) => working),
+    problems: [
+      ...inDoubt,
+      ...[ofStorm, drainage, settling, stand, head, treatment, safety].flatMap(({ problems }) => problems),
+    ],
+    working: [ofStorm, drainage, settling, stand, head, treatment, safety].flatMap(({ working }) => working),
   };
+}
+
+/** What a treatment unit takes of the head is that of its own cartridges, where they are known. */
+export function withUnitHead(site: SiteFacts, settings: DesignSettings): DesignSettings {
+  const own_m = unitHead_m(site, settings);
+  return own_m === null ? settings : { ...settings, unitHead_m: own_m };
+}
+
+/** What people ask of all bodies of water on the day that asks for most: without what goes back through the treatment unit, which it adds itself. */
+export function askedByPeople_L_per_day({ treatment }: SiteFacts, byTank: ReadonlyMap<string, number>): number | null {
+  if (byTank.size === 0) return null;
+  const asked = [...byTank.values()].reduce((sum, litres) => sum + litres, 0);
+  return asked / (1 + backwashShare_fraction(treatment.units));
+}
+
+/** The least head that is left across the unit by gravity, where the way to the taps was measured. */
+export function gravityHead_m(ways: readonly Pick<HeadFinding, 'headLeft_m' | 'lossInUnit_m'>[] | null): number | null {
+  const heads = (ways ?? []).map(({ headLeft_m, lossInUnit_m }) =>
+    headLeft_m === null || lossInUnit_m === null ? null : headLeft_m + lossInUnit_m,
+  );
+  return heads.length === 0 || heads.includes(null) ? null : Math.min(...heads.map((head) => head!));
+}
+
+/** Samples, chlorine, barriers and risks. */
+export function safetyOf(
+  site: SiteFacts,
+  settings: DesignSettings,
+  treatment: readonly TreatmentFinding[],
+): Judged<SafetyFinding> {
+  const waterTests = waterTestsFinding(site);
+  const chlorine = chlorineFinding(site, settings);
+  const { altitude_m } = site.safety;
+  const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
+  const found = safetyFinding({
+    ...{ site, boilsAt_C, settings, treatment },
+    waterTests: waterTests.finding,
+    chlorine: chlorine.finding,
+  });
+  if (found.finding === null) return found;
+  return {
+    finding: found.finding,
+    problems: [...waterTests.problems, ...chlorine.problems, ...found.problems],
+    working: [...waterTests.working, ...chlorine.working, ...found.working],
+  };
+}
+
+/** Water is not called fit to drink while what is known of the treatment unit could not be read. */
+export function cupOf(
+  { doubtsBeside }: SiteFacts,
+  { judgeSafety }: DesignSettings,
+  verdict: StationVerdict,
+): StationVerdict {
+  return verdict !== 'notJudged' && judgeSafety !== 'never' && doubtsBeside.treatment.length > 0 ? 'unknown' : verdict;
 }
 
 /** What was measured and could not be read was measured: a station in doubt is unknown, and not left out. */
@@ -174,6 +249,8 @@ const judgedBy = {
   settling: 'judgeSettling',
   stand: 'judgeStand',
   head: 'judgeHead',
+  treatment: 'judgeTreatment',
+  safety: 'judgeSafety',
 } as const satisfies Record<Beside, keyof DesignSettings>;
 
 /** Rows and cells that one station alone is judged by and that could not be used. */

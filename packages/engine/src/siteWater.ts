@@ -1,4 +1,5 @@
 import {
+  backwashShare_fraction,
   type Checked,
   type DayIndex,
   type DesignSettings,
@@ -16,7 +17,8 @@ import {
   type WorkingLine,
   workingInput,
 } from './kernel/index.ts';
-import { type DailyDemand, dailyDemand, demandOnDays_L, headcount } from './water/people/index.ts';
+import { cappingAssumption, cappingCodes, classWithoutTarget, leansOnSource } from './siteAssumptions.ts';
+import { type DailyDemand, dailyDemand, demandOnDays_L, demandWithBackwash, headcount } from './water/people/index.ts';
 import { rainWorking } from './water/rain/index.ts';
 import { type RoofCatch, siteInflow_L, siteRoofs, type YieldsByRecord, yearlyInflow_L } from './water/roof/index.ts';
 import {
@@ -97,6 +99,12 @@ interface SiteStops {
   readonly groups: readonly GroupStops[];
 }
 
+/** What the water's way tells of a site: what is told elsewhere already, and what is of its own facts. */
+export interface WaterProblems {
+  readonly restated: Problem[];
+  readonly own: Problem[];
+}
+
 /** The problems of the site's own facts that the water's way tells; none while a row about it is in doubt. */
 export function siteProblems(
   site: SiteFacts,
@@ -164,11 +172,13 @@ type DemandBy = (people: number | null, working: WorkingLine[]) => Checked<Daily
 /** The demand of the site, once, so that what is missing or assumed is told once, however many tanks there are; and that of fewer people. */
 function demandBy(site: SiteFacts, settings: DesignSettings): { ofSite: Checked<DailyDemand>; by: DemandBy } {
   const lines: WorkingLine[] = [];
-  const ofSite = dailyDemand(site, settings, lines);
+  const share = backwashShare_fraction(site.treatment.units);
+  const of: DemandBy = (people, working) =>
+    demandWithBackwash(dailyDemand({ ...site, people }, settings, working), share, working);
+  const ofSite = of(site.people, lines);
   const by: DemandBy = (people, working) => {
-    if (people !== site.people) return dailyDemand({ ...site, people }, settings, working);
-    working.push(...lines);
-    return ofSite;
+    if (people === site.people) working.push(...lines);
+    return people === site.people ? ofSite : of(people, working);
   };
   return { ofSite, by };
 }
@@ -204,19 +214,21 @@ function groupStops(site: SiteFacts, group: SiteGroup, isOneOfMany: boolean, dem
 }
 
 /**
- * The way of the water: rain, roof, people, tanks. Adds what it finds to problems and working, the working of each body of
+ * The way of the water: rain, roof, people, tanks. Adds what it finds to what is told and to the working, the working of each body of
  * water apart; null where a blocker stands. Days are taken over from a body of water like it where they come out the same.
  */
 export function siteWater(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   programme: Programme,
-  problems: Problem[],
+  told: WaterProblems,
   working: WorkingLine[],
   like: readonly GroupWater[] = [],
 ): SiteWater | null {
   const { restated, own, roofs, ration, groups } = siteStops(site, gauge, programme.settings, working);
-  problems.push(...restated, ...own);
+  told.restated.push(...restated);
+  told.own.push(...own);
+  const problems = [...restated, ...own];
   const rain = gauge?.rain;
   if (problems.some((problem) => problem.severity === 'blocker') || !rain || !roofs) {
     for (const group of groups) working.push(...group.working);
@@ -250,8 +262,7 @@ function groupWater(
     like !== undefined && isSameInflow(madeFrom, like.madeFrom)
       ? like.balance.inflow_L
       : siteInflow_L(rain.record, own, rainFactor, programme.yields);
-  const days = inflow_L.length;
-  const { firstDay } = rain.record;
+  const [days, { firstDay }] = [inflow_L.length, rain.record];
   const asked_L = (of: 'judged' | 'other') =>
     like !== undefined && like.madeFrom.rain === rain && isSameDemand(demand, like.madeFrom.demand, of)
       ? like.balance[`${of}_L`]
@@ -304,34 +315,6 @@ function isSameDemand(one: DailyDemand, other: DailyDemand, of: 'judged' | 'othe
 /** What a site is judged by: the target of its class, else the programme's. */
 export function targetOf(site: Pick<SiteFacts, 'target'>, { target }: Pick<DesignSettings, 'target'>): Target {
   return site.target ?? target;
-}
-
-/** A second source is told of wherever there is one: its water is not the roof's. */
-function leansOnSource({ siteId, secondSource }: SiteFacts): readonly Problem[] {
-  if (secondSource === null) return [];
-  const { name, kind } = secondSource;
-  return [engineProblem('site.second_source', { file: 'sites.csv', column: 'secondSourceId', siteId }, { name, kind })];
-}
-
-/** A class that has no target of its own: the programme's stands for it, and that is said. */
-function classWithoutTarget({ siteId, siteClass, target }: SiteFacts): readonly Problem[] {
-  if (siteClass === null || target !== null) return [];
-  return [engineProblem('site.target_of_programme', { file: 'sites.csv', column: 'siteClass', siteId }, { siteClass })];
-}
-
-/** Problems of a gauge's rain that keep its sites from holding. */
-const cappingCodes: readonly EngineProblemCode[] = ['rain.made_up'];
-
-/** The gravest assumption that is kinder than the facts may be: with one of these a site is `tight` at best. */
-function cappingAssumption(problems: readonly Problem[]): EngineProblemCode | null {
-  const ofRain = cappingCodes.find((capping) => problems.some(({ code }) => code === capping));
-  return ofRain ?? problems.find(isTooKind)?.code ?? null;
-}
-
-/** Does this problem stand for an assumption that may give more water, or fewer people, than there are? */
-function isTooKind(problem: Problem): problem is Problem<EngineProblemCode> {
-  if (problem.code === 'site.growth_not_used') return Number(problem.facts['growthFraction_per_year']) > 0;
-  return problem.code === 'site.gutters_assumed' || problem.code === 'site.roof_very_large';
 }
 
 /** The years drawn again for so many judged years, drawn once for all sites. */

@@ -1,5 +1,13 @@
 import type { Station, StationVerdict, Verdict } from '@eavewell/engine';
-import type { DrainageSaid, HeadSaid, Language, SettlingSaid, StandSaid } from '@eavewell/words';
+import type {
+  DrainageSaid,
+  HeadSaid,
+  Language,
+  SafetySaid,
+  SettlingSaid,
+  StandSaid,
+  TreatmentSaid,
+} from '@eavewell/words';
 
 /** What was found at the stations beside the tank, of a design or of a report. */
 export interface FoundBeside {
@@ -9,6 +17,8 @@ export interface FoundBeside {
   readonly settling: readonly SettlingSaid[];
   readonly stands: readonly StandSaid[];
   readonly head: readonly HeadSaid[];
+  readonly treatment: readonly (TreatmentSaid & { readonly verdict: Verdict })[];
+  readonly safety: SafetySaid | null;
 }
 
 /** Of the stations beside the tank, those that are as badly off as the site, where that needs somebody. */
@@ -19,10 +29,13 @@ export interface BesideSaid {
   readonly settling: SettlingSaid | null;
   readonly stand: StandSaid | null;
   readonly head: HeadSaid | null;
+  readonly treatment: TreatmentSaid | null;
+  readonly safety: SafetySaid | null;
 }
 
 /** What is kept of a design or a report to say its worst stations. */
-export function besideSaid({ verdict, stations, drainage, settling, stands, head }: FoundBeside): BesideSaid {
+export function besideSaid(found: FoundBeside): BesideSaid {
+  const { verdict, stations, drainage, settling, stands, head, treatment, safety } = found;
   const isWorst = (station: Station) => verdict !== 'holds' && stations[station] === verdict;
   return {
     isFirst: !isWorst('storage'),
@@ -30,16 +43,21 @@ export function besideSaid({ verdict, stations, drainage, settling, stands, head
     settling: (isWorst('settling') ? settling[0] : null) ?? null,
     stand: (isWorst('stand') ? stands[0] : null) ?? null,
     head: (isWorst('tap') ? head[0] : null) ?? null,
+    treatment: (isWorst('treatmentUnit') ? treatment.find((one) => one.verdict === verdict) : null) ?? null,
+    safety: isWorst('cup') ? safety : null,
   };
 }
 
 /** The sentences of those stations, the way of the water down; '' where there are none. */
-export function besideInWords({ drainage, settling, stand, head }: BesideSaid, { findings }: Language): string {
+export function besideInWords(beside: BesideSaid, { findings }: Language): string {
+  const { drainage, settling, stand, head, treatment, safety } = beside;
   return [
     drainage && findings.drainage(drainage),
     settling && findings.settling(settling),
     stand && findings.stand(stand),
+    treatment && findings.treatment(treatment),
     head && findings.head(head),
+    safety && findings.safety(safety),
   ]
     .filter((sentence) => sentence !== null)
     .join(' ');

@@ -6,6 +6,7 @@ export { problemReport } from './problemReport.ts';
 export { remediesInWords } from './remediesInWords.ts';
 export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
 export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
+export { siteCup } from './siteCup.ts';
 export { findingOf, siteReport } from './siteReport.ts';
 export { type SiteSaid, shortIn, siteSaid } from './siteSaid.ts';
 export { siteShort } from './siteShort.ts';

@@ -4,9 +4,12 @@ import { type Language, problemSentence } from '@eavewell/words';
 import { besideSaid } from './besideSaid.ts';
 import { drainageIn } from './drainageReport.ts';
 import { type FaultAt, faultFinder, withFault } from './namedFaults.ts';
+import { safetyIn } from './safetyReport.ts';
 import { findingSaid, saidIn } from './siteReport.ts';
 import { standsIn } from './standReport.ts';
 import { stormIn } from './stormReport.ts';
+import { treatmentIn } from './treatmentReport.ts';
+import { wearIn } from './wearReport.ts';
 
 /** A reported problem as the problem it was. */
 function problemOf({ code, severity, place, facts }: ProblemReport): Problem {
@@ -42,6 +45,9 @@ export function siteReportIn(site: SiteReport, language: Language, faultAt: Faul
     ...standsIn(site, language),
     settling: site.settling.map((one) => ({ ...one, finding: language.findings.settling(one) })),
     head: site.head.map((one) => ({ ...one, finding: language.findings.head(one) })),
+    treatment: site.treatment.map((one) => treatmentIn(one, language)),
+    safety: site.safety && safetyIn(site.safety, language),
+    wear: site.wear?.map((one) => wearIn(one, language)) ?? null,
     remedies: site.remedies && {
       ...site.remedies,
       said: [...language.remedies.beside({ ...site.remedies, remedies: site.remedies.ranked }, site)],

@@ -2,10 +2,12 @@ import {
   type DryRun,
   type FirstService,
   isoDay,
+  type Judged,
   type Problem,
   type SiteDesign,
   type SiteRemedies,
   type StorageFinding,
+  type WearFinding,
   type WorkingLine,
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
@@ -15,8 +17,11 @@ import { drainageReport } from './drainageReport.ts';
 import { headReport } from './headReport.ts';
 import { problemReport } from './problemReport.ts';
 import { siteRemediesReport } from './remediesReport.ts';
+import { safetyReport } from './safetyReport.ts';
 import { settlingReport } from './settlingReport.ts';
 import { standsReport } from './standReport.ts';
+import { treatmentReport } from './treatmentReport.ts';
+import { wearReport } from './wearReport.ts';
 
 /** What a site comes to, in words: the finding of its tank, or the first blocker that withholds it, and of the stations that are as badly off. */
 export function findingSaid(
@@ -43,8 +48,22 @@ export function findingOf(
   return findingSaid({ problems, storages, beside: besideSaid(design) }, language);
 }
 
-/** One site as the report has it, without its daily series. */
-export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, language: Language): SiteReport {
+/**
+ * One site as the report has it, without its daily series.
+ *
+ * @param design - what it came to
+ * @param remedies - what would mend it; null where it is neither short nor tight
+ * @param language - the language of its sentences
+ * @param wear - when its cartridges are due; null where that was not worked out
+ * @returns the report; what wear tells and its working behind that of the stations
+ * @definition ours
+ */
+export function siteReport(
+  design: SiteDesign,
+  remedies: SiteRemedies | null,
+  language: Language,
+  wear: Judged<readonly WearFinding[]> | null,
+): SiteReport {
   return {
     siteId: design.siteId,
     name: design.name,
@@ -62,10 +81,13 @@ export function siteReport(design: SiteDesign, remedies: SiteRemedies | null, la
     ...standsReport(design, language),
     settling: design.settling.map((one) => settlingReport(one, language)),
     head: design.head.map((one) => headReport(one, language)),
+    treatment: design.treatment.map((one) => treatmentReport(one, language)),
+    safety: design.safety && safetyReport(design.safety, language),
+    wear: wear && (wear.finding ?? []).map((one) => wearReport(one, language)),
     firstService: design.firstService && firstServiceReport(design.firstService),
     remedies: remedies && siteRemediesReport(remedies, design, language),
-    problems: design.problems.map((problem) => problemReport(problem, language)),
-    working: design.working.map((line) => workingReport(line, language)),
+    problems: [...design.problems, ...(wear?.problems ?? [])].map((problem) => problemReport(problem, language)),
+    working: [...design.working, ...(wear?.working ?? [])].map((line) => workingReport(line, language)),
   };
 }
 

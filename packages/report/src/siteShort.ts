@@ -1,4 +1,4 @@
-import type { SiteDesign, SiteFacts, SiteRemedies, StorageFinding } from '@eavewell/engine';
+import type { DesignSettings, SiteDesign, SiteFacts, SiteRemedies, StorageFinding } from '@eavewell/engine';
 import type { SiteShort } from '@eavewell/tables';
 import { type Language, problemSentence } from '@eavewell/words';
 import { decidingFigure, withheld } from './decidingFigure.ts';
@@ -15,6 +15,7 @@ const tenth = (value: number) => Math.round(value * 10) / 10;
  * @param design - what it came to
  * @param remedies - what would mend it; null where it is neither short nor tight
  * @param language - the language of its sentences
+ * @param settings - those of the programme: what is judged by hours and waits is held against them
  * @returns verdicts, sentence, first remedy and the figures of the tank that is worst off [L, day/year, year]
  * @definition ours
  */
@@ -23,6 +24,7 @@ export function siteShort(
   design: SiteDesign,
   remedies: SiteRemedies | null,
   language: Language,
+  settings: Pick<DesignSettings, 'pumping_h_per_day' | 'waitLimit_min'>,
 ): SiteShort {
   const { siteId, name, people, design_people, verdict, stations, target, storages } = design;
   const first = remedies?.remedies[0];
@@ -40,7 +42,7 @@ export function siteShort(
     stations: { ...stations },
     finding: findingOf(design, language),
     withheldBy: problem && problemSentence(problem, language).what,
-    decides: decidingFigure(design),
+    decides: decidingFigure(design, settings),
     standGate: design.standGate,
     hasStorm: design.storm !== null,
     remedy: first

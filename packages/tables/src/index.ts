@@ -1,4 +1,5 @@
 export * from './contract/allTables.ts';
+export { bearingOf } from './contract/bearing.ts';
 export { idForm } from './contract/columns.ts';
 export { placeKinds } from './contract/places.ts';
 export { rain } from './contract/rain.ts';

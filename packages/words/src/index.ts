@@ -79,7 +79,12 @@ function valueText(line: WorkingLine, language: Language): string {
   return inWords(line.value, language) ?? language.numbers.quantity(line.value, line.unit);
 }
 
+export type { ChlorineSaid } from './sentences/chlorineFindings.ts';
 export type { DrainageSaid } from './sentences/drainageFindings.ts';
 export type { HeadSaid } from './sentences/headFindings.ts';
+export type { SafetySaid } from './sentences/safetyFindings.ts';
 export type { SettlingSaid } from './sentences/settlingFindings.ts';
 export type { StandSaid } from './sentences/standFindings.ts';
+export type { TreatmentSaid } from './sentences/treatmentFindings.ts';
+export type { WaterTestsSaid } from './sentences/waterTestsFindings.ts';
+export type { WearSaid } from './sentences/wearFindings.ts';

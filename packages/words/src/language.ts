@@ -12,12 +12,17 @@ import type {
 import type { LanguageHead } from './messages/texts.ts';
 import type { ProblemCode, ProblemSentence, Speech } from './problems.ts';
 import type { RemedyWords } from './remedyWords.ts';
+import type { ChlorineSaid } from './sentences/chlorineFindings.ts';
 import type { CommandLineWords } from './sentences/commandLine.ts';
 import type { DrainageWords } from './sentences/drainageFindings.ts';
 import type { HeadSaid } from './sentences/headFindings.ts';
+import type { SafetySaid } from './sentences/safetyFindings.ts';
 import type { SettlingSaid } from './sentences/settlingFindings.ts';
 import type { StandWords } from './sentences/standFindings.ts';
 import type { StormWords } from './sentences/stormFindings.ts';
+import type { TreatmentSaid } from './sentences/treatmentFindings.ts';
+import type { WaterTestsSaid } from './sentences/waterTestsFindings.ts';
+import type { WearSaid } from './sentences/wearFindings.ts';
 
 /** The label of a figure and its formula, in words. */
 export interface WorkingWords {
@@ -50,6 +55,16 @@ export interface FindingWords extends DrainageWords, StandWords, StormWords {
   settling(finding: SettlingSaid): string;
   /** Whether water comes to the taps, in a few sentences. */
   head(finding: HeadSaid): string;
+  /** Whether a treatment unit keeps up, in a few sentences. */
+  treatment(finding: TreatmentSaid): string;
+  /** When a set of cartridges is due, in a few sentences. */
+  wear(finding: WearSaid): string;
+  /** What may be said of drinking the water of a site, in a few sentences. */
+  safety(finding: SafetySaid): string;
+  /** What its samples say. */
+  waterTests(finding: WaterTestsSaid): string;
+  /** What chlorine does there. */
+  chlorine(finding: ChlorineSaid): string;
 }
 
 /** What a severity is called, and so many of it. */

@@ -45,6 +45,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   m_per_h: 'units.m_per_h',
   m_per_s: 'units.m_per_s',
   min: 'units.min',
+  min_per_day: 'units.min_per_day',
   W: 'units.W',
   kg: 'units.kg',
   kPa: 'units.kPa',
@@ -52,13 +53,37 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   N: 'units.N',
   draws: 'units.draw',
   g_per_m2_per_year: 'units.g_per_m2_per_year',
+  L_per_h: 'units.L_per_h',
+  L_per_m2_per_h_per_bar: 'units.L_per_m2_per_h_per_bar',
+  log10: 'units.log10',
+  kPa_per_min: 'units.kPa_per_min',
+  NTU: 'units.NTU',
+  per_L: 'units.per_L',
+  '1_per_L': 'units.per_L',
+  per_100mL: 'units.per_100mL',
+  '1_per_100mL': 'units.per_100mL',
+  per_year: 'units.per_year',
+  '1_per_year': 'units.per_year',
+  DALY_per_million_per_year: 'units.DALY_per_million_per_year',
+  '1_per_m3': 'units.per_m3',
+  '1_per_min': 'units.per_min',
+  mg_per_L: 'units.mg_per_L',
+  g_per_L: 'units.g_per_L',
+  mg_min_per_L: 'units.mg_min_per_L',
+  nm: 'units.nm',
+  mL: 'units.mL',
+  g: 'units.g',
   number: null,
   count: null,
   factor: null,
+  ratio: null,
   date: null,
   '': null,
   text: null,
 };
+
+/** Healthy years lost to one person in a year, by every spelling. */
+const lostYearNames: ReadonlySet<string> = new Set(['DALY_per_person_per_year', 'DALY/person/year']);
 
 /** No record and no plan has a day before this year; made-up rain has no other. */
 const firstRealYear = 1001;
@@ -121,11 +146,15 @@ export function numberWordsOf(say: SayOf<AppMessageKey>, form: NumberForm): Numb
     const { from, to, count } = ends(value);
     return say('numbers.between', { from, to: unit(to, Number.isFinite(count) ? count : 0, name) });
   };
+  /** Healthy years lost, of a million people: those of one person have too many zeros to be read. */
+  const lostYears = (value: number, shown: (value: number) => string): string =>
+    say('units.DALY_per_million_per_year', { amount: shown(value * 1e6), count: 0 });
   const quantity = (value: number | string | Range | null, name: string, exactly: boolean): string => {
     if (value === null) return say('numbers.none');
     if (typeof value === 'object') return rangeOf(value, name);
     if (typeof value === 'string') return dateParts(value) ? date(value) : value;
     if (name === 'fraction') return percent(value);
+    if (lostYearNames.has(name)) return lostYears(value, exactly ? figures.exact : figures.figure);
     if (name === 'dayOfYear') return dayOfYear(value);
     if (name === 'month') return value >= 1 && value <= 12 ? form.month(value) : String(value);
     if (exactly) return withUnit(value, name, figures.exact, plainExact);

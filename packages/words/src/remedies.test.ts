@@ -54,10 +54,22 @@ it('asks for a survey where a station is tight by an assumption alone, and names
   const saidOf = (cappedBy: string | null) =>
     words.beside(
       { besides: ['gutter'], remedies: [] },
-      { stations, drainage: { verdict: 'tight', cappedBy }, settling: [], stands: [], head: [] },
+      {
+        ...{ stations, drainage: { verdict: 'tight', cappedBy }, settling: [], stands: [], head: [] },
+        ...{ treatment: [], safety: null },
+      },
     );
   expect(saidOf('drainage.pitch_unknown')).toEqual([
     'The gutters stay tight, whatever is changed here: survey what is missing.',
   ]);
   expect(saidOf(null)).toEqual(['The gutters stay tight, whatever is changed here: no part of the catalogue does it.']);
+});
+
+it('says of a treatment unit and of the cup that no tank, gutter or pipe mends them', () => {
+  const stations = { treatmentUnit: 'short', cup: 'short' } as AsFitted['stations'];
+  const design = { stations, drainage: null, settling: [], stands: [], head: [], treatment: [], safety: null };
+  expect(words.beside({ besides: ['treatmentUnit', 'cup'], remedies: [] }, design)).toEqual([
+    'The treatment unit stays short, whatever is changed here: no change to tanks, gutters or pipes does it: see its page.',
+    'Whether the water is fit to drink stays short, whatever is changed here: no change to tanks, gutters or pipes does it: see its page.',
+  ]);
 });

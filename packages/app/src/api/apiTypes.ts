@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1478,7 +1478,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1648,7 +1648,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2005,6 +2005,53 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/safety": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The cup of every site as it was judged, with its last sample and the sets of cartridges that are due: sent as the years are. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeSafety"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/sites": {
         parameters: {
             query?: never;
@@ -2052,6 +2099,11 @@ export interface paths {
                                     /** @description The first change that would mend it, in words. */
                                     remedy: string | null;
                                     stations: {
+                                        /**
+                                         * @description A station not modelled yet is notJudged and does not count.
+                                         * @enum {string}
+                                         */
+                                        cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                                         /**
                                          * @description A station not modelled yet is notJudged and does not count.
                                          * @enum {string}
@@ -2251,7 +2303,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -3016,7 +3068,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3029,8 +3081,8 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                    /** @description The gutter, the downpipe or the tank. */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                    /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
                     limit: number | null;
@@ -3039,7 +3091,7 @@ export interface components {
                         low: number;
                     } | null;
                     /** @enum {string} */
-                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                     unit: string;
                     value: number;
                 } | null;
@@ -3108,6 +3160,11 @@ export interface components {
                 siteId: string;
                 standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -3257,7 +3314,7 @@ export interface components {
                 };
                 notMended: {
                     /** @enum {string} */
-                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                    reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                     sentence: string;
                     siteIds: string[];
                 }[];
@@ -3270,8 +3327,8 @@ export interface components {
                 /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
                 decides: {
                     /** @enum {string} */
-                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                    /** @description The gutter, the downpipe or the tank. */
+                    figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                    /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                     id: string;
                     /** @description What the part carries, the ground takes, or is wanted. */
                     limit: number | null;
@@ -3280,7 +3337,7 @@ export interface components {
                         low: number;
                     } | null;
                     /** @enum {string} */
-                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                    station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                     unit: string;
                     value: number;
                 } | null;
@@ -3349,6 +3406,11 @@ export interface components {
                 siteId: string;
                 standGate: ("notNeeded" | "closed" | "open") | null;
                 stations: {
+                    /**
+                     * @description A station not modelled yet is notJudged and does not count.
+                     * @enum {string}
+                     */
+                    cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                     /**
                      * @description A station not modelled yet is notJudged and does not count.
                      * @enum {string}
@@ -3550,6 +3612,44 @@ export interface components {
             /** @description Sites whose people are not known. */
             withoutPeople_count: number | null;
         };
+        programmeSafety: {
+            /** @description The version it is of; null before the first design. */
+            designVersion: number | null;
+            sites: {
+                area: string | null;
+                /** @description Null where nothing is told of its treatment and its water. */
+                cup: components["schemas"]["siteCup"] | null;
+                /** @description False where it is not worked out yet, or the row cannot be used. */
+                isJudged: boolean;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                name: string;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                siteId: string;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeSafetyInput: {
+            /** @description The version it is of; null before the first design. */
+            designVersion: number | null;
+            sites: {
+                area: string | null;
+                /** @description Null where nothing is told of its treatment and its water. */
+                cup: components["schemas"]["siteCupInput"] | null;
+                /** @description False where it is not worked out yet, or the row cannot be used. */
+                isJudged: boolean;
+                /** @description The key of its row in the table of sites. */
+                key: string;
+                name: string;
+                /** @description As counted, or made from the households. */
+                people: number | null;
+                siteId: string;
+            }[];
+            /** @description Grows with every change. */
+            version: number;
+        };
         /** @description Each site by its smallest remedy. */
         remedies: {
             groups: {
@@ -3599,7 +3699,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3654,7 +3754,7 @@ export interface components {
             };
             notMended: {
                 /** @enum {string} */
-                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts";
+                reason: "assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts";
                 siteIds: string[];
             }[];
             /** @description Prices are the latest on or before this day; null where there are none. */
@@ -3664,7 +3764,7 @@ export interface components {
             /** @description The changes in words. */
             about: string;
             /** @description Stations that do not hold with it and are not in its verdict. */
-            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
             /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
@@ -3798,7 +3898,7 @@ export interface components {
             /** @description The changes in words. */
             about: string;
             /** @description Stations that do not hold with it and are not in its verdict. */
-            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+            besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
             /** @description One, or two together, and the gutters and pipes they take. */
             changes: ({
                 /** @constant */
@@ -4236,6 +4336,362 @@ export interface components {
                 table: string | null;
             }[];
         };
+        /** @description A planning aid: the health authority and accredited laboratories decide. */
+        safety: {
+            /** @description Along the way of the water. */
+            barriers: {
+                /** @description A serial of a unit, an id of barriers; null for chlorine. */
+                barrierId: string | null;
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /**
+                 * @description Without any it is credited nothing.
+                 * @enum {string}
+                 */
+                evidence: "challengeTest" | "credited" | "none";
+                /** @enum {string} */
+                kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other" | "membrane" | "chlorine";
+                /** @description With one cartridge leaking; null for what has no cartridges. */
+                leaking: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                } | null;
+            }[];
+            /** @description At which water boils there; null where the height is not known. */
+            boilsAt_C: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Null where water is not chlorinated. */
+            chlorine: {
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /** @description Residual times contact time times the share of it that counts. */
+                ct_mg_min_per_L: number | null;
+                /** @description For three tenfold steps, by the table; null outside it. */
+                ctForGiardia_mg_min_per_L: number | null;
+                /** @description By the regression, for comparison. */
+                ctForGiardiaRegression_mg_min_per_L: number | null;
+                /** @description In a few sentences. */
+                finding: string;
+                giardia_log10: number | null;
+                /** @description Too turbid for chlorine to be relied on? Null where not known. */
+                isTooTurbid: boolean | null;
+                /** @description For a litre of stock of one per cent: grams of a powder, millilitres of a liquid. */
+                product_per_L: number | null;
+                residualBand: ("none" | "low" | "good" | "high" | "tooHigh") | null;
+                /** @description For one batch, for the dose. */
+                stock_mL: number | null;
+                viruses_log10: number | null;
+                wait_min: number | null;
+            } | null;
+            /** @description Sum of what is credited, for those whose water is treated. */
+            credited: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description Days on which the water of everybody goes untreated; null: not stated. */
+            daysOff_per_year: number | null;
+            /** @description Of the mean of what is drunk, over people and days: for display alone. */
+            effective: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description The same with one cartridge leaking; null where there is no unit. */
+            leaking: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to work. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description The worst first. */
+            risks: {
+                /** @description Healthy years of life lost. */
+                DALY_per_person_per_year: number;
+                /** @description The high end of its range: it is judged. */
+                DALYHigh_per_person_per_year: number;
+                /** @description In treated water, on a day on which it is treated. */
+                drinking_per_L: number;
+                /** @description What those who drink untreated water bear of it. */
+                fromSkipping_fraction: number;
+                illness_per_year: number;
+                /** @description A mean over people and days, those who skip among them. */
+                infection_per_year: number;
+                /** @description Log reduction wanted for the target, at the typical water. */
+                needed_log10: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Before any treatment. */
+                raw_per_L: number;
+                rawHigh_per_L: number | null;
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            }[];
+            /** @description Of the people, who drink untreated water; null: not stated. */
+            skipping_fraction: number | null;
+            target_DALY_per_person_per_year: number;
+            /** @description 3: highly protective, 2: protective, 1: targeted, 0: none. */
+            tier: 0 | 1 | 2 | 3;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTests: {
+                /** @description Clean ones in a row since hand-over, at tap and container. */
+                clean_count: number;
+                /** @description The mean that is then below with 95 % sureness. */
+                cleanBelow_per_100mL: number | null;
+                /** @description Clean ones in a row wanted to say that fewer than one in twenty is not. */
+                cleanWanted_count: number;
+                /** @description In a few sentences. */
+                finding: string;
+                inspection: {
+                    /**
+                     * @description E. coli in 100 mL: low under 1, intermediate from 1, high over 10, veryHigh over 100.
+                     * @enum {string}
+                     */
+                    band: "low" | "intermediate" | "high" | "veryHigh";
+                    /** @description A day, YYYY-MM-DD. */
+                    inspectedOn: string;
+                    score: number;
+                } | null;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                last: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                } | null;
+                /** @description The worse of the last sample and the last inspection. */
+                priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                /** @description In the order of their days. */
+                tests: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                }[];
+            };
+        };
+        /** @description A planning aid: the health authority and accredited laboratories decide. */
+        safetyInput: {
+            /** @description Along the way of the water. */
+            barriers: {
+                /** @description A serial of a unit, an id of barriers; null for chlorine. */
+                barrierId: string | null;
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /**
+                 * @description Without any it is credited nothing.
+                 * @enum {string}
+                 */
+                evidence: "challengeTest" | "credited" | "none";
+                /** @enum {string} */
+                kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other" | "membrane" | "chlorine";
+                /** @description With one cartridge leaking; null for what has no cartridges. */
+                leaking: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                } | null;
+            }[];
+            /** @description At which water boils there; null where the height is not known. */
+            boilsAt_C: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description Null where water is not chlorinated. */
+            chlorine: {
+                /** @description Tenfold steps by class of germs. */
+                credited: {
+                    bacteria_log10: number;
+                    protozoa_log10: number;
+                    viruses_log10: number;
+                };
+                /** @description Residual times contact time times the share of it that counts. */
+                ct_mg_min_per_L: number | null;
+                /** @description For three tenfold steps, by the table; null outside it. */
+                ctForGiardia_mg_min_per_L: number | null;
+                /** @description By the regression, for comparison. */
+                ctForGiardiaRegression_mg_min_per_L: number | null;
+                /** @description In a few sentences. */
+                finding: string;
+                giardia_log10: number | null;
+                /** @description Too turbid for chlorine to be relied on? Null where not known. */
+                isTooTurbid: boolean | null;
+                /** @description For a litre of stock of one per cent: grams of a powder, millilitres of a liquid. */
+                product_per_L: number | null;
+                residualBand: ("none" | "low" | "good" | "high" | "tooHigh") | null;
+                /** @description For one batch, for the dose. */
+                stock_mL: number | null;
+                viruses_log10: number | null;
+                wait_min: number | null;
+            } | null;
+            /** @description Sum of what is credited, for those whose water is treated. */
+            credited: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description Days on which the water of everybody goes untreated; null: not stated. */
+            daysOff_per_year: number | null;
+            /** @description Of the mean of what is drunk, over people and days: for display alone. */
+            effective: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            };
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description The same with one cartridge leaking; null where there is no unit. */
+            leaking: {
+                bacteria_log10: number;
+                protozoa_log10: number;
+                viruses_log10: number;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to work. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description The worst first. */
+            risks: {
+                /** @description Healthy years of life lost. */
+                DALY_per_person_per_year: number;
+                /** @description The high end of its range: it is judged. */
+                DALYHigh_per_person_per_year: number;
+                /** @description In treated water, on a day on which it is treated. */
+                drinking_per_L: number;
+                /** @description What those who drink untreated water bear of it. */
+                fromSkipping_fraction: number;
+                illness_per_year: number;
+                /** @description A mean over people and days, those who skip among them. */
+                infection_per_year: number;
+                /** @description Log reduction wanted for the target, at the typical water. */
+                needed_log10: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Before any treatment. */
+                raw_per_L: number;
+                rawHigh_per_L: number | null;
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            }[];
+            /** @description Of the people, who drink untreated water; null: not stated. */
+            skipping_fraction: number | null;
+            target_DALY_per_person_per_year: number;
+            /** @description 3: highly protective, 2: protective, 1: targeted, 0: none. */
+            tier: 0 | 1 | 2 | 3;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTests: {
+                /** @description Clean ones in a row since hand-over, at tap and container. */
+                clean_count: number;
+                /** @description The mean that is then below with 95 % sureness. */
+                cleanBelow_per_100mL: number | null;
+                /** @description Clean ones in a row wanted to say that fewer than one in twenty is not. */
+                cleanWanted_count: number;
+                /** @description In a few sentences. */
+                finding: string;
+                inspection: {
+                    /**
+                     * @description E. coli in 100 mL: low under 1, intermediate from 1, high over 10, veryHigh over 100.
+                     * @enum {string}
+                     */
+                    band: "low" | "intermediate" | "high" | "veryHigh";
+                    /** @description A day, YYYY-MM-DD. */
+                    inspectedOn: string;
+                    score: number;
+                } | null;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                last: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                } | null;
+                /** @description The worse of the last sample and the last inspection. */
+                priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                /** @description In the order of their days. */
+                tests: {
+                    band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                    count_per_100mL: number | null;
+                    high_per_100mL: number | null;
+                    /** @description It says nothing of the water handed over. */
+                    isBeforeHandOver: boolean;
+                    /** @description The likely range of the count, 95 %. */
+                    low_per_100mL: number | null;
+                    /** @enum {string} */
+                    point: "tank" | "tap" | "container" | "secondSource";
+                    /** @description How likely such a set of portions is beside the likeliest; under 0.05: test again. */
+                    rarity: number | null;
+                    /** @description Null where E. coli was not looked for. */
+                    sign: ("less" | "equal" | "more") | null;
+                    /** @description A day, YYYY-MM-DD. */
+                    takenOn: string;
+                    testId: string;
+                }[];
+            };
+        };
         /** @description Only with --series. */
         series: {
             /** @description At the end of the day. */
@@ -4408,7 +4864,7 @@ export interface components {
             /** @description Null where the site is neither short nor tight. */
             remedies: {
                 /** @description Stations that stay short, tight or unknown whatever is changed. */
-                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -4423,7 +4879,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -4438,6 +4894,8 @@ export interface components {
                 /** @description What has to be known of the stations left out, each in a sentence. */
                 said: string[];
             } | null;
+            /** @description Whether its water is fit to drink; null where that is not judged. */
+            safety: components["schemas"]["safety"] | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
                 dryDays_per_year: number | null;
@@ -4468,6 +4926,11 @@ export interface components {
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["stand"][];
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -4517,12 +4980,114 @@ export interface components {
              * @enum {string}
              */
             targetFrom: "programme" | "class";
+            /** @description Whether the treatment keeps up, one for each unit that is judged. */
+            treatment: components["schemas"]["treatment"][];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
+            wear: components["schemas"]["wear"][] | null;
             working: components["schemas"]["workingLine"][];
+        };
+        siteCup: {
+            /**
+             * @description The first reason for it.
+             * @enum {string}
+             */
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            /** @description Samples without E. coli in a row since hand-over. */
+            clean_count: number;
+            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            last: {
+                band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                count_per_100mL: number | null;
+                /** @enum {string} */
+                point: "tank" | "tap" | "container" | "secondSource";
+                sign: ("less" | "equal" | "more") | null;
+                /** @description A day, YYYY-MM-DD. */
+                takenOn: string;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to be enough. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
+            sets: {
+                /** @description A day, YYYY-MM-DD. */
+                early: string;
+                /** @description A day, YYYY-MM-DD. */
+                late: string;
+                /** @description A day, YYYY-MM-DD. */
+                middle: string;
+                serial: string;
+            }[];
+            target_DALY_per_person_per_year: number;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description The germ that does most harm; null where no risk could be worked. */
+            worst: {
+                DALY_per_person_per_year: number;
+                DALYHigh_per_person_per_year: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            } | null;
+        };
+        siteCupInput: {
+            /**
+             * @description The first reason for it.
+             * @enum {string}
+             */
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            /** @description Samples without E. coli in a row since hand-over. */
+            clean_count: number;
+            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            last: {
+                band: ("low" | "intermediate" | "high" | "veryHigh") | null;
+                count_per_100mL: number | null;
+                /** @enum {string} */
+                point: "tank" | "tap" | "container" | "secondSource";
+                sign: ("less" | "equal" | "more") | null;
+                /** @description A day, YYYY-MM-DD. */
+                takenOn: string;
+            } | null;
+            /**
+             * @description no: a sample after hand-over held E. coli, or treatment is known not to be enough. notShown: nothing proves it.
+             * @enum {string}
+             */
+            mayDrink: "yes" | "notShown" | "no";
+            /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
+            sets: {
+                /** @description A day, YYYY-MM-DD. */
+                early: string;
+                /** @description A day, YYYY-MM-DD. */
+                late: string;
+                /** @description A day, YYYY-MM-DD. */
+                middle: string;
+                serial: string;
+            }[];
+            target_DALY_per_person_per_year: number;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description The germ that does most harm; null where no risk could be worked. */
+            worst: {
+                DALY_per_person_per_year: number;
+                DALYHigh_per_person_per_year: number;
+                /** @enum {string} */
+                pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                /** @description Null: the water of roofs. */
+                secondSourceId: string | null;
+            } | null;
         };
         siteFacts: {
             /** @description The version these facts are of, and the design told elsewhere. */
@@ -4595,6 +5160,33 @@ export interface components {
                 partId: string;
                 shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                 topWidth_mm: components["schemas"]["figure"] | null;
+                /** @description Null of all but treatment units. */
+                unit: {
+                    backwash_fraction: components["schemas"]["figure"] | null;
+                    backwash_min_per_day: components["schemas"]["figure"] | null;
+                    cartridges_count: components["schemas"]["figure"] | null;
+                    highestPressure_kPa: components["schemas"]["figure"] | null;
+                    highestTurbidity_NTU: components["schemas"]["figure"] | null;
+                    lever_ratio: components["schemas"]["figure"] | null;
+                    lifeLimit_years: components["schemas"]["figure"] | null;
+                    lowestFlow_L_per_h: components["schemas"]["figure"] | null;
+                    membraneArea_m2: components["schemas"]["figure"] | null;
+                    permeability_L_per_m2_h_bar: components["schemas"]["figure"] | null;
+                    pistonBore_mm: components["schemas"]["figure"] | null;
+                    pistonStroke_mm: components["schemas"]["figure"] | null;
+                    pore_nm: components["schemas"]["figure"] | null;
+                    ratedFlow_L_per_h: components["schemas"]["figure"] | null;
+                    ratedLitres_L: components["schemas"]["figure"] | null;
+                    ratedPressure_kPa: components["schemas"]["figure"] | null;
+                    ratedTurbidity_NTU: components["schemas"]["figure"] | null;
+                    reductions: {
+                        bacteria_log10: components["schemas"]["figure"] | null;
+                        evidence: ("challengeTest" | "credited" | "none") | null;
+                        protozoa_log10: components["schemas"]["figure"] | null;
+                        source: string | null;
+                        viruses_log10: components["schemas"]["figure"] | null;
+                    };
+                } | null;
                 volume_L: components["schemas"]["figure"] | null;
             }[];
             prices: {
@@ -4604,50 +5196,72 @@ export interface components {
                 priceDate: components["schemas"]["figure"];
             }[];
             settings: {
+                cartridgeFailures_per_year: components["schemas"]["figure"] | null;
                 /** @enum {string} */
                 dayOrder: "drawFirst" | "yas" | "ybs";
+                daysOff_per_year: components["schemas"]["figure"] | null;
                 designAfterHandOver_years: components["schemas"]["figure"];
                 draws: components["schemas"]["figure"];
                 firstFlush_mm: components["schemas"]["figure"];
                 fiveMinutesOfDay_fraction: components["schemas"]["figure"] | null;
                 fiveMinutesOfDaySource: string | null;
+                flowReadingError_fraction: components["schemas"]["figure"];
+                foulingSpread_fraction: components["schemas"]["figure"];
+                futures: components["schemas"]["figure"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figure"];
                 growthFraction_per_year: components["schemas"]["figure"] | null;
                 headMargin_m: components["schemas"]["figure"];
+                healthTarget_DALY_per_person_per_year: components["schemas"]["figure"];
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeHead: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
+                judgeSafety: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
                 judgeSettling: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeStand: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeTreatment: "whereMeasured" | "always" | "never";
+                leak_fraction: components["schemas"]["figure"];
                 leastYears: components["schemas"]["figure"];
                 litres_per_person_per_day: components["schemas"]["figure"];
+                litresDrunk_L_per_person_per_day: components["schemas"]["figure"];
+                litresDrunkHigh_L_per_person_per_day: components["schemas"]["figure"];
                 madeYears: components["schemas"]["figure"];
                 missingDays_fraction: components["schemas"]["figure"];
+                peakShare_fraction: components["schemas"]["figure"];
                 people_per_household: components["schemas"]["figure"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figure"];
                 range_fraction: components["schemas"]["figure"];
+                recontamination_fraction: components["schemas"]["figure"] | null;
                 residualHead_m: components["schemas"]["figure"];
                 roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
+                roofTurbidity_NTU: components["schemas"]["figure"] | null;
+                roofTurbidityHigh_NTU: components["schemas"]["figure"] | null;
                 seed: components["schemas"]["figure"];
                 settledTarget_fraction: components["schemas"]["figure"];
+                settledTurbidity_fraction: components["schemas"]["figure"];
                 settlingGrain_um: components["schemas"]["figure"];
                 settlingGrainDensity_kg_per_m3: components["schemas"]["figure"];
+                skipping_fraction: components["schemas"]["figure"] | null;
                 standMargin_fraction: components["schemas"]["figure"];
                 stormMargin_fraction: components["schemas"]["figure"];
                 stormReturnPeriod_years: components["schemas"]["figure"];
+                susceptibleToRotavirus_fraction: components["schemas"]["figure"];
                 tapFlow_L_per_min: components["schemas"]["figure"];
                 target: {
                     daysMet_fraction: components["schemas"]["figure"];
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 };
+                treatmentMargin_fraction: components["schemas"]["figure"];
                 unitHead_m: components["schemas"]["figure"] | null;
+                waitLimit_min: components["schemas"]["figure"];
                 waterTemperature_C: components["schemas"]["figure"];
                 waterYearStartMonth: components["schemas"]["figure"] | null;
                 /** @enum {string} */
@@ -4691,6 +5305,14 @@ export interface components {
                         row?: components["schemas"]["figure"];
                         siteId?: string;
                     }[];
+                    safety: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
                     settling: {
                         column?: string;
                         day?: string;
@@ -4700,6 +5322,14 @@ export interface components {
                         siteId?: string;
                     }[];
                     stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figure"];
+                        siteId?: string;
+                    }[];
+                    treatment: {
                         column?: string;
                         day?: string;
                         file?: string;
@@ -4778,6 +5408,7 @@ export interface components {
                     other_fraction: components["schemas"]["figure"] | null;
                 } | null;
                 roofs: {
+                    coating: ("none" | "forDrinkingWater" | "unknownPaint" | "bitumen") | null;
                     diverter: {
                         chamber_L: components["schemas"]["figure"] | null;
                         chamberBore_mm: components["schemas"]["figure"] | null;
@@ -4789,7 +5420,10 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figure"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figure"] | null;
+                    hasAsbestos: boolean | null;
+                    hasLead: boolean | null;
                     isFragile: boolean | null;
+                    isUnderTrees: boolean | null;
                     length_m: components["schemas"]["figure"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figure"] | null;
@@ -4801,6 +5435,72 @@ export interface components {
                     wallAbove_m2: components["schemas"]["figure"] | null;
                     width_m: components["schemas"]["figure"] | null;
                 }[];
+                safety: {
+                    altitude_m: components["schemas"]["figure"] | null;
+                    barriers: {
+                        barrierId: string;
+                        /** @enum {string} */
+                        kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other";
+                        reductions: {
+                            bacteria_log10: components["schemas"]["figure"] | null;
+                            evidence: ("challengeTest" | "credited" | "none") | null;
+                            protozoa_log10: components["schemas"]["figure"] | null;
+                            source: string | null;
+                            viruses_log10: components["schemas"]["figure"] | null;
+                        };
+                        used_fraction: components["schemas"]["figure"] | null;
+                    }[];
+                    chlorination: {
+                        active_fraction: components["schemas"]["figure"] | null;
+                        baffling_fraction: components["schemas"]["figure"] | null;
+                        batch_L: components["schemas"]["figure"] | null;
+                        contact_min: components["schemas"]["figure"] | null;
+                        dose_mg_per_L: components["schemas"]["figure"] | null;
+                        pH: components["schemas"]["figure"] | null;
+                        product: ("bleach" | "calciumHypochlorite" | "chlorinatedLime" | "tablets" | "other") | null;
+                        residual_mg_per_L: components["schemas"]["figure"] | null;
+                        stock_g_per_L: components["schemas"]["figure"] | null;
+                        waterTemperature_C: components["schemas"]["figure"] | null;
+                    } | null;
+                    daysOff_per_year: components["schemas"]["figure"] | null;
+                    inspections: {
+                        by: string | null;
+                        inspectedOn: components["schemas"]["figure"];
+                        questions_count: components["schemas"]["figure"];
+                        risks_count: components["schemas"]["figure"];
+                    }[];
+                    rawWater: {
+                        high_per_L: components["schemas"]["figure"] | null;
+                        low_per_L: components["schemas"]["figure"] | null;
+                        /** @enum {string} */
+                        pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                        secondSourceId: string | null;
+                        source: string | null;
+                        typical_per_L: components["schemas"]["figure"];
+                    }[];
+                    skipping_fraction: components["schemas"]["figure"] | null;
+                    tests: {
+                        freeChlorine_mg_per_L: components["schemas"]["figure"] | null;
+                        laboratory: string | null;
+                        pH: components["schemas"]["figure"] | null;
+                        /** @enum {string} */
+                        point: "tank" | "tap" | "container" | "secondSource";
+                        portions: {
+                            colonies_count: components["schemas"]["figure"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figure"];
+                            positive_count: components["schemas"]["figure"] | null;
+                            uncountable_count: components["schemas"]["figure"];
+                            uncountableFrom_count: components["schemas"]["figure"] | null;
+                            volume_mL: components["schemas"]["figure"];
+                        }[];
+                        takenOn: components["schemas"]["figure"];
+                        testId: string;
+                        turbidity_NTU: components["schemas"]["figure"] | null;
+                        waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                };
                 secondSource: {
                     /** @enum {string} */
                     kind: "river" | "spring" | "well" | "pond" | "vendor";
@@ -4849,6 +5549,64 @@ export interface components {
                     goodYears_fraction: components["schemas"]["figure"];
                     longestDryRun_days: components["schemas"]["figure"];
                 } | null;
+                treatment: {
+                    cartridges: {
+                        batch: string | null;
+                        installedOn: components["schemas"]["figure"] | null;
+                        partId: string | null;
+                        reason: string | null;
+                        removedOn: components["schemas"]["figure"] | null;
+                        serial: string;
+                        unitSerial: string | null;
+                    }[];
+                    flowReadings: {
+                        flow_L_per_h: components["schemas"]["figure"];
+                        passed_L: components["schemas"]["figure"] | null;
+                        pressure_kPa: components["schemas"]["figure"] | null;
+                        readOn: components["schemas"]["figure"];
+                        unitSerial: string | null;
+                        waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                    pressureTests: {
+                        airVolume_L: components["schemas"]["figure"] | null;
+                        fall_kPa_per_min: components["schemas"]["figure"];
+                        pressure_kPa: components["schemas"]["figure"];
+                        testedOn: components["schemas"]["figure"];
+                        unitSerial: string | null;
+                    }[];
+                    units: {
+                        figures: {
+                            backwash_fraction: components["schemas"]["figure"] | null;
+                            backwash_min_per_day: components["schemas"]["figure"] | null;
+                            cartridges_count: components["schemas"]["figure"] | null;
+                            highestPressure_kPa: components["schemas"]["figure"] | null;
+                            highestTurbidity_NTU: components["schemas"]["figure"] | null;
+                            lever_ratio: components["schemas"]["figure"] | null;
+                            lifeLimit_years: components["schemas"]["figure"] | null;
+                            lowestFlow_L_per_h: components["schemas"]["figure"] | null;
+                            membraneArea_m2: components["schemas"]["figure"] | null;
+                            permeability_L_per_m2_h_bar: components["schemas"]["figure"] | null;
+                            pistonBore_mm: components["schemas"]["figure"] | null;
+                            pistonStroke_mm: components["schemas"]["figure"] | null;
+                            pore_nm: components["schemas"]["figure"] | null;
+                            ratedFlow_L_per_h: components["schemas"]["figure"] | null;
+                            ratedLitres_L: components["schemas"]["figure"] | null;
+                            ratedPressure_kPa: components["schemas"]["figure"] | null;
+                            ratedTurbidity_NTU: components["schemas"]["figure"] | null;
+                            reductions: {
+                                bacteria_log10: components["schemas"]["figure"] | null;
+                                evidence: ("challengeTest" | "credited" | "none") | null;
+                                protozoa_log10: components["schemas"]["figure"] | null;
+                                source: string | null;
+                                viruses_log10: components["schemas"]["figure"] | null;
+                            };
+                        } | null;
+                        installedOn: components["schemas"]["figure"] | null;
+                        partId: string | null;
+                        removedOn: components["schemas"]["figure"] | null;
+                        serial: string;
+                    }[];
+                };
                 unitHeight_m: components["schemas"]["figure"] | null;
                 windExposure: ("builtUp" | "openGround" | "openWater") | null;
                 windSpeed_m_per_s: components["schemas"]["figure"] | null;
@@ -4929,6 +5687,33 @@ export interface components {
                 partId: string;
                 shape: ("halfRound" | "rectangular" | "trapezoidal" | "cutPipe") | null;
                 topWidth_mm: components["schemas"]["figureInput"] | null;
+                /** @description Null of all but treatment units. */
+                unit: {
+                    backwash_fraction: components["schemas"]["figureInput"] | null;
+                    backwash_min_per_day: components["schemas"]["figureInput"] | null;
+                    cartridges_count: components["schemas"]["figureInput"] | null;
+                    highestPressure_kPa: components["schemas"]["figureInput"] | null;
+                    highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                    lever_ratio: components["schemas"]["figureInput"] | null;
+                    lifeLimit_years: components["schemas"]["figureInput"] | null;
+                    lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                    membraneArea_m2: components["schemas"]["figureInput"] | null;
+                    permeability_L_per_m2_h_bar: components["schemas"]["figureInput"] | null;
+                    pistonBore_mm: components["schemas"]["figureInput"] | null;
+                    pistonStroke_mm: components["schemas"]["figureInput"] | null;
+                    pore_nm: components["schemas"]["figureInput"] | null;
+                    ratedFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                    ratedLitres_L: components["schemas"]["figureInput"] | null;
+                    ratedPressure_kPa: components["schemas"]["figureInput"] | null;
+                    ratedTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                    reductions: {
+                        bacteria_log10: components["schemas"]["figureInput"] | null;
+                        evidence: ("challengeTest" | "credited" | "none") | null;
+                        protozoa_log10: components["schemas"]["figureInput"] | null;
+                        source: string | null;
+                        viruses_log10: components["schemas"]["figureInput"] | null;
+                    };
+                } | null;
                 volume_L: components["schemas"]["figureInput"] | null;
             }[];
             prices: {
@@ -4938,50 +5723,72 @@ export interface components {
                 priceDate: components["schemas"]["figureInput"];
             }[];
             settings: {
+                cartridgeFailures_per_year: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
                 dayOrder: "drawFirst" | "yas" | "ybs";
+                daysOff_per_year: components["schemas"]["figureInput"] | null;
                 designAfterHandOver_years: components["schemas"]["figureInput"];
                 draws: components["schemas"]["figureInput"];
                 firstFlush_mm: components["schemas"]["figureInput"];
                 fiveMinutesOfDay_fraction: components["schemas"]["figureInput"] | null;
                 fiveMinutesOfDaySource: string | null;
+                flowReadingError_fraction: components["schemas"]["figureInput"];
+                foulingSpread_fraction: components["schemas"]["figureInput"];
+                futures: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                 gaugeReach_km: components["schemas"]["figureInput"];
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
                 headMargin_m: components["schemas"]["figureInput"];
+                healthTarget_DALY_per_person_per_year: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeHead: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
+                judgeSafety: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
                 judgeSettling: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
                 judgeStand: "whereMeasured" | "always" | "never";
+                /** @enum {string} */
+                judgeTreatment: "whereMeasured" | "always" | "never";
+                leak_fraction: components["schemas"]["figureInput"];
                 leastYears: components["schemas"]["figureInput"];
                 litres_per_person_per_day: components["schemas"]["figureInput"];
+                litresDrunk_L_per_person_per_day: components["schemas"]["figureInput"];
+                litresDrunkHigh_L_per_person_per_day: components["schemas"]["figureInput"];
                 madeYears: components["schemas"]["figureInput"];
                 missingDays_fraction: components["schemas"]["figureInput"];
+                peakShare_fraction: components["schemas"]["figureInput"];
                 people_per_household: components["schemas"]["figureInput"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figureInput"];
                 range_fraction: components["schemas"]["figureInput"];
+                recontamination_fraction: components["schemas"]["figureInput"] | null;
                 residualHead_m: components["schemas"]["figureInput"];
                 roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
+                roofTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                roofTurbidityHigh_NTU: components["schemas"]["figureInput"] | null;
                 seed: components["schemas"]["figureInput"];
                 settledTarget_fraction: components["schemas"]["figureInput"];
+                settledTurbidity_fraction: components["schemas"]["figureInput"];
                 settlingGrain_um: components["schemas"]["figureInput"];
                 settlingGrainDensity_kg_per_m3: components["schemas"]["figureInput"];
+                skipping_fraction: components["schemas"]["figureInput"] | null;
                 standMargin_fraction: components["schemas"]["figureInput"];
                 stormMargin_fraction: components["schemas"]["figureInput"];
                 stormReturnPeriod_years: components["schemas"]["figureInput"];
+                susceptibleToRotavirus_fraction: components["schemas"]["figureInput"];
                 tapFlow_L_per_min: components["schemas"]["figureInput"];
                 target: {
                     daysMet_fraction: components["schemas"]["figureInput"];
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 };
+                treatmentMargin_fraction: components["schemas"]["figureInput"];
                 unitHead_m: components["schemas"]["figureInput"] | null;
+                waitLimit_min: components["schemas"]["figureInput"];
                 waterTemperature_C: components["schemas"]["figureInput"];
                 waterYearStartMonth: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
@@ -5025,6 +5832,14 @@ export interface components {
                         row?: components["schemas"]["figureInput"];
                         siteId?: string;
                     }[];
+                    safety: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
                     settling: {
                         column?: string;
                         day?: string;
@@ -5034,6 +5849,14 @@ export interface components {
                         siteId?: string;
                     }[];
                     stand: {
+                        column?: string;
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        row?: components["schemas"]["figureInput"];
+                        siteId?: string;
+                    }[];
+                    treatment: {
                         column?: string;
                         day?: string;
                         file?: string;
@@ -5112,6 +5935,7 @@ export interface components {
                     other_fraction: components["schemas"]["figureInput"] | null;
                 } | null;
                 roofs: {
+                    coating: ("none" | "forDrinkingWater" | "unknownPaint" | "bitumen") | null;
                     diverter: {
                         chamber_L: components["schemas"]["figureInput"] | null;
                         chamberBore_mm: components["schemas"]["figureInput"] | null;
@@ -5123,7 +5947,10 @@ export interface components {
                     eaveHeight_m: components["schemas"]["figureInput"] | null;
                     form: ("gable" | "oneSlope" | "hip" | "flat") | null;
                     gutteredFraction: components["schemas"]["figureInput"] | null;
+                    hasAsbestos: boolean | null;
+                    hasLead: boolean | null;
                     isFragile: boolean | null;
+                    isUnderTrees: boolean | null;
                     length_m: components["schemas"]["figureInput"] | null;
                     material: ("corrugatedMetal" | "tile" | "concrete" | "fibreCement" | "shingle" | "thatch") | null;
                     pitch_deg: components["schemas"]["figureInput"] | null;
@@ -5135,6 +5962,72 @@ export interface components {
                     wallAbove_m2: components["schemas"]["figureInput"] | null;
                     width_m: components["schemas"]["figureInput"] | null;
                 }[];
+                safety: {
+                    altitude_m: components["schemas"]["figureInput"] | null;
+                    barriers: {
+                        barrierId: string;
+                        /** @enum {string} */
+                        kind: "firstFlush" | "settling" | "storageTime" | "filter" | "ultraviolet" | "boiling" | "other";
+                        reductions: {
+                            bacteria_log10: components["schemas"]["figureInput"] | null;
+                            evidence: ("challengeTest" | "credited" | "none") | null;
+                            protozoa_log10: components["schemas"]["figureInput"] | null;
+                            source: string | null;
+                            viruses_log10: components["schemas"]["figureInput"] | null;
+                        };
+                        used_fraction: components["schemas"]["figureInput"] | null;
+                    }[];
+                    chlorination: {
+                        active_fraction: components["schemas"]["figureInput"] | null;
+                        baffling_fraction: components["schemas"]["figureInput"] | null;
+                        batch_L: components["schemas"]["figureInput"] | null;
+                        contact_min: components["schemas"]["figureInput"] | null;
+                        dose_mg_per_L: components["schemas"]["figureInput"] | null;
+                        pH: components["schemas"]["figureInput"] | null;
+                        product: ("bleach" | "calciumHypochlorite" | "chlorinatedLime" | "tablets" | "other") | null;
+                        residual_mg_per_L: components["schemas"]["figureInput"] | null;
+                        stock_g_per_L: components["schemas"]["figureInput"] | null;
+                        waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    } | null;
+                    daysOff_per_year: components["schemas"]["figureInput"] | null;
+                    inspections: {
+                        by: string | null;
+                        inspectedOn: components["schemas"]["figureInput"];
+                        questions_count: components["schemas"]["figureInput"];
+                        risks_count: components["schemas"]["figureInput"];
+                    }[];
+                    rawWater: {
+                        high_per_L: components["schemas"]["figureInput"] | null;
+                        low_per_L: components["schemas"]["figureInput"] | null;
+                        /** @enum {string} */
+                        pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
+                        secondSourceId: string | null;
+                        source: string | null;
+                        typical_per_L: components["schemas"]["figureInput"];
+                    }[];
+                    skipping_fraction: components["schemas"]["figureInput"] | null;
+                    tests: {
+                        freeChlorine_mg_per_L: components["schemas"]["figureInput"] | null;
+                        laboratory: string | null;
+                        pH: components["schemas"]["figureInput"] | null;
+                        /** @enum {string} */
+                        point: "tank" | "tap" | "container" | "secondSource";
+                        portions: {
+                            colonies_count: components["schemas"]["figureInput"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figureInput"];
+                            positive_count: components["schemas"]["figureInput"] | null;
+                            uncountable_count: components["schemas"]["figureInput"];
+                            uncountableFrom_count: components["schemas"]["figureInput"] | null;
+                            volume_mL: components["schemas"]["figureInput"];
+                        }[];
+                        takenOn: components["schemas"]["figureInput"];
+                        testId: string;
+                        turbidity_NTU: components["schemas"]["figureInput"] | null;
+                        waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                };
                 secondSource: {
                     /** @enum {string} */
                     kind: "river" | "spring" | "well" | "pond" | "vendor";
@@ -5183,6 +6076,64 @@ export interface components {
                     goodYears_fraction: components["schemas"]["figureInput"];
                     longestDryRun_days: components["schemas"]["figureInput"];
                 } | null;
+                treatment: {
+                    cartridges: {
+                        batch: string | null;
+                        installedOn: components["schemas"]["figureInput"] | null;
+                        partId: string | null;
+                        reason: string | null;
+                        removedOn: components["schemas"]["figureInput"] | null;
+                        serial: string;
+                        unitSerial: string | null;
+                    }[];
+                    flowReadings: {
+                        flow_L_per_h: components["schemas"]["figureInput"];
+                        passed_L: components["schemas"]["figureInput"] | null;
+                        pressure_kPa: components["schemas"]["figureInput"] | null;
+                        readOn: components["schemas"]["figureInput"];
+                        unitSerial: string | null;
+                        waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                    pressureTests: {
+                        airVolume_L: components["schemas"]["figureInput"] | null;
+                        fall_kPa_per_min: components["schemas"]["figureInput"];
+                        pressure_kPa: components["schemas"]["figureInput"];
+                        testedOn: components["schemas"]["figureInput"];
+                        unitSerial: string | null;
+                    }[];
+                    units: {
+                        figures: {
+                            backwash_fraction: components["schemas"]["figureInput"] | null;
+                            backwash_min_per_day: components["schemas"]["figureInput"] | null;
+                            cartridges_count: components["schemas"]["figureInput"] | null;
+                            highestPressure_kPa: components["schemas"]["figureInput"] | null;
+                            highestTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                            lever_ratio: components["schemas"]["figureInput"] | null;
+                            lifeLimit_years: components["schemas"]["figureInput"] | null;
+                            lowestFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                            membraneArea_m2: components["schemas"]["figureInput"] | null;
+                            permeability_L_per_m2_h_bar: components["schemas"]["figureInput"] | null;
+                            pistonBore_mm: components["schemas"]["figureInput"] | null;
+                            pistonStroke_mm: components["schemas"]["figureInput"] | null;
+                            pore_nm: components["schemas"]["figureInput"] | null;
+                            ratedFlow_L_per_h: components["schemas"]["figureInput"] | null;
+                            ratedLitres_L: components["schemas"]["figureInput"] | null;
+                            ratedPressure_kPa: components["schemas"]["figureInput"] | null;
+                            ratedTurbidity_NTU: components["schemas"]["figureInput"] | null;
+                            reductions: {
+                                bacteria_log10: components["schemas"]["figureInput"] | null;
+                                evidence: ("challengeTest" | "credited" | "none") | null;
+                                protozoa_log10: components["schemas"]["figureInput"] | null;
+                                source: string | null;
+                                viruses_log10: components["schemas"]["figureInput"] | null;
+                            };
+                        } | null;
+                        installedOn: components["schemas"]["figureInput"] | null;
+                        partId: string | null;
+                        removedOn: components["schemas"]["figureInput"] | null;
+                        serial: string;
+                    }[];
+                };
                 unitHeight_m: components["schemas"]["figureInput"] | null;
                 windExposure: ("builtUp" | "openGround" | "openWater") | null;
                 windSpeed_m_per_s: components["schemas"]["figureInput"] | null;
@@ -5242,7 +6193,7 @@ export interface components {
             /** @description Null where the site is neither short nor tight. */
             remedies: {
                 /** @description Stations that stay short, tight or unknown whatever is changed. */
-                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap")[];
+                besides: ("roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup")[];
                 /** @description The worst judged year, if it is left as it is. */
                 leaveIt: {
                     dryDays: number;
@@ -5257,7 +6208,7 @@ export interface components {
                     waterYear: number;
                 } | null;
                 /** @description Why none makes it hold; null where one does. */
-                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "facts") | null;
+                notMended: ("assumed" | "growth" | "roofSize" | "madeRain" | "record" | "noTanks" | "tank" | "water" | "apart" | "drainage" | "head" | "settling" | "stand" | "treatment" | "safety" | "facts") | null;
                 peopleCarried: {
                     carried_people: number;
                     others_people: number;
@@ -5272,6 +6223,8 @@ export interface components {
                 /** @description What has to be known of the stations left out, each in a sentence. */
                 said: string[];
             } | null;
+            /** @description Whether its water is fit to drink; null where that is not judged. */
+            safety: components["schemas"]["safetyInput"] | null;
             /** @description Only where a scenario is asked for. Null: not known. */
             scenario?: {
                 dryDays_per_year: number | null;
@@ -5302,6 +6255,11 @@ export interface components {
             /** @description One for each tank whose stand or ground is judged, the worst first. */
             stands: components["schemas"]["standInput"][];
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -5351,19 +6309,23 @@ export interface components {
              * @enum {string}
              */
             targetFrom: "programme" | "class";
+            /** @description Whether the treatment keeps up, one for each unit that is judged. */
+            treatment: components["schemas"]["treatmentInput"][];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
+            wear: components["schemas"]["wearInput"][] | null;
             working: components["schemas"]["workingLineInput"][];
         };
         siteShort: {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                /** @description The gutter, the downpipe or the tank. */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
                 limit: number | null;
@@ -5372,7 +6334,7 @@ export interface components {
                     low: number;
                 } | null;
                 /** @enum {string} */
-                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                 unit: string;
                 value: number;
             } | null;
@@ -5445,6 +6407,11 @@ export interface components {
              */
             standGate: "notNeeded" | "closed" | "open";
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -5500,8 +6467,8 @@ export interface components {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */
             decides: {
                 /** @enum {string} */
-                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower";
-                /** @description The gutter, the downpipe or the tank. */
+                figure: "gutter" | "outlet" | "downpipe" | "overflow" | "settledByDay" | "settledInStorm" | "bearing" | "wind" | "fastening" | "headLeft" | "pumpPower" | "hoursNeeded" | "hoursNeededWorn" | "lastWait" | "lastWaitWorn" | "germs" | "lostYears";
+                /** @description The gutter, the downpipe, the tank, the unit, the sample or the germ. */
                 id: string;
                 /** @description What the part carries, the ground takes, or is wanted. */
                 limit: number | null;
@@ -5510,7 +6477,7 @@ export interface components {
                     low: number;
                 } | null;
                 /** @enum {string} */
-                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap";
+                station: "roof" | "gutter" | "settling" | "storage" | "stand" | "treatmentUnit" | "tap" | "cup";
                 unit: string;
                 value: number;
             } | null;
@@ -5583,6 +6550,11 @@ export interface components {
              */
             standGate: "notNeeded" | "closed" | "open";
             stations: {
+                /**
+                 * @description A station not modelled yet is notJudged and does not count.
+                 * @enum {string}
+                 */
+                cup: "holds" | "tight" | "short" | "unknown" | "notJudged";
                 /**
                  * @description A station not modelled yet is notJudged and does not count.
                  * @enum {string}
@@ -6149,6 +7121,226 @@ export interface components {
              */
             state: "running" | "done" | "cancelled" | "failed" | "cutOff";
             taskId: string;
+        };
+        treatment: {
+            /** @description Its share, on the day that asks for most. */
+            asked_L_per_day: number | null;
+            backwash_min_per_day: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description rated: at its rated pressure, because none is known. */
+            drive: ("gravity" | "handPump" | "rated") | null;
+            /** @description In a few sentences. Whether it keeps up, not whether its water is fit to drink. */
+            finding: string;
+            /** @description At that pressure and temperature, with a new set. */
+            flowClean_L_per_h: number | null;
+            /** @description By the last reading that can be used; as new where there is none. */
+            flowNow_L_per_h: number | null;
+            /** @description With a set that is due to be changed. */
+            flowWorn_L_per_h: number | null;
+            /** @description At the handle; null where the piston is not known. */
+            handForce_N: number | null;
+            /** @description As the set is now. */
+            hoursNeeded_h: number | null;
+            hoursNeededWorn_h: number | null;
+            /** @description If people came one by one at random, as a check; null where the line has no end. */
+            meanWait_min: number | null;
+            partId: string | null;
+            /** @description The line at the taps in the two hours that most people come in. */
+            peaks: {
+                asked_L: number;
+                /** @description What the last in line waits, as the set is now; null where the line has no end that day. */
+                lastWait_min: number | null;
+                /** @description The same when the set is worn. */
+                lastWaitWorn_min: number | null;
+                /** @enum {string} */
+                peak: "morning" | "evening";
+                /** @description What unit and taps give in that hour, as the set is now. */
+                possible_L: number;
+            }[];
+            /** @description Across its membranes. */
+            pressure_kPa: number | null;
+            pressureTest: {
+                /** @description A faster fall no longer supports what is claimed of protozoa. */
+                fallLimit_kPa_per_min: number | null;
+                pressure_kPa: number;
+                /** @description The smallest hole that lets air through at that pressure. */
+                smallestSeen_um: number;
+                /** @description Log reduction of what is larger than such a hole that the fall supports. */
+                supports_log10: number | null;
+                /** @description A day, YYYY-MM-DD. */
+                testedOn: string;
+            } | null;
+            /** @description What the one who pumps gives; null where there is no hand pump. */
+            pumpPower_W: number | null;
+            /** @description Over that of a clean set; null where nothing was read. */
+            resistanceNow_ratio: number | null;
+            /** @description Null where a site that is to be judged has no unit. */
+            serial: string | null;
+            strokes_per_min: number | null;
+            /** @description With what goes back through it to clean it. */
+            treated_L_per_day: number | null;
+            /** @description Head it takes at the flow of all its taps, clean. */
+            unitHead_m: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTemperature_C: number;
+        };
+        treatmentInput: {
+            /** @description Its share, on the day that asks for most. */
+            asked_L_per_day: number | null;
+            backwash_min_per_day: number | null;
+            /** @description What keeps it from holding: the code of its problem. */
+            cappedBy: string | null;
+            /** @description rated: at its rated pressure, because none is known. */
+            drive: ("gravity" | "handPump" | "rated") | null;
+            /** @description In a few sentences. Whether it keeps up, not whether its water is fit to drink. */
+            finding: string;
+            /** @description At that pressure and temperature, with a new set. */
+            flowClean_L_per_h: number | null;
+            /** @description By the last reading that can be used; as new where there is none. */
+            flowNow_L_per_h: number | null;
+            /** @description With a set that is due to be changed. */
+            flowWorn_L_per_h: number | null;
+            /** @description At the handle; null where the piston is not known. */
+            handForce_N: number | null;
+            /** @description As the set is now. */
+            hoursNeeded_h: number | null;
+            hoursNeededWorn_h: number | null;
+            /** @description If people came one by one at random, as a check; null where the line has no end. */
+            meanWait_min: number | null;
+            partId: string | null;
+            /** @description The line at the taps in the two hours that most people come in. */
+            peaks: {
+                asked_L: number;
+                /** @description What the last in line waits, as the set is now; null where the line has no end that day. */
+                lastWait_min: number | null;
+                /** @description The same when the set is worn. */
+                lastWaitWorn_min: number | null;
+                /** @enum {string} */
+                peak: "morning" | "evening";
+                /** @description What unit and taps give in that hour, as the set is now. */
+                possible_L: number;
+            }[];
+            /** @description Across its membranes. */
+            pressure_kPa: number | null;
+            pressureTest: {
+                /** @description A faster fall no longer supports what is claimed of protozoa. */
+                fallLimit_kPa_per_min: number | null;
+                pressure_kPa: number;
+                /** @description The smallest hole that lets air through at that pressure. */
+                smallestSeen_um: number;
+                /** @description Log reduction of what is larger than such a hole that the fall supports. */
+                supports_log10: number | null;
+                /** @description A day, YYYY-MM-DD. */
+                testedOn: string;
+            } | null;
+            /** @description What the one who pumps gives; null where there is no hand pump. */
+            pumpPower_W: number | null;
+            /** @description Over that of a clean set; null where nothing was read. */
+            resistanceNow_ratio: number | null;
+            /** @description Null where a site that is to be judged has no unit. */
+            serial: string | null;
+            strokes_per_min: number | null;
+            /** @description With what goes back through it to clean it. */
+            treated_L_per_day: number | null;
+            /** @description Head it takes at the flow of all its taps, clean. */
+            unitHead_m: number | null;
+            /**
+             * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
+             * @enum {string}
+             */
+            verdict: "holds" | "tight" | "short" | "unknown";
+            waterTemperature_C: number;
+        };
+        wear: {
+            /** @description Share of futures in which each comes first: rated litres, too little flow, age, failure at random. */
+            endsBy_fraction: {
+                age: number;
+                failure: number;
+                flow: number;
+                litres: number;
+            };
+            /** @description When it is due: the tenth, the middle and the ninetieth of a hundred futures. */
+            endsOn: {
+                /** @description A day, YYYY-MM-DD. */
+                p10: string;
+                /** @description A day, YYYY-MM-DD. */
+                p50: string;
+                /** @description A day, YYYY-MM-DD. */
+                p90: string;
+            } | null;
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description How fast its flow falls beside what its rating says: 1 as rated. */
+            fouling_ratio: {
+                p10: number;
+                p50: number;
+                p90: number;
+            };
+            futures_count: number;
+            /** @description Passed until then. */
+            litres_L: {
+                p10: number;
+                p50: number;
+                p90: number;
+            } | null;
+            partId: string | null;
+            /** @description In the middle future, until the day it is asked on. */
+            passedSoFar_L: number | null;
+            readings_count: number;
+            /** @description Of the unit. */
+            serial: string;
+            /** @description The day the set was new; null where not known. */
+            setSince: string | null;
+            /** @description Why no date is given: the code of its problem; null where one is. */
+            unknownBy: string | null;
+        };
+        wearInput: {
+            /** @description Share of futures in which each comes first: rated litres, too little flow, age, failure at random. */
+            endsBy_fraction: {
+                age: number;
+                failure: number;
+                flow: number;
+                litres: number;
+            };
+            /** @description When it is due: the tenth, the middle and the ninetieth of a hundred futures. */
+            endsOn: {
+                /** @description A day, YYYY-MM-DD. */
+                p10: string;
+                /** @description A day, YYYY-MM-DD. */
+                p50: string;
+                /** @description A day, YYYY-MM-DD. */
+                p90: string;
+            } | null;
+            /** @description In a few sentences. */
+            finding: string;
+            /** @description How fast its flow falls beside what its rating says: 1 as rated. */
+            fouling_ratio: {
+                p10: number;
+                p50: number;
+                p90: number;
+            };
+            futures_count: number;
+            /** @description Passed until then. */
+            litres_L: {
+                p10: number;
+                p50: number;
+                p90: number;
+            } | null;
+            partId: string | null;
+            /** @description In the middle future, until the day it is asked on. */
+            passedSoFar_L: number | null;
+            readings_count: number;
+            /** @description Of the unit. */
+            serial: string;
+            /** @description The day the set was new; null where not known. */
+            setSince: string | null;
+            /** @description Why no date is given: the code of its problem; null where one is. */
+            unknownBy: string | null;
         };
         workingLine: {
             code: string;

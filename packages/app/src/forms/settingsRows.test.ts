@@ -38,6 +38,7 @@ it('says what stands for a setting that is not given, for every one that has a s
   expect(none).toEqual([
     ...['programme', 'growthFraction_per_year', 'people_per_household', 'fiveMinutesOfDay_fraction'],
     ...['fiveMinutesOfDaySource', 'roofSolids_g_per_m2_per_year', 'windSpeed_m_per_s', 'unitHead_m'],
-    'waterYearStartMonth',
+    ...['roofTurbidity_NTU', 'roofTurbidityHigh_NTU', 'cartridgeFailures_per_year', 'skipping_fraction'],
+    ...['daysOff_per_year', 'recontamination_fraction', 'waterYearStartMonth'],
   ]);
 });

@@ -15,8 +15,11 @@ export const Head = memo(function Head({
   readonly children?: ReactNode;
 }) {
   const { say } = useLanguage();
-  // The drawing of one site is of the section Water. It is asked so that the head is not drawn anew for each change of the address.
-  const isAtSite = useMatches({ select: (matches) => matches.at(-1)?.fullPath === '/p/$programmeId/sites/$siteId' });
+  // It is asked so that the head is not drawn anew for each change of the address. The drawing of one site is of the section Water.
+  const at = useMatches({ select: (matches) => matches.at(-1)?.fullPath });
+  const isAtSite = at === '/p/$programmeId/sites/$siteId';
+  const isAtSafety =
+    at === '/p/$programmeId/sites/$siteId/safety' || at === '/p/$programmeId/sites/$siteId/water-safety';
   return (
     <header className="head">
       <Link to="/programmes" className="maker">
@@ -46,6 +49,18 @@ export const Head = memo(function Head({
                 {...(isAtSite ? { 'aria-current': 'location' } : {})}
               >
                 {say('waterYears.section')}
+                <LevelSign />
+              </Link>
+            </li>
+            <li>
+              <Link
+                to="/p/$programmeId/safety"
+                params={{ programmeId }}
+                activeOptions={{ includeSearch: false }}
+                activeProps={{ 'aria-current': 'page' }}
+                {...(isAtSafety ? { 'aria-current': 'location' } : {})}
+              >
+                {say('safety.section')}
                 <LevelSign />
               </Link>
             </li>

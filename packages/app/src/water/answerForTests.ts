@@ -5,6 +5,16 @@ const target = { daysMet_fraction: 0.95, longestDryRun_days: 7, goodYears_fracti
 const pipe = { pipeId: 'P1', tankId: null, leg: 'tankToUnit', material: 'plastic' } as const;
 const inPipe = { elbows_count: 2, tees_count: null, valves_count: 1, meters_count: null, otherLoss_k: null };
 
+const emptyTreatment = { units: [], cartridges: [], flowReadings: [], pressureTests: [] };
+const flowReading = {
+  ...{ unitSerial: 'U1', readOn: 20_100, flow_L_per_h: { figure: 'Infinity' as const } },
+  ...{ pressure_kPa: 50, waterTemperature_C: null, passed_L: { figure: '-0' as const } },
+};
+const emptySafety = {
+  ...{ rawWater: [], barriers: [], tests: [], inspections: [], chlorination: null },
+  ...{ skipping_fraction: 0.1, daysOff_per_year: null },
+};
+
 /** An answer about a site that stands between two gauges, one of them too far to be read. */
 export const factsAnswered = (of = 'a', people: number | null = 40): FactsAnswer => ({
   version: 3,
@@ -17,7 +27,16 @@ export const factsAnswered = (of = 'a', people: number | null = 40): FactsAnswer
     ...{ nearSecondSource: null, doubts: [], pipes: [{ ...pipe, bore_mm: 20, length_m: 12.5, ...inPipe }] },
     ...{ taps_count: 2, tapHeight_m: { figure: '-0' }, unitHeight_m: 0.5, hasHandPump: false, windSpeed_m_per_s: null },
     windExposure: 'openWater',
-    doubtsBeside: { drainage: [], settling: [], stand: [{ file: 'tanks.csv', row: 3 }], head: [] },
+    doubtsBeside: {
+      drainage: [],
+      settling: [],
+      stand: [{ file: 'tanks.csv', row: 3 }],
+      head: [],
+      treatment: [],
+      safety: [],
+    },
+    treatment: { ...emptyTreatment, flowReadings: [flowReading] },
+    safety: { ...emptySafety, altitude_m: { figure: '-0' } },
   },
   faults: [],
   settings: { ...defaultSettings, programme: 'Tarn', target, windSpeed_m_per_s: 35 },

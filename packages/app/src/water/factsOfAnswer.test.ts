@@ -31,6 +31,13 @@ test('every number comes back as it was, and a text that looks like one stays a 
   ]);
   expect(one.site.tapHeight_m).toBe(-0);
   expect(one.site.hasHandPump).toBe(false);
+  expect(one.site.treatment.flowReadings).toEqual([
+    {
+      ...{ unitSerial: 'U1', readOn: 20_100, flow_L_per_h: Number.POSITIVE_INFINITY },
+      ...{ pressure_kPa: 50, waterTemperature_C: null, passed_L: -0 },
+    },
+  ]);
+  expect([one.site.safety.altitude_m, one.site.safety.skipping_fraction]).toEqual([-0, 0.1]);
 });
 
 test('what does not hold together is not taken for facts', () => {

@@ -117,7 +117,7 @@ export class SiteJudge {
       curve: { ...water.curve(), band: [], yearsBand: null },
       years: water.years,
     }));
-    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language) as SiteReport;
+    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language, null) as SiteReport;
     const { settings } = this.ready;
     return { judged: { report, storages, site, settings, took_ms: performance.now() - from }, waters };
   }

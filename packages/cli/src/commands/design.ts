@@ -4,9 +4,9 @@ import {
   dayOnClock,
   dayOrders,
   designSites,
+  judgedSites,
   type Problem,
   type ProgrammeFacts,
-  problemsOf,
   type ReadyProgramme,
   rainUnder,
   readIsoDay,
@@ -203,12 +203,12 @@ async function judgeAll(
   let oneUnder: SiteDesign | null = null;
   let remedies: SiteRemedies | null = null;
   let done = 0;
-  for (const designed of designSites(facts.sites, ready)) {
+  for (const { design: designed, ownProblems } of judgedSites(facts.sites, ready)) {
     const site = named(designed);
     remedies = remediesOf(facts.sites[done]!, ready, site);
     exceptions.add(site, remedies);
     if (remedies) smallest.push(smallestOf(site, remedies));
-    problems.push(...problemsOf(facts.sites[done]!, ready));
+    problems.push(...ownProblems);
     const under = readyUnder && named(designOf(facts.sites[done]!, readyUnder));
     if (under) counts.add(site, under);
     if (options.site !== undefined) [one, oneUnder] = [site, under];

@@ -57,7 +57,7 @@ export class JsonReport {
     series?: readonly StorageSeries[],
   ): Promise<void> {
     const scenario = under ? { scenario: siteUnderReport(under) } : {};
-    const text = json({ ...siteReport(design, remedies, spoken), ...scenario });
+    const text = json({ ...siteReport(design, remedies, spoken, null), ...scenario });
     await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
     if (series === undefined) await this.#write(text);
     else await this.#write(`${text.slice(0, -1)},"series":[${series.map(seriesJson).join(',')}]}`);

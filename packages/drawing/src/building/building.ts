@@ -108,6 +108,8 @@ export interface BuiltStops {
   readonly taps_count: Measure;
   /** Null: not said. */
   readonly hasHandPump: boolean | null;
+  /** Of the units that are in use there; null where nobody named one, or not how many it has. */
+  readonly cartridges_count: number | null;
   readonly legs: Readonly<Record<PipeLeg, BuiltLeg>>;
 }
 

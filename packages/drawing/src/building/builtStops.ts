@@ -13,8 +13,21 @@ export function builtStops(site: SiteFacts): BuiltStops {
     tapHeight_m: measuredOr(within(site.tapHeight_m), usualTapHeight_m),
     taps_count: countedOr(site.taps_count, usualTaps_count, mostDrawn_count),
     hasHandPump: site.hasHandPump,
+    cartridges_count: cartridgesOf(site),
     legs: { tankToUnit: legOf(site, 'tankToUnit'), unitToTap: legOf(site, 'unitToTap') },
   };
+}
+
+/** More cartridges than this are not drawn side by side. Ours. */
+const mostCartridges_count = 6;
+
+function cartridgesOf({ treatment }: SiteFacts): number | null {
+  const counts = treatment.units
+    .filter(({ removedOn }) => removedOn === null)
+    .map(({ figures }) => figures?.cartridges_count ?? null);
+  if (counts.length === 0 || counts.includes(null)) return null;
+  const count = counts.reduce<number>((sum, own) => sum + Math.max(0, Math.round(own ?? 0)), 0);
+  return count > 0 ? Math.min(mostCartridges_count, count) : null;
 }
 
 const within = (height_m: number | null): number | null =>

@@ -115,7 +115,7 @@ function detailFrame(input: SectionInput, station: Station): Frame {
   const y0 = Math.ceil(window.top_m * k + 14 + head);
   const under = y0 + Math.max(deep_m * k, 20) + 14;
   const placed = all.filter((one) => reaches(one, k, width));
-  const height = Math.ceil(under + (station === 'treatmentUnit' || station === 'tap' ? 24 : 46));
+  const height = Math.ceil(under + (station === 'treatmentUnit' || station === 'tap' || station === 'cup' ? 24 : 46));
   return {
     view: { k, x0: 0, y0 },
     width,
@@ -186,7 +186,8 @@ function windowOf({ placed, k }: Layout, station: Station, building: Building): 
       isFromRight: false,
     };
   }
-  const stop = placed.find(({ kind }) => kind === station)!;
+  // What is drunk is drawn from the taps.
+  const stop = placed.find(({ kind }) => kind === (station === 'cup' ? 'tap' : station))!;
   const [left, right] = extentOf(stop);
   const top_m = 0.1 + (stop.kind === 'tap' || stop.kind === 'treatmentUnit' ? stopTop_m(stop.kind, stop.stops) : 0);
   return { from: stop.x + left * k - 12, to: stop.x + right * k + 12, top_m, isFromRight: false };

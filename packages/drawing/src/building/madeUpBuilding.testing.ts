@@ -136,6 +136,7 @@ const verdicts: Record<Station, StationVerdict> = {
   storage: 'short',
   treatmentUnit: 'notJudged',
   tap: 'unknown',
+  cup: 'notJudged',
 };
 
 const letters: SectionInput['letters'] = {
@@ -146,6 +147,7 @@ const letters: SectionInput['letters'] = {
   storage: { word: '«tank short»', figure: '«dry 22 days a year»' },
   treatmentUnit: { word: '«unit not judged»', figure: null },
   tap: { word: '«tap unknown»', figure: '«not measured»' },
+  cup: { word: '«cup not judged»', figure: null },
 };
 
 export const inputOf = (facts: SiteFacts, width: number, more: Partial<SectionInput> = {}): SectionInput => {

@@ -7,7 +7,7 @@ import { isException, leader, verdictInks } from './marks.ts';
 import { boxOfLetter, type Placer, widthOf } from './placer.ts';
 import type { PartLetters, SectionInput } from './sectionTypes.ts';
 import { footOf } from './stand.ts';
-import { tapsAt } from './tapStand.ts';
+import { tapsAt, unitLift_m } from './tapStand.ts';
 import type { View } from './view.ts';
 
 /** What is said of a part beside it in the whole, or in the list of a cut-out. */
@@ -22,7 +22,7 @@ export interface Note {
   readonly isInWhole: boolean;
 }
 
-type Said = Pick<SectionInput, 'words' | 'partLetters' | 'sludge' | 'gates' | 'headLines'>;
+type Said = Pick<SectionInput, 'words' | 'partLetters' | 'unitLetters' | 'sludge' | 'gates' | 'headLines'>;
 
 /** The roof a cut-out at the gutter shows. */
 export const gutteredRoof = (placed: readonly Placed[]): PlacedRoof | undefined => {
@@ -207,10 +207,16 @@ function stopNotes({ k, y0 }: View, { kind, stops, x }: PlacedStop, said: Said):
   const place: Place = { anchor: [x - 0.25 * k, y0 - 0.14 * k], side: [0, 22] };
   const { value, how } = leg.bore_m;
   return [
-    ...(kind === 'tap' ? headNotes({ k, y0, x0: 0 }, x, stops, said) : []),
+    ...(kind === 'tap' ? headNotes({ k, y0, x0: 0 }, x, stops, said) : unitNotes({ k, y0, x0: 0 }, x, stops, said)),
     quiet(said.words.bore(value, how), place, how === 'measured'),
     ...figured(said, 'pipe', leg.pipeIds, place),
   ];
+}
+
+/** Over the treatment unit: what it passes at which pressure, and when its cartridges are due. What is wrong stands at its mark. */
+function unitNotes({ k, y0 }: View, x: number, stops: BuiltStops, { unitLetters = [] }: Said): readonly Note[] {
+  const place: Place = { anchor: [x + 0.5 * k, y0 - (1.28 + unitLift_m(stops)) * k], side: [-30, -66] };
+  return unitLetters.map((text) => quiet(text, place, true));
 }
 
 /** Over the taps: the head that is left there, or what the pump must add. */

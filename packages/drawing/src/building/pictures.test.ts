@@ -1,4 +1,5 @@
 import type { PipeFacts, RoofFacts, SiteFacts, Station, TankFacts } from '@eavewell/engine';
+import { noTreatment, unmeasuredUnit } from '@eavewell/engine';
 import { expect, test } from 'vitest';
 import { svgText } from '../sheet/svgText.ts';
 import { buildingOf, paperScale, planOf, type SectionInput, sectionOf } from './index.ts';
@@ -113,7 +114,7 @@ const settling: TankFacts = {
 
 type Odd = readonly [SiteFacts, Partial<SectionInput>];
 /** Houses whose gutters, pipes, stands and settling tanks are odd, with what is told of them. */
-const odd: Readonly<Record<string, Odd>> = {
+const odd: Record<string, Odd> = {
   'gutter-level': [
     site({ ...full, gutters: [{ ...gutter, fall_mm_per_m: 0 }] }),
     { ...told, ...heads(0.53, -0.4, 0.9) },
@@ -162,6 +163,22 @@ const odd: Readonly<Record<string, Odd>> = {
   ],
 };
 
+/** A unit of two cartridges, and what is said beside it. */
+const unit = (cartridges_count: number | null): SiteFacts['treatment'] => ({
+  ...noTreatment,
+  units: [
+    {
+      ...{ serial: 'U1', partId: 'X', installedOn: null, removedOn: null },
+      figures: { ...unmeasuredUnit, cartridges_count },
+    },
+  ],
+});
+const treated: Partial<SectionInput> = {
+  stations: { ...allJudged, treatmentUnit: 'tight', cup: 'short' },
+  unitLetters: ['«310 L/h, worn 150»', '«48 kPa»', '«due Jan to Nov 2027»'],
+};
+odd['unit-of-two-cartridges'] = [site({ ...full, treatment: unit(2) }), treated];
+
 for (const [name, [facts, more]] of Object.entries(odd)) {
   test(`the section of a house: ${name}`, async () => {
     const { pxPerM } = paperScale(buildingOf(facts), 690);
@@ -177,6 +194,8 @@ const cutOuts: readonly (readonly [string, Station])[] = [
   ['settling-tank-of-two-cells', 'settling'],
   ['tank-on-a-stand-not-signed', 'stand'],
   ['taps-over-the-tank', 'tap'],
+  ['unit-of-two-cartridges', 'treatmentUnit'],
+  ['unit-of-two-cartridges', 'cup'],
 ];
 for (const [name, detail] of cutOuts)
   test(`the cut-out at the ${detail} of a house: ${name}`, async () => {

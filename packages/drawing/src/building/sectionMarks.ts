@@ -11,7 +11,7 @@ import { footOf } from './stand.ts';
 import { unitLift_m } from './tapStand.ts';
 import { isFine } from './view.ts';
 
-/** The seven stations' marks, each at the first part of the building that stands for it. */
+/** The stations' marks, each at the first part of the building that stands for it. */
 export function balloonsOf({ view, placed }: Frame, { stations, letters }: SectionInput): readonly Balloon[] {
   const { k, y0 } = view;
   const roofs = placed.filter((one) => one.kind === 'roof');
@@ -49,7 +49,14 @@ export function balloonsOf({ view, placed }: Frame, { stations, letters }: Secti
   for (const one of placed)
     if (one.kind === 'treatmentUnit')
       add('treatmentUnit', [one.x + 0.5 * k, y0 - (1.28 + unitLift_m(one.stops)) * k], [3, -22]);
-    else if (one.kind === 'tap') add('tap', [one.x + 0.9 * k, y0 - (one.stops.tapHeight_m.value + 0.19) * k], [3, -22]);
+    else if (one.kind === 'tap') {
+      add('tap', [one.x + 0.9 * k, y0 - (one.stops.tapHeight_m.value + 0.19) * k], [3, -22]);
+      // What is carried home. It stands at the edge, so it chooses its place first; where nobody judged it, the page says so.
+      if (stations.cup !== 'notJudged') {
+        add('cup', [one.x + 3.6 * k, y0 - 0.4 * k], [6, -34]);
+        balloons.unshift(balloons.pop()!);
+      }
+    }
   return balloons;
 }
 

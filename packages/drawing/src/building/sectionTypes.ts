@@ -140,6 +140,8 @@ export interface SectionInput {
   readonly pressed?: Station | null;
   /** Said beside parts: flow and capacity. Those that are exceptions are said in the whole, all of them in cut-outs. */
   readonly partLetters?: readonly PartLetters[];
+  /** Beside the treatment unit, a line each: its flow, the pressure, when its cartridges are due. */
+  readonly unitLetters?: readonly string[];
   readonly sludge?: readonly SludgeDepth[];
   readonly headLines?: readonly HeadLine[];
   readonly gates?: readonly GateAt[];

@@ -18,29 +18,40 @@ import {
   type View,
 } from './view.ts';
 
-/** Not judged yet, so nothing of it is measured: its frame is dashed. */
+/** Nobody named the unit, so nothing of it is known: its frame is dashed. */
 const dashed: Brush = { ink: 'mark', dash: 'unknown' };
 
-/** The treatment unit: three cartridges between two pipes, a hand pump beside them, someone who pumps. Left edge at 0. */
+/** As many cartridges as are usual, where nobody said [count]: common practice, no source. */
+const usualCartridges_count = 3;
+
+/** The treatment unit: its cartridges between two pipes, a hand pump beside them, someone who pumps. Left edge at 0. */
 export function treatmentUnit(view: View, stops: BuiltStops): readonly Shape[] {
   const lift = unitLift_m(stops);
   const up = raised(view, lift);
+  const edge = stops.cartridges_count === null ? dashed : plain;
   const inlet = Math.min(usualUnitHeight_m, stops.unitHeight_m.value);
   const pumping = stops.hasHandPump === false ? [] : [...handPump(up, 1.24), ...person(up, 'pumps', 2.02, 0.06, -1)];
   return [
     ...legsUnder(view, lift, [0.1, 1.1, 2.1]),
-    area(up, 'concrete', ['thin', dashed], boxOf(0, -0.06, 2.2, 0.12)),
-    ...frame(up, inlet, stops.unitHeight_m.how === 'usual' ? unmeasured : plain),
-    ...[0.22, 0.5, 0.78].flatMap((x) => cartridge(up, x, inlet)),
+    area(up, 'concrete', ['thin', edge], boxOf(0, -0.06, 2.2, 0.12)),
+    ...frame(up, inlet, stops.unitHeight_m.how === 'usual' ? unmeasured : plain, edge),
+    ...cartridgesAt(stops).flatMap((x) => cartridge(up, x, inlet)),
     ...pumping,
   ];
 }
 
-function frame(view: View, inlet: number, brush: Brush): readonly Shape[] {
+/** Where the cartridges stand, between the posts of the frame [m]. */
+function cartridgesAt({ cartridges_count }: BuiltStops): readonly number[] {
+  const count = cartridges_count ?? usualCartridges_count;
+  if (count === 1) return [0.5];
+  return Array.from({ length: count }, (_, nth) => 0.22 + (0.56 * nth) / (count - 1));
+}
+
+function frame(view: View, inlet: number, brush: Brush, edge: Brush): readonly Shape[] {
   const posts = [0.04, 0.94].map((x) => boxOf(x, 0.06, 0.06, 1.14));
   return [
-    area(view, 'paper', ['thin', dashed], ...posts),
-    area(view, 'paper', ['edge', dashed], boxOf(0, 1.2, 1.06, 0.07)),
+    area(view, 'paper', ['thin', edge], ...posts),
+    area(view, 'paper', ['edge', edge], boxOf(0, 1.2, 1.06, 0.07)),
     ...pipe(
       view,
       [

@@ -26,6 +26,9 @@ export const grounds = [
   'figure',
   'ochre',
   'brick',
+  // The same as a pale wash that letters stand on.
+  'ochreWash',
+  'brickWash',
   'waterline',
   'mark',
   // How full a tank was, from nearly empty to full; and days that were not measured.

@@ -46,7 +46,7 @@ path{fill:none;stroke-linejoin:round}text{font-family:Andika,"DejaVu Sans",sans-
 .p-none{stroke:none}.p-hair{stroke-width:.5px}.p-thin{stroke-width:.7px}.p-edge{stroke-width:1.3px}.p-cut{stroke-width:1.9px}
 .i-ink,.i-second,.i-water,.i-waterline,.i-ochre,.i-brick{stroke:#000}.i-mark{stroke:#444}.i-rule{stroke:#888}.i-paper{stroke:#fff}
 .d-proposed{stroke-dasharray:6 4}.d-unknown{stroke-dasharray:3 3}.d-dotted{stroke-dasharray:1 3}
-.g-paper,.g-figure{fill:#fff}.g-likely{fill:url(#likely)}.g-ink,.g-brick,.g-waterline{fill:#000}.g-mark,.g-ochre{fill:#777}
+.g-paper,.g-figure{fill:#fff}.g-likely{fill:url(#likely)}.g-ochreWash,.g-brickWash{fill:url(#likely)}.g-ink,.g-brick,.g-waterline{fill:#000}.g-mark,.g-ochre{fill:#777}
 .g-water{fill:url(#water)}.g-low{fill:url(#low)}.g-earth{fill:url(#earth)}.g-concrete{fill:url(#concrete)}.g-masonry{fill:url(#masonry)}
 .g-level1{fill:#fff}${[2, 3, 4, 5, 6].map((level) => `.g-level${level}{fill:url(#level${level})}`).join('')}.g-doubt{fill:url(#doubt)}
 .t-lettering{font-size:11px}.t-body{font-size:13px}.t-figure{font-size:18px}.strong{font-weight:700}

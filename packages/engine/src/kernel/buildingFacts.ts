@@ -24,6 +24,10 @@ export type WindExposure = (typeof windExposures)[number];
 export const roofMaterials = ['corrugatedMetal', 'tile', 'concrete', 'fibreCement', 'shingle', 'thatch'] as const;
 export type RoofMaterial = (typeof roofMaterials)[number];
 
+/** What a roof is coated with. */
+export const roofCoatings = ['none', 'forDrinkingWater', 'unknownPaint', 'bitumen'] as const;
+export type RoofCoating = (typeof roofCoatings)[number];
+
 /** How a roof is built: two slopes to a ridge, one slope, a slope to each of four eaves, or none to speak of. */
 export const roofForms = ['gable', 'oneSlope', 'hip', 'flat'] as const;
 export type RoofForm = (typeof roofForms)[number];
@@ -63,6 +67,11 @@ export interface RoofFacts {
   readonly valleys_count: number | null;
   /** May it break under a foot? Null: its material says. */
   readonly isFragile: boolean | null;
+  readonly coating: RoofCoating | null;
+  /** Lead in flashing, nails or old paint? Asbestos in its sheets? Trees or perches of birds over it? Null: nobody said. */
+  readonly hasLead: boolean | null;
+  readonly hasAsbestos: boolean | null;
+  readonly isUnderTrees: boolean | null;
 }
 
 /** The shapes a gutter may have in section; `cutPipe` is a pipe cut in half along its length. */
@@ -191,6 +200,10 @@ export const unmeasuredRoof = {
   wallAbove_m2: null,
   valleys_count: null,
   isFragile: null,
+  coating: null,
+  hasLead: null,
+  hasAsbestos: null,
+  isUnderTrees: null,
 } as const satisfies Omit<RoofFacts, 'roofId'>;
 
 export const unmeasuredGutter = {

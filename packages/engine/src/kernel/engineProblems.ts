@@ -1,9 +1,14 @@
 import { problemMaker } from './problems.ts';
+import { chlorineProblems } from './roomProblems/chlorine.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
+import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
 import { stormProblems } from './roomProblems/storm.ts';
+import { treatmentProblems } from './roomProblems/treatment.ts';
+import { waterTestsProblems } from './roomProblems/waterTests.ts';
+import { wearProblems } from './roomProblems/wear.ts';
 
 /** Every problem the engine can find, with its severity. The words package holds one sentence for each. */
 export const engineProblems = {
@@ -59,6 +64,7 @@ export const engineProblems = {
   'site.tank_volume_stated': 'warning',
   'site.tank_volume_differs': 'warning',
   'site.tank_levels_differ': 'warning',
+  'site.tank_stands_level': 'note',
   'site.tank_shares_unknown': 'blocker',
   'site.tank_shares_differ': 'blocker',
   'site.tank_shares_sum': 'blocker',
@@ -77,6 +83,11 @@ export const engineProblems = {
   ...drainageProblems,
   ...settlingProblems,
   ...headProblems,
+  ...treatmentProblems,
+  ...wearProblems,
+  ...waterTestsProblems,
+  ...chlorineProblems,
+  ...safetyProblems,
   ...standProblems,
 } as const;
 

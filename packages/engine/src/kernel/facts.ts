@@ -9,7 +9,9 @@ import type {
 } from './buildingFacts.ts';
 import type { DayIndex } from './days.ts';
 import type { Place } from './problems.ts';
+import { noSafety, type SiteSafetyFacts } from './safetyFacts.ts';
 import type { DesignSettings, Target } from './settings.ts';
+import { noTreatment, type SiteTreatmentFacts, type UnitFigures } from './treatmentFacts.ts';
 
 /** Water wanted for one purpose. The judged purposes are served first and decide the verdict. */
 export interface DemandPurpose {
@@ -114,10 +116,14 @@ export interface SiteFacts {
   readonly secondSource: SecondSourceFacts | null;
   /** Other water near by that they could fall back on and do not yet; null: none is known. */
   readonly nearSecondSource: SecondSourceFacts | null;
+  readonly treatment: SiteTreatmentFacts;
+  readonly safety: SiteSafetyFacts;
   /** Rows about this site that could not be used: while there is one, no verdict is given. */
   readonly doubts: readonly Place[];
   /** Rows and cells that could not be used and one station alone is judged by: while there is one, that station is unknown. */
-  readonly doubtsBeside: Readonly<Record<'drainage' | 'settling' | 'stand' | 'head', readonly Place[]>>;
+  readonly doubtsBeside: Readonly<
+    Record<'drainage' | 'settling' | 'stand' | 'head' | 'treatment' | 'safety', readonly Place[]>
+  >;
 }
 
 /** One reading as it came, before any check. `row` is where it stands in its file. */
@@ -209,6 +215,8 @@ export interface PartFacts {
   readonly depth_mm: number | null;
   /** Inside diameter, of a pipe, an outlet or an overflow. */
   readonly bore_mm: number | null;
+  /** Of a treatment unit; null of all else. */
+  readonly unit: UnitFigures | null;
 }
 
 /** What a part cost on a day. */
@@ -239,7 +247,9 @@ export const unmeasuredSite = {
   hasHandPump: null,
   windSpeed_m_per_s: null,
   windExposure: null,
-  doubtsBeside: { drainage: [], settling: [], stand: [], head: [] },
+  treatment: noTreatment,
+  safety: noSafety,
+  doubtsBeside: { drainage: [], settling: [], stand: [], head: [], treatment: [], safety: [] },
 } as const satisfies Partial<SiteFacts>;
 
 /** Of a gauge of which nobody says how hard it rains. */
@@ -255,4 +265,5 @@ export const unmeasuredPart = {
   baseWidth_mm: null,
   depth_mm: null,
   bore_mm: null,
+  unit: null,
 } as const satisfies Omit<PartFacts, 'partId' | 'kind' | 'name'>;

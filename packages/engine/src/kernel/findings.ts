@@ -7,10 +7,12 @@ import type { HeaviestPiece, SiteCaution } from './liftingFindings.ts';
 import type { Problem } from './problems.ts';
 import type { JudgedRain } from './rainRecord.ts';
 import type { Range } from './range.ts';
+import type { SafetyFinding } from './safetyFindings.ts';
 import type { DayOrder, Target } from './settings.ts';
 import type { SettlingFinding } from './settlingFindings.ts';
 import type { StandFinding, StandGate } from './standFindings.ts';
 import type { DesignStorm, RainByIntensity, StormTold } from './stormFindings.ts';
+import type { TreatmentFinding } from './treatmentFindings.ts';
 import type { StationVerdict, Verdict } from './verdicts.ts';
 import type { WorkingLine } from './working.ts';
 
@@ -132,8 +134,8 @@ export interface FirstService {
   readonly firstServiceDay: DayIndex;
 }
 
-/** Every station of the water's path, in its order. Those of later rooms are not judged yet. */
-export const stations = ['roof', 'gutter', 'settling', 'storage', 'stand', 'treatmentUnit', 'tap'] as const;
+/** Every station of the water's path, in its order; the cup is where it is fit to drink or not. */
+export const stations = ['roof', 'gutter', 'settling', 'storage', 'stand', 'treatmentUnit', 'tap', 'cup'] as const;
 export type Station = (typeof stations)[number];
 
 /** Daily series at the chosen tank, drawFirst, for the trace and the raster. Arrays are as long as the judged record. */
@@ -185,6 +187,10 @@ export interface SiteDesign {
   readonly head: readonly HeadFinding[];
   /** One for each tank whose stand or ground is judged, the worst first. */
   readonly stands: readonly StandFinding[];
+  /** One for each treatment unit that is judged, the worst first. */
+  readonly treatment: readonly TreatmentFinding[];
+  /** Is its water fit to drink? Null where that is not judged. */
+  readonly safety: SafetyFinding | null;
   /** May its tanks be filled and handed over? Apart from every verdict. */
   readonly standGate: StandGate;
   /** Which cautions its work asks for; shown wherever its results are. */

@@ -65,3 +65,18 @@ export function emptyingTime_s(
   if (area_m2 === 0) return Infinity;
   return (2 * surface_m2 * fall) / (coefficient_ratio * area_m2 * Math.sqrt(2 * gravity_m_per_s2));
 }
+
+/**
+ * How stirred is the flow in a pipe?
+ *
+ * @param velocity_m_per_s - mean speed [m/s], 0 or more
+ * @param bore_m - inside diameter [m], 0 or more
+ * @param kinematicViscosity_m2_per_s - of the water [m2/s], above 0
+ * @returns Reynolds number [number]
+ * @source reynolds-1883, speed × bore ÷ kinematic viscosity (from memory)
+ * @example
+ * reynoldsFactor(1, 0.02, 0.000001) // → 20000
+ */
+export function reynoldsFactor(velocity_m_per_s: number, bore_m: number, kinematicViscosity_m2_per_s: number): number {
+  return (velocity_m_per_s * bore_m) / kinematicViscosity_m2_per_s;
+}

@@ -61,6 +61,8 @@ export interface DesignSettings {
   readonly judgeSettling: Judging;
   readonly judgeHead: Judging;
   readonly judgeStand: Judging;
+  readonly judgeTreatment: Judging;
+  readonly judgeSafety: Judging;
   /** How seldom the storm is that gutters and overflows are to carry. */
   readonly stormReturnPeriod_years: number;
   /** What a storm's flow may be more by, where no range of it is stated. */
@@ -88,10 +90,43 @@ export interface DesignSettings {
   readonly windExposure: WindExposure;
   /** What loads and wind may be more by. */
   readonly standMargin_fraction: number;
+  /** Share of a day's litres that is fetched in its busiest hour, morning and evening each. */
+  readonly peakShare_fraction: number;
+  /** The last in line is to wait no longer than this. */
+  readonly waitLimit_min: number;
+  /** What may be asked of a treatment unit beyond the day that asks for most. */
+  readonly treatmentMargin_fraction: number;
+  /** Turbidity of roof water in the tank, usual and at the worse end; null: not known. */
+  readonly roofTurbidity_NTU: number | null;
+  readonly roofTurbidityHigh_NTU: number | null;
+  /** Share of the turbidity that settles before the unit. */
+  readonly settledTurbidity_fraction: number;
+  /** How far the fall of a site's flow may lie from what the rating says, as the spread of its logarithm, and how far a reading may be out. */
+  readonly foulingSpread_fraction: number;
+  readonly flowReadingError_fraction: number;
+  /** How often a set fails by itself; null: not reckoned with. */
+  readonly cartridgeFailures_per_year: number | null;
+  /** How many futures of a set are run. */
+  readonly futures: number;
+  /** Years of healthy life lost to drinking water that the programme accepts. */
+  readonly healthTarget_DALY_per_person_per_year: number;
+  /** Water drunk unboiled, usual and at the worse end. */
+  readonly litresDrunk_L_per_person_per_day: number;
+  readonly litresDrunkHigh_L_per_person_per_day: number;
+  /** Share of the people who drink untreated water, and days of a year on which nobody's is treated; null: not known. */
+  readonly skipping_fraction: number | null;
+  readonly daysOff_per_year: number | null;
+  /** Share of the raw water's germs that come back into a container; null: not reckoned with. */
+  readonly recontamination_fraction: number | null;
+  /** Share of the flow of one leaking cartridge that goes through unfiltered. */
+  readonly leak_fraction: number;
+  /** Share of the people who can fall ill of rotavirus. */
+  readonly susceptibleToRotavirus_fraction: number;
 }
 
 /**
  * The settings a programme has until it states its own. Storm every 20 years: NCC 2019 vol. 2 part 3.5.3, eaves gutters;
+ * 30 minutes in line: Sphere 2018; the target of health, a litre a day and the susceptible share: WHO, guidelines 4th ed., from memory; peaks, spreads, margins and leak are ours;
  * 7.5 L a minute a tap: Sphere 2018; 1 m left at a tap is from memory; grain, margins and hours of pumping are ours. Sources: target, range, seed, shares, least years and years to the design year are ours
  * (docs/decisions); 7.5 L a person a day is the lower end of Sphere 2018's basic survival range, water supply standard
  * 2.1; first flush 0.5 mm is MSMA 2011 ch. 6 (from memory), inside the Texas manual's 0.41–0.81 mm.
@@ -136,4 +171,24 @@ export const defaultSettings: DesignSettings = {
   windSpeed_m_per_s: null,
   windExposure: 'openGround',
   standMargin_fraction: 0.1,
+  judgeTreatment: 'whereMeasured',
+  judgeSafety: 'whereMeasured',
+  peakShare_fraction: 0.4,
+  waitLimit_min: 30,
+  treatmentMargin_fraction: 0.2,
+  roofTurbidity_NTU: null,
+  roofTurbidityHigh_NTU: null,
+  settledTurbidity_fraction: 0,
+  foulingSpread_fraction: 0.5,
+  flowReadingError_fraction: 0.1,
+  cartridgeFailures_per_year: null,
+  futures: 200,
+  healthTarget_DALY_per_person_per_year: 1e-6,
+  litresDrunk_L_per_person_per_day: 1,
+  litresDrunkHigh_L_per_person_per_day: 2,
+  skipping_fraction: null,
+  daysOff_per_year: null,
+  recontamination_fraction: null,
+  leak_fraction: 0.01,
+  susceptibleToRotavirus_fraction: 0.06,
 };

@@ -8,6 +8,10 @@ export const mm_per_m = 1000;
 export const um_per_m = 1e6;
 export const s_per_min = 60;
 export const s_per_h = 3600;
+export const min_per_h = 60;
+
+/** 0 °C [K], by definition of the degree Celsius. Source: NIST SP 811, App. B.8. */
+export const zeroCelsius_K = 273.15;
 export const g_per_kg = 1000;
 export const months_per_year = 12;
 export const L_per_min_per_m3_per_s = L_per_m3 * s_per_min;
@@ -44,9 +48,15 @@ export const m_per_mile = 1609.344;
 export const m_per_nauticalMile = 1852;
 const m_per_km = 1000;
 
+/** The kilopascal, and the bar, which is allowed beside SI. Source: NIST SP 811, App. B.8. */
+export const Pa_per_kPa = 1000;
+export const Pa_per_bar = 100_000;
+
+/** Pound, avoirdupois: exact by definition. Source: NIST SP 811, App. B.8. */
+const kg_per_lb = 0.45359237;
+
 /** The pressure of a pound-force on a square foot [Pa]. Source: NIST SP 811, App. B.8. */
 const Pa_per_psf = 47.88026;
-const Pa_per_kPa = 1000;
 
 /** Pounds-force on a square foot as kilopascals [kPa]. */
 export function kilopascalsFromPsf(pressure_psf: number): number {
@@ -89,7 +99,13 @@ const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>
   m: { ft: decimal(m_per_ft, 4), in: decimal(mm_per_in / mm_per_m, 4), cm: over(cm_per_m), mm: over(mm_per_m) },
   m2: { ft2: decimal(m_per_ft * m_per_ft, 8) },
   mm: { in: decimal(mm_per_in, 1), tenths: over(tenths_per_mm), cm: times(mm_per_cm) },
-  'mm/m': { percent: times(mm_per_m / percent_per_whole) },
+  'mm/m': {
+    percent: times(mm_per_m / percent_per_whole),
+    'cm/m': times(mm_per_cm),
+    'in/ft': { times: mm_per_in * tenths_per_mm, over: m_per_ft * tenths_per_mm },
+  },
+  'mm/h': { 'in/h': decimal(mm_per_in, 1), 'cm/h': times(mm_per_cm) },
+  kg: { lb: decimal(kg_per_lb, 8) },
   L: { m3: times(L_per_m3), usgal: decimal(L_per_usGallon, 9), impgal: decimal(L_per_imperialGallon, 5) },
   fraction: { percent: over(percent_per_whole) },
   'm/s': {
@@ -128,6 +144,8 @@ export function unitsWritten(unit: string): readonly string[] {
  * convertedTo('m2', 'ft2', 100) // → 9.290304
  * convertedTo('L', 'usgal', 10) // → 37.85411784
  * convertedTo('L', 'impgal', 3) // → 13.63827
+ * convertedTo('mm/h', 'in/h', 6) // → 152.4
+ * convertedTo('kg', 'lb', 200) // → 90.718474
  * convertedTo('m/s', 'kmh', 180) // → 50
  * convertedTo('m/s', 'kn', 90) // → 46.3
  * convertedTo('m/s', 'mph', 100) // → 44.704

@@ -1,8 +1,9 @@
+import { zeroCelsius_K } from './units.ts';
+
 /** The temperatures for which the properties of fresh water at the surface are worked out [C]. Ours: what a tank may have without ice or boiling. */
 export const leastWaterTemperature_C = 0;
 export const mostWaterTemperature_C = 40;
 
-const zero_K = 273.15;
 const viscosityScale_K = 300;
 /** Terms of the viscosity: factor [µPa·s] and power. Source: iapws-sr6-08, equation for viscosity (from memory). */
 const viscosityTerms = [
@@ -45,7 +46,7 @@ function demandTemperature(temperature_C: number): void {
  */
 export function waterViscosity_Pas(temperature_C: number): number {
   demandTemperature(temperature_C);
-  const scaled = (temperature_C + zero_K) / viscosityScale_K;
+  const scaled = (temperature_C + zeroCelsius_K) / viscosityScale_K;
   return viscosityTerms.reduce((sum, [factor, power]) => sum + factor * scaled ** power, 0) * 1e-6;
 }
 
@@ -77,4 +78,26 @@ export function waterDensity_kg_per_m3(temperature_C: number): number {
  */
 export function kinematicViscosity_m2_per_s(temperature_C: number): number {
   return waterViscosity_Pas(temperature_C) / waterDensity_kg_per_m3(temperature_C);
+}
+
+/** Where water and steam become one [K], and the surface tension: factor [N/m], power, and the factor of what it bends by. Source: iapws-r1-76. */
+const critical_K = 647.096;
+const tensionScale_N_per_m = 0.2358;
+const tensionPower = 1.256;
+const tensionBend = -0.625;
+
+/**
+ * How hard does the skin of water pull, against its own vapour or air?
+ *
+ * @param temperature_C - temperature of the water [C], 0 to 40
+ * @returns surface tension [N/m]
+ * @law falls as the water warms
+ * @source iapws-r1-76, the equation: 0.2358 τ^1.256 (1 − 0.625 τ), τ = 1 − T ÷ 647.096 K
+ * @example
+ * waterSurfaceTension_N_per_m(20) // → 0.0727361
+ */
+export function waterSurfaceTension_N_per_m(temperature_C: number): number {
+  demandTemperature(temperature_C);
+  const below = 1 - (temperature_C + zeroCelsius_K) / critical_K;
+  return tensionScale_N_per_m * below ** tensionPower * (1 + tensionBend * below);
 }

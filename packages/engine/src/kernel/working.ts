@@ -1,9 +1,14 @@
 import type { Range } from './range.ts';
+import { chlorineWorkings } from './roomWorkings/chlorine.ts';
 import { drainageWorkings } from './roomWorkings/drainage.ts';
 import { headWorkings } from './roomWorkings/head.ts';
+import { safetyWorkings } from './roomWorkings/safety.ts';
 import { settlingWorkings } from './roomWorkings/settling.ts';
 import { standWorkings } from './roomWorkings/stand.ts';
 import { stormWorkings } from './roomWorkings/storm.ts';
+import { treatmentWorkings } from './roomWorkings/treatment.ts';
+import { waterTestsWorkings } from './roomWorkings/waterTests.ts';
+import { wearWorkings } from './roomWorkings/wear.ts';
 
 /** Every step a working can hold, in the order of the water's path. The words package has a label and a formula in words for each. */
 export const workingCodes = [
@@ -25,6 +30,7 @@ export const workingCodes = [
   'people.judgedDemand',
   'people.highestDemand',
   'people.otherDemand',
+  'people.backwash',
   'storage.volume',
   'storage.order',
   'storage.rationedDays',
@@ -47,6 +53,11 @@ export const workingCodes = [
   'storage.verdict',
   ...standWorkings,
   ...headWorkings,
+  ...treatmentWorkings,
+  ...wearWorkings,
+  ...waterTestsWorkings,
+  ...chlorineWorkings,
+  ...safetyWorkings,
 ] as const;
 export type WorkingCode = (typeof workingCodes)[number];
 

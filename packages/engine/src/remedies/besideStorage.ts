@@ -56,11 +56,13 @@ export class BesideStorage {
           ),
     );
     this.lifted = then?.verdicts ?? now.stations;
-    const { stands, settling, stations } = now;
+    const { stands, settling, treatment, safety, stations } = now;
     this.fitted = then
       ? {
           stands,
           settling,
+          treatment,
+          safety,
           drainage: then.drainage,
           head: then.head,
           stations: { ...stations, ...gutterAndTapOf(then) },

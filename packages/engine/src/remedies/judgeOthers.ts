@@ -1,9 +1,27 @@
-import type { DrainageFinding, HeadFinding, SiteFacts, StandGate, StationVerdict } from '../kernel/index.ts';
-import { gutteredAreas_m2, standGateOf, verdictWithDoubts, worstOf } from '../siteStations.ts';
+import {
+  type DrainageFinding,
+  type HeadFinding,
+  type SiteFacts,
+  type StandGate,
+  type StationVerdict,
+  tankGroups,
+} from '../kernel/index.ts';
+import {
+  askedByPeople_L_per_day,
+  cupOf,
+  gravityHead_m,
+  gutteredAreas_m2,
+  safetyOf,
+  standGateOf,
+  verdictWithDoubts,
+  withUnitHead,
+  worstOf,
+} from '../siteStations.ts';
 import { drainageFinding, stormFlows_L_per_s } from '../water/drainage/index.ts';
 import { headVerdicts } from '../water/head/index.ts';
 import { settlingFindings } from '../water/settling/index.ts';
 import { standFindings } from '../water/stand/index.ts';
+import { treatmentFindings } from '../water/treatment/index.ts';
 import type { RemedyCase } from './remedyCase.ts';
 import type { StationBeside } from './stationsBeside.ts';
 
@@ -26,28 +44,43 @@ export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap
  * A judge of the other stations of one site, whatever is changed there: without working, without looking for parts, and once for all
  * changes that leave a station the same facts.
  */
+// long: a judge for each station beside, one after another, with what each hangs on
 export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   const { settings, today = null } = programme;
   const storm = gauge?.storm ?? null;
   const drainage = keptBy((site: SiteFacts) => drainageFinding({ site, storm, parts: [], settings }).finding);
-  const head = keptBy((site: SiteFacts) => headVerdicts({ site, parts: [], settings }));
+  const head = keptBy((site: SiteFacts) => headVerdicts({ site, parts: [], settings: withUnitHead(site, settings) }));
   const stand = keptBy((site: SiteFacts) => worstOf(standFindings({ site, settings, today }).finding));
   const settling = keptBy((site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => {
     const stormFlow_L_per_s = stormFlows_L_per_s({ site, storm, settings });
     const beside = { demandHighest_L_per_day, gutteredArea_m2: gutteredAreas_m2(site) };
     return worstOf(settlingFindings({ site, stormFlow_L_per_s, ...beside, settings }).finding);
   });
+  const treatment = keptBy((site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) => {
+    const beside = {
+      demandHighest_L_per_day: askedByPeople_L_per_day(site, byBody(site, demand_L_per_day)),
+      gravityHead_m: gravityHead_m(headOf(site)),
+    };
+    return treatmentFindings({ site, ...beside, settings }).finding ?? [];
+  });
+  const treated = (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+    treatment(treatedKey(site, demand_L_per_day), site, demand_L_per_day);
+  const treatedKey = ({ tanks, pipes }: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+    `${textOf([tanks, pipes], withoutUnlooked)}${JSON.stringify([...demand_L_per_day])}`;
+  // Of all that is changed, a second source and what the units pass alone have a say in what people drink.
+  const safety = keptBy(
+    (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+      safetyOf(site, settings, treated(site, demand_L_per_day)).finding?.verdict ?? ('notJudged' as const),
+  );
+  const headOf = (site: SiteFacts) =>
+    head(textOf([site.tanks, site.pipes], withoutUnlooked), site, new Map<string, number>());
   return (site, demandHighest_L_per_day) => {
-    const { roofs, gutters, downpipes, tanks, pipes } = site;
+    const { roofs, gutters, downpipes, tanks } = site;
     const drainageTried = () =>
       drainage(textOf([roofs, gutters, downpipes, tanks], withoutUnlooked), site, demandHighest_L_per_day);
-    const headTried = () => head(textOf([tanks, pipes], withoutUnlooked), site, demandHighest_L_per_day);
-    const settled = () =>
-      settling(
-        `${textOf([roofs, tanks], whole)}${JSON.stringify([...demandHighest_L_per_day])}`,
-        site,
-        demandHighest_L_per_day,
-      );
+    const headTried = () => headOf(site);
+    const demandKey = () => JSON.stringify([...demandHighest_L_per_day]);
+    const settled = () => settling(`${textOf([roofs, tanks], whole)}${demandKey()}`, site, demandHighest_L_per_day);
     return {
       get drainage() {
         return drainageTried();
@@ -69,12 +102,30 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
           const found = stand(textOf([tanks], whole), site, demandHighest_L_per_day);
           return verdictWithDoubts('stand', found, site, settings);
         },
+        get treatmentUnit() {
+          return verdictWithDoubts('treatment', worstOf(treated(site, demandHighest_L_per_day)), site, settings);
+        },
+        get cup() {
+          const key = `${JSON.stringify(site.secondSource)}${treatedKey(site, demandHighest_L_per_day)}`;
+          const found = safety(key, site, demandHighest_L_per_day);
+          return cupOf(site, settings, verdictWithDoubts('safety', found, site, settings));
+        },
         get tap() {
           return verdictWithDoubts('head', worstOf(headTried()), site, settings);
         },
       },
     };
   };
+}
+
+/** What is asked of each body of water, once: tanks joined at the foot are named each with all of it. */
+function byBody({ tanks }: SiteFacts, byTank_L_per_day: ReadonlyMap<string, number>): ReadonlyMap<string, number> {
+  return new Map(
+    tankGroups(tanks).flatMap(({ tankIds }) => {
+      const id = tankIds.find((one) => byTank_L_per_day.has(one));
+      return id === undefined ? [] : [[id, byTank_L_per_day.get(id)!] as const];
+    }),
+  );
 }
 
 type Judge<F> = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => F;

@@ -27,6 +27,8 @@ export type NotMendedReason =
   | 'head'
   | 'settling'
   | 'stand'
+  | 'treatment'
+  | 'safety'
   | 'facts';
 
 /** What the assumption that caps a site comes to, where it is one of its own kind. */
@@ -41,7 +43,9 @@ const reasonsBeside: Readonly<Record<StationBeside, NotMendedReason>> = {
   gutter: 'drainage',
   settling: 'settling',
   stand: 'stand',
+  treatmentUnit: 'treatment',
   tap: 'head',
+  cup: 'safety',
 };
 
 /**

@@ -13,6 +13,8 @@ export interface AsFitted {
   readonly settling: readonly Capped[];
   readonly stands: readonly Capped[];
   readonly head: readonly Capped[];
+  readonly treatment: readonly Capped[];
+  readonly safety: Capped | null;
 }
 
 /**
@@ -24,13 +26,15 @@ export interface AsFitted {
  * @definition ours: docs/decisions/0190-stations-no-remedy-moves.md
  */
 export function wantsFacts(station: Station, design: AsFitted): boolean {
-  const { stations, drainage, settling, stands, head } = design;
+  const { stations, drainage, settling, stands, head, treatment, safety } = design;
   if (stations[station] === 'unknown') return true;
   const found: Partial<Record<Station, readonly Capped[]>> = {
     gutter: drainage ? [drainage] : [],
     stand: stands,
     settling,
+    treatmentUnit: treatment,
     tap: head,
+    cup: safety ? [safety] : [],
   };
   const wanting = found[station]?.filter(({ verdict }) => verdict !== 'holds') ?? [];
   return wanting.length > 0 && wanting.every(({ verdict, cappedBy }) => verdict === 'tight' && cappedBy !== null);

@@ -1,5 +1,6 @@
 import type { Place, Problem } from '@eavewell/engine';
 import {
+  bearingOf,
   type CellRefusal,
   type DateOrder,
   type FileMatching,
@@ -32,7 +33,7 @@ export interface SheetTable {
 /** What is asked of a sheet. */
 export interface SheetAsked {
   readonly file: string;
-  readonly table: Pick<Table, 'columns'>;
+  readonly table: Pick<Table, 'name' | 'columns'>;
   readonly days: DaySystem;
   /** Does it matter that it has no rows? */
   readonly needed: boolean;
@@ -168,7 +169,8 @@ class SheetTableReader {
     const count = firstAfter(rows, toRow) - begin - 1;
     if (count < 1 || !idForm.test(siteId)) return;
     const place = { ...this.place(fromRow, fromColumn), siteId };
-    const facts = { value: text, count, expected: 'an id in every row' };
+    const bears = bearingOf(this.asked.table.name, true);
+    const facts = { value: text, count, expected: 'an id in every row', bears };
     this.problems.push(tableProblem('sheet.merged_ids', place, facts));
   }
 

@@ -104,12 +104,14 @@ function locator(letters: ReadonlyMap<string, ReadonlyMap<string, string>>): (pl
 
 /** Each doubt of a site with the name of its cell. */
 function doubtsLocated(site: SiteFacts, located: (place: Place) => Place): SiteFacts {
-  const { drainage, settling, stand, head } = site.doubtsBeside;
+  const { drainage, settling, stand, head, treatment, safety } = site.doubtsBeside;
   const doubtsBeside = {
     drainage: drainage.map(located),
     settling: settling.map(located),
     stand: stand.map(located),
     head: head.map(located),
+    treatment: treatment.map(located),
+    safety: safety.map(located),
   };
   return { ...site, doubts: site.doubts.map(located), doubtsBeside };
 }

@@ -47,7 +47,7 @@ class WorkbookGatherer {
     this.told.push(...workbook.problems);
   }
 
-  private async sheet(name: string, table: Pick<Table, 'columns'>): Promise<SheetTable | 'none' | 'lost'> {
+  private async sheet(name: string, table: Pick<Table, 'name' | 'columns'>): Promise<SheetTable | 'none' | 'lost'> {
     const found = await findSheet(this.workbook, name, false);
     this.told.push(...found.problems);
     if (found.cells === null) return found.isThere ? 'lost' : 'none';
@@ -82,7 +82,7 @@ class WorkbookGatherer {
 
   async table(name: (typeof folderTableNames)[number]) {
     const { columns } = folderTables[name];
-    const sheet = await this.sheet(name, { columns });
+    const sheet = await this.sheet(name, { name, columns });
     if (typeof sheet === 'string') return null;
     this.lay(folderTables[name].file, name, sheet.rows);
     return rowsAsRead(sheet.header, sheet.rows, columns, false);

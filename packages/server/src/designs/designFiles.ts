@@ -4,7 +4,7 @@ import { crc32 } from 'node:zlib';
 import type { SmallestRemedy } from '@eavewell/engine';
 import { makeFolder, writeFileWhole } from '@eavewell/formats';
 import type { SiteSaid } from '@eavewell/report';
-import type { DesignReport, SiteShort, SiteYears } from '@eavewell/tables';
+import type { DesignReport, SiteCup, SiteShort, SiteYears } from '@eavewell/tables';
 
 /**
  * The designs of a programme, as they are kept beside the database: all of it follows from the records, so the folder may be
@@ -29,6 +29,8 @@ export interface SiteTold {
   readonly said: SiteSaid;
   /** How each of its water years went; null where nothing was judged. */
   readonly years: SiteYears | null;
+  /** What may be said of drinking its water; null where its cup is not judged. */
+  readonly cup: SiteCup | null;
 }
 
 /** Where the report of a site stands, and where what it follows from. */
@@ -247,7 +249,7 @@ export class DesignWriter {
     siteId: string,
     report: string,
     facts: string,
-    rest: Pick<SiteJudged, 'hash' | 'short' | 'said' | 'years' | 'smallest'>,
+    rest: Pick<SiteJudged, 'hash' | 'short' | 'said' | 'years' | 'cup' | 'smallest'>,
   ): Promise<void> {
     const places = { ...(await this.append(report)), facts: await this.append(facts) };
     this.judged.set(siteId, { ...rest, ...places });
@@ -266,8 +268,8 @@ export class DesignWriter {
     await this.save();
     const head = { build: this.build, ...design, count: siteIds.length };
     const lines = siteIds.map((siteId) => {
-      const { file, from_bytes, length_bytes, crc, facts, short, said, years } = this.judged.get(siteId)!;
-      return JSON.stringify({ file, from_bytes, length_bytes, crc, facts, short, said, years });
+      const { file, from_bytes, length_bytes, crc, facts, short, said, years, cup } = this.judged.get(siteId)!;
+      return JSON.stringify({ file, from_bytes, length_bytes, crc, facts, short, said, years, cup });
     });
     await writeFileWhole(join(this.folder, listFile), `${[JSON.stringify(head), ...lines].join('\n')}\n`);
     for (const name of await readdir(this.folder))

@@ -19,6 +19,7 @@ import {
   peopleOf,
   problemReport,
   programmeRemediesReport,
+  siteCup,
   siteReport,
   siteSaid,
   siteShort,
@@ -87,16 +88,17 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const [found] = designSites([site], ready);
     const design = named(found!);
     const remedies = remediesOf(site, ready, design);
-    const short = siteShort(site, design, remedies, english);
+    const short = siteShort(site, design, remedies, english, ready.settings);
     const said = siteSaid(found!, remedies, faultAt);
     const { people } = design;
     const smallest = remedies && {
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
-    const report = JSON.stringify(siteReport(design, remedies, english));
+    const report = JSON.stringify(siteReport(design, remedies, english, null));
     await writer.add(siteId, report, siteText(site, faultAt), {
       ...{ hash, short, said, smallest },
       years: siteYears(found!),
+      cup: siteCup(found!, null),
     });
   };
 }
@@ -116,7 +118,7 @@ async function judge(read: ProgrammeRead, writer: DesignWriter, asked: DesignAsk
     else await judgeOne(site, hash);
     const judged = writer.judged.get(site.siteId)!;
     if (judged.smallest) smallest.push(judged.smallest);
-    fresh.push({ short: judged.short, said: judged.said, years: judged.years });
+    fresh.push({ short: judged.short, said: judged.said, years: judged.years, cup: judged.cup });
     done++;
     if (performance.now() - told > told_ms || done === facts.sites.length) {
       around.report(done / facts.sites.length, fresh);

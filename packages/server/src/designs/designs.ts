@@ -300,4 +300,4 @@ function tryAgain(kept: Kept, version: number): void {
 }
 
 const sitesOf = (list: DesignList | null): Map<string, SiteTold> =>
-  new Map((list?.sites ?? []).map(({ short, said, years }) => [short.siteId, { short, said, years }]));
+  new Map((list?.sites ?? []).map(({ short, said, years, cup }) => [short.siteId, { short, said, years, cup }]));

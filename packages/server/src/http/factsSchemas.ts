@@ -7,6 +7,7 @@ import {
   judgings,
   pipeLegs,
   pipeMaterials,
+  roofCoatings,
   roofForms,
   roofMaterials,
   secondSourceKinds,
@@ -15,13 +16,10 @@ import {
   windExposures,
 } from '@eavewell/engine';
 import { z } from 'zod';
+import { figure, known, text } from './factParts.ts';
 import { programmeId, version } from './schemaParts.ts';
+import { safetyFacts, treatmentFacts, treatmentSettings, unitFigures } from './treatmentSchemas.ts';
 
-const figure = z
-  .union([z.number(), z.strictObject({ figure: z.enum(['NaN', 'Infinity', '-Infinity', '-0']) })])
-  .meta({ id: 'figure', description: 'A number as it is; what JSON has no word for is named.' });
-const known = figure.nullable();
-const text = z.string().nullable();
 const place = z.strictObject({
   file: z.string().optional(),
   row: figure.optional(),
@@ -61,6 +59,10 @@ const roof = z.strictObject({
   wallAbove_m2: known,
   valleys_count: known,
   isFragile: z.boolean().nullable(),
+  coating: z.enum(roofCoatings).nullable(),
+  hasLead: z.boolean().nullable(),
+  hasAsbestos: z.boolean().nullable(),
+  isUnderTrees: z.boolean().nullable(),
 });
 const gutter = z.strictObject({
   gutterId: z.string(),
@@ -172,6 +174,8 @@ const site = z
     hasHandPump: z.boolean().nullable(),
     windSpeed_m_per_s: known,
     windExposure: z.enum(windExposures).nullable(),
+    treatment: treatmentFacts,
+    safety: safetyFacts,
     demand: z.array(purpose),
     ration: z.strictObject({ below_fraction: known, judged_fraction: known, other_fraction: known }).nullable(),
     presence: z.strictObject({ calendarId: z.string(), periods: z.array(period) }).nullable(),
@@ -184,6 +188,8 @@ const site = z
         settling: z.array(place),
         stand: z.array(place),
         head: z.array(place),
+        treatment: z.array(place),
+        safety: z.array(place),
       })
       .describe('What puts one station of it in doubt.'),
   })
@@ -229,6 +235,9 @@ const settings = z.strictObject({
   windSpeed_m_per_s: known,
   windExposure: z.enum(windExposures),
   standMargin_fraction: figure,
+  judgeTreatment: z.enum(judgings),
+  judgeSafety: z.enum(judgings),
+  ...treatmentSettings,
 });
 
 const normal = z.strictObject({
@@ -294,6 +303,7 @@ export const siteFacts = z
         baseWidth_mm: known,
         depth_mm: known,
         bore_mm: known,
+        unit: unitFigures.nullable().describe('Null of all but treatment units.'),
       }),
     ),
     prices: z.array(z.strictObject({ partId: z.string(), priceDate: figure, amount: figure, currency: z.string() })),

@@ -8,9 +8,9 @@ import { orRefuse, Refused } from './problemReply.ts';
 import { programmeRoutes } from './programmeRoutes.ts';
 import { type App, answering, asIs, type Behind, changed, type Find, one, typed } from './routing.ts';
 import * as schemas from './schemas.ts';
+import { siteTextRoutes } from './siteTextRoutes.ts';
 import { languageOf } from './spokenTo.ts';
 import { taskRoutes } from './taskRoutes.ts';
-import { yearsRoutes } from './yearsRoutes.ts';
 
 /** All that can be asked of the server. */
 export function addRoutes(plain: FastifyInstance, behind: Behind): void {
@@ -20,7 +20,7 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   factRoutes(app, behind, find);
   addFactsRoutes(app, behind, find);
   overviewRoute(app, behind, find);
-  yearsRoutes(app, behind, find);
+  siteTextRoutes(app, behind, find);
   designRoutes(app, behind, find);
   changeRoutes(app, find);
   historyRoutes(app, find);

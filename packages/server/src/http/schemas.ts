@@ -6,7 +6,7 @@ import { by, notUsed, problem, programmeId, version } from './schemaParts.ts';
 export * from './factsSchemas.ts';
 export * from './importSchemas.ts';
 export { byWhom, changed, problem, programmeId } from './schemaParts.ts';
-export * from './yearsSchemas.ts';
+export * from './siteTextSchemas.ts';
 
 const siteReport = designReport.shape.sites.element;
 const cells = z

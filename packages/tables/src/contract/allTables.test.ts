@@ -12,8 +12,11 @@ describe('every column', () => {
     '%s says what it means, in its unit',
     (name, column) => {
       expect(column.about).toMatch(/^[A-Z].*\.$|\?$/);
-      const suffix = /_(mm_per_m|deg|m|m2|mm|L|kg|days)$/.exec(name)?.[1];
-      const unit = suffix === 'days' ? 'day' : suffix?.replace('_per_', '/');
+      const suffix = /_(mm_per_m|mg_per_L|g_per_L|per_L|deg|m|m2|mm|nm|kPa|NTU|log10|L_per_h|L|kg|days)$/.exec(
+        name,
+      )?.[1];
+      const spelled = suffix?.replace(/^per_/, '1/').replace('_per_', '/');
+      const unit = suffix === 'days' ? 'day' : spelled;
       if (unit !== undefined) expect(column.unit).toBe(unit);
       if (/Fraction$/.test(name)) expect(column.unit).toBe('fraction');
       if (['quantity', 'whole', 'fraction'].includes(column.kind)) expect(column.unit).not.toBe('');
@@ -42,8 +45,15 @@ describe('the defaults', () => {
     const { target, ...others } = defaultSettings;
     const notSaid = Object.entries(others).filter(([, value]) => value === null);
     expect(notSaid.map(([key]) => key).sort()).toEqual([
-      ...['fiveMinutesOfDaySource', 'fiveMinutesOfDay_fraction', 'growthFraction_per_year', 'people_per_household'],
-      ...['roofSolids_g_per_m2_per_year', 'unitHead_m', 'waterYearStartMonth', 'windSpeed_m_per_s'],
+      ...['cartridgeFailures_per_year', 'daysOff_per_year', 'fiveMinutesOfDaySource', 'fiveMinutesOfDay_fraction'],
+      ...[
+        'growthFraction_per_year',
+        'people_per_household',
+        'recontamination_fraction',
+        'roofSolids_g_per_m2_per_year',
+      ],
+      ...['roofTurbidityHigh_NTU', 'roofTurbidity_NTU', 'skipping_fraction', 'unitHead_m', 'waterYearStartMonth'],
+      'windSpeed_m_per_s',
     ]);
     for (const [key, value] of Object.entries(others))
       if (value !== null)

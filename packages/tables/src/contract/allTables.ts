@@ -11,6 +11,7 @@ import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
 import { roofs } from './roofs.ts';
+import { barriers, chlorination, inspections, rawWater, testPortions, waterTests } from './safety.ts';
 import { secondSources } from './secondSources.ts';
 import { shortRain } from './shortRain.ts';
 import { sites } from './sites.ts';
@@ -18,6 +19,7 @@ import { stormCoefficients, storms } from './storms.ts';
 import type { Table } from './table.ts';
 import { tanks } from './tanks.ts';
 import { targets } from './targets.ts';
+import { cartridges, flowReadings, pressureTests, treatmentUnits } from './treatment.ts';
 import { ways } from './ways.ts';
 
 /** The tables kept one to a file, by name. */
@@ -29,6 +31,16 @@ export const folderTables = {
   diverters,
   tanks,
   pipes,
+  treatmentUnits,
+  cartridges,
+  flowReadings,
+  pressureTests,
+  rawWater,
+  barriers,
+  waterTests,
+  testPortions,
+  inspections,
+  chlorination,
   demand,
   gauges,
   normals,
@@ -57,6 +69,16 @@ export const allTables: readonly Table[] = [
   diverters,
   tanks,
   pipes,
+  treatmentUnits,
+  cartridges,
+  flowReadings,
+  pressureTests,
+  rawWater,
+  barriers,
+  waterTests,
+  testPortions,
+  inspections,
+  chlorination,
   demand,
   gauges,
   rain,

@@ -1,5 +1,6 @@
 import { gutterShapes } from '@eavewell/engine';
-import { above, choice, from, id, quantity, required, text, whole } from './columns.ts';
+import { above, choice, fraction, from, id, quantity, required, text, whole } from './columns.ts';
+import { reductionColumns } from './safety.ts';
 import { defineTable } from './table.ts';
 
 const size = { hard: above(0, 100) };
@@ -59,5 +60,72 @@ export const parts = defineTable({
       hard: from(4, 1000),
       usual: from(10, 250),
     }),
+    cartridges: whole('count', 'Cartridges in parallel in a treatment unit.', {
+      hard: from(1, 200),
+      usual: from(1, 12),
+    }),
+    membraneArea_m2: quantity('m2', 'Membrane of all its cartridges.', {
+      hard: above(0, 10000),
+      usual: from(0.2, 200),
+    }),
+    permeability_L_per_m2_h_bar: quantity('L/m2/h/bar', 'What passes a square metre of clean membrane at 20 °C.', {
+      hard: above(0, 20000),
+      usual: from(20, 2000),
+    }),
+    ratedFlow_L_per_h: quantity('L/h', 'Flow of a clean set at the rated pressure and 20 °C.', {
+      hard: above(0, 100000),
+      usual: from(20, 10000),
+    }),
+    ratedPressure_kPa: quantity('kPa', 'The pressure its flow is rated at.', {
+      hard: above(0, 2000),
+      usual: from(2, 300),
+    }),
+    highestPressure_kPa: quantity('kPa', 'The highest pressure it may be given.', {
+      hard: above(0, 2000),
+      usual: from(20, 600),
+    }),
+    pore_nm: quantity('nm', 'Nominal pore, in millionths of a millimetre.', {
+      hard: from(1, 10000),
+      usual: from(5, 500),
+      otherUnit: { unit: 'µm', high: 0.999, factor: 1000 },
+    }),
+    ratedLitres_L: quantity('L', 'Litres a set of cartridges is rated for.', {
+      hard: above(0, 1e9),
+      usual: from(10000, 1e7),
+    }),
+    ratedTurbidity_NTU: quantity('NTU', 'The turbidity those litres are rated at.', {
+      hard: above(0, 1000),
+      usual: from(0.2, 20),
+    }),
+    highestTurbidity_NTU: quantity('NTU', 'The highest turbidity it may be given.', {
+      hard: above(0, 10000),
+      usual: from(1, 500),
+    }),
+    lifeLimit_years: quantity('year', 'A set is changed after so long, whatever it passed.', {
+      hard: above(0, 50),
+      usual: from(0.5, 10),
+    }),
+    lowestFlow_L_per_h: quantity('L/h', 'Below this flow at the rated pressure and 20 °C a set is changed.', {
+      hard: above(0, 100000),
+      usual: from(10, 5000),
+    }),
+    backwash_fraction: fraction('Share of the treated litres that goes back through it to clean it.', {
+      hard: from(0, 0.9),
+      usual: from(0, 0.15),
+    }),
+    backwash_min_per_day: quantity('min/day', 'How long that takes in a day.', {
+      hard: from(0, 600),
+      usual: from(0, 60),
+    }),
+    pistonBore_mm: quantity('mm', 'Diameter of the piston of its hand pump.', {
+      hard: above(0, 500),
+      usual: from(20, 150),
+    }),
+    pistonStroke_mm: quantity('mm', 'How far the piston goes.', { hard: above(0, 1000), usual: from(30, 400) }),
+    leverRatio: quantity('ratio', 'How many times longer the way of the hand is than that of the piston.', {
+      hard: above(0, 50),
+      usual: from(1, 12),
+    }),
+    ...reductionColumns,
   },
 });

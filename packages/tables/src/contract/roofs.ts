@@ -1,4 +1,4 @@
-import { roofForms, roofMaterials, usualPlanArea_m2, usualSide_m } from '@eavewell/engine';
+import { roofCoatings, roofForms, roofMaterials, usualPlanArea_m2, usualSide_m } from '@eavewell/engine';
 import { choice, fraction, from, id, quantity, required, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
@@ -41,5 +41,12 @@ export const roofs = defineTable({
       emptyMeans: 'none was noted',
     }),
     fragile: yesNo('May it break under a foot? Empty: its material says.'),
+    coating: choice(
+      roofCoatings,
+      'What it is coated with: nothing, a coating made for drinking water, paint nobody knows, or bitumen.',
+    ),
+    lead: yesNo('Is there lead in its flashing, its nails or old paint?'),
+    asbestos: yesNo('Is there asbestos in its sheets?'),
+    underTrees: yesNo('Do trees hang over it, or do birds or animals sit on it?'),
   },
 });

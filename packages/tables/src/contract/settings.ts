@@ -85,6 +85,8 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   judgeSettling: choice(judgings, 'Where settling tanks are judged.'),
   judgeHead: choice(judgings, 'Where the pipes to the taps are judged.'),
   judgeStand: choice(judgings, 'Where stands and their ground are judged.'),
+  judgeTreatment: choice(judgings, 'Where treatment units are judged.'),
+  judgeSafety: choice(judgings, 'Where it is judged whether the water is fit to drink.'),
   stormReturnPeriod_years: whole(
     'year',
     'Gutters and overflows are to carry the storm that comes once in so many years.',
@@ -132,4 +134,73 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
     'How open a place lies to the wind: among houses and trees, in open country, or by open water.',
   ),
   standMargin_fraction: fraction('What loads and wind on a stand may be more by.', { usual: from(0, 0.5) }),
+  peakShare_fraction: fraction(
+    "Share of a day's litres fetched in the busiest hour of the morning, and of the evening.",
+    {
+      hard: from(0, 0.5),
+      usual: from(0.1, 0.45),
+    },
+  ),
+  waitLimit_min: quantity('min', 'The last in line is to wait no longer than this.', {
+    hard: above(0, 1440),
+    usual: from(5, 60),
+  }),
+  treatmentMargin_fraction: fraction('What may be asked of a treatment unit beyond the day that asks for most.', {
+    usual: from(0, 0.5),
+  }),
+  roofTurbidity_NTU: quantity('NTU', 'Turbidity of roof water in the tank, as is usual; null: not known.', {
+    hard: from(0, 10000),
+    usual: from(0.2, 20),
+  }),
+  roofTurbidityHigh_NTU: quantity('NTU', 'The same at the worse end.', { hard: from(0, 10000), usual: from(0.2, 100) }),
+  settledTurbidity_fraction: fraction('Share of the turbidity that settles before the unit.', { usual: from(0, 0.8) }),
+  foulingSpread_fraction: fraction(
+    "How far the fall of a site's flow may lie from its rating, as the spread of its logarithm.",
+    { hard: above(0, 3), usual: from(0.2, 1) },
+  ),
+  flowReadingError_fraction: fraction('How far a reading of flow may be out.', {
+    hard: above(0, 1),
+    usual: from(0.03, 0.3),
+  }),
+  cartridgeFailures_per_year: quantity('1/year', 'How often a set fails by itself; null: not reckoned with.', {
+    hard: from(0, 20),
+    usual: from(0, 0.5),
+  }),
+  futures: whole('number', 'How many futures of a set of cartridges are run.', {
+    hard: from(50, 10000),
+    usual: from(100, 2000),
+  }),
+  healthTarget_DALY_per_person_per_year: quantity(
+    'DALY/person/year',
+    'Years of healthy life lost to drinking water that are accepted.',
+    {
+      hard: above(0, 1),
+      usual: from(1e-7, 1e-3),
+    },
+  ),
+  litresDrunk_L_per_person_per_day: quantity('L/person/day', 'Water a person drinks unboiled.', {
+    hard: above(0, 20),
+    usual: from(0.2, 3),
+  }),
+  litresDrunkHigh_L_per_person_per_day: quantity('L/person/day', 'The same at the worse end.', {
+    hard: above(0, 20),
+    usual: from(0.5, 5),
+  }),
+  skipping_fraction: fraction('Share of the people who drink untreated water; null: not known.', {
+    usual: from(0, 0.5),
+  }),
+  daysOff_per_year: quantity('day/year', 'Days of a year on which nobody’s water is treated; null: not known.', {
+    hard: from(0, 366),
+    usual: from(0, 60),
+  }),
+  recontamination_fraction: fraction(
+    "Share of the raw water's germs that come back into a container; null: not reckoned with.",
+    { usual: from(0, 0.01) },
+  ),
+  leak_fraction: fraction('Share of the flow of one leaking cartridge that goes through unfiltered.', {
+    usual: from(0.0001, 0.2),
+  }),
+  susceptibleToRotavirus_fraction: fraction('Share of the people who can fall ill of rotavirus.', {
+    usual: from(0.02, 0.3),
+  }),
 };

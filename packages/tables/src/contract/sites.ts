@@ -84,5 +84,14 @@ export const sites = defineTable({
       'How open it lies to the wind: among houses and trees, in open country, or by open water.',
       'as settings.json says',
     ),
+    skipping_fraction: fraction('Share of the people who drink untreated water.', {
+      emptyMeans: 'as settings.json says',
+    }),
+    daysOff_per_year: quantity('day/year', 'Days of a year on which nobody’s water is treated.', {
+      hard: from(0, 366),
+      usual: from(0, 60),
+      emptyMeans: 'as settings.json says',
+    }),
+    altitude_m: quantity('m', 'Height above the sea, for boiling.', { hard: from(-450, 6000), usual: from(0, 4500) }),
   },
 });

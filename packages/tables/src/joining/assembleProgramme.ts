@@ -16,6 +16,7 @@ import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
 import { stormsByGauge } from './stormsByGauge.ts';
 import type { TablesRead } from './tablesRead.ts';
+import { unitFiguresOf } from './treatmentBySite.ts';
 
 /** What was read of one gauge's rain. */
 export interface RainOfGauge {
@@ -100,6 +101,7 @@ function partFacts({ parts }: TablesRead): readonly PartFacts[] {
     baseWidth_mm: values.baseWidth_mm,
     depth_mm: values.depth_mm,
     bore_mm: values.bore_mm,
+    unit: unitFiguresOf(values),
   }));
 }
 

@@ -1,7 +1,8 @@
-import { daysOfPeriod, type Place, type Problem } from '@eavewell/engine';
+import { daysOfPeriod, type Problem } from '@eavewell/engine';
 import { nearest } from '../reading/nearest.ts';
-import type { TableRow } from '../reading/readRows.ts';
-import { type NotUsed, type TableProblemCode, tableProblem } from '../reading/tableProblems.ts';
+import { type NotUsed, tableProblem } from '../reading/tableProblems.ts';
+import { checkRawWater, checkUnitParts, checkUnits } from './checkTreatment.ts';
+import { idsOf, LinkChecker, pairsOf } from './linkChecker.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** Links that lead nowhere: `table row` of rows not used, `table row column` of cells not used. */
@@ -11,87 +12,30 @@ export interface LinksChecked {
   readonly notUsed: readonly NotUsed[];
 }
 
-/** For how many unknown ids of one kind the nearest known one is sought, so that a wrong file does not take minutes. Ours. */
-const mostSought = 500;
+/** Tables whose rows must name a site that is there, or none. */
+const tablesOfSites = [
+  'roofs',
+  'gutters',
+  'downpipes',
+  'tanks',
+  'pipes',
+  'demand',
+  'diverters',
+  'treatmentUnits',
+  'cartridges',
+  'flowReadings',
+  'pressureTests',
+  'rawWater',
+  'barriers',
+  'waterTests',
+  'testPortions',
+  'inspections',
+  'chlorination',
+] as const;
 
-type Row = Pick<TableRow, 'row' | 'cells'>;
-
-interface Link {
-  readonly table: string;
-  readonly file: string;
-  readonly row: Row;
-  readonly column: string;
-  readonly id: string;
-  readonly siteId: string | null;
-  readonly code: TableProblemCode;
-  /** Is the whole row of no use without it? */
-  readonly wholeRow: boolean;
-}
-
-class LinkChecker {
-  readonly unlinked = new Set<string>();
-  readonly problems: Problem[] = [];
-  readonly notUsed: NotUsed[] = [];
-  private sought = 0;
-
-  refuse(link: Link, known: Iterable<string>, expected: string): void {
-    const likely = this.sought++ < mostSought ? (nearest(link.id, known) ?? '') : '';
-    this.fault(link, { expected, likely });
-  }
-
-  fault(link: Link, facts: Problem['facts']): void {
-    const { table, file, row, column, id, siteId, code, wholeRow } = link;
-    const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
-    this.problems.push(tableProblem(code, place, { value: id, column, ...facts }));
-    this.unlinked.add(wholeRow ? `${table} ${row.row}` : `${table} ${row.row} ${column}`);
-    const listed = { file, row: row.row, value: id, code, cells: row.cells };
-    this.notUsed.push(wholeRow ? listed : { ...listed, column });
-  }
-
-  /** Told, with nothing left out. */
-  remark({ file, row, column, id, siteId, code }: Link): void {
-    const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
-    this.problems.push(tableProblem(code, place, { value: id, column }));
-  }
-
-  /** The table linked to could not be read: its rows cannot be told from unknown ones, so one problem stands for all. */
-  unchecked(file: string, expected: string, column: string, rows: readonly { readonly row: number }[]): void {
-    if (rows.length === 0) return;
-    const place = { file, row: rows[0]!.row, column };
-    this.problems.push(tableProblem('link.not_checked', place, { value: file, expected, count: rows.length }));
-  }
-}
-
-function idsOf(
-  table: { readonly rows: readonly { values: object }[]; readonly lost: readonly { keys: object }[] } | undefined,
-  key: string,
-): ReadonlySet<string> {
-  const ids = new Set<string>();
-  for (const { values } of table?.rows ?? []) ids.add((values as Record<string, string>)[key]!);
-  for (const { keys } of table?.lost ?? []) {
-    const id = (keys as Record<string, string | undefined>)[key];
-    if (id !== undefined) ids.add(id);
-  }
-  return ids;
-}
-
-function pairsOf(
-  table: { readonly rows: readonly { values: object }[]; readonly lost: readonly { keys: object }[] } | undefined,
-  second: string,
-): ReadonlyMap<string, ReadonlySet<string>> {
-  const pairs = new Map<string, Set<string>>();
-  const rows = [...(table?.rows ?? []).map(({ values }) => values), ...(table?.lost ?? []).map(({ keys }) => keys)];
-  for (const values of rows as readonly Record<string, string | undefined>[]) {
-    const [siteId, id] = [values['siteId'], values[second]];
-    if (siteId === undefined || id === undefined) continue;
-    pairs.set(siteId, (pairs.get(siteId) ?? new Set()).add(id));
-  }
-  return pairs;
-}
-
-/** Rows of roofs, gutters, downpipes, tanks, pipes, demand and diverters must name a site that is there. */
+/** What is about a site must name one that is there. */
 function checkSites(checker: LinkChecker, tables: TablesRead, siteIds: ReadonlySet<string>): void {
-  for (const name of ['roofs', 'gutters', 'downpipes', 'tanks', 'pipes', 'demand', 'diverters'] as const) {
+  for (const name of tablesOfSites) {
     const read = tables[name];
     const rows = (read?.rows ?? []).filter(({ values }) => values.siteId !== null);
     if (tables.sites?.usable !== true) {
@@ -145,7 +89,7 @@ function checkGauges(checker: LinkChecker, tables: TablesRead): void {
   }
 }
 
-/** What hangs on a roof must name one of its own site. Of gutters and downpipes it is told and no more: nothing is judged by them. */
+/** What hangs on a roof must name one of its own site. Of gutters and downpipes it puts their station in doubt, and no more. */
 function checkRoofs(checker: LinkChecker, tables: TablesRead): void {
   if (tables.roofs?.usable !== true) return;
   const roofs = pairsOf(tables.roofs, 'roofId');
@@ -215,6 +159,7 @@ function checkParts(checker: LinkChecker, tables: TablesRead): void {
     else if (kind !== undefined && kind !== 'tank' && kind !== null)
       checker.fault({ ...link, code: 'link.part_not_tank' }, { kind, expected: 'a part of kind tank' });
   }
+  checkUnitParts(checker, tables, partIds, kinds);
   for (const row of priced) {
     const id = row.values.partId!;
     if (partIds.has(id)) continue;
@@ -321,6 +266,8 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkLeads(checker, tables);
   checkParts(checker, tables);
   checkSources(checker, tables);
+  checkUnits(checker, tables);
+  checkRawWater(checker, tables);
   checkPresence(checker, tables);
   checkClasses(checker, tables);
   checkCase(checker, tables);

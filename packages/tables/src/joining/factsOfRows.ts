@@ -23,6 +23,10 @@ export function roofOf(values: Cells<'roofs'>, tankId: string | null, diverter: 
     wallAbove_m2: values.wallAbove_m2,
     valleys_count: values.valleys,
     isFragile: values.fragile,
+    coating: values.coating,
+    hasLead: values.lead,
+    hasAsbestos: values.asbestos,
+    isUnderTrees: values.underTrees,
   };
 }
 

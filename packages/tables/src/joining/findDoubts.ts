@@ -1,58 +1,39 @@
 import type { Place, Problem, SiteFacts } from '@eavewell/engine';
 import { type FolderTableName, folderTables } from '../contract/allTables.ts';
+import { type Beside, columnsBeside, tablesBeside } from '../contract/bearing.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows a site is judged by; those of one station alone put that station in doubt. */
-const siteTables = ['sites', 'roofs', 'diverters', 'tanks', 'demand', 'gutters', 'downpipes', 'pipes'] as const;
-
-/** A station that can be in doubt while the rest of a site is judged. */
-type Beside = keyof SiteFacts['doubtsBeside'];
-
-/** Tables, and columns of others, that one station alone is judged by. */
-const tablesBeside: Partial<Record<FolderTableName, Beside>> = {
-  gutters: 'drainage',
-  downpipes: 'drainage',
-  pipes: 'head',
-};
-const columnsBeside: Partial<Record<FolderTableName, Readonly<Record<string, Beside>>>> = {
-  sites: {
-    taps: 'head',
-    tapHeight_m: 'head',
-    unitHeight_m: 'head',
-    handPump: 'head',
-    windSpeed_m_per_s: 'stand',
-    windExposure: 'stand',
-  },
-  roofs: {
-    wallAbove_m2: 'drainage',
-    valleys: 'drainage',
-    fragile: 'drainage',
-    pitch_deg: 'drainage',
-    eaveHeight_m: 'drainage',
-  },
-  diverters: { chamberBore_mm: 'drainage', drainHole_mm: 'drainage' },
-  tanks: {
-    height_m: 'stand',
-    standHeight_m: 'stand',
-    emptyMass_kg: 'stand',
-    standMass_kg: 'stand',
-    groundClass: 'stand',
-    pads: 'stand',
-    padSide_m: 'stand',
-    baseWidth_m: 'stand',
-    fastened: 'stand',
-    signedBy: 'stand',
-    signedOn: 'stand',
-    overflowBore_mm: 'drainage',
-    overflows: 'drainage',
-    overflowScreen: 'drainage',
-    inletHeight_m: 'settling',
-    cells: 'settling',
-  },
-};
+const siteTables = [
+  'sites',
+  'roofs',
+  'diverters',
+  'tanks',
+  'demand',
+  'gutters',
+  'downpipes',
+  'pipes',
+  'treatmentUnits',
+  'cartridges',
+  'flowReadings',
+  'pressureTests',
+  'rawWater',
+  'barriers',
+  'waterTests',
+  'testPortions',
+  'inspections',
+  'chlorination',
+] as const;
 
 /** Nothing beside is in doubt. */
-export const noDoubtsBeside: SiteFacts['doubtsBeside'] = { drainage: [], settling: [], stand: [], head: [] };
+export const noDoubtsBeside: SiteFacts['doubtsBeside'] = {
+  drainage: [],
+  settling: [],
+  stand: [],
+  head: [],
+  treatment: [],
+  safety: [],
+};
 
 /** Doubts of one site and those of every site. */
 export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubtsBeside']): SiteFacts['doubtsBeside'] {
@@ -61,12 +42,14 @@ export function together(own: SiteFacts['doubtsBeside'], ofAll: SiteFacts['doubt
     settling: [...own.settling, ...ofAll.settling],
     stand: [...own.stand, ...ofAll.stand],
     head: [...own.head, ...ofAll.head],
+    treatment: [...own.treatment, ...ofAll.treatment],
+    safety: [...own.safety, ...ofAll.safety],
   };
 }
 
 /** The one station that a fault of a whole file is about; null: all of a site. */
 function besideOfFile({ file }: Place, tables: TablesRead): Beside | null {
-  const names = Object.keys(tablesBeside) as (keyof typeof tablesBeside)[];
+  const names = Object.keys(tablesBeside) as FolderTableName[];
   const name = names.find((one) => (tables[one]?.file ?? folderTables[one].file) === file);
   return name === undefined ? null : (tablesBeside[name] ?? null);
 }
@@ -124,9 +107,13 @@ function programmeDemandTest(tables: TablesRead): (place: Place) => boolean {
     read !== undefined && file === read.file && siteId === undefined && column !== 'siteId' && rows.has(row ?? 0);
 }
 
-/** An id as the eye takes it: large letters, O for 0, I and L for 1, no dashes. */
+/** An id as the eye takes it: large letters, O for 0, I and L for 1, no dashes, no spaces. */
 function toTheEye(id: string): string {
-  return id.toUpperCase().replaceAll('O', '0').replace(/[IL]/g, '1').replace(/[-_]/g, '');
+  return id
+    .toUpperCase()
+    .replaceAll('O', '0')
+    .replace(/[IL]/g, '1')
+    .replace(/[-_\s]/g, '');
 }
 
 /** The sites by how their ids look: a row for "BI" where there is a B1 is most likely B1's, so B1 is not judged without it. */
@@ -242,6 +229,8 @@ export function findDoubts(
       for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) doubt(siteId, place);
     if (code === 'cell.hidden_in_id' && place.column === 'siteId')
       for (const siteId of lookAlikes.get(toTheEye(String(facts['likely']))) ?? []) doubt(siteId, place);
+    if (code === 'cell.unsafe_id' && place.column === 'siteId')
+      for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) doubt(siteId, place);
     if (place.siteId !== undefined) doubt(place.siteId, place);
     else if (ofFirstLine.test(code)) doubtAll(place);
     else if (isProgrammeDemand(place)) ofProgrammeDemand.push(place);

@@ -1,21 +1,26 @@
-import type {
-  DemandPurpose,
-  DesignSettings,
-  DiverterFacts,
-  DownpipeFacts,
-  GutterFacts,
-  PipeFacts,
-  Place,
-  PresenceCalendar,
-  RoofFacts,
-  SecondSourceFacts,
-  SiteFacts,
-  TankFacts,
-  Target,
+import {
+  type DemandPurpose,
+  type DesignSettings,
+  type DiverterFacts,
+  type DownpipeFacts,
+  type GutterFacts,
+  noTreatment,
+  type PipeFacts,
+  type Place,
+  type PresenceCalendar,
+  type RoofFacts,
+  type SecondSourceFacts,
+  type SiteFacts,
+  type SiteSafetyFacts,
+  type TankFacts,
+  type Target,
 } from '@eavewell/engine';
 import { downpipeOf, gutterOf, pipeOf, roofOf, tankOf } from './factsOfRows.ts';
 import { type Doubts, noDoubtsBeside, together } from './findDoubts.ts';
+import { calendarsById, sourcesById, targetsByClass } from './namedBySites.ts';
+import { SafetyBySite } from './safetyBySite.ts';
 import type { TablesRead } from './tablesRead.ts';
+import { TreatmentBySite } from './treatmentBySite.ts';
 
 /** Rows by the site they are about; the programme's own under ''. */
 function bySite<R extends { readonly row: number; readonly values: { readonly siteId: string | null } }>(
@@ -41,53 +46,7 @@ interface NamedBySite extends Pick<SiteFacts, 'siteId' | 'gaugeId' | 'siteClass'
   readonly calendarId: string | null;
   readonly secondSourceId: string | null;
   readonly nearSecondSource: string | null;
-}
-
-/** The second sources, by id. */
-function sourcesById({ secondSources }: TablesRead): ReadonlyMap<string, SecondSourceFacts> {
-  return new Map(
-    (secondSources?.rows ?? []).map(({ values }) => [
-      values.secondSourceId!,
-      {
-        secondSourceId: values.secondSourceId!,
-        name: values.name ?? values.secondSourceId!,
-        kind: values.kind!,
-        months: values.months!,
-        turbidity_NTU: values.turbidity_NTU,
-      },
-    ]),
-  );
-}
-
-/** The calendars of presence, each with its periods in the order of the year. */
-function calendarsById({ presence }: TablesRead): ReadonlyMap<string, PresenceCalendar> {
-  const calendars = new Map<string, PresenceCalendar>();
-  for (const { values } of presence?.rows ?? []) {
-    const calendarId = values.calendarId!;
-    const period = {
-      from_dayOfYear: values.from!,
-      to_dayOfYear: values.to!,
-      presentFraction: values.presentFraction!,
-      reason: values.reason,
-    };
-    const periods = [...(calendars.get(calendarId)?.periods ?? []), period];
-    calendars.set(calendarId, { calendarId, periods: periods.sort((a, b) => a.from_dayOfYear - b.from_dayOfYear) });
-  }
-  return calendars;
-}
-
-/** The targets of the classes; what a row leaves empty is the programme's. */
-function targetsByClass({ targets }: TablesRead, ofProgramme: Target): ReadonlyMap<string, Target> {
-  return new Map(
-    (targets?.rows ?? []).map(({ values }) => [
-      values.siteClass!,
-      {
-        daysMet_fraction: values.daysMet_fraction ?? ofProgramme.daysMet_fraction,
-        longestDryRun_days: values.longestDryRun_days ?? ofProgramme.longestDryRun_days,
-        goodYears_fraction: values.goodYears_fraction ?? ofProgramme.goodYears_fraction,
-      },
-    ]),
-  );
+  readonly ofRow: Pick<SiteSafetyFacts, 'skipping_fraction' | 'daysOff_per_year' | 'altitude_m'>;
 }
 
 /** Everything about sites, by site. */
@@ -104,6 +63,8 @@ class SiteJoiner {
   private readonly sources: ReadonlyMap<string, SecondSourceFacts>;
   private readonly calendars: ReadonlyMap<string, PresenceCalendar>;
   private readonly targets: ReadonlyMap<string, Target>;
+  readonly treatment: TreatmentBySite;
+  readonly safety: SafetyBySite;
   private readonly unlinked: ReadonlySet<string>;
   private readonly doubts: Doubts;
 
@@ -120,6 +81,8 @@ class SiteJoiner {
     this.sources = sourcesById(tables);
     this.calendars = calendarsById(tables);
     this.targets = targetsByClass(tables, settings.target);
+    this.treatment = new TreatmentBySite(tables, unlinked);
+    this.safety = new SafetyBySite(tables, unlinked);
     this.unlinked = unlinked;
     this.doubts = doubts;
   }
@@ -178,12 +141,23 @@ class SiteJoiner {
   }
 
   /** What puts a station in doubt, and the rest of the site not. */
-  doubtsBeside({ siteId, gaugeId }: NamedBySite): SiteFacts['doubtsBeside'] {
+  doubtsBeside({ siteId, gaugeId, isByDistance }: NamedBySite): SiteFacts['doubtsBeside'] {
     const { beside, besideOfAll, stormsByGauge } = this.doubts;
     const own = together(beside.get(siteId) ?? noDoubtsBeside, besideOfAll);
-    const storms = [...(stormsByGauge.get(gaugeId ?? '') ?? []), ...(gaugeId ? (stormsByGauge.get('') ?? []) : [])];
+    // A storm by distance may be that of any gauge, as its rain may.
+    const ofGauges = isByDistance
+      ? [...stormsByGauge].flatMap(([of, places]) => (of === '' ? [] : places))
+      : gaugeId === null
+        ? []
+        : (stormsByGauge.get(gaugeId) ?? []);
+    const storms = [...ofGauges, ...(stormsByGauge.get('') ?? [])];
     const hasGutters = this.gutters.has(siteId) || this.downpipes.has(siteId);
-    return hasGutters && storms.length > 0 ? { ...own, drainage: [...own.drainage, ...storms] } : own;
+    const parts = this.treatment.partsOf(siteId).flatMap((partId) => this.doubts.byPart.get(partId) ?? []);
+    return {
+      ...own,
+      drainage: hasGutters && storms.length > 0 ? [...own.drainage, ...storms] : own.drainage,
+      treatment: [...own.treatment, ...parts],
+    };
   }
 
   targetOf(siteClass: string | null): Target | null {
@@ -244,6 +218,8 @@ function aroundSite(joiner: SiteJoiner, named: NamedBySite) {
     tanks: joiner.tanksOf(siteId),
     pipes: joiner.pipesOf(siteId),
     demand: joiner.demandOf(siteId),
+    safety: { ...joiner.safety.of(siteId), ...named.ofRow },
+    treatment: joiner.treatment.of(siteId) ?? noTreatment,
     doubts: joiner.doubtsOf(named),
     doubtsBeside: joiner.doubtsBeside(named),
   };
@@ -257,6 +233,7 @@ const nothingNamed = {
   calendarId: null,
   secondSourceId: null,
   nearSecondSource: null,
+  ofRow: { skipping_fraction: null, daysOff_per_year: null, altitude_m: null },
 } as const;
 
 /** Of a site whose row could not be used, all that a row would say. */
@@ -327,6 +304,11 @@ export function joinSites(
         siteId: values.siteId!,
         gaugeId: values.gaugeId,
         isByDistance: values.gaugeId === null && values.latitude_deg !== null && values.longitude_deg !== null,
+        ofRow: {
+          skipping_fraction: values.skipping_fraction,
+          daysOff_per_year: values.daysOff_per_year,
+          altitude_m: values.altitude_m,
+        },
         siteClass: values.siteClass,
         calendarId: values.presenceCalendar,
         secondSourceId: values.secondSourceId,

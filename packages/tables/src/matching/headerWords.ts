@@ -23,11 +23,20 @@ const unitNames: Readonly<Record<string, readonly string[]>> = {
   gal: ['gal', 'gallon'],
   percent: ['%', 'percent', 'pct'],
   kg: ['kg', 'kilogram'],
+  lb: ['lb', 'lbs', 'pound'],
   deg: ['deg', 'degree', '°'],
   'm/s': ['m/s', 'mps', 'mpers', 'mpersec', 'mpersecond', 'ms'],
   kmh: ['kmh', 'km/h', 'kph', 'kmperh', 'kmperhour', 'kmhr', 'km/hr'],
   kn: ['kn', 'kt', 'knot', 'kts'],
   mph: ['mph', 'mi/h', 'mileperhour', 'milesperhour'],
+  'mm/h': ['mm/h', 'mmh', 'mm/hr', 'mmhr', 'mmph', 'mmperh', 'mmperhr', 'mmperhour', 'mmanhour', 'mm/hour'],
+  'in/h': [
+    ...['in/h', 'inh', 'in/hr', 'inhr', 'iph', 'inperh', 'inperhr', 'inperhour', 'inanhour', 'in/hour'],
+    ...['inchperhour', 'inchesperhour', 'inchesanhour', 'inches/hour', 'inches/hr'],
+  ],
+  'cm/h': ['cm/h', 'cmh', 'cm/hr', 'cmhr', 'cmperh', 'cmperhour'],
+  'in/ft': ['in/ft', 'inft', 'inperft', 'inperfoot', 'inchperfoot', 'inchesperfoot', 'inchesperft'],
+  'cm/m': ['cm/m', 'cmperm', 'cmpermetre', 'cmpermeter'],
   'mm/m': ['mm/m', 'mmperm', 'mmpermetre', 'mmpermeter'],
   tenths: ['tenthsmm', 'tenthsofmm', '0.1mm', 'mmx10', 'tenth'],
 };
@@ -46,7 +55,45 @@ const sameThing: readonly (readonly string[])[] = [
   ['nominal', 'volume', 'capacity', 'size'],
   ['gauge', 'raingauge', 'station'],
   ['litre', 'liter'],
+  ['bore', 'diameter', 'dia'],
+  ['mass', 'weight'],
+  ['pitch', 'slope', 'fall', 'gradient'],
+  ['form', 'shape', 'profile'],
+  ['bend', 'elbow', 'corner'],
+  ['stand', 'platform', 'tower', 'plinth'],
+  ['ground', 'soil'],
+  ['pad', 'footing'],
+  ['base', 'bottom', 'sole'],
+  ['class', 'type', 'kind'],
+  ['downpipe', 'downspout'],
+  ['tap', 'faucet'],
+  ['screen', 'mesh'],
 ];
+
+/** Whole headers for a column, where no word of its name stands in them or another column has more of them. Common practice, no source. */
+const alsoCalled: Readonly<Record<string, readonly string[]>> = {
+  bore_mm: ['inside diameter', 'pipe size', 'downpipe size', 'size'],
+  chamber_L: ['first flush volume', 'chamber volume'],
+  chamberBore_mm: ['chamber pipe diameter'],
+  overflowBore_mm: ['overflow pipe', 'overflow pipe diameter', 'overflow size'],
+  runToOutlet_m: ['distance to outlet', 'gutter run'],
+  outletGrate: ['leaf guard', 'grating'],
+  fastened: ['tied down', 'strapped down', 'strapped', 'anchored'],
+  signedOn: ['date signed', 'day signed'],
+  windSpeed_m_per_s: ['design wind', 'design wind speed'],
+  returnPeriod_years: ['recurrence interval', 'recurrence interval years', 'return interval', 'return interval years'],
+  interval_min: ['duration', 'duration min', 'duration minutes'],
+  low_mm_per_h: ['lower limit', 'lower bound', 'low estimate'],
+  high_mm_per_h: ['upper limit', 'upper bound', 'high estimate'],
+  emptyMass_kg: ['tank mass', 'empty tank mass'],
+  padSide_m: ['pad width', 'pad size'],
+  cells: ['compartments'],
+  wallAbove_m2: ['wall area'],
+  otherLoss_k: ['loss coefficient'],
+  leg: ['section', 'stretch'],
+};
+
+const namesKnown = new Map<string, readonly (readonly string[])[]>();
 
 const aliases = new Map(sameThing.flatMap((words) => words.map((word) => [word, words[0]!] as const)));
 
@@ -65,12 +112,11 @@ function one(word: string): string {
  * @definition ours
  */
 export function unitNamed(written: string): string | null {
-  const word = written
-    .toLowerCase()
-    .replace(/[\s._-]/g, '')
-    .replace(/^in(?!ch)(?=\p{L})/u, '');
-  const found = Object.entries(unitNames).find(([, names]) => names.includes(word) || names.includes(one(word)));
-  return found?.[0] ?? null;
+  const word = written.toLowerCase().replace(/[\s._-]/g, '');
+  const named = (text: string) =>
+    Object.entries(unitNames).find(([, names]) => names.includes(text) || names.includes(one(text)))?.[0] ?? null;
+  // "in feet" are feet; "in per hour" are inches.
+  return named(word) ?? named(word.replace(/^in(?!ch)(?=\p{L})/u, ''));
 }
 
 function wordsIn(text: string): readonly string[] {
@@ -127,4 +173,28 @@ export function isOtherUnit(header: string, { kind, unit }: Pick<Column<unknown>
   const named = headerWords(header).unit;
   const isNumber = kind === 'quantity' || kind === 'whole' || kind === 'fraction';
   return isNumber && unit !== '' && named !== null && named !== unit;
+}
+
+/**
+ * In which words may a header name a column? Those of the column itself, and whole headers that mean it.
+ *
+ * @param column - the column's name [text]
+ * @returns the words of each, the column's own first
+ * @definition ours: docs/decisions/0199-plain-words-of-headers.md
+ */
+export function namesOf(column: string): readonly (readonly string[])[] {
+  const known = namesKnown.get(column);
+  if (known !== undefined) return known;
+  const others = Object.hasOwn(alsoCalled, column) ? alsoCalled[column]! : [];
+  const names = [column, ...others].map((name) => headerWords(name).words);
+  namesKnown.set(column, names);
+  return names;
+}
+
+/** Words for what is measured outside. Every bore of ours is measured inside. */
+const outsideWords = ['outside', 'outer', 'external', 'od'];
+
+/** Is one of the two an outside measure, where the other is a bore? A pipe's outside says little of what it carries. */
+export function isOutsideOfBore(theirs: readonly string[], ours: readonly string[]): boolean {
+  return ours.includes('bore') && theirs.some((word) => outsideWords.includes(word));
 }

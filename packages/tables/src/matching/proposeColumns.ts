@@ -1,4 +1,5 @@
 import { unitsWritten } from '@eavewell/engine';
+import { allTables } from '../contract/allTables.ts';
 import type { Column, Table } from '../contract/table.ts';
 import { bare } from '../reading/hiddenCharacters.ts';
 import { nearest } from '../reading/nearest.ts';
@@ -7,7 +8,7 @@ import { type DateOrder, dateOrders } from '../reading/readDate.ts';
 import { readHeader } from '../reading/readHeader.ts';
 import type { RawRow } from '../reading/readRows.ts';
 import { tableProblems } from '../reading/tableProblems.ts';
-import { headerWords, isOtherUnit } from './headerWords.ts';
+import { headerWords, isOtherUnit, isOutsideOfBore, namesOf } from './headerWords.ts';
 import type { ColumnMatch, FileMatching } from './readColumns.ts';
 
 /** Why a header is thought to stand for a column. */
@@ -55,20 +56,32 @@ interface Candidate {
 /** Words as one, without those that the kind of a column says already: "Handover" is the handOverDay. */
 const withoutKind = (words: readonly string[]) => words.filter((word) => word !== 'date').join('');
 
-function candidateOf(header: string, column: string, kind: Column<unknown>['kind']): Candidate | null {
+/** Words of the names of columns: one of them is never another of them misspelt, as a tank is no stand. */
+const wordsOfColumns: ReadonlySet<string> = new Set(
+  allTables.flatMap(({ columns }) => Object.keys(columns).flatMap((name) => headerWords(name).words)),
+);
+
+/** What is measured in feet or litres is no id, no count, and none of a few words. */
+const isNeverMeasured = ({ kind, unit }: Column<unknown>) =>
+  kind === 'id' || kind === 'choice' || kind === 'yesNo' || (kind === 'whole' && unit === 'count');
+
+function candidateOf(header: string, column: string, of: Column<unknown>): Candidate | null {
+  const { kind } = of;
   const [theirs, ours] = [headerWords(header), headerWords(column)];
   if (theirs.words.length === 0) return null;
-  // What is measured in feet or litres is no id, and none of a few words.
-  if ((kind === 'id' || kind === 'choice') && theirs.unit !== null) return null;
+  if (isNeverMeasured(of) && theirs.unit !== null) return null;
+  if (isOutsideOfBore(theirs.words, ours.words)) return null;
   const unit: readonly Why[] = theirs.unit !== null ? ['unit'] : [];
   const [a, b] = [new Set(theirs.words), new Set(ours.words)];
   const both = [...a].filter((word) => b.has(word)).length;
-  if (both === a.size && both === b.size) return { column, score: 3, why: ['sameWords', ...unit] };
+  const isNamed = namesOf(column).some((words) => words.length === a.size && words.every((word) => a.has(word)));
+  if (isNamed || (both === a.size && both === b.size)) return { column, score: 3, why: ['sameWords', ...unit] };
   const asOne = withoutKind(ours.words);
   if (kind === 'date' && asOne !== '' && withoutKind(theirs.words) === asOne)
     return { column, score: leastSure, why: ['someWords', ...unit] };
   const near = nearest(theirs.words.join(''), [ours.words.join('')]);
-  if (near !== null) return { column, score: 2, why: ['spelling', ...unit] };
+  const isOther = [...a].some((word) => !b.has(word) && wordsOfColumns.has(word));
+  if (near !== null && !isOther) return { column, score: 2, why: ['spelling', ...unit] };
   // "Rain gauge" may stand for gaugeId: that it is an id goes without saying.
   const isAllButId = b.has('id') && !a.has('id') && both === b.size - 1;
   const isPart = both > 0 && (both === a.size || both === b.size || isAllButId);
@@ -84,7 +97,7 @@ function candidateOf(header: string, column: string, kind: Column<unknown>['kind
  * @definition ours: docs/decisions/0080-columns-saved.md
  */
 export function mayStandFor(header: string, table: Pick<Table, 'columns'>): boolean {
-  return Object.entries(table.columns).some(([name, { kind }]) => candidateOf(header, name, kind) !== null);
+  return Object.entries(table.columns).some(([name, column]) => candidateOf(header, name, column) !== null);
 }
 
 interface Fit {
@@ -192,7 +205,7 @@ export function proposeColumns(
   const unknown = [...new Set(names)].filter(isUnknown).slice(0, mostHeaders);
   const absent = Object.keys(table.columns).filter((column) => !at.has(column) && !names.includes(column));
   const found = unknown.map((name): Sought => {
-    const candidates = absent.flatMap((column) => candidateOf(name, column, table.columns[column]!.kind) ?? []);
+    const candidates = absent.flatMap((column) => candidateOf(name, column, table.columns[column]!) ?? []);
     return { name, cells: sampleOf(rows, names.indexOf(name)), candidates };
   });
   const proposals = found.map((one): Proposal => {

@@ -1,4 +1,5 @@
 import { convertedTo, type Place, type Problem } from '@eavewell/engine';
+import { bearingOf } from '../contract/bearing.ts';
 import { expectedText, idForm } from '../contract/columns.ts';
 import type { CellsOf, Column, Columns, Table } from '../contract/table.ts';
 import type { FileMatching } from '../matching/readColumns.ts';
@@ -158,8 +159,13 @@ class RowsReader<C extends Columns> {
     }
     const same = [...this.header.at.keys()].every((name) => this.cell(raw, name) === this.cell(first, name));
     const code = same ? 'row.twice_same' : 'row.key_twice';
-    const facts = { value: key.filter((text) => text !== '').join(' '), firstRow: first.row, expected: 'once' };
-    this.problems.push(tableProblem(code, this.place(raw, this.table.key.at(-1)!), facts));
+    const place = this.place(raw, this.table.key.at(-1)!);
+    const bears = same ? {} : { bears: bearingOf(this.table.name, place.siteId !== undefined) };
+    const facts = {
+      ...{ value: key.filter((text) => text !== '').join(' '), firstRow: first.row, expected: 'once' },
+      ...bears,
+    };
+    this.problems.push(tableProblem(code, place, facts));
     this.notUsed.push({ file: this.file, row: raw.row, value: facts.value, code, cells: raw.cells });
     return true;
   }

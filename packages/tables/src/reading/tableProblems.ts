@@ -48,7 +48,7 @@ export const tableProblems = {
   'columns.header_absent': 'warning', // value: the header; likely
   'columns.used': 'note', // value: header → column (unit); count
   // A row.
-  'row.key_twice': 'blocker', // value: the key; firstRow; the first is used, the site is in doubt
+  'row.key_twice': 'blocker', // value: the key; firstRow; the first is used; bears: what is in doubt (contract/bearing.ts)
   'row.twice_same': 'warning', // value: the key; firstRow
   'row.cells_missing': 'warning', // cells, columns; missing: their names
   'row.cells_too_many': 'blocker', // cells, columns
@@ -100,6 +100,10 @@ export const tableProblems = {
   'link.pipe_roof_unknown': 'blocker', // of a gutter or a downpipe
   'link.unknown_part': 'blocker',
   'link.part_not_tank': 'blocker', // kind
+  'link.part_not_unit': 'blocker', // kind
+  'link.unknown_unit': 'blocker',
+  'link.unknown_test': 'blocker',
+  'link.unknown_raw_source': 'blocker',
   'link.joined_to_itself': 'blocker',
   'link.unknown_calendar': 'blocker',
   'link.unknown_second_source': 'blocker',

@@ -32,7 +32,7 @@ export const workbookProblems = {
   'sheet.header_below': 'note', // value: the first of the title rows; headerRow; count of rows above
   'sheet.rows_hidden': 'note', // rows, columns: how many of each
   'sheet.merged': 'warning', // value: the range
-  'sheet.merged_ids': 'blocker', // value: the range; count of rows whose site is not said; the place names the site likely meant
+  'sheet.merged_ids': 'blocker', // value: the range; count of rows whose site is not said; the place names the site likely meant; bears: what of it is in doubt
   'sheet.beside_table': 'warning', // value: the first such cell's content; count
   'rainFile.rows_without_gauge': 'warning', // value: the id in a sheet of all gauges; count of rows; likely
   // A column of a sheet. count of cells; value: the first of them.

@@ -119,7 +119,7 @@ const remedy = z
 
 const reason = z.enum([
   ...(['assumed', 'growth', 'roofSize', 'madeRain', 'record', 'noTanks', 'tank', 'water', 'apart'] as const),
-  ...(['drainage', 'head', 'settling', 'stand', 'facts'] as const),
+  ...(['drainage', 'head', 'settling', 'stand', 'treatment', 'safety', 'facts'] as const),
 ]);
 
 const peopleCarried = z

@@ -4,8 +4,11 @@ import { drainage } from './drainage.ts';
 import { head } from './head.ts';
 import { day, problem, range, stationVerdict, target, verdict, workingLine } from './parts.ts';
 import { siteRemedies } from './remedies.ts';
+import { safety } from './safety.ts';
 import { settling } from './settling.ts';
 import { standsOfSite } from './stand.ts';
+import { treatment } from './treatment.ts';
+import { wear } from './wear.ts';
 
 const dryRun = z
   .strictObject({ from: day, to: day, days: z.int(), waterYear: z.int() })
@@ -189,6 +192,7 @@ export const siteReport = z
       stand: stationVerdict,
       treatmentUnit: stationVerdict,
       tap: stationVerdict,
+      cup: stationVerdict,
     }),
     finding: z.string().describe('The finding in a sentence or two.'),
     storages: z
@@ -200,6 +204,12 @@ export const siteReport = z
     ...standsOfSite,
     settling: z.array(settling).describe('One for each settling tank that is judged.'),
     head: z.array(head).describe('The way to the taps, one for each body of water that is judged.'),
+    treatment: z.array(treatment).describe('Whether the treatment keeps up, one for each unit that is judged.'),
+    safety: safety.nullable().describe('Whether its water is fit to drink; null where that is not judged.'),
+    wear: z
+      .array(wear)
+      .nullable()
+      .describe('When the cartridges are due, one for each unit in use; null: not worked out.'),
     firstService: firstService.nullable().describe('Of the tank that serves last; null where one never does.'),
     remedies: siteRemedies.nullable().describe('Null where the site is neither short nor tight.'),
     problems: z.array(problem),

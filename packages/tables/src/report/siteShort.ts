@@ -3,19 +3,21 @@ import { z } from 'zod';
 import { range, target } from './parts.ts';
 import { siteReport } from './site.ts';
 
-/** What the figure of a station that is not the tank is: what the storm brings to a part, what settles, what ground and wind ask, what reaches the tap. */
+/** What the figure of a station that is not the tank is: what the storm brings to a part, what settles, what ground and wind ask, what reaches the tap, the day at a treatment unit, what is drunk. */
 export const decidingFigures = [
   ...(['gutter', 'outlet', 'downpipe', 'overflow'] as const),
   ...(['settledByDay', 'settledInStorm'] as const),
   ...(['bearing', 'wind', 'fastening'] as const),
   ...(['headLeft', 'pumpPower'] as const),
+  ...(['hoursNeeded', 'hoursNeededWorn', 'lastWait', 'lastWaitWorn'] as const),
+  ...(['germs', 'lostYears'] as const),
 ] as const;
 
 const decides = z
   .strictObject({
     station: z.enum(stations),
     figure: z.enum(decidingFigures),
-    id: z.string().describe('The gutter, the downpipe or the tank.'),
+    id: z.string().describe('The gutter, the downpipe, the tank, the unit, the sample or the germ.'),
     value: z.number(),
     range: range.nullable(),
     limit: z.number().nullable().describe('What the part carries, the ground takes, or is wanted.'),

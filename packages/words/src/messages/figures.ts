@@ -61,8 +61,9 @@ export function figuresIn(form: NumberForm, notKnown: string, under: (amount: st
   const shown = (plain: (value: number) => string) => (value: number) =>
     Number.isFinite(value) ? form.marked(plain(value)) : notKnown;
   const days = shown(plainDays);
+  const figure = shown(plainFigure);
   return {
-    figure: shown(plainFigure),
+    figure: (value) => (value > 0 && plainFigure(value) === '0' ? under(form.marked('0.000001')) : figure(value)),
     exact: shown(plainExact),
     days: (value) => (value > 0 && value < 0.05 ? under(form.marked('0.1')) : days(value)),
     fixed: (value, decimals) => shown((one) => plainFixed(one, decimals))(value),

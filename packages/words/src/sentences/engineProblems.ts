@@ -1,14 +1,19 @@
 import type { EngineProblemCode } from '@eavewell/engine';
 import type { Told } from '../problems.ts';
+import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
+import { safetySentences } from './safetyProblems.ts';
 import { settlingSentences } from './settlingProblems.ts';
 import { siteRainSentences } from './siteRainProblems.ts';
 import { standSentences } from './standProblems.ts';
 import { stormSentences } from './stormProblems.ts';
 import { amount, part, type Sentences, says, wordFor, yes } from './telling.ts';
+import { treatmentSentences } from './treatmentProblems.ts';
+import { waterTestsSentences } from './waterTestsProblems.ts';
+import { wearSentences } from './wearProblems.ts';
 
 const days = (t: Told) => amount(t, ['count', 'days'], 'day');
 
@@ -169,6 +174,7 @@ const site = {
           measured: amount(t, ['measured_L'], 'L'),
           stated: amount(t, ['stated_L'], 'L'),
         }),
+  'site.tank_stands_level': (t) => says(t, 'site.tank_stands_level', { tanks: t.text('tanks') }),
   'site.tank_levels_differ': (t) =>
     says(t, 'site.tank_levels_differ', { level: amount(t, ['level_L'], 'L'), summed: amount(t, ['summed_L'], 'L') }),
   'site.tank_shares_unknown': (t) => says(t, 'site.tank_shares_unknown', { tanks: t.text('tanks') }),
@@ -201,4 +207,9 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...settlingSentences,
   ...standSentences,
   ...headSentences,
+  ...treatmentSentences,
+  ...wearSentences,
+  ...waterTestsSentences,
+  ...chlorineSentences,
+  ...safetySentences,
 };

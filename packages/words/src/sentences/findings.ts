@@ -1,12 +1,17 @@
 import { calendarDay, meanYear_days, type Target, type Verdict, verdictOrder, type YearAtTank } from '@eavewell/engine';
 import type { FindingWords, StorageSaid } from '../language.ts';
 import type { Speech } from '../problems.ts';
+import { chlorineSaid } from './chlorineFindings.ts';
 import { drainageIn } from './drainageFindings.ts';
 import { headSaid } from './headFindings.ts';
+import { safetySaid } from './safetyFindings.ts';
 import { settlingSaid } from './settlingFindings.ts';
 import { standWordsIn } from './standFindings.ts';
 import { stormWordsIn } from './stormFindings.ts';
 import { tanksThatWouldDo, tankToHold, withoutSource } from './tanksThatWouldDo.ts';
+import { treatmentSaid } from './treatmentFindings.ts';
+import { waterTestsSaid } from './waterTestsFindings.ts';
+import { wearSaid } from './wearFindings.ts';
 
 /** The good years counted, and how many of as many coming years are likely. */
 function goodYears({ say, numbers }: Speech, f: StorageSaid): string {
@@ -174,4 +179,9 @@ export const findingsIn = (w: Speech): FindingWords => ({
   ...stormWordsIn(w),
   settling: (finding) => settlingSaid(w, finding),
   head: (finding) => headSaid(w, finding),
+  treatment: (finding) => treatmentSaid(w, finding),
+  wear: (finding) => wearSaid(w, finding),
+  safety: (finding) => safetySaid(w, finding),
+  waterTests: (finding) => waterTestsSaid(w, finding),
+  chlorine: (finding) => chlorineSaid(w, finding),
 });

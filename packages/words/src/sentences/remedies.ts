@@ -162,7 +162,10 @@ function noneMends({ say }: Speech, reason: NotMendedReason, siteIds: readonly s
 /** What stays as it is at a station, whatever is changed, and what is to be done about it. */
 function besides({ say }: Speech, station: Station, design: AsFitted): string {
   const verdict = design.stations[station];
-  const byStation: Partial<Record<Station, string>> = { stand: 'engineer', settling: 'engineer', storage: 'water' };
+  const byStation: Partial<Record<Station, string>> = {
+    ...{ stand: 'engineer', settling: 'engineer', storage: 'water' },
+    ...{ treatmentUnit: 'treatment', cup: 'treatment' },
+  };
   const why = wantsFacts(station, design) ? 'survey' : (byStation[station] ?? 'parts');
   return say('remedies.besides', { station, verdict, why });
 }

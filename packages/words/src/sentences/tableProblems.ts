@@ -6,7 +6,7 @@ import { expectedIn } from './expected.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
-import { likelyOf, quoted, type Sentences, says, saysOrMeant, unitAsked, unitIn, yes } from './telling.ts';
+import { bearing, likelyOf, quoted, type Sentences, says, saysOrMeant, unitAsked, unitIn, yes } from './telling.ts';
 import { workbookProblemSentences } from './workbookProblems.ts';
 
 /** A file that is there and is nearly the one sought; empty where there is none. */
@@ -45,7 +45,7 @@ const file = {
 } satisfies Partial<Sentences<TableProblemCode>>;
 
 const row = {
-  'row.key_twice': (t) => says(t, 'row.key_twice', { value: quoted(t), firstRow: t.text('firstRow') }),
+  'row.key_twice': (t) => says(t, 'row.key_twice', { value: quoted(t), firstRow: t.text('firstRow'), ...bearing(t) }),
   'row.twice_same': (t) => says(t, 'row.twice_same', { value: quoted(t), firstRow: t.text('firstRow') }),
   'row.cells_missing': (t) =>
     says(t, 'row.cells_missing', { cells: t.count('cells'), columns: t.text('columns'), missing: t.text('missing') }),
@@ -116,6 +116,10 @@ const link = {
   'link.pipe_roof_unknown': (t) => saysOrMeant(t, 'link.pipe_roof_unknown', { value: quoted(t) }),
   'link.unknown_tank': (t) => saysOrMeant(t, 'link.unknown_tank', { value: quoted(t) }),
   'link.unknown_part': (t) => saysOrMeant(t, 'link.unknown_part', { value: quoted(t) }),
+  'link.part_not_unit': (t) => says(t, 'link.part_not_unit', { value: quoted(t), kind: t.text('kind') }),
+  'link.unknown_unit': (t) => saysOrMeant(t, 'link.unknown_unit', { value: quoted(t) }),
+  'link.unknown_test': (t) => saysOrMeant(t, 'link.unknown_test', { value: quoted(t) }),
+  'link.unknown_raw_source': (t) => saysOrMeant(t, 'link.unknown_raw_source', { value: quoted(t) }),
   'link.part_not_tank': (t) => says(t, 'link.part_not_tank', { value: quoted(t), kind: t.text('kind') }),
   'link.joined_to_itself': (t) => says(t, 'link.joined_to_itself', { value: quoted(t) }),
   'link.not_checked': (t) => says(t, 'link.not_checked', { value: t.text('value'), expected: t.text('expected') }),

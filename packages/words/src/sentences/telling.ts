@@ -86,3 +86,10 @@ export function amount(t: Told, names: readonly string[], unit: string): string 
   const value = t.number(name);
   return value === null ? t.text(name) : t.numbers.quantity(value, unit);
 }
+
+/** What a row leaves unknown where it cannot be used: one station, by its word, or one of the other bearings of the tables. */
+export function bearing(t: Told): { readonly bears: string; readonly station: string } {
+  const bears = t.has('bears') ? t.text('bears') : 'site';
+  const station = wordFor(t, 'beside', bears);
+  return station === null ? { bears, station: '' } : { bears: 'station', station };
+}

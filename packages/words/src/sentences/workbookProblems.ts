@@ -1,6 +1,6 @@
 import type { TableProblemCode } from '@eavewell/tables';
 import type { Told } from '../problems.ts';
-import { part, quoted, type Sentences, says, saysOrMeant, wordFor, yes } from './telling.ts';
+import { bearing, part, quoted, type Sentences, says, saysOrMeant, wordFor, yes } from './telling.ts';
 
 type WorkbookCode =
   | Extract<TableProblemCode, `workbook.${string}` | `sheet.${string}` | `carried.${string}`>
@@ -64,7 +64,8 @@ const sheet = {
     says(t, 'sheet.header_below', { headerRow: t.text('headerRow'), count: t.count('count'), value: quoted(t) }),
   'sheet.rows_hidden': (t) => says(t, 'sheet.rows_hidden', { rows: t.count('rows'), columns: t.count('columns') }),
   'sheet.merged': (t) => says(t, 'sheet.merged', { value: t.text('value') }),
-  'sheet.merged_ids': (t) => says(t, 'sheet.merged_ids', { value: t.text('value'), count: t.count('count') }),
+  'sheet.merged_ids': (t) =>
+    says(t, 'sheet.merged_ids', { value: t.text('value'), count: t.count('count'), ...bearing(t) }),
   'sheet.beside_table': (t) => says(t, 'sheet.beside_table', { count: t.count('count'), value: quoted(t) }),
 } satisfies Partial<Sentences<WorkbookCode>>;
 

@@ -40,8 +40,12 @@ export function SitePage() {
           <p className="to-installation on-screen">
             <Link to="/p/$programmeId/sites/$siteId/installation" params={{ programmeId, siteId }}>
               {say('site.to_installation')}
+            </Link>{' '}
+            <Link to="/p/$programmeId/sites/$siteId/safety" params={{ programmeId, siteId }}>
+              {say('site.to_safety')}
             </Link>
           </p>
+          {design.safety?.mayDrink === 'no' ? <DoNotDrink said={design.safety.finding} /> : null}
         </>
       )}
       {design === null ? <NotJudged isDone={site.done_fraction === 1} /> : null}
@@ -74,6 +78,16 @@ export function SitePage() {
         <SiteFacts programmeId={programmeId} siteId={siteId} key={siteId} />
       </Suspense>
     </>
+  );
+}
+
+/** Over everything else of the site: nobody drinks there before it is mended. */
+function DoNotDrink({ said }: { readonly said: string }) {
+  const { say } = useLanguage();
+  return (
+    <p className="trouble do-not-drink">
+      <strong className="w-short">{say('safety.drink_no')}.</strong> {said}
+    </p>
   );
 }
 

@@ -2,6 +2,7 @@ import { leastSafety_factor } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import type { Station } from '../sites/index.ts';
 import { type Figure, type SiteReport, storageFigures } from './siteFigures.ts';
+import { unitFigures } from './treatmentFigures.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 type Drainage = NonNullable<SiteReport['drainage']>;
@@ -25,6 +26,8 @@ export function figuresOf(station: Station, report: SiteReport, words: Words): r
       return report.settling.flatMap((one) => settlingFigures(one, words));
     case 'stand':
       return report.stands.flatMap((one) => standFigures(one, words));
+    case 'treatmentUnit':
+      return report.treatment.flatMap((one) => unitFigures(one, words));
     case 'tap':
       return report.head.flatMap((one) => headFigures(one, words));
     default:
@@ -48,8 +51,12 @@ export function sentencesOf(station: Station, report: SiteReport, { say }: Pick<
       return report.settling.map(({ finding }) => finding);
     case 'stand':
       return report.stands.length === 0 ? [] : [...report.stands.map(({ said }) => said), caution];
+    case 'treatmentUnit':
+      return report.treatment.map(({ finding }) => finding);
     case 'tap':
       return report.head.map(({ finding }) => finding);
+    case 'cup':
+      return report.safety === null ? [] : [report.safety.finding];
     default:
       return [];
   }

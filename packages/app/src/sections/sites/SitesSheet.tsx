@@ -3,6 +3,7 @@ import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, use
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
+import { useIsPrinting } from '../../look/useIsPrinting.ts';
 import { inSlices, type MapSite } from '../map/index.ts';
 import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
@@ -20,7 +21,6 @@ import { TallyCounts } from './Tally.tsx';
 import { ThreadHead } from './ThreadHead.tsx';
 import { OrderWords, Tools } from './Tools.tsx';
 import { useFound } from './useFound.ts';
-import { useIsPrinting } from './useIsPrinting.ts';
 
 /** What the sheet is given. */
 interface Given {

@@ -21,6 +21,7 @@ export const stationsInOrder = [
   'stand',
   'treatmentUnit',
   'tap',
+  'cup',
 ] as const satisfies readonly Station[];
 
 /** Worst first. */

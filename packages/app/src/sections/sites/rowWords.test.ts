@@ -11,6 +11,7 @@ const stations = {
   stand: 'unknown',
   treatmentUnit: 'notJudged',
   tap: 'notJudged',
+  cup: 'notJudged',
 } as const;
 
 const judged: SiteEntry = {
@@ -47,6 +48,27 @@ it('head that is missing is told as missing, not as less than nothing', async ()
   const site = { ...judged, stations: { ...stations, gutter: 'holds' as const, tap: 'short' as const }, decides };
   expect(`${leadWords(site, words)} ${lineWords(site, true, words)}`).toBe(
     'tap short: T1: 1.2 m of head missing at the tap',
+  );
+});
+
+it('a treatment unit is told by its hours, the cup by what a sample held or by healthy years lost', async () => {
+  const words = await loadAppLanguage('en');
+  const all = { roof: 'notJudged', gutter: 'holds', settling: 'holds', storage: 'holds', stand: 'holds' } as const;
+  const line = (decides: NonNullable<SiteEntry['decides']>) => {
+    const own = { treatmentUnit: 'holds', tap: 'holds', cup: 'holds', [decides.station]: 'short' } as const;
+    const site: SiteEntry = { ...judged, stations: { ...all, ...own }, decides };
+    return `${leadWords(site, words)} ${lineWords(site, true, words)}`;
+  };
+  const none = { range: null, limit: null };
+  expect(
+    line({ ...none, station: 'treatmentUnit', figure: 'hoursNeeded', id: 'U1', value: 9.5, limit: 8, unit: 'h' }),
+  ).toBe('unit short: U1: 9.5 hours of pumping a day, target 8 hours');
+  expect(line({ ...none, station: 'cup', figure: 'germs', id: 'W2', value: 23, unit: '1/100mL' })).toBe(
+    'cup short: do not drink: E. coli in sample W2, 23 in 100 mL',
+  );
+  const unit = 'DALY/million/year';
+  expect(line({ ...none, station: 'cup', figure: 'lostYears', id: 'rotavirus', value: 3.5, limit: 1, unit })).toBe(
+    'cup short: viruses: 3.5 DALY a year per million people, target 1 DALY a year per million people',
   );
 });
 

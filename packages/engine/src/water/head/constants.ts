@@ -15,13 +15,6 @@ export const roughness_mm = { plastic: 0.0015, steel: 0.045, galvanised: 0.15, c
  */
 export const fittingLoss_factor = { entrance: 1, exit: 1, elbow: 0.9, tee: 0.9, valve: 0.3, meter: 15 } as const;
 
-/** What a person keeps up at a pump, at its shaft [W]: the middle and the cautious end. Source: lambert-faulkner-1991, abstract: just over 40 W; 30 W is ours, for users nobody chose, docs/decisions/0182-head.md. */
-export const personPower_W = 40;
-export const cautiousPersonPower_W = 30;
-
-/** What share of a person's power a hand pump passes on to the water [fraction]. Ours: the low end of 0.5 to 0.65, docs/decisions/0182-head.md. */
-export const pumpEfficiency_fraction = 0.5;
-
 /** A pump is not to draw water up further than this, losses included [m]. Source: common practice, 6 to 7 m at sea level (from memory); docs/decisions/0182-head.md. */
 export const mostSuction_m = 6;
 

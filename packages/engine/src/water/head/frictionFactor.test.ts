@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { colebrookFactor, frictionFactor, reynoldsFactor, swameeJainFactor } from './frictionFactor.ts';
+import { reynoldsFactor } from '../../kernel/index.ts';
+import { colebrookFactor, frictionFactor, swameeJainFactor } from './frictionFactor.ts';
 
 const reynoldsNumbers = [2500, 4000, 1e4, 1e5, 1e6, 1e8];
 const roughnesses = [0, 1e-6, 1e-4, 0.01, 0.05];

@@ -1,21 +1,6 @@
 import { laminarUpTo_factor } from './constants.ts';
 
 /**
- * How stirred is the flow in a pipe?
- *
- * @param velocity_m_per_s - mean speed [m/s], 0 or more
- * @param bore_m - inside diameter [m], 0 or more
- * @param kinematicViscosity_m2_per_s - of the water [m2/s], above 0
- * @returns Reynolds number [number]
- * @source reynolds-1883, speed × bore ÷ kinematic viscosity (from memory)
- * @example
- * reynoldsFactor(1, 0.02, 0.000001) // → 20000
- */
-export function reynoldsFactor(velocity_m_per_s: number, bore_m: number, kinematicViscosity_m2_per_s: number): number {
-  return (velocity_m_per_s * bore_m) / kinematicViscosity_m2_per_s;
-}
-
-/**
  * How much does the wall of a pipe hold back a stirred flow? Colebrook's law, solved to the last digits by Newton's method.
  *
  * @param reynolds - Reynolds number [number], above 0

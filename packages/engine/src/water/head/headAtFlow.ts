@@ -1,14 +1,17 @@
 import {
   boreArea_m2,
+  cautiousPersonPower_W,
   type DesignSettings,
   gravity_m_per_s2,
+  handPower_W,
   kinematicViscosity_m2_per_s,
   L_per_min_per_m3_per_s,
+  personPower_W,
+  pumpEfficiency_fraction,
   waterDensity_kg_per_m3,
 } from '../../kernel/index.ts';
-import { cautiousPersonPower_W, mostSuction_m, personPower_W, pumpEfficiency_fraction } from './constants.ts';
+import { mostSuction_m } from './constants.ts';
 import { gravityFlow_m3_per_s } from './gravityFlow.ts';
-import { handPower_W } from './handPower.ts';
 import type { HeadWay } from './headWay.ts';
 import { type PipeRun, rowLoss_m } from './pipeLoss.ts';
 

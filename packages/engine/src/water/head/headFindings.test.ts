@@ -199,6 +199,7 @@ describe('headFindings', () => {
 });
 
 const noPart = {
+  unit: null,
   name: 'Made up',
   volume_L: null,
   length_m: null,
@@ -223,7 +224,9 @@ it.each([
     const settings = { ...defaultSettings, unitHead_m: 0.2, judgeHead };
     const found = headFindings({ site: of, parts: [], settings }).finding;
     const verdicts =
-      found === null ? null : found.map(({ tankIds, verdict, cappedBy }) => ({ tankIds, verdict, cappedBy }));
+      found?.map(({ tankIds, verdict, cappedBy, headLeft_m, lossInUnit_m }) => ({
+        ...{ tankIds, verdict, cappedBy, headLeft_m, lossInUnit_m },
+      })) ?? null;
     expect(headVerdicts({ site: of, parts: [], settings })).toEqual(verdicts);
   }
 });

@@ -2,10 +2,13 @@ import {
   type DesignSettings,
   engineProblem,
   type HeadFinding,
+  handPumped_m3_per_s,
   type Judged,
   L_per_min_per_m3_per_s,
   type PartFacts,
   type Problem,
+  personPower_W,
+  pumpEfficiency_fraction,
   type SiteFacts,
   type TankGroup,
   tankGroups,
@@ -13,9 +16,8 @@ import {
   type WorkingLine,
   waterDensity_kg_per_m3,
 } from '../../kernel/index.ts';
-import { mostSuction_m, personPower_W, pumpEfficiency_fraction } from './constants.ts';
+import { mostSuction_m } from './constants.ts';
 import { gradeLine, headSegments } from './gradeLine.ts';
-import { handPumped_m3_per_s } from './handPower.ts';
 import { flowByItself_L_per_min, type HeadAtFlow, headAtFlow } from './headAtFlow.ts';
 import { type HeadWay, headWay, wayProblems } from './headWay.ts';
 import { headWorking } from './headWorking.ts';
@@ -74,26 +76,29 @@ export function headFindings(given: HeadGiven): Judged<readonly HeadFinding[]> {
 }
 
 /**
- * How do the ways to the taps stand? The verdicts of `headFindings` without their figures.
+ * How do the ways to the taps stand? The verdicts of `headFindings`, of their figures the head alone that a unit has.
  *
  * @param given - the site's facts, the catalogue and the settings
- * @returns a verdict for each body of water, with the assumption that keeps it from holding; null where the station is not judged
+ * @returns a verdict for each body of water, with the assumption that keeps it from holding, and the head left and in the unit [m]; null where the station is not judged
  * @law the same verdicts as `headFindings`
  * @definition ours: docs/decisions/0182-head.md
  */
 export function headVerdicts(
   given: HeadGiven,
-): readonly Pick<HeadFinding, 'tankIds' | 'verdict' | 'cappedBy'>[] | null {
+): readonly Pick<HeadFinding, 'tankIds' | 'verdict' | 'cappedBy' | 'headLeft_m' | 'lossInUnit_m'>[] | null {
   const { site, settings } = given;
   if (!isJudged(site, settings)) return null;
   const groups = groupsJudged(site);
-  if (groups.length === 0) return [{ tankIds: [], verdict: 'unknown', cappedBy: null }];
+  const unknown = { verdict: 'unknown', cappedBy: null, headLeft_m: null, lossInUnit_m: null } as const;
+  if (groups.length === 0) return [{ tankIds: [], ...unknown }];
   const isLost = pipesLost(site).length > 0;
   return groups.map((group) => {
     const { tankIds } = group;
     const { way } = headWay(site, group, settings);
-    if (way === null || isLost) return { tankIds, verdict: 'unknown', cappedBy: null };
-    return { tankIds, ...verdictWith(way, headAtFlow(way, settings), site, settings) };
+    if (way === null || isLost) return { tankIds, ...unknown };
+    const at = headAtFlow(way, settings);
+    const heads = { headLeft_m: at.headLeft_m, lossInUnit_m: way.unitHead_m };
+    return { tankIds, ...verdictWith(way, at, site, settings), ...heads };
   });
 }
 

@@ -1,14 +1,17 @@
 import {
+  cautiousPersonPower_W,
   type DesignSettings,
   explain,
   type HeadFinding,
   mm_per_m,
+  personPower_W,
+  pumpEfficiency_fraction,
   type WorkingCode,
   type WorkingInput,
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import { cautiousPersonPower_W, mostSuction_m, personPower_W, pumpEfficiency_fraction } from './constants.ts';
+import { mostSuction_m } from './constants.ts';
 import type { HeadWay, PipeOnWay } from './headWay.ts';
 
 /**

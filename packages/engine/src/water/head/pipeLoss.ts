@@ -1,5 +1,5 @@
-import { boreArea_m2, gravity_m_per_s2 } from '../../kernel/index.ts';
-import { frictionFactor, reynoldsFactor } from './frictionFactor.ts';
+import { boreArea_m2, gravity_m_per_s2, reynoldsFactor } from '../../kernel/index.ts';
+import { frictionFactor } from './frictionFactor.ts';
 
 /** A pipe of one bore, with all it takes beside its wall. */
 export interface PipeRun {

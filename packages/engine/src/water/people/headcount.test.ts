@@ -16,7 +16,11 @@ const codes = (problems: readonly { code: string }[]) => problems.map(({ code })
 
 describe('headcount', () => {
   it('takes the people given as those of the design year where no growth is stated', () => {
-    expect(headcount(plain, settings)).toEqual({ counted_people: 100, design_people: 100, problems: [], working: [] });
+    expect(headcount(plain, settings)).toEqual({
+      ...{ counted_people: 100, design_people: 100, grows: null },
+      problems: [],
+      working: [],
+    });
   });
 
   it('lets people grow from the year they were counted to five years after hand-over, or to the year stated', () => {
@@ -26,6 +30,14 @@ describe('headcount', () => {
     expect(headcount(stated, { ...settings, growthFraction_per_year: 0.02 }).design_people).toBe(105);
     expect(headcount({ ...stated, growthFraction_per_year: 0.1 }, settings).design_people).toBe(121);
     expect(headcount({ ...stated, growthFraction_per_year: 0.1 }, settings).counted_people).toBe(100);
+  });
+
+  it('says how they grow wherever the year of the count is known, with a year to design for or not', () => {
+    const grows = { growthFraction_per_year: 0.02, countYear: 2026 };
+    expect(headcount({ ...plain, growthFraction_per_year: 0.02 }, settings).grows).toEqual(grows);
+    const noYear = { ...plain, growthFraction_per_year: 0.02, designYear: null, handOverDay: null };
+    expect(headcount(noYear, settings).grows).toEqual(grows);
+    expect(headcount({ ...noYear, peopleCountedOn: null }, settings).grows).toBeNull();
   });
 
   it('lets them grow fewer, and the site’s own growth stands before the programme’s', () => {

@@ -15,8 +15,17 @@ export interface Headcount {
   readonly counted_people: number | null;
   /** In the design year. */
   readonly design_people: number | null;
+  /** How they grow from the year of the count on; null where no growth is stated, or not when they were counted. */
+  readonly grows: PeopleGrowing | null;
   readonly problems: readonly Problem[];
   readonly working: readonly WorkingLine[];
+}
+
+/** People that grow from year to year. */
+export interface PeopleGrowing {
+  readonly growthFraction_per_year: number;
+  /** The year they were counted in. */
+  readonly countYear: number;
 }
 
 type CountFacts = Pick<SiteFacts, 'siteId' | 'people' | 'households_count'>;
@@ -52,7 +61,7 @@ export function countedPeople(
  *
  * @param site - people [person], households [count], day of the count [day], growthFraction_per_year [fraction/year], designYear [year], hand-over day [day]
  * @param settings - the programme's growth [fraction/year] or null, years from hand-over to the design year [year], people a household [person]
- * @returns people counted and people of the design year [person], whole; null where they are not known; problems and the working
+ * @returns people counted and people of the design year [person], whole; null where they are not known; how they grow [fraction/year]; problems and the working
  * @problem site.people_from_households - people are not counted; households × people a household is taken
  * @problem site.growth_not_used - growth is stated, but not when the people were counted or for which year to design
  * @problem site.design_year_before_count - the design year lies before the count: the people are taken as counted
@@ -75,7 +84,7 @@ export function headcount(
     problems.push(engineProblem('site.people_from_households', { ...place, column: 'people' }, facts));
   }
   const growth = site.growthFraction_per_year ?? settings.growthFraction_per_year;
-  const asCounted = { counted_people: counted, design_people: counted, problems, working: [] };
+  const asCounted = { counted_people: counted, design_people: counted, grows: null, problems, working: [] };
   if (growth === null || growth === 0 || counted === null || !(counted > 0 && counted < Infinity)) return asCounted;
   const countYear = site.peopleCountedOn === null ? null : calendarDay(site.peopleCountedOn).year;
   const designYear = designYearOf(site, settings);
@@ -83,7 +92,7 @@ export function headcount(
     const missing = countYear === null ? 'peopleCountedOn' : 'designYear';
     const facts = { growthFraction_per_year: growth, missing };
     problems.push(engineProblem('site.growth_not_used', { ...place, column: missing }, facts));
-    return asCounted;
+    return { ...asCounted, grows: countYear === null ? null : { growthFraction_per_year: growth, countYear } };
   }
   if (designYear < countYear) {
     const facts = { designYear: String(designYear), countYear: String(countYear) };
@@ -94,6 +103,7 @@ export function headcount(
   return {
     ...asCounted,
     design_people,
+    grows: { growthFraction_per_year: growth, countYear },
     working: [designWorking(counted, growth, countYear, designYear, design_people)],
   };
 }

@@ -29,7 +29,7 @@ export { type RationFound, rationOf } from './rationOf.ts';
 export { rerunRecords } from './rerun.ts';
 export { type DrawnRecords, drawnRecords } from './resample.ts';
 export { runCurve } from './runCurve.ts';
-export { coveredDays, type FromSecondSource, fromSecondSource } from './secondSource.ts';
+export { coveredDays, type FromSecondSource, fromSecondSource, leftToSource_L } from './secondSource.ts';
 export { type SiteGroup, type SiteGroups, siteGroups } from './siteGroups.ts';
 export { isShareMet, type SizeCurve, sizeCurve, sizePoints, type TankSize } from './sizeCurve.ts';
 export {

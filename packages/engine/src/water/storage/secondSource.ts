@@ -27,6 +27,29 @@ export function coveredDays(source: Pick<SecondSourceFacts, 'months'>, firstDay:
   return covered;
 }
 
+/**
+ * What a run left to a second source.
+ *
+ * @param balance - judged litres asked by day [L], and the days covered
+ * @param judgedTaken_L - judged litres the tank gave, by day [L]
+ * @returns judged litres it lacks on days covered, by day [L]
+ * @law litres from the source and from the tank make what is asked on a covered day
+ * @definition ours: docs/decisions/0097-second-source.md
+ */
+export function leftToSource_L(
+  balance: Pick<Balance, 'judged_L' | 'covered'>,
+  judgedTaken_L: Float64Array,
+): Float64Array {
+  const { judged_L, covered } = balance;
+  const byDay_L = new Float64Array(judged_L.length);
+  if (covered === undefined) return byDay_L;
+  for (let day = 0; day < byDay_L.length; day++) {
+    if (covered[day] !== 1 || judgedTaken_L[day]! >= judged_L[day]! * (1 - metSlack_fraction)) continue;
+    byDay_L[day] = judged_L[day]! - judgedTaken_L[day]!;
+  }
+  return byDay_L;
+}
+
 /** What comes from a second source. */
 export interface FromSecondSource {
   /** Days of the judged years on which judged litres come from it. */
@@ -55,13 +78,8 @@ export function fromSecondSource(
   rules: RunRules = judgedRules,
 ): FromSecondSource {
   const { covered, judged_L } = balance;
-  const byDay_L = new Float64Array(judged_L.length);
-  if (covered === undefined) return { days: 0, given_L: 0, byDay_L };
-  const taken_L = dayByDay(balance, tankVolume_L, rules, true).series!.judgedTaken_L;
-  for (let day = 0; day < byDay_L.length; day++) {
-    if (covered[day] !== 1 || taken_L[day]! >= judged_L[day]! * (1 - metSlack_fraction)) continue;
-    byDay_L[day] = judged_L[day]! - taken_L[day]!;
-  }
+  if (covered === undefined) return { days: 0, given_L: 0, byDay_L: new Float64Array(judged_L.length) };
+  const byDay_L = leftToSource_L(balance, dayByDay(balance, tankVolume_L, rules, true).series!.judgedTaken_L);
   let [days, given_L] = [0, 0];
   for (const { from, to, judged } of years)
     if (judged)

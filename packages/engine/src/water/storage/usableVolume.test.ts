@@ -42,6 +42,23 @@ describe('usableVolume', () => {
     expect(at(0, 3).tankVolume_L).toBe(0);
   });
 
+  it('tells that joined tanks are taken as level where nobody measured how high they stand, and of one tank nothing', () => {
+    const two = { diameter_m: 2, outletHeight_m: 0.1, overflowHeight_m: 2.3 };
+    const told = (...heights: readonly (number | null)[]) =>
+      usableVolume(
+        'S1',
+        heights.map((standHeight_m, i) => tank(`T${i + 1}`, { ...two, standHeight_m, joinedTo: i > 0 ? 'T1' : null })),
+      ).problems.map(({ code, severity, place, facts }) => [code, severity, place.column, facts['tanks']]);
+    const level = (tanks: readonly string[]) => [['site.tank_stands_level', 'note', 'standHeight_m', tanks]];
+    expect(told(null, null)).toEqual(level(['T1', 'T2']));
+    expect(told(0.5, null, 0.5)).toEqual(level(['T2']));
+    expect([told(0.5, 0.5), told(0, 0), told(null)]).toEqual([[], [], []]);
+    // By their stated volumes too: added up, they are taken to fill and empty together.
+    expect(codes([tank('T1', { nominal_L: 1000 }), tank('T2', { nominal_L: 1000, joinedTo: 'T1' })])).toContain(
+      'site.tank_stands_level',
+    );
+  });
+
   it('adds tanks that are joined at the foot, in a chain too', () => {
     const tanks = [
       tank('T3', { nominal_L: 3000, joinedTo: 'T2' }),
@@ -52,7 +69,7 @@ describe('usableVolume', () => {
   });
 
   it('holds joined tanks to one level: the lowest overflow and the highest outlet', () => {
-    const heights = { diameter_m: 2, outletHeight_m: 0.1 };
+    const heights = { diameter_m: 2, outletHeight_m: 0.1, standHeight_m: 0 };
     const found = usableVolume('S1', [
       tank('T1', { ...heights, overflowHeight_m: 2 }),
       tank('T2', { ...heights, overflowHeight_m: 1, joinedTo: 'T1' }),

@@ -31,6 +31,7 @@ export interface SiteTank {
  * @problem site.settling_not_counted - when the draw-off or the overflow of a settling tank is not known
  * @problem site.tank_volume_stated - when only the stated volume is known
  * @problem site.tank_levels_differ - when joined tanks hold clearly less at one level than each alone
+ * @problem site.tank_stands_level - when it is not known how high joined tanks stand, so that they are taken as level
  * @problem site.tank_volume_differs - when heights and stated volume are far apart
  * @definition volume of the cylinder between outlet and overflow
  */
@@ -51,6 +52,11 @@ export function usableVolume(siteId: string, tanks: readonly TankFacts[]): SiteT
   const levelled = oneLevel_L(counted);
   if (levelled !== null && levelled < summed_L * (1 - largestDifference_fraction))
     problems.push(engineProblem('site.tank_levels_differ', place, { level_L: levelled, summed_L }));
+  const notKnown = counted.length < 2 ? [] : counted.filter(({ standHeight_m }) => standHeight_m === null);
+  if (notKnown.length > 0) {
+    const facts = { tanks: notKnown.map(({ tankId }) => tankId) };
+    problems.push(engineProblem('site.tank_stands_level', { ...place, column: 'standHeight_m' }, facts));
+  }
   if (problems.some((problem) => problem.severity === 'blocker')) return { tankVolume_L: null, problems, working };
   const tankVolume_L = explain(working, {
     code: 'storage.volume',

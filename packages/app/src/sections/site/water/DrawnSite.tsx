@@ -139,7 +139,8 @@ function Side({ name, site, tried, report, storages, measures, width, onPart, pr
 function CutOuts({ report, ...props }: SideProps) {
   const exceptions = stationsInOrder.filter((station) => {
     const verdict = report.stations[station];
-    return verdict === 'short' || verdict === 'tight';
+    // Of the cup there is nothing to be measured: what may be said of drinking stands over the drawing.
+    return station !== 'cup' && (verdict === 'short' || verdict === 'tight');
   });
   return exceptions.map((station) => <Side key={station} {...props} report={report} detail={station} />);
 }

@@ -5,6 +5,7 @@ import { isAsked, type Judged, type SiteWater, useSiteWater, yearsToAsk } from '
 import { Remedies } from '../Remedies.tsx';
 import { StationTable } from '../StationTable.tsx';
 import type { SiteReport } from '../siteFigures.ts';
+import { TreatmentAndSafety } from '../TreatmentAndSafety.tsx';
 import { Working } from '../Working.tsx';
 import { Charts, type ChartsOf } from './Charts.tsx';
 import { DraftBar, Then } from './DraftBar.tsx';
@@ -56,7 +57,7 @@ export function WaterSheet({
       <Troubles water={water} hasDesign={design !== null} />
       {shown === null || water.saved === null ? (
         report === null ? null : (
-          <Stations report={report} opened={opened} onOpen={setOpened} />
+          <Stations {...{ report, opened, programmeId, siteId }} onOpen={setOpened} />
         )
       ) : (
         <Answering
@@ -118,7 +119,7 @@ function Answering({
       />
       <Beside water={water} measures={measures} part={part} saved={saved} shown={shown} />
       <DraftBar programmeId={programmeId} water={water} remedies={remedies} />
-      <Stations report={report} opened={opened} onOpen={setOpened} />
+      <Stations {...{ report, opened, programmeId, siteId }} onOpen={setOpened} />
       <Record
         water={water}
         shown={water.asked ?? shown}
@@ -246,18 +247,26 @@ function Stations({
   report,
   opened,
   onOpen,
+  programmeId,
+  siteId,
 }: {
   readonly report: SiteReport;
+  readonly programmeId: string;
+  readonly siteId: string;
   readonly opened: string | null;
   onOpen(code: string | null): void;
 }) {
   const { say } = useLanguage();
+  const toggle = (code: string) => onOpen(opened === code ? null : code);
   return (
-    <section className="by-station">
-      <h2>{say('site.stations')}</h2>
-      <StationTable design={report} opened={opened} onOpen={(code) => onOpen(opened === code ? null : code)} />
-      {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => onOpen(null)} />}
-    </section>
+    <>
+      <section className="by-station">
+        <h2>{say('site.stations')}</h2>
+        <StationTable design={report} opened={opened} onOpen={toggle} />
+        {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => onOpen(null)} />}
+      </section>
+      <TreatmentAndSafety {...{ report, programmeId, siteId, opened }} onOpen={toggle} />
+    </>
   );
 }
 

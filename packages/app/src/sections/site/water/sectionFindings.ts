@@ -2,6 +2,7 @@ import type { GateAt, HeadLine, HeadPoint, PartLetters, SectionInput } from '@ea
 import type { SiteFacts, Station } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import type { SiteReport } from '../siteFigures.ts';
+import { unitLetters } from '../treatmentFigures.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
@@ -9,21 +10,22 @@ type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 const drawnAt = { tank: 'tank', pipe: null, unitInlet: 'unit', unitOutlet: 'unit', tap: 'tap' } as const;
 
 /**
- * What was found of gutters, pipes and stands, as the section is lettered with it.
+ * What was found of gutters, pipes, stands and the treatment unit, as the section is lettered with it.
  *
  * @param report - what the site came to
  * @param site - its facts
  * @param words - the language of the page
- * @returns flow and capacity beside each part [L/s], the line of pressure [m], and who signed for which stand
+ * @returns flow and capacity beside each part [L/s], the line of pressure [m], who signed for which stand, and what the unit passes
  */
 export function sectionFindings(
-  report: Pick<SiteReport, 'drainage' | 'head'>,
+  report: Pick<SiteReport, 'drainage' | 'head' | 'treatment' | 'wear'>,
   site: Pick<SiteFacts, 'tanks'>,
   words: Words,
-): Pick<SectionInput, 'partLetters' | 'headLines' | 'gates'> {
+): Pick<SectionInput, 'partLetters' | 'headLines' | 'gates' | 'unitLetters'> {
   return {
     partLetters: (report.drainage?.parts ?? []).flatMap((part) => lettersOf(part, words)),
     headLines: report.head.flatMap(headLineOf),
+    unitLetters: unitLetters(report, words),
     gates: site.tanks.flatMap((tank) => gateOf(tank, words)),
   };
 }
@@ -73,6 +75,11 @@ const stationOf: Readonly<Record<string, Station>> = {
   storage: 'storage',
   stand: 'stand',
   head: 'tap',
+  treatment: 'treatmentUnit',
+  wear: 'treatmentUnit',
+  waterTests: 'cup',
+  chlorine: 'cup',
+  safety: 'cup',
 };
 
 /** The station whose working is open; null where none is. */

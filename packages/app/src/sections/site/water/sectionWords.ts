@@ -92,6 +92,7 @@ function exceptionFigures(report: SiteReport, words: Words): Readonly<Partial<Re
   const [tank] = report.storages;
   const [stand] = report.stands;
   const [way] = report.head;
+  const [unit] = report.treatment;
   const fullest = report.drainage?.parts[report.drainage.governing ?? -1];
   const head_m = way?.headLeft_m ?? null;
   const headWords = () =>
@@ -105,6 +106,8 @@ function exceptionFigures(report: SiteReport, words: Words): Readonly<Partial<Re
       stand?.lacks.includes('bearing') && stand.bearing_kPa !== null
         ? `${numbers.fixed(stand.bearing_kPa, 0)} kPa`
         : null,
+    treatmentUnit: unit?.flowNow_L_per_h == null ? null : numbers.quantity(unit.flowNow_L_per_h, 'L/h'),
+    cup: report.safety?.mayDrink === 'no' ? say('safety.drink_no') : null,
     tap: head_m === null || way?.hasHandPump ? null : headWords(),
   };
 }

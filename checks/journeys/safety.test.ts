@@ -1,0 +1,164 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from 'playwright-core';
+import { expect } from 'vitest';
+import { settled } from './everyPage.ts';
+import { journey } from './journey.ts';
+import { paperPages } from './pdfText.ts';
+import { withSafetySites } from './safetySites.ts';
+
+const rows = (page: Page) => page.locator('.cups > li');
+
+/** Opens the section from the head, as a person does. */
+async function openSafety(page: Page): Promise<string> {
+  const { programmeId } = await withSafetySites(page);
+  await page.goto(new URL(`/p/${programmeId}/sites`, page.url()).href);
+  await page.getByRole('navigation').getByRole('link', { name: 'Safety', exact: true }).click();
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  await rows(page).first().waitFor();
+  return programmeId;
+}
+
+journey('the worst stands first; its page tells why, a figure opens, and its page prints', async ({ page }) => {
+  const programmeId = await openSafety(page);
+  expect(await page.getByRole('heading', { level: 1 }).textContent()).toMatch(/^Do not drink at \d+ sites? of \d+\./);
+  await page.getByText(/^This is a planning aid/).waitFor();
+  // Those where germs were found stand before all others, and the site of this test is one of them.
+  const first = await rows(page).first().textContent();
+  expect(first).toMatch(/Do not drink\.\s*The last sample since hand-over held E\.\s*coli/);
+  await page.getByRole('link', { name: /do not drink$/ }).click();
+  await page.getByRole('link', { name: 'Osk landing' }).click();
+  await page.waitForURL(/\/sites\/S991\/safety$/);
+  await page.getByText(/^Do not drink\.$/).waitFor();
+  await page.getByText(/^This is a planning aid/).waitFor();
+  const way = page.getByRole('region', { name: 'From roof to cup' });
+  await way.getByRole('img').waitFor();
+  await way.getByRole('button', { name: 'How 6.0 was reached' }).first().click();
+  const working = way.getByRole('region', { name: 'How it was reached' });
+  await working.locator('.asked').waitFor();
+  // The working is of these rooms alone.
+  expect(await working.textContent()).not.toMatch(/first flush|dry days/i);
+  await working.getByRole('button', { name: 'Close' }).click();
+  expect(await page.getByRole('row', { name: /1 March 2026/ }).textContent()).toMatch(/risk/);
+  await page.getByRole('link', { name: 'Water-safety page to print' }).click();
+  await page.waitForURL(new RegExp(`/p/${programmeId}/sites/S991/water-safety$`));
+  await settled(page);
+  const pages = paperPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+  expect(pages.length).toBeLessThanOrEqual(2);
+  const text = pages
+    .map((one) => one.text)
+    .join(' ')
+    .replaceAll(/\s+/g, '');
+  for (const told of ['Donotdrink', 'Stop:closethetaps.', 'Healthauthority', 'Boiling', 'challengetest'])
+    expect(text).toContain(told);
+  // What can only be pressed is of no use on paper.
+  expect(text).not.toContain('Safety:Osklanding');
+});
+
+journey(
+  'on paper nothing is nearly as large as "Do not drink"; where it is fit it is told by what',
+  async ({ page }) => {
+    const { programmeId } = await withSafetySites(page);
+    const sizes = async (siteId: string) => {
+      await page.goto(new URL(`/p/${programmeId}/sites/${siteId}/water-safety`, page.url()).href);
+      await settled(page);
+      await page.emulateMedia({ media: 'print' });
+      const found = await page.evaluate(() =>
+        [...document.querySelectorAll('.water-safety *')]
+          .filter((one) => [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim()))
+          .map((one) => ({
+            text: one.textContent!.trim(),
+            size_px: Number.parseFloat(getComputedStyle(one).fontSize),
+          }))
+          .sort((a, b) => b.size_px - a.size_px),
+      );
+      await page.emulateMedia({ media: 'screen' });
+      return found;
+    };
+    const [large, next] = await sizes('S991');
+    expect(large?.text).toBe('Do not drink');
+    expect(large!.size_px).toBeGreaterThan(3 * next!.size_px);
+    const fit = await sizes('S992');
+    expect(fit.map(({ text }) => text)).toContain('Fit to drink by plan and samples');
+    expect(fit.map(({ text }) => text).join(' ')).toMatch(/challenge test of this product/);
+    expect(fit.map(({ text }) => text)).not.toContain('Do not drink');
+  },
+);
+
+journey('what is asked of the list stands in the address, and back brings it again', async ({ page }) => {
+  await openSafety(page);
+  await page
+    .getByRole('link', { name: /fit by plan and samples$/ })
+    .first()
+    .click();
+  await page.waitForURL(/\?drink=yes$/);
+  await page.getByRole('link', { name: 'Tullen ford' }).waitFor();
+  expect(await page.getByRole('link', { name: 'Osk landing' }).count()).toBe(0);
+  await page.getByRole('link', { name: /without a sample since hand-over$/ }).click();
+  await page.waitForURL(/due=sample/);
+  await page.goBack();
+  await page.getByRole('link', { name: 'Tullen ford' }).waitFor();
+  await page.getByRole('link', { name: 'Show those that need you' }).click();
+  await page.getByRole('link', { name: 'Osk landing' }).waitFor();
+});
+
+journey('a chlorinated site has its doses, on the page and on paper', async ({ page }) => {
+  const { programmeId } = await withSafetySites(page);
+  await page.goto(new URL(`/p/${programmeId}/sites/S994/safety`, page.url()).href);
+  const chlorine = page.getByRole('region', { name: 'Chlorine' });
+  // 2 mg/L in 1,000 L by a stock of 10 g/L: 200 mL; a bucket of 10 L: 2 mL.
+  await chlorine.getByRole('row', { name: /1,000 L.*200 mL/ }).waitFor();
+  await chlorine.getByRole('row', { name: /^10 L.*2 mL/ }).waitFor();
+  await page.getByRole('link', { name: 'Water-safety page to print' }).click();
+  await page.getByRole('row', { name: /1,000 L.*200 mL/ }).waitFor();
+  expect(await page.getByText(/Here water boils at/).textContent()).toMatch(/9[5-6](?:\.\d)? °C/);
+});
+
+journey('the drawing of a site leads to its safety, and says so where nobody may drink', async ({ page }) => {
+  const { programmeId } = await withSafetySites(page);
+  await page.goto(new URL(`/p/${programmeId}/sites/S991`, page.url()).href);
+  await page.getByText('Do not drink.', { exact: true }).first().waitFor();
+  const group = page.getByRole('region', { name: 'Treatment and safety' });
+  await group.waitFor();
+  await group.getByRole('link', { name: 'Safety of its water' }).click();
+  await page.waitForURL(/\/sites\/S991\/safety$/);
+});
+
+for (const { width, isDark } of [
+  { width: 1280, isDark: false },
+  { width: 360, isDark: false },
+  { width: 1280, isDark: true },
+])
+  journey(
+    `axe finds nothing on the pages of Safety, ${isDark ? 'dark' : 'light'}, ${width} px wide`,
+    async ({ open }) => {
+      const { page } = await open({ width, isDark });
+      const { programmeId } = await withSafetySites(page);
+      const paths = ['safety', 'sites/S991/safety', 'sites/S994/safety', 'sites/S991/water-safety'];
+      for (const path of paths) {
+        await page.goto(new URL(`/p/${programmeId}/${path}`, page.url()).href);
+        await settled(page);
+        const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
+        expect(
+          violations.map(({ id, nodes }) => `${path}: ${id} ${nodes[0]?.target} ${nodes[0]?.failureSummary}`),
+        ).toEqual([]);
+        await page.setViewportSize({ width: 320, height: 600 });
+        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        expect(wide, path).toBeLessThanOrEqual(0);
+        await page.setViewportSize({ width, height: 800 });
+      }
+    },
+  );
+
+journey('by keys alone: the list is walked, a site opened, a working opened and closed', async ({ page }) => {
+  await openSafety(page);
+  await page.getByRole('link', { name: /do not drink$/ }).focus();
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/drink=no/);
+  await rows(page).getByRole('link').first().focus();
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/safety$/);
+  const figure = page.locator('.safety-part .opens').first();
+  await figure.focus();
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.locator(':focus').textContent()).toBe('How it was reached');
+});

@@ -1,0 +1,69 @@
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { Link, useParams, useSearch } from '@tanstack/react-router';
+import { useDeferredValue, useMemo } from 'react';
+import { queries } from '../../api/queries.ts';
+import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { SafetyCaution } from './Caution.tsx';
+import { CupRows } from './CupRows.tsx';
+import { chosenCups, drinks, dueSets, safetyTally, todayHere } from './cups.ts';
+import { tallyWords } from './cupWords.ts';
+import { DueSets } from './DueSets.tsx';
+import { SafetyTools } from './SafetyTools.tsx';
+import { safetyQuery } from './safetyQuery.ts';
+import './safety.css';
+
+/** Whether the water of each site is fit to drink, the worst first. */
+// long: the sheet as it is read, part after part
+export function Safety() {
+  const language = useLanguage();
+  const { say } = language;
+  const { programmeId } = useParams({ from: '/p/$programmeId/safety' });
+  const { data: state } = useSuspenseQuery(queries.programme(programmeId));
+  const isRunning = state.done_fraction < 1 && !state.isFailed && !state.isCalledOff;
+  const { data } = useSuspenseQuery(safetyQuery(programmeId, isRunning));
+  const asked = useSearch({ from: '/p/$programmeId/safety' });
+  const later = useDeferredValue(asked);
+  const { sites, head } = data;
+  const now = todayHere();
+  const tally = useMemo(() => safetyTally(sites, now), [sites, now]);
+  const shown = useMemo(() => chosenCups(sites, later, now), [sites, later, now]);
+  const sets = useMemo(() => dueSets(sites), [sites]);
+  const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
+  const { first, rest } = tallyWords(tally, language);
+  const left = drinks.filter((one) => (one === 'yes' || one === 'notJudged') && tally.drink[one] > 0);
+  return (
+    <div className="programme-safety">
+      <h1>{tally.drink.no > 0 ? <strong className="w-short">{first}</strong> : first}</h1>
+      {rest === '' ? null : <p className="rest">{rest}</p>}
+      {isOfNow ? null : (
+        <p role="status" className="small">
+          {say(isRunning ? 'safety.running' : 'safety.of_before')}
+        </p>
+      )}
+      <SafetyCaution />
+      <SafetyTools sites={sites} tally={tally} asked={asked} />
+      <div className="safety-sheet">
+        <section aria-labelledby="cups-head">
+          <h2 id="cups-head" className="said-only">
+            {say('safety.list')}
+          </h2>
+          <p role="status" className="small">
+            {say('safety.shown', { count: shown.length })}{' '}
+            {say(later.due === 'set' ? 'safety.order_due' : 'safety.order_worst')}
+          </p>
+          {shown.length === 0 ? null : <CupRows programmeId={programmeId} sites={shown} today={now} />}
+          {asked.drink !== undefined || asked.due !== undefined ? null : (
+            <p className="foot on-screen">
+              {left.map((drink) => (
+                <Link key={drink} from="/p/$programmeId/safety" to="." search={{ ...asked, drink }} resetScroll={false}>
+                  {say(`safety.others_${drink}`, { count: tally.drink[drink] })}
+                </Link>
+              ))}
+            </p>
+          )}
+        </section>
+        <DueSets programmeId={programmeId} sets={sets} today={now} />
+      </div>
+    </div>
+  );
+}

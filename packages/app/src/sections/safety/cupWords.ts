@@ -1,0 +1,72 @@
+import type { AppLanguage } from '@eavewell/words/app';
+import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from './cups.ts';
+
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+
+/** The one sentence: at how many sites people must not drink, at how many nothing proves that they may, and the rest. */
+export function tallyWords(
+  { all, drink }: SafetyTally,
+  { say }: Words,
+): { readonly first: string; readonly rest: string } {
+  const { no, notShown, yes, notJudged } = drink;
+  const parts = [
+    ...(no === 0 ? [] : [say('safety.tally_no', { count: no, all })]),
+    ...(notShown === 0 ? [] : [say('safety.tally_notShown', { count: notShown, all })]),
+    ...(yes === 0 ? [] : [say('safety.tally_yes', { count: yes, all })]),
+    ...(notJudged < all ? [] : [say('safety.tally_notJudged', { count: notJudged, all })]),
+  ];
+  const [first = say('safety.tally_none'), ...rest] = parts;
+  return { first, rest: rest.join(' ') };
+}
+
+/** Why it may be said: a sentence. */
+export function reasonWords(site: SiteOfSafety, words: Words): string {
+  const { say, numbers } = words;
+  const { cup } = site;
+  if (cup === null) return say(site.isJudged ? 'safety.because_notJudged' : 'safety.because_notYet');
+  const { because, worst, last, target_DALY_per_person_per_year: target } = cup;
+  const risk = (value: number) => numbers.quantity(value, 'DALY/person/year');
+  return say(`safety.because_${because}`, {
+    found: last === null ? '' : countWords(last, words),
+    pathogen: worst?.pathogen ?? 'none',
+    source: worst?.secondSourceId ?? 'none',
+    risk: worst === null ? '' : risk(worst.DALY_per_person_per_year),
+    high: worst === null ? '' : risk(worst.DALYHigh_per_person_per_year),
+    target: risk(target),
+    clean: cup.clean_count,
+  });
+}
+
+type Counted = Pick<NonNullable<Cup['last']>, 'sign' | 'count_per_100mL'>;
+
+/** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". */
+export function countWords({ sign, count_per_100mL: count }: Counted, { say, numbers }: Words): string {
+  if (sign === null || count === null) return say('safety.not_looked_for');
+  if (sign === 'more' && count === 0) return say('safety.found_uncounted');
+  return say('safety.count', { sign, count: numbers.quantity(count, 'per_100mL') });
+}
+
+/** The last sample with its band, where and when; or that none was taken since hand-over. */
+export function lastWords({ cup }: SiteOfSafety, words: Words): string {
+  const { say, numbers } = words;
+  if (cup === null) return '';
+  if (cup.last === null) return say('safety.no_sample');
+  const { takenOn, point, band } = cup.last;
+  return say('safety.last_sample', {
+    found: countWords(cup.last, words),
+    band: band === null ? '' : say(`safety.band_${band}`),
+    point: say(`safety.point_${point}`),
+    day: numbers.date(takenOn),
+  });
+}
+
+/** When a set is due, in months from today. */
+export function dueWords({ early, late }: Cup['sets'][number], today: string, { say }: Words): string {
+  const [from, to] = [monthsTo(early, today), monthsTo(late, today)];
+  if (to === 0) return say('safety.overdue');
+  return from === to ? say('safety.due_about', { months: to }) : say('safety.due_between', { from, to });
+}
+
+/** What a row says first, to be read aloud. */
+export const leadWords = (site: SiteOfSafety, { say }: Pick<Words, 'say'>): string =>
+  say(`safety.drink_${drinkOf(site)}`);

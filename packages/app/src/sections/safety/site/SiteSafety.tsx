@@ -1,0 +1,135 @@
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { Link, useParams } from '@tanstack/react-router';
+import { useMemo } from 'react';
+import { queries } from '../../../api/queries.ts';
+import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { PictureHatches } from '../../../look/PictureView.tsx';
+import { VerdictMark } from '../../../look/VerdictMark.tsx';
+import { SafetyCaution } from '../Caution.tsx';
+import { dosesOf } from '../doses.ts';
+import { Chlorine } from './Chlorine.tsx';
+import { Opens, Part, WithWorkings } from './opening.tsx';
+import { Risks } from './Risks.tsx';
+import { Samples } from './Samples.tsx';
+import { type SafetyReport, type SiteReport, safetyLines, safetyProblems } from './safetyFigures.ts';
+import { Way } from './Way.tsx';
+import { WearPart } from './Wear.tsx';
+import '../../site/site.css';
+import '../safety.css';
+
+/** Whether the water of one site is fit to drink: the way of the water, the risks, the samples, and when cartridges are due. */
+export function SiteSafety() {
+  const { say } = useLanguage();
+  const { programmeId, siteId } = useParams({ from: '/p/$programmeId/sites/$siteId/safety' });
+  const { data: site } = useSuspenseQuery(queries.site(programmeId, siteId));
+  const { design, rows } = site;
+  const row = rows.find(({ table }) => table === 'sites')?.cells ?? {};
+  const name = row['name'] ?? design?.name ?? siteId;
+  const people = design?.people ?? null;
+  const lines = useMemo(() => (design === null ? [] : safetyLines(design)), [design]);
+  const chlorinated = rows.find(({ table }) => table === 'chlorination')?.cells ?? {};
+  return (
+    <article className="site-safety">
+      <nav className="among on-screen" aria-label={say('safety.section')}>
+        <Link to="/p/$programmeId/safety" params={{ programmeId }}>
+          <span aria-hidden="true">‹ </span>
+          {say('safety.back')}
+        </Link>
+        <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }}>
+          {say('safety.to_site')}
+        </Link>
+        <Link to="/p/$programmeId/sites/$siteId/water-safety" params={{ programmeId, siteId }}>
+          {say('safety.to_paper')}
+        </Link>
+      </nav>
+      <h1>{say('safety.site_title', { name })}</h1>
+      <p className="facts-line">
+        {[
+          siteId,
+          people === null ? say('sites.no_people') : say('site.people', { people }),
+          ...(row['area'] ? [row['area']] : []),
+        ].join(', ')}
+      </p>
+      {site.designVersion !== null && site.designVersion !== site.version ? (
+        <p className="small" role="status">
+          {say('sites.of_before')}
+        </p>
+      ) : null}
+      {design?.safety ? <Said design={design} safety={design.safety} /> : null}
+      <SafetyCaution />
+      {design?.safety ? (
+        <WithWorkings lines={lines}>
+          <PictureHatches />
+          <Way safety={design.safety} />
+          <Risks safety={design.safety} />
+          <Samples safety={design.safety} />
+          {design.safety.chlorine === null ? null : (
+            <Chlorine found={design.safety.chlorine} doses={dosesOf(design.safety.chlorine, chlorinated)} />
+          )}
+          {(design.wear ?? []).length === 0 ? null : <WearPart wear={design.wear ?? []} />}
+          <Boiling safety={design.safety} />
+          <Found design={design} />
+        </WithWorkings>
+      ) : (
+        <p className="verdict">
+          <VerdictMark verdict="unknown" size={40} />
+          <span>{say(design === null ? 'safety.because_notYet' : 'safety.because_notJudged')}</span>
+        </p>
+      )}
+    </article>
+  );
+}
+
+/** What may be said of drinking it, larger than all else, and why. */
+function Said({ design, safety }: { readonly design: SiteReport; readonly safety: SafetyReport }) {
+  const { say } = useLanguage();
+  const { mayDrink, finding } = safety;
+  const { cup } = design.stations;
+  // Facts in doubt beside it: it is not said to be fit then.
+  const said = mayDrink === 'yes' && cup === 'unknown' ? 'notShown' : mayDrink;
+  return (
+    <div className={`verdict may-${said}`}>
+      <VerdictMark verdict={cup} size={said === 'yes' ? 28 : 48} />
+      <div>
+        <p className={`may w-${cup}`}>{say(`safety.drink_${said}`)}.</p>
+        <p className="sentence">{finding}</p>
+      </div>
+    </div>
+  );
+}
+
+/** How water is boiled at the height of the site. */
+function Boiling({ safety: { boilsAt_C } }: { readonly safety: SafetyReport }) {
+  const { say, numbers } = useLanguage();
+  return (
+    <Part id="boiling" title={say('safety.boiling')}>
+      <p>
+        {say('safety.boil')}{' '}
+        {boilsAt_C === null ? (
+          say('safety.boils_unknown')
+        ) : (
+          <Opens code="safety.boils">{say('safety.boils_at', { at: numbers.quantity(boilsAt_C, 'C') })}</Opens>
+        )}
+      </p>
+    </Part>
+  );
+}
+
+/** What was found of it, and what is to be done. */
+function Found({ design }: { readonly design: SiteReport }) {
+  const { say } = useLanguage();
+  const problems = safetyProblems(design);
+  if (problems.length === 0) return null;
+  return (
+    <section className="problems-found">
+      <h2>{say('safety.found')}</h2>
+      <ul>
+        {problems.map(({ code, what, todo, severity }) => (
+          <li key={`${code} ${what}`} className={severity}>
+            {what} {todo}
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,134 @@
+import type { RiskRow, SampleDot, WayInput, WayStop, WayStopKind } from '@eavewell/drawing';
+import { dayIndexOf, type GermClass, germClasses, type Pathogen, type Reductions } from '@eavewell/engine';
+import type { AppLanguage } from '@eavewell/words/app';
+import type { components } from '../../../api/apiTypes.ts';
+
+export type SiteReport = components['schemas']['site'];
+export type SafetyReport = NonNullable<SiteReport['safety']>;
+export type Barrier = SafetyReport['barriers'][number];
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+
+/** The germ that stands for each class. */
+export const classOf: Readonly<Record<Pathogen, GermClass>> = {
+  campylobacter: 'bacteria',
+  rotavirus: 'viruses',
+  cryptosporidium: 'protozoa',
+};
+
+/** What a barrier is called, with its id where it has one. */
+export function barrierName(
+  { kind, barrierId }: Pick<Barrier, 'kind' | 'barrierId'>,
+  { say }: Pick<Words, 'say'>,
+): string {
+  const name = say(`safety.stop_${kind}`);
+  return barrierId === null ? name : `${name} ${barrierId}`;
+}
+
+/** The way of the water as the picture takes it: from the roof, or from other water alone, through the barriers to the cup. */
+export function wayOf({ barriers, risks }: SafetyReport, words: Words): WayInput {
+  const isOfRoof = risks.length === 0 || risks.some(({ secondSourceId }) => secondSourceId === null);
+  const first: WayStopKind = isOfRoof ? 'roof' : 'source';
+  const end = (kind: WayStopKind): WayStop => ({
+    ...{ kind, name: words.say(`safety.stop_${kind}`) },
+    ...{ credited: null, leaking: null },
+  });
+  const needed = Object.fromEntries(
+    germClasses.map((germClass) => {
+      const own = risks.filter(({ pathogen }) => classOf[pathogen] === germClass);
+      return [germClass, own.length === 0 ? null : Math.max(...own.map(({ needed_log10 }) => needed_log10))];
+    }),
+  ) as Record<GermClass, number | null>;
+  return {
+    stops: [
+      end(first),
+      ...barriers.map(({ kind, credited, leaking }) => ({
+        ...{ kind, credited, leaking },
+        name: words.say(`safety.stop_${kind}`),
+      })),
+      end('cup'),
+    ],
+    needed,
+  };
+}
+
+/** A germ and the water it is in. */
+export function germWords(
+  { pathogen, secondSourceId }: SafetyReport['risks'][number],
+  { say }: Pick<Words, 'say'>,
+): string {
+  return say('safety.germ_in', { pathogen, source: secondSourceId ?? 'none' });
+}
+
+/** Risks as multiples of the target, the worst first. */
+export function riskRows(
+  { risks, target_DALY_per_person_per_year: target }: SafetyReport,
+  words: Words,
+): readonly RiskRow[] {
+  if (!(target > 0)) return [];
+  return risks.map((risk) => ({
+    name: germWords(risk, words),
+    typical_ratio: risk.DALY_per_person_per_year / target,
+    high_ratio: risk.DALYHigh_per_person_per_year / target,
+  }));
+}
+
+/** The day index of an ISO day. */
+export function dayOf(iso: string): number {
+  const [year = 0, month = 1, day = 1] = iso.split('-').map(Number);
+  return dayIndexOf(year, month, day);
+}
+
+/** The samples in which E. coli was looked for, as the picture takes them. */
+export const sampleDots = ({ tests }: SafetyReport['waterTests']): readonly SampleDot[] =>
+  tests.flatMap(({ takenOn, point, sign, count_per_100mL, low_per_100mL, high_per_100mL, isBeforeHandOver }) =>
+    sign === null || count_per_100mL === null
+      ? []
+      : [{ takenOn: dayOf(takenOn), point, sign, count_per_100mL, low_per_100mL, high_per_100mL, isBeforeHandOver }],
+  );
+
+/** Three classes of germs in one line: how many tenfold steps each. */
+export function classesWords(steps: Reductions, { say, numbers }: Words): string {
+  return say('safety.of_classes', {
+    bacteria: numbers.fixed(steps.bacteria_log10, 1),
+    viruses: numbers.fixed(steps.viruses_log10, 1),
+    protozoa: numbers.fixed(steps.protozoa_log10, 1),
+  });
+}
+
+/** What days without treatment and people who skip it do, a sentence each. */
+export function harmSentences(report: SafetyReport, words: Words): readonly string[] {
+  const { say, numbers } = words;
+  const { skipping_fraction: skipping, daysOff_per_year: off, risks } = report;
+  const [worst] = risks;
+  return [
+    skipping === null
+      ? say('safety.skipping_unknown')
+      : skipping === 0
+        ? say('safety.skipping_none')
+        : say('safety.skipping', {
+            share: numbers.percent(skipping),
+            of: worst === undefined ? 'none' : numbers.percent(worst.fromSkipping_fraction),
+            pathogen: worst?.pathogen ?? 'none',
+          }),
+    off === null
+      ? say('safety.off_unknown')
+      : off === 0
+        ? say('safety.off_none')
+        : say('safety.off', { days: numbers.daysAYear(off) }),
+  ];
+}
+
+/** The rooms whose problems stand on the page of a site's safety. */
+const rooms = ['safety', 'waterTests', 'chlorine', 'wear', 'treatment'];
+
+/** What was found of the safety of a site, each once, the gravest first. */
+export function safetyProblems({ problems }: SiteReport): readonly SiteReport['problems'][number][] {
+  const own = problems.filter(({ code }) => rooms.includes(code.split('.')[0]!));
+  const once = new Map(own.map((problem) => [problem.what, problem]));
+  const graves = ['blocker', 'warning', 'note'];
+  return [...once.values()].sort((a, b) => graves.indexOf(a.severity) - graves.indexOf(b.severity));
+}
+
+/** The lines of a working that are of these rooms. */
+export const safetyLines = ({ working }: SiteReport): SiteReport['working'] =>
+  working.filter(({ code }) => rooms.includes(code.split('.')[0]!));

@@ -1,0 +1,78 @@
+import type { AppLanguage } from '@eavewell/words/app';
+import type { Figure, SiteReport } from './siteFigures.ts';
+
+type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+type Treatment = SiteReport['treatment'][number];
+type Wear = NonNullable<SiteReport['wear']>[number];
+
+/** The longest wait of the two hours that most people come in; null where a line has no end that day, or none was reckoned. */
+function longestWait(
+  { peaks }: Treatment,
+  of: 'lastWait_min' | 'lastWaitWorn_min',
+): { readonly wait_min: number | null } | null {
+  if (peaks.length === 0) return null;
+  const waits = peaks.map((peak) => peak[of]);
+  return { wait_min: waits.includes(null) ? null : Math.max(...waits.map((wait) => wait ?? 0)) };
+}
+
+/** The figures by which a treatment unit is judged: flow, hours and wait, as its set is now and when it is worn. */
+export function unitFigures(found: Treatment, words: Words): readonly Figure[] {
+  const { say, numbers } = words;
+  const { serial, flowNow_L_per_h, flowWorn_L_per_h, hoursNeeded_h, hoursNeededWorn_h } = found;
+  const of = serial === null ? {} : { of: serial };
+  const unit = serial ?? '';
+  const worn = (amount: string) => say('site.when_worn', { amount });
+  const figures: Figure[] = [];
+  if (flowNow_L_per_h !== null)
+    figures.push({
+      ...{ code: 'treatment.flowNow', ...of },
+      value: say('site.unit_flow', { unit, flow: numbers.quantity(flowNow_L_per_h, 'L/h') }),
+      likely: flowWorn_L_per_h === null ? '' : worn(numbers.quantity(flowWorn_L_per_h, 'L/h')),
+      target: '',
+    });
+  if (hoursNeeded_h !== null)
+    figures.push({
+      ...{ code: 'treatment.hoursNeeded', ...of },
+      value: say('site.unit_hours', { unit, hours: numbers.quantity(hoursNeeded_h, 'h') }),
+      likely: hoursNeededWorn_h === null ? '' : worn(numbers.quantity(hoursNeededWorn_h, 'h')),
+      target: '',
+    });
+  const [now, later] = [longestWait(found, 'lastWait_min'), longestWait(found, 'lastWaitWorn_min')];
+  const minutes = ({ wait_min }: { readonly wait_min: number | null }) =>
+    wait_min === null ? say('site.wait_no_end') : numbers.quantity(wait_min, 'min');
+  if (now !== null)
+    figures.push({
+      ...{ code: 'treatment.lastWait', ...of },
+      value: say('site.unit_wait', { unit, wait: minutes(now) }),
+      likely: later === null ? '' : worn(minutes(later)),
+      target: '',
+    });
+  return figures;
+}
+
+/** When a set of cartridges is due, with its range; null where no date is given. */
+export function dueFigure({ serial, endsOn }: Wear, { say, numbers }: Words): Figure | null {
+  if (endsOn === null) return null;
+  return {
+    ...{ code: 'wear.endsOn', of: serial },
+    value: say('site.set_due', { unit: serial, day: numbers.date(endsOn.p50) }),
+    likely: say('site.likely_between', { from: numbers.date(endsOn.p10), to: numbers.date(endsOn.p90) }),
+    target: '',
+  };
+}
+
+/** What the drawing says beside the unit: flow, pressure, and when its set is due. */
+export function unitLetters(
+  { treatment, wear }: Pick<SiteReport, 'treatment' | 'wear'>,
+  words: Words,
+): readonly string[] {
+  const { say, numbers } = words;
+  const [unit] = treatment;
+  if (unit === undefined || unit.serial === null) return [];
+  const due = wear?.find(({ serial }) => serial === unit.serial)?.endsOn ?? null;
+  return [
+    ...(unit.flowNow_L_per_h === null ? [] : [numbers.quantity(unit.flowNow_L_per_h, 'L/h')]),
+    ...(unit.pressure_kPa === null ? [] : [numbers.quantity(unit.pressure_kPa, 'kPa')]),
+    ...(due === null ? [] : [say('site.drawn_due', { day: numbers.date(due.p50) })]),
+  ];
+}

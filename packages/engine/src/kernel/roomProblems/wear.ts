@@ -1,0 +1,20 @@
+/** What room wear can find, with its severity. */
+export const wearProblems = {
+  'wear.water_unknown': 'warning',
+  'wear.set_day_unknown': 'warning',
+  'wear.rating_unknown': 'warning',
+  'wear.rated_turbidity_unknown': 'warning',
+  'wear.flow_not_rated': 'note',
+  'wear.temperature': 'warning',
+  'wear.turbidity_unknown': 'warning',
+  'wear.source_turbidity_unknown': 'warning',
+  'wear.too_turbid': 'warning',
+  'wear.life_unknown': 'note',
+  'wear.failures_unknown': 'note',
+  'wear.meter_backwards': 'warning',
+  'wear.reading_before_set': 'note',
+  'wear.readings_not_used': 'note',
+  'wear.readings_disagree': 'note',
+  'wear.beyond_sight': 'note',
+  'wear.overdue': 'warning',
+} as const;

@@ -1,0 +1,22 @@
+/** The steps of a working of room treatment, in their order. */
+export const treatmentWorkings = [
+  'treatment.resistance',
+  'treatment.pressure',
+  'treatment.flowClean',
+  'treatment.flowNow',
+  'treatment.flowWorn',
+  'treatment.pump',
+  'treatment.asked',
+  'treatment.backwash',
+  'treatment.hoursNeeded',
+  'treatment.hoursNeededWorn',
+  'treatment.peakAsked',
+  'treatment.peakPossible',
+  'treatment.lastWait',
+  'treatment.lastWaitWorn',
+  'treatment.meanWait',
+  'treatment.unitHead',
+  'treatment.smallestSeen',
+  'treatment.supports',
+  'treatment.verdict',
+] as const;

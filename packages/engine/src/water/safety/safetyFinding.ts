@@ -1,0 +1,219 @@
+import {
+  type ChlorineFinding,
+  type DesignSettings,
+  type EngineProblemCode,
+  engineProblem,
+  type Judged,
+  type MayDrink,
+  type Problem,
+  type Reductions,
+  type SafetyFinding,
+  type SiteFacts,
+  type TreatmentFinding,
+  type Verdict,
+  verdictOf,
+  type WaterTestsFinding,
+} from '../../kernel/index.ts';
+import { performanceTier_count } from './performanceTier.ts';
+import { type SafetyBarriers, safetyBarriers } from './safetyBarriers.ts';
+import {
+  type Drinkers,
+  daysOffOf,
+  drinkersOf,
+  effectiveOf,
+  type SafetyRisks,
+  safetyRisks,
+  skippingOf,
+} from './safetyRisks.ts';
+import { safetyWorking } from './safetyWorking.ts';
+import { waterWarnings } from './waterWarnings.ts';
+
+/** What safety is judged by. */
+export interface SafetyGiven {
+  readonly site: SiteFacts;
+  /** Null where there is neither sample nor walk. */
+  readonly waterTests: WaterTestsFinding | null;
+  /** Of the units in use, whose tests with air tell what they can be credited with; empty where none is judged. */
+  readonly treatment: readonly Pick<TreatmentFinding, 'serial' | 'pressureTest'>[];
+  /** Null where water is not chlorinated. */
+  readonly chlorine: ChlorineFinding | null;
+  /** At which water boils there; null where the height is not known. */
+  readonly boilsAt_C: number | null;
+  readonly settings: DesignSettings;
+}
+
+/**
+ * Is the water of a site fit to drink? Germs in the raw water, what each barrier is credited with, who drinks it and what samples said. A planning aid: the health authority and
+ * accredited laboratories decide.
+ *
+ * @param given - the site's facts, what samples and chlorine say, the height at which water boils [C], and the settings
+ * @returns barriers [log10], risks [DALY/person/year] and what may be said of drinking it; null where safety is not judged
+ * @problem safety.raw_unknown - nobody says how many of a germ are in the water of roofs
+ * @problem safety.source_raw_unknown - the same of the second source in use
+ * @problem safety.raw_without_source - a figure of raw water with nobody who says so
+ * @problem safety.raw_without_range - no high end is stated
+ * @problem safety.raw_range_backwards - an end on the wrong side of what is usual
+ * @problem safety.no_barrier - nothing is known to lessen germs
+ * @problem safety.no_evidence - log reductions that nothing shows
+ * @problem safety.evidence_without_source - evidence nobody is named for
+ * @problem safety.test_supports_less - the last test with air of a unit supports less than is stated
+ * @problem safety.test_limits - it sees no more of the smaller germs than so much
+ * @problem safety.over_most - more stated than any barrier is credited with
+ * @problem safety.viruses_by_pore - viruses stated for a membrane without a challenge test
+ * @problem safety.skipping_unknown - nobody says how many drink untreated water
+ * @problem safety.days_off_unknown - nobody says on how many days nothing is treated
+ * @problem safety.recontamination_unknown - germs that come back are not reckoned with
+ * @problem safety.no_clean_sample - no sample since hand-over was clean
+ * @problem safety.do_not_drink - the last sample held E. coli, or the raw water is drunk and its germs are too many
+ * @problem safety.ph_low - acid water runs over metal
+ * @problem safety.not_taken_out - a roof may give what no treatment here takes out
+ * @law more log reduction, fewer who skip or fewer days off never make the verdict worse
+ * @definition ours: docs/decisions/0227-verdict-of-the-cup.md
+ */
+export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
+  const { site, settings } = given;
+  if (!isJudged(given)) return { finding: null, problems: [], working: [] };
+  const barriers = safetyBarriers(site, given.chlorine, settings, supportedByTests(given));
+  const drinkers = drinkersOf(site, barriers.row, settings);
+  const risks = safetyRisks(site, barriers, drinkers, settings);
+  const habits = habitsUnknown(given, barriers);
+  const samples = samplesOf(given);
+  const cappedBy = barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
+  const verdict = verdictOfCup(barriers, risks, samples.hasGerms, cappedBy, settings);
+  const mayDrink = mayDrinkIt(verdict, barriers, samples);
+  const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
+  const doNot =
+    mayDrink === 'no'
+      ? [engineProblem('safety.do_not_drink', { file: 'waterTests.csv', siteId: site.siteId }, { reason })]
+      : [];
+  const holdsOtherwise = verdict === 'tight' && isMetAtWorst(risks, settings);
+  const finding: SafetyFinding = {
+    ...{ verdict, mayDrink },
+    cappedBy: holdsOtherwise ? cappedBy : null,
+    ...figuresOf(barriers, drinkers, risks, given),
+  };
+  const problems: readonly Problem[] = [
+    ...doNot,
+    ...[barriers, risks, habits, samples].flatMap((of) => of.problems),
+    ...waterWarnings(site),
+  ];
+  return { finding, problems, working: safetyWorking(finding, drinkers, settings) };
+}
+
+function figuresOf(barriers: SafetyBarriers, drinkers: Drinkers, { risks }: SafetyRisks, given: SafetyGiven) {
+  const { site, settings, chlorine, boilsAt_C } = given;
+  return {
+    barriers: barriers.findings,
+    credited: barriers.credited,
+    leaking: barriers.leaking,
+    effective: effectiveOf(drinkers),
+    tier: performanceTier_count(barriers.credited),
+    skipping_fraction: skippingOf(site, settings),
+    daysOff_per_year: daysOffOf(site, settings),
+    risks,
+    target_DALY_per_person_per_year: settings.healthTarget_DALY_per_person_per_year,
+    waterTests: given.waterTests ?? noTests,
+    ...{ chlorine, boilsAt_C },
+  };
+}
+
+/** Of a site with neither sample nor walk. */
+const noTests: WaterTestsFinding = {
+  tests: [],
+  last: null,
+  clean_count: 0,
+  cleanBelow_per_100mL: null,
+  cleanWanted_count: 0,
+  inspection: null,
+  priority: null,
+};
+
+function isJudged({ site: { safety, treatment }, settings: { judgeSafety } }: SafetyGiven): boolean {
+  if (judgeSafety !== 'whereMeasured') return judgeSafety === 'always';
+  const { rawWater, barriers, tests, inspections, chlorination } = safety;
+  const told = rawWater.length + barriers.length + tests.length + inspections.length > 0 || chlorination !== null;
+  return (
+    told || treatment.units.some(({ removedOn, figures }) => removedOn === null && hasReductions(figures?.reductions))
+  );
+}
+
+function hasReductions(reductions: Partial<Record<keyof Reductions, number | null>> | undefined): boolean {
+  const { bacteria_log10 = null, viruses_log10 = null, protozoa_log10 = null } = reductions ?? {};
+  return bacteria_log10 !== null || viruses_log10 !== null || protozoa_log10 !== null;
+}
+
+/** What the last test with air of each unit supports, where it tells. */
+function supportedByTests({ treatment }: SafetyGiven): ReadonlyMap<string, number> {
+  return new Map(
+    treatment.flatMap(({ serial, pressureTest }) => {
+      const supports_log10 = pressureTest?.supports_log10 ?? null;
+      return serial === null || supports_log10 === null ? [] : [[serial, Math.max(0, supports_log10)] as const];
+    }),
+  );
+}
+
+/** What nobody said of how people drink. It says nothing where nothing is treated. */
+function habitsUnknown({ site, settings }: SafetyGiven, { credited }: SafetyBarriers) {
+  const isTreated = Object.values(credited).some((reduction) => reduction > 0);
+  const place = { file: 'sites.csv', siteId: site.siteId };
+  const caps: EngineProblemCode[] = [];
+  if (isTreated && skippingOf(site, settings) === null) caps.push('safety.skipping_unknown');
+  if (isTreated && daysOffOf(site, settings) === null) caps.push('safety.days_off_unknown');
+  const notes: readonly EngineProblemCode[] =
+    isTreated && settings.recontamination_fraction === null ? ['safety.recontamination_unknown'] : [];
+  const cappedBy: EngineProblemCode | null = caps[0] ?? null;
+  return { cappedBy, problems: [...caps, ...notes].map((code) => engineProblem(code, place, {})) };
+}
+
+/** What samples since hand-over say. */
+interface Samples {
+  readonly hasGerms: boolean;
+  readonly isClean: boolean;
+  readonly cappedBy: EngineProblemCode | null;
+  readonly problems: readonly Problem[];
+}
+
+function samplesOf({ site, waterTests }: SafetyGiven): Samples {
+  const last = waterTests?.last ?? null;
+  const hasGerms =
+    last !== null && (last.sign === 'more' || (last.sign === 'equal' && (last.count_per_100mL ?? 0) > 0));
+  const isClean = !hasGerms && (waterTests?.clean_count ?? 0) > 0;
+  if (hasGerms || isClean) return { hasGerms, isClean, cappedBy: null, problems: [] };
+  const code = 'safety.no_clean_sample';
+  const problem = engineProblem(code, { file: 'waterTests.csv', siteId: site.siteId }, {});
+  return { hasGerms, isClean, cappedBy: code, problems: [problem] };
+}
+
+function isMetAtWorst(
+  { risks }: SafetyRisks,
+  { healthTarget_DALY_per_person_per_year: target }: DesignSettings,
+): boolean {
+  return risks.every(({ DALYHigh_per_person_per_year }) => DALYHigh_per_person_per_year <= target);
+}
+
+/** A germ that is too many is short, whatever is not known of the others; but nothing is short for want of evidence alone. */
+function verdictOfCup(
+  { isShown }: SafetyBarriers,
+  of: SafetyRisks,
+  hasGerms: boolean,
+  cappedBy: EngineProblemCode | null,
+  settings: DesignSettings,
+): Verdict {
+  if (hasGerms) return 'short';
+  const { healthTarget_DALY_per_person_per_year: target } = settings;
+  const isMet = of.risks.every(({ DALY_per_person_per_year }) => DALY_per_person_per_year <= target);
+  if (isShown && !isMet) return 'short';
+  if (!isShown || !of.isKnown) return 'unknown';
+  return verdictOf(isMet, isMetAtWorst(of, settings) && cappedBy === null);
+}
+
+/**
+ * `yes` wants a clean sample as well as the sums; `no` is said where germs were found, or where nothing is done to water that wants it, or a test
+ * showed that what is done does less than is stated.
+ */
+function mayDrinkIt(verdict: Verdict, barriers: SafetyBarriers, { hasGerms, isClean }: Samples): MayDrink {
+  const isKnownNotToWork = barriers.findings.length === 0 || barriers.isTestedLess;
+  if (hasGerms || (verdict === 'short' && isKnownNotToWork)) return 'no';
+  const isMet = verdict === 'holds' || verdict === 'tight';
+  return isClean && isMet && !barriers.isTestedLess ? 'yes' : 'notShown';
+}

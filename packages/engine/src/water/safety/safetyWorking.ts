@@ -1,0 +1,115 @@
+import {
+  type DesignSettings,
+  explain,
+  type PathogenRisk,
+  type Reductions,
+  type SafetyFinding,
+  type WorkingCode,
+  type WorkingInput,
+  type WorkingLine,
+  workingInput,
+} from '../../kernel/index.ts';
+import { yearOfDrinking_days } from './constants.ts';
+import type { Drinkers } from './safetyRisks.ts';
+
+/** Adds one line of a working. */
+type Line = (
+  code: WorkingCode,
+  value: WorkingLine['value'],
+  unit: string,
+  inputs: readonly WorkingInput[],
+  source?: string,
+) => void;
+
+/** Writes down how each figure of a safety finding was reached. It computes nothing: every value is taken from the finding. */
+export function safetyWorking(f: SafetyFinding, drinkers: Drinkers, settings: DesignSettings): readonly WorkingLine[] {
+  const lines: WorkingLine[] = [];
+  const line: Line = (code, value, unit, inputs, source = 'definition') =>
+    explain(lines, { code, value, unit, inputs, source });
+  for (const barrier of f.barriers)
+    line(
+      'safety.barrier',
+      barrier.barrierId ?? barrier.kind,
+      'text',
+      [
+        workingInput('barrierKind', barrier.kind, ''),
+        workingInput('evidence', barrier.evidence, ''),
+        ...classes(barrier.credited),
+      ],
+      'who-gdwq-4, Table 7.8 (from memory)',
+    );
+  const credited = classes(f.credited);
+  line('safety.credited', worst(f.credited), 'log10', credited, 'who-hwt-2011, barriers in a row (from memory)');
+  const leak = workingInput('leak', settings.leak_fraction, 'fraction');
+  if (f.leaking !== null) line('safety.leaking', worst(f.leaking), 'log10', [...classes(f.leaking), leak]);
+  const habits = [
+    workingInput('skipping', f.skipping_fraction ?? 'unknown', 'fraction'),
+    workingInput('daysOff', f.daysOff_per_year ?? 'unknown', 'days_per_year'),
+    workingInput('comesBack', settings.recontamination_fraction ?? 'unknown', 'fraction'),
+  ];
+  line(
+    'safety.effective',
+    worst(f.effective),
+    'log10',
+    [...classes(f.effective), ...habits],
+    'enger-2013, mean of the dose',
+  );
+  line('safety.tier', f.tier, 'count', credited, 'who-hwt-2011, performance tiers (from memory)');
+  for (const risk of f.risks) riskLines(line, risk, habits, drinkers, settings);
+  if (f.boilsAt_C !== null) line('safety.boils', f.boilsAt_C, 'C', []);
+  line('safety.verdict', f.verdict, '', [
+    workingInput('target', f.target_DALY_per_person_per_year, 'DALY_per_person_per_year'),
+    workingInput('mayDrink', f.mayDrink, ''),
+    workingInput('cleanSamples', f.waterTests.clean_count, 'count'),
+  ]);
+  return lines;
+}
+
+function riskLines(
+  line: Line,
+  risk: PathogenRisk,
+  habits: readonly WorkingInput[],
+  { groups }: Drinkers,
+  settings: DesignSettings,
+): void {
+  const chain = 'who-gdwq-4, Table 7.4 (from memory)';
+  const germ = workingInput('germ', risk.pathogen, '');
+  const water = workingInput('water', risk.secondSourceId ?? 'roofWater', '');
+  const litres = workingInput('litresDrunk', settings.litresDrunk_L_per_person_per_day, 'L_per_person_per_day');
+  const high = workingInput('high', risk.rawHigh_per_L ?? 'unknown', 'per_L');
+  line('safety.raw', risk.raw_per_L, 'per_L', [germ, water, high], 'survey');
+  line('safety.drinking', risk.drinking_per_L, 'per_L', [germ, workingInput('raw', risk.raw_per_L, 'per_L')], chain);
+  const people = workingInput('groups', groups.filter(({ people_factor }) => people_factor > 0).length, 'count');
+  const days = workingInput('days', yearOfDrinking_days, 'days');
+  line('safety.infectionYear', risk.infection_per_year, 'fraction', [germ, litres, days, people, ...habits], chain);
+  const infected = workingInput('infected', risk.infection_per_year, 'fraction');
+  line('safety.illness', risk.illness_per_year, 'fraction', [germ, infected], chain);
+  const ill = workingInput('ill', risk.illness_per_year, 'fraction');
+  line('safety.daly', risk.DALY_per_person_per_year, 'DALY_per_person_per_year', [germ, ill], chain);
+  line('safety.dalyRange', risk.DALYHigh_per_person_per_year, 'DALY_per_person_per_year', [
+    ...[germ, high],
+    workingInput('litresDrunkHigh', settings.litresDrunkHigh_L_per_person_per_day, 'L_per_person_per_day'),
+    workingInput('seed', settings.seed, ''),
+  ]);
+  const target = settings.healthTarget_DALY_per_person_per_year;
+  line(
+    'safety.needed',
+    risk.needed_log10,
+    'log10',
+    [germ, workingInput('target', target, 'DALY_per_person_per_year')],
+    chain,
+  );
+}
+
+function classes({ bacteria_log10, viruses_log10, protozoa_log10 }: Reductions): readonly WorkingInput[] {
+  return [
+    workingInput('bacteria', bacteria_log10, 'log10'),
+    workingInput('viruses', viruses_log10, 'log10'),
+    workingInput('protozoa', protozoa_log10, 'log10'),
+  ];
+}
+
+/** The least of the three. */
+function worst({ bacteria_log10, viruses_log10, protozoa_log10 }: Reductions): number {
+  return Math.min(bacteria_log10, viruses_log10, protozoa_log10);
+}

@@ -1,0 +1,116 @@
+import {
+  type BarrierFinding,
+  type ChlorineFinding,
+  isoDay,
+  type PathogenRisk,
+  type Reductions,
+  type SafetyFinding,
+  type WaterTestFinding,
+  type WaterTestsFinding,
+} from '@eavewell/engine';
+import type { SiteReport } from '@eavewell/tables';
+import type { Language } from '@eavewell/words';
+
+type SafetyReport = NonNullable<SiteReport['safety']>;
+type WaterTestsReport = SafetyReport['waterTests'];
+
+/** What was found of safety field by field, so that a new field of the engine reaches the report only once the schema has it. */
+export function safetyReport(f: SafetyFinding, language: Language): SafetyReport {
+  return safetyIn(
+    {
+      verdict: f.verdict,
+      cappedBy: f.cappedBy,
+      finding: '',
+      mayDrink: f.mayDrink,
+      barriers: f.barriers.map(barrierReport),
+      credited: reductions(f.credited),
+      leaking: f.leaking && reductions(f.leaking),
+      effective: reductions(f.effective),
+      tier: f.tier,
+      skipping_fraction: f.skipping_fraction,
+      daysOff_per_year: f.daysOff_per_year,
+      risks: f.risks.map(riskReport),
+      target_DALY_per_person_per_year: f.target_DALY_per_person_per_year,
+      waterTests: { ...testsReport(f.waterTests), finding: '' },
+      chlorine: f.chlorine && { ...chlorineReport(f.chlorine), finding: '' },
+      boilsAt_C: f.boilsAt_C,
+    },
+    language,
+  );
+}
+
+/** The same, said again in a language. No figure changes. */
+export function safetyIn(reported: SafetyReport, { findings }: Language): SafetyReport {
+  const { waterTests, chlorine } = reported;
+  return {
+    ...reported,
+    finding: findings.safety(reported),
+    waterTests: { ...waterTests, finding: findings.waterTests(waterTests) },
+    chlorine: chlorine && { ...chlorine, finding: findings.chlorine(chlorine) },
+  };
+}
+
+const reductions = ({ bacteria_log10, viruses_log10, protozoa_log10 }: Reductions): Reductions => ({
+  bacteria_log10,
+  viruses_log10,
+  protozoa_log10,
+});
+
+const barrierReport = (f: BarrierFinding): SafetyReport['barriers'][number] => ({
+  kind: f.kind,
+  barrierId: f.barrierId,
+  evidence: f.evidence,
+  credited: reductions(f.credited),
+  leaking: f.leaking && reductions(f.leaking),
+});
+
+const riskReport = (f: PathogenRisk): SafetyReport['risks'][number] => ({
+  pathogen: f.pathogen,
+  secondSourceId: f.secondSourceId,
+  raw_per_L: f.raw_per_L,
+  rawHigh_per_L: f.rawHigh_per_L,
+  drinking_per_L: f.drinking_per_L,
+  infection_per_year: f.infection_per_year,
+  illness_per_year: f.illness_per_year,
+  DALY_per_person_per_year: f.DALY_per_person_per_year,
+  DALYHigh_per_person_per_year: f.DALYHigh_per_person_per_year,
+  fromSkipping_fraction: f.fromSkipping_fraction,
+  needed_log10: f.needed_log10,
+});
+
+const testReport = (f: WaterTestFinding): WaterTestsReport['tests'][number] => ({
+  testId: f.testId,
+  takenOn: isoDay(f.takenOn),
+  point: f.point,
+  sign: f.sign,
+  count_per_100mL: f.count_per_100mL,
+  low_per_100mL: f.low_per_100mL,
+  high_per_100mL: f.high_per_100mL,
+  rarity: f.rarity,
+  band: f.band,
+  isBeforeHandOver: f.isBeforeHandOver,
+});
+
+const testsReport = (f: WaterTestsFinding): Omit<WaterTestsReport, 'finding'> => ({
+  tests: f.tests.map(testReport),
+  last: f.last && testReport(f.last),
+  clean_count: f.clean_count,
+  cleanBelow_per_100mL: f.cleanBelow_per_100mL,
+  cleanWanted_count: f.cleanWanted_count,
+  inspection: f.inspection && { ...f.inspection, inspectedOn: isoDay(f.inspection.inspectedOn) },
+  priority: f.priority,
+});
+
+const chlorineReport = (f: ChlorineFinding): Omit<NonNullable<SafetyReport['chlorine']>, 'finding'> => ({
+  ct_mg_min_per_L: f.ct_mg_min_per_L,
+  ctForGiardia_mg_min_per_L: f.ctForGiardia_mg_min_per_L,
+  ctForGiardiaRegression_mg_min_per_L: f.ctForGiardiaRegression_mg_min_per_L,
+  giardia_log10: f.giardia_log10,
+  viruses_log10: f.viruses_log10,
+  stock_mL: f.stock_mL,
+  product_per_L: f.product_per_L,
+  residualBand: f.residualBand,
+  wait_min: f.wait_min,
+  isTooTurbid: f.isTooTurbid,
+  credited: reductions(f.credited),
+});

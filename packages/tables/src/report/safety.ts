@@ -1,0 +1,105 @@
+import { barrierKinds, germBands, pathogens, reductionEvidences, residualBands, samplePoints } from '@eavewell/engine';
+import { z } from 'zod';
+import { day, verdict } from './parts.ts';
+
+const known = z.number().nullable();
+const band = z
+  .enum(germBands)
+  .describe('E. coli in 100 mL: low under 1, intermediate from 1, high over 10, veryHigh over 100.');
+
+/** Tenfold steps by class of germs. */
+const reductions = z
+  .strictObject({ bacteria_log10: z.number(), viruses_log10: z.number(), protozoa_log10: z.number() })
+  .describe('Tenfold steps by class of germs.');
+
+const barrier = z.strictObject({
+  kind: z.enum([...barrierKinds, 'membrane', 'chlorine']),
+  barrierId: z.string().nullable().describe('A serial of a unit, an id of barriers; null for chlorine.'),
+  evidence: z.enum(reductionEvidences).describe('Without any it is credited nothing.'),
+  credited: reductions,
+  leaking: reductions.nullable().describe('With one cartridge leaking; null for what has no cartridges.'),
+});
+
+const risk = z
+  .strictObject({
+    pathogen: z.enum(pathogens),
+    secondSourceId: z.string().nullable().describe('Null: the water of roofs.'),
+    raw_per_L: z.number().describe('Before any treatment.'),
+    rawHigh_per_L: known,
+    drinking_per_L: z.number().describe('In treated water, on a day on which it is treated.'),
+    infection_per_year: z.number().describe('A mean over people and days, those who skip among them.'),
+    illness_per_year: z.number(),
+    DALY_per_person_per_year: z.number().describe('Healthy years of life lost.'),
+    DALYHigh_per_person_per_year: z.number().describe('The high end of its range: it is judged.'),
+    fromSkipping_fraction: z.number().describe('What those who drink untreated water bear of it.'),
+    needed_log10: z.number().describe('Log reduction wanted for the target, at the typical water.'),
+  })
+  .describe('A planning figure. The health authority decides.');
+
+const waterTest = z.strictObject({
+  testId: z.string(),
+  takenOn: day,
+  point: z.enum(samplePoints),
+  sign: z.enum(['less', 'equal', 'more']).nullable().describe('Null where E. coli was not looked for.'),
+  count_per_100mL: known,
+  low_per_100mL: known.describe('The likely range of the count, 95 %.'),
+  high_per_100mL: known,
+  rarity: known.describe('How likely such a set of portions is beside the likeliest; under 0.05: test again.'),
+  band: band.nullable(),
+  isBeforeHandOver: z.boolean().describe('It says nothing of the water handed over.'),
+});
+
+const waterTests = z.strictObject({
+  finding: z.string().describe('In a few sentences.'),
+  tests: z.array(waterTest).describe('In the order of their days.'),
+  last: waterTest.nullable().describe('The last of tap or container since hand-over in which E. coli was looked for.'),
+  clean_count: z.int().describe('Clean ones in a row since hand-over, at tap and container.'),
+  cleanBelow_per_100mL: known.describe('The mean that is then below with 95 % sureness.'),
+  cleanWanted_count: z.int().describe('Clean ones in a row wanted to say that fewer than one in twenty is not.'),
+  inspection: z.strictObject({ inspectedOn: day, score: z.number(), band }).nullable(),
+  priority: band.nullable().describe('The worse of the last sample and the last inspection.'),
+});
+
+const chlorine = z.strictObject({
+  finding: z.string().describe('In a few sentences.'),
+  ct_mg_min_per_L: known.describe('Residual times contact time times the share of it that counts.'),
+  ctForGiardia_mg_min_per_L: known.describe('For three tenfold steps, by the table; null outside it.'),
+  ctForGiardiaRegression_mg_min_per_L: known.describe('By the regression, for comparison.'),
+  giardia_log10: known,
+  viruses_log10: known,
+  stock_mL: known.describe('For one batch, for the dose.'),
+  product_per_L: known.describe('For a litre of stock of one per cent: grams of a powder, millilitres of a liquid.'),
+  residualBand: z.enum(residualBands).nullable(),
+  wait_min: known,
+  isTooTurbid: z.boolean().nullable().describe('Too turbid for chlorine to be relied on? Null where not known.'),
+  credited: reductions,
+});
+
+/** Is the water of a site fit to drink? */
+export const safety = z
+  .strictObject({
+    verdict,
+    cappedBy: z.string().nullable().describe('What keeps it from holding: the code of its problem.'),
+    finding: z.string().describe('In a few sentences.'),
+    mayDrink: z
+      .enum(['yes', 'notShown', 'no'])
+      .describe(
+        'no: a sample after hand-over held E. coli, or treatment is known not to work. notShown: nothing proves it.',
+      ),
+    barriers: z.array(barrier).describe('Along the way of the water.'),
+    credited: reductions.describe('Sum of what is credited, for those whose water is treated.'),
+    leaking: reductions.nullable().describe('The same with one cartridge leaking; null where there is no unit.'),
+    effective: reductions.describe('Of the mean of what is drunk, over people and days: for display alone.'),
+    tier: z
+      .union([z.literal(0), z.literal(1), z.literal(2), z.literal(3)])
+      .describe('3: highly protective, 2: protective, 1: targeted, 0: none.'),
+    skipping_fraction: known.describe('Of the people, who drink untreated water; null: not stated.'),
+    daysOff_per_year: known.describe('Days on which the water of everybody goes untreated; null: not stated.'),
+    risks: z.array(risk).describe('The worst first.'),
+    target_DALY_per_person_per_year: z.number(),
+    waterTests,
+    chlorine: chlorine.nullable().describe('Null where water is not chlorinated.'),
+    boilsAt_C: known.describe('At which water boils there; null where the height is not known.'),
+  })
+  .describe('A planning aid: the health authority and accredited laboratories decide.')
+  .meta({ id: 'safety' });

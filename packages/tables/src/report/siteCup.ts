@@ -1,0 +1,52 @@
+import { germBands, pathogens, samplePoints } from '@eavewell/engine';
+import { z } from 'zod';
+import { day, verdict } from './parts.ts';
+
+/** Why it may be said of the water of a site what is said of drinking it. */
+export const cupReasons = [
+  ...(['found', 'overTarget', 'fails'] as const),
+  ...(['rawUnknown', 'sourceRawUnknown', 'noEvidence', 'unknown'] as const),
+  ...(['overAtWorst', 'skippingUnknown', 'daysOffUnknown', 'noSample', 'assumed'] as const),
+  'shown',
+] as const;
+
+/** What a list of the whole programme tells of the cup of one site. */
+export const siteCup = z
+  .strictObject({
+    verdict,
+    mayDrink: z
+      .enum(['yes', 'notShown', 'no'])
+      .describe(
+        'no: a sample after hand-over held E. coli, or treatment is known not to be enough. notShown: nothing proves it.',
+      ),
+    because: z.enum(cupReasons).describe('The first reason for it.'),
+    worst: z
+      .strictObject({
+        pathogen: z.enum(pathogens),
+        secondSourceId: z.string().nullable().describe('Null: the water of roofs.'),
+        DALY_per_person_per_year: z.number(),
+        DALYHigh_per_person_per_year: z.number(),
+      })
+      .nullable()
+      .describe('The germ that does most harm; null where no risk could be worked.'),
+    target_DALY_per_person_per_year: z.number(),
+    last: z
+      .strictObject({
+        takenOn: day,
+        point: z.enum(samplePoints),
+        sign: z.enum(['less', 'equal', 'more']).nullable(),
+        count_per_100mL: z.number().nullable(),
+        band: z.enum(germBands).nullable(),
+      })
+      .nullable()
+      .describe('The last sample of tap or container since hand-over; null where there is none: one is due.'),
+    clean_count: z.int().describe('Samples without E. coli in a row since hand-over.'),
+    sets: z
+      .array(z.strictObject({ serial: z.string(), early: day, middle: day, late: day }))
+      .describe(
+        'When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures.',
+      ),
+  })
+  .meta({ id: 'siteCup' });
+
+export type SiteCup = z.infer<typeof siteCup>;

@@ -1,0 +1,48 @@
+import type { SafetyFinding } from '@eavewell/engine';
+import type { Speech } from '../problems.ts';
+import type { ChlorineSaid } from './chlorineFindings.ts';
+import { yes } from './telling.ts';
+import type { WaterTestsSaid } from './waterTestsFindings.ts';
+
+/** What the safety of a site's water is said from: codes as words, days as a report writes them. */
+export type SafetySaid = Omit<SafetyFinding, 'cappedBy' | 'waterTests' | 'chlorine'> & {
+  readonly cappedBy: string | null;
+  readonly waterTests: WaterTestsSaid;
+  readonly chlorine: ChlorineSaid | null;
+};
+
+/**
+ * What may be said of drinking the water of a site, in a few sentences: never that it is safe without saying what shows it.
+ *
+ * @param w - the words and numbers of a language
+ * @param f - the finding
+ */
+export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
+  const [worst] = f.risks;
+  return [
+    say(`findings.safety.mayDrink.${f.mayDrink}`),
+    ...(worst
+      ? [
+          say('findings.safety.risk', {
+            pathogen: worst.pathogen,
+            isOver: yes(worst.DALYHigh_per_person_per_year > f.target_DALY_per_person_per_year),
+            risk: numbers.quantity(worst.DALY_per_person_per_year, 'DALY/person/year'),
+            high: numbers.quantity(worst.DALYHigh_per_person_per_year, 'DALY/person/year'),
+            target: numbers.quantity(f.target_DALY_per_person_per_year, 'DALY/person/year'),
+          }),
+        ]
+      : []),
+    ...(worst && f.skipping_fraction !== null && worst.fromSkipping_fraction >= toldShare_fraction
+      ? [
+          say('findings.safety.skipping', {
+            share: numbers.percent(worst.fromSkipping_fraction),
+            skipping: numbers.percent(f.skipping_fraction),
+          }),
+        ]
+      : []),
+    ...(f.barriers.length > 0 ? [say('findings.safety.tier', { tier: String(f.tier) })] : []),
+  ].join(' ');
+}
+
+/** From here on it is told what those who skip bear of it. */
+const toldShare_fraction = 0.5;
