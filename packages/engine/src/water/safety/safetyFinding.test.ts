@@ -229,7 +229,13 @@ describe('barriers', () => {
       ['safety.do_not_drink', 'test'],
       ['safety.test_supports_less', 2.1],
     ]);
+    expect(judged(test(2.1)).problems[1]!.place.file).toBe('pressureTests.csv');
     expect(found(test(-1)).credited.bacteria_log10).toBe(0);
+    const set = { healthTarget_DALY_per_person_per_year: 1e-2 };
+    expect(verdicts({ ...test(2.1), set })).toEqual(['tight', 'safety.test_supports_less', 'notShown']);
+    const smaller = { ...test(4), units: [unit('U1', { reductions: { ...tested, protozoa_log10: 3.5 } })], set };
+    expect(found(smaller).credited).toEqual({ bacteria_log10: 4, viruses_log10: 4, protozoa_log10: 3.5 });
+    expect([verdicts(smaller), codes(smaller)]).toEqual([['holds', null, 'yes'], ['safety.test_limits']]);
     for (const supports of [null, 6.5]) {
       expect(verdicts(test(supports))).toEqual(['holds', null, 'yes']);
       expect(codes(test(supports))).toEqual([]);

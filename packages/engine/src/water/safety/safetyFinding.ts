@@ -57,6 +57,7 @@ export interface SafetyGiven {
  * @problem safety.no_evidence - log reductions that nothing shows
  * @problem safety.evidence_without_source - evidence nobody is named for
  * @problem safety.test_supports_less - the last test with air of a unit supports less than is stated
+ * @problem safety.test_limits - it sees no more of the smaller germs than so much
  * @problem safety.over_most - more stated than any barrier is credited with
  * @problem safety.viruses_by_pore - viruses stated for a membrane without a challenge test
  * @problem safety.skipping_unknown - nobody says how many drink untreated water
@@ -213,5 +214,6 @@ function verdictOfCup(
 function mayDrinkIt(verdict: Verdict, barriers: SafetyBarriers, { hasGerms, isClean }: Samples): MayDrink {
   const isKnownNotToWork = barriers.findings.length === 0 || barriers.isTestedLess;
   if (hasGerms || (verdict === 'short' && isKnownNotToWork)) return 'no';
-  return isClean && (verdict === 'holds' || verdict === 'tight') ? 'yes' : 'notShown';
+  const isMet = verdict === 'holds' || verdict === 'tight';
+  return isClean && isMet && !barriers.isTestedLess ? 'yes' : 'notShown';
 }

@@ -22,7 +22,7 @@ export const app = {
   "unreachable": "Eavewell on this computer does not answer. Start it again, then press Try again."
 } as const;
 export const cautions = {
-  "drinking": "Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.",
+  "drinking": "Water from a roof is not safe to drink until it is treated and tested. What is said here of its safety is a planning aid: the health authority and accredited laboratories decide.",
   "fragileRoof": "This roof may break under a foot: nobody steps on it. Work from below or from boards and a scaffold that carry the load; old fibre cement may hold asbestos: do not cut, drill or scrape it.",
   "height": "Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.",
   "ladder": "Ladder: one out for every four up, foot on firm ground and held, a metre beyond the edge, three points of contact.",

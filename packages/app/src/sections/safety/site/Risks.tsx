@@ -6,6 +6,7 @@ import { Opens, Part } from './opening.tsx';
 import { classesWords, germWords, harmSentences, riskRows, type SafetyReport } from './safetyFigures.ts';
 
 /** What the germs do to those who drink, held against the target; and what a leak, a skipped day and people who skip do to it. */
+// long: sentences, picture and table of one part
 export function Risks({ safety }: { readonly safety: SafetyReport }) {
   const language = useLanguage();
   const { say, numbers } = language;
