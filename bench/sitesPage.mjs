@@ -1,6 +1,7 @@
 // Does the page of sites stay quick with 10,000 of them? Opens it in Chromium with the CPU slowed four times, loads, scrolls,
 // filters and types a search, and prints the rows in the page, the tasks over 50 ms and the size of each chunk.
-// node bench/sitesPage.mjs [--slowed]
+// node bench/sitesPage.mjs [--slowed] [--parts] [--pages FOLDER]
+// With --parts it also tells what the longest task of each consists of; pages of another build are named by their folder.
 // The verdicts are those of the demo's 60 sites, told again: what is measured is the page.
 import { readdirSync, readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
@@ -12,13 +13,16 @@ import { demoProgramme } from '@eavewell/demo';
 import { serve } from '@eavewell/server';
 import { chromium } from 'playwright-core';
 import { quietBrowser } from './quietBrowser.mjs';
+import { partsOf, tracedForParts } from './taskParts.mjs';
 
 const sites_count = 10_000;
 const slower = 4;
 const long_ms = 50;
 /** On a machine that others use as well, the browser's own slowing counts their time too: then the CPU time of each task is taken and multiplied. */
 const isSlowed = process.argv.includes('--slowed');
-const pages = new URL('../packages/app/dist/', import.meta.url).pathname;
+const isInParts = process.argv.includes('--parts');
+const pagesAt = process.argv.indexOf('--pages');
+const pages = pagesAt > 0 ? process.argv[pagesAt + 1] : new URL('../packages/app/dist/', import.meta.url).pathname;
 const windowSize = { width: 1280, height: 900 };
 const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
 
@@ -80,13 +84,22 @@ async function before(ask, long) {
   return server;
 }
 
+/** So many tasks of each trace are told in parts, where that is asked for. */
+const most_told = 6;
+
 /** A mark the page makes, which tells its process from the browser's own. */
 const ofPage = 'eavewell-page';
 /** What is traced: tasks, and the page's mark. */
 const traced = {
   transferMode: 'ReportEvents',
   traceConfig: {
-    includedCategories: ['toplevel', 'blink.user_timing', 'disabled-by-default-devtools.timeline', '__metadata'],
+    includedCategories: [
+      'toplevel',
+      'blink.user_timing',
+      'disabled-by-default-devtools.timeline',
+      '__metadata',
+      ...(isInParts ? tracedForParts : []),
+    ],
   },
 };
 
@@ -96,10 +109,16 @@ function tasksIn(events, isOfPage) {
     ({ name, args, pid }) => name === 'thread_name' && args.name === 'CrRendererMain' && isOfPage(pid),
   );
   const isMain = (one) => main.some(({ pid, tid }) => pid === one.pid && tid === one.tid);
-  return events
+  const tasks = events
     .filter((one) => one.name === 'RunTask' && one.dur > 0 && isMain(one))
-    .map(({ dur, tdur }) => ({ wall_ms: dur / 1000, cpu_ms: ((tdur ?? dur) / 1000) * (isSlowed ? 1 : slower) }))
+    .map((one) => ({
+      wall_ms: one.dur / 1000,
+      cpu_ms: ((one.tdur ?? one.dur) / 1000) * (isSlowed ? 1 : slower),
+      event: one,
+    }))
     .sort((a, b) => b.cpu_ms - a.cpu_ms);
+  for (const task of tasks.slice(0, isInParts ? most_told : 0)) task.parts = partsOf(events, task.event);
+  return tasks;
 }
 
 /** Tasks of the page's main thread while something is done; what the bench itself looks up in the page is looked up before. */
@@ -187,7 +206,12 @@ function line(name, { tasks, rows }) {
     `over ${long_ms} ms: ${over.length} by CPU [${over
       .slice(0, 6)
       .map(({ cpu_ms }) => figure(cpu_ms))
-      .join(' ')}], ${wall.length} by the clock; at most ${rows} rows in the page`
+      .join(' ')}], ${wall.length} by the clock; at most ${rows} rows in the page` +
+    tasks
+      .filter(({ parts }) => parts)
+      .slice(0, most_told)
+      .map(({ cpu_ms, parts }) => [`\n  ${figure(cpu_ms)} ms:`, ...parts].join('\n'))
+      .join('')
   );
 }
 

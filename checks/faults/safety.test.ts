@@ -52,6 +52,34 @@ it('a site of which everything is told is tight for want of a clean sample alone
   expect(site.safety!.risks).toHaveLength(3);
 });
 
+describe('a sample since hand-over', () => {
+  const sample = (positive: number): Files => ({
+    ...good,
+    ...told,
+    'waterTests.csv': 'siteId,testId,takenOn,point\nS001,W1,2027-04-01,tap\n',
+    'testPortions.csv': `siteId,testId,kind,volume_mL,portions,positive\nS001,W1,tubes,100,1,${positive}\n`,
+  });
+
+  it('that is clean makes the cup hold, and people may drink', async () => {
+    const { read, site, said } = await designed(sample(0));
+    expect([read.problems, lines(said)]).toEqual([[], []]);
+    expect([...cup(site), site.safety!.mayDrink]).toEqual(['holds', 'holds', null, 'yes']);
+  });
+
+  it('that held E. coli makes it short, and tells them not to', async () => {
+    const { site, said } = await designed(sample(1));
+    expect(lines(said)).toEqual(['safety.do_not_drink warning']);
+    expect([...cup(site), site.safety!.mayDrink]).toEqual(['short', 'short', null, 'no']);
+  });
+
+  it('from before hand-over says nothing', async () => {
+    const files = sample(1);
+    const early = String(files['waterTests.csv']).replace('2027-04-01', '2027-02-01');
+    const { site } = await designed({ ...files, 'waterTests.csv': early });
+    expect([...cup(site), site.safety!.mayDrink]).toEqual(['tight', 'tight', 'safety.no_clean_sample', 'notShown']);
+  });
+});
+
 describe('safety that was told wrongly', () => {
   it.each([
     [

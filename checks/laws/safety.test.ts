@@ -1,28 +1,13 @@
 import {
   burdenRange,
-  creditedReductions,
   type DrinkingGiven,
-  defaultSettings,
   doseThatInfects_organisms,
   exactBetaPoisson_fraction,
   infection_fraction,
   lowDoseInfection_fraction,
-  meanReduction_log10,
   neededReduction_log10,
-  noSafety,
-  parallelReduction_log10,
-  pathogens,
-  performanceTier_count,
-  reductionWithDaysOff_log10,
   referencePathogens,
-  rowReductions,
-  type SiteFacts,
-  type StatedBarrier,
-  safetyFinding,
-  staysInWater,
-  unmeasuredSite,
   valueWithin,
-  type WaterTestsFinding,
   yearOfDrinking,
 } from '@eavewell/engine';
 import fc from 'fast-check';
@@ -39,98 +24,6 @@ const raw = fc.double({ min: -6, max: 8, noNaN: true }).map((power) => 10 ** pow
 const litres = fc.double({ min: 0.1, max: 5, noNaN: true });
 const shape = fc.double({ min: -3, max: 2, noNaN: true }).map((power) => 10 ** power);
 const pathogen = fc.constantFrom(...Object.values(referencePathogens));
-
-const anyReduction = fc.option(fc.double({ min: -2, max: 12, noNaN: true }));
-const stated: fc.Arbitrary<StatedBarrier['stated']> = fc.record({
-  bacteria_log10: anyReduction,
-  viruses_log10: anyReduction,
-  protozoa_log10: anyReduction,
-  evidence: fc.constantFrom('challengeTest', 'credited', 'none', null),
-  source: fc.constant(null),
-});
-const barrier: fc.Arbitrary<StatedBarrier> = fc.record({
-  kind: fc.constantFrom('membrane' as const, 'chlorine' as const, 'boiling' as const),
-  stated,
-  most: fc.option(fc.record({ bacteria_log10: log10, viruses_log10: log10, protozoa_log10: log10 })),
-});
-const classes = ['bacteria_log10', 'viruses_log10', 'protozoa_log10'] as const;
-
-describe('barriers in a row', () => {
-  it('are never credited with more than each states, than its own most, than 6, or with anything without evidence', () => {
-    fc.assert(
-      fc.property(barrier, (one) => {
-        const credited = creditedReductions(one);
-        const isShown = one.stated.evidence === 'challengeTest' || one.stated.evidence === 'credited';
-        return classes.every((field) => {
-          const most = isShown ? Math.min(one.stated[field] ?? 0, one.most?.[field] ?? 6, 6) : 0;
-          return credited[field] >= 0 && credited[field] <= Math.max(0, most);
-        });
-      }),
-      settings,
-    );
-  });
-
-  it('are never credited with more than the sum of their credits, in any order, and one more never takes away', () => {
-    fc.assert(
-      fc.property(fc.array(barrier, { maxLength: 5 }), barrier, (row, more) => {
-        const credits = row.map(creditedReductions);
-        const [all, turned] = [rowReductions(credits), rowReductions(credits.toReversed())];
-        const longer = rowReductions([...credits, creditedReductions(more)]);
-        return classes.every((field) => {
-          const sum = credits.reduce((total, one) => total + one[field], 0);
-          return (
-            all[field] <= sum + hair &&
-            Math.abs(all[field] - turned[field]) <= hair &&
-            longer[field] >= all[field] - hair
-          );
-        });
-      }),
-      settings,
-    );
-  });
-});
-
-describe('water that is treated in shares', () => {
-  it('has a log reduction between the least and the greatest of them', () => {
-    const shares = fc.array(fc.record({ share_factor: share, reduction_log10: log10 }), { minLength: 1, maxLength: 5 });
-    fc.assert(
-      fc.property(shares, (all) => {
-        const mean = meanReduction_log10(all);
-        const used = all.filter(({ share_factor }) => share_factor > 0).map(({ reduction_log10 }) => reduction_log10);
-        if (used.length === 0) return mean === null;
-        return mean !== null && mean >= Math.min(...used) - 1e-9 && mean <= Math.max(...used) + 1e-9;
-      }),
-      settings,
-    );
-  });
-
-  it('is never cleaner for a leak', () => {
-    const cartridge = fc.record({
-      flow_L_per_min: fc.double({ min: 0.1, max: 20, noNaN: true }),
-      reduction_log10: log10,
-      leak_fraction: share,
-    });
-    fc.assert(
-      fc.property(fc.array(cartridge, { minLength: 1, maxLength: 4 }), share, (set, leak) => {
-        const [first, ...rest] = set;
-        const worse = { ...first!, leak_fraction: first!.leak_fraction + (1 - first!.leak_fraction) * leak };
-        return parallelReduction_log10([worse, ...rest])! <= parallelReduction_log10(set)! + hair;
-      }),
-      settings,
-    );
-  });
-
-  it('is never cleaner for a day off', () => {
-    const days = fc.double({ min: 0, max: 365, noNaN: true });
-    fc.assert(
-      fc.property(log10, days, days, (reduction, a, b) => {
-        const [few, many] = [Math.min(a, b), Math.max(a, b)];
-        return reductionWithDaysOff_log10(reduction, many) <= reductionWithDaysOff_log10(reduction, few) + hair;
-      }),
-      settings,
-    );
-  });
-});
 
 describe('a dose', () => {
   it('never infects more by the exact beta-Poisson than by its low-dose limit, and meets it where it is small', () => {
@@ -311,99 +204,6 @@ describe('a range', () => {
           (field) => Number.isFinite(after[field]) && after[field] <= before[field] * (1 + 1e-9),
         );
       }),
-      fewer,
-    );
-  });
-});
-
-describe('stars and what stays', () => {
-  it('more log reduction of a class never takes a star away', () => {
-    fc.assert(
-      fc.property(log10, log10, log10, fc.constantFrom(...classes), log10, (b, v, p, field, more) => {
-        const before = { bacteria_log10: b, viruses_log10: v, protozoa_log10: p };
-        return performanceTier_count({ ...before, [field]: before[field] + more }) >= performanceTier_count(before);
-      }),
-      settings,
-    );
-  });
-
-  it('one more treatment never leaves more in', () => {
-    const kind = fc.constantFrom('settling' as const, 'membrane' as const, 'chlorine' as const, 'boiling' as const);
-    fc.assert(
-      fc.property(fc.array(kind, { maxLength: 4 }), kind, fc.boolean(), (done, more, isTested) => {
-        const before = staysInWater(done, isTested);
-        return staysInWater([...done, more], isTested).every((trouble) => before.includes(trouble));
-      }),
-      settings,
-    );
-  });
-});
-
-describe('the verdict of the cup', () => {
-  const verdictOrder = ['short', 'unknown', 'tight', 'holds'];
-  const reductions = fc.record({
-    bacteria_log10: log10,
-    viruses_log10: log10,
-    protozoa_log10: log10,
-    evidence: fc.constant('challengeTest' as const),
-    source: fc.constant('An invented laboratory'),
-  });
-  const rawPower = fc.double({ min: -6, max: 0, noNaN: true });
-  const of = (
-    powers: readonly number[],
-    barriers: readonly { readonly reductions: StatedBarrier['stated']; readonly used_fraction: number }[],
-    skipping_fraction: number,
-    daysOff_per_year: number,
-  ) => {
-    const rawWater = pathogens.map((germ, index) => ({
-      ...{ secondSourceId: null, pathogen: germ, source: 'An invented survey' },
-      ...{ typical_per_L: 10 ** powers[index]!, low_per_L: null, high_per_L: 10 ** (powers[index]! + 0.5) },
-    }));
-    const stated = barriers.map((one, index) => ({ ...one, barrierId: `B${index}`, kind: 'other' as const }));
-    const site = {
-      ...{ ...unmeasuredSite, siteId: 'S1', roofs: [], secondSource: null },
-      safety: { ...noSafety, rawWater, barriers: stated, skipping_fraction, daysOff_per_year },
-    } as unknown as SiteFacts;
-    const clean = { last: null, clean_count: 1, tests: [] } as unknown as WaterTestsFinding;
-    const given = { site, waterTests: clean, chlorine: null, boilsAt_C: null, settings: defaultSettings };
-    return safetyFinding(given).finding!;
-  };
-  const rank = (...given: Parameters<typeof of>) => verdictOrder.indexOf(of(...given).verdict);
-  const barriersOf = fc.array(fc.record({ reductions, used_fraction: fc.constantFrom(1, 0.999999, 0.5) }), {
-    minLength: 1,
-    maxLength: 3,
-  });
-  const powers = fc.tuple(rawPower, rawPower, rawPower);
-  const skip = fc.constantFrom(0, 1e-7, 1e-5, 0.01, 0.5, 1);
-  const off = fc.constantFrom(0, 0.001, 1, 30, 365);
-
-  it('is never better for more who skip, more days off or one barrier fewer', () => {
-    fc.assert(
-      fc.property(powers, barriersOf, skip, skip, off, off, (raws, barriers, a, b, c, d) => {
-        const best = rank(raws, barriers, Math.min(a, b), Math.min(c, d));
-        const fewer_ = barriers.slice(1);
-        return (
-          best >= rank(raws, barriers, Math.max(a, b), Math.max(c, d)) &&
-          (fewer_.length === 0 || best >= rank(raws, fewer_, Math.min(a, b), Math.min(c, d)))
-        );
-      }),
-      fewer,
-    );
-  });
-
-  it('comes with figures that are numbers, shares that are shares, and a high end not under the usual', () => {
-    fc.assert(
-      fc.property(powers, barriersOf, skip, off, (raws, barriers, skipped, days) =>
-        of(raws, barriers, skipped, days).risks.every(
-          (risk) =>
-            risk.infection_per_year >= 0 &&
-            risk.infection_per_year <= 1 &&
-            risk.fromSkipping_fraction >= 0 &&
-            risk.fromSkipping_fraction <= 1 &&
-            risk.DALYHigh_per_person_per_year >= risk.DALY_per_person_per_year &&
-            Object.values(risk).every((value) => typeof value !== 'number' || Number.isFinite(value)),
-        ),
-      ),
       fewer,
     );
   });

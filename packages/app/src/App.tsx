@@ -30,18 +30,21 @@ const client = new QueryClient({
     mutations: { networkMode: 'always' },
   },
 });
-const router = makeRouter(client);
 const outbox = new Outbox(browserOutbox(), postOf(client));
 const heard = new Heard(client, () => void outbox.send());
 const keeping = { outbox, answers };
 
+/** The addresses of the pages, with what they ask of. */
+export const pagesRouter = () => makeRouter(client);
+
 /** The whole page. */
-export function App() {
+export function App({ router }: { readonly router: ReturnType<typeof makeRouter> }) {
   useEffect(() => heard.open(), []);
   useEffect(() => outbox.open(), []);
   useEffect(() => {
-    void pages.keep();
-    void answers.tidy();
+    // Nothing waits for either, and each is long enough to be a task of its own.
+    setTimeout(() => void pages.keep());
+    setTimeout(() => void answers.tidy());
   }, []);
   return (
     <QueryClientProvider client={client}>

@@ -93,7 +93,7 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
     gravityHead_m: gravityHead_m(head.finding),
     settings,
   });
-  const safety = safetyOf(site, settings);
+  const safety = safetyOf(site, settings, treatment.finding ?? []);
   const inDoubt = doubtsBeside(site);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) => verdictWithDoubts(of, verdict, site, settings);
@@ -144,13 +144,17 @@ export function gravityHead_m(ways: readonly Pick<HeadFinding, 'headLeft_m' | 'l
 }
 
 /** Samples, chlorine, barriers and risks. */
-export function safetyOf(site: SiteFacts, settings: DesignSettings): Judged<SafetyFinding> {
+export function safetyOf(
+  site: SiteFacts,
+  settings: DesignSettings,
+  treatment: readonly TreatmentFinding[],
+): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
   const chlorine = chlorineFinding(site, settings);
   const { altitude_m } = site.safety;
   const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
   const found = safetyFinding({
-    ...{ site, boilsAt_C, settings },
+    ...{ site, boilsAt_C, settings, treatment },
     waterTests: waterTests.finding,
     chlorine: chlorine.finding,
   });

@@ -1,5 +1,5 @@
 import { createStore, get, set } from 'idb-keyval';
-import type { Overview, OverviewHead, SiteEntry } from '../sections/sites/overview.ts';
+import type { ListNumbers, Overview, OverviewHead, SiteEntry } from '../sections/sites/overview.ts';
 
 /** Where answers are kept in this browser. */
 export const answersStore = () => createStore('eavewell-answers', 'answers');
@@ -13,9 +13,10 @@ export async function keepOverview(
   form: string,
   head: OverviewHead,
   sites: readonly SiteEntry[],
+  numbers: ListNumbers,
 ): Promise<void> {
   const places = new Map(sites.map(({ key }, place) => [key, place]));
-  const data: Overview = { head, sites, places };
+  const data: Overview = { head, sites, places, numbers };
   await set(name, { form, at: Date.now(), data }, answersStore()).catch(() => undefined);
 }
 

@@ -1,5 +1,5 @@
-import { Link, useMatchRoute } from '@tanstack/react-router';
-import type { ReactNode } from 'react';
+import { Link, useMatches } from '@tanstack/react-router';
+import { memo, type ReactNode } from 'react';
 import { useLanguage } from '../language/LanguageProvider.tsx';
 import { Emblem } from '../look/Emblem.tsx';
 import { LevelSign } from '../look/LevelSign.tsx';
@@ -7,14 +7,19 @@ import { KeptWhere } from '../offline/KeptWhere.tsx';
 import { UndoSteps } from './UndoSteps.tsx';
 
 /** What stands over every page: where one is, and what is saved where. The line under it is the water's surface. */
-export function Head({ programmeId, children }: { readonly programmeId?: string; readonly children?: ReactNode }) {
+export const Head = memo(function Head({
+  programmeId,
+  children,
+}: {
+  readonly programmeId?: string;
+  readonly children?: ReactNode;
+}) {
   const { say } = useLanguage();
-  // The drawing of one site is of the section Water.
-  const matches = useMatchRoute();
-  const isAtSite = matches({ to: '/p/$programmeId/sites/$siteId' }) !== false;
+  // It is asked so that the head is not drawn anew for each change of the address. The drawing of one site is of the section Water.
+  const at = useMatches({ select: (matches) => matches.at(-1)?.fullPath });
+  const isAtSite = at === '/p/$programmeId/sites/$siteId';
   const isAtSafety =
-    matches({ to: '/p/$programmeId/sites/$siteId/safety' }) !== false ||
-    matches({ to: '/p/$programmeId/sites/$siteId/water-safety' }) !== false;
+    at === '/p/$programmeId/sites/$siteId/safety' || at === '/p/$programmeId/sites/$siteId/water-safety';
   return (
     <header className="head">
       <Link to="/programmes" className="maker">
@@ -68,4 +73,4 @@ export function Head({ programmeId, children }: { readonly programmeId?: string;
       </div>
     </header>
   );
-}
+});

@@ -9,7 +9,7 @@ import { ProgrammeMenu } from './ProgrammeMenu.tsx';
 
 /** The pages of one programme, under its name, which does not wait for them. */
 export function ProgrammeSheet() {
-  const { programmeId } = useParams({ from: '/p/$programmeId' });
+  const programmeId = useParams({ from: '/p/$programmeId', select: (params) => params.programmeId });
   const { data: programme } = useSuspenseQuery(queries.programme(programmeId));
   useEffect(() => keep('programme', programmeId), [programmeId]);
   return (

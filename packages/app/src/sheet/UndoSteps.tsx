@@ -30,7 +30,7 @@ export function UndoSteps({ programmeId }: { readonly programmeId: string }) {
   const [isNameAsked, setNameAsked] = useState(false);
   const steps = { undo: useStep(programmeId, 'undo'), redo: useStep(programmeId, 'redo') };
   const navigate = useNavigate();
-  const { siteId } = useParams({ strict: false });
+  const siteId = useParams({ strict: false, select: (params) => params.siteId });
   const isBusy = steps.undo.isPending || steps.redo.isPending;
   const undoPress = useRef<HTMLButtonElement>(null);
   const [isAsking, setAsking] = useState(false);

@@ -44,6 +44,7 @@ export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap
  * A judge of the other stations of one site, whatever is changed there: without working, without looking for parts, and once for all
  * changes that leave a station the same facts.
  */
+// long: a judge for each station beside, one after another, with what each hangs on
 export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   const { settings, today = null } = programme;
   const storm = gauge?.storm ?? null;
@@ -60,14 +61,21 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
       demandHighest_L_per_day: askedByPeople_L_per_day(site, byBody(site, demand_L_per_day)),
       gravityHead_m: gravityHead_m(headOf(site)),
     };
-    return worstOf(treatmentFindings({ site, ...beside, settings }).finding);
+    return treatmentFindings({ site, ...beside, settings }).finding ?? [];
   });
-  // Of all that is changed, a second source alone has a say in what people drink.
-  const safety = keptBy((site: SiteFacts) => safetyOf(site, settings).finding?.verdict ?? ('notJudged' as const));
+  const treated = (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+    treatment(treatedKey(site, demand_L_per_day), site, demand_L_per_day);
+  const treatedKey = ({ tanks, pipes }: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+    `${textOf([tanks, pipes], withoutUnlooked)}${JSON.stringify([...demand_L_per_day])}`;
+  // Of all that is changed, a second source and what the units pass alone have a say in what people drink.
+  const safety = keptBy(
+    (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+      safetyOf(site, settings, treated(site, demand_L_per_day)).finding?.verdict ?? ('notJudged' as const),
+  );
   const headOf = (site: SiteFacts) =>
     head(textOf([site.tanks, site.pipes], withoutUnlooked), site, new Map<string, number>());
   return (site, demandHighest_L_per_day) => {
-    const { roofs, gutters, downpipes, tanks, pipes } = site;
+    const { roofs, gutters, downpipes, tanks } = site;
     const drainageTried = () =>
       drainage(textOf([roofs, gutters, downpipes, tanks], withoutUnlooked), site, demandHighest_L_per_day);
     const headTried = () => headOf(site);
@@ -95,11 +103,11 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
           return verdictWithDoubts('stand', found, site, settings);
         },
         get treatmentUnit() {
-          const key = `${textOf([tanks, pipes], withoutUnlooked)}${demandKey()}`;
-          return verdictWithDoubts('treatment', treatment(key, site, demandHighest_L_per_day), site, settings);
+          return verdictWithDoubts('treatment', worstOf(treated(site, demandHighest_L_per_day)), site, settings);
         },
         get cup() {
-          const found = safety(JSON.stringify(site.secondSource), site, demandHighest_L_per_day);
+          const key = `${JSON.stringify(site.secondSource)}${treatedKey(site, demandHighest_L_per_day)}`;
+          const found = safety(key, site, demandHighest_L_per_day);
           return cupOf(site, settings, verdictWithDoubts('safety', found, site, settings));
         },
         get tap() {

@@ -1,4 +1,5 @@
 import type { AppMessageKey } from '@eavewell/words/app';
+import { memo } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { FarSite, Frame, MapSite } from './frame.ts';
 import type { Outline } from './outline.ts';
@@ -18,7 +19,7 @@ interface WordsAsked {
 }
 
 /** What stands under the map: what its lines mean, whose outlines they are, and which sites it does not show. */
-export function MapWords(asked: WordsAsked) {
+export const MapWords = memo(function MapWords(asked: WordsAsked) {
   const { frame, ways, places, underCount, onSelect } = asked;
   const { say } = useLanguage();
   const line = linesOf(ways, places, frame).map((key) => say(key));
@@ -32,7 +33,7 @@ export function MapWords(asked: WordsAsked) {
       <Beneath {...asked} />
     </div>
   );
-}
+});
 
 /** What is to be said of the lines that are there. */
 function linesOf(ways: WaysDrawn, places: readonly MapPlace[], { near }: Frame): readonly AppMessageKey[] {

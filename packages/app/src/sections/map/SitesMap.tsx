@@ -174,12 +174,18 @@ function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = 
   });
   const large = useMemo(() => new Set(listed ?? sites.slice(0, first).map(({ key }) => key)), [listed, sites]);
   const drawn = useMarks(frame.near, large, view, size);
-  const chosen = frame.near.find(({ key }) => key === selected) ?? null;
+  const chosen = useMemo(
+    () => (selected === null ? null : (frame.near.find(({ key }) => key === selected) ?? null)),
+    [frame, selected],
+  );
   const told = steps.told ?? pointed;
-  const named = [...new Set([steps.told, pointed, chosen].filter((site) => site !== null))];
   const most = isWhole ? manyNames : fewNames;
   // Letters are measured when the marks stand.
   const isLettered = useDeferredValue(drawn.marks.length > 0 || drawn.specks !== '', false);
-  const names = size && isLettered ? mapNames({ drawn, named, places, ways, most }, view, size) : [];
+  const names = useMemo(() => {
+    if (!size || !isLettered) return [];
+    const named = [...new Set([steps.told, pointed, chosen].filter((site) => site !== null))];
+    return mapNames({ drawn, named, places, ways, most }, view, size);
+  }, [size, isLettered, steps.told, pointed, chosen, drawn, places, ways, most, view]);
   return { element, sheet, size, ways, places, seen, steps, hand, drawn, names, selected: chosen, told };
 }

@@ -71,14 +71,18 @@ export function frameOf(sites: readonly MapSite[], laid: Laid = 'stereographic')
 /** The same, step by step, so that a page with ten thousand sites stays quick while they are laid. */
 export function* frameInSteps(sites: readonly MapSite[], laid: Laid = 'stereographic'): Generator<void, Frame | null> {
   const placed: Placed[] = [];
+  const positions: GeoPosition[] = [];
   const without: MapSite[] = [];
-  for (const site of sites) {
+  for (const [i, site] of sites.entries()) {
     const position = positionOf(site);
-    if (position) placed.push({ site, position, away_km: 0 });
-    else without.push(site);
+    if (position) {
+      positions.push(position);
+      placed.push({ site, position, away_km: 0 });
+    } else without.push(site);
+    if (i % step_sites === 0) yield;
   }
   yield;
-  const middle = middleOf(placed.map(({ position }) => position)) ?? placed[0]?.position ?? null;
+  const middle = middleOf(positions) ?? positions[0] ?? null;
   if (middle === null) return null;
   yield;
   for (const [i, one] of placed.entries()) {

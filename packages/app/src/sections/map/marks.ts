@@ -30,7 +30,7 @@ const [apart, specksApart] = [0.75, 2] as const;
 const most = 400;
 
 const isException = ({ verdict }: SitePoint) => verdict === 'short' || verdict === 'tight' || verdict === 'unknown';
-const dot = ({ x, y }: Mark) => `M${Math.round(x * 2) / 2} ${Math.round(y * 2) / 2}h0`;
+const dot = (x: number, y: number) => `M${Math.round(x * 2) / 2} ${Math.round(y * 2) / 2}h0`;
 
 /**
  * Which marks and specks does the picture show? The worst come first and take their place; a mark that would lie on one of them
@@ -57,49 +57,83 @@ export function* marksInSteps(
   view: View,
   size: Size,
 ): Generator<void, MarksDrawn> {
-  const exceptions: { readonly large: Mark[]; readonly small: Mark[] } = { large: [], small: [] };
-  const [spots, specks]: [Set<number>, string[]] = [new Set(), []];
-  for (let from = 0; from < sites.length; from += step_sites) {
-    for (const mark of seenOf(sites.slice(from, from + step_sites), listed, view, size))
-      if (isException(mark.site)) exceptions[mark.size === large ? 'large' : 'small'].push(mark);
-      else if (isNewSpot(spots, mark)) specks.push(dot(mark));
-    yield;
-  }
-  const first = [...exceptions.large, ...exceptions.small];
-  const marks: Mark[] = [];
-  const under: Record<keyof MarksDrawn['under'], string[]> = { short: [], tight: [], unknown: [] };
-  const taken = new Taken();
-  for (const [i, mark] of first.entries()) {
-    if (marks.length < most && taken.takes(mark)) marks.push(mark);
-    else under[mark.site.verdict as keyof typeof under].push(dot(mark));
-    if (i % step_sites === 0) yield;
-  }
-  return {
-    // Worst last, so that it lies on top.
-    marks: marks.reverse(),
-    specks: specks.join(''),
-    under: { short: under.short.join(''), tight: under.tight.join(''), unknown: under.unknown.join('') },
-    underCount: first.length - marks.length,
-  };
+  const picture = new Picture(view, size);
+  const drawing = new Drawing();
+  // Those the list shows come first; nothing is made of the others but what is drawn, as there may be ten thousand.
+  for (const isLarge of [true, false])
+    for (const [i, site] of sites.entries()) {
+      if (i % step_sites === 0) yield;
+      const isMark = isException(site);
+      if (isMark ? listed.has(site.key) !== isLarge : !isLarge) continue;
+      if (!picture.sees(site)) continue;
+      const { x, y } = picture;
+      if (isMark) drawing.mark({ site, x, y, size: isLarge ? large : small });
+      else drawing.speck(x, y);
+    }
+  return drawing.drawn();
 }
 
-/** What lies in the picture or close to it. Ten thousand sites pass here at each step nearer. */
-function seenOf(sites: readonly SitePoint[], listed: ReadonlySet<string>, view: View, { wide, high }: Size): Mark[] {
-  const seen: Mark[] = [];
-  const { pixels_per_km } = view;
-  const [left, top] = [wide / 2 - view.east_km * pixels_per_km, high / 2 - view.south_km * pixels_per_km];
-  for (const site of sites) {
-    const x = left + site.point[0] * pixels_per_km;
-    const y = top + site.point[1] * pixels_per_km;
-    // As much again on every side, so that marks come in while the map is dragged.
-    if (x < -wide / 2 || y < -high / 2 || x > 1.5 * wide || y > 1.5 * high) continue;
-    seen.push({ site, x, y, size: listed.has(site.key) ? large : small });
+/** Where sites lie in the picture [px]. */
+class Picture {
+  x = 0;
+  y = 0;
+  private readonly left: number;
+  private readonly top: number;
+
+  constructor(
+    private readonly view: View,
+    private readonly size: Size,
+  ) {
+    this.left = size.wide / 2 - view.east_km * view.pixels_per_km;
+    this.top = size.high / 2 - view.south_km * view.pixels_per_km;
   }
-  return seen;
+
+  /** Does a site lie in it, or close to it? Then `x` and `y` tell where. Ten thousand sites pass here at each step nearer. */
+  sees({ point }: SitePoint): boolean {
+    const { wide, high } = this.size;
+    this.x = this.left + point[0] * this.view.pixels_per_km;
+    this.y = this.top + point[1] * this.view.pixels_per_km;
+    // As much again on every side, so that marks come in while the map is dragged.
+    return this.x >= -wide / 2 && this.y >= -high / 2 && this.x <= 1.5 * wide && this.y <= 1.5 * high;
+  }
+}
+
+/** What comes into the picture, one after the other: those that come first take their place. */
+class Drawing {
+  private readonly taken = new Taken();
+  private readonly spots = new Set<number>();
+  private readonly marks: Mark[] = [];
+  private readonly specks: string[] = [];
+  private readonly under: Record<keyof MarksDrawn['under'], string[]> = { short: [], tight: [], unknown: [] };
+  private underCount = 0;
+
+  mark(mark: Mark): void {
+    if (this.marks.length < most && this.taken.takes(mark)) {
+      this.marks.push(mark);
+      return;
+    }
+    this.under[mark.site.verdict as keyof MarksDrawn['under']].push(dot(mark.x, mark.y));
+    this.underCount++;
+  }
+
+  speck(x: number, y: number): void {
+    if (isNewSpot(this.spots, x, y)) this.specks.push(dot(x, y));
+  }
+
+  drawn(): MarksDrawn {
+    const { short, tight, unknown } = this.under;
+    return {
+      // Worst last, so that it lies on top.
+      marks: this.marks.reverse(),
+      specks: this.specks.join(''),
+      under: { short: short.join(''), tight: tight.join(''), unknown: unknown.join('') },
+      underCount: this.underCount,
+    };
+  }
 }
 
 /** Specks nearer than two pixels are drawn once. */
-function isNewSpot(spots: Set<number>, { x, y }: Mark): boolean {
+function isNewSpot(spots: Set<number>, x: number, y: number): boolean {
   const spot = Math.floor(x / specksApart) * 100_000 + Math.floor(y / specksApart);
   if (spots.has(spot)) return false;
   spots.add(spot);

@@ -9,13 +9,14 @@ const slice_ms = 4;
  * @returns the result; null where it is not wanted any more
  */
 export async function inSlices<T>(steps: Iterator<unknown, T>, isWanted: () => boolean): Promise<T | null> {
-  while (isWanted()) {
+  for (;;) {
+    // What began it ends first, and the page has its turn.
+    await new Promise((resolve) => setTimeout(resolve));
+    if (!isWanted()) return null;
     const until = performance.now() + slice_ms;
     do {
       const { done, value } = steps.next();
       if (done) return value;
     } while (performance.now() < until);
-    await new Promise((resolve) => setTimeout(resolve));
   }
-  return null;
 }

@@ -1,4 +1,4 @@
-import { startTransition, useEffect, useMemo, useState } from 'react';
+import { startTransition, useEffect, useMemo, useRef, useState } from 'react';
 import type { SitePoint } from './frame.ts';
 import { type MarksDrawn, marksInSteps, marksOf } from './marks.ts';
 import { inSlices } from './slices.ts';
@@ -12,11 +12,17 @@ const nothingDrawn: MarksDrawn = {
 };
 
 /** What marks were made from, and what they are. */
-type Made = readonly [sites: readonly SitePoint[], large: ReadonlySet<string>, view: View, size: Size, MarksDrawn];
+interface Made {
+  readonly sites: readonly SitePoint[];
+  readonly large: ReadonlySet<string>;
+  readonly view: View;
+  readonly size: Size;
+  readonly drawn: MarksDrawn;
+}
 
 /**
- * The marks of the picture. The first are made in slices, as a browser takes long for what it never did before; those that follow
- * a hand are made at once.
+ * The marks of the picture. Those that follow a hand are made at once. The first, and those that are another size as the list shows
+ * other sites, are made in slices; those of before stay until then.
  *
  * @param sites - with their points, those that need her most first
  * @param large - those the list shows
@@ -28,20 +34,25 @@ export function useMarks(
   view: View,
   size: Size | null,
 ): MarksDrawn {
-  const [first, setFirst] = useState<Made | null>(null);
+  const [sliced, setSliced] = useState<Made | null>(null);
+  const shown = useRef<Made | null>(null);
+  const made = useMemo(() => {
+    const isOfPicture = (one: Made | null) => one?.sites === sites && one.view === view && one.size === size;
+    if (isOfPicture(sliced) && sliced?.large === large) return sliced;
+    if (size === null || sliced === null) return null;
+    if (isOfPicture(shown.current)) return shown.current;
+    return { sites, large, view, size, drawn: marksOf(sites, large, view, size) };
+  }, [sites, large, view, size, sliced]);
   useEffect(() => {
-    if (size === null || first !== null) return undefined;
+    shown.current = made;
+    if (size === null || made?.large === large) return undefined;
     let isWanted = true;
     void inSlices(marksInSteps(sites, large, view, size), () => isWanted).then((drawn) => {
-      if (drawn !== null && isWanted) startTransition(() => setFirst([sites, large, view, size, drawn]));
+      if (drawn !== null && isWanted) startTransition(() => setSliced({ sites, large, view, size, drawn }));
     });
     return () => {
       isWanted = false;
     };
-  }, [sites, large, view, size, first]);
-  return useMemo(() => {
-    if (size === null || first === null) return nothingDrawn;
-    const isFirst = [sites, large, view, size].every((one, i) => one === first[i]);
-    return isFirst ? first[4] : marksOf(sites, large, view, size);
-  }, [sites, large, view, size, first]);
+  }, [sites, large, view, size, made]);
+  return made?.drawn ?? nothingDrawn;
 }

@@ -19,7 +19,7 @@ export const Beside = memo(function Beside({
 });
 
 /** Where there is no room beside the list: what would mend them all is opened where it is wanted, and the map is a page of its own. */
-export function BeforeList({
+export const BeforeList = memo(function BeforeList({
   programmeId,
   remedies,
 }: {
@@ -40,4 +40,4 @@ export function BeforeList({
       </Link>
     </div>
   );
-}
+});

@@ -1,27 +1,33 @@
-import { type ReactNode, useMemo, useState } from 'react';
+import { memo, useMemo, useState } from 'react';
+import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { togetherOf } from './chosenSites.ts';
 import { csvOfSites, saveAs } from './csvOfSites.ts';
 import type { SiteEntry } from './overview.ts';
+import type { SiteCollection } from './siteCollection.ts';
 
 /** What the chosen sites come to, and what can be done with them. */
-export function ChosenBar({
+export const ChosenBar = memo(function ChosenBar({
+  programmeId,
   sites,
-  hidden_count,
+  collection,
   onPrint,
   onClear,
-  children,
 }: {
+  readonly programmeId: string;
   readonly sites: readonly SiteEntry[];
-  /** How many of them the list does not show. */
-  readonly hidden_count: number;
+  /** What the list shows. */
+  readonly collection: SiteCollection;
   onPrint(): void;
   onClear(): void;
-  /** What changes them all. */
-  readonly children?: ReactNode;
 }) {
   const { say } = useLanguage();
   const [told, setTold] = useState('');
+  const siteIds = useMemo(() => sites.map(({ key }) => key), [sites]);
+  const hidden_count = useMemo(
+    () => siteIds.reduce((count, key) => count + Number(collection.rowOfKey(key) < 0), 0),
+    [siteIds, collection],
+  );
   const copy = () =>
     navigator.clipboard.writeText(sites.map(({ siteId }) => siteId).join('\n')).then(
       () => setTold(say('sites.chosen_copied', { count: sites.length })),
@@ -41,7 +47,7 @@ export function ChosenBar({
         <button type="button" className="button" onClick={() => void copy()}>
           {say('sites.chosen_copy')}
         </button>
-        {children}
+        <SetForManyPress programmeId={programmeId} siteIds={siteIds} />
         <button type="button" className="button plain" onClick={onClear}>
           {say('sites.chosen_clear')}
         </button>
@@ -51,7 +57,7 @@ export function ChosenBar({
       </p>
     </section>
   );
-}
+});
 
 /** How many, how many people, and what mending them costs. */
 function ChosenWords({ sites, hidden_count }: { readonly sites: readonly SiteEntry[]; readonly hidden_count: number }) {

@@ -1,25 +1,29 @@
-import { Link } from '@tanstack/react-router';
+import { memo } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { type Asked, askedOf, writtenStandings } from './asked.ts';
-import type { Standing } from './overview.ts';
+import { AskedLink } from './AskedLink.tsx';
+import { type Asked, writtenStandings } from './asked.ts';
 
 /** Under the list: the sites that hold, and what can be done with the list. */
-export function Foot({
+export const Foot = memo(function Foot({
+  programmeId,
   asked,
-  shown,
+  areHoldsShown,
   holds,
 }: {
+  readonly programmeId: string;
   readonly asked: Asked;
-  readonly shown: readonly Standing[];
+  readonly areHoldsShown: boolean;
   readonly holds: number;
 }) {
   const { say } = useLanguage();
-  if (holds === 0 || shown.includes('holds')) return null;
+  if (holds === 0 || areHoldsShown) return null;
+  const { verdict: _, ...rest } = asked;
+  const verdict = writtenStandings(['holds']);
   return (
     <p className="foot">
-      <Link from="/p/$programmeId/sites" to="." search={askedOf({ ...asked, verdict: writtenStandings(['holds']) })}>
+      <AskedLink programmeId={programmeId} asked={verdict === undefined ? rest : { ...rest, verdict }} isFromTop>
         {say('sites.that_hold', { count: holds })}
-      </Link>
+      </AskedLink>
     </p>
   );
-}
+});

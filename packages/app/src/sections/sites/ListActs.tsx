@@ -1,7 +1,8 @@
+import { memo } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 
 /** How many sites are shown, and what can be done with the list. */
-export function ListActs({
+export const ListActs = memo(function ListActs({
   count,
   isChoosing,
   onChoose,
@@ -31,4 +32,4 @@ export function ListActs({
       </button>
     </p>
   );
-}
+});

@@ -27,7 +27,7 @@ const [usual_px, beyond_rows] = [78, 3] as const;
 /** What stays free over and under a row that has the focus [px]: the head that stays on the screen must not cover it. */
 const [over_px, under_px] = [140, 20] as const;
 /** So many new rows are made at once, and the others when the browser has drawn those: a slow computer is never held up. Ours, measured. */
-const most_new = 4;
+const most_new = 3;
 /** The page has come to rest when it has not moved for so long [ms]. Ours. */
 const rest_ms = 200;
 
@@ -46,11 +46,13 @@ interface Given {
   readonly isDone: boolean;
   readonly wanted: Wanted | null;
   onShown(keys: readonly string[]): void;
+  open(key: string): void;
 }
 
 /** The rows on the screen, of as many as there are. Moving the page draws rows anew and nothing else. */
-export function Rows({ programmeId, collection, state, list, isChoosing, isDone, wanted, onShown }: Given) {
-  const { focusedKey, isFocused } = state.selectionManager;
+export function Rows({ programmeId, collection, state, list, isChoosing, isDone, wanted, onShown, open }: Given) {
+  const manager = state.selectionManager;
+  const { focusedKey, isFocused, isEmpty } = manager;
   const focusedRow = collection.rowOfKey(focusedKey);
   const { rows, isPlaced } = useRowsDrawn(list, collection, focusedRow);
   useEffect(() => {
@@ -71,13 +73,22 @@ export function Rows({ programmeId, collection, state, list, isChoosing, isDone,
   useShown(collection, rows.range, onShown);
   const { measureElement: measure } = rows;
   const given: RowGiven = useMemo(
-    () => ({ programmeId, collection, state, isDone, isChoosing, measure }),
-    [programmeId, collection, state, isDone, isChoosing, measure],
+    () => ({ programmeId, collection, state, isDone, isChoosing, measure, open }),
+    [programmeId, collection, state, isDone, isChoosing, measure, open],
   );
+  const at = (row: number) => (row !== focusedRow ? 'elsewhere' : isFocused ? 'focused' : 'here');
   return (
     <div role="presentation" style={{ blockSize: rows.getTotalSize() }}>
-      {drawn.map(({ index, start, key }) => (
-        <SiteRow key={String(key)} row={index} top={start - rows.options.scrollMargin} given={given} />
+      {drawn.map(({ index, start, key }, i) => (
+        <SiteRow
+          key={String(key)}
+          row={index}
+          gap={start - (drawn[i - 1]?.end ?? rows.options.scrollMargin)}
+          at={at(index)}
+          isChosen={manager.isSelected(key as string)}
+          isNoneChosen={isEmpty}
+          given={given}
+        />
       ))}
     </div>
   );
@@ -88,23 +99,45 @@ const none: readonly VirtualItem[] = [];
 /** Of the rows that are to be drawn: those that are there already, and a few new ones; then a few more, until all are there. */
 function useFewAtOnce(items: readonly VirtualItem[], first: number): readonly VirtualItem[] {
   const there = useRef<ReadonlySet<VirtualItem['key']> | null>(null);
+  // New rows since the browser drew last: the list may be rendered several times before it does so again.
+  const made_count = useRef(0);
+  const frame = useRef<number | null>(null);
+  const isLacking = useRef(false);
   const [, goOn] = useReducer((count: number) => count + 1, 0);
-  const few = fewOf(items, there.current, first);
+  const few = fewOf(items, there.current, first, most_new - made_count.current);
   useEffect(() => {
+    const before = there.current;
     there.current = new Set(few.map(({ key }) => key));
-    if (few.length === items.length) return undefined;
+    if (before !== null) made_count.current += few.reduce((sum, { key }) => sum + Number(!before.has(key)), 0);
+    isLacking.current = few.length < items.length;
+    if (!isLacking.current && made_count.current === 0) return;
     // What is asked for in a frame is made after it is drawn.
-    const frame = requestAnimationFrame(() => startTransition(goOn));
-    return () => cancelAnimationFrame(frame);
+    frame.current ??= requestAnimationFrame(() => {
+      frame.current = null;
+      made_count.current = 0;
+      if (isLacking.current) startTransition(goOn);
+    });
   });
+  useEffect(
+    () => () => {
+      if (frame.current !== null) cancelAnimationFrame(frame.current);
+      frame.current = null;
+    },
+    [],
+  );
   return few;
 }
 
 /** The rows that are there, the one that has the focus, and new ones as far as there is room for them. */
-function fewOf(items: readonly VirtualItem[], there: ReadonlySet<VirtualItem['key']> | null, first: number) {
+function fewOf(
+  items: readonly VirtualItem[],
+  there: ReadonlySet<VirtualItem['key']> | null,
+  first: number,
+  most_count: number,
+) {
   // The sheet round them comes before them all.
   if (there === null) return [];
-  let room = most_new;
+  let room = most_count;
   return items.filter(({ key, index }) => there.has(key) || index === first || room-- > 0);
 }
 

@@ -1,7 +1,7 @@
 import { useNavigate } from '@tanstack/react-router';
-import { memo, useId, useMemo, useRef } from 'react';
+import { memo, useCallback, useId, useMemo, useRef } from 'react';
 import { useGridList } from 'react-aria/useGridList';
-import { useListState } from 'react-stately/useListState';
+import { type ListState, useListState } from 'react-stately/useListState';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { SiteEntry } from './overview.ts';
 import { Rows, type Wanted } from './Rows.tsx';
@@ -28,19 +28,27 @@ export const SiteList = memo(function SiteList(given: SiteListGiven) {
   const navigate = useNavigate();
   const ref = useRef<HTMLDivElement>(null);
   const help = useId();
-  const state = useListState<SiteEntry>({
-    collection,
-    selectionMode: 'multiple',
-    selectionBehavior: 'toggle',
-    selectedKeys: chosen as ReadonlySet<Key> as Set<Key>,
-    onSelectionChange: (keys: 'all' | Set<Key>) =>
-      onChosen(new Set(keys === 'all' ? (collection.getKeys() as Iterable<string>) : (keys as Iterable<string>))),
-  });
-  const open = (key: Key) => {
-    const site = collection.getItem(key)?.value;
-    if (site)
-      void navigate({ to: '/p/$programmeId/sites/$siteId', params: { programmeId, siteId: site.siteId || site.key } });
-  };
+  const state = useSteady(
+    useListState<SiteEntry>({
+      collection,
+      selectionMode: 'multiple',
+      selectionBehavior: 'toggle',
+      selectedKeys: chosen as ReadonlySet<Key> as Set<Key>,
+      onSelectionChange: (keys: 'all' | Set<Key>) =>
+        onChosen(new Set(keys === 'all' ? (collection.getKeys() as Iterable<string>) : (keys as Iterable<string>))),
+    }),
+  );
+  const open = useCallback(
+    (key: Key) => {
+      const site = collection.getItem(key)?.value;
+      if (site)
+        void navigate({
+          to: '/p/$programmeId/sites/$siteId',
+          params: { programmeId, siteId: site.siteId || site.key },
+        });
+    },
+    [collection, navigate, programmeId],
+  );
   const keys = useMemo(() => new RowKeys(collection), [collection]);
   const { gridProps } = useGridList(
     {
@@ -60,8 +68,38 @@ export const SiteList = memo(function SiteList(given: SiteListGiven) {
         {say('sites.choose_keys')}
       </p>
       <div {...gridProps} ref={ref} className={given.isChoosing ? 'site-list choosing' : 'site-list'}>
-        <Rows {...given} state={state} list={ref} />
+        <Rows {...given} state={state} list={ref} open={open} />
       </div>
     </>
   );
 });
+
+type State = ListState<SiteEntry>;
+type Manager = State['selectionManager'];
+
+/**
+ * The state of a list that stays the same thing while what it tells changes, so that a row need not be drawn anew for a change that
+ * is not its own.
+ */
+function useSteady(state: State): State {
+  const latest = useRef(state);
+  latest.current = state;
+  return useMemo(() => {
+    const selectionManager = new Proxy({} as Manager, {
+      get: (_, name) => {
+        const manager = latest.current.selectionManager;
+        const value: unknown = Reflect.get(manager, name, manager);
+        return typeof value === 'function' ? value.bind(manager) : value;
+      },
+    });
+    return {
+      selectionManager,
+      get collection() {
+        return latest.current.collection;
+      },
+      get disabledKeys() {
+        return latest.current.disabledKeys;
+      },
+    };
+  }, []);
+}

@@ -16,7 +16,7 @@ import './sites.css';
 /** Every site of a programme, those that need her first. */
 export function Sites() {
   const { code } = useLanguage();
-  const { programmeId } = useParams({ from: '/p/$programmeId/sites' });
+  const programmeId = useParams({ from: '/p/$programmeId/sites', select: (params) => params.programmeId });
   const { data: state } = useSuspenseQuery(queries.programme(programmeId));
   const isRunning = state.done_fraction < 1 && !state.isFailed && !state.isCalledOff;
   const { data: overview } = useSuspenseQuery(overviewQuery(programmeId, code, isRunning));

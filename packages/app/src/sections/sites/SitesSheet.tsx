@@ -1,19 +1,20 @@
 import { useNavigate, useSearch } from '@tanstack/react-router';
-import { startTransition, useCallback, useDeferredValue, useMemo, useRef, useState } from 'react';
-import { SetForManyPress } from '../../forms/SetForManyPress.tsx';
+import { startTransition, useCallback, useDeferredValue, useEffect, useMemo, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsDrawn } from '../../look/useIsDrawn.ts';
 import { useIsNarrow } from '../../look/useIsNarrow.ts';
 import { useIsPrinting } from '../../look/useIsPrinting.ts';
+import { inSlices, type MapSite } from '../map/index.ts';
 import { BeforeList, Beside } from './Beside.tsx';
 import { ChosenBar } from './ChosenBar.tsx';
 import { chosenSites, shownStandings } from './chosenSites.ts';
 import { Foot } from './Foot.tsx';
 import { ListActs } from './ListActs.tsx';
-import { type Overview, type SiteEntry, standingOf } from './overview.ts';
+import { numbersOf } from './listNumbers.ts';
+import { type ListNumbers, type Overview, type SiteEntry, standingOf } from './overview.ts';
 import { PrintList } from './PrintList.tsx';
 import type { Wanted } from './Rows.tsx';
-import { leadWords, lineWords, peopleWords } from './rowWords.ts';
+import { rowTexts } from './rowWords.ts';
 import { SiteList } from './SiteList.tsx';
 import { SiteCollection } from './siteCollection.ts';
 import { TallyCounts } from './Tally.tsx';
@@ -30,37 +31,26 @@ interface Given {
 }
 
 /** The rows that are shown, in their order. */
-function useShownRows({ programmeId, overview, isDone }: Given) {
+function useShownRows({ programmeId, overview, isDone }: Given, numbers: ListNumbers) {
   const language = useLanguage();
   const asked = useSearch({ from: '/p/$programmeId/sites' });
   // What is asked shows at once in what was pressed; the list follows when it is ready, and nothing waits for it.
   const later = useDeferredValue(asked);
   const found = useFound(programmeId, overview, later.text);
-  const compare = useMemo(() => new Intl.Collator(language.code, { numeric: true }).compare, [language.code]);
   const label = useCallback(
-    (site: SiteEntry) =>
-      [
-        site.name || site.key,
-        peopleWords(site, language),
-        ...(site.standGate === 'closed' ? [language.say('sites.gate_closed_full')] : []),
-        `${leadWords(site, language)} ${lineWords(site, isDone, language)}`.trim(),
-      ].join(', '),
+    (site: SiteEntry) => {
+      const { people, lead, line } = rowTexts(site, isDone, language);
+      const gate = site.standGate === 'closed' ? [language.say('sites.gate_closed_full')] : [];
+      return [site.name || site.key, people, ...gate, `${lead} ${line}`.trim()].join(', ');
+    },
     [language, isDone],
   );
   const labels = useMemo(() => ({ label, kept: new WeakMap<SiteEntry, string>() }), [label]);
   const collection = useMemo(
-    () => new SiteCollection(overview, chosenSites(overview, later, found, compare), labels.label, labels.kept),
-    [overview, later, found, compare, labels],
+    () => new SiteCollection(overview, chosenSites(numbers, later, found), labels.label, labels.kept),
+    [overview, numbers, later, found, labels],
   );
   return { asked, shown: shownStandings(asked, found !== null), collection: useDeferredValue(collection) };
-}
-
-/** Areas there are, with how many sites lie in each, by name. */
-function areasOf(sites: readonly SiteEntry[], code: string) {
-  const counts = new Map<string, number>();
-  for (const { area } of sites) if (area !== null) counts.set(area, (counts.get(area) ?? 0) + 1);
-  const { compare } = new Intl.Collator(code, { numeric: true });
-  return [...counts].sort((a, b) => compare(a[0], b[0]));
 }
 
 /** The sites that are chosen: in the order of the whole list. What they come to together follows when it is ready. */
@@ -78,15 +68,7 @@ function useChosen(overview: Overview) {
 function useMap(overview: Overview, collection: SiteCollection) {
   const navigate = useNavigate({ from: '/p/$programmeId/sites' });
   const [wanted, setWanted] = useState<Wanted | null>(null);
-  const mapped = useMemo(
-    () =>
-      overview.sites.map((site) => ({
-        ...{ key: site.key, latitude_deg: site.latitude_deg, longitude_deg: site.longitude_deg },
-        name: site.name || site.siteId || site.key,
-        verdict: site.verdict ?? ('notJudged' as const),
-      })),
-    [overview],
-  );
+  const mapped = useMapped(overview);
   const latest = useRef(collection);
   latest.current = collection;
   const select = useCallback(
@@ -102,12 +84,41 @@ function useMap(overview: Overview, collection: SiteCollection) {
   return { mapped, wanted, select };
 }
 
+/** The sites as the map takes them, made in slices; null before they are there. Those of before stay while newer are made. */
+function useMapped({ sites }: Overview): readonly MapSite[] | null {
+  const [mapped, setMapped] = useState<readonly MapSite[] | null>(null);
+  useEffect(() => {
+    let isWanted = true;
+    void inSlices(mappedInSteps(sites), () => isWanted).then((made) => {
+      if (isWanted) startTransition(() => setMapped(made));
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [sites]);
+  return mapped;
+}
+
+/** Sites that are made before others may have their turn. Ours. */
+const step_sites = 500;
+
+function* mappedInSteps(sites: readonly SiteEntry[]): Generator<void, readonly MapSite[]> {
+  const mapped: MapSite[] = [];
+  for (const { key, siteId, name, latitude_deg, longitude_deg, verdict } of sites) {
+    mapped.push({ key, latitude_deg, longitude_deg, name: name || siteId || key, verdict: verdict ?? 'notJudged' });
+    if (mapped.length % step_sites === 0) yield;
+  }
+  return mapped;
+}
+
 /** The list of sites with what filters it, the map beside it, and what would mend them all. */
 // long: the sheet as it is read, part after part
 export function SitesSheet(given: Given) {
   const { programmeId, name, overview, isDone } = given;
   const { say, code } = useLanguage();
-  const { asked, shown, collection } = useShownRows(given);
+  const compare = useMemo(() => new Intl.Collator(code, { numeric: true }).compare, [code]);
+  const numbers = useMemo(() => numbersOf(overview, compare), [overview, compare]);
+  const { asked, shown, collection } = useShownRows(given, numbers);
   const { chosen, setChosen, sites: chosenOnes } = useChosen(overview);
   const [isChoosing, setChoosing] = useState(false);
   const [isChosenPrinted, setChosenPrinted] = useState(false);
@@ -116,21 +127,28 @@ export function SitesSheet(given: Given) {
   const tellShown = useCallback((keys: readonly string[]) => startTransition(() => setOnScreen(keys)), []);
   const isPrinting = useIsPrinting();
   const isNarrow = useIsNarrow();
-  const isDrawn = useIsDrawn('list of sites');
-  const areas = useMemo(() => areasOf(overview.sites, code), [overview, code]);
-  const closed_count = useMemo(
-    () => overview.sites.reduce((count, { standGate }) => count + Number(standGate === 'closed'), 0),
-    [overview],
-  );
+  const isUnderDrawn = useIsDrawn('tools of sites');
+  const isDrawn = useIsDrawn(isUnderDrawn ? 'list of sites' : null);
   const { head } = overview;
   const isTicking = isChoosing || chosen.size > 0;
-  const print = (isOfChosen: boolean) => {
+  const turnChoosing = useCallback(() => {
+    if (isTicking) setChosen(new Set());
+    setChoosing(!isTicking);
+  }, [isTicking, setChosen]);
+  const chooseAll = useCallback(
+    () => setChosen(new Set(collection.getKeys() as Iterable<string>)),
+    [collection, setChosen],
+  );
+  const print = useCallback((isOfChosen: boolean) => {
     setChosenPrinted(isOfChosen);
     setTimeout(() => {
       window.print();
       setChosenPrinted(false);
     });
-  };
+  }, []);
+  const printList = useCallback(() => print(false), [print]);
+  const printChosen = useCallback(() => print(true), [print]);
+  const clearChosen = useCallback(() => setChosen(new Set()), [setChosen]);
   const printed = isPrinting
     ? isChosenPrinted
       ? chosenOnes
@@ -138,57 +156,68 @@ export function SitesSheet(given: Given) {
     : [];
   return (
     <>
-      <TallyCounts tally={head.tally} asked={asked} shown={shown} isDone={isDone} closed_count={closed_count} />
+      <TallyCounts
+        programmeId={programmeId}
+        tally={head.tally}
+        asked={asked}
+        isDone={isDone}
+        closed_count={numbers.closed_count}
+      />
       <div className="sites-sheet on-screen">
         <div className="sites-left">
           {isNarrow ? <BeforeList programmeId={programmeId} remedies={head.remedies} /> : null}
           <div className="tools-row on-screen">
-            <Tools asked={asked} areas={areas} isFull={Object.keys(asked).length === 0} />
+            <Tools programmeId={programmeId} asked={asked} areas={numbers.areas} />
             <ListActs
               count={collection.size}
               isChoosing={isTicking}
-              onChoose={() => {
-                if (isTicking) setChosen(new Set());
-                setChoosing(!isTicking);
-              }}
-              onChooseAll={() => setChosen(new Set(collection.getKeys() as Iterable<string>))}
-              onPrint={() => print(false)}
+              onChoose={turnChoosing}
+              onChooseAll={chooseAll}
+              onPrint={printList}
             />
           </div>
           {chosenOnes.length === 0 ? null : (
             <ChosenBar
-              sites={chosenOnes}
-              hidden_count={chosenOnes.filter(({ key }) => collection.rowOfKey(key) < 0).length}
-              onPrint={() => print(true)}
-              onClear={() => setChosen(new Set())}
-            >
-              <SetForManyPress programmeId={programmeId} siteIds={chosenOnes.map(({ key }) => key)} />
-            </ChosenBar>
-          )}
-          <div className="list-head">
-            <OrderWords asked={asked} />
-            <ThreadHead />
-            <p className="small mend-head">{say('sites.mend_head')}</p>
-          </div>
-          {collection.size === 0 ? (
-            <p className="none-fit" role="status">
-              {say(asked.text === undefined ? 'sites.none_need' : 'sites.none_fit')}
-            </p>
-          ) : (
-            <SiteList
               programmeId={programmeId}
+              sites={chosenOnes}
               collection={collection}
-              chosen={chosen}
-              onChosen={setChosen}
-              isChoosing={isTicking}
-              isDone={isDone}
-              wanted={wanted}
-              onShown={tellShown}
+              onPrint={printChosen}
+              onClear={clearChosen}
             />
           )}
-          <Foot asked={asked} shown={shown} holds={head.tally.holds.sites} />
+          {isUnderDrawn ? (
+            <>
+              <div className="list-head">
+                <OrderWords programmeId={programmeId} asked={asked} />
+                <ThreadHead />
+                <p className="small mend-head">{say('sites.mend_head')}</p>
+              </div>
+              {collection.size === 0 ? (
+                <p className="none-fit" role="status">
+                  {say(asked.text === undefined ? 'sites.none_need' : 'sites.none_fit')}
+                </p>
+              ) : (
+                <SiteList
+                  programmeId={programmeId}
+                  collection={collection}
+                  chosen={chosen}
+                  onChosen={setChosen}
+                  isChoosing={isTicking}
+                  isDone={isDone}
+                  wanted={wanted}
+                  onShown={tellShown}
+                />
+              )}
+              <Foot
+                programmeId={programmeId}
+                asked={asked}
+                areHoldsShown={shown.includes('holds')}
+                holds={head.tally.holds.sites}
+              />
+            </>
+          ) : null}
         </div>
-        {isNarrow ? null : isDrawn ? (
+        {isNarrow ? null : isDrawn && mapped !== null ? (
           <Beside
             programmeId={programmeId}
             sites={mapped}

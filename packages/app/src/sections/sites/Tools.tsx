@@ -1,76 +1,114 @@
-import { Link, useNavigate } from '@tanstack/react-router';
-import { useEffect, useId, useRef, useState } from 'react';
+import { useNavigate } from '@tanstack/react-router';
+import { memo, useCallback, useEffect, useId, useRef, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
-import { type Asked, askedOf, orders } from './asked.ts';
-import { type Station, stationsInOrder } from './overview.ts';
+import { useIsDrawn } from '../../look/useIsDrawn.ts';
+import { AskedLink } from './AskedLink.tsx';
+import { type Asked, askedOf, type Order, orders } from './asked.ts';
+import { stationsInOrder } from './overview.ts';
 
 const from = '/p/$programmeId/sites';
 /** The address follows what is typed after this long [ms], so that each letter is no step of its own. Ours. */
 const settle_ms = 250;
 
+/** Asks for more, or for less. */
+type Put = (more: Readonly<Record<string, string>>) => void;
+/** Areas there are, with how many sites lie in each. */
+type Areas = readonly (readonly [area: string, sites: number])[];
+
+const nothing: Asked = {};
+
 /** Finds a village, and shows sites of one area or with trouble at one station alone. */
-export function Tools({
+export const Tools = memo(function Tools({
+  programmeId,
   asked,
   areas,
-  isFull,
 }: {
+  readonly programmeId: string;
   readonly asked: Asked;
-  /** Areas there are, with how many sites lie in each. */
-  readonly areas: readonly (readonly [area: string, sites: number])[];
-  readonly isFull: boolean;
+  readonly areas: Areas;
 }) {
   const { say } = useLanguage();
   const navigate = useNavigate({ from });
-  const put = (more: Readonly<Record<string, string>>) =>
-    void navigate({ to: '.', search: (before) => askedOf({ ...before, ...more }), resetScroll: false });
+  const put = useCallback<Put>(
+    (more) => void navigate({ to: '.', search: (before) => askedOf({ ...before, ...more }), resetScroll: false }),
+    [navigate],
+  );
   return (
     <search className="tools on-screen">
-      <FindBox asked={asked} />
-      {areas.length === 0 ? null : (
-        <label>
-          {say('sites.filter_area')}
-          <select value={asked.area ?? ''} onChange={(event) => put({ area: event.target.value })}>
-            <option value="">{say('sites.any_area')}</option>
-            {areas.map(([area, sites]) => (
-              <option key={area} value={area}>{`${area} (${sites})`}</option>
-            ))}
-          </select>
-        </label>
-      )}
-      <label>
-        {say('sites.filter_station')}
-        <select value={asked.station ?? ''} onChange={(event) => put({ station: event.target.value as Station })}>
-          <option value="">{say('sites.any_station')}</option>
-          {stationsInOrder.map((station) => (
-            <option key={station} value={station}>
-              {say(`sites.station_${station}`)}
-            </option>
-          ))}
-        </select>
-      </label>
-      {isFull ? null : (
-        <Link from={from} to="." search={{}} className="all" resetScroll={false}>
+      <FindBox text={asked.text} />
+      {areas.length === 0 ? null : <AreaChoice area={asked.area} areas={areas} put={put} />}
+      <StationChoice station={asked.station} put={put} />
+      {Object.keys(asked).length === 0 ? null : (
+        <AskedLink programmeId={programmeId} asked={nothing} className="all">
           {say('sites.show_all')}
-        </Link>
+        </AskedLink>
       )}
     </search>
   );
-}
+});
+
+const AreaChoice = memo(function AreaChoice({
+  area,
+  areas,
+  put,
+}: {
+  readonly area: Asked['area'];
+  readonly areas: Areas;
+  readonly put: Put;
+}) {
+  const { say } = useLanguage();
+  // There may be a hundred, and none is seen before it is opened.
+  const isDrawn = useIsDrawn('areas of sites');
+  return (
+    <label>
+      {say('sites.filter_area')}
+      <select value={area ?? ''} onChange={(event) => put({ area: event.target.value })}>
+        <option value="">{say('sites.any_area')}</option>
+        {(isDrawn ? areas : areas.filter(([name]) => name === area)).map(([name, sites]) => (
+          <option key={name} value={name}>{`${name} (${sites})`}</option>
+        ))}
+      </select>
+    </label>
+  );
+});
+
+const StationChoice = memo(function StationChoice({
+  station,
+  put,
+}: {
+  readonly station: Asked['station'];
+  readonly put: Put;
+}) {
+  const { say } = useLanguage();
+  return (
+    <label>
+      {say('sites.filter_station')}
+      <select value={station ?? ''} onChange={(event) => put({ station: event.target.value })}>
+        <option value="">{say('sites.any_station')}</option>
+        {stationsInOrder.map((one) => (
+          <option key={one} value={one}>
+            {say(`sites.station_${one}`)}
+          </option>
+        ))}
+      </select>
+    </label>
+  );
+});
 
 /** The box that finds a village by name, number or area. */
-function FindBox({ asked }: { readonly asked: Asked }) {
+const FindBox = memo(function FindBox({ text }: { readonly text: Asked['text'] }) {
   const { say } = useLanguage();
   const navigate = useNavigate({ from });
   const help = useId();
-  const [typed, setTyped] = useState(asked.text ?? '');
-  const sent = useRef(asked.text ?? '');
+  const [typed, setTyped] = useState(text ?? '');
+  const sent = useRef(text ?? '');
   // An address that changed by other means, such as back, fills the box.
   useEffect(() => {
-    const text = asked.text ?? '';
-    if (text === sent.current) return;
-    sent.current = text;
-    setTyped(text);
-  }, [asked.text]);
+    const now = text ?? '';
+    if (now === sent.current) return;
+    sent.current = now;
+    setTyped(now);
+  }, [text]);
   useEffect(() => {
     if (typed.trim() === sent.current) return undefined;
     const timer = setTimeout(() => {
@@ -78,12 +116,12 @@ function FindBox({ asked }: { readonly asked: Asked }) {
       void navigate({
         to: '.',
         search: (before) => askedOf({ ...before, text: typed.trim() }),
-        replace: (asked.text ?? '') !== '',
+        replace: (text ?? '') !== '',
         resetScroll: false,
       });
     }, settle_ms);
     return () => clearTimeout(timer);
-  }, [typed, navigate, asked.text]);
+  }, [typed, navigate, text]);
   return (
     <label className="find">
       {say('sites.find')}
@@ -100,10 +138,16 @@ function FindBox({ asked }: { readonly asked: Asked }) {
       </span>
     </label>
   );
-}
+});
 
 /** In which order the list stands, and the other orders. */
-export function OrderWords({ asked }: { readonly asked: Asked }) {
+export const OrderWords = memo(function OrderWords({
+  programmeId,
+  asked,
+}: {
+  readonly programmeId: string;
+  readonly asked: Asked;
+}) {
   const { say } = useLanguage();
   const now = asked.order ?? 'worst';
   const isFound = now === 'worst' && asked.text !== undefined;
@@ -115,12 +159,16 @@ export function OrderWords({ asked }: { readonly asked: Asked }) {
           .filter((order) => order !== now)
           .map((order) => (
             <li key={order}>
-              <Link from={from} to="." search={askedOf({ ...asked, order })} resetScroll={false}>
+              <AskedLink programmeId={programmeId} asked={inOrder(asked, order)}>
                 {say(`sites.by_${order}`)}
-              </Link>
+              </AskedLink>
             </li>
           ))}
       </ul>
     </div>
   );
+});
+
+function inOrder({ order: _, ...rest }: Asked, order: Order): Asked {
+  return order === 'worst' ? rest : { ...rest, order };
 }

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { askedOf, withGate, withStanding } from './asked.ts';
-import { chosenSites, ranksOf, togetherOf } from './chosenSites.ts';
+import { chosenSites, togetherOf } from './chosenSites.ts';
 import { csvOfSites } from './csvOfSites.ts';
+import { listNumbersOf } from './listNumbers.ts';
 import type { SiteEntry } from './overview.ts';
 
 type Stations = NonNullable<SiteEntry['stations']>;
@@ -21,7 +22,7 @@ const site = (
 ): SiteEntry => {
   const { name = siteId, area = null, people = 10, cost, currency = 'USD', standGate = null } = more;
   const storage = verdict ?? notJudged;
-  const others = { roof: notJudged, gutter: notJudged, settling: notJudged, stand: notJudged };
+  const others = { roof: notJudged, gutter: notJudged, settling: notJudged, stand: notJudged, cup: notJudged };
   const stations: Stations = { ...others, storage, treatmentUnit: notJudged, tap: notJudged, ...more.stations };
   const known = cost === undefined || cost === null ? null : currency;
   const remedy: SiteEntry['remedy'] =
@@ -59,8 +60,9 @@ const sites = [
   site('S6', 'holds', { name: 'Éveline', area: 'East' }),
 ];
 const { compare } = new Intl.Collator('en', { numeric: true });
-const ids = (search: Record<string, unknown>, found: Uint32Array | null = null) =>
-  [...chosenSites({ sites }, askedOf(search), found, compare)].map((at) => sites[at]!.siteId);
+const shown = (of: readonly SiteEntry[], search: Record<string, unknown>, found: Uint32Array | null = null) =>
+  [...chosenSites(listNumbersOf(of, compare), askedOf(search), found)].map((at) => of[at]!.siteId);
+const ids = (search: Record<string, unknown>, found: Uint32Array | null = null) => shown(sites, search, found);
 
 describe('the sites that are shown', () => {
   it('are those that need her, worst first, unless another verdict is asked for', () => {
@@ -75,8 +77,7 @@ describe('the sites that are shown', () => {
       site('B', 'tight', { stations: { storage: 'holds', stand: 'tight', settling: 'holds' } }),
       site('C', 'unknown', { stations: { storage: 'short', settling: 'unknown', tap: 'holds' } }),
     ];
-    const of = (station: string) =>
-      [...chosenSites({ sites: list }, askedOf({ station }), null, compare)].map((at) => list[at]!.siteId);
+    const of = (station: string) => shown(list, { station });
     expect(['gutter', 'settling', 'stand', 'tap'].map(of)).toEqual([['A'], ['C'], ['B'], []]);
     expect(of('cellar')).toEqual(['A', 'B', 'C']);
   });
@@ -87,8 +88,7 @@ describe('the sites that are shown', () => {
       site('B', 'holds', { standGate: 'closed' }),
       site('C', 'tight', { standGate: 'open' }),
     ];
-    const of = (search: Record<string, unknown>) =>
-      [...chosenSites({ sites: list }, askedOf(search), null, compare)].map((at) => list[at]!.siteId);
+    const of = (search: Record<string, unknown>) => shown(list, search);
     expect(of({ gate: 'closed' })).toEqual(['B']);
     expect(of({ gate: 'open' })).toEqual(['C']);
     expect(of({ gate: 'ajar' })).toEqual(['A', 'C']);
@@ -113,28 +113,39 @@ describe('the sites that are shown', () => {
   });
 });
 
-it('by name stand as they do where the thread told the places of all names; sites of one name keep their order', () => {
+it('of one name keep their order, and stand last without one; of one cost likewise', () => {
   const more = [
     ...sites,
-    site('S7', 'short', { name: 'Tarn' }),
-    site('S8', 'tight', { name: '' }),
-    ...sites.slice(1, 3),
+    site('S7', 'short', { name: 'Tarn', cost: 20 }),
+    site('S8', 'tight', { name: '', cost: 3, currency: 'AUD' }),
   ];
-  const nameRanks = ranksOf(
-    more.map(({ name }) => name),
-    compare,
-  );
-  for (const search of [
-    { order: 'name' },
-    { order: 'name', verdict: 'tight.holds' },
-    { order: 'name', area: 'Nowhere' },
-  ]) {
-    const asked = askedOf(search);
-    const told = chosenSites({ sites: more, nameRanks }, asked, null, compare);
-    expect([...told]).toEqual([...chosenSites({ sites: more }, asked, null, compare)]);
-  }
-  const order = chosenSites({ sites: more, nameRanks }, askedOf({ order: 'name' }), null, compare);
-  expect([...order].map((at) => more[at]!.siteId).slice(-3)).toEqual(['S1', 'S7', 'S8']);
+  expect(shown(more, { order: 'name' }).slice(-3)).toEqual(['S1', 'S7', 'S8']);
+  expect(shown(more, { order: 'name', verdict: 'tight.holds' })).toEqual(['S4', 'S6', 'S8']);
+  expect(shown(more, { order: 'name', area: 'Nowhere' })).toEqual([]);
+  // Sums in two currencies are not compared: each stands among its own.
+  expect(shown(more, { order: 'cheapest' }).slice(0, 4)).toEqual(['S8', 'S4', 'S7', 'S1']);
+});
+
+it('tell their areas by name, with how many sites lie in each, and how many gates are closed', () => {
+  const more = [
+    ...sites,
+    site('S9', 'holds', { area: 'East 10', standGate: 'closed' }),
+    site('S10', 'holds', { area: 'East 9' }),
+  ];
+  const { areas, closed_count } = listNumbersOf(more, compare);
+  expect([areas, closed_count]).toEqual([
+    [
+      ['East', 2],
+      ['East 9', 1],
+      ['East 10', 1],
+      ['West', 2],
+    ],
+    1,
+  ]);
+});
+
+it('are none of a list that is shorter than the one a text was looked for in', () => {
+  expect(ids({ text: 'x' }, Uint32Array.from([17, 0]))).toEqual(['S1']);
 });
 
 describe('an address', () => {

@@ -1,4 +1,4 @@
-import type { OverviewHead, SiteEntry } from './overview.ts';
+import type { ListNumbers, OverviewHead, SiteEntry } from './overview.ts';
 
 /** Sites that are passed on at a time: few enough that taking them over is not felt [site]. Ours, measured. */
 export const piece_sites = 100;
@@ -20,7 +20,7 @@ export type ToWorker =
 export type FromWorker =
   | { readonly kind: 'head'; readonly ask: number; readonly head: OverviewHead; readonly count: number }
   | { readonly kind: 'piece'; readonly ask: number; readonly sites: readonly SiteEntry[] }
-  | { readonly kind: 'end'; readonly ask: number; readonly nameRanks: Uint32Array }
+  | { readonly kind: 'end'; readonly ask: number; readonly numbers: ListNumbers }
   | { readonly kind: 'unreachable'; readonly ask: number }
   | { readonly kind: 'refused'; readonly ask: number; readonly status: number; readonly body: unknown }
   | { readonly kind: 'found'; readonly ask: number; readonly places: Uint32Array | null };

@@ -49,7 +49,7 @@ export function loadOverview(programmeId: string, language: string, keepAs: stri
       if (told.kind === 'piece') for (const site of told.sites) places.set(site.key, sites.push(site) - 1);
       if (told.kind === 'head' || told.kind === 'piece') return;
       waiting.delete(told.ask);
-      if (told.kind === 'end' && head !== null) return resolve({ head, sites, places, nameRanks: told.nameRanks });
+      if (told.kind === 'end' && head !== null) return resolve({ head, sites, places, numbers: told.numbers });
       if (told.kind !== 'refused') return reject(new NotDone('unreachable'));
       const reason = told.status === 403 ? 'refused' : 'problems';
       reject(new NotDone(reason, told.body as ProblemBody | null));

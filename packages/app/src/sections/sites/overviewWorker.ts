@@ -1,7 +1,7 @@
 /// <reference lib="webworker" />
 import { keepOverview, keptSites } from '../../offline/keepOverview.ts';
-import { ranksOf } from './chosenSites.ts';
 import { SiteFinder } from './findSites.ts';
+import { listNumbersOf } from './listNumbers.ts';
 import type { OverviewBody } from './overview.ts';
 import { type FromWorker, piece_sites, type ToWorker } from './overviewMessages.ts';
 
@@ -27,14 +27,9 @@ async function load({ programmeId, ask, language, keepAs, form }: Extract<ToWork
   for (let at = 0; at < sites.length; at += piece_sites)
     tell({ kind: 'piece', ask, sites: sites.slice(at, at + piece_sites) });
   const { compare } = new Intl.Collator(language, { numeric: true });
-  tell({
-    ...{ kind: 'end', ask },
-    nameRanks: ranksOf(
-      sites.map(({ name }) => name),
-      compare,
-    ),
-  });
-  await keepOverview(keepAs, form, head, sites);
+  const numbers = listNumbersOf(sites, compare);
+  tell({ kind: 'end', ask, numbers });
+  await keepOverview(keepAs, form, head, sites, numbers);
 }
 
 /** What finds in a list; where it was read before this thread began, of what is kept of it. */

@@ -135,3 +135,31 @@ export function stationsWords({ stations }: SiteEntry, { say }: Words): string {
     .map(told)
     .join(', ');
 }
+
+/** What a row says of its site. */
+export interface RowTexts {
+  readonly people: string;
+  readonly lead: string;
+  readonly line: string;
+}
+
+const kept = new WeakMap<Words, WeakMap<SiteEntry, RowTexts>>();
+const keptBefore = new WeakMap<Words, WeakMap<SiteEntry, RowTexts>>();
+
+/**
+ * What a row says of its site, in words. Its name for those who do not see it holds the same, so they are made once.
+ *
+ * @param isDone - are all verdicts there?
+ */
+export function rowTexts(site: SiteEntry, isDone: boolean, words: Words): RowTexts {
+  const all = isDone ? kept : keptBefore;
+  const known = all.get(words) ?? new WeakMap<SiteEntry, RowTexts>();
+  all.set(words, known);
+  const texts = known.get(site) ?? {
+    people: peopleWords(site, words),
+    lead: leadWords(site, words),
+    line: lineWords(site, isDone, words),
+  };
+  known.set(site, texts);
+  return texts;
+}

@@ -8,6 +8,8 @@ export const safetyProblems = {
   'safety.no_barrier': 'warning',
   'safety.no_evidence': 'warning',
   'safety.evidence_without_source': 'warning',
+  'safety.test_supports_less': 'warning',
+  'safety.test_limits': 'note',
   'safety.over_most': 'note',
   'safety.viruses_by_pore': 'note',
   'safety.skipping_unknown': 'warning',

@@ -20,7 +20,8 @@ export interface StatedBarrier {
  * @source who-gdwq-4, Table 7.8 (from memory)
  * @definition ours: docs/decisions/0222-credited-log-reduction.md
  */
-export function creditedReductions({ kind, stated, most }: StatedBarrier): Reductions {
+export function creditedReductions(barrier: StatedBarrier): Reductions {
+  const { kind, stated, most } = barrier;
   return byClass((field) => {
     const stated_log10 = stated[field];
     if (stated.evidence === null || stated.evidence === 'none') return 0;

@@ -14,7 +14,7 @@ import {
 import { mostCredited } from './constants.ts';
 import { creditedReductions, rowReductions } from './creditedReductions.ts';
 import { meanReduction_log10, parallelReduction_log10 } from './meanReduction.ts';
-import { byClass } from './reductions.ts';
+import { byClass, fieldOf } from './reductions.ts';
 
 /** A barrier that some or all of the people's water passes. */
 export interface RowBarrier {
@@ -34,6 +34,8 @@ export interface SafetyBarriers {
   readonly isShown: boolean;
   /** Why no verdict of them is better than tight; null where nothing is. */
   readonly cappedBy: EngineProblemCode | null;
+  /** Did a test with air show that a unit takes out less than is stated? */
+  readonly isTestedLess: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -41,16 +43,24 @@ export interface SafetyBarriers {
 interface Credit {
   readonly finding: BarrierFinding;
   readonly stated: StatedReductions;
+  /** What its test with air supports, where that is less than what is stated of a class; else null. */
+  readonly supported_log10: number | null;
+  /** Less than is stated of the largest germs, which such a test is for: there is a hole. */
+  readonly isTestedLess: boolean;
 }
 
-/** The barriers of a site, with what each is credited. Units stand side by side and share the water equally, so that together they are the mean of what they let through. */
+/**
+ * The barriers of a site, with what each is credited. Units stand side by side and share the water equally, so that together they are the mean of what
+ * they let through. A unit has no more than its last test with air supports: what flows through a hole is not filtered of anything.
+ */
 export function safetyBarriers(
   site: SiteFacts,
   chlorine: ChlorineFinding | null,
   settings: DesignSettings,
+  supported_log10: ReadonlyMap<string, number>,
 ): SafetyBarriers {
   const units = site.treatment.units.filter(({ removedOn }) => removedOn === null);
-  const ofUnits = units.map((unit) => creditOfUnit(unit, settings));
+  const ofUnits = units.map((unit) => creditOfUnit(unit, settings, supported_log10.get(unit.serial) ?? null));
   const others = site.safety.barriers.map(
     ({ barrierId, kind, reductions }): Credit => ({
       finding: {
@@ -58,6 +68,8 @@ export function safetyBarriers(
         credited: creditedReductions({ kind, stated: reductions, most: null }),
       },
       stated: reductions,
+      supported_log10: null,
+      isTestedLess: false,
     }),
   );
   const ofChlorine = chlorine === null ? [] : [chlorineBarrier(chlorine)];
@@ -71,6 +83,7 @@ export function safetyBarriers(
     })),
   ];
   const all = [...ofUnits, ...others];
+  const isTestedLess = ofUnits.some((one) => one.isTestedLess);
   const findings = [...ofUnits.map(({ finding }) => finding), ...ofChlorine, ...others.map(({ finding }) => finding)];
   const withoutUnits = rowReductions(row.slice(together === null ? 0 : 1).map(({ credited }) => credited));
   const leaking = leakingTogether(ofUnits.map(({ finding }) => finding));
@@ -79,14 +92,27 @@ export function safetyBarriers(
     credited: rowReductions(row.map(({ credited }) => credited)),
     leaking: leaking === null ? null : rowReductions([leaking, withoutUnits]),
     isShown: findings.length === 0 || findings.some(({ evidence }) => evidence !== 'none'),
-    cappedBy: all.some(isUnsigned) ? 'safety.evidence_without_source' : null,
+    cappedBy: isTestedLess
+      ? 'safety.test_supports_less'
+      : all.some(isUnsigned)
+        ? 'safety.evidence_without_source'
+        : null,
+    isTestedLess,
     problems: barrierProblems(site.siteId, all, findings),
   };
 }
 
-function creditOfUnit({ serial, figures }: TreatmentUnitFacts, { leak_fraction }: DesignSettings): Credit {
+function creditOfUnit(
+  { serial, figures }: TreatmentUnitFacts,
+  { leak_fraction }: DesignSettings,
+  supported_log10: number | null,
+): Credit {
   const { reductions: stated, cartridges_count } = figures ?? unmeasuredUnit;
-  const credited = creditedReductions({ kind: 'membrane', stated, most: null });
+  const untested = creditedReductions({ kind: 'membrane', stated, most: null });
+  const most = supported_log10 === null ? null : byClass(() => supported_log10);
+  const credited = creditedReductions({ kind: 'membrane', stated, most });
+  const isLess = Object.values(fieldOf).some((field) => untested[field] > credited[field]);
+  const largest = untested.protozoa_log10 > 0 ? untested.protozoa_log10 : untested.bacteria_log10;
   const tight = { flow_L_per_min: 1, leak_fraction: 0 };
   const count = Math.max(1, cartridges_count ?? 1);
   const leaking = byClass((field) => {
@@ -100,6 +126,8 @@ function creditOfUnit({ serial, figures }: TreatmentUnitFacts, { leak_fraction }
   return {
     finding: { kind: 'membrane', barrierId: serial, evidence: stated.evidence ?? 'none', credited, leaking },
     stated,
+    supported_log10: isLess ? supported_log10 : null,
+    isTestedLess: largest > (supported_log10 ?? Infinity),
   };
 }
 
@@ -141,7 +169,8 @@ function barrierProblems(
     facts: Readonly<Record<string, number>> = {},
   ) => {
     if (of.length === 0) return [];
-    const file = of.some(({ kind }) => kind === 'membrane') ? 'parts.csv' : 'barriers.csv';
+    const ofUnit = 'supports_log10' in facts ? 'pressureTests.csv' : 'parts.csv';
+    const file = of.some(({ kind }) => kind === 'membrane') ? ofUnit : 'barriers.csv';
     return [engineProblem(code, { file, siteId }, { barriers: of.map(nameOf), ...facts })];
   };
   const where = (wanted: (one: Credit) => boolean) => stated.filter(wanted).map(({ finding }) => finding);
@@ -153,6 +182,13 @@ function barrierProblems(
       where(({ stated: { evidence } }) => (evidence ?? 'none') === 'none'),
     ),
     ...told('safety.evidence_without_source', where(isUnsigned)),
+    ...stated.flatMap(({ finding, supported_log10, isTestedLess }) =>
+      supported_log10 === null
+        ? []
+        : told(isTestedLess ? 'safety.test_supports_less' : 'safety.test_limits', [finding], {
+            supports_log10: supported_log10,
+          }),
+    ),
     ...told(
       'safety.over_most',
       where(({ finding, stated: of }) => finding.evidence !== 'none' && greatestOf(of) > most),

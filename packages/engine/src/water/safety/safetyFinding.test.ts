@@ -6,6 +6,7 @@ import {
   defaultSettings,
   noSafety,
   noTreatment,
+  type PressureTestFinding,
   type RawWater,
   type SiteFacts,
   type SiteSafetyFacts,
@@ -64,7 +65,7 @@ function judged({ safety, units = [unit('U1')], site, set, given }: Change = {})
     ...site,
   } as unknown as SiteFacts;
   return safetyFinding({
-    ...{ site: facts, waterTests: tests(clean, 1), chlorine: null, boilsAt_C: null },
+    ...{ site: facts, waterTests: tests(clean, 1), chlorine: null, boilsAt_C: null, treatment: [] },
     settings: { ...defaultSettings, ...said, ...set },
     ...given,
   });
@@ -214,6 +215,31 @@ describe('barriers', () => {
     const none = { credited: { bacteria_log10: 0, viruses_log10: 0, protozoa_log10: 0 } } as ChlorineFinding;
     expect(found({ given: { chlorine: none } }).barriers[1]!.evidence).toBe('none');
     expect(found({ units: [] }).leaking).toBeNull();
+  });
+
+  it('have no more than the last test with air of the unit supports, of any class', () => {
+    const test = (supports_log10: number | null) => ({
+      given: { treatment: [{ serial: 'U1', pressureTest: { supports_log10 } as PressureTestFinding }] },
+    });
+    expect(found(test(2.1)).credited).toEqual({ bacteria_log10: 2.1, viruses_log10: 2.1, protozoa_log10: 2.1 });
+    expect(verdicts(test(2.1))).toEqual(['short', null, 'no']);
+    expect(
+      judged(test(2.1)).problems.map(({ code, facts }) => [code, facts['reason'] ?? facts['supports_log10']]),
+    ).toEqual([
+      ['safety.do_not_drink', 'test'],
+      ['safety.test_supports_less', 2.1],
+    ]);
+    expect(judged(test(2.1)).problems[1]!.place.file).toBe('pressureTests.csv');
+    expect(found(test(-1)).credited.bacteria_log10).toBe(0);
+    const set = { healthTarget_DALY_per_person_per_year: 1e-2 };
+    expect(verdicts({ ...test(2.1), set })).toEqual(['tight', 'safety.test_supports_less', 'notShown']);
+    const smaller = { ...test(4), units: [unit('U1', { reductions: { ...tested, protozoa_log10: 3.5 } })], set };
+    expect(found(smaller).credited).toEqual({ bacteria_log10: 4, viruses_log10: 4, protozoa_log10: 3.5 });
+    expect([verdicts(smaller), codes(smaller)]).toEqual([['holds', null, 'yes'], ['safety.test_limits']]);
+    for (const supports of [null, 6.5]) {
+      expect(verdicts(test(supports))).toEqual(['holds', null, 'yes']);
+      expect(codes(test(supports))).toEqual([]);
+    }
   });
 
   it('that half of the people use are those of half of the people', () => {

@@ -9,6 +9,7 @@ import {
   type Reductions,
   type SafetyFinding,
   type SiteFacts,
+  type TreatmentFinding,
   type Verdict,
   verdictOf,
   type WaterTestsFinding,
@@ -32,6 +33,8 @@ export interface SafetyGiven {
   readonly site: SiteFacts;
   /** Null where there is neither sample nor walk. */
   readonly waterTests: WaterTestsFinding | null;
+  /** Of the units in use, whose tests with air tell what they can be credited with; empty where none is judged. */
+  readonly treatment: readonly Pick<TreatmentFinding, 'serial' | 'pressureTest'>[];
   /** Null where water is not chlorinated. */
   readonly chlorine: ChlorineFinding | null;
   /** At which water boils there; null where the height is not known. */
@@ -44,7 +47,7 @@ export interface SafetyGiven {
  * accredited laboratories decide.
  *
  * @param given - the site's facts, what samples and chlorine say, the height at which water boils [C], and the settings
- * @returns barriers, risks and what may be said of drinking it; null where safety is not judged
+ * @returns barriers [log10], risks [DALY/person/year] and what may be said of drinking it; null where safety is not judged
  * @problem safety.raw_unknown - nobody says how many of a germ are in the water of roofs
  * @problem safety.source_raw_unknown - the same of the second source in use
  * @problem safety.raw_without_source - a figure of raw water with nobody who says so
@@ -53,6 +56,8 @@ export interface SafetyGiven {
  * @problem safety.no_barrier - nothing is known to lessen germs
  * @problem safety.no_evidence - log reductions that nothing shows
  * @problem safety.evidence_without_source - evidence nobody is named for
+ * @problem safety.test_supports_less - the last test with air of a unit supports less than is stated
+ * @problem safety.test_limits - it sees no more of the smaller germs than so much
  * @problem safety.over_most - more stated than any barrier is credited with
  * @problem safety.viruses_by_pore - viruses stated for a membrane without a challenge test
  * @problem safety.skipping_unknown - nobody says how many drink untreated water
@@ -68,7 +73,7 @@ export interface SafetyGiven {
 export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const { site, settings } = given;
   if (!isJudged(given)) return { finding: null, problems: [], working: [] };
-  const barriers = safetyBarriers(site, given.chlorine, settings);
+  const barriers = safetyBarriers(site, given.chlorine, settings, supportedByTests(given));
   const drinkers = drinkersOf(site, barriers.row, settings);
   const risks = safetyRisks(site, barriers, drinkers, settings);
   const habits = habitsUnknown(given, barriers);
@@ -76,7 +81,7 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const cappedBy = barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
   const verdict = verdictOfCup(barriers, risks, samples.hasGerms, cappedBy, settings);
   const mayDrink = mayDrinkIt(verdict, barriers, samples);
-  const reason = samples.hasGerms ? 'sample' : 'raw';
+  const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
     mayDrink === 'no'
       ? [engineProblem('safety.do_not_drink', { file: 'waterTests.csv', siteId: site.siteId }, { reason })]
@@ -137,6 +142,16 @@ function hasReductions(reductions: Partial<Record<keyof Reductions, number | nul
   return bacteria_log10 !== null || viruses_log10 !== null || protozoa_log10 !== null;
 }
 
+/** What the last test with air of each unit supports, where it tells. */
+function supportedByTests({ treatment }: SafetyGiven): ReadonlyMap<string, number> {
+  return new Map(
+    treatment.flatMap(({ serial, pressureTest }) => {
+      const supports_log10 = pressureTest?.supports_log10 ?? null;
+      return serial === null || supports_log10 === null ? [] : [[serial, Math.max(0, supports_log10)] as const];
+    }),
+  );
+}
+
 /** What nobody said of how people drink. It says nothing where nothing is treated. */
 function habitsUnknown({ site, settings }: SafetyGiven, { credited }: SafetyBarriers) {
   const isTreated = Object.values(credited).some((reduction) => reduction > 0);
@@ -192,8 +207,13 @@ function verdictOfCup(
   return verdictOf(isMet, isMetAtWorst(of, settings) && cappedBy === null);
 }
 
-/** `yes` wants a clean sample as well as the sums; `no` is said where germs were found, or where nothing is done to water that wants it. */
-function mayDrinkIt(verdict: Verdict, { findings }: SafetyBarriers, { hasGerms, isClean }: Samples): MayDrink {
-  if (hasGerms || (verdict === 'short' && findings.length === 0)) return 'no';
-  return isClean && (verdict === 'holds' || verdict === 'tight') ? 'yes' : 'notShown';
+/**
+ * `yes` wants a clean sample as well as the sums; `no` is said where germs were found, or where nothing is done to water that wants it, or a test
+ * showed that what is done does less than is stated.
+ */
+function mayDrinkIt(verdict: Verdict, barriers: SafetyBarriers, { hasGerms, isClean }: Samples): MayDrink {
+  const isKnownNotToWork = barriers.findings.length === 0 || barriers.isTestedLess;
+  if (hasGerms || (verdict === 'short' && isKnownNotToWork)) return 'no';
+  const isMet = verdict === 'holds' || verdict === 'tight';
+  return isClean && isMet && !barriers.isTestedLess ? 'yes' : 'notShown';
 }

@@ -22,7 +22,7 @@ export const app = {
   "unreachable": "Eavewell on this computer does not answer. Start it again, then press Try again."
 } as const;
 export const cautions = {
-  "drinking": "Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.",
+  "drinking": "Water from a roof is not safe to drink until it is treated and tested. What is said here of its safety is a planning aid: the health authority and accredited laboratories decide.",
   "fragileRoof": "This roof may break under a foot: nobody steps on it. Work from below or from boards and a scaffold that carry the load; old fibre cement may hold asbestos: do not cut, drill or scrape it.",
   "height": "Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.",
   "ladder": "Ladder: one out for every four up, foot on firm ground and held, a metre beyond the edge, three points of contact.",
@@ -1876,6 +1876,7 @@ export const stations = {
 } as const;
 export const tableNames = {
   "barriers": "Other barriers",
+  "barriersOfAll": "Other barriers, all sites",
   "barriers_count": "{count, plural, one {# barrier} other {# barriers}}",
   "barriers_one": "barrier",
   "cartridges": "Cartridges",
@@ -1937,6 +1938,7 @@ export const tableNames = {
   "rain_count": "{count, plural, one {# month of rain} other {# months of rain}}",
   "rain_one": "month of rain",
   "rawWater": "Germs in raw water",
+  "rawWaterOfAll": "Germs in raw water, all sites",
   "rawWater_count": "{count, plural, one {# count of germs in raw water} other {# counts of germs in raw water}}",
   "rawWater_one": "count of germs in raw water",
   "roofs": "Roofs",

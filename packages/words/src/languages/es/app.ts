@@ -23,7 +23,7 @@ export const app = {
   "unreachable": "Eavewell no responde en esta computadora. Inícielo de nuevo y luego pulse Intentar de nuevo."
 } as const;
 export const cautions = {
-  "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza: pregunte a la autoridad de salud. Este programa juzga cuánta hay, no si es segura.",
+  "drinking": "El agua de un techo no es segura para beber hasta que se trata y se analiza. Lo que aquí se dice de su seguridad ayuda a planificar: deciden la autoridad de salud y los laboratorios acreditados.",
   "fragileRoof": "Este techo puede romperse bajo el pie: nadie lo pisa. Trabaje desde abajo o sobre tablas y un andamio que lleven la carga; el fibrocemento viejo puede tener amianto: no lo corte, taladre ni raspe.",
   "height": "Medir y poner canaletas es trabajo en altura: una escalera firme, una segunda persona, nunca con viento o lluvia.",
   "ladder": "Escalera: uno afuera por cada cuatro de alto, pie en suelo firme y sostenida, un metro más allá del borde, tres puntos de apoyo.",
@@ -1440,7 +1440,7 @@ export const safety = {
   "call_laboratory": "Laboratorio",
   "call_programme": "Programa",
   "calls": "A quién llamar",
-  "caution": "Es una ayuda para planificar. La autoridad sanitaria y los laboratorios acreditados deciden si el agua se puede beber.",
+  "caution": "Es una ayuda para planificar. La autoridad de salud y los laboratorios acreditados deciden si el agua se puede beber.",
   "caution_name": "Quién decide y qué hacer cuando una prueba sale mal",
   "chlorine": "Cloro",
   "chlorine_caution": "El cloro quema la piel y los ojos y su gas puede matar: guantes y gafas, al aire libre, el cloro al agua y nunca al revés, nunca con ácidos ni limpiadores, bajo llave y lejos de los niños.",
@@ -1472,7 +1472,7 @@ export const safety = {
   "end_litres": "pasaron los litros previstos",
   "end_share": "{end} {share}",
   "evidence_challengeTest": "ensayo de desafío de este producto",
-  "evidence_credited": "reconocida por una autoridad sanitaria",
+  "evidence_credited": "reconocida por una autoridad de salud",
   "evidence_none": "ninguna: no cuenta",
   "found": "Lo que se encontró",
   "found_uncounted": "hallada, sin contar",
@@ -1573,7 +1573,7 @@ export const safety = {
   "step_again": "Probar otra vez antes de beberla sin más.",
   "step_mend": "Buscar la falla y repararla.",
   "step_stop": "Parar: cerrar los grifos.",
-  "step_tell": "Avisar a la gente y a la autoridad sanitaria.",
+  "step_tell": "Avisar a la gente y a la autoridad de salud.",
   "step_treat": "Hervir o clorar lo que se bebe.",
   "steps": "{count, plural, one {{steps} paso} other {{steps} pasos}}",
   "stock_recipe": "{kind, select, liquid {Solución: {amount} mL del producto hasta completar un litro con agua limpia.} other {Solución: {amount} g del producto en un litro de agua limpia.}}",
@@ -1877,6 +1877,7 @@ export const stations = {
 } as const;
 export const tableNames = {
   "barriers": "Otras barreras",
+  "barriersOfAll": "Otras barreras, todos los sitios",
   "barriers_count": "{count, plural, one {# barrera} other {# barreras}}",
   "barriers_one": "barrera",
   "cartridges": "Cartuchos",
@@ -1938,6 +1939,7 @@ export const tableNames = {
   "rain_count": "{count, plural, one {# mes de lluvia} other {# meses de lluvia}}",
   "rain_one": "mes de lluvia",
   "rawWater": "Gérmenes del agua cruda",
+  "rawWaterOfAll": "Gérmenes del agua cruda, todos los sitios",
   "rawWater_count": "{count, plural, one {# dato de gérmenes del agua cruda} other {# datos de gérmenes del agua cruda}}",
   "rawWater_one": "dato de gérmenes del agua cruda",
   "roofs": "Techos",
