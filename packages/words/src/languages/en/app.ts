@@ -1461,7 +1461,7 @@ export const safety = {
   "drink_notShown": "Not shown to be fit",
   "drink_yes": "Fit by plan and samples",
   "due_about": "{months, plural, =0 {now} one {in about # month} other {in about # months}}",
-  "due_between": "{from, plural, =0 {from now} other {in {from}}} to {to, plural, one {# month} other {# months}}",
+  "due_between": "{from, plural, =0 {from now} one {in #} other {in #}} to {to, plural, one {# month} other {# months}}",
   "due_sample": "{count, plural, one {# without a sample since hand-over} other {# without a sample since hand-over}}",
   "due_set": "{count, plural, one {# with cartridges that may be due within half a year} other {# with cartridges that may be due within half a year}}",
   "effective": "Over all people and days, by the mean of what is drunk, these steps are left:",
