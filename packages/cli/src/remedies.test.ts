@@ -37,9 +37,7 @@ describe('design with remedies', () => {
     });
     const unpriced = holding.filter(({ cost }) => cost.amount === null).length;
     const besides = unpriced === 0 ? '' : ` \\+ ${unpriced} not known`;
-    expect(out).toMatch(
-      new RegExp(`^ {2}together +holds +${holding.length} +[\\d,]+ +[\\d,]+ USD${besides}$`, 'm'),
-    );
+    expect(out).toMatch(new RegExp(`^ {2}together +holds +${holding.length} +[\\d,]+ +[\\d,]+ USD${besides}$`, 'm'));
     // What no cost has in it is said once under the list.
     expect(
       out.match(/Not in it:\s+downpipes\s+that\s+are\s+not\s+named,\s+brackets,\s+stand,\s+carrying,\s+work\./g),
