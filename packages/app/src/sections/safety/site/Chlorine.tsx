@@ -36,7 +36,9 @@ export function Chlorine({
             <Opens code="chlorine.viruses">{say('safety.viruses', { steps: fixed(viruses_log10) })}</Opens>
           </li>
         )}
-        {wait_min === null ? null : <li>{say('safety.wait', { time: numbers.quantity(wait_min, 'min') })}</li>}
+        {wait_min === null || doses !== null ? null : (
+          <li>{say('safety.wait', { time: numbers.quantity(wait_min, 'min') })}</li>
+        )}
         {found.isTooTurbid === true ? <li className="w-short">{say('safety.too_turbid')}</li> : null}
       </ul>
       {doses === null ? null : (

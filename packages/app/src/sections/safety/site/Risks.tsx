@@ -25,7 +25,7 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
     [safety, language, say, numbers, target],
   );
   // Of a million people, as the head of the column says.
-  const daly = (value: number) => numbers.given(twoDigits(value * 1e6), '');
+  const daly = (value: number) => numbers.quantity(twoDigits(value * 1e6), '');
   return (
     <Part id="risks" title={say('safety.risks')}>
       <p>{say('safety.risks_about')}</p>

@@ -95,13 +95,15 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
       {tests.length > newest ? (
         <p className="small">{say('safety.newest_of', { count: newest, all: tests.length })}</p>
       ) : null}
-      <p>
-        <Opens code="waterTests.clean">{say('safety.clean', { count: clean_count })}</Opens>{' '}
-        {cleanBelow_per_100mL === null
-          ? null
-          : say('safety.clean_below', { amount: numbers.quantity(cleanBelow_per_100mL, 'per_100mL') })}{' '}
-        <Opens code="waterTests.cleanWanted">{say('safety.clean_wanted', { count: cleanWanted_count })}</Opens>
-      </p>
+      {cleanWanted_count === 0 ? null : (
+        <p>
+          <Opens code="waterTests.clean">{say('safety.clean', { count: clean_count })}</Opens>{' '}
+          {cleanBelow_per_100mL === null
+            ? null
+            : say('safety.clean_below', { amount: numbers.quantity(cleanBelow_per_100mL, 'per_100mL') })}{' '}
+          <Opens code="waterTests.cleanWanted">{say('safety.clean_wanted', { count: cleanWanted_count })}</Opens>
+        </p>
+      )}
       <p>
         {inspection === null ? (
           say('safety.no_inspection')

@@ -77,7 +77,7 @@ export function riskRows(
 export function illWords(illness_per_year: number, { say, numbers }: Words): string {
   const of = illness_per_year >= 1e-4 ? 1000 : 1_000_000;
   return say('safety.ill_of', {
-    count: numbers.given(twoDigits(illness_per_year * of), ''),
+    count: numbers.quantity(twoDigits(illness_per_year * of), ''),
     of: numbers.given(of, ''),
   });
 }
