@@ -1,7 +1,7 @@
 import { loadAppLanguage } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
 import type { SiteReport } from './siteFigures.ts';
-import { dueFigure, unitFigures, unitLetters } from './treatmentFigures.ts';
+import { cupFigures, dueFigure, unitFigures, unitLetters } from './treatmentFigures.ts';
 
 const words = await loadAppLanguage('en');
 
@@ -38,6 +38,28 @@ it('what is not known has no figure', () => {
   expect(unitFigures(unknown, words)).toEqual([]);
   expect(dueFigure({ ...wear, endsOn: null }, words)).toBeNull();
   expect(unitLetters({ treatment: [{ ...unit, serial: null }], wear: null }, words)).toEqual([]);
+});
+
+it('the cup is told by the germ that does most harm, to two digits', () => {
+  const risk = (pathogen: 'rotavirus' | 'campylobacter', typical: number, high: number) => ({
+    ...{ pathogen, secondSourceId: null, raw_per_L: 1, rawHigh_per_L: 2, drinking_per_L: 1e-5 },
+    ...{ infection_per_year: 0.1, illness_per_year: 0.05, fromSkipping_fraction: 0, needed_log10: 2 },
+    ...{ DALY_per_person_per_year: typical, DALYHigh_per_person_per_year: high },
+  });
+  const risks = [risk('rotavirus', 0.00123456, 0.0456), risk('campylobacter', 1e-6, 1e-5)];
+  const safety = { risks, target_DALY_per_person_per_year: 1e-4 } as NonNullable<SiteReport['safety']>;
+  expect(cupFigures(safety, words)).toEqual([
+    {
+      ...{
+        code: 'safety.daly',
+        of: 'rotavirus',
+        value: 'viruses (rotavirus) cost 1,200 DALY a year per million people',
+      },
+      likely: 'up to 46,000 DALY a year per million people',
+      target: 'at most 100 DALY a year per million people',
+    },
+  ]);
+  expect(cupFigures({ ...safety, risks: [] }, words)).toEqual([]);
 });
 
 it('a set is due about its middle day, and the drawing says flow, pressure and day', () => {

@@ -56,7 +56,10 @@ export function dueFigure({ serial, endsOn }: Wear, { say, numbers }: Words): Fi
   return {
     ...{ code: 'wear.endsOn', of: serial },
     value: say('site.set_due', { unit: serial, day: numbers.date(endsOn.p50) }),
-    likely: say('site.likely_between', { from: numbers.date(endsOn.p10), to: numbers.date(endsOn.p90) }),
+    likely:
+      endsOn.p10 === endsOn.p90
+        ? ''
+        : say('site.likely_between', { from: numbers.date(endsOn.p10), to: numbers.date(endsOn.p90) }),
     target: '',
   };
 }

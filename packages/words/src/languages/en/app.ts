@@ -1535,6 +1535,7 @@ export const safety = {
   "paper_no": "Do not drink",
   "paper_notShown": "Not shown to be fit to drink: boil or chlorinate it",
   "paper_title": "Water safety: {name}",
+  "paper_until": "Boil or chlorinate what is drunk until the fault is mended and a new test is clean.",
   "paper_yes": "Fit to drink by plan and samples",
   "point_container": "container at home",
   "point_secondSource": "second source",

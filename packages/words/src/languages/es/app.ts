@@ -1536,6 +1536,7 @@ export const safety = {
   "paper_no": "No beber",
   "paper_notShown": "No está demostrado que sea apta: hiérvala o clórela",
   "paper_title": "Agua segura: {name}",
+  "paper_until": "Hierva o clore lo que se bebe hasta que la falla esté reparada y una prueba nueva salga limpia.",
   "paper_yes": "Apta para beber según plan y muestras",
   "point_container": "recipiente en casa",
   "point_secondSource": "segunda fuente",

@@ -56,7 +56,15 @@ function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null;
       <p className="large">
         {may === 'yes' ? <VerdictMark verdict="holds" size={26} /> : null} {say(`safety.paper_${may}`)}
       </p>
-      <p>{safety === null ? say('safety.because_notJudged') : safety.finding}</p>
+      <p>
+        {safety === null
+          ? say('safety.because_notJudged')
+          : may === 'no'
+            ? [say('safety.paper_until'), ...(safety.waterTests.last === null ? [] : [safety.waterTests.finding])].join(
+                ' ',
+              )
+            : safety.finding}
+      </p>
     </section>
   );
 }

@@ -74,10 +74,12 @@ export function WearPart({ wear }: { readonly wear: readonly Wear[] }) {
                       </Opens>
                     </td>
                     <td data-head={say('safety.head_likelyDays')}>
-                      {say('safety.days_between', {
-                        from: numbers.date(one.endsOn.p10),
-                        to: numbers.date(one.endsOn.p90),
-                      })}
+                      {one.endsOn.p10 === one.endsOn.p90
+                        ? numbers.date(one.endsOn.p50)
+                        : say('safety.days_between', {
+                            from: numbers.date(one.endsOn.p10),
+                            to: numbers.date(one.endsOn.p90),
+                          })}
                     </td>
                     <td data-head={say('safety.head_first')}>
                       <Opens code="wear.ends" of={one.serial}>

@@ -119,10 +119,11 @@ export function markWords(report: SiteReport, { say, numbers }: Words): Readonly
     const verdict = report.stations[station];
     const words = { station: say(`sites.station_${station}`), verdict: say(`sites.verdict_${verdict}`) };
     const isException = verdict === 'short' || verdict === 'tight';
-    return [
-      station,
-      { word: say('sites.station_stands', words), figure: isException ? (figures[station] ?? null) : null },
-    ];
+    const figure = figures[station] ?? null;
+    const stands = say('sites.station_stands', words);
+    // What a unit passes stands beside it, also where it holds.
+    const isTold = station === 'treatmentUnit' && verdict === 'holds' && figure !== null;
+    return [station, { word: isTold ? `${stands}: ${figure}` : stands, figure: isException ? figure : null }];
   });
   return Object.fromEntries(entries) as Record<Station, MarkWords>;
 }
