@@ -155,6 +155,15 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     });
   fromData(rain);
   addColumns(root, context, ended);
+  addDemo(root, context, ended);
+  mapCommands(root, context, ended);
+  addConvert(root, context, ended);
+  addServe(root, context, ended);
+  addWords(root, context, ended);
+  return root;
+}
+
+function addDemo(root: Command, context: Context, ended: (code: ExitCode) => void): void {
   root
     .command('demo')
     .description(help.demo)
@@ -166,11 +175,6 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--clean', help.clean)
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
-  mapCommands(root, context, ended);
-  addConvert(root, context, ended);
-  addServe(root, context, ended);
-  addWords(root, context, ended);
-  return root;
 }
 
 /** When cartridges are due, and whether water is fit to drink. */
