@@ -8,7 +8,7 @@ const unitPart: Row = {
   ...{ partId: 'unit-made-up', kind: 'treatmentUnit', name: 'Made-up unit', cartridges: 3, membraneArea_m2: 9 },
   ...{ ratedFlow_L_per_h: 600, ratedPressure_kPa: 60, highestPressure_kPa: 200, pore_nm: 15, ratedLitres_L: 2_000_000 },
   ...{ ratedTurbidity_NTU: 5, highestTurbidity_NTU: 50, lifeLimit_years: 3, lowestFlow_L_per_h: 150 },
-  ...{ backwash_fraction: 0.02, backwash_min_per_day: 5, pistonBore_mm: 60, pistonStroke_mm: 120, lever_ratio: 4 },
+  ...{ backwash_fraction: 0.02, backwash_min_per_day: 5, pistonBore_mm: 60, pistonStroke_mm: 120, leverRatio: 4 },
   ...{ bacteria_log10: 6, protozoa_log10: 6, evidence: 'challengeTest', evidenceSource: 'Made-up test of 2024' },
 };
 

@@ -59,7 +59,11 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const made = withIsland(seed, planned, particulars, unread.place);
   const hasMore = particulars.size > 0;
   const ids = made.map(({ siteId }) => siteId);
-  const faulty = faultySites(seed, ids, new Set(particulars.keys()));
+  const ofFaults = new Set<Particular>(['harvest', 'tanksApart']);
+  const faulty = new Set([
+    ...faultySites(seed, ids, new Set(particulars.keys())),
+    ...[...particulars].flatMap(([siteId, what]) => (ofFaults.has(what) ? [siteId] : [])),
+  ]);
   const ofUnread = new Set(ids.filter((siteId) => particulars.get(siteId) === 'unreadIsland'));
   const cast = hasMore ? castOf(seed, made, clean, faulty, ofUnread) : new Map<string, Part>();
   const sites = made.map((site) => {

@@ -78,7 +78,8 @@ function oldUnit(draft: DraftProgramme, siteId: string): PlantedFault[] {
 
 /** What is no slip of a cell: every tube of a sample turned, and a sample taken before hand-over. They are told where they stand. */
 function knownBefore({ tables: { testPortions = [], waterTests = [], sites } }: DraftProgramme): PlantedFault[] {
-  const full = testPortions.findIndex(({ portions, positive }) => Number(portions) > 1 && positive === portions);
+  // Where fewer than ten turned, other volumes of the sample may have stayed clear.
+  const full = testPortions.findIndex(({ portions, positive }) => portions === 10 && positive === portions);
   const handOver = new Map(sites.map(({ siteId, handOverDay }) => [siteId, handOverDay]));
   const early = waterTests.findIndex(({ siteId, takenOn }) => String(takenOn) < String(handOver.get(siteId!) ?? ''));
   const at = (file: string, index: number, column: string) => ({ file, row: index + 2, column });
