@@ -36,6 +36,8 @@ export interface SafetyBarriers {
   readonly cappedBy: EngineProblemCode | null;
   /** Did a test with air show that a unit takes out less than is stated? */
   readonly isTestedLess: boolean;
+  /** Did one show that a unit takes out less than even the least that is stated of it? */
+  readonly isTestFailed: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -45,6 +47,8 @@ interface Credit {
   readonly stated: StatedReductions;
   /** What its test with air supports, where that is less than what is stated; else null. */
   readonly supported_log10: number | null;
+  /** Does it support less than even the least that is stated? */
+  readonly isTestFailed: boolean;
 }
 
 /**
@@ -66,7 +70,7 @@ export function safetyBarriers(
         credited: creditedReductions({ kind, stated: reductions, most: null }),
       },
       stated: reductions,
-      supported_log10: null,
+      ...{ supported_log10: null, isTestFailed: false },
     }),
   );
   const ofChlorine = chlorine === null ? [] : [chlorineBarrier(chlorine)];
@@ -83,12 +87,18 @@ export function safetyBarriers(
   const findings = [...ofUnits.map(({ finding }) => finding), ...ofChlorine, ...others.map(({ finding }) => finding)];
   const withoutUnits = rowReductions(row.slice(together === null ? 0 : 1).map(({ credited }) => credited));
   const leaking = leakingTogether(ofUnits.map(({ finding }) => finding));
+  const isTestFailed = ofUnits.some((one) => one.isTestFailed);
   return {
     ...{ findings, row },
     credited: rowReductions(row.map(({ credited }) => credited)),
     leaking: leaking === null ? null : rowReductions([leaking, withoutUnits]),
     isShown: findings.length === 0 || findings.some(({ evidence }) => evidence !== 'none'),
-    cappedBy: all.some(isUnsigned) ? 'safety.evidence_without_source' : null,
+    cappedBy: isTestFailed
+      ? 'safety.test_supports_less'
+      : all.some(isUnsigned)
+        ? 'safety.evidence_without_source'
+        : null,
+    isTestFailed,
     isTestedLess: ofUnits.some(({ supported_log10: supported }) => supported !== null),
     problems: barrierProblems(site.siteId, all, findings),
   };
@@ -118,6 +128,7 @@ function creditOfUnit(
     finding: { kind: 'membrane', barrierId: serial, evidence: stated.evidence ?? 'none', credited, leaking },
     stated,
     supported_log10: isLess ? supported_log10 : null,
+    isTestFailed: isLess && supported_log10! < Math.min(...Object.values(untested).filter((one) => one > 0)),
   };
 }
 

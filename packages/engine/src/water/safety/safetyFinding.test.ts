@@ -91,6 +91,55 @@ describe('safetyFinding is judged', () => {
   });
 });
 
+describe('nobody is told to drink', () => {
+  const cartridge = (serial: string, installedOn: number, removedOn: number | null) => ({
+    ...{ serial, unitSerial: 'U1', partId: null, batch: null, installedOn, removedOn, reason: null },
+  });
+  const withCartridges = (removed: readonly (number | null)[], more: readonly number[] = []): Change => {
+    const cartridges = [
+      ...removed.map((on, index) => cartridge(`C${index}`, 19_000, on)),
+      ...more.map((on, index) => cartridge(`D${index}`, on, null)),
+    ];
+    return { site: { treatment: { ...noTreatment, units: [unit('U1')], cartridges } }, given: { today: 20_100 } };
+  };
+
+  it('while a row of samples or of units could not be read: it may be the one that says no', () => {
+    const place = { file: 'waterTests.csv', row: 3 };
+    for (const of of ['safety', 'treatment'] as const) {
+      const doubtsBeside = { ...unmeasuredSite.doubtsBeside, [of]: [place] };
+      expect(found({ site: { doubtsBeside } }).mayDrink).toBe('notShown');
+    }
+  });
+
+  it('while a unit is still to be installed, or its cartridges are out', () => {
+    const planned = [{ ...unit('U1'), installedOn: 20_200 }];
+    const outOfPlace = ['tight', 'safety.unit_not_in_place', 'notShown'];
+    expect(verdicts({ units: planned, given: { today: 20_100 } })).toEqual(outOfPlace);
+    expect(verdicts({ units: planned, given: { today: 20_200 } })).toEqual(['holds', null, 'yes']);
+    expect(verdicts(withCartridges([20_000, 20_000, 20_000]))).toEqual(outOfPlace);
+    expect(verdicts(withCartridges([20_000, null, null]))).toEqual(outOfPlace);
+    expect(verdicts(withCartridges([20_000, 20_000, 20_000], [20_200, 20_200, 20_200]))).toEqual(outOfPlace);
+    expect(verdicts(withCartridges([20_000, 20_000, 20_000], [20_000, 20_000, 20_000]))).toEqual([
+      'holds',
+      null,
+      'yes',
+    ]);
+    expect(verdicts(withCartridges([20_000], [20_000]))).toEqual(['holds', null, 'yes']);
+    expect(codes(withCartridges([20_000, null, null]))).toEqual(['safety.unit_not_in_place']);
+  });
+
+  it('while the last test with air supports less than is stated, however few germs there are', () => {
+    const few = [raw('campylobacter', 0.001), raw('rotavirus', 0.001), raw('cryptosporidium', 0.001)];
+    const test = (supports_log10: number): Change => ({
+      safety: { rawWater: few },
+      given: { treatment: [{ serial: 'U1', pressureTest: { supports_log10 } as PressureTestFinding }] },
+    });
+    expect(verdicts(test(5.8))).toEqual(['tight', 'safety.test_supports_less', 'notShown']);
+    // Viruses are the least of what is stated; that bacteria have no more than 5.95 is a matter of what a test can see.
+    expect(verdicts(test(5.95))).toEqual(['holds', null, 'yes']);
+  });
+});
+
 describe('the verdict of the cup', () => {
   it('holds, and people may drink, where sums, their range and a clean sample say so', () => {
     expect(verdicts()).toEqual(['holds', null, 'yes']);
