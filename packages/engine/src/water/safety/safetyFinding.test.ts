@@ -128,6 +128,15 @@ describe('nobody is told to drink', () => {
     expect(codes(withCartridges([20_000, null, null]))).toEqual(['safety.unit_not_in_place']);
   });
 
+  it('while more chlorine is left than may be drunk', () => {
+    const left = (residualBand: ChlorineFinding['residualBand']): Change => {
+      const credited = { bacteria_log10: 2, viruses_log10: 2, protozoa_log10: 0 };
+      return { given: { chlorine: { residualBand, credited } as ChlorineFinding } };
+    };
+    expect(found(left('tooHigh')).mayDrink).toBe('notShown');
+    expect(found(left('high')).mayDrink).toBe('yes');
+  });
+
   it('while the last test with air supports less than is stated, however few germs there are', () => {
     const few = [raw('campylobacter', 0.001), raw('rotavirus', 0.001), raw('cryptosporidium', 0.001)];
     const test = (supports_log10: number): Change => ({

@@ -85,7 +85,7 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const place = placeUnknown(given);
   const cappedBy = place.cappedBy ?? barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
   const verdict = verdictOfCup(barriers, risks, samples.hasGerms, cappedBy, settings);
-  const mayDrink = mayDrinkIt(verdict, barriers, samples, place.cappedBy !== null || isInDoubt(site));
+  const mayDrink = mayDrinkIt(verdict, barriers, samples, place.cappedBy !== null || isInDoubt(site) || hasTooMuchChlorine(given));
   const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
     mayDrink === 'no'
@@ -171,6 +171,11 @@ function placeUnknown({ site, today = null }: SafetyGiven) {
 /** A row of samples or of units that could not be used may be the one that says no. */
 function isInDoubt({ doubtsBeside: { safety, treatment } }: SiteFacts): boolean {
   return safety.length + treatment.length > 0;
+}
+
+/** More chlorine is left in it than may be drunk. */
+function hasTooMuchChlorine({ chlorine }: SafetyGiven): boolean {
+  return chlorine?.residualBand === 'tooHigh';
 }
 
 /** What nobody said of how people drink. It says nothing where nothing is treated. */
