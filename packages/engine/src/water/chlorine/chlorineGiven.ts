@@ -42,7 +42,8 @@ export function chlorineGiven(site: SiteFacts, stated: ChlorinationFacts, settin
 function worst_NTU(own_NTU: number | null, { secondSource, treatment, safety }: SiteFacts): number | null {
   const source_NTU = usable(secondSource?.turbidity_NTU ?? null);
   const isCleared =
-    treatment.units.some(({ removedOn }) => removedOn === null) || safety.barriers.some(({ kind }) => kind === 'filter');
+    treatment.units.some(({ removedOn }) => removedOn === null) ||
+    safety.barriers.some(({ kind }) => kind === 'filter');
   return isCleared || source_NTU === null ? own_NTU : Math.max(source_NTU, own_NTU ?? 0);
 }
 

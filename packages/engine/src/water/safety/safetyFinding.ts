@@ -85,7 +85,12 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const place = placeUnknown(given);
   const cappedBy = place.cappedBy ?? barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
   const verdict = verdictOfCup(barriers, risks, samples.hasGerms, cappedBy, settings);
-  const mayDrink = mayDrinkIt(verdict, barriers, samples, place.cappedBy !== null || isInDoubt(site) || hasTooMuchChlorine(given));
+  const mayDrink = mayDrinkIt(
+    verdict,
+    barriers,
+    samples,
+    place.cappedBy !== null || isInDoubt(site) || hasTooMuchChlorine(given),
+  );
   const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
     mayDrink === 'no'

@@ -1785,6 +1785,8 @@ export const problems = {
   "treatment.test_not_used.what": "The last test of unit {unit} with air was on {day}, before this set was put in ({since}): it says nothing of this one.",
   "treatment.test_sees_little.todo": "Test at {least} or more, which sees holes of {wanted}, if the maker allows it. No such test sees viruses.",
   "treatment.test_sees_little.what": "At {pressure} the test of unit {unit} on {day} sees holes of {sees} and more; smaller ones stay unseen, and what makes ill can pass them.",
+  "treatment.test_unit_unknown.todo": "Write the unit down in pressureTests.csv (unitSerial).",
+  "treatment.test_unit_unknown.what": "The test with air of {day} names no unit, and there have been several: it is taken as one of unit {unit} too.",
   "treatment.test_volume_unknown.todo": "Ask the maker how much air the unit holds in the test (airVolume_L in pressureTests.csv).",
   "treatment.test_volume_unknown.what": "It is not known how much air was in unit {unit} in the test of {day}, so its fall cannot be turned into a reduction.",
   "treatment.units_several.todo": "Nothing to do if they do. Where one serves far more people, its line is longer than told.",

@@ -1785,6 +1785,8 @@ export const problems = {
   "treatment.test_not_used.what": "La última prueba con aire de la unidad {unit} fue el {day}, antes de poner este juego ({since}): no dice nada de este.",
   "treatment.test_sees_little.todo": "Pruebe con {least} o más, que ve agujeros de {wanted}, si el fabricante lo permite. Ninguna prueba así ve virus.",
   "treatment.test_sees_little.what": "Con {pressure}, la prueba de la unidad {unit} del {day} ve agujeros desde {sees}; los menores no se ven, y lo que enferma puede pasar por ellos.",
+  "treatment.test_unit_unknown.todo": "Anote la unidad en pressureTests.csv (unitSerial).",
+  "treatment.test_unit_unknown.what": "La prueba con aire del {day} no nombra unidad, y ha habido varias: se toma también como de la unidad {unit}.",
   "treatment.test_volume_unknown.todo": "Pregunte al fabricante cuánto aire contiene la unidad en la prueba (airVolume_L en pressureTests.csv).",
   "treatment.test_volume_unknown.what": "No se sabe cuánto aire había en la unidad {unit} en la prueba del {day}, así que su caída no se puede convertir en una reducción.",
   "treatment.units_several.todo": "Nada que hacer si es así. Donde una sirve a mucha más gente, su fila es más larga de lo dicho.",
