@@ -7,9 +7,11 @@ import {
   lineLength_km,
   type Problem,
   type ProgrammeFacts,
+  readIsoDay,
   readyProgramme,
   type SiteDesign,
   type Station,
+  wearOf,
 } from '@eavewell/engine';
 import { type ProgrammeTables, readProgramme, writeProgramme } from '@eavewell/formats';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -54,6 +56,9 @@ async function bytesOf(folder: string): Promise<Record<string, string>> {
   return bytes;
 }
 
+/** Planted faults that leave their station short, where the others leave it unknown. */
+const shortBy = new Set(['head.tap_above', 'waterTests.all_positive']);
+
 describe('sixty sites, seed 1', () => {
   const { planted, ...programme } = demoProgramme();
   const { tables } = programme;
@@ -64,19 +69,21 @@ describe('sixty sites, seed 1', () => {
     found = designed(read.facts);
   });
 
-  test('the water of over half holds, a third hold in all, and every verdict is there', () => {
+  test('the water of over half holds, over a quarter hold in all, and every verdict is there', () => {
     const counts = countBy(found.designs);
     expect(found.designs).toHaveLength(60);
     const ofStation = (station: Station) =>
       countBy(found.designs.map(({ stations }) => ({ verdict: stations[station] })));
     expect(ofStation('storage')['holds']).toBeGreaterThanOrEqual(33);
     expect(ofStation('storage')['holds']).toBeLessThanOrEqual(45);
-    expect(counts['holds']).toBeGreaterThanOrEqual(20);
+    expect(counts['holds']).toBeGreaterThanOrEqual(16);
     // Where gutters, stands and pipes were measured, most do their work, and some of each do not.
     for (const [station, least] of [
       ['gutter', 2],
       ['stand', 2],
       ['tap', 1],
+      ['treatmentUnit', 2],
+      ['cup', 8],
     ] as const) {
       const { holds = 0, notJudged = 0, tight = 0, short = 0 } = ofStation(station);
       expect(holds, station).toBeGreaterThan((60 - notJudged) / 2);
@@ -90,7 +97,7 @@ describe('sixty sites, seed 1', () => {
   });
 
   test('every planted fault is found where it stands', () => {
-    expect(planted).toHaveLength(26);
+    expect(planted).toHaveLength(34);
     const codes = planted.map(({ code }) => code);
     expect(codes).toContain('link.periods_overlap');
     expect(codes).toContain('site.tank_shares_sum');
@@ -101,8 +108,11 @@ describe('sixty sites, seed 1', () => {
     const ofSites = new Set(found.problems.map(({ place, code }) => `${place.siteId} ${code}`));
     for (const fault of planted) {
       const { file, row, column, code, siteId } = fault;
-      if (code.startsWith('rain.')) expect(ofRain).toContain(at(file, row, '', code));
-      else if (/^(?:site|drainage|stand|head)\./.test(code)) expect(ofSites).toContain(`${siteId} ${code}`);
+      // What leaves no site in doubt is told once for all its samples.
+      if (code === 'waterTests.before_handover') expect(found.problems.map((one) => one.code)).toContain(code);
+      else if (code.startsWith('rain.')) expect(ofRain).toContain(at(file, row, '', code));
+      else if (/^(?:site|drainage|stand|head|safety|waterTests)\./.test(code))
+        expect(ofSites).toContain(`${siteId} ${code}`);
       else expect(places).toContain(at(file, row, column, code));
     }
   });
@@ -114,8 +124,8 @@ describe('sixty sites, seed 1', () => {
         .map(placeOf)
         .filter((place) => !known.has(place)),
     ).toEqual([]);
-    // Taps above the water are known to be: short, and not in doubt.
-    const doubted = new Set(planted.flatMap(({ siteId, station }) => (station === 'tap' ? [] : [siteId])));
+    // Taps above the water, and germs in every tube, are known: short, and not in doubt.
+    const doubted = new Set(planted.flatMap(({ siteId, code }) => (shortBy.has(code) ? [] : [siteId])));
     // A site that is short by another station is short, however little is known of the rest.
     const isUnknown = ({ stations }: SiteDesign) => Object.values(stations).includes('unknown');
     const unknown = found.designs.filter((one) => isUnknown(one) && one.storm !== null).map(({ siteId }) => siteId);
@@ -128,17 +138,19 @@ describe('sixty sites, seed 1', () => {
   });
 
   test('each fault stands at a site of its own, or at a station of its own', () => {
-    const sites = planted.flatMap(({ siteId, station }) => (siteId === undefined ? [] : [{ siteId, station }]));
+    const sites = planted.flatMap(({ siteId, station, code }) =>
+      siteId === undefined ? [] : [{ siteId, station, code }],
+    );
     const whole = sites.flatMap(({ siteId, station }) => (station === undefined ? [siteId] : []));
     const beside = sites.flatMap(({ siteId, station }) => (station === undefined ? [] : [`${siteId} ${station}`]));
     expect(new Set(whole).size).toBe(whole.length);
     expect(new Set(beside).size).toBe(beside.length);
     expect(sites.filter(({ siteId, station }) => station !== undefined && whole.includes(siteId))).toEqual([]);
     // What is wrong with one station leaves the others judged.
-    for (const { siteId, station } of sites) {
+    for (const { siteId, station, code } of sites) {
       if (station === undefined) continue;
       const { stations } = found.designs.find((design) => design.siteId === siteId)!;
-      expect(stations[station], siteId).toBe(station === 'tap' ? 'short' : 'unknown');
+      expect(stations[station], siteId).toBe(shortBy.has(code) ? 'short' : 'unknown');
       expect(stations.storage, siteId).not.toBe('unknown');
     }
   });
@@ -178,6 +190,54 @@ describe('sixty sites, seed 1', () => {
     const byDistance = sites.filter(({ gaugeId }) => gaugeId === null);
     expect(byDistance).toHaveLength(2);
     expect(verdictsOf(byDistance)).not.toContain('unknown');
+  });
+
+  test('units, samples and raw water show what each may come to', () => {
+    const rows = (name: keyof typeof tables) => tables[name] ?? [];
+    const sitesOf = (name: keyof typeof tables) => new Set(rows(name).map(({ siteId }) => siteId));
+    const withUnits = sitesOf('treatmentUnits').size;
+    expect(withUnits).toBeGreaterThan(40);
+    expect(withUnits).toBeLessThan(60);
+    expect(sitesOf('flowReadings').size).toBeGreaterThan(withUnits / 5);
+    expect(sitesOf('flowReadings').size).toBeLessThan(withUnits / 2);
+    expect(sitesOf('pressureTests').size).toBeGreaterThanOrEqual(3);
+    expect(sitesOf('waterTests').size).toBeGreaterThan(30);
+    expect(sitesOf('chlorination').size).toBe(2);
+    expect(rows('rawWater').every(({ source }) => String(source).startsWith('invented'))).toBe(true);
+    const ofUnits = rows('parts').filter(({ kind }) => kind === 'treatmentUnit');
+    const shown = ofUnits.filter(({ evidence }) => evidence === 'challengeTest');
+    expect(shown.map(({ viruses_log10 }) => viruses_log10 ?? null)).toEqual([null, 4]);
+    expect(shown.every(({ evidenceSource }) => String(evidenceSource).startsWith('invented'))).toBe(true);
+    const safeties = found.designs.flatMap(({ safety }) => safety ?? []);
+    expect(new Set(safeties.map(({ mayDrink }) => mayDrink))).toEqual(new Set(['yes', 'no', 'notShown']));
+    // Two with a count of E. coli at the tap, one where every tube turned.
+    const last = safeties.flatMap(({ waterTests }) => waterTests.last ?? []);
+    expect(last.filter(({ sign, count_per_100mL: count }) => sign === 'equal' && count! > 0)).toHaveLength(2);
+    expect(last.filter(({ sign }) => sign === 'more')).toHaveLength(1);
+    const told = new Set(found.problems.map(({ code }) => code));
+    for (const code of [
+      ...['waterTests.rare', 'waterTests.before_handover', 'chlorine.residual_low', 'treatment.test_fails'],
+      ...['safety.lead', 'safety.coating', 'safety.asbestos', 'safety.trees', 'safety.no_barrier'],
+    ])
+      expect(told, code).toContain(code);
+    // Without evidence for viruses they are too many, unless there is chlorine.
+    const plain = new Set(
+      rows('treatmentUnits').flatMap((row) => (row['partId'] === 'unit-hand' ? [row['siteId']] : [])),
+    );
+    const atPlain = found.designs.filter(({ siteId }) => plain.has(siteId));
+    expect(atPlain.filter(({ stations }) => stations.cup === 'short')).toHaveLength(atPlain.length - 1);
+  });
+
+  test('sets of cartridges are due on different days, one is overdue, and a meter runs backwards', () => {
+    const facts = { ...read.facts, settings: { ...read.facts.settings, futures: 50 } };
+    const ready = readyProgramme(facts, { today: readIsoDay('2026-09-01')! });
+    const worn = facts.sites.map((site) => wearOf(site, ready));
+    const codes = worn.flatMap(({ problems }) => problems.map(({ code }) => code));
+    expect(codes.filter((code) => code === 'wear.overdue')).toHaveLength(1);
+    expect(codes.filter((code) => code === 'wear.meter_backwards')).toHaveLength(1);
+    const ends = worn.flatMap(({ finding }) => (finding ?? []).flatMap(({ endsOn }) => endsOn?.p50 ?? []));
+    expect(new Set(ends).size).toBeGreaterThan(20);
+    expect(ends.filter((day) => day < readIsoDay('2027-04-01')!).length).toBeGreaterThanOrEqual(3);
   });
 
   test('ways run from end to end by their lines, by road, river and foot', async () => {

@@ -3,7 +3,7 @@ import { type Building, buildingOf } from './buildings.ts';
 import { castOf, type Part } from './cast.ts';
 import { partRows, priceRows } from './catalogue.ts';
 import type { DraftProgramme, LaterTable, PlantedFault, Row } from './draft.ts';
-import { plantFaults } from './faults.ts';
+import { faultySites, plantFaults } from './faults.ts';
 import { gappedReadings, wholeReadings } from './gaps.ts';
 import { gaugesFor, islandPlaces, nearest, type Place, roundedPlace } from './islands.ts';
 import { measuresOf, wornMeasures } from './measures.ts';
@@ -11,7 +11,7 @@ import { normalRows } from './normals.ts';
 import { type Particular, particularsOf, withIsland } from './particulars.ts';
 import { people_per_household, peopleCells, presenceRows, targetRows } from './people.ts';
 import { type DemoRain, demoRain } from './rain.ts';
-import { altitude_m, chlorinationRows, habitCells, rawWaterRows, roofCells } from './rawWater.ts';
+import { altitude_m, chlorinationRows, habitCells, rawWaterRows, roofCells, withAsbestos } from './rawWater.ts';
 import { samplesOf } from './samples.ts';
 import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
@@ -58,7 +58,10 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const particulars = particularsOf(planned, read);
   const made = withIsland(seed, planned, particulars, unread.place);
   const hasMore = particulars.size > 0;
-  const cast = hasMore ? castOf(seed, made, clean) : new Map<string, Part>();
+  const ids = made.map(({ siteId }) => siteId);
+  const faulty = faultySites(seed, ids, new Set(particulars.keys()));
+  const ofUnread = new Set(ids.filter((siteId) => particulars.get(siteId) === 'unreadIsland'));
+  const cast = hasMore ? castOf(seed, made, clean, faulty, ofUnread) : new Map<string, Part>();
   const sites = made.map((site) => {
     const { siteId } = site;
     const particular = particulars.get(siteId);
@@ -111,6 +114,7 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const gauges_count = draft.tables.gauges.length;
   if (clean) return { ...draft, gauges_count, planted: [] };
   wear(seed, draft);
+  if (hasMore) draft.tables.roofs = withAsbestos(draft.tables.roofs);
   return { ...draft, gauges_count, planted: plantFaults(seed, draft, new Set(particulars.keys())) };
 }
 

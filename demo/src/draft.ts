@@ -54,7 +54,7 @@ export interface PlantedFault {
   /** The site it leaves in doubt. */
   readonly siteId?: string;
   /** The one station it is about, where the rest of the site is judged. */
-  readonly station?: 'gutter' | 'stand' | 'tap';
+  readonly station?: 'gutter' | 'stand' | 'tap' | 'cup';
 }
 
 /** A row with some cells changed. */

@@ -2,6 +2,7 @@ import { folderTables } from '@eavewell/tables';
 import { type Chance, chanceFor } from './chance.ts';
 import { changed, type DemoTable, type DraftProgramme, type PlantedFault, type Row } from './draft.ts';
 import { plantRainFaults } from './rainFaults.ts';
+import { plantSafetyFaults } from './safetyFaults.ts';
 import { plantStationFaults } from './stationFaults.ts';
 
 type SiteFault = (draft: DraftProgramme, siteId: string) => PlantedFault;
@@ -34,15 +35,40 @@ const doubted_fraction = 0.2;
  * show something of their own get only the faults that belong to it.
  */
 export function plantFaults(seed: number, draft: DraftProgramme, spared: ReadonlySet<string>): PlantedFault[] {
-  const chance = chanceFor(seed, 'faults');
-  const most = Math.floor(draft.tables.sites.length * doubted_fraction);
+  const all = draft.tables.sites.map(({ siteId }) => String(siteId));
+  const { most, drawn, ids } = drawnSites(seed, all, spared);
   // A fault that writes a file as text comes last, as it freezes its table: those of particular sites come before.
   const own = most < siteFaults.length + 2 ? [] : [...sharesOff(draft), ...periodsOverlap(draft)];
-  const ids = draft.tables.sites.map(({ siteId }) => String(siteId)).filter((siteId) => !spared.has(siteId));
-  const drawn = siteFaults.slice(0, most).map((fault) => ({ fault, siteId: takeOne(chance, ids) }));
   const ofStations = own.length === 0 ? [] : plantStationFaults(draft, ids);
+  const inDoubt = ofStations.flatMap(({ siteId }) => siteId ?? []);
+  const ofSafety = own.length === 0 ? [] : plantSafetyFaults(draft, [...inDoubt, ...ids]);
   const planted = drawn.map(({ fault, siteId }) => fault(draft, siteId));
-  return [...planted, ...own, ...ofStations, unknownSite(draft), unsafeId(draft), ...plantRainFaults(draft)];
+  return [
+    ...planted,
+    ...own,
+    ...ofStations,
+    ...ofSafety,
+    unknownSite(draft),
+    unsafeId(draft),
+    ...plantRainFaults(draft),
+  ];
+}
+
+/** The sites that a fault leaves in doubt, before any is planted: nothing else is made of them. */
+export function faultySites(
+  seed: number,
+  siteIds: readonly string[],
+  spared: ReadonlySet<string>,
+): ReadonlySet<string> {
+  return new Set(drawnSites(seed, siteIds, spared).drawn.map(({ siteId }) => siteId));
+}
+
+function drawnSites(seed: number, siteIds: readonly string[], spared: ReadonlySet<string>) {
+  const chance = chanceFor(seed, 'faults');
+  const most = Math.floor(siteIds.length * doubted_fraction);
+  const ids = siteIds.filter((siteId) => !spared.has(siteId));
+  const drawn = siteFaults.slice(0, most).map((fault) => ({ fault, siteId: takeOne(chance, ids) }));
+  return { most, drawn, ids };
 }
 
 /** At the last site with two tanks apart, 0.4 becomes 0.04. */

@@ -1,6 +1,6 @@
 import type { Part } from './cast.ts';
 import { type Chance, chanceFor } from './chance.ts';
-import type { Row } from './draft.ts';
+import { changed, type Row } from './draft.ts';
 import { isChlorinated } from './treatment.ts';
 
 /** How many of a germ are in a litre: usual, and at the high end [1/L]. */
@@ -85,4 +85,10 @@ export function chlorinationRows(siteId: string, part: Part): Row[] {
       ...{ pH: 7.2, waterTemperature_C: 25 },
     },
   ];
+}
+
+/** Somebody looked at the first roof of fibre cement, and found asbestos in its sheets. */
+export function withAsbestos(roofs: readonly Row[]): readonly Row[] {
+  const index = roofs.findIndex(({ material }) => material === 'fibreCement');
+  return index < 0 ? roofs : roofs.with(index, changed(roofs[index]!, { asbestos: true, fragile: true }));
 }

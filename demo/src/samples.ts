@@ -14,6 +14,8 @@ export interface Samples {
 type Way = 'bottle' | 'tubes' | 'threeVolumes' | 'plate';
 const ways: readonly Way[] = ['bottle', 'tubes', 'threeVolumes', 'plate', 'plate'];
 
+const counting: readonly Way[] = ['tubes', 'threeVolumes', 'plate'];
+
 /** How often somebody walked a site with a list of questions [fraction]. Ours. */
 const walked_fraction = 0.65;
 const questions = 10;
@@ -35,6 +37,8 @@ const unlikely: readonly Row[] = [
   { kind: 'tubes', volume_mL: 1, portions: 5, positive: 3 },
   { kind: 'tubes', volume_mL: 0.1, portions: 5, positive: 4 },
 ];
+
+const everyTube: readonly Row[] = [{ kind: 'tubes', volume_mL: 10, portions: 10, positive: 10 }];
 
 interface Sample {
   readonly takenOn: string;
@@ -61,7 +65,8 @@ export function samplesOf(seed: number, siteId: string, part: Part, takenOverOn:
 }
 
 function drawn(chance: Chance, part: Part, takenOverOn: string): readonly Sample[] {
-  const way = chance.pick(ways);
+  // One bottle that turned tells that there are germs, and not how many: the parts that show a count have another way.
+  const way = part === 'ecoliAtTap' ? chance.pick(counting) : chance.pick(ways);
   const first = laterDay(takenOverOn, chance.whole(7, 60));
   const before = laterDay(takenOverOn, -chance.whole(10, 40));
   const one = (takenOn: string, point: string, hasGerms: boolean) => ({
@@ -70,6 +75,7 @@ function drawn(chance: Chance, part: Part, takenOverOn: string): readonly Sample
   });
   const clean = one(first, 'tap', false);
   if (part === 'ecoliAtTap') return [clean, one(laterDay(first, chance.whole(30, 100)), 'tap', true)];
+  if (part === 'allPositive') return [clean, { ...one(laterDay(first, 60), 'tap', true), portions: everyTube }];
   if (part === 'ecoliBefore') return [one(before, 'tap', true), clean];
   if (part === 'rarePattern') return [{ takenOn: before, point: 'tank', portions: unlikely }, clean];
   const more = chance.share();

@@ -95,7 +95,7 @@ function readingsOf(chance: Chance, { siteId, serial, setSince, passed_L_per_day
   if (!isRead || days < 120) return [];
   const worn_ratio = part === 'worn' ? chance.between(1.9, 2.3) : chance.between(1.15, 1.5);
   return [0.5, 0.95].map((share, i) => {
-    const pressure_kPa = chance.whole(52, 66);
+    const pressure_kPa = chance.whole(34, 46);
     const waterTemperature_C = chance.whole(24, 28);
     const ratio = 1 + (worn_ratio - 1) * share;
     const warm = 1 + easier_fraction_per_K * (waterTemperature_C - 20);

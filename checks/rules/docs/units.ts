@@ -101,7 +101,6 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   futures: 'a count',
   rarity: 'a plain number: one chance by another',
   tier: 'a step of a scale, 0 to 3',
-  ratio: 'a plain number: how many times one is the other',
   score: 'a plain number: risks of ten questions',
   spi: 'a plain number: standard deviations from the mean',
 };

@@ -10,7 +10,9 @@ import { type MapOptions, mapCommand } from './commands/map.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
 import { type ProgrammesOptions, programmesCommand } from './commands/programmes.ts';
 import { rainCommand } from './commands/rain.ts';
+import { safetyCommand } from './commands/safety.ts';
 import { type ServeOptions, serveCommand } from './commands/serve.ts';
+import { type OfSitesOptions, wearCommand } from './commands/wear.ts';
 import {
   type WordsExportOptions,
   type WordsImportOptions,
@@ -140,6 +142,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
       ended(await inFolder(folder, options, context, (found) => designCommand(found, options, found.context))),
     );
   fromData(design);
+  addTreatment(root, context, ended);
   const rain = root
     .command('rain')
     .description(help.rain)
@@ -152,6 +155,15 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     });
   fromData(rain);
   addColumns(root, context, ended);
+  addDemo(root, context, ended);
+  mapCommands(root, context, ended);
+  addConvert(root, context, ended);
+  addServe(root, context, ended);
+  addWords(root, context, ended);
+  return root;
+}
+
+function addDemo(root: Command, context: Context, ended: (code: ExitCode) => void): void {
   root
     .command('demo')
     .description(help.demo)
@@ -163,11 +175,28 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     .option('--clean', help.clean)
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
-  mapCommands(root, context, ended);
-  addConvert(root, context, ended);
-  addServe(root, context, ended);
-  addWords(root, context, ended);
-  return root;
+}
+
+/** When cartridges are due, and whether water is fit to drink. */
+function addTreatment(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { wear, safety } = spoken.commandLine;
+  const each = [
+    ['wear', wear, wearCommand],
+    ['safety', safety, safetyCommand],
+  ] as const;
+  for (const [name, words, command] of each) {
+    const added = root
+      .command(name)
+      .description(words.help)
+      .argument('[folder]', help.folder)
+      .option('--site <id>', help.site)
+      .option('--json', words.jsonHelp)
+      .addHelpText('after', words.examples)
+      .action(async (folder: string | undefined, options: OfSitesOptions) =>
+        ended(await inFolder(folder, options, context, (found) => command(found, options, found.context))),
+      );
+    fromData(added);
+  }
 }
 
 function addWords(root: Command, context: Context, ended: (code: ExitCode) => void): void {

@@ -30,16 +30,14 @@ describe('design with remedies', () => {
     const short = report.sites.filter((site) => site.verdict === 'short' && site.storages.length > 0);
     expect(short.length).toBeGreaterThan(3);
     expect(out.match(/^ {13}(Would hold|Would be tight|No change)/gm)).toHaveLength(short.length);
-    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 40,000 L;\s+3,972 USD\./);
+    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 11,000 L;\s+1,424 USD\./);
     const holding = report.sites.flatMap(({ remedies }) => {
       const [first] = remedies?.ranked ?? [];
       return first?.verdict === 'holds' && remedies!.notMended === null ? [first] : [];
     });
     const unpriced = holding.filter(({ cost }) => cost.amount === null).length;
-    expect(unpriced).toBeGreaterThan(0);
-    expect(out).toMatch(
-      new RegExp(`^ {2}together +holds +${holding.length} +[\\d,]+ +[\\d,]+ USD \\+ ${unpriced} not known$`, 'm'),
-    );
+    const besides = unpriced === 0 ? '' : ` \\+ ${unpriced} not known`;
+    expect(out).toMatch(new RegExp(`^ {2}together +holds +${holding.length} +[\\d,]+ +[\\d,]+ USD${besides}$`, 'm'));
     // What no cost has in it is said once under the list.
     expect(
       out.match(/Not in it:\s+downpipes\s+that\s+are\s+not\s+named,\s+brackets,\s+stand,\s+carrying,\s+work\./g),

@@ -8,7 +8,7 @@ const due: WearSaid = {
   partId: 'unit',
   unknownBy: null,
   endsOn: { p10: readIsoDay('2028-11-02')!, p50: readIsoDay('2029-06-14')!, p90: readIsoDay('2030-02-28')! },
-  litres_L: { p10: 1_240_000, p50: 1_650_000, p90: 2_000_000 },
+  litres_L: { p10: 1_240_321.4, p50: 1_650_499, p90: 2_000_000 },
   passedSoFar_L: 300_000,
   endsBy_fraction: { litres: 0.22, flow: 0.61, age: 0.17, failure: 0 },
   fouling_ratio: { p10: 0.52, p50: 1, p90: 1.9 },

@@ -1094,50 +1094,72 @@ export interface paths {
                                 /** @enum {number} */
                                 schema: 2;
                                 settings: {
+                                    cartridgeFailures_per_year: number | null;
                                     /** @enum {string} */
                                     dayOrder: "drawFirst" | "yas" | "ybs";
+                                    daysOff_per_year: number | null;
                                     designAfterHandOver_years: number;
                                     draws: number;
                                     firstFlush_mm: number;
                                     fiveMinutesOfDay_fraction: number | null;
                                     fiveMinutesOfDaySource: string | null;
+                                    flowReadingError_fraction: number;
+                                    foulingSpread_fraction: number;
+                                    futures: number;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
                                     gaugeReach_km: number;
                                     growthFraction_per_year: number | null;
                                     headMargin_m: number;
+                                    healthTarget_DALY_per_person_per_year: number;
                                     /** @enum {string} */
                                     judgeDrainage: "whereMeasured" | "always" | "never";
                                     /** @enum {string} */
                                     judgeHead: "whereMeasured" | "always" | "never";
                                     /** @enum {string} */
+                                    judgeSafety: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
                                     judgeSettling: "whereMeasured" | "always" | "never";
                                     /** @enum {string} */
                                     judgeStand: "whereMeasured" | "always" | "never";
+                                    /** @enum {string} */
+                                    judgeTreatment: "whereMeasured" | "always" | "never";
+                                    leak_fraction: number;
                                     leastYears: number;
                                     litres_per_person_per_day: number;
+                                    litresDrunk_L_per_person_per_day: number;
+                                    litresDrunkHigh_L_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
+                                    peakShare_fraction: number;
                                     people_per_household: number | null;
                                     programme: string;
                                     pumping_h_per_day: number;
                                     range_fraction: number;
+                                    recontamination_fraction: number | null;
                                     residualHead_m: number;
                                     roofSolids_g_per_m2_per_year: number | null;
+                                    roofTurbidity_NTU: number | null;
+                                    roofTurbidityHigh_NTU: number | null;
                                     seed: number;
                                     settledTarget_fraction: number;
+                                    settledTurbidity_fraction: number;
                                     settlingGrain_um: number;
                                     settlingGrainDensity_kg_per_m3: number;
+                                    skipping_fraction: number | null;
                                     standMargin_fraction: number;
                                     stormMargin_fraction: number;
                                     stormReturnPeriod_years: number;
+                                    susceptibleToRotavirus_fraction: number;
                                     tapFlow_L_per_min: number;
                                     target: {
                                         daysMet_fraction: number;
                                         goodYears_fraction: number;
                                         longestDryRun_days: number;
                                     };
+                                    treatmentMargin_fraction: number;
                                     unitHead_m: number | null;
+                                    waitLimit_min: number;
                                     waterTemperature_C: number;
                                     waterYearStartMonth: number | null;
                                     /** @enum {string} */

@@ -30,8 +30,21 @@ const seldom: Readonly<Record<string, readonly string[]>> = {
     'growthFraction_per_year',
     'peopleCountedOn',
     'designYear',
+    'skipping_fraction',
+    'daysOff_per_year',
   ],
-  settings: ['range_fraction', 'draws', 'seed', 'madeYears', 'dayOrder', 'wetDayAmounts', 'gapFilling'],
+  parts: [
+    ...['cartridges', 'membraneArea_m2', 'permeability_L_per_m2_h_bar', 'ratedFlow_L_per_h', 'ratedPressure_kPa'],
+    ...['highestPressure_kPa', 'pore_nm', 'ratedLitres_L', 'ratedTurbidity_NTU', 'highestTurbidity_NTU'],
+    ...['lifeLimit_years', 'lowestFlow_L_per_h', 'backwash_fraction', 'backwash_min_per_day', 'pistonBore_mm'],
+    ...['pistonStroke_mm', 'leverRatio', 'bacteria_log10', 'viruses_log10', 'protozoa_log10', 'evidence'],
+    'evidenceSource',
+  ],
+  settings: [
+    ...['range_fraction', 'draws', 'seed', 'madeYears', 'dayOrder', 'wetDayAmounts', 'gapFilling'],
+    ...['foulingSpread_fraction', 'flowReadingError_fraction', 'futures', 'leak_fraction'],
+    'susceptibleToRotavirus_fraction',
+  ],
 };
 
 /** The fields of one row. */

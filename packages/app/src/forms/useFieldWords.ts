@@ -14,6 +14,8 @@ export interface FieldWords {
   unit(column: Column<unknown>): string;
   /** The rows of a table together, such as "Roofs". */
   table(table: string): string;
+  /** The rows of a table that are the whole programme's. */
+  tableOfAll(table: string): string;
   /** One row of a table, such as "a roof". */
   one(table: string): string;
   /** So many rows of a table, such as "2 roofs". */
@@ -46,6 +48,7 @@ export function useFieldWords(): FieldWords {
       },
       choice: (word) => sayOr(`choices.${word}`, word),
       table: (table) => sayOr(`tableNames.${table}`, table),
+      tableOfAll: (table) => sayOr(`tableNames.${table}OfAll`, sayOr(`tableNames.${table}`, table)),
       one: (table) => sayOr(`tableNames.${table}_one`, table),
       rows: (table, count) => sayOr(`tableNames.${table}_count`, `${table}: ${count}`, { count }),
     };

@@ -1,5 +1,6 @@
 import type { AppLanguage } from '@eavewell/words/app';
 import type { paths } from '../api/apiTypes.ts';
+import { siteTables } from '../forms/formTables.ts';
 import type { FieldWords } from '../forms/useFieldWords.ts';
 
 type Answer = paths['/api/programmes/{programmeId}/changes']['get']['responses']['200']['content']['application/json'];
@@ -131,8 +132,8 @@ function oneChange(who: string, change: ChangeTold, telling: RecordWords): strin
 
 /** The site all changes are about; null where they are about more. */
 function siteOf(changes: readonly ChangeTold[]): string | null {
-  const ofSite = ['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'pipes', 'demand'];
-  const sites = new Set(changes.map(({ table, key }) => (ofSite.includes(table) ? key.split('/')[0]! : '')));
+  const ofSite: ReadonlySet<string> = new Set(siteTables);
+  const sites = new Set(changes.map(({ table, key }) => (ofSite.has(table) ? key.split('/')[0]! : '')));
   const [site] = sites;
   return sites.size === 1 && site !== undefined && site !== '' ? site : null;
 }

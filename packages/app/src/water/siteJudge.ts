@@ -20,6 +20,7 @@ import {
   siteInFull,
   siteRemedies,
   type WaterYear,
+  wearOf,
 } from '@eavewell/engine';
 import { type FaultAt, faultFinder, faultNamer, siteRemediesReport, siteReport } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
@@ -117,7 +118,10 @@ export class SiteJudge {
       curve: { ...water.curve(), band: [], yearsBand: null },
       years: water.years,
     }));
-    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language, null) as SiteReport;
+    // A draft is judged at every move of a hand; when cartridges are due is told of what is saved.
+    const isSaved = draft.steps.length === 0 && !isAsked(question);
+    const wear = isSaved ? wearOf(site, this.ready, design) : null;
+    const report = siteReport(faultNamer(this.faultAt, language)(design), null, language, wear) as SiteReport;
     const { settings } = this.ready;
     return { judged: { report, storages, site, settings, took_ms: performance.now() - from }, waters };
   }

@@ -4,6 +4,7 @@ import {
   dayOnClock,
   dayOrders,
   designSites,
+  type Judged as JudgedBy,
   judgedSites,
   type Problem,
   type ProgrammeFacts,
@@ -20,6 +21,8 @@ import {
   type SmallestRemedy,
   type StorageSeries,
   seriesOf,
+  type WearFinding,
+  wearOf,
 } from '@eavewell/engine';
 import type { ProgrammeRead } from '@eavewell/formats';
 import { faultFinder, faultNamer, programmeRemediesReport } from '@eavewell/report';
@@ -58,6 +61,8 @@ export interface DesignOptions extends ScenarioOptions, FromData {
   /** The order of each day, in place of the settings'. */
   readonly order?: string;
 }
+
+type Wear = JudgedBy<readonly WearFinding[]>;
 
 /** Where a design goes as it is made. */
 interface Outputs {
@@ -128,7 +133,7 @@ function inOrder(facts: ProgrammeFacts, dayOrder: DayOrder | null): ProgrammeFac
 }
 
 /** The programme with one site. Its gauges all stay: they may be neighbours. */
-function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
+export function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
   const site = facts.sites.find((one) => one.siteId === siteId);
   if (!site)
     throw new WrongUse(
@@ -144,7 +149,7 @@ function factsOfSite(facts: ProgrammeFacts, siteId: string): ProgrammeFacts {
 }
 
 /** The gauges the sites use; null where a site without one may use any. */
-function gaugesOf({ sites }: ProgrammeFacts): ReadonlySet<string> | null {
+export function gaugesOf({ sites }: ProgrammeFacts): ReadonlySet<string> | null {
   if (sites.some(({ gaugeId }) => gaugeId === null)) return null;
   return new Set(sites.flatMap(({ gaugeId }) => (gaugeId === null ? [] : [gaugeId])));
 }
@@ -174,6 +179,8 @@ interface Judged {
   readonly under: ScenarioCounts;
   /** What would mend it. */
   readonly remedies: SiteRemedies | null;
+  /** When its cartridges are due; null where that is not told. */
+  readonly wear: Wear | null;
   /** The smallest remedy of each site that is short or tight. */
   readonly smallest: readonly SmallestRemedy[];
   /** What was found in the sites' own facts. */
@@ -202,10 +209,12 @@ async function judgeAll(
   let one: SiteDesign | null = null;
   let oneUnder: SiteDesign | null = null;
   let remedies: SiteRemedies | null = null;
+  let wear: Wear | null = null;
   let done = 0;
   for (const { design: designed, ownProblems } of judgedSites(facts.sites, ready)) {
     const site = named(designed);
     remedies = remediesOf(facts.sites[done]!, ready, site);
+    wear = report !== null || options.site !== undefined ? wearOf(facts.sites[done]!, ready, designed) : null;
     exceptions.add(site, remedies);
     if (remedies) smallest.push(smallestOf(site, remedies));
     problems.push(...ownProblems);
@@ -214,14 +223,14 @@ async function judgeAll(
     if (options.site !== undefined) [one, oneUnder] = [site, under];
     await verdicts?.write(verdictsLine(site, remedies, under));
     const series = options.series ? seriesOf(facts.sites[done]!, ready) : undefined;
-    await report?.site(site, remedies, under, series);
+    await report?.site(site, remedies, wear, under, series);
     if (series && options.out !== undefined) await writeSeries(options.out, facts.sites[done]!, series);
     done++;
     const count = done;
     context.progress.at(() => progressWords.judging(count, facts.sites.length));
   }
   const paths = options.series && options.out !== undefined ? [join(options.out, 'series', '*.csv')] : [];
-  return { exceptions, one, oneUnder, under: counts, remedies, smallest, problems, paths };
+  return { exceptions, one, oneUnder, under: counts, remedies, wear, smallest, problems, paths };
 }
 
 /** One site's design. */
@@ -250,12 +259,14 @@ function allProblems(read: ProgrammeRead, ready: ReadyProgramme, ofSites: readon
   return [...read.problems, ...gaugeProblems(ready), ...ofSites];
 }
 
+const noWear: Wear = { finding: null, problems: [], working: [] };
+
 function printed(
   folder: string,
   facts: ProgrammeFacts,
   ready: ReadyProgramme,
   scenario: Scenario | null,
-  { exceptions, one, oneUnder, under, remedies, smallest }: Judged,
+  { exceptions, one, oneUnder, under, remedies, wear, smallest }: Judged,
   problems: readonly Problem[],
   written: readonly string[],
   { look }: Context,
@@ -266,7 +277,7 @@ function printed(
   const matched = problems.filter(({ code }) => code === 'columns.used').length;
   if (matched > 0) sheet.line(design.matchingUsed(matched), 0, 2);
   if (one) {
-    sitePage(sheet, one, remedies, facts.settings, ready.market, () => {
+    sitePage(sheet, one, remedies, wear ?? noWear, facts.settings, ready.market, () => {
       if (scenario && oneUnder) siteUnderSection(sheet, one, oneUnder, scenario, ready.gauges.values());
     });
   } else {

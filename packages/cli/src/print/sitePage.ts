@@ -1,5 +1,6 @@
 import {
   type DesignSettings,
+  type Judged,
   type Market,
   meanYear_days,
   type Problem,
@@ -8,27 +9,32 @@ import {
   type StorageFinding,
   stations,
   type Target,
+  type WearFinding,
 } from '@eavewell/engine';
 import { findingOf } from '@eavewell/report';
-import { type CautionName, cautionNames, problemSentence, verdictMarks, workingText } from '@eavewell/words';
+import { type CautionName, cautionNames, verdictMarks } from '@eavewell/words';
 import { spoken } from '../language.ts';
 import { drainageSection } from './drainage.ts';
 import { ownTarget, whoText } from './exceptions.ts';
 import { headSection } from './headSection.ts';
 import { siteRemedySection } from './remedies.ts';
+import { safetySection } from './safetySection.ts';
 import { settlingSection } from './settlingSection.ts';
 import type { Sheet } from './sheet.ts';
 import { hasStandSection, standSection } from './standSection.ts';
+import { treatmentSection, wearSection } from './treatmentSection.ts';
+import { problemsSection, workingSection } from './workings.ts';
 import { yearsStrip } from './yearsStrip.ts';
 
 const { design, figures, headings } = spoken.commandLine;
 const { numbers } = spoken;
 
-/** One site in full: finding, figures, years, runs, sizes, first day, remedies, working, problems and cautions. */
+/** One site in full: finding, figures, years, runs, sizes, first day, treatment, safety, remedies, working, problems and cautions. */
 export function sitePage(
   sheet: Sheet,
   site: SiteDesign,
   remedies: SiteRemedies | null,
+  wear: Judged<readonly WearFinding[]>,
   settings: DesignSettings,
   market: Market,
   afterRemedies: () => void = () => undefined,
@@ -51,11 +57,14 @@ export function sitePage(
   if (site.drainage) drainageSection(sheet, site.drainage);
   standSection(sheet, site);
   for (const finding of site.settling) settlingSection(sheet, finding);
+  for (const finding of site.treatment) treatmentSection(sheet, finding);
+  for (const finding of wear.finding ?? []) wearSection(sheet, finding);
   for (const finding of site.head) headSection(sheet, finding);
+  if (site.safety) safetySection(sheet, site.safety);
   if (remedies) siteRemedySection(sheet, remedies, market, site);
   afterRemedies();
-  workingSection(sheet, site);
-  problemsSection(sheet, site);
+  workingSection(sheet, [...site.working, ...wear.working]);
+  problemsSection(sheet, [...site.problems, ...wear.problems]);
   sheet.heading(headings.cautions);
   for (const name of cautionNames) if (isDue(name, site)) sheet.line(spoken.cautions[name], 2);
 }
@@ -205,27 +214,4 @@ function otherRows(f: StorageFinding): readonly (readonly string[])[] {
     [figures.askedOther, numbers.litresADay(f.otherDemand_L_per_day), '', ''],
     [figures.otherShort, numbers.daysAYear(f.otherShortDays_per_year), '', ''],
   ];
-}
-
-function workingSection(sheet: Sheet, site: SiteDesign): void {
-  if (site.working.length === 0) return;
-  sheet.heading(headings.working);
-  site.working.forEach((line, index) => {
-    const text = workingText(line, spoken);
-    sheet.line(`${text.label}: ${text.value}`, 1, 2, String(index + 1).padStart(2));
-    sheet.line(text.formula, 5);
-    if (text.inputs.length > 0) sheet.line(text.inputs.map(({ label, value }) => `${label} ${value}`).join('; '), 5);
-    sheet.line(design.sourceOf(text.source), 5);
-  });
-}
-
-function problemsSection(sheet: Sheet, site: SiteDesign): void {
-  if (site.problems.length === 0) return;
-  sheet.heading(headings.problems);
-  for (const problem of site.problems) {
-    const { what, todo } = problemSentence(problem, spoken);
-    const severity = spoken.severities[problem.severity].name;
-    sheet.line(`${severity}, ${spoken.place(problem.place)}: ${what}`, 2, 2);
-    sheet.line(todo, 4);
-  }
 }

@@ -1,4 +1,13 @@
-import type { GaugeFinding, Problem, ProgrammeFacts, SiteDesign, SiteRemedies, StorageSeries } from '@eavewell/engine';
+import type {
+  GaugeFinding,
+  Judged,
+  Problem,
+  ProgrammeFacts,
+  SiteDesign,
+  SiteRemedies,
+  StorageSeries,
+  WearFinding,
+} from '@eavewell/engine';
 import { gaugeReport, peopleOf, problemReport, siteReport } from '@eavewell/report';
 import { type DesignReport, designSchemaVersion, type NotUsed } from '@eavewell/tables';
 import { spoken } from '../language.ts';
@@ -23,7 +32,8 @@ function onlyNumbers(_key: string, value: unknown): unknown {
   return value;
 }
 
-function json(value: unknown): string {
+/** A value as JSON, all of it numbers that are some. */
+export function json(value: unknown): string {
   return JSON.stringify(value, onlyNumbers);
 }
 
@@ -53,11 +63,12 @@ export class JsonReport {
   async site(
     design: SiteDesign,
     remedies: SiteRemedies | null,
+    wear: Judged<readonly WearFinding[]> | null,
     under: SiteDesign | null,
     series?: readonly StorageSeries[],
   ): Promise<void> {
     const scenario = under ? { scenario: siteUnderReport(under) } : {};
-    const text = json({ ...siteReport(design, remedies, spoken, null), ...scenario });
+    const text = json({ ...siteReport(design, remedies, spoken, wear), ...scenario });
     await this.#write(`${this.#sites++ === 0 ? '' : ','}\n`);
     if (series === undefined) await this.#write(text);
     else await this.#write(`${text.slice(0, -1)},"series":[${series.map(seriesJson).join(',')}]}`);

@@ -36,6 +36,8 @@ export interface WayWords {
 
 /** Height of the strip with the signs, of a lane and of what stands over it [px]. */
 const [strip_px, lane_px, laneHead_px, gap_px] = [78, 60, 24, 20] as const;
+/** Free at both ends of a name that stands along an edge [px]. */
+const edge_px = 14;
 /** Below so much room for a stop its number stands for its name [px]. */
 const nameRoom_px = 96;
 
@@ -106,19 +108,19 @@ function stripOf(stops: readonly WayStop[], { xs, isNamed }: Places, lettering: 
   for (const [nth, { kind, name }] of stops.entries()) {
     const x = xs[nth]!;
     shapes.push(...wayGlyph(kind, x, y));
-    const anchor = nth === 0 ? 'start' : nth === stops.length - 1 ? 'end' : 'middle';
-    const at = anchor === 'start' ? 1 : anchor === 'end' ? Number.POSITIVE_INFINITY : x;
-    const lines = isNamed ? wrapped(name, 96) : [String(nth + 1)];
-    for (const [row, text] of lines.slice(0, 2).entries()) {
-      const edge = isNamed ? Math.min(at, lastX(text, x)) : x;
-      lettering.set({ text, isStrong: true }, { x: edge, y: y + 32 + row * 16, anchor: isNamed ? anchor : 'middle' });
+    for (const [row, text] of (isNamed ? wrapped(name, nameRoom_px) : [String(nth + 1)]).slice(0, 2).entries()) {
+      const at = y + 32 + row * 16;
+      // A long name at an edge stands along it.
+      const spots = [
+        { x, y: at, anchor: 'middle' },
+        { x: 1, y: at },
+        { x: last + edge_px, y: at, anchor: 'end' },
+      ] as const;
+      lettering.set({ text, isStrong: true }, spots);
     }
   }
   return group('way', shapes);
 }
-
-/** The name of the last stop ends where its sign does. */
-const lastX = (text: string, x: number) => x + Math.max(16, letterWidth_px(text, 'lettering', true) / 2);
 
 /** A name in lines that are not wider than so much [px]; a word is never broken. */
 function wrapped(text: string, room: number): readonly string[] {

@@ -76,8 +76,21 @@ export function kilopascalsFromTonnesPerSquareMetre(pressure_t_per_m2: number): 
 /** Mean length of a year: 146,097 days in 400 years [day]. Source: the rule of the Gregorian calendar. */
 export const meanYear_days = 365.2425;
 
-/** One unit in another: times so much, over so much, so that tenths are a division and round once. */
+/** A pound-force on a square inch [Pa]. Source: NIST SP 811, App. B.8. */
+const Pa_per_psi = 6894.757;
+/** A conventional metre of water [kPa]: exact by definition. Source: NIST SP 811, App. B.8. */
+const kPa_per_mH2O = 9.80665;
+const kPa_per_bar = Pa_per_bar / Pa_per_kPa;
+const mbar_per_bar = 1000;
+/** Degrees Fahrenheit at which water freezes, and so many degrees Celsius are so many Fahrenheit: exact by definition. Source: NIST SP 811, App. B.8. */
+const freezing_F = 32;
+const C_per_9F = 5;
+const F_per_5C = 9;
+
+/** One unit in another: less so much, times so much, over so much, so that tenths are a division and round once. */
 interface Conversion {
+  /** Taken off first; left out: nothing. */
+  readonly less?: number;
   readonly times: number;
   readonly over: number;
 }
@@ -93,6 +106,12 @@ const cm_per_m = 100;
 const mm_per_cm = 10;
 const tenths_per_mm = 10;
 const percent_per_whole = 100;
+const mL_per_L = 1000;
+const nm_per_um = 1000;
+const um_per_mm = 1000;
+const mg_per_g = 1000;
+/** One per cent of a solution is ten grams in a litre, as stocks of chlorine are named. Common practice, no source. */
+const g_per_L_per_percent = 10;
 
 /** The units a column of ours may have been written in, by the unit it has here. There is no gallon without its country. */
 const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>> = {
@@ -108,6 +127,31 @@ const conversions: Readonly<Record<string, Readonly<Record<string, Conversion>>>
   kg: { lb: decimal(kg_per_lb, 8) },
   L: { m3: times(L_per_m3), usgal: decimal(L_per_usGallon, 9), impgal: decimal(L_per_imperialGallon, 5) },
   fraction: { percent: over(percent_per_whole) },
+  mL: { L: times(mL_per_L) },
+  nm: { um: times(nm_per_um), mm: times(nm_per_um * um_per_mm) },
+  min: { h: times(min_per_h) },
+  C: { F: { less: freezing_F, times: C_per_9F, over: F_per_5C } },
+  kPa: {
+    psi: decimal(Pa_per_psi / Pa_per_kPa, 6),
+    bar: times(kPa_per_bar),
+    mbar: { times: kPa_per_bar, over: mbar_per_bar },
+    mH2O: decimal(kPa_per_mH2O, 5),
+  },
+  'kPa/min': {
+    'psi/min': decimal(Pa_per_psi / Pa_per_kPa, 6),
+    'bar/min': times(kPa_per_bar),
+    'mbar/min': { times: kPa_per_bar, over: mbar_per_bar },
+  },
+  'L/h': {
+    'L/min': times(min_per_h),
+    'L/s': times(s_per_h),
+    'm3/h': times(L_per_m3),
+    usgpm: decimal(L_per_usGallon * min_per_h, 8),
+    impgpm: decimal(L_per_imperialGallon * min_per_h, 4),
+  },
+  'mg/L': { 'g/L': times(mg_per_g) },
+  'g/L': { percent: times(g_per_L_per_percent), 'mg/L': over(mg_per_g) },
+  '1/L': { '1/100mL': times(mL_per_L / percent_per_whole) },
   'm/s': {
     kmh: { times: m_per_km, over: s_per_h },
     kn: { times: m_per_nauticalMile, over: s_per_h },
@@ -149,9 +193,19 @@ export function unitsWritten(unit: string): readonly string[] {
  * convertedTo('m/s', 'kmh', 180) // → 50
  * convertedTo('m/s', 'kn', 90) // → 46.3
  * convertedTo('m/s', 'mph', 100) // → 44.704
+ * convertedTo('C', 'F', 77) // → 25
+ * convertedTo('kPa', 'bar', 0.5) // → 50
+ * convertedTo('kPa', 'psi', 10) // → 68.94757
+ * convertedTo('kPa/min', 'psi/min', 10) // → 68.94757
+ * convertedTo('L/h', 'L/min', 8) // → 480
+ * convertedTo('L/h', 'usgpm', 10) // → 2271.2470704
+ * convertedTo('L/h', 'impgpm', 1) // → 272.7654
+ * convertedTo('nm', 'um', 0.015) // → 15
+ * convertedTo('g/L', 'percent', 1) // → 10
+ * convertedTo('1/L', '1/100mL', 3) // → 30
  */
 export function convertedTo(unit: string, written: string, value: number): number | null {
   if (!unitsWritten(unit).includes(written)) return null;
   const conversion = conversions[unit]![written]!;
-  return (value * conversion.times) / conversion.over;
+  return ((value - (conversion.less ?? 0)) * conversion.times) / conversion.over;
 }

@@ -47,6 +47,7 @@ export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap
  * A judge of the other stations of one site, whatever is changed there: without working, without looking for parts, and once for all
  * changes that leave a station the same facts.
  */
+// long: a judge for each station beside, one after another, with what each hangs on
 export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   const { settings, today = null } = programme;
   const storm = gauge?.storm ?? null;

@@ -8,6 +8,7 @@ import {
   remediesTogether,
   type SiteFacts,
   type SmallestRemedy,
+  wearOf,
 } from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { foldRecords, recordName } from '@eavewell/records';
@@ -94,11 +95,12 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const smallest = remedies && {
       ...{ siteId, people, smallest: remedies.remedies[0] ?? null, notMended: remedies.notMended },
     };
-    const report = JSON.stringify(siteReport(design, remedies, english, null));
+    const wear = wearOf(site, ready, found);
+    const report = JSON.stringify(siteReport(design, remedies, english, wear));
     await writer.add(siteId, report, siteText(site, faultAt), {
       ...{ hash, short, said, smallest },
       years: siteYears(found!),
-      cup: siteCup(found!, null),
+      cup: siteCup(found!, wear.finding),
     });
   };
 }

@@ -71,6 +71,8 @@ export function siteHasher(
   };
   return (site) => {
     const doubts = [site.doubts, ...Object.values(site.doubtsBeside)].flat();
-    return contentHash([all, rainOf(site.gaugeId), site, doubts.map(faultAt)]);
+    // Cartridges are due so many days from the day it is asked on.
+    const isInUse = site.treatment.units.some(({ removedOn }) => removedOn === null);
+    return contentHash([all, rainOf(site.gaugeId), site, doubts.map(faultAt), isInUse ? ready.today : null]);
   };
 }

@@ -79,6 +79,32 @@ describe('plain words of the trade', () => {
     ['roofs', 'Roof shape', 'gable', 'form', null],
     ['sites', 'Design wind (mph)', '90', 'windSpeed_m_per_s', 'mph'],
     ['parts', 'Weight (lb)', '10', 'mass_kg', 'lb'],
+    ['parts', 'Membrane area (ft2)', '97', 'membraneArea_m2', 'ft2'],
+    ['parts', 'Rated pressure (psi)', '8', 'ratedPressure_kPa', 'psi'],
+    ['parts', 'Maximum pressure (bar)', '2', 'highestPressure_kPa', 'bar'],
+    ['parts', 'Rated flow (L/min)', '10', 'ratedFlow_L_per_h', 'L/min'],
+    ['parts', 'Pore size (micron)', '0.015', 'pore_nm', 'um'],
+    ['parts', 'Permeability (L/m2/h/bar)', '300', 'permeability_L_per_m2_h_bar', null],
+    ['parts', 'Virus log reduction', '3', 'viruses_log10', null],
+    ['parts', 'Piston diameter (in)', '2', 'pistonBore_mm', 'in'],
+    ['treatmentUnits', 'Date installed', '2025-01-01', 'installedOn', null],
+    ['flowReadings', 'Flow rate (lpm)', '8', 'flow_L_per_h', 'L/min'],
+    ['flowReadings', 'Pressure (psi)', '7', 'pressure_kPa', 'psi'],
+    ['flowReadings', 'Water temperature (°F)', '77', 'waterTemperature_C', 'F'],
+    ['flowReadings', 'Water temp F', '77', 'waterTemperature_C', 'F'],
+    ['flowReadings', 'Meter reading (m3)', '90', 'passed_L', 'm3'],
+    ['pressureTests', 'Pressure decay (psi/min)', '0.2', 'fall_kPa_per_min', 'psi/min'],
+    ['rawWater', 'Upper limit (per 100 mL)', '30', 'high_per_L', '1/100mL'],
+    ['waterTests', 'Sampling point', 'tap', 'point', null],
+    ['waterTests', 'Residual chlorine (mg/L)', '0.3', 'freeChlorine_mg_per_L', null],
+    ['waterTests', 'Turbidity (NTU)', '2', 'turbidity_NTU', null],
+    ['testPortions', 'Number of wells', '5', 'portions', null],
+    ['testPortions', 'Too numerous to count', '1', 'uncountable', null],
+    ['inspections', 'Sanitary risk score', '4', 'risks', null],
+    ['chlorination', 'Contact time (h)', '2', 'contact_min', 'h'],
+    ['chlorination', 'Stock strength (%)', '1', 'stock_g_per_L', 'percent'],
+    ['roofs', 'Overhanging trees', 'yes', 'underTrees', null],
+    ['sites', 'Elevation (ft)', '900', 'altitude_m', 'ft'],
   ] as const)('%s: %s', (table, header, cell, column, unit) => {
     expect(found(table, header, cell)).toMatchObject({ match: { column, unit }, open: null, fits: 1 });
   });
@@ -91,6 +117,16 @@ describe('what is never taken for another', () => {
     expect(columns('tanks', 'Tank height (ft)', '8')).toEqual(['height_m']);
     expect(columns('tanks', 'Inlet height (ft)', '6')).toEqual(['inletHeight_m', 'height_m']);
     expect(columns('gutters', 'Outlet diameter (in)', '3')).toEqual(['outlet_mm']);
+  });
+
+  it('gallons a minute whose country nobody says, and acidity for hours', () => {
+    expect(found('flowReadings', 'Flow (gpm)', '3')).toMatchObject({
+      ...{ match: { column: 'flow_L_per_h' }, open: 'gallon' },
+      choices: [{ column: 'flow_L_per_h', hows: ['usgpm', 'impgpm'] }],
+    });
+    expect(found('flowReadings', 'Flow (US gal/min)', '3')).toMatchObject({ match: { unit: 'usgpm' }, open: null });
+    expect(headerWords('Water pH')).toEqual({ words: ['water', 'ph'], unit: null });
+    expect(found('waterTests', 'pH value', '7.1')).toMatchObject({ match: { column: 'pH', unit: null }, open: null });
   });
 
   it('the outside of a pipe for its bore', () => {

@@ -38,6 +38,36 @@ const unitNames: Readonly<Record<string, readonly string[]>> = {
   'in/ft': ['in/ft', 'inft', 'inperft', 'inperfoot', 'inchperfoot', 'inchesperfoot', 'inchesperft'],
   'cm/m': ['cm/m', 'cmperm', 'cmpermetre', 'cmpermeter'],
   'mm/m': ['mm/m', 'mmperm', 'mmpermetre', 'mmpermeter'],
+  min: ['min', 'mins', 'minute'],
+  h: ['h', 'hr', 'hour'],
+  mL: ['ml', 'millilitre', 'milliliter', 'cc'],
+  um: ['um', 'μm', 'micron', 'micrometre', 'micrometer'],
+  nm: ['nm', 'nanometre', 'nanometer'],
+  C: ['c', '°c', 'degc', 'celsius', 'degreec', 'degcelsius', 'degreecelsius'],
+  F: ['f', '°f', 'degf', 'fahrenheit', 'degreef', 'degfahrenheit', 'degreefahrenheit'],
+  kPa: ['kpa', 'kilopascal'],
+  psi: ['psi', 'psig', 'lb/in2'],
+  bar: ['bar'],
+  mbar: ['mbar', 'millibar', 'hpa'],
+  mH2O: ['mh2o', 'mwc', 'mwg', 'mofwater', 'metreofwater', 'metresofwater'],
+  'kPa/min': ['kpa/min', 'kpamin', 'kpapermin', 'kpaperminute', 'kpa/minute'],
+  'psi/min': ['psi/min', 'psimin', 'psipermin', 'psiperminute', 'psi/minute'],
+  'bar/min': ['bar/min', 'barmin', 'barpermin', 'barperminute'],
+  'mbar/min': ['mbar/min', 'mbarmin', 'mbarpermin', 'mbarperminute'],
+  'L/h': ['l/h', 'lh', 'lph', 'lperh', 'l/hr', 'lhr', 'lperhr', 'lperhour', 'l/hour', 'litreperhour', 'litresperhour'],
+  'L/min': ['l/min', 'lmin', 'lpm', 'lpermin', 'lperminute', 'l/minute', 'litreperminute', 'litresperminute'],
+  'L/s': ['l/s', 'lps', 'lpers', 'lpersec', 'lpersecond', 'l/sec', 'litrepersecond', 'litrespersecond'],
+  'm3/h': ['m3/h', 'm³/h', 'm3h', 'm3/hr', 'm3perh', 'm3perhour', 'cumecperhour'],
+  usgpm: ['usgpm', 'usgal/min', 'usgalmin', 'usgallonperminute', 'usgalpermin'],
+  impgpm: ['impgpm', 'impgal/min', 'impgalmin', 'impgallonperminute', 'ukgpm'],
+  gpm: ['gpm', 'gal/min', 'galmin', 'galpermin', 'galperminute', 'gallonperminute', 'gallonsperminute'],
+  'L/m2/h/bar': ['l/m2/h/bar', 'l/m²/h/bar', 'lm2hbar', 'lperm2hbar', 'lmh/bar', 'lmhbar', 'lmhperbar'],
+  NTU: ['ntu'],
+  'mg/L': ['mg/l', 'mgl', 'mgperl', 'mgperlitre', 'mgperliter', 'ppm'],
+  'g/L': ['g/l', 'gl', 'gperl', 'gperlitre', 'gperliter'],
+  '1/L': ['1/l', '/l', 'perl', 'perlitre', 'perliter'],
+  '1/100mL': ['1/100ml', '/100ml', 'per100ml', 'cfu/100ml', 'cfuper100ml', 'mpn/100ml', 'mpnper100ml'],
+  log10: ['log10', 'log', 'lrv'],
   tenths: ['tenthsmm', 'tenthsofmm', '0.1mm', 'mmx10', 'tenth'],
 };
 
@@ -68,6 +98,8 @@ const sameThing: readonly (readonly string[])[] = [
   ['downpipe', 'downspout'],
   ['tap', 'faucet'],
   ['screen', 'mesh'],
+  ['temperature', 'temp'],
+  ['laboratory', 'lab'],
 ];
 
 /** Whole headers for a column, where no word of its name stands in them or another column has more of them. Common practice, no source. */
@@ -91,6 +123,63 @@ const alsoCalled: Readonly<Record<string, readonly string[]>> = {
   wallAbove_m2: ['wall area'],
   otherLoss_k: ['loss coefficient'],
   leg: ['section', 'stretch'],
+  serial: ['serial number', 'serial no', 'unit serial number'],
+  unitSerial: ['unit', 'unit serial number', 'treatment unit', 'filter unit'],
+  installedOn: ['date installed', 'installation date', 'installed'],
+  removedOn: ['date removed', 'removal date', 'removed'],
+  readOn: ['date read', 'reading date', 'date measured', 'date'],
+  testedOn: ['date tested', 'test date', 'date'],
+  takenOn: ['date taken', 'date sampled', 'sample date', 'sampling date', 'date'],
+  inspectedOn: ['date inspected', 'inspection date', 'visit date', 'date'],
+  flow_L_per_h: ['flow rate', 'measured flow'],
+  passed_L: ['meter reading', 'litres passed', 'volume filtered', 'volume treated'],
+  fall_kPa_per_min: ['pressure drop', 'pressure decay', 'decay rate', 'pressure loss'],
+  airVolume_L: ['hold up volume', 'holdup volume'],
+  testId: ['sample', 'sample code', 'sample number'],
+  point: ['sampling point', 'sample point', 'sample location', 'where taken'],
+  freeChlorine_mg_per_L: ['residual chlorine', 'chlorine residual', 'free residual chlorine', 'frc'],
+  residual_mg_per_L: ['residual chlorine', 'chlorine residual', 'free residual chlorine', 'frc'],
+  pH: ['ph', 'acidity'],
+  waterTemperature_C: ['temperature', 'temperature of water'],
+  laboratory: ['tested by', 'analysed by', 'read by'],
+  portions: ['tubes', 'wells', 'bottles', 'plates', 'number of tubes', 'number of wells', 'number of plates'],
+  positive: ['positive tubes', 'positive wells', 'number positive', 'positives'],
+  colonies: ['colony count', 'colonies counted', 'cfu'],
+  uncountable: ['tntc', 'too numerous to count', 'too many to count'],
+  volume_mL: ['volume', 'sample volume', 'volume tested', 'portion volume'],
+  risks: ['risk score', 'sanitary risk score', 'risks found', 'yes answers'],
+  questions: ['questions asked', 'number of questions', 'out of'],
+  by: ['inspector', 'surveyor', 'inspected by'],
+  active_fraction: ['available chlorine', 'active chlorine'],
+  stock_g_per_L: ['stock strength', 'stock solution', 'stock concentration'],
+  dose_mg_per_L: ['chlorine dose', 'dosage'],
+  contact_min: ['contact time'],
+  batch_L: ['batch volume', 'batch size'],
+  cartridges: ['number of cartridges', 'number of membranes'],
+  membraneArea_m2: ['filter area', 'filter surface', 'membrane surface'],
+  ratedFlow_L_per_h: ['nominal flow', 'design flow'],
+  ratedLitres_L: ['rated capacity', 'rated volume', 'litres per set'],
+  pore_nm: ['pore size'],
+  highestPressure_kPa: ['max pressure', 'maximum pressure', 'maximum operating pressure'],
+  highestTurbidity_NTU: ['max turbidity', 'maximum turbidity'],
+  lowestFlow_L_per_h: ['min flow', 'minimum flow'],
+  lifeLimit_years: ['service life', 'service life years', 'replacement interval', 'replace after years'],
+  pistonBore_mm: ['piston diameter', 'cylinder diameter'],
+  pistonStroke_mm: ['stroke', 'stroke length'],
+  leverRatio: ['mechanical advantage'],
+  bacteria_log10: ['bacteria log reduction', 'bacteria reduction'],
+  viruses_log10: ['virus log reduction', 'viruses log reduction', 'virus reduction'],
+  protozoa_log10: ['protozoa log reduction', 'protozoa reduction'],
+  coating: ['paint', 'roof paint'],
+  lead: ['lead flashing', 'lead present'],
+  asbestos: ['asbestos sheets', 'asbestos present'],
+  underTrees: ['overhanging trees', 'trees overhang', 'overhanging branches'],
+  daysOff_per_year: ['days without treatment', 'downtime days'],
+  altitude_m: ['elevation', 'height above sea level'],
+  pathogen: ['germ', 'organism'],
+  typical_per_L: ['mean', 'average', 'concentration'],
+  low_per_L: ['lower limit', 'minimum'],
+  high_per_L: ['upper limit', 'maximum', '95th percentile'],
 };
 
 const namesKnown = new Map<string, readonly (readonly string[])[]>();
@@ -120,13 +209,20 @@ export function unitNamed(written: string): string | null {
 }
 
 function wordsIn(text: string): readonly string[] {
-  return text
-    .normalize('NFKD')
-    .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
-    .toLowerCase()
-    .split(/[^\p{L}\p{N}%°²³]+/u)
-    .filter((word) => word !== '');
+  return (
+    text
+      .normalize('NFKD')
+      // One word, as people write it.
+      .replaceAll('pH', 'ph')
+      .replace(/(\p{Ll})(\p{Lu})/gu, '$1 $2')
+      .toLowerCase()
+      .split(/[^\p{L}\p{N}%°²³]+/u)
+      .filter((word) => word !== '')
+  );
 }
+
+/** Of how many words a unit is made, as L per m2 h bar is; the longest is looked for first. */
+const unitWords_counts = [5, 4, 3, 2, 1] as const;
 
 /**
  * Of which words is a header made, and which unit does it name?
@@ -143,17 +239,10 @@ export function headerWords(header: string): HeaderWords {
   const inBracket = bracket ? unitNamed(bracket[2]!) : null;
   const words = [...wordsIn(inBracket !== null ? bracket![1]! : header)];
   let unit = inBracket;
-  if (unit === null && words.length > 3) {
-    unit = unitNamed(words.slice(-3).join(''));
-    if (unit !== null) words.splice(-3);
-  }
-  if (unit === null && words.length > 2) {
-    unit = unitNamed(words.slice(-2).join(''));
-    if (unit !== null) words.splice(-2);
-  }
-  if (unit === null && words.length > 1) {
-    unit = unitNamed(words.at(-1)!);
-    if (unit !== null) words.pop();
+  for (const count of unitWords_counts) {
+    if (unit !== null || words.length <= count) continue;
+    unit = unitNamed(words.slice(-count).join(''));
+    if (unit !== null) words.splice(-count);
   }
   if (unit !== null && words.length > 1 && words.at(-1) === 'in') words.pop();
   const ours = words.map((word) => aliases.get(one(word)) ?? aliases.get(word) ?? one(word));

@@ -143,6 +143,7 @@ function asWritten(
   }
   const { unit } = headerWords(header);
   if (unit === null || !isOtherUnit(header, column)) return { match, open: null, hows: [] };
+  if (unit === 'gpm' && column.unit === 'L/h') return { match, open: 'gallon', hows: ['usgpm', 'impgpm'] };
   if (unit === 'gal' && column.unit === 'L') return { match, open: 'gallon', hows: ['usgal', 'impgal'] };
   if (unitsWritten(column.unit).includes(unit)) return { match: { ...match, unit }, open: null, hows: [unit] };
   return { match, open: 'unit', hows: [column.unit] };

@@ -10,6 +10,7 @@ import { serveIn } from './serve.ts';
 import { stormPageIn } from './stormPages.ts';
 import { yes } from './telling.ts';
 import { translateIn } from './translateWords.ts';
+import { safetyPageIn, treatmentPageIn, wearPageIn } from './treatmentPages.ts';
 
 const verdictGroupsIn = ({ say }: Speech): Readonly<Record<Verdict, (count: number) => string>> => ({
   short: (count) => say('commandLine.verdictGroups.short', { count }),
@@ -270,6 +271,9 @@ export const commandLineIn = (speech: Speech) => ({
   figures: figuresIn(speech),
   settling: settlingPageIn(speech),
   head: headPageIn(speech),
+  treatment: treatmentPageIn(speech),
+  wear: wearPageIn(speech),
+  safety: safetyPageIn(speech),
   check: checkIn(speech),
   design: designIn(speech),
   scenario: scenarioIn(speech),

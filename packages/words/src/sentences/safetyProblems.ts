@@ -30,6 +30,8 @@ export const safetySentences: Sentences<keyof typeof safetyProblems> = {
   'safety.evidence_without_source': (t) => says(t, 'safety.evidence_without_source', barriers(t)),
   'safety.test_supports_less': (t) =>
     says(t, 'safety.test_supports_less', { ...barriers(t), supports: amount(t, ['supports_log10'], 'log10') }),
+  'safety.test_limits': (t) =>
+    says(t, 'safety.test_limits', { ...barriers(t), supports: amount(t, ['supports_log10'], 'log10') }),
   'safety.over_most': (t) => says(t, 'safety.over_most', { ...barriers(t), most: amount(t, ['most_log10'], 'log10') }),
   'safety.viruses_by_pore': (t) => says(t, 'safety.viruses_by_pore', barriers(t)),
   'safety.skipping_unknown': (t) => says(t, 'safety.skipping_unknown'),

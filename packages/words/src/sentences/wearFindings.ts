@@ -16,7 +16,10 @@ export interface WearSaid extends Omit<WearFinding, 'unknownBy' | 'setSince' | '
 export function wearSaid(w: Speech, f: WearSaid): string {
   const { say } = w;
   const unit = f.serial;
-  if (f.endsOn === null) return f.litres_L === null ? say('findings.wear.unknown', { unit }) : litresOnly(w, f, unit);
+  if (f.endsOn === null)
+    return f.litres_L === null
+      ? say('findings.wear.unknown', { unit })
+      : say('findings.wear.litresOnly', { unit, ...litresSaid(w, f.litres_L) });
   return [due(w, f, f.endsOn, unit), ...litres(w, f), fouling(w, f)].join(' ');
 }
 
@@ -39,15 +42,18 @@ function mostOf({ endsBy_fraction: by }: WearSaid): WearEnd | 'none' {
   return most !== undefined && by[most] > 0 ? most : 'none';
 }
 
-function litres({ say, numbers }: Speech, { litres_L: passed }: WearSaid): readonly string[] {
-  if (passed === null) return [];
-  const range = numbers.quantity({ low: passed.p10, high: passed.p90 }, 'L');
-  return [say('findings.wear.litres', { middle: numbers.quantity(passed.p50, 'L'), range })];
+/** Litres of years to come are known to two figures or three, and not to the litre. */
+function rough(value_L: number): number {
+  return Number(value_L.toPrecision(3));
 }
 
-function litresOnly({ say, numbers }: Speech, { litres_L: passed }: WearSaid, unit: string): string {
-  const range = numbers.quantity({ low: passed!.p10, high: passed!.p90 }, 'L');
-  return say('findings.wear.litresOnly', { unit, middle: numbers.quantity(passed!.p50, 'L'), range });
+function litresSaid({ numbers }: Speech, { p10, p50, p90 }: NonNullable<WearSaid['litres_L']>) {
+  const range = numbers.quantity({ low: rough(p10), high: rough(p90) }, 'L');
+  return { middle: numbers.quantity(rough(p50), 'L'), range };
+}
+
+function litres(w: Speech, { litres_L: passed }: WearSaid): readonly string[] {
+  return passed === null ? [] : [w.say('findings.wear.litres', litresSaid(w, passed))];
 }
 
 /** What readings say of how fast it clogs here. */

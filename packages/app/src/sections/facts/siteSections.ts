@@ -12,6 +12,10 @@ const letters = {
   downpipes: ['downpipeId', 'D'],
   tanks: ['tankId', 'T'],
   pipes: ['pipeId', 'P'],
+  treatmentUnits: ['serial', 'U'],
+  cartridges: ['serial', 'C'],
+  barriers: ['barrierId', 'B'],
+  waterTests: ['testId', 'W'],
 } as const;
 
 /**
@@ -36,6 +40,16 @@ export function siteSections(siteId: string, rows: readonly RowNow[], isNew: boo
     { table: 'tanks', hidden, isGrowing: true, newRow: () => idFor('tanks') },
     { table: 'pipes', hidden, isGrowing: true, newRow: () => ({ ...idFor('pipes'), leg: 'tankToUnit' }) },
     { table: 'diverters', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'treatmentUnits', hidden, isGrowing: true, newRow: () => idFor('treatmentUnits') },
+    { table: 'cartridges', hidden, isGrowing: true, newRow: () => idFor('cartridges') },
+    { table: 'flowReadings', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'pressureTests', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'rawWater', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'barriers', hidden, isGrowing: true, newRow: () => idFor('barriers') },
+    { table: 'chlorination', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'waterTests', hidden, isGrowing: true, newRow: () => idFor('waterTests') },
+    { table: 'testPortions', hidden, isGrowing: true, newRow: () => ({ siteId }) },
+    { table: 'inspections', hidden, isGrowing: true, newRow: () => ({ siteId }) },
     { table: 'demand', hidden, isGrowing: true, newRow: () => ({ siteId, judged: 'yes' }) },
   ];
 }

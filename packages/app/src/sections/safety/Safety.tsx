@@ -30,7 +30,7 @@ export function Safety() {
   const sets = useMemo(() => dueSets(sites), [sites]);
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
   const { first, rest } = tallyWords(tally, language);
-  const left = drinks.filter((one) => (one === 'yes' || one === 'notJudged') && tally.drink[one] > 0);
+  const left = drinks.filter((one) => one === 'yes' || one === 'notJudged').filter((one) => tally.drink[one] > 0);
   return (
     <div className="programme-safety">
       <h1>{tally.drink.no > 0 ? <strong className="w-short">{first}</strong> : first}</h1>

@@ -3,6 +3,9 @@ import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
+/** A figure that is known so roughly is told by two of its digits. */
+export const twoDigits = (value: number): number => Number(value.toPrecision(2));
+
 /** The one sentence: at how many sites people must not drink, at how many nothing proves that they may, and the rest. */
 export function tallyWords(
   { all, drink }: SafetyTally,
@@ -25,7 +28,7 @@ export function reasonWords(site: SiteOfSafety, words: Words): string {
   const { cup } = site;
   if (cup === null) return say(site.isJudged ? 'safety.because_notJudged' : 'safety.because_notYet');
   const { because, worst, last, target_DALY_per_person_per_year: target } = cup;
-  const risk = (value: number) => numbers.quantity(value, 'DALY/person/year');
+  const risk = (value: number) => numbers.quantity(twoDigits(value), 'DALY/person/year');
   return say(`safety.because_${because}`, {
     found: last === null ? '' : countWords(last, words),
     pathogen: worst?.pathogen ?? 'none',
@@ -42,8 +45,9 @@ type Counted = Pick<NonNullable<Cup['last']>, 'sign' | 'count_per_100mL'>;
 /** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". */
 export function countWords({ sign, count_per_100mL: count }: Counted, { say, numbers }: Words): string {
   if (sign === null || count === null) return say('safety.not_looked_for');
-  if (sign === 'more' && count === 0) return say('safety.found_uncounted');
-  return say('safety.count', { sign, count: numbers.quantity(count, 'per_100mL') });
+  // That something was there and nothing counted is no count.
+  if (sign === 'more' && count < 1) return say('safety.found_uncounted');
+  return say('safety.count', { sign, count: numbers.quantity(twoDigits(count), 'per_100mL') });
 }
 
 /** The last sample with its band, where and when; or that none was taken since hand-over. */

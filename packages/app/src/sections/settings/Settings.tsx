@@ -70,7 +70,7 @@ export function TableLinks({ programmeId }: { readonly programmeId: string }) {
               params={{ programmeId, table }}
               activeProps={{ 'aria-current': 'page' }}
             >
-              {words.table(table === 'demand' ? 'demandOfAll' : table)}
+              {words.tableOfAll(table)}
             </Link>
           </li>
         ))}

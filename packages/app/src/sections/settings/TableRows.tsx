@@ -4,7 +4,7 @@ import { useMemo, useRef, useState } from 'react';
 import { queries } from '../../api/queries.ts';
 import { cellText } from '../../forms/cellText.ts';
 import { type RowNow, rowId } from '../../forms/draft.ts';
-import { formTable } from '../../forms/formTables.ts';
+import { formTable, tablesOfBoth } from '../../forms/formTables.ts';
 import { TablesForm } from '../../forms/TablesForm.tsx';
 import { useDraft } from '../../forms/useDraft.ts';
 import { useFieldWords } from '../../forms/useFieldWords.ts';
@@ -38,11 +38,11 @@ function Rows({ programmeId, table }: { readonly programmeId: string; readonly t
   const rows = useMemo(
     () =>
       data.rows
-        .filter(({ cells }) => table !== 'demand' || cells['siteId'] === undefined)
+        .filter(({ cells }) => !tablesOfBoth.has(table) || cells['siteId'] === undefined)
         .map((row) => ({ table, ...row })),
     [data.rows, table],
   );
-  const hidden = table === 'demand' ? ['siteId'] : [];
+  const hidden = tablesOfBoth.has(table) ? ['siteId'] : [];
   const newRow = () => (table === 'demand' ? { judged: 'no' } : {});
   const isForm = open.size > 0 || draft.beganAt !== null;
   const close = (saved: boolean) => {
@@ -53,7 +53,7 @@ function Rows({ programmeId, table }: { readonly programmeId: string; readonly t
   return (
     <>
       <h1 ref={top} tabIndex={-1}>
-        {words.table(table === 'demand' ? 'demandOfAll' : table)}
+        {words.tableOfAll(table)}
       </h1>
       <TableLinks programmeId={programmeId} />
       {isSaved && !isForm ? <SavedLine programmeId={programmeId} /> : null}

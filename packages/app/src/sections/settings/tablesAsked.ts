@@ -10,6 +10,8 @@ export const tablesAsked = [
   'stormCoefficients',
   'shortRain',
   'secondSources',
+  'rawWater',
+  'barriers',
   'presence',
   'places',
   'parts',
@@ -21,4 +23,4 @@ export type TableAsked = (typeof tablesAsked)[number];
 export const isTableAsked = (name: string): name is TableAsked => (tablesAsked as readonly string[]).includes(name);
 
 /** Tables whose rows the cells of these may name. */
-export const namedHere = ['gauges', 'parts'] as const satisfies readonly TableName[];
+export const namedHere = ['gauges', 'parts', 'secondSources'] as const satisfies readonly TableName[];

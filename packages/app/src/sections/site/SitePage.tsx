@@ -45,7 +45,7 @@ export function SitePage() {
               {say('site.to_safety')}
             </Link>
           </p>
-          {design.safety?.mayDrink === 'no' ? <DoNotDrink said={design.safety.finding} /> : null}
+          {design.safety?.mayDrink === 'no' ? <DoNotDrink /> : null}
         </>
       )}
       {design === null ? <NotJudged isDone={site.done_fraction === 1} /> : null}
@@ -82,11 +82,12 @@ export function SitePage() {
 }
 
 /** Over everything else of the site: nobody drinks there before it is mended. */
-function DoNotDrink({ said }: { readonly said: string }) {
+function DoNotDrink() {
   const { say } = useLanguage();
   return (
     <p className="trouble do-not-drink">
-      <strong className="w-short">{say('safety.drink_no')}.</strong> {said}
+      <strong className="w-short">{say('safety.drink_no')}.</strong> {say('safety.step_treat')}{' '}
+      {say('safety.step_mend')} {say('safety.step_again')}
     </p>
   );
 }

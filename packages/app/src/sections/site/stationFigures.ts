@@ -2,7 +2,7 @@ import { leastSafety_factor } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import type { Station } from '../sites/index.ts';
 import { type Figure, type SiteReport, storageFigures } from './siteFigures.ts';
-import { unitFigures } from './treatmentFigures.ts';
+import { cupFigures, unitFigures } from './treatmentFigures.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 type Drainage = NonNullable<SiteReport['drainage']>;
@@ -30,6 +30,8 @@ export function figuresOf(station: Station, report: SiteReport, words: Words): r
       return report.treatment.flatMap((one) => unitFigures(one, words));
     case 'tap':
       return report.head.flatMap((one) => headFigures(one, words));
+    case 'cup':
+      return report.safety === null ? [] : cupFigures(report.safety, words);
     default:
       return [];
   }

@@ -61,6 +61,21 @@ export function dueFigure({ serial, endsOn }: Wear, { say, numbers }: Words): Fi
   };
 }
 
+/** The germ that does most harm, held against the target. */
+export function cupFigures(safety: NonNullable<SiteReport['safety']>, { say, numbers }: Words): readonly Figure[] {
+  const [worst] = safety.risks;
+  if (worst === undefined) return [];
+  const daly = (value: number) => numbers.quantity(Number(value.toPrecision(2)), 'DALY/person/year');
+  return [
+    {
+      ...{ code: 'safety.daly', of: worst.pathogen },
+      value: say('site.cup_risk', { pathogen: worst.pathogen, risk: daly(worst.DALY_per_person_per_year) }),
+      likely: say('site.up_to', { amount: daly(worst.DALYHigh_per_person_per_year) }),
+      target: say('site.at_most', { amount: daly(safety.target_DALY_per_person_per_year) }),
+    },
+  ];
+}
+
 /** What the drawing says beside the unit: flow, pressure, and when its set is due. */
 export function unitLetters(
   { treatment, wear }: Pick<SiteReport, 'treatment' | 'wear'>,

@@ -22,7 +22,7 @@ const site = (
 ): SiteEntry => {
   const { name = siteId, area = null, people = 10, cost, currency = 'USD', standGate = null } = more;
   const storage = verdict ?? notJudged;
-  const others = { roof: notJudged, gutter: notJudged, settling: notJudged, stand: notJudged };
+  const others = { roof: notJudged, gutter: notJudged, settling: notJudged, stand: notJudged, cup: notJudged };
   const stations: Stations = { ...others, storage, treatmentUnit: notJudged, tap: notJudged, ...more.stations };
   const known = cost === undefined || cost === null ? null : currency;
   const remedy: SiteEntry['remedy'] =

@@ -10,6 +10,7 @@ export const safetyProblems = {
   'safety.evidence_without_source': 'warning',
   'safety.test_supports_less': 'warning',
   'safety.unit_not_in_place': 'warning',
+  'safety.test_limits': 'note',
   'safety.over_most': 'note',
   'safety.viruses_by_pore': 'note',
   'safety.skipping_unknown': 'warning',

@@ -33,7 +33,7 @@ const site = (change: Partial<ChlorinationFacts> | null, tests: readonly WaterTe
     ...unmeasuredSite,
     siteId: 'S1',
     safety: { ...noSafety, tests, chlorination: change === null ? null : { ...facts, ...change } },
-  }) as SiteFacts;
+  }) as unknown as SiteFacts;
 const judged = (...args: Parameters<typeof site>) => chlorineFinding(site(...args), defaultSettings);
 const one = (...args: Parameters<typeof site>) => judged(...args).finding!;
 const codes = (...args: Parameters<typeof site>) => judged(...args).problems.map(({ code }) => code);

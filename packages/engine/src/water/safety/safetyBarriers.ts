@@ -36,8 +36,6 @@ export interface SafetyBarriers {
   readonly cappedBy: EngineProblemCode | null;
   /** Did a test with air show that a unit takes out less than is stated? */
   readonly isTestedLess: boolean;
-  /** Did one show that a unit takes out less than even the least that is stated of it? */
-  readonly isTestFailed: boolean;
   readonly problems: readonly Problem[];
 }
 
@@ -45,10 +43,10 @@ export interface SafetyBarriers {
 interface Credit {
   readonly finding: BarrierFinding;
   readonly stated: StatedReductions;
-  /** What its test with air supports, where that is less than what is stated; else null. */
+  /** What its test with air supports, where that is less than what is stated of a class; else null. */
   readonly supported_log10: number | null;
-  /** Does it support less than even the least that is stated? */
-  readonly isTestFailed: boolean;
+  /** Less than is stated of the largest germs, which such a test is for: there is a hole. */
+  readonly isTestedLess: boolean;
 }
 
 /**
@@ -70,7 +68,8 @@ export function safetyBarriers(
         credited: creditedReductions({ kind, stated: reductions, most: null }),
       },
       stated: reductions,
-      ...{ supported_log10: null, isTestFailed: false },
+      supported_log10: null,
+      isTestedLess: false,
     }),
   );
   const ofChlorine = chlorine === null ? [] : [chlorineBarrier(chlorine)];
@@ -84,22 +83,21 @@ export function safetyBarriers(
     })),
   ];
   const all = [...ofUnits, ...others];
+  const isTestedLess = ofUnits.some((one) => one.isTestedLess);
   const findings = [...ofUnits.map(({ finding }) => finding), ...ofChlorine, ...others.map(({ finding }) => finding)];
   const withoutUnits = rowReductions(row.slice(together === null ? 0 : 1).map(({ credited }) => credited));
   const leaking = leakingTogether(ofUnits.map(({ finding }) => finding));
-  const isTestFailed = ofUnits.some((one) => one.isTestFailed);
   return {
     ...{ findings, row },
     credited: rowReductions(row.map(({ credited }) => credited)),
     leaking: leaking === null ? null : rowReductions([leaking, withoutUnits]),
     isShown: findings.length === 0 || findings.some(({ evidence }) => evidence !== 'none'),
-    cappedBy: isTestFailed
+    cappedBy: isTestedLess
       ? 'safety.test_supports_less'
       : all.some(isUnsigned)
         ? 'safety.evidence_without_source'
         : null,
-    isTestFailed,
-    isTestedLess: ofUnits.some(({ supported_log10: supported }) => supported !== null),
+    isTestedLess,
     problems: barrierProblems(site.siteId, all, findings),
   };
 }
@@ -114,6 +112,7 @@ function creditOfUnit(
   const most = supported_log10 === null ? null : byClass(() => supported_log10);
   const credited = creditedReductions({ kind: 'membrane', stated, most });
   const isLess = Object.values(fieldOf).some((field) => untested[field] > credited[field]);
+  const largest = untested.protozoa_log10 > 0 ? untested.protozoa_log10 : untested.bacteria_log10;
   const tight = { flow_L_per_min: 1, leak_fraction: 0 };
   const count = Math.max(1, cartridges_count ?? 1);
   const leaking = byClass((field) => {
@@ -128,7 +127,7 @@ function creditOfUnit(
     finding: { kind: 'membrane', barrierId: serial, evidence: stated.evidence ?? 'none', credited, leaking },
     stated,
     supported_log10: isLess ? supported_log10 : null,
-    isTestFailed: isLess && supported_log10! < Math.min(...Object.values(untested).filter((one) => one > 0)),
+    isTestedLess: largest > (supported_log10 ?? Infinity),
   };
 }
 
@@ -170,7 +169,8 @@ function barrierProblems(
     facts: Readonly<Record<string, number>> = {},
   ) => {
     if (of.length === 0) return [];
-    const file = of.some(({ kind }) => kind === 'membrane') ? 'parts.csv' : 'barriers.csv';
+    const ofUnit = 'supports_log10' in facts ? 'pressureTests.csv' : 'parts.csv';
+    const file = of.some(({ kind }) => kind === 'membrane') ? ofUnit : 'barriers.csv';
     return [engineProblem(code, { file, siteId }, { barriers: of.map(nameOf), ...facts })];
   };
   const where = (wanted: (one: Credit) => boolean) => stated.filter(wanted).map(({ finding }) => finding);
@@ -182,8 +182,12 @@ function barrierProblems(
       where(({ stated: { evidence } }) => (evidence ?? 'none') === 'none'),
     ),
     ...told('safety.evidence_without_source', where(isUnsigned)),
-    ...stated.flatMap(({ finding, supported_log10 }) =>
-      supported_log10 === null ? [] : told('safety.test_supports_less', [finding], { supports_log10: supported_log10 }),
+    ...stated.flatMap(({ finding, supported_log10, isTestedLess }) =>
+      supported_log10 === null
+        ? []
+        : told(isTestedLess ? 'safety.test_supports_less' : 'safety.test_limits', [finding], {
+            supports_log10: supported_log10,
+          }),
     ),
     ...told(
       'safety.over_most',

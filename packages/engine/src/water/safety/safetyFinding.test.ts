@@ -136,17 +136,6 @@ describe('nobody is told to drink', () => {
     expect(found(left('tooHigh')).mayDrink).toBe('notShown');
     expect(found(left('high')).mayDrink).toBe('yes');
   });
-
-  it('while the last test with air supports less than is stated, however few germs there are', () => {
-    const few = [raw('campylobacter', 0.001), raw('rotavirus', 0.001), raw('cryptosporidium', 0.001)];
-    const test = (supports_log10: number): Change => ({
-      safety: { rawWater: few },
-      given: { treatment: [{ serial: 'U1', pressureTest: { supports_log10 } as PressureTestFinding }] },
-    });
-    expect(verdicts(test(5.8))).toEqual(['tight', 'safety.test_supports_less', 'notShown']);
-    // Viruses are the least of what is stated; that bacteria have no more than 5.95 is a matter of what a test can see.
-    expect(verdicts(test(5.95))).toEqual(['holds', null, 'yes']);
-  });
 });
 
 describe('the verdict of the cup', () => {
@@ -287,7 +276,13 @@ describe('barriers', () => {
       ['safety.do_not_drink', 'test'],
       ['safety.test_supports_less', 2.1],
     ]);
+    expect(judged(test(2.1)).problems[1]!.place.file).toBe('pressureTests.csv');
     expect(found(test(-1)).credited.bacteria_log10).toBe(0);
+    const set = { healthTarget_DALY_per_person_per_year: 1e-2 };
+    expect(verdicts({ ...test(2.1), set })).toEqual(['tight', 'safety.test_supports_less', 'notShown']);
+    const smaller = { ...test(4), units: [unit('U1', { reductions: { ...tested, protozoa_log10: 3.5 } })], set };
+    expect(found(smaller).credited).toEqual({ bacteria_log10: 4, viruses_log10: 4, protozoa_log10: 3.5 });
+    expect([verdicts(smaller), codes(smaller)]).toEqual([['holds', null, 'yes'], ['safety.test_limits']]);
     for (const supports of [null, 6.5]) {
       expect(verdicts(test(supports))).toEqual(['holds', null, 'yes']);
       expect(codes(test(supports))).toEqual([]);

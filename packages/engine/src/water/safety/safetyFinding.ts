@@ -62,6 +62,7 @@ export interface SafetyGiven {
  * @problem safety.evidence_without_source - evidence nobody is named for
  * @problem safety.test_supports_less - the last test with air of a unit supports less than is stated
  * @problem safety.unit_not_in_place - a unit that is still to be installed, or without its cartridges
+ * @problem safety.test_limits - it sees no more of the smaller germs than so much
  * @problem safety.over_most - more stated than any barrier is credited with
  * @problem safety.viruses_by_pore - viruses stated for a membrane without a challenge test
  * @problem safety.skipping_unknown - nobody says how many drink untreated water
@@ -250,6 +251,6 @@ function mayDrinkIt(
 ): MayDrink {
   const isKnownNotToWork = barriers.findings.length === 0 || barriers.isTestedLess;
   if (hasGerms || (verdict === 'short' && isKnownNotToWork)) return 'no';
-  const isShown = isClean && !isDoubted && !barriers.isTestFailed;
-  return isShown && (verdict === 'holds' || verdict === 'tight') ? 'yes' : 'notShown';
+  const isMet = verdict === 'holds' || verdict === 'tight';
+  return isClean && isMet && !isDoubted && !barriers.isTestedLess ? 'yes' : 'notShown';
 }

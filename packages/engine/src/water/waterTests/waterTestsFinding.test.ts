@@ -50,7 +50,7 @@ const site = (
     siteId: 'S1',
     handOverDay: handOver === null ? null : day(handOver),
     safety: { ...noSafety, tests, inspections },
-  }) as SiteFacts;
+  }) as unknown as SiteFacts;
 const found = (...args: Parameters<typeof site>) => waterTestsFinding(site(...args)).finding!;
 const codes = (...args: Parameters<typeof site>) => waterTestsFinding(site(...args)).problems.map(({ code }) => code);
 

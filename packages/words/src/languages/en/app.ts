@@ -22,7 +22,7 @@ export const app = {
   "unreachable": "Eavewell on this computer does not answer. Start it again, then press Try again."
 } as const;
 export const cautions = {
-  "drinking": "Water from a roof is not safe to drink until it is treated and tested: ask the health authority. This program judges how much there is, not whether it is safe.",
+  "drinking": "Water from a roof is not safe to drink until it is treated and tested. What is said here of its safety is a planning aid: the health authority and accredited laboratories decide.",
   "fragileRoof": "This roof may break under a foot: nobody steps on it. Work from below or from boards and a scaffold that carry the load; old fibre cement may hold asbestos: do not cut, drill or scrape it.",
   "height": "Measuring and guttering are work at height: a firm ladder, a second person, never in wind or rain.",
   "ladder": "Ladder: one out for every four up, foot on firm ground and held, a metre beyond the edge, three points of contact.",
@@ -1461,7 +1461,7 @@ export const safety = {
   "drink_notShown": "Not shown to be fit",
   "drink_yes": "Fit by plan and samples",
   "due_about": "{months, plural, =0 {now} one {in about # month} other {in about # months}}",
-  "due_between": "{from, plural, =0 {from now} other {in {from}}} to {to, plural, one {# month} other {# months}}",
+  "due_between": "{from, plural, =0 {from now} one {in #} other {in #}} to {to, plural, one {# month} other {# months}}",
   "due_sample": "{count, plural, one {# without a sample since hand-over} other {# without a sample since hand-over}}",
   "due_set": "{count, plural, one {# with cartridges that may be due within half a year} other {# with cartridges that may be due within half a year}}",
   "effective": "Over all people and days, by the mean of what is drunk, these steps are left:",
@@ -1502,7 +1502,7 @@ export const safety = {
   "head_turbidity": "turbidity",
   "head_wanted": "wanted for the target",
   "head_water": "water",
-  "ill_of": "{count} of 1,000",
+  "ill_of": "{count} of {of}",
   "inspection": "Walked on {day}: {score} of ten risks were found, {band}.",
   "instead_of": "instead of {classes}.",
   "last_sample": "Last sample: {found}, {band}; {point}, {day}",
@@ -1638,6 +1638,7 @@ export const site = {
   "caution_weight": "A full tank weighs a tonne for every 1,000 L: somebody licensed judges stand and ground, by the local code.",
   "clean_after": "{tank}: to be cleaned after {months}",
   "cost_not_known": "cost not known",
+  "cup_risk": "{pathogen, select, campylobacter {bacteria (Campylobacter)} rotavirus {viruses (rotavirus)} other {protozoa (Cryptosporidium)}} cost {risk}",
   "days_target": "enough on {share} of days",
   "drawn_due": "due {day}",
   "figure": "figure",
@@ -1712,6 +1713,7 @@ export const site = {
   "unit_flow": "{unit} passes {flow}",
   "unit_hours": "{unit} runs {hours} on the day that asks for most",
   "unit_wait": "{unit}: the last in line waits {wait}",
+  "up_to": "up to {amount}",
   "wait_no_end": "longer than the day",
   "when_worn": "worn: {amount}",
   "working": "How it was reached",
@@ -1874,6 +1876,7 @@ export const stations = {
 } as const;
 export const tableNames = {
   "barriers": "Other barriers",
+  "barriersOfAll": "Other barriers, all sites",
   "barriers_count": "{count, plural, one {# barrier} other {# barriers}}",
   "barriers_one": "barrier",
   "cartridges": "Cartridges",
@@ -1935,6 +1938,7 @@ export const tableNames = {
   "rain_count": "{count, plural, one {# month of rain} other {# months of rain}}",
   "rain_one": "month of rain",
   "rawWater": "Germs in raw water",
+  "rawWaterOfAll": "Germs in raw water, all sites",
   "rawWater_count": "{count, plural, one {# count of germs in raw water} other {# counts of germs in raw water}}",
   "rawWater_one": "count of germs in raw water",
   "roofs": "Roofs",

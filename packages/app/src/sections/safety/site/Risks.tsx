@@ -1,11 +1,13 @@
 import { riskPicture } from '@eavewell/drawing';
 import { useCallback } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { twoDigits } from '../cupWords.ts';
 import { Drawn } from './Drawn.tsx';
 import { Opens, Part } from './opening.tsx';
-import { classesWords, germWords, harmSentences, riskRows, type SafetyReport } from './safetyFigures.ts';
+import { classesWords, germWords, harmSentences, illWords, riskRows, type SafetyReport } from './safetyFigures.ts';
 
 /** What the germs do to those who drink, held against the target; and what a leak, a skipped day and people who skip do to it. */
+// long: sentences, picture and table of one part
 export function Risks({ safety }: { readonly safety: SafetyReport }) {
   const language = useLanguage();
   const { say, numbers } = language;
@@ -23,7 +25,7 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
     [safety, language, say, numbers, target],
   );
   // Of a million people, as the head of the column says.
-  const daly = (value: number) => numbers.quantity(value * 1e6, '');
+  const daly = (value: number) => numbers.given(twoDigits(value * 1e6), '');
   return (
     <Part id="risks" title={say('safety.risks')}>
       <p>{say('safety.risks_about')}</p>
@@ -58,7 +60,7 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
                   </td>
                   <td data-head={say('safety.head_ill')}>
                     <Opens code="safety.illness" of={risk.pathogen}>
-                      {say('safety.ill_of', { count: numbers.quantity(risk.illness_per_year * 1000, '') })}
+                      {illWords(risk.illness_per_year, language)}
                     </Opens>
                   </td>
                   <td data-head={say('safety.head_lost')}>

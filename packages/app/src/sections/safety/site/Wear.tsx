@@ -15,6 +15,7 @@ const firstEnd = ({ endsBy_fraction: by }: Wear) =>
   wearEnds.reduce((first, one) => (by[one] > by[first] ? one : first));
 
 /** When the sets of cartridges are due, as ranges on a line of months, and which end comes first. */
+// long: sentences, picture and table of one part
 export function WearPart({ wear }: { readonly wear: readonly Wear[] }) {
   const language = useLanguage();
   const { say, numbers } = language;

@@ -2,6 +2,7 @@ import type { RiskRow, SampleDot, WayInput, WayStop, WayStopKind } from '@eavewe
 import { dayIndexOf, type GermClass, germClasses, type Pathogen, type Reductions } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
 import type { components } from '../../../api/apiTypes.ts';
+import { twoDigits } from '../cupWords.ts';
 
 export type SiteReport = components['schemas']['site'];
 export type SafetyReport = NonNullable<SiteReport['safety']>;
@@ -70,6 +71,15 @@ export function riskRows(
     typical_ratio: risk.DALY_per_person_per_year / target,
     high_ratio: risk.DALYHigh_per_person_per_year / target,
   }));
+}
+
+/** How many fall ill in a year: of a thousand, or of a million where that is next to nobody. */
+export function illWords(illness_per_year: number, { say, numbers }: Words): string {
+  const of = illness_per_year >= 1e-4 ? 1000 : 1_000_000;
+  return say('safety.ill_of', {
+    count: numbers.given(twoDigits(illness_per_year * of), ''),
+    of: numbers.given(of, ''),
+  });
 }
 
 /** The day index of an ISO day. */

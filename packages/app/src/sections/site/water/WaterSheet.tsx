@@ -3,10 +3,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
 import { isAsked, type Judged, type SiteWater, useSiteWater, yearsToAsk } from '../../../water/index.ts';
 import { Remedies } from '../Remedies.tsx';
-import { StationTable } from '../StationTable.tsx';
 import type { SiteReport } from '../siteFigures.ts';
-import { TreatmentAndSafety } from '../TreatmentAndSafety.tsx';
-import { Working } from '../Working.tsx';
 import { Charts, type ChartsOf } from './Charts.tsx';
 import { DraftBar, Then } from './DraftBar.tsx';
 import { DrawnSite } from './DrawnSite.tsx';
@@ -18,6 +15,7 @@ import { fieldsOf, type Measures } from './measures.ts';
 import { PointedDay, PointedDayContext } from './pointedDay.ts';
 import { Question } from './Question.tsx';
 import { questionSaid } from './questionSaid.ts';
+import { Stations } from './Stations.tsx';
 import { pressedStation } from './sectionFindings.ts';
 import './water.css';
 
@@ -240,34 +238,6 @@ function fieldOf(part: string): string {
   if (kind === 'roof' || kind === 'downpipe') return `gutter:${id}`;
   if (kind === 'diverter') return `flush:${id}`;
   return kind === 'person' ? 'people' : part;
-}
-
-/** The stations, and under them the working of the figure that was pressed. */
-function Stations({
-  report,
-  opened,
-  onOpen,
-  programmeId,
-  siteId,
-}: {
-  readonly report: SiteReport;
-  readonly programmeId: string;
-  readonly siteId: string;
-  readonly opened: string | null;
-  onOpen(code: string | null): void;
-}) {
-  const { say } = useLanguage();
-  const toggle = (code: string) => onOpen(opened === code ? null : code);
-  return (
-    <>
-      <section className="by-station">
-        <h2>{say('site.stations')}</h2>
-        <StationTable design={report} opened={opened} onOpen={toggle} />
-        {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => onOpen(null)} />}
-      </section>
-      <TreatmentAndSafety {...{ report, programmeId, siteId, opened }} onOpen={toggle} />
-    </>
-  );
 }
 
 /** The record of the body of water that is looked at, and what would mend the site beside its curve. */
