@@ -76,10 +76,9 @@ export interface OtherStations {
  */
 export function otherStations(whole: SiteFacts, given: StationsGiven): OtherStations {
   const { site, problems: datedAhead } = siteUntilToday(whole, given.today);
-  const { settings, parts, storm } = given;
+  const { settings, parts, storm, demandHighest_L_per_day, today } = given;
   const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
-  const { demandHighest_L_per_day, today } = given;
   const settling = settlingFindings({
     site,
     stormFlow_L_per_s: flows,
@@ -95,9 +94,8 @@ export function otherStations(whole: SiteFacts, given: StationsGiven): OtherStat
     gravityHead_m: gravityHead_m(head.finding),
   };
   const treatment = treatmentFindings({ ...givenUnit, settings });
-  const tested = treatment.finding ?? treatmentFindings({ ...givenUnit, settings: withTestsRead(settings) }).finding;
-  const safety = safetyOf(site, settings, tested ?? [], today);
-  const inDoubt = doubtsBeside(site);
+  const tested = () => treatmentFindings({ ...givenUnit, settings: withTestsRead(settings) }).finding ?? [];
+  const safety = safetyOf(site, settings, treatment.finding ?? tested(), today);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) => verdictWithDoubts(of, verdict, site, settings);
   return {
@@ -118,7 +116,7 @@ export function otherStations(whole: SiteFacts, given: StationsGiven): OtherStat
       cup: cupOf(site, settings, stands('safety', safety.finding?.verdict ?? 'notJudged')),
     },
     problems: [
-      ...inDoubt,
+      ...doubtsBeside(site),
       ...datedAhead,
       ...[ofStorm, drainage, settling, stand, head, treatment, safety].flatMap(({ problems }) => problems),
     ],

@@ -1,3 +1,4 @@
+// long: one site, judged with every change that has a say in what people drink
 import { describe, expect, it } from 'vitest';
 import {
   type BarrierFacts,

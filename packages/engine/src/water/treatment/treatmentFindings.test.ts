@@ -1,3 +1,4 @@
+// long: one unit, judged with every change that has a say in what it passes
 import { describe, expect, it } from 'vitest';
 import {
   type DesignSettings,
