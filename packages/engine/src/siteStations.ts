@@ -23,6 +23,7 @@ import {
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
+import { siteUntilToday } from './siteUntilToday.ts';
 import { boilingPoint_C, chlorineFinding } from './water/chlorine/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
@@ -68,16 +69,16 @@ export interface OtherStations {
  * Do gutters, settling tank, stand and pipes of this site do their work? Each station for itself: what is missing at one leaves the
  * others judged.
  *
- * @param site - the site's facts
+ * @param whole - the site's facts, rows of days to come among them
  * @param given - settings, catalogue, the storm [mm/h] and what is asked of each body of water [L/day]
  * @returns findings and verdicts of every station but storage, with their problems and working
  * @definition ours: docs/decisions/0170-stations-without-days.md
  */
-export function otherStations(site: SiteFacts, given: StationsGiven): OtherStations {
-  const { settings, parts, storm } = given;
+export function otherStations(whole: SiteFacts, given: StationsGiven): OtherStations {
+  const { site, problems: datedAhead } = siteUntilToday(whole, given.today);
+  const { settings, parts, storm, demandHighest_L_per_day, today } = given;
   const drainage = drainageOf(site, given);
   const flows = stormFlows_L_per_s({ site, storm, settings });
-  const { demandHighest_L_per_day, today } = given;
   const settling = settlingFindings({
     site,
     stormFlow_L_per_s: flows,
@@ -87,14 +88,14 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
   });
   const stand = standFindings({ site, settings, today });
   const head = headFindings({ site, parts, settings: withUnitHead(site, settings) });
-  const treatment = treatmentFindings({
+  const givenUnit = {
     site,
     demandHighest_L_per_day: askedByPeople_L_per_day(site, demandHighest_L_per_day),
     gravityHead_m: gravityHead_m(head.finding),
-    settings,
-  });
-  const safety = safetyOf(site, settings, treatment.finding ?? []);
-  const inDoubt = doubtsBeside(site);
+  };
+  const treatment = treatmentFindings({ ...givenUnit, settings });
+  const tested = () => treatmentFindings({ ...givenUnit, settings: withTestsRead(settings) }).finding ?? [];
+  const safety = safetyOf(site, settings, treatment.finding ?? tested(), today);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) => verdictWithDoubts(of, verdict, site, settings);
   return {
@@ -115,7 +116,8 @@ export function otherStations(site: SiteFacts, given: StationsGiven): OtherStati
       cup: cupOf(site, settings, stands('safety', safety.finding?.verdict ?? 'notJudged')),
     },
     problems: [
-      ...inDoubt,
+      ...doubtsBeside(site),
+      ...datedAhead,
       ...[ofStorm, drainage, settling, stand, head, treatment, safety].flatMap(({ problems }) => problems),
     ],
     working: [ofStorm, drainage, settling, stand, head, treatment, safety].flatMap(({ working }) => working),
@@ -143,18 +145,24 @@ export function gravityHead_m(ways: readonly Pick<HeadFinding, 'headLeft_m' | 'l
   return heads.length === 0 || heads.includes(null) ? null : Math.min(...heads.map((head) => head!));
 }
 
+/** Whether a unit keeps up may be left unjudged; what its tests with air showed of its membranes is known all the same. */
+export function withTestsRead(settings: DesignSettings): DesignSettings {
+  return settings.judgeTreatment === 'never' ? { ...settings, judgeTreatment: 'whereMeasured' } : settings;
+}
+
 /** Samples, chlorine, barriers and risks. */
 export function safetyOf(
   site: SiteFacts,
   settings: DesignSettings,
   treatment: readonly TreatmentFinding[],
+  today: DayIndex | null,
 ): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
   const chlorine = chlorineFinding(site, settings);
   const { altitude_m } = site.safety;
   const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
   const found = safetyFinding({
-    ...{ site, boilsAt_C, settings, treatment },
+    ...{ site, boilsAt_C, settings, treatment, today },
     waterTests: waterTests.finding,
     chlorine: chlorine.finding,
   });

@@ -8,6 +8,7 @@ import {
   type SiteFacts,
   type WearFinding,
 } from './kernel/index.ts';
+import { siteUntilToday } from './siteUntilToday.ts';
 import { drawnYears, type GroupWater, type Programme, siteWater } from './siteWater.ts';
 import { headcount } from './water/people/index.ts';
 import {
@@ -26,7 +27,7 @@ import { askedAhead_L, type DaysAhead, wearFindings, yearsAhead } from './water/
  * When are the cartridges of this site due? Leads its water forward: years drawn again from the record, people growing from year to year, the balance of its tanks day by day, and on the days a second source covers
  * what the tanks lack.
  *
- * @param site - the site's facts
+ * @param whole - the site's facts, rows of days to come among them
  * @param gauge - its gauge, or undefined where the site names none that is known
  * @param programme - settings, catalogue and shared stores
  * @param design - the site's design, where it is known already: what presses the water through its units
@@ -35,12 +36,13 @@ import { askedAhead_L, type DaysAhead, wearFindings, yearsAhead } from './water/
  * @definition ours: docs/methods/wear.md
  */
 export function siteWear(
-  site: SiteFacts,
+  whole: SiteFacts,
   gauge: GaugeFinding | undefined,
   programme: Programme,
   design?: SiteDesign,
 ): Judged<readonly WearFinding[]> {
   const { settings, today = null } = programme;
+  const { site } = siteUntilToday(whole, today);
   const isInUse = site.treatment.units.some(({ removedOn }) => removedOn === null);
   if (!isInUse) return { finding: null, problems: [], working: [] };
   const water = siteWater(site, gauge, programme, { restated: [], own: [] }, []);

@@ -39,6 +39,7 @@ const missing: readonly (readonly [Reason, readonly string[]])[] = [
   ['skippingUnknown', ['safety.skipping_unknown']],
   ['daysOffUnknown', ['safety.days_off_unknown']],
   ['noSample', ['safety.no_clean_sample']],
+  ['fails', ['safety.test_supports_less', 'safety.unit_not_in_place']],
 ];
 
 /** What is missing first, of what these codes say. */

@@ -79,6 +79,7 @@ export const engineProblems = {
   'site.presence_gaps': 'note',
   'site.nobody_present': 'blocker',
   'site.station_in_doubt': 'warning',
+  'site.dated_ahead': 'warning',
   ...stormProblems,
   ...drainageProblems,
   ...settlingProblems,

@@ -1,4 +1,5 @@
 import {
+  type DesignSettings,
   type DrainageFinding,
   type HeadFinding,
   type SiteFacts,
@@ -14,9 +15,11 @@ import {
   safetyOf,
   standGateOf,
   verdictWithDoubts,
+  withTestsRead,
   withUnitHead,
   worstOf,
 } from '../siteStations.ts';
+import { siteUntilToday } from '../siteUntilToday.ts';
 import { drainageFinding, stormFlows_L_per_s } from '../water/drainage/index.ts';
 import { headVerdicts } from '../water/head/index.ts';
 import { settlingFindings } from '../water/settling/index.ts';
@@ -56,21 +59,29 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
     const beside = { demandHighest_L_per_day, gutteredArea_m2: gutteredAreas_m2(site) };
     return worstOf(settlingFindings({ site, stormFlow_L_per_s, ...beside, settings }).finding);
   });
-  const treatment = keptBy((site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) => {
-    const beside = {
-      demandHighest_L_per_day: askedByPeople_L_per_day(site, byBody(site, demand_L_per_day)),
-      gravityHead_m: gravityHead_m(headOf(site)),
-    };
-    return treatmentFindings({ site, ...beside, settings }).finding ?? [];
-  });
+  const treatmentBy = (by: DesignSettings) =>
+    keptBy((site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) => {
+      const beside = {
+        demandHighest_L_per_day: askedByPeople_L_per_day(site, byBody(site, demand_L_per_day)),
+        gravityHead_m: gravityHead_m(headOf(site)),
+      };
+      return treatmentFindings({ site: siteUntilToday(site, today).site, ...beside, settings: by }).finding ?? [];
+    });
+  const treatment = treatmentBy(settings);
+  const tests = treatmentBy(withTestsRead(settings));
   const treated = (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
     treatment(treatedKey(site, demand_L_per_day), site, demand_L_per_day);
+  const tested = (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
+    settings.judgeTreatment === 'never'
+      ? tests(treatedKey(site, demand_L_per_day), site, demand_L_per_day)
+      : treated(site, demand_L_per_day);
   const treatedKey = ({ tanks, pipes }: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
     `${textOf([tanks, pipes], withoutUnlooked)}${JSON.stringify([...demand_L_per_day])}`;
   // Of all that is changed, a second source and what the units pass alone have a say in what people drink.
   const safety = keptBy(
     (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
-      safetyOf(site, settings, treated(site, demand_L_per_day)).finding?.verdict ?? ('notJudged' as const),
+      safetyOf(siteUntilToday(site, today).site, settings, tested(site, demand_L_per_day), today).finding?.verdict ??
+      ('notJudged' as const),
   );
   const headOf = (site: SiteFacts) =>
     head(textOf([site.tanks, site.pipes], withoutUnlooked), site, new Map<string, number>());

@@ -112,6 +112,7 @@ const site = {
     const saysVerdict = yes(todo.includes(part(t, 'verdictIn')));
     return says(t, 'site.facts_in_doubt', { ...where, fault, todo, saysVerdict });
   },
+  'site.dated_ahead': (t) => says(t, 'site.dated_ahead', { count: t.number('count') ?? 1 }),
   'site.station_in_doubt': (t) => {
     const { siteId: _, ...at } = t.place;
     const station = wordFor(t, 'beside', t.text('station')) ?? t.text('station');

@@ -37,6 +37,7 @@ export const safetySentences: Sentences<keyof typeof safetyProblems> = {
   'safety.skipping_unknown': (t) => says(t, 'safety.skipping_unknown'),
   'safety.days_off_unknown': (t) => says(t, 'safety.days_off_unknown'),
   'safety.recontamination_unknown': (t) => says(t, 'safety.recontamination_unknown'),
+  'safety.unit_not_in_place': (t) => says(t, 'safety.unit_not_in_place', barriers(t)),
   'safety.no_clean_sample': (t) => says(t, 'safety.no_clean_sample'),
   'safety.do_not_drink': (t) => says(t, 'safety.do_not_drink', { reason: t.text('reason') }),
   'safety.lead': (t) => says(t, 'safety.lead', roofs(t)),

@@ -53,6 +53,7 @@ export const treatmentSentences: Sentences<keyof typeof treatmentProblems> = {
       sees: amount(t, ['sees_um'], 'um'),
       wanted: amount(t, ['wanted_um'], 'um'),
     }),
+  'treatment.test_unit_unknown': (t) => says(t, 'treatment.test_unit_unknown', ofDay(t)),
   'treatment.test_volume_unknown': (t) => says(t, 'treatment.test_volume_unknown', ofDay(t)),
   'treatment.test_no_fall': (t) => says(t, 'treatment.test_no_fall', ofDay(t)),
   'treatment.test_fails': (t) =>

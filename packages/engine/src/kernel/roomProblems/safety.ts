@@ -9,6 +9,7 @@ export const safetyProblems = {
   'safety.no_evidence': 'warning',
   'safety.evidence_without_source': 'warning',
   'safety.test_supports_less': 'warning',
+  'safety.unit_not_in_place': 'warning',
   'safety.test_limits': 'note',
   'safety.over_most': 'note',
   'safety.viruses_by_pore': 'note',

@@ -19,6 +19,7 @@ export const treatmentProblems = {
   'treatment.test_sees_little': 'note',
   'treatment.test_not_used': 'warning',
   'treatment.test_volume_unknown': 'note',
+  'treatment.test_unit_unknown': 'warning',
   'treatment.test_no_fall': 'note',
   'treatment.test_fails': 'warning',
 } as const;

@@ -69,6 +69,22 @@ describe('chlorineFinding', () => {
     expect(one({ baffling_fraction: null }).ct_mg_min_per_L).toBeCloseTo(3.6, 12);
   });
 
+  it('credits nothing for protozoa either where acidity is not known or outside the tables', () => {
+    for (const pH of [null, 4.9, 10.1]) expect(one({ pH }).credited.protozoa_log10).toBe(0);
+  });
+
+  it('counts the turbidity of a second source where neither unit nor filter clears it', () => {
+    const secondSource = { turbidity_NTU: 60 } as SiteFacts['secondSource'];
+    const unit = { removedOn: null } as SiteFacts['treatment']['units'][number];
+    const filter = { kind: 'filter' } as SiteFacts['safety']['barriers'][number];
+    const muddy = { ...site({}), secondSource };
+    const isTooTurbid = (facts: SiteFacts) => chlorineFinding(facts, defaultSettings).finding!.isTooTurbid;
+    expect(isTooTurbid(muddy)).toBe(true);
+    expect(isTooTurbid({ ...muddy, treatment: { ...muddy.treatment, units: [unit] } })).toBe(false);
+    expect(isTooTurbid({ ...muddy, treatment: { ...muddy.treatment, units: [{ ...unit, removedOn: 1 }] } })).toBe(true);
+    expect(isTooTurbid({ ...muddy, safety: { ...muddy.safety, barriers: [filter] } })).toBe(false);
+  });
+
   it('credits nothing while residual, contact or acidity are not known', () => {
     const nothing = { bacteria_log10: 0, viruses_log10: 0, protozoa_log10: 0 };
     expect(one({ residual_mg_per_L: null })).toMatchObject({

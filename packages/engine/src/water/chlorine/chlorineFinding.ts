@@ -87,7 +87,8 @@ function logsOf({ facts, water_pH, temperature_C }: ChlorineGiven, ct: number | 
 /** Bacteria die at least as fast as viruses; of protozoa the toughest counts. */
 function creditedOf(ct: number | null, viruses: number | null, isTooTurbid: boolean | null): Reductions {
   const log10 = isTooTurbid ? 0 : (viruses ?? 0);
-  const protozoa_log10 = isTooTurbid ? 0 : cryptosporidiumInactivation_log(ct ?? 0);
+  // Where the acidity is not known, or outside the tables, nothing is told of any germ.
+  const protozoa_log10 = isTooTurbid || viruses === null ? 0 : cryptosporidiumInactivation_log(ct ?? 0);
   return { bacteria_log10: log10, viruses_log10: log10, protozoa_log10 };
 }
 

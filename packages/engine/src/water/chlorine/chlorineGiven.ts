@@ -32,10 +32,19 @@ export function chlorineGiven(site: SiteFacts, stated: ChlorinationFacts, settin
     water_pH: facts.pH ?? ofTest(({ pH }) => pH),
     temperature_C: measured_C ?? settings.waterTemperature_C,
     isTemperatureAssumed: measured_C === null,
-    turbidity_NTU: ofTest(({ turbidity_NTU }) => turbidity_NTU) ?? settings.roofTurbidity_NTU,
+    turbidity_NTU: worst_NTU(ofTest(({ turbidity_NTU }) => turbidity_NTU) ?? settings.roofTurbidity_NTU, site),
     baffling_ratio: facts.baffling_fraction ?? baffling_ratio.unbaffled,
     active_fraction: facts.active_fraction ?? usual,
   };
+}
+
+/** On the days of a second source its own turbidity counts, where neither unit nor filter is there to clear it before. */
+function worst_NTU(own_NTU: number | null, { secondSource, treatment, safety }: SiteFacts): number | null {
+  const source_NTU = usable(secondSource?.turbidity_NTU ?? null);
+  const isCleared =
+    treatment.units.some(({ removedOn }) => removedOn === null) ||
+    safety.barriers.some(({ kind }) => kind === 'filter');
+  return isCleared || source_NTU === null ? own_NTU : Math.max(source_NTU, own_NTU ?? 0);
 }
 
 function usableFacts(stated: ChlorinationFacts): ChlorinationFacts {

@@ -1,3 +1,4 @@
+// long: one site, judged with every change that has a say in what people drink
 import { describe, expect, it } from 'vitest';
 import {
   type BarrierFacts,
@@ -88,6 +89,53 @@ describe('safetyFinding is judged', () => {
     expect(judged({ safety: noSafety }).finding).not.toBeNull();
     expect(judged({ safety: noSafety, units: [unit('U1', null)] }).finding).toBeNull();
     expect(judged({ safety: noSafety, units: [{ ...unit('U1'), removedOn: 19_000 }] }).finding).toBeNull();
+  });
+});
+
+describe('nobody is told to drink', () => {
+  const cartridge = (serial: string, installedOn: number, removedOn: number | null) => ({
+    ...{ serial, unitSerial: 'U1', partId: null, batch: null, installedOn, removedOn, reason: null },
+  });
+  const withCartridges = (removed: readonly (number | null)[], more: readonly number[] = []): Change => {
+    const cartridges = [
+      ...removed.map((on, index) => cartridge(`C${index}`, 19_000, on)),
+      ...more.map((on, index) => cartridge(`D${index}`, on, null)),
+    ];
+    return { site: { treatment: { ...noTreatment, units: [unit('U1')], cartridges } }, given: { today: 20_100 } };
+  };
+
+  it('while a row of samples or of units could not be read: it may be the one that says no', () => {
+    const place = { file: 'waterTests.csv', row: 3 };
+    for (const of of ['safety', 'treatment'] as const) {
+      const doubtsBeside = { ...unmeasuredSite.doubtsBeside, [of]: [place] };
+      expect(found({ site: { doubtsBeside } }).mayDrink).toBe('notShown');
+    }
+  });
+
+  it('while a unit is still to be installed, or its cartridges are out', () => {
+    const planned = [{ ...unit('U1'), installedOn: 20_200 }];
+    const outOfPlace = ['tight', 'safety.unit_not_in_place', 'notShown'];
+    expect(verdicts({ units: planned, given: { today: 20_100 } })).toEqual(outOfPlace);
+    expect(verdicts({ units: planned, given: { today: 20_200 } })).toEqual(['holds', null, 'yes']);
+    expect(verdicts(withCartridges([20_000, 20_000, 20_000]))).toEqual(outOfPlace);
+    expect(verdicts(withCartridges([20_000, null, null]))).toEqual(outOfPlace);
+    expect(verdicts(withCartridges([20_000, 20_000, 20_000], [20_200, 20_200, 20_200]))).toEqual(outOfPlace);
+    expect(verdicts(withCartridges([20_000, 20_000, 20_000], [20_000, 20_000, 20_000]))).toEqual([
+      'holds',
+      null,
+      'yes',
+    ]);
+    expect(verdicts(withCartridges([20_000], [20_000]))).toEqual(['holds', null, 'yes']);
+    expect(codes(withCartridges([20_000, null, null]))).toEqual(['safety.unit_not_in_place']);
+  });
+
+  it('while more chlorine is left than may be drunk', () => {
+    const left = (residualBand: ChlorineFinding['residualBand']): Change => {
+      const credited = { bacteria_log10: 2, viruses_log10: 2, protozoa_log10: 0 };
+      return { given: { chlorine: { residualBand, credited } as ChlorineFinding } };
+    };
+    expect(found(left('tooHigh')).mayDrink).toBe('notShown');
+    expect(found(left('high')).mayDrink).toBe('yes');
   });
 });
 

@@ -1,5 +1,6 @@
 import {
   type ChlorineFinding,
+  type DayIndex,
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
@@ -26,6 +27,7 @@ import {
   skippingOf,
 } from './safetyRisks.ts';
 import { safetyWorking } from './safetyWorking.ts';
+import { unitsNotInPlace } from './unitsNotInPlace.ts';
 import { waterWarnings } from './waterWarnings.ts';
 
 /** What safety is judged by. */
@@ -39,6 +41,8 @@ export interface SafetyGiven {
   readonly chlorine: ChlorineFinding | null;
   /** At which water boils there; null where the height is not known. */
   readonly boilsAt_C: number | null;
+  /** The day it is asked on; null or left out: not known. */
+  readonly today?: DayIndex | null;
   readonly settings: DesignSettings;
 }
 
@@ -57,6 +61,7 @@ export interface SafetyGiven {
  * @problem safety.no_evidence - log reductions that nothing shows
  * @problem safety.evidence_without_source - evidence nobody is named for
  * @problem safety.test_supports_less - the last test with air of a unit supports less than is stated
+ * @problem safety.unit_not_in_place - a unit that is still to be installed, or without its cartridges
  * @problem safety.test_limits - it sees no more of the smaller germs than so much
  * @problem safety.over_most - more stated than any barrier is credited with
  * @problem safety.viruses_by_pore - viruses stated for a membrane without a challenge test
@@ -78,9 +83,15 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const risks = safetyRisks(site, barriers, drinkers, settings);
   const habits = habitsUnknown(given, barriers);
   const samples = samplesOf(given);
-  const cappedBy = barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
+  const place = placeUnknown(given);
+  const cappedBy = place.cappedBy ?? barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
   const verdict = verdictOfCup(barriers, risks, samples.hasGerms, cappedBy, settings);
-  const mayDrink = mayDrinkIt(verdict, barriers, samples);
+  const mayDrink = mayDrinkIt(
+    verdict,
+    barriers,
+    samples,
+    place.cappedBy !== null || isInDoubt(site) || hasTooMuchChlorine(given),
+  );
   const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
     mayDrink === 'no'
@@ -94,7 +105,7 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   };
   const problems: readonly Problem[] = [
     ...doNot,
-    ...[barriers, risks, habits, samples].flatMap((of) => of.problems),
+    ...[barriers, place, risks, habits, samples].flatMap((of) => of.problems),
     ...waterWarnings(site),
   ];
   return { finding, problems, working: safetyWorking(finding, drinkers, settings) };
@@ -150,6 +161,27 @@ function supportedByTests({ treatment }: SafetyGiven): ReadonlyMap<string, numbe
       return serial === null || supports_log10 === null ? [] : [[serial, Math.max(0, supports_log10)] as const];
     }),
   );
+}
+
+/** Units that take nothing out today, whatever their part can do. */
+function placeUnknown({ site, today = null }: SafetyGiven) {
+  const units = unitsNotInPlace(site.treatment, today);
+  if (units.length === 0) return { cappedBy: null, problems: [] };
+  const cappedBy: EngineProblemCode = 'safety.unit_not_in_place';
+  return {
+    cappedBy,
+    problems: [engineProblem(cappedBy, { file: 'treatmentUnits.csv', siteId: site.siteId }, { barriers: units })],
+  };
+}
+
+/** A row of samples or of units that could not be used may be the one that says no. */
+function isInDoubt({ doubtsBeside: { safety, treatment } }: SiteFacts): boolean {
+  return safety.length + treatment.length > 0;
+}
+
+/** More chlorine is left in it than may be drunk. */
+function hasTooMuchChlorine({ chlorine }: SafetyGiven): boolean {
+  return chlorine?.residualBand === 'tooHigh';
 }
 
 /** What nobody said of how people drink. It says nothing where nothing is treated. */
@@ -208,12 +240,17 @@ function verdictOfCup(
 }
 
 /**
- * `yes` wants a clean sample as well as the sums; `no` is said where germs were found, or where nothing is done to water that wants it, or a test
+ * `yes` wants a clean sample as well as the sums, units that are in place and passed their last test with air, and nothing that could not be read; `no` is said where germs were found, or where nothing is done to water that wants it, or a test
  * showed that what is done does less than is stated.
  */
-function mayDrinkIt(verdict: Verdict, barriers: SafetyBarriers, { hasGerms, isClean }: Samples): MayDrink {
+function mayDrinkIt(
+  verdict: Verdict,
+  barriers: SafetyBarriers,
+  { hasGerms, isClean }: Samples,
+  isDoubted: boolean,
+): MayDrink {
   const isKnownNotToWork = barriers.findings.length === 0 || barriers.isTestedLess;
   if (hasGerms || (verdict === 'short' && isKnownNotToWork)) return 'no';
   const isMet = verdict === 'holds' || verdict === 'tight';
-  return isClean && isMet && !barriers.isTestedLess ? 'yes' : 'notShown';
+  return isClean && isMet && !isDoubted && !barriers.isTestedLess ? 'yes' : 'notShown';
 }

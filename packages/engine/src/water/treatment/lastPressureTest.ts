@@ -5,6 +5,7 @@ import {
   type PressureTestFinding,
   type Problem,
   type SiteFacts,
+  type SiteTreatmentFacts,
   type TreatmentUnitFacts,
 } from '../../kernel/index.ts';
 import { type AirTest, airToWaterSmooth_ratio, airToWaterStirred_ratio } from './airThroughDefects.ts';
@@ -33,12 +34,7 @@ export function lastPressureTest(
   temperature_C: number,
 ): LastPressureTest {
   const { siteId, treatment } = site;
-  const test = treatment.pressureTests.findLast(
-    (one) =>
-      isOfUnit(treatment, unit, one.unitSerial) &&
-      usable(one.pressure_kPa) !== null &&
-      usableOrNone(one.fall_kPa_per_min) !== null,
-  );
+  const { test, isOfAny } = testOf(treatment, unit);
   const nothing = { finding: null, airToWater_ratio: null, test: null };
   if (test === undefined) return { ...nothing, problems: [] };
   const since = newSince(treatment, unit);
@@ -47,6 +43,15 @@ export function lastPressureTest(
     return { ...nothing, problems: [engineProblem('treatment.test_not_used', { file, siteId }, facts)] };
   }
   const smallestSeen_um = smallestDefect_um(test.pressure_kPa, temperature_C, roundAndWetted, 0);
+  const ofAny = isOfAny
+    ? [
+        engineProblem(
+          'treatment.test_unit_unknown',
+          { file, siteId },
+          { unit: unit.serial, day: isoDay(test.testedOn) },
+        ),
+      ]
+    : [];
   const fall = fallSaid(test, unit, flow, temperature_C);
   const { supports_log10, fallLimit_kPa_per_min, airToWater_ratio } = fall;
   const { testedOn, pressure_kPa } = test;
@@ -55,10 +60,34 @@ export function lastPressureTest(
     airToWater_ratio,
     test,
     problems: [
+      ...ofAny,
       ...ofTest(siteId, unit, test, smallestSeen_um, temperature_C),
       ...tooFast(siteId, unit, test, fallLimit_kPa_per_min),
     ],
   };
+}
+
+/**
+ * The last test of a unit. One that names none, where there have been several, may be of each that was there that day: it counts where it fell faster than the unit's own, so that it can take from what is stated and never add.
+ */
+function testOf(treatment: SiteTreatmentFacts, unit: TreatmentUnitFacts) {
+  const readable = treatment.pressureTests.filter(
+    (one) => usable(one.pressure_kPa) !== null && usableOrNone(one.fall_kPa_per_min) !== null,
+  );
+  const own = readable.findLast((one) => isOfUnit(treatment, unit, one.unitSerial));
+  const since = newSince(treatment, unit) ?? -Infinity;
+  const of = readable.findLast(
+    ({ unitSerial, testedOn }) => unitSerial === null && treatment.units.length > 1 && testedOn >= since,
+  );
+  const isWorse =
+    of !== undefined &&
+    (own === undefined || own.testedOn < since || (of.testedOn >= own.testedOn && lost_L(of) > lost_L(own)));
+  return { test: isWorse ? of : own, isOfAny: isWorse };
+}
+
+/** Air lost in a minute, as far as it is known how much there was. */
+function lost_L({ fall_kPa_per_min, airVolume_L }: PressureTest): number {
+  return fall_kPa_per_min * (usable(airVolume_L) ?? 1);
 }
 
 const file = 'pressureTests.csv';

@@ -1,3 +1,4 @@
+// long: one unit, judged with every change that has a say in what it passes
 import { describe, expect, it } from 'vitest';
 import {
   type DesignSettings,
@@ -291,6 +292,23 @@ describe('a test with air', () => {
     );
     expect(codes(air({ fall_kPa_per_min: 5 }, { reductions }))).toEqual(['treatment.test_fails']);
     expect(codes(air({ fall_kPa_per_min: 0.1 }, { reductions }))).toEqual([]);
+  });
+
+  it('that names no unit where there have been several may be of each: it counts where it is worse, and is told', () => {
+    const falls = (change: Change) =>
+      given(change).finding!.map(({ pressureTest: found }) => found?.supports_log10 ?? null);
+    const two = (...pressureTests: readonly PressureTest[]): Change => {
+      const { units } = withFigures({ highestPressure_kPa: 100 });
+      return { units: [units[0]!, { ...units[0]!, serial: 'U2' }], treatment: { pressureTests } };
+    };
+    const named = { ...pressureTest, fall_kPa_per_min: 0.1 };
+    const [ofOne] = falls(two(named));
+    const nobodys = { ...pressureTest, unitSerial: null, testedOn: day('2026-02-10') };
+    const worse = two(named, { ...nobodys, fall_kPa_per_min: 10 });
+    expect(falls(worse).map((supports) => ofOne! - supports!)).toEqual([expect.closeTo(2, 9), expect.closeTo(2, 9)]);
+    expect(codes(worse).filter((code) => code === 'treatment.test_unit_unknown')).toHaveLength(2);
+    expect(falls(two(named, { ...nobodys, fall_kPa_per_min: 0.01 }))[0]).toBe(ofOne);
+    expect(falls(two({ ...nobodys, testedOn: day('2026-01-01') }, named))[0]).toBe(ofOne);
   });
 
   it('tells what it cannot say', () => {

@@ -37,6 +37,7 @@ import { unitsInUse } from './unitsInUse.ts';
  * @problem treatment.test_not_used - the last test with air is of an earlier set
  * @problem treatment.test_sees_little - the pressure of that test is too low for small holes
  * @problem treatment.test_volume_unknown - it is not known how much air was in it
+ * @problem treatment.test_unit_unknown - a test with air that names no unit, where there have been several
  * @problem treatment.test_no_fall - no fall was read
  * @problem treatment.test_fails - the pressure falls faster than what is claimed of the unit supports
  * @law more asked, or a more worn set, never makes a verdict better

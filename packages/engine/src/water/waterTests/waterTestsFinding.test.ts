@@ -140,6 +140,14 @@ describe('waterTestsFinding', () => {
     });
   });
 
+  it('takes too little clean water at a tap that held some as no proof, whatever a container held', () => {
+    const tap = sample('W1', '2026-02-01', [plates(100, 1, 5)]);
+    const container = sample('W2', '2026-02-05', clean, 'container');
+    const little = sample('W3', '2026-03-01', [tubes(10, 1, 0)]);
+    expect(found([tap, container, little])).toMatchObject({ last: { testId: 'W3' }, clean_count: 0 });
+    expect(found([tap, container, little, sample('W4', '2026-03-02', clean)]).clean_count).toBe(2);
+  });
+
   it('counts clean ones in a row since the last that was not', () => {
     const row = ['02', '03', '04', '05'].map((month) => sample(month, `2026-${month}-01`, clean));
     expect(found(row).clean_count).toBe(4);

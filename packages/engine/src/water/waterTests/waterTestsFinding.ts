@@ -98,13 +98,22 @@ function badness({ finding: { sign, count_per_100mL } }: TestRead): number {
   return sign === 'equal' ? count_per_100mL! : -1 / count_per_100mL!;
 }
 
-/** Clean ones from the last back to the one that held E. coli; one of too little water neither counts nor breaks the row. */
+/** Clean ones from the last back to the one that held E. coli; one of too little water neither counts nor breaks the row. None while the point that held them has no clean one since. */
 function cleanInARow(counting: readonly TestRead[]): number {
-  const lastFound = counting.findLastIndex(({ estimate }) => estimate?.reach !== 'below');
+  if (counting.some((one, index) => isFound(one) && !isCleanSince(one.finding, counting.slice(index + 1)))) return 0;
+  const lastFound = counting.findLastIndex(isFound);
   const since = counting.slice(lastFound + 1);
   const day = counting[lastFound]?.finding.takenOn;
   // A clean one of the same day as one that held E. coli proves nothing.
   return since.filter(({ isClean, finding }) => isClean && finding.takenOn !== day).length;
+}
+
+function isFound({ estimate }: TestRead): boolean {
+  return estimate?.reach !== 'below';
+}
+
+function isCleanSince({ point, takenOn }: WaterTestFinding, later: readonly TestRead[]): boolean {
+  return later.some(({ isClean, finding }) => isClean && finding.point === point && finding.takenOn !== takenOn);
 }
 
 function walkOf({ inspectedOn, risks_count, questions_count }: InspectionFacts): WaterTestsFinding['inspection'] {
