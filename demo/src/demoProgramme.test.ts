@@ -261,9 +261,7 @@ describe('of any size', () => {
     [1500, 6],
     [10000, 23],
   ])('%i sites have names and ids of their own and %i gauges', (sites, gauges) => {
-    const started = performance.now();
     const { tables, rain } = demoProgramme({ sites, clean: true });
-    expect(performance.now() - started).toBeLessThan(3000 * Math.max(1, sites / 1500));
     expect(new Set(tables.sites!.map(({ name }) => name)).size).toBe(sites);
     expect(new Set(tables.sites!.map(({ siteId }) => siteId)).size).toBe(sites);
     // One gauge more stands and is not read, and some sites stand between gauges.

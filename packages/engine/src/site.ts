@@ -19,8 +19,8 @@ import { type OtherStations, otherStations, standGateOf } from './siteStations.t
 import {
   drawnYears,
   type GroupWater,
+  ownFacts,
   type Programme,
-  siteProblems as problemsOfWater,
   type SiteWater,
   siteWater,
   targetOf,
@@ -372,6 +372,6 @@ export function siteProblems(
   gauge: GaugeFinding | undefined,
   programme: Programme,
 ): readonly Problem[] {
-  const rest = stationsBeside(site, gauge, programme, new Map());
-  return [...problemsOfWater(site, gauge, programme), ...(rest?.problems ?? [])];
+  const { problems, demandHighest_L_per_day } = ownFacts(site, gauge, programme);
+  return [...problems, ...(stationsBeside(site, gauge, programme, demandHighest_L_per_day)?.problems ?? [])];
 }

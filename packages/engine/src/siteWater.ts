@@ -105,13 +105,28 @@ export interface WaterProblems {
   readonly own: Problem[];
 }
 
-/** The problems of the site's own facts that the water's way tells; none while a row about it is in doubt. */
-export function siteProblems(
-  site: SiteFacts,
-  gauge: GaugeFinding | undefined,
-  programme: Programme,
-): readonly Problem[] {
-  return siteStops(site, gauge, programme.settings, []).own;
+/** What is known of a site's own facts before any day is run. */
+export interface OwnFacts {
+  /** None while a row about it is in doubt. */
+  readonly problems: readonly Problem[];
+  /** What the day that asks for most asks of each body of water, by its first tank; empty where `siteWater` has no days. */
+  readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
+}
+
+/** The problems of the site's own facts that the water's way tells, and what is asked of its tanks. */
+export function ownFacts(site: SiteFacts, gauge: GaugeFinding | undefined, { settings }: Programme): OwnFacts {
+  const stops = siteStops(site, gauge, settings, []);
+  const byTank = new Map<string, number>();
+  for (const { group, people, demand, tankVolume_L } of stops.groups)
+    if (people !== null && demand !== null && tankVolume_L !== null)
+      byTank.set(group.tankIds[0]!, demand.judgedHighest_L_per_day + demand.other_L_per_day);
+  const isWhole = hasDays(stops, gauge) && byTank.size === stops.groups.length;
+  return { problems: stops.own, demandHighest_L_per_day: isWhole ? byTank : new Map() };
+}
+
+/** Can days be run? Not where a blocker stands, or where rain or roofs are not known. */
+function hasDays({ restated, own, roofs }: SiteStops, gauge: GaugeFinding | undefined): boolean {
+  return gauge?.rain != null && roofs !== null && [...restated, ...own].every(({ severity }) => severity !== 'blocker');
 }
 
 /** Rain, roof, people, tanks: what each is known to be. Adds to the working. */

@@ -85,7 +85,7 @@ export const parts = defineTable({
       usual: from(20, 600),
     }),
     pore_nm: quantity('nm', 'Nominal pore, in millionths of a millimetre.', {
-      hard: from(1, 10000),
+      hard: above(0, 10000),
       usual: from(5, 500),
       otherUnit: { unit: 'µm', high: 0.999, factor: 1000 },
     }),
