@@ -67,7 +67,7 @@ function oldUnit(draft: DraftProgramme, siteId: string): PlantedFault[] {
   );
   const inParts = { file: 'parts.csv', row: draft.tables.parts.length + 1 };
   return [
-    { ...inParts, column: 'pore_nm', code: 'cell.out_of_range', about: 'a pore in µm' },
+    { ...inParts, column: 'pore_nm', code: 'cell.other_unit', about: 'a pore in µm' },
     {
       ...{ file: 'treatmentUnits.csv', row: units.findIndex((row) => row['siteId'] === siteId) + 2 },
       ...{ column: 'partId', code: 'safety.no_evidence', about: 'log reductions that nothing shows', siteId },
