@@ -56,6 +56,7 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   L_per_h: 'units.L_per_h',
   L_per_m2_per_h_per_bar: 'units.L_per_m2_per_h_per_bar',
   log10: 'units.log10',
+  DALY_per_case: 'units.DALY_per_case',
   kPa_per_min: 'units.kPa_per_min',
   NTU: 'units.NTU',
   per_L: 'units.per_L',

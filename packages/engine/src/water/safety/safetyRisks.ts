@@ -155,7 +155,7 @@ function rangeOf({ low_per_L, typical_per_L, high_per_L }: RawWater): RawRange {
 }
 
 /** The germ as the settings have its people. */
-function germOf(pathogen: Pathogen, settings: DesignSettings): ReferencePathogen {
+export function germOf(pathogen: Pathogen, settings: DesignSettings): ReferencePathogen {
   const germ = referencePathogens[pathogen];
   return pathogen === 'rotavirus' ? { ...germ, susceptible_fraction: settings.susceptibleToRotavirus_fraction } : germ;
 }

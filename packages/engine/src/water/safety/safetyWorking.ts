@@ -9,8 +9,8 @@ import {
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import { yearOfDrinking_days } from './constants.ts';
-import type { Drinkers } from './safetyRisks.ts';
+import { referencePathogens, yearOfDrinking_days } from './constants.ts';
+import { type Drinkers, germOf } from './safetyRisks.ts';
 
 /** Adds one line of a working. */
 type Line = (
@@ -55,7 +55,7 @@ export function safetyWorking(f: SafetyFinding, drinkers: Drinkers, settings: De
     'enger-2013, mean of the dose',
   );
   line('safety.tier', f.tier, 'count', credited, 'who-hwt-2011, performance tiers (from memory)');
-  for (const risk of f.risks) riskLines(line, risk, habits, drinkers, settings);
+  for (const risk of f.risks) riskLines(line, risk, creditedFor(risk, f.credited), habits, drinkers, settings);
   if (f.boilsAt_C !== null) line('safety.boils', f.boilsAt_C, 'C', []);
   line('safety.verdict', f.verdict, '', [
     workingInput('target', f.target_DALY_per_person_per_year, 'DALY_per_person_per_year'),
@@ -68,6 +68,7 @@ export function safetyWorking(f: SafetyFinding, drinkers: Drinkers, settings: De
 function riskLines(
   line: Line,
   risk: PathogenRisk,
+  credited_log10: number,
   habits: readonly WorkingInput[],
   { groups }: Drinkers,
   settings: DesignSettings,
@@ -78,14 +79,23 @@ function riskLines(
   const litres = workingInput('litresDrunk', settings.litresDrunk_L_per_person_per_day, 'L_per_person_per_day');
   const high = workingInput('high', risk.rawHigh_per_L ?? 'unknown', 'per_L');
   line('safety.raw', risk.raw_per_L, 'per_L', [germ, water, high], 'survey');
-  line('safety.drinking', risk.drinking_per_L, 'per_L', [germ, workingInput('raw', risk.raw_per_L, 'per_L')], chain);
+  const raw = workingInput('raw', risk.raw_per_L, 'per_L');
+  const comesBack = workingInput('comesBack', settings.recontamination_fraction ?? 'unknown', 'fraction');
+  const reduction = workingInput('reduction', credited_log10, 'log10');
+  line('safety.drinking', risk.drinking_per_L, 'per_L', [germ, raw, reduction, comesBack], chain);
+  const { illness_fraction, burden_DALY_per_case, susceptible_fraction } = germOf(risk.pathogen, settings);
+  const illOfInfected = workingInput('illOfInfected', illness_fraction, 'fraction');
+  const ofCase = [
+    workingInput('burdenOfCase', burden_DALY_per_case, 'DALY_per_case'),
+    workingInput('susceptible', susceptible_fraction, 'fraction'),
+  ];
   const people = workingInput('groups', groups.filter(({ people_factor }) => people_factor > 0).length, 'count');
   const days = workingInput('days', yearOfDrinking_days, 'days');
   line('safety.infectionYear', risk.infection_per_year, 'fraction', [germ, litres, days, people, ...habits], chain);
   const infected = workingInput('infected', risk.infection_per_year, 'fraction');
-  line('safety.illness', risk.illness_per_year, 'fraction', [germ, infected], chain);
+  line('safety.illness', risk.illness_per_year, 'fraction', [germ, infected, illOfInfected], chain);
   const ill = workingInput('ill', risk.illness_per_year, 'fraction');
-  line('safety.daly', risk.DALY_per_person_per_year, 'DALY_per_person_per_year', [germ, ill], chain);
+  line('safety.daly', risk.DALY_per_person_per_year, 'DALY_per_person_per_year', [germ, ill, ...ofCase], chain);
   line('safety.dalyRange', risk.DALYHigh_per_person_per_year, 'DALY_per_person_per_year', [
     ...[germ, high],
     workingInput('litresDrunkHigh', settings.litresDrunkHigh_L_per_person_per_day, 'L_per_person_per_day'),
@@ -96,9 +106,14 @@ function riskLines(
     'safety.needed',
     risk.needed_log10,
     'log10',
-    [germ, workingInput('target', target, 'DALY_per_person_per_year')],
+    [germ, raw, litres, days, illOfInfected, ...ofCase, workingInput('target', target, 'DALY_per_person_per_year')],
     chain,
   );
+}
+
+/** What is credited of the class of a germ. */
+function creditedFor({ pathogen }: PathogenRisk, credited: Reductions): number {
+  return credited[`${referencePathogens[pathogen].germs}_log10`];
 }
 
 function classes({ bacteria_log10, viruses_log10, protozoa_log10 }: Reductions): readonly WorkingInput[] {

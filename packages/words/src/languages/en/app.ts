@@ -1988,6 +1988,7 @@ export const tableNames = {
 } as const;
 export const units = {
   "C": "{amount} °C",
+  "DALY_per_case": "{amount} DALY a case",
   "DALY_per_million_per_year": "{amount} DALY a year per million people",
   "L": "{amount} L",
   "L_per_day": "{amount} L a day",

@@ -1989,6 +1989,7 @@ export const tableNames = {
 } as const;
 export const units = {
   "C": "{amount} °C",
+  "DALY_per_case": "{amount} AVAD por caso",
   "DALY_per_million_per_year": "{amount} AVAD al año por millón de personas",
   "L": "{amount} L",
   "L_per_day": "{amount} L al día",
