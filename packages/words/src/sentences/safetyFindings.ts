@@ -25,6 +25,7 @@ export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
       ? [
           say('findings.safety.risk', {
             pathogen: worst.pathogen,
+            source: worst.secondSourceId ?? 'none',
             isOver: yes(worst.DALYHigh_per_person_per_year > f.target_DALY_per_person_per_year),
             risk: numbers.quantity(worst.DALY_per_person_per_year, 'DALY/person/year'),
             high: numbers.quantity(worst.DALYHigh_per_person_per_year, 'DALY/person/year'),

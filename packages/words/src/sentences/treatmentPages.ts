@@ -67,7 +67,9 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
   ],
   pathogen: (pathogen: Pathogen) => say('commandLine.safety.pathogen', { pathogen }),
   water: (secondSourceId: string | null) =>
-    secondSourceId === null ? say('commandLine.safety.ofRoofs') : secondSourceId,
+    secondSourceId === null
+      ? say('commandLine.safety.ofRoofs')
+      : say('commandLine.safety.ofSource', { source: secondSourceId }),
   /** The germ, the water it is in, healthy years lost, the high end of them, the target. */
   riskColumns: [
     say('commandLine.safety.columns.germ'),
