@@ -29,7 +29,9 @@ export function Safety() {
   const shown = useMemo(() => chosenCups(sites, later, now), [sites, later, now]);
   const sets = useMemo(() => dueSets(sites), [sites]);
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
-  const { first, rest } = tallyWords(tally, language);
+  // Before the first site is worked out nothing can be said of any.
+  const isYet = !isOfNow && tally.drink.notJudged === sites.length;
+  const { first, rest } = isYet ? { first: say('safety.working_out'), rest: '' } : tallyWords(tally, language);
   const left = drinks.filter((one) => one === 'yes' || one === 'notJudged').filter((one) => tally.drink[one] > 0);
   return (
     <div className="programme-safety">

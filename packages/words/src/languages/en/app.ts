@@ -1612,7 +1612,8 @@ export const safety = {
   "wear": "When the cartridges are due",
   "wear_about": "Bar: eight in ten futures end within it. Mark: the middle one. Dashed line: today.",
   "wear_name": "When each set of cartridges is due",
-  "when_fails": "When a test fails"
+  "when_fails": "When a test fails",
+  "working_out": "Whether the water is fit to drink is being worked out."
 } as const;
 export const settings = {
   "change": "Change",

@@ -1613,7 +1613,8 @@ export const safety = {
   "wear": "Cuándo tocan los cartuchos",
   "wear_about": "Barra: ocho de diez futuros terminan en ella. Marca: el del medio. Línea a rayas: hoy.",
   "wear_name": "Cuándo toca cada juego de cartuchos",
-  "when_fails": "Cuando una prueba sale mal"
+  "when_fails": "Cuando una prueba sale mal",
+  "working_out": "Se está calculando si el agua es apta para beber."
 } as const;
 export const settings = {
   "change": "Cambiar",

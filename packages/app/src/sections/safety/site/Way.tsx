@@ -4,7 +4,7 @@ import { useCallback, useMemo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { Drawn } from './Drawn.tsx';
 import { Opens, Part } from './opening.tsx';
-import { barrierName, type SafetyReport, wayOf } from './safetyFigures.ts';
+import { barrierName, type SafetyReport, stopNumber, wayOf } from './safetyFigures.ts';
 
 /** The way of the water from roof to cup: what each barrier is credited with, and by what evidence. */
 export function Way({ safety }: { readonly safety: SafetyReport }) {
@@ -53,7 +53,7 @@ export function Way({ safety }: { readonly safety: SafetyReport }) {
             {barriers.map((barrier, nth) => (
               <tr key={`${barrier.kind} ${barrier.barrierId}`}>
                 <th scope="row">
-                  <span className="stop-number">{nth + 2}</span> {barrierName(barrier, language)}
+                  <span className="stop-number">{stopNumber(barriers, nth)}</span> {barrierName(barrier, language)}
                 </th>
                 <td>{say(`safety.evidence_${barrier.evidence}`)}</td>
                 {germClasses.map((one) => (

@@ -1,6 +1,6 @@
 import { loadAppLanguage } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
-import { harmSentences, riskRows, type SafetyReport, sampleDots, wayOf } from './safetyFigures.ts';
+import { harmSentences, riskRows, type SafetyReport, sampleDots, stopNumber, wayOf } from './safetyFigures.ts';
 
 const words = await loadAppLanguage('en');
 
@@ -36,6 +36,21 @@ it('the way begins at the roof, ends at the cup, and wants of a class what the w
   expect(needed).toEqual({ bacteria: 3, viruses: 6, protozoa: null });
   const river = wayOf({ ...report, risks: [risk('rotavirus', 'RIVER', 6)] }, words);
   expect(river.stops[0]?.kind).toBe('source');
+});
+
+it('cartridges side by side are one stop, which takes out what they do together', () => {
+  const unit = (barrierId: string) => ({ ...report.barriers[0]!, barrierId, leaking: steps(2, 0, 2) });
+  const filter = { ...unit('F1'), kind: 'filter' as const, credited: steps(1, 0, 1), leaking: null };
+  const both = {
+    ...report,
+    barriers: [filter, unit('U1'), unit('U2')],
+    credited: steps(7, 0, 7),
+    leaking: steps(3.5, 0, 3.5),
+  };
+  const { stops } = wayOf(both, words);
+  expect(stops.map(({ kind }) => kind)).toEqual(['roof', 'filter', 'membrane', 'cup']);
+  expect(stops[2]).toMatchObject({ credited: steps(6, 0, 6), leaking: steps(2.5, 0, 2.5) });
+  expect([filter, unit('U1'), unit('U2')].map((_, nth) => stopNumber(both.barriers, nth))).toEqual([2, 3, 3]);
 });
 
 it('risks are told as multiples of the target', () => {

@@ -25,8 +25,35 @@ export function barrierName(
   return barrierId === null ? name : `${name} ${barrierId}`;
 }
 
+/** The stops between roof and cup: units side by side are one. */
+const stopsOf = (barriers: readonly Barrier[]): readonly Barrier[] =>
+  barriers.filter(({ kind }, nth) => kind !== 'membrane' || barriers.findIndex((one) => one.kind === kind) === nth);
+
+/** The number of a barrier's stop on the way, the roof being 1. */
+export function stopNumber(barriers: readonly Barrier[], nth: number): number {
+  const { kind } = barriers[nth]!;
+  const stops = stopsOf(barriers);
+  return 2 + (kind === 'membrane' ? stops.findIndex((one) => one.kind === kind) : stops.indexOf(barriers[nth]!));
+}
+
+/** What units side by side take out: all that is taken out, less what the others do. */
+function together(all: Reductions, others: readonly Barrier[]): Reductions {
+  const left = (field: keyof Reductions) =>
+    Math.max(
+      0,
+      others.reduce((steps, { credited }) => steps - credited[field], all[field]),
+    );
+  return {
+    bacteria_log10: left('bacteria_log10'),
+    viruses_log10: left('viruses_log10'),
+    protozoa_log10: left('protozoa_log10'),
+  };
+}
+
 /** The way of the water as the picture takes it: from the roof, or from other water alone, through the barriers to the cup. */
-export function wayOf({ barriers, risks }: SafetyReport, words: Words): WayInput {
+export function wayOf({ barriers, risks, ...all }: SafetyReport, words: Words): WayInput {
+  const others = barriers.filter(({ kind }) => kind !== 'membrane');
+  const isOneUnit = barriers.length - others.length < 2;
   const isOfRoof = risks.length === 0 || risks.some(({ secondSourceId }) => secondSourceId === null);
   const first: WayStopKind = isOfRoof ? 'roof' : 'source';
   const end = (kind: WayStopKind): WayStop => ({
@@ -42,8 +69,10 @@ export function wayOf({ barriers, risks }: SafetyReport, words: Words): WayInput
   return {
     stops: [
       end(first),
-      ...barriers.map(({ kind, credited, leaking }) => ({
-        ...{ kind, credited, leaking },
+      ...stopsOf(barriers).map(({ kind, credited, leaking }) => ({
+        ...(kind !== 'membrane' || isOneUnit
+          ? { kind, credited, leaking }
+          : { kind, credited: together(all.credited, others), leaking: all.leaking && together(all.leaking, others) }),
         name: words.say(`safety.stop_${kind}`),
       })),
       end('cup'),
