@@ -10,6 +10,8 @@ export interface Demo {
     readonly verdict: string;
     /** That of its tank alone. */
     readonly storage: string;
+    /** Do all its other stations hold, as far as they are judged? */
+    readonly isTankAlone: boolean;
   }[];
 }
 
@@ -53,6 +55,9 @@ export async function designedDemo(page: Page): Promise<Demo> {
       name: cells['name'] ?? key,
       verdict: design?.verdict ?? 'unknown',
       storage: design?.stations['storage'] ?? 'unknown',
+      isTankAlone: Object.entries(design?.stations ?? {}).every(
+        ([station, verdict]) => station === 'storage' || verdict === 'holds' || verdict === 'notJudged',
+      ),
     })),
   };
 }

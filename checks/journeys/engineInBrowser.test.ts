@@ -3,7 +3,7 @@ import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { demoProgramme } from '@eavewell/demo';
-import { type ProgrammeFacts, readyProgramme, type SiteFacts } from '@eavewell/engine';
+import { type ProgrammeFacts, readyProgramme, type SiteFacts, wearOf } from '@eavewell/engine';
 import { readProgramme, writeProgramme } from '@eavewell/formats';
 import { siteReport } from '@eavewell/report';
 import { loadLanguage } from '@eavewell/words';
@@ -168,9 +168,12 @@ it('judges without a draft what the program judges, in the language that was ask
     { kind: 'facts', siteId: site.siteId },
     { ...judge, language: 'es' },
   ]);
-  const ready = readyProgramme(own);
+  // The page looks at its own clock, which is that of this computer.
+  const now = new Date();
+  const today = Math.floor(Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 86_400_000);
+  const ready = readyProgramme(own, { today });
   const design = await import('@eavewell/engine').then(({ designSites }) => designSites([site], ready).next().value!);
-  const report = siteReport(design, null, spanish, null);
+  const report = siteReport(design, null, spanish, wearOf(site, ready, design));
   expect(report.finding).not.toBe(siteReport(design, null, await loadLanguage('en'), null).finding);
   const saved = told!.find((one) => one.kind === 'judged');
   expect(saved?.kind === 'judged' && differences(report, saved.judged!.report)).toEqual([]);

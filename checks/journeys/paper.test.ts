@@ -20,7 +20,7 @@ journey('every site of the list is on paper: A4, dark text on white, also from a
     const has = (one: string) => text.includes(squeezed(one));
     expect(needing.length).toBeGreaterThan(20);
     expect(needing.filter(({ siteId, name }) => !has(`${name} (${siteId.split('#')[0]})`))).toEqual([]);
-    const told = text.match(/(?:tank|roof|unit|gutter|stand|tap)(?:short|tight|unknown)/g) ?? [];
+    const told = text.match(/(?:tank|roof|unit|gutter|stand|tap|cup)(?:short|tight|unknown)/g) ?? [];
     // A row that cannot be used (a second S020) has no verdict.
     expect(told.length).toBeGreaterThanOrEqual(needing.filter(({ siteId }) => !siteId.includes('#')).length);
     expect(has('not safe to drink until it is treated and tested')).toBe(true);
