@@ -29,7 +29,7 @@ journey(
     await page.getByText(/^Taken back: Nadi added site Pellanta/).waitFor();
     await page.getByRole('button', { name: /^Redo: Nadi added site Pellanta/ }).waitFor();
     // However long the sentences, the head of a laptop stays one line of its name and two of small print.
-    expect((await head.boundingBox())!.height).toBeLessThan(70);
+    await expect.poll(async () => (await head.boundingBox())!.height).toBeLessThan(70);
   },
 );
 

@@ -20,6 +20,7 @@ journey('the sites can be used after 350 kB; everything else is loaded when it i
   await page.reload();
   await page.getByRole('main').getByRole('heading', { level: 1 }).waitFor();
   await page.evaluate(() => document.fonts.ready);
+  await expect.poll(() => asked.some((one) => one.includes('countries-50m')), { timeout: 30_000 }).toBe(true);
   await page.waitForTimeout(500);
   const files = pageFiles(join(repository, builtPages));
   const loaded = filesAskedFor(files, asked);

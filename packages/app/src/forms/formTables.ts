@@ -120,12 +120,5 @@ export function formTable(name: string): FormTable | null {
   return Object.hasOwn(folderTables, name) ? tableOf(name as FolderTableName) : null;
 }
 
-/** Tables whose rows belong to one site, in the order of the water's path. */
-export const siteTables = [
-  ...(['sites', 'roofs', 'gutters', 'downpipes', 'diverters', 'tanks', 'pipes'] as const),
-  ...(['treatmentUnits', 'cartridges', 'flowReadings', 'pressureTests'] as const),
-  ...(['rawWater', 'barriers', 'chlorination', 'waterTests', 'testPortions', 'inspections', 'demand'] as const),
-] as const;
-
-/** Of these the rows without a siteId are the whole programme's. */
+/** Of the tables of a site, those whose rows without a siteId are the whole programme's. */
 export const tablesOfBoth: ReadonlySet<string> = new Set(['demand', 'rawWater', 'barriers']);

@@ -1,6 +1,6 @@
 import type { AppLanguage } from '@eavewell/words/app';
 import type { paths } from '../api/apiTypes.ts';
-import { siteTables } from '../forms/formTables.ts';
+import { siteTables } from '../forms/siteTables.ts';
 import type { FieldWords } from '../forms/useFieldWords.ts';
 
 type Answer = paths['/api/programmes/{programmeId}/changes']['get']['responses']['200']['content']['application/json'];

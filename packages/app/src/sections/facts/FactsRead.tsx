@@ -1,8 +1,9 @@
 import { CellHistory } from '../../forms/CellHistory.tsx';
 import { cellText } from '../../forms/cellText.ts';
 import { type RowNow, rowId } from '../../forms/draft.ts';
-import { formTable, siteTables } from '../../forms/formTables.ts';
+import { formTable } from '../../forms/formTables.ts';
 import { RowTitle } from '../../forms/RowFields.tsx';
+import { siteTables } from '../../forms/siteTables.ts';
 import { useFieldWords } from '../../forms/useFieldWords.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 

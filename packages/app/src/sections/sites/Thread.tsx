@@ -4,7 +4,7 @@ import { type SiteEntry, type Stations, stationsInOrder } from './overview.ts';
 import { stationsWords } from './rowWords.ts';
 
 /** How wide a station's column is, and how high the thread [px]: sites.css and the drawing over the columns have the same. */
-const [column, high] = [34, 28] as const;
+const [column, high] = [30, 28] as const;
 /** A mark is as large as it matters, as a share of the drawn one: an exception stands out, what holds is small. */
 const small = 11 / 24;
 /** What the line keeps free on each side of a mark [px]. */

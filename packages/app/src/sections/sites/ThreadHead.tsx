@@ -3,8 +3,8 @@ import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { stationsInOrder } from './overview.ts';
 
 /** Columns of the thread are this wide [px]; the drawing hangs from it (sites.css has the same). */
-const column = 34;
-/** From where in the drawing each leader comes: roof sheet, gutter, settling tank, tank, its stand, treatment unit, cup under the tap. */
+const column = 30;
+/** From where in the drawing each leader comes: roof sheet, gutter, settling tank, tank, its stand, treatment unit, tap, cup. */
 const from = [
   [30, 20],
   [66, 30],
@@ -12,6 +12,7 @@ const from = [
   [121, 38],
   [132, 50],
   [165, 44],
+  [201, 40],
   [209, 50],
 ] as const;
 const foot = 62;
@@ -23,7 +24,7 @@ export const ThreadHead = memo(function ThreadHead() {
   const { say } = useLanguage();
   return (
     <div className="thread-head" dir="ltr">
-      <svg viewBox="0 0 238 64" width="238" height="64" aria-hidden="true" focusable="false">
+      <svg viewBox="0 0 240 64" width="240" height="64" aria-hidden="true" focusable="false">
         <g className="water">
           <path d="M83 36H95V51H83ZM110 31H132V46H110Z" />
         </g>
@@ -38,7 +39,7 @@ export const ThreadHead = memo(function ThreadHead() {
           <path d="M62 28q0 5 4 5t4-5" />
         </g>
         <g className="cut">
-          <path d="M6 28L35 8L66 28M12 25V52M58 25V52M0 52.6H238" />
+          <path d="M6 28L35 8L66 28M12 25V52M58 25V52M0 52.6H240" />
         </g>
         <g className="leader">
           {from.map(([x, y], i) => (
