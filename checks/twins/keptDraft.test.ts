@@ -17,7 +17,7 @@ import {
 import { programmeOfRows, readProgramme, rowsOfProgramme, writeProgramme } from '@eavewell/formats';
 import { type ChangeRecord, foldRecords, type RowChange } from '@eavewell/records';
 import { expect, it } from 'vitest';
-import { siteTables } from '../../packages/app/src/forms/formTables.ts';
+import { siteTables } from '../../packages/app/src/forms/siteTables.ts';
 import { type DraftStep, emptyDraft, withStep } from '../../packages/app/src/water/draft.ts';
 import { drafted } from '../../packages/app/src/water/draftedSite.ts';
 import { type KeptRows, keptRows } from '../../packages/app/src/water/keptRows.ts';
