@@ -4,7 +4,10 @@ import { journey } from './journey.ts';
 
 journey(
   'a new site: what is not saved is said, it is seen where it stands, and undo tells it from others',
-  async ({ page }) => {
+  async ({ open }) => {
+    const { page, watch } = await open();
+    // What is asked of a site while it is being taken back is not there any more.
+    watch.expect(/status of 404/);
     const { programmeId } = await designedDemo(page);
     await page.evaluate(() => localStorage.setItem('eavewell.who', 'Nadi'));
     await page.goto(new URL(`/p/${programmeId}/new-site`, page.url()).href);
