@@ -1,4 +1,5 @@
 export * from './buildingFacts.ts';
+export * from './cleanUnit.ts';
 export * from './cylinder.ts';
 export * from './days.ts';
 export * from './drainageFindings.ts';
@@ -45,6 +46,7 @@ export * from './stormFindings.ts';
 export * from './tankGroups.ts';
 export * from './treatmentFacts.ts';
 export * from './treatmentFindings.ts';
+export * from './unitSets.ts';
 export * from './units.ts';
 export * from './unusableFigures.ts';
 export * from './verdicts.ts';

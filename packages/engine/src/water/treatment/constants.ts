@@ -38,6 +38,3 @@ export const atmosphere_kPa = 101.325;
 
 /** What the widening of air takes off in a short hole: the cautious end [number]. Source: crane-tp410, expansion factors of 0.59 and more (from memory). */
 export const leastExpansion_factor = 0.59;
-
-/** No figure of a unit is larger, nor nearer to 0 than one over it [any unit]. Ours, as kernel/unusableFigures has it. */
-export const largest_factor = 1e9;

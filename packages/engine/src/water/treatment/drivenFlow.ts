@@ -1,4 +1,5 @@
 import {
+  type CleanUnit,
   cautiousPersonPower_W,
   type DesignSettings,
   type Drive,
@@ -12,9 +13,10 @@ import {
   type UnitFigures,
   unitFlow_L_per_min,
   unitPressure_kPa,
+  usableFigure,
+  usableFigureOrNone,
   waterDensity_kg_per_m3,
 } from '../../kernel/index.ts';
-import { type CleanUnit, usable, usableOrNone } from './cleanUnit.ts';
 import { pistonFilled_fraction, strokes_per_min } from './constants.ts';
 import { strokeFlow_L_per_min, strokeVolume_L } from './handStrokes.ts';
 import { keptUpFlow } from './keptUpFlow.ts';
@@ -66,12 +68,12 @@ export function drivingOf(
   settings: DesignSettings,
 ): Driving | null {
   const { clean_per_m3, ratedPressure_kPa } = unit;
-  const gravityHead_m = head_m !== null && usableOrNone(Math.abs(head_m)) !== null ? head_m : null;
+  const gravityHead_m = head_m !== null && usableFigureOrNone(Math.abs(head_m)) !== null ? head_m : null;
   const drive = driveOf(site.hasHandPump, gravityHead_m, ratedPressure_kPa);
   if (clean_per_m3 === null || drive === null) return null;
-  const highest_kPa = usable(figures.highestPressure_kPa);
-  const [bore_mm, stroke_mm] = [usable(figures.pistonBore_mm), usable(figures.pistonStroke_mm)];
-  const taps_count = usable(site.taps_count);
+  const highest_kPa = usableFigure(figures.highestPressure_kPa);
+  const [bore_mm, stroke_mm] = [usableFigure(figures.pistonBore_mm), usableFigure(figures.pistonStroke_mm)];
+  const taps_count = usableFigure(site.taps_count);
   return {
     ...{ drive, clean_per_m3, gravityHead_m, ratedPressure_kPa },
     temperature_C: settings.waterTemperature_C,

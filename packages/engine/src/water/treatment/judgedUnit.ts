@@ -1,4 +1,6 @@
 import {
+  type CleanUnit,
+  cleanUnit,
   type EngineProblemCode,
   engineProblem,
   isWaterTemperature,
@@ -8,10 +10,12 @@ import {
   type TreatmentFinding,
   type TreatmentUnitFacts,
   type UnitFigures,
+  usableFigure,
+  usableFigureOrNone,
   type Verdict,
   verdictOf,
+  wornAtLowest_ratio,
 } from '../../kernel/index.ts';
-import { type CleanUnit, cleanUnit, usable, usableOrNone, wornAtLowest_ratio } from './cleanUnit.ts';
 import { ratingsDiffer_fraction } from './constants.ts';
 import { treatedLitres_L_per_day } from './dayOfTreating.ts';
 import { type Driving, drivenFlow, drivingOf, type FlowsOfUnit, unchecked_kPa } from './drivenFlow.ts';
@@ -45,7 +49,7 @@ export function judgedUnit(unit: TreatmentUnitFacts, units_count: number, given:
   const flows =
     by === null
       ? null
-      : flowsOf(by, resistanceNow_ratio, wornAtLowest_ratio(clean, usable(figures.lowestFlow_L_per_h)));
+      : flowsOf(by, resistanceNow_ratio, wornAtLowest_ratio(clean, usableFigure(figures.lowestFlow_L_per_h)));
   const air = lastPressureTest(site, unit, flows?.now ?? null, settings.waterTemperature_C);
   problems.push(...(reading?.problems ?? []), ...air.problems);
   const asked = askedOf(given, figures, units_count);
@@ -76,14 +80,14 @@ function askedOf(
   { backwash_fraction, backwash_min_per_day }: UnitFigures,
   units_count: number,
 ): AskedOfUnit | null {
-  const asked_L = usableOrNone(all_L);
+  const asked_L = usableFigureOrNone(all_L);
   if (asked_L === null) return null;
-  const taps_count = usable(site.taps_count);
+  const taps_count = usableFigure(site.taps_count);
   return {
     litres_L_per_day: asked_L / units_count,
     backwash: {
-      backwash_fraction: usableOrNone(backwash_fraction) ?? 0,
-      backwash_min_per_day: usableOrNone(backwash_min_per_day) ?? 0,
+      backwash_fraction: usableFigureOrNone(backwash_fraction) ?? 0,
+      backwash_min_per_day: usableFigureOrNone(backwash_min_per_day) ?? 0,
     },
     taps_count: taps_count === null ? null : taps_count / units_count,
   };
@@ -105,7 +109,7 @@ function daysOf(asked: AskedOfUnit, flows: FlowsOfUnit, settings: TreatmentGiven
 }
 
 function flowFigures(by: Driving, { clean, now, worn }: FlowsOfUnit, figures: UnitFigures) {
-  const [bore_mm, lever_ratio] = [usable(figures.pistonBore_mm), usable(figures.lever_ratio)];
+  const [bore_mm, lever_ratio] = [usableFigure(figures.pistonBore_mm), usableFigure(figures.lever_ratio)];
   const isFelt = now.pumped_kPa !== null && bore_mm !== null && lever_ratio !== null;
   return {
     drive: by.drive,
@@ -158,7 +162,7 @@ function capOf(
 }
 
 function lowestFlowFault(clean: CleanUnit, figures: UnitFigures): EngineProblemCode | null {
-  const lowest_L_per_h = usable(figures.lowestFlow_L_per_h);
+  const lowest_L_per_h = usableFigure(figures.lowestFlow_L_per_h);
   if (lowest_L_per_h === null || clean.ratedPressure_kPa === null) return 'treatment.lowest_flow_unknown';
   return wornAtLowest_ratio(clean, lowest_L_per_h) === null ? 'treatment.lowest_flow_high' : null;
 }
@@ -181,14 +185,17 @@ function ofFigures(siteId: string, named: Named, figures: UnitFigures, clean: Cl
     );
   const fault = lowestFlowFault(clean, figures);
   if (fault !== null) {
-    const lowest = usable(figures.lowestFlow_L_per_h);
+    const lowest = usableFigure(figures.lowestFlow_L_per_h);
     const facts =
       fault === 'treatment.lowest_flow_high'
         ? { lowest_L_per_h: lowest!, clean_L_per_h: rated_L_per_h ?? byArea_L_per_h! }
         : {};
     problems.push(engineProblem(fault, at('lowestFlow_L_per_h'), { ...named, ...facts }));
   }
-  const [share, minutes] = [usableOrNone(figures.backwash_fraction), usableOrNone(figures.backwash_min_per_day)];
+  const [share, minutes] = [
+    usableFigureOrNone(figures.backwash_fraction),
+    usableFigureOrNone(figures.backwash_min_per_day),
+  ];
   if (share === null || minutes === null) {
     const column = share === null ? 'backwash_fraction' : 'backwash_min_per_day';
     problems.push(engineProblem('treatment.backwash_unknown', at(column), named));

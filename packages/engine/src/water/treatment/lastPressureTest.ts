@@ -1,20 +1,21 @@
 import {
   engineProblem,
+  isOfUnit,
   isoDay,
   type PressureTest,
   type PressureTestFinding,
   type Problem,
   type SiteFacts,
-  type SiteTreatmentFacts,
+  setNewOn,
   type TreatmentUnitFacts,
+  usableFigure,
+  usableFigureOrNone,
 } from '../../kernel/index.ts';
 import { type AirTest, airToWaterSmooth_ratio, airToWaterStirred_ratio } from './airThroughDefects.ts';
 import { leastTestPressure_kPa, roundAndWetted, smallestDefect_um } from './bubblePoint.ts';
-import { usable, usableOrNone } from './cleanUnit.ts';
 import { atmosphere_kPa, leastExpansion_factor, resolution_um } from './constants.ts';
 import type { DrivenFlow } from './drivenFlow.ts';
 import { type DecayTest, decayLimit_kPa_per_min, decayReduction_log10 } from './pressureDecay.ts';
-import { isOfUnit, newSince } from './unitsInUse.ts';
 
 /** What the last test with air says, with what is to be told of it. */
 export interface LastPressureTest {
@@ -34,10 +35,10 @@ export function lastPressureTest(
   temperature_C: number,
 ): LastPressureTest {
   const { siteId, treatment } = site;
-  const { test, isOfAny } = testOf(treatment, unit);
+  const { test, isOfAny } = testOf(site, unit);
   const nothing = { finding: null, airToWater_ratio: null, test: null };
   if (test === undefined) return { ...nothing, problems: [] };
-  const since = newSince(treatment, unit);
+  const since = setNewOn(treatment, unit, site.handOverDay);
   if (since !== null && test.testedOn < since) {
     const facts = { unit: unit.serial, day: isoDay(test.testedOn), since: isoDay(since) };
     return { ...nothing, problems: [engineProblem('treatment.test_not_used', { file, siteId }, facts)] };
@@ -70,31 +71,33 @@ export function lastPressureTest(
 /**
  * The last test of a unit. One that names none, where there have been several, may be of each that was there that day: it counts where it fell faster than the unit's own, so that it can take from what is stated and never add.
  */
-function testOf(treatment: SiteTreatmentFacts, unit: TreatmentUnitFacts) {
+function testOf({ treatment, handOverDay }: SiteFacts, unit: TreatmentUnitFacts) {
   const readable = treatment.pressureTests.filter(
-    (one) => usable(one.pressure_kPa) !== null && usableOrNone(one.fall_kPa_per_min) !== null,
+    (one) => usableFigure(one.pressure_kPa) !== null && usableFigureOrNone(one.fall_kPa_per_min) !== null,
   );
   const own = readable.findLast((one) => isOfUnit(treatment, unit, one.unitSerial));
-  const since = newSince(treatment, unit) ?? -Infinity;
+  const since = setNewOn(treatment, unit, handOverDay) ?? -Infinity;
   const of = readable.findLast(
     ({ unitSerial, testedOn }) => unitSerial === null && treatment.units.length > 1 && testedOn >= since,
   );
   const isWorse =
     of !== undefined &&
-    (own === undefined || own.testedOn < since || (of.testedOn >= own.testedOn && lost_L(of) > lost_L(own)));
+    (own === undefined || own.testedOn < since || (of.testedOn >= own.testedOn && isFaster(of, own)));
   return { test: isWorse ? of : own, isOfAny: isWorse };
 }
 
-/** Air lost in a minute, as far as it is known how much there was. */
-function lost_L({ fall_kPa_per_min, airVolume_L }: PressureTest): number {
-  return fall_kPa_per_min * (usable(airVolume_L) ?? 1);
+/** Does more air go in a minute? Where of one it is not known how much there was, the fall alone tells. */
+function isFaster(one: PressureTest, other: PressureTest): boolean {
+  const [own_L, others_L] = [usableFigure(one.airVolume_L), usableFigure(other.airVolume_L)];
+  if (own_L === null || others_L === null) return one.fall_kPa_per_min > other.fall_kPa_per_min;
+  return one.fall_kPa_per_min * own_L > other.fall_kPa_per_min * others_L;
 }
 
 const file = 'pressureTests.csv';
 
 /** What the fall of its pressure supports, and the most it may be for what is claimed; null where volume or flow is not known. */
 function fallSaid(test: PressureTest, unit: TreatmentUnitFacts, flow: DrivenFlow | null, temperature_C: number) {
-  const held_L = usable(test.airVolume_L);
+  const held_L = usableFigure(test.airVolume_L);
   if (held_L === null || flow === null || flow.flow_L_per_min <= 0)
     return { supports_log10: null, fallLimit_kPa_per_min: null, airToWater_ratio: null };
   const airToWater_ratio = leastAirToWater_ratio(test.pressure_kPa, flow.pressure_kPa, temperature_C);
@@ -103,7 +106,7 @@ function fallSaid(test: PressureTest, unit: TreatmentUnitFacts, flow: DrivenFlow
     concentration_factor: 1,
   };
   const { fall_kPa_per_min } = test;
-  const claimed = usableOrNone(unit.figures?.reductions.protozoa_log10);
+  const claimed = usableFigureOrNone(unit.figures?.reductions.protozoa_log10);
   return {
     supports_log10: fall_kPa_per_min <= 0 ? null : decayReduction_log10(decay, fall_kPa_per_min),
     fallLimit_kPa_per_min: claimed === null ? null : decayLimit_kPa_per_min(decay, claimed),
@@ -127,7 +130,7 @@ function ofTest(
     const seen = { sees_um, wanted_um: resolution_um, pressure_kPa, least_kPa };
     problems.push(engineProblem('treatment.test_sees_little', place, { ...facts, ...seen }));
   }
-  if (usable(airVolume_L) === null) problems.push(engineProblem('treatment.test_volume_unknown', place, facts));
+  if (usableFigure(airVolume_L) === null) problems.push(engineProblem('treatment.test_volume_unknown', place, facts));
   if (fall_kPa_per_min <= 0) problems.push(engineProblem('treatment.test_no_fall', place, facts));
   return problems;
 }

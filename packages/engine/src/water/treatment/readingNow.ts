@@ -1,17 +1,18 @@
 import {
   type DesignSettings,
   engineProblem,
+  isOfUnit,
   isoDay,
   isWaterTemperature,
   min_per_h,
   type Problem,
   type SiteFacts,
+  setNewOn,
   type TreatmentUnitFacts,
   unitResistance_per_m3,
+  usableFigure,
 } from '../../kernel/index.ts';
-import { usable } from './cleanUnit.ts';
 import { leastResistance_ratio } from './constants.ts';
-import { isOfUnit, newSince } from './unitsInUse.ts';
 
 /** What the last reading that can be used says of a set. */
 export interface ReadingNow {
@@ -28,7 +29,7 @@ export function readingNow(
   settings: DesignSettings,
 ): ReadingNow {
   const { treatment, siteId } = site;
-  const since = newSince(treatment, unit);
+  const since = setNewOn(treatment, unit, site.handOverDay);
   const own = treatment.flowReadings.filter(({ unitSerial }) => isOfUnit(treatment, unit, unitSerial));
   const problems: Problem[] = [];
   const place = { file: 'flowReadings.csv', siteId };
@@ -39,7 +40,7 @@ export function readingNow(
         problems.push(engineProblem('treatment.reading_early', place, { ...facts, since: isoDay(since) }));
       break;
     }
-    const [flow_L_per_h, pressure_kPa] = [usable(reading.flow_L_per_h), usable(reading.pressure_kPa)];
+    const [flow_L_per_h, pressure_kPa] = [usableFigure(reading.flow_L_per_h), usableFigure(reading.pressure_kPa)];
     const { waterTemperature_C: read_C } = reading;
     const temperature_C = read_C !== null && isWaterTemperature(read_C) ? read_C : settings.waterTemperature_C;
     if (flow_L_per_h === null || pressure_kPa === null) {

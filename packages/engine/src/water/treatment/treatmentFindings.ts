@@ -6,8 +6,9 @@ import {
   type Problem,
   type TreatmentFinding,
   type TreatmentUnitFacts,
+  usableFigure,
+  usableFigureOrNone,
 } from '../../kernel/index.ts';
-import { usable, usableOrNone } from './cleanUnit.ts';
 import { judgedUnit } from './judgedUnit.ts';
 import { type TreatmentGiven, unknownUnit } from './treatmentGiven.ts';
 import { unitsInUse } from './unitsInUse.ts';
@@ -71,12 +72,12 @@ function ofSite(
   const atSite = (column: string) => ({ file: 'sites.csv', siteId, column });
   const told: readonly (readonly [boolean, EngineProblemCode, string, Readonly<Record<string, number>>])[] = [
     [units.length > 1, 'treatment.units_several', 'treatmentUnits.csv', { count: units.length }],
-    [usableOrNone(given.demandHighest_L_per_day) === null, 'treatment.demand_unknown', 'demand.csv', {}],
+    [usableFigureOrNone(given.demandHighest_L_per_day) === null, 'treatment.demand_unknown', 'demand.csv', {}],
   ];
   const problems = told.flatMap(([isSo, code, file, facts]) =>
     isSo ? [engineProblem(code, { file, siteId }, facts)] : [],
   );
-  if (usable(taps_count) === null) problems.push(engineProblem('treatment.taps_unknown', atSite('taps')));
+  if (usableFigure(taps_count) === null) problems.push(engineProblem('treatment.taps_unknown', atSite('taps')));
   if (!isWaterTemperature(value)) {
     const place = { file: 'settings.json', siteId, column: 'waterTemperature_C' };
     problems.push(engineProblem('treatment.temperature', place, { value: String(value) }));

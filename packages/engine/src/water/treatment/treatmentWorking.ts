@@ -1,4 +1,5 @@
 import {
+  type CleanUnit,
   cautiousPersonPower_W,
   type DesignSettings,
   explain,
@@ -13,7 +14,6 @@ import {
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import type { CleanUnit } from './cleanUnit.ts';
 import { atmosphere_kPa, strokes_per_min, vessel_L } from './constants.ts';
 import type { FlowsOfUnit } from './drivenFlow.ts';
 import type { LastPressureTest } from './lastPressureTest.ts';

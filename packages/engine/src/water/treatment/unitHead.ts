@@ -1,11 +1,12 @@
 import {
+  cleanUnit,
   type DesignSettings,
   headOfPressure_m,
   isWaterTemperature,
   type SiteFacts,
   unitPressure_kPa,
+  usableFigure,
 } from '../../kernel/index.ts';
-import { cleanUnit, usable } from './cleanUnit.ts';
 import { unitsInUse } from './unitsInUse.ts';
 
 /**
@@ -20,7 +21,7 @@ import { unitsInUse } from './unitsInUse.ts';
 export function unitHead_m(site: SiteFacts, settings: DesignSettings): number | null {
   const { tapFlow_L_per_min, waterTemperature_C } = settings;
   const units = unitsInUse(site);
-  const taps_count = usable(site.taps_count);
+  const taps_count = usableFigure(site.taps_count);
   if (units.length === 0 || taps_count === null || !isWaterTemperature(waterTemperature_C)) return null;
   const flow_L_per_min = (taps_count * tapFlow_L_per_min) / units.length;
   const heads = units.map(({ figures }) => {

@@ -1,5 +1,5 @@
-import { waterViscosity_Pas } from '../../kernel/index.ts';
-import { ratedTemperature_C, turbidityPower_factor } from './constants.ts';
+import { membraneReference_C, min_per_h, unitFlow_L_per_min, unitResistance_per_m3 } from '../../kernel/index.ts';
+import { turbidityPower_factor } from './constants.ts';
 
 /** What a set of cartridges is rated for. All cartridges of a set work side by side and are changed together. */
 export interface CartridgeRating {
@@ -117,6 +117,7 @@ export function flowAtResistance_L_per_h(
   temperature_C: number,
   resistance_ratio: number,
 ): number {
-  const thinner = waterViscosity_Pas(ratedTemperature_C) / waterViscosity_Pas(temperature_C);
-  return (flow.cleanFlow_L_per_h * (pressure_kPa / flow.ratedPressure_kPa) * thinner) / resistance_ratio;
+  const { cleanFlow_L_per_h, ratedPressure_kPa } = flow;
+  const clean_per_m3 = unitResistance_per_m3(cleanFlow_L_per_h / min_per_h, ratedPressure_kPa, membraneReference_C);
+  return unitFlow_L_per_min(clean_per_m3, pressure_kPa, temperature_C, resistance_ratio) * min_per_h;
 }

@@ -1,9 +1,6 @@
 /** How the wear of a litre grows with its turbidity over the rated one: this power of their ratio [factor]. Ours: in proportion, docs/decisions/0207-what-wears-a-cartridge.md. */
 export const turbidityPower_factor = 1;
 
-/** The temperature flows are rated at [C]. Common practice, no source; docs/decisions/0207-what-wears-a-cartridge.md. */
-export const ratedTemperature_C = 20;
-
 /** How many values of the fouling are weighed, and how many spreads to either side of 1 [count]. Ours: finer than a reading tells. */
 export const foulingGrid_count = 401;
 export const foulingGridSpreads_count = 5;
@@ -35,12 +32,6 @@ export const lateShare_fraction = 0.9;
 /** So many days of a future are led through at a time [day]. Ours: about a year. */
 export const stretch_days = 365;
 
-/** A bar [kPa]: by definition. Source: nist-sp811, appendix B.8. */
-export const kPa_per_bar = 100;
-
 /** No rating is larger, or smaller without being 0 [any unit, as a count of it]. Ours: far outside anything that is built. */
 export const largestFigure_count = 1e12;
 export const smallestFigure_count = 1e-6;
-
-/** Days before and after 1970 that a date can be [day]. Ours: some five hundred years. */
-export const farthest_days = 2e5;

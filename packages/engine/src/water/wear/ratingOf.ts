@@ -1,4 +1,6 @@
 import {
+  cleanFlow_L_per_h,
+  cleanUnit,
   type DesignSettings,
   type EngineProblemCode,
   engineProblem,
@@ -9,7 +11,7 @@ import {
   type UnitFigures,
 } from '../../kernel/index.ts';
 import type { CartridgeRating, FlowRating } from './cartridgeRating.ts';
-import { kPa_per_bar, largestFigure_count, smallestFigure_count } from './constants.ts';
+import { largestFigure_count, smallestFigure_count } from './constants.ts';
 import type { WearSite } from './setsOf.ts';
 import type { SiteTurbidity } from './siteFouling.ts';
 
@@ -73,15 +75,17 @@ function usable(value: number | null | undefined, least = smallestFigure_count):
  * The clean flow and the lowest. Both are rated at one pressure, so the flow is looked at there: less pressure at a site lowers both alike, and whether what is left is enough is judged elsewhere.
  */
 function flowOf(figures: UnitFigures): FlowRating | null {
-  const rated_kPa = usable(figures.ratedPressure_kPa);
-  const area_m2 = usable(figures.membraneArea_m2);
-  const permeability = usable(figures.permeability_L_per_m2_h_bar);
-  const byArea = area_m2 && permeability && rated_kPa ? (area_m2 * permeability * rated_kPa) / kPa_per_bar : null;
-  const cleanFlow_L_per_h = usable(figures.ratedFlow_L_per_h) ?? byArea;
+  const clean = cleanUnit(figures);
+  const clean_L_per_h = cleanFlow_L_per_h(clean) ?? usable(figures.ratedFlow_L_per_h);
   const lowestFlow_L_per_h = usable(figures.lowestFlow_L_per_h);
-  if (cleanFlow_L_per_h === null || lowestFlow_L_per_h === null || lowestFlow_L_per_h >= cleanFlow_L_per_h) return null;
-  const pressure = rated_kPa ?? 1;
-  return { cleanFlow_L_per_h, lowestFlow_L_per_h, ratedPressure_kPa: pressure, workingPressure_kPa: pressure };
+  if (clean_L_per_h === null || lowestFlow_L_per_h === null || lowestFlow_L_per_h >= clean_L_per_h) return null;
+  const pressure = clean.ratedPressure_kPa ?? 1;
+  return {
+    cleanFlow_L_per_h: clean_L_per_h,
+    lowestFlow_L_per_h,
+    ratedPressure_kPa: pressure,
+    workingPressure_kPa: pressure,
+  };
 }
 
 /** The turbidity of roof water before the unit, as many times lower as it may be higher than usual, and that of the second source; null where roof water's is not known. */

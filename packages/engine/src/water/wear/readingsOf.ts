@@ -1,8 +1,10 @@
 import {
   type DayIndex,
   type DesignSettings,
+  dayOrNull,
   engineProblem,
   type FlowReading,
+  isOfUnit,
   isoDay,
   isWaterTemperature,
   type Problem,
@@ -15,7 +17,7 @@ import {
   smallestFigure_count,
   temperatureNotRead_fraction,
 } from './constants.ts';
-import { dayOrNull, type SetsOf, type WearSite } from './setsOf.ts';
+import type { SetsOf, WearSite } from './setsOf.ts';
 import type { SiteReading } from './siteFouling.ts';
 
 /** Litres that passed a set, by the water they came from. */
@@ -48,9 +50,8 @@ interface ReadingsGiven {
 /** Every reading that can be used, with what had passed its set till then: by the meter, else by the balance. */
 export function readingsOf(given: ReadingsGiven): ReadingsOf {
   const { site, unit, flow, sets } = given;
-  const isOnly = site.treatment.units.length === 1;
   const own = site.treatment.flowReadings.filter(
-    (reading) => (reading.unitSerial === null ? isOnly : reading.unitSerial === unit.serial) && isUsable(reading),
+    (reading) => isOfUnit(site.treatment, unit, reading.unitSerial) && isUsable(reading),
   );
   const problems: Problem[] = [];
   const tell = (code: 'wear.meter_backwards' | 'wear.reading_before_set' | 'wear.readings_not_used', facts: object) =>

@@ -1,5 +1,11 @@
-import type { DayIndex, SiteFacts, TreatmentUnitFacts } from '../../kernel/index.ts';
-import { farthest_days } from './constants.ts';
+import {
+  type DayIndex,
+  dayOrNull,
+  isOfUnit,
+  type SiteFacts,
+  setNewOn,
+  type TreatmentUnitFacts,
+} from '../../kernel/index.ts';
 
 /** What wear is worked out from of a site. */
 export type WearSite = Pick<SiteFacts, 'siteId' | 'treatment' | 'secondSource' | 'handOverDay'>;
@@ -12,29 +18,12 @@ export interface SetsOf {
   readonly setSince: DayIndex | null;
 }
 
-/**
- * When was the set of a unit new? On the last day cartridges were put in that are in it still; where none is named, on the day the unit was installed, else on the day the site is handed over.
- */
-export function setsOf(site: WearSite, unit: TreatmentUnitFacts): SetsOf {
-  const isOnly = site.treatment.units.length === 1;
-  const own = site.treatment.cartridges.filter(({ unitSerial }) =>
-    unitSerial === null ? isOnly : unitSerial === unit.serial,
-  );
-  const inIt = own.filter(({ removedOn }) => removedOn === null);
-  const begun = dayOrNull(unit.installedOn ?? site.handOverDay);
+/** The days a unit had a new set, and the day the one in it was new. */
+export function setsOf({ treatment, handOverDay }: WearSite, unit: TreatmentUnitFacts): SetsOf {
+  const own = treatment.cartridges.filter(({ unitSerial }) => isOfUnit(treatment, unit, unitSerial));
   const changes = own.flatMap(({ installedOn }) => dayOrNull(installedOn) ?? []);
-  const ofNow = inIt.flatMap(({ installedOn }) => dayOrNull(installedOn) ?? []);
-  const setSince = inIt.length > 0 ? latest(ofNow) : own.length > 0 ? null : begun;
+  const begun = dayOrNull(unit.installedOn ?? handOverDay);
   const days = [...changes, ...(begun === null ? [] : [begun])];
   const since = [...new Set(days)].sort((a, b) => a - b);
-  return { since, setSince };
-}
-
-/** A day one can reckon with; null else. */
-export function dayOrNull(day: DayIndex | null): DayIndex | null {
-  return day !== null && Number.isInteger(day) && Math.abs(day) <= farthest_days ? day : null;
-}
-
-function latest(days: readonly DayIndex[]): DayIndex | null {
-  return days.length === 0 ? null : Math.max(...days);
+  return { since, setSince: setNewOn(treatment, unit, handOverDay) };
 }
