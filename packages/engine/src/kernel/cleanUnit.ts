@@ -97,7 +97,8 @@ export function wornAtLowest_ratio(unit: CleanUnit, lowestFlow_L_per_h: number |
  * @returns the flow [L/h]; null where that is not known
  * @source darcy-1856, flow = pressure × area ÷ (viscosity × resistance) (from memory)
  */
-export function cleanFlow_L_per_h({ clean_per_m3, ratedPressure_kPa }: CleanUnit): number | null {
+export function cleanFlow_L_per_h(unit: CleanUnit): number | null {
+  const { clean_per_m3, ratedPressure_kPa } = unit;
   return clean_per_m3 === null || ratedPressure_kPa === null ? null : flowAt_L_per_h(clean_per_m3, ratedPressure_kPa);
 }
 

@@ -27,11 +27,11 @@ export function dayOrNull(day: DayIndex | null): DayIndex | null {
  * @definition ours
  */
 export function isOfUnit(
-  { units }: Pick<SiteTreatmentFacts, 'units'>,
-  { serial }: Pick<TreatmentUnitFacts, 'serial'>,
+  treatment: Pick<SiteTreatmentFacts, 'units'>,
+  unit: Pick<TreatmentUnitFacts, 'serial'>,
   unitSerial: string | null,
 ): boolean {
-  return unitSerial === null ? units.length === 1 : unitSerial === serial;
+  return unitSerial === null ? treatment.units.length === 1 : unitSerial === unit.serial;
 }
 
 /**
