@@ -1,45 +1,6 @@
 import { barPlan, type CutRun, type Dice, fewestBars, seededDice } from '@eavewell/engine';
 import { expect, it } from 'vitest';
-
-/** The least number of bars by trying every bar for every piece, and for the first of them every way to join it. */
-function slowBars(runs: readonly number[], bar: number, cut: number): number {
-  let least = Number.POSITIVE_INFINITY;
-  const room: number[] = [];
-  const placeEach = (pieces: readonly number[], at: number) => {
-    if (room.length >= least) return;
-    const piece = pieces[at];
-    if (piece === undefined) {
-      least = room.length;
-      return;
-    }
-    for (let one = 0; one < room.length; one++) {
-      if (room[one]! < piece) continue;
-      room[one]! -= piece + cut;
-      placeEach(pieces, at + 1);
-      room[one]! += piece + cut;
-    }
-    room.push(bar - piece - cut);
-    placeEach(pieces, at + 1);
-    room.pop();
-  };
-  const joinEach = (pieces: readonly number[], at: number) => {
-    const run = runs[at];
-    if (run === undefined) return placeEach(pieces, 0);
-    for (const joined of waysToJoin(run, Math.ceil(run / bar), bar)) joinEach([...pieces, ...joined], at + 1);
-  };
-  joinEach([], 0);
-  return least;
-}
-
-/** Every way to make a run of so many pieces, in whole units. */
-function waysToJoin(run: number, pieces: number, bar: number): readonly (readonly number[])[] {
-  if (pieces === 0) return [[]];
-  if (pieces === 1) return run <= bar ? [[run]] : [];
-  const ways: (readonly number[])[] = [];
-  for (let first = 1; first <= Math.min(bar, run - 1); first++)
-    for (const rest of waysToJoin(run - first, pieces - 1, bar)) if (rest[0]! <= first) ways.push([first, ...rest]);
-  return ways;
-}
+import { slowBars } from './slowBars.ts';
 
 const draw = (dice: Dice, low: number, high: number): number => low + dice.next(high - low + 1);
 const runsOf = (lengths: readonly number[]): readonly CutRun[] =>
