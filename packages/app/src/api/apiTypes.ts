@@ -5229,7 +5229,7 @@ export interface components {
                         value: string;
                     }[];
                     /** @enum {string} */
-                    countedBy: "site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge";
+                    countedBy: "site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge";
                     each_count: components["schemas"]["figure"];
                     leastSpare_count: components["schemas"]["figure"];
                     partId: string;
@@ -5863,7 +5863,7 @@ export interface components {
                         value: string;
                     }[];
                     /** @enum {string} */
-                    countedBy: "site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge";
+                    countedBy: "site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge";
                     each_count: components["schemas"]["figureInput"];
                     leastSpare_count: components["schemas"]["figureInput"];
                     partId: string;
