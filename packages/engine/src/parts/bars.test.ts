@@ -12,6 +12,7 @@ it('joins a run that is longer than a bar from whole bars and one remainder', ()
     bars_count: 3,
     bound_count: 3,
     joints_count: 2,
+    joints: [{ runId: 'G1', joints_count: 2 }],
     bars: [
       { bars_count: 2, cuts: [{ runId: 'G1', length_m: 4 }], offcut_m: 0 },
       { bars_count: 1, cuts: [{ runId: 'G1', length_m: 3 }], offcut_m: 1 },
@@ -21,7 +22,7 @@ it('joins a run that is longer than a bar from whole bars and one remainder', ()
 });
 
 it('takes no bar for no run, one for a run of a bar, and offcuts for short ones', () => {
-  expect(barPlan([], bar)).toEqual({ bars_count: 0, bound_count: 0, joints_count: 0, bars: [] });
+  expect(barPlan([], bar)).toEqual({ bars_count: 0, bound_count: 0, joints_count: 0, joints: [], bars: [] });
   expect(count([0, 0])).toBe(0);
   expect(count([4])).toBe(1);
   expect(count([4.00001])).toBe(2);

@@ -38,6 +38,8 @@ export interface BarPlan {
   readonly bound_count: number;
   /** Where two pieces of one run meet. */
   readonly joints_count: number;
+  /** The runs that have any, each as often as it is wanted. */
+  readonly joints: readonly { readonly runId: string; readonly joints_count: number }[];
   readonly bars: readonly CutBar[];
 }
 
@@ -63,13 +65,14 @@ export function barPlan(runs: readonly CutRun[], stock: BarStock, work_count: nu
   const whole: CutBar[] = [];
   const remainders: Cut[] = [];
   const sizes: number[] = [];
-  let joints_count = 0;
+  const joints: BarPlan['joints'][number][] = [];
   for (const run of runs) {
     const length = Math.floor(run.length_m * um_per_m + rounding_um);
     const bars_count = Math.floor(length / bar);
     const rest = length - bars_count * bar;
-    joints_count += Math.max(0, bars_count + Number(rest > 0) - 1);
     const { runId } = run;
+    const joints_count = bars_count + Number(rest > 0) - 1;
+    if (joints_count > 0) joints.push({ runId, joints_count });
     if (bars_count > 0) whole.push({ bars_count, cuts: [{ runId, length_m: bar / um_per_m }], offcut_m: 0 });
     if (rest > 0) remainders.push({ runId, length_m: bars_count === 0 ? run.length_m : rest / um_per_m });
     if (rest > 0) sizes.push(rest);
@@ -91,7 +94,8 @@ export function barPlan(runs: readonly CutRun[], stock: BarStock, work_count: nu
   return {
     bars_count: ofWhole + cutUp.length,
     bound_count: ofWhole + filled.bound_count,
-    joints_count,
+    joints_count: joints.reduce((sum, one) => sum + one.joints_count, 0),
+    joints,
     bars: [...whole, ...cutUp],
   };
 }

@@ -2,8 +2,7 @@
 export const kitProblems = {
   'kit.part_unknown': 'warning',
   'kit.rule_unusable': 'warning',
-  'kit.field_unknown': 'warning',
-  'kit.value_no_number': 'warning',
+  'kit.condition_unusable': 'warning',
   'kit.counted_twice': 'warning',
   'kit.counted_both_ways': 'warning',
   'kit.condition_unknown': 'warning',

@@ -5,7 +5,7 @@ export const roundingSlack_fraction = 1e-9;
 export const mostCounted_count = 100_000;
 
 /** The most of a part for one thing or metre, of what is cut for one metre, and the largest spare share, a rule may ask for [count, fraction]. Ours: more was mistyped. */
-export const mostEach_count = 10_000;
+export const mostEach_count = 100_000;
 export const mostCutEach_count = 100;
 export const mostSpare_fraction = 10;
 

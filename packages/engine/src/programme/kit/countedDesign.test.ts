@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
 import {
+  type CountedBy,
   type SiteFacts,
   unmeasuredGutter,
   unmeasuredRoof,
@@ -8,7 +9,6 @@ import {
   unmeasuredUnit,
 } from '../../kernel/index.ts';
 import { countedDesign } from './countedDesign.ts';
-import type { CountedBy } from './kitFacts.ts';
 
 const bare: SiteFacts = {
   ...unmeasuredSite,
@@ -19,7 +19,7 @@ const bare: SiteFacts = {
 };
 const roof = { ...unmeasuredRoof, roofId: 'R1', length_m: 9, width_m: 6 };
 const of = (site: Partial<SiteFacts>, countedBy: CountedBy) =>
-  countedDesign({ ...bare, ...site })
+  countedDesign({ ...bare, ...site }, 50)
     .counted.filter((one) => one.countedBy === countedBy)
     .map(({ ofId, things_count, run }) => [ofId, run === null ? things_count : run.length_m, run?.from]);
 
@@ -58,6 +58,12 @@ it('assumes a gutter along each eave of a roof without one, for the share that i
   expect(of({ roofs: [{ ...unmeasuredRoof, roofId: 'R1' }] }, 'gutterMetre')).toEqual([['R1', 1, undefined]]);
 });
 
+it('leaves out what is built, and assumes nothing beside it', () => {
+  const gutters = [{ ...unmeasuredGutter, gutterId: 'G1', roofId: 'R1', length_m: 8.4, isBuilt: true }];
+  expect(of({ roofs: [roof], gutters }, 'gutter')).toEqual([]);
+  expect(of({ roofs: [roof], gutters }, 'downpipe')).toEqual([]);
+});
+
 it('takes downpipes as surveyed, else one under each outlet, as long as its eave is high', () => {
   const downpipes = [
     { downpipeId: 'D1', roofId: 'R1', bore_mm: 90, length_m: 3.2 },
@@ -77,19 +83,12 @@ it('takes downpipes as surveyed, else one under each outlet, as long as its eave
 it('tells a tank from a settling tank, and stands and pads from a tank on the ground', () => {
   const tanks = [
     { ...unmeasuredTank, tankId: 'T1', partId: 'tank-2', standHeight_m: 0.5, pads_count: 4 },
-    {
-      ...unmeasuredTank,
-      tankId: 'T2',
-      role: 'settling' as const,
-      standHeight_m: 0,
-      overflowScreen: 'screened' as const,
-    },
+    { ...unmeasuredTank, tankId: 'T2', role: 'settling' as const, standHeight_m: 0 },
   ];
   expect(of({ tanks }, 'tank')).toEqual([['T1', 1, undefined]]);
   expect(of({ tanks }, 'settlingTank')).toEqual([['T2', 1, undefined]]);
   expect(of({ tanks }, 'stand').map(([, count]) => count)).toEqual([1, 0]);
   expect(of({ tanks }, 'standPad').map(([, count]) => count)).toEqual([4, 0]);
-  expect(of({ tanks }, 'screen').map(([, count]) => count)).toEqual([0, 1]);
 });
 
 it('names the set of a unit in use by the part of its cartridges', () => {
@@ -110,12 +109,21 @@ it('names the set of a unit in use by the part of its cartridges', () => {
     reason: null,
   };
   const treatment = { units: [unit], cartridges: [cartridge], flowReadings: [], pressureTests: [] };
-  const counted = countedDesign({ ...bare, treatment }).counted.filter(({ ofId }) => ofId === 'U1');
+  const counted = countedDesign({ ...bare, treatment }, 50).counted.filter(({ ofId }) => ofId === 'U1');
   expect(counted.map(({ countedBy, things_count, partId }) => [countedBy, things_count, partId])).toEqual([
     ['unit', 1, 'unit'],
     ['cartridgeSet', 1, 'set'],
     ['cartridge', 3, null],
   ]);
+  const there = { ...treatment, units: [{ ...unit, installedOn: 50 }] };
+  expect(countedDesign({ ...bare, treatment: there }, 50).counted.some(({ countedBy }) => countedBy === 'unit')).toBe(
+    false,
+  );
+  expect(countedDesign({ ...bare, treatment: there }, 49).counted.some(({ countedBy }) => countedBy === 'unit')).toBe(
+    true,
+  );
   const gone = { ...treatment, units: [{ ...unit, removedOn: 9 }] };
-  expect(countedDesign({ ...bare, treatment: gone }).counted.some(({ countedBy }) => countedBy === 'unit')).toBe(false);
+  expect(countedDesign({ ...bare, treatment: gone }, 50).counted.some(({ countedBy }) => countedBy === 'unit')).toBe(
+    false,
+  );
 });

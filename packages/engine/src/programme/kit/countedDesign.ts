@@ -1,4 +1,6 @@
 import {
+  type CountedBy,
+  type DayIndex,
   type DownpipeFacts,
   downpipeRun,
   eaveRuns,
@@ -11,23 +13,22 @@ import {
   type TankFacts,
 } from '../../kernel/index.ts';
 import { mostOutlets_count } from './constants.ts';
-import type { Choices, CountedBy, CountedDesign, CountedOne } from './kitFacts.ts';
+import type { Choices, CountedDesign, CountedOne } from './kitFacts.ts';
 
 /**
- * What is there to be counted at a site? What was surveyed; where no gutter or downpipe was, gutters along the eaves for the share that is
+ * What is there to be counted at a site? What was surveyed and is not built yet; where no gutter or downpipe was, gutters along the eaves for the share that is
  * guttered, and a downpipe under each outlet, marked as assumed. What nobody knows stays unknown.
  *
  * @param site - the site's facts
+ * @param today - units installed by then are there [day]; null: every unit with a day is
  * @returns things [count] and runs [m], the parts they are said to be, and what conditions of rules may look at
  * @definition ours: docs/decisions/0243-lengths-of-runs.md
  */
-export function countedDesign(site: SiteFacts): CountedDesign {
+export function countedDesign(site: SiteFacts, today: DayIndex | null): CountedDesign {
   const choices: Choices = {
     siteClass: site.siteClass,
     people: site.people,
-    households: site.households_count,
-    taps: site.taps_count,
-    hasHandPump: yesNo(site.hasHandPump),
+    handPump: yesNo(site.hasHandPump),
   };
   const counted = [
     things('site', null, 1),
@@ -37,7 +38,7 @@ export function countedDesign(site: SiteFacts): CountedDesign {
     ...site.tanks.flatMap(ofTank),
     ...ofPipes(site),
     things('tap', null, site.taps_count),
-    ...ofUnits(site),
+    ...ofUnits(site, today),
   ];
   return { siteId: site.siteId, counted, choices };
 }
@@ -69,14 +70,18 @@ function length(countedBy: CountedBy, ofId: string | null, run: RunLength | null
   return { ...things(countedBy, ofId, 1, given), run };
 }
 
+/** Not built yet. */
+const isWanted = ({ isBuilt }: { readonly isBuilt?: boolean }): boolean => isBuilt !== true;
+
 const yesNo = (is: boolean | null): string | null => (is === null ? null : is ? 'yes' : 'no');
 
 /** A roof with its gutters, downpipes and first flush. */
 function ofRoof(site: SiteFacts, roof: RoofFacts): readonly CountedOne[] {
-  const choices: Choices = { roofForm: roof.form, roofMaterial: roof.material, eaveHeight_m: roof.eaveHeight_m };
+  const choices: Choices = { roofMaterial: roof.material };
   const own = site.gutters.filter(({ roofId }) => roofId === roof.roofId);
+  const wanted = own.filter(isWanted);
   const gutters =
-    own.length > 0 ? own.flatMap((gutter) => ofGutter(gutter, roof, choices)) : assumedGutters(roof, choices);
+    own.length > 0 ? wanted.flatMap((gutter) => ofGutter(gutter, roof, choices)) : assumedGutters(roof, choices);
   const outlets = gutters.filter(({ countedBy }) => countedBy === 'gutterOutlet');
   const downpipes = site.downpipes.filter(({ roofId }) => roofId === roof.roofId);
   return [
@@ -93,9 +98,6 @@ function ofGutter(gutter: GutterFacts, roof: RoofFacts, ofRoofs: Choices): reado
     ...ofRoofs,
     gutterShape: gutter.shape,
     gutterWidth_mm: gutter.width_mm,
-    gutterDepth_mm: gutter.depth_mm,
-    outlet_mm: gutter.outlet_mm,
-    outletGrate: gutter.outletGrate,
   };
   const eave_m = eaveRuns(roof)?.[0]?.length_m ?? null;
   const isAssumed = gutter.outlets_count === null;
@@ -131,7 +133,7 @@ function ofDownpipes(
   ofRoofs: Choices,
 ): readonly CountedOne[] {
   if (surveyed.length > 0)
-    return surveyed.flatMap((pipe) => {
+    return surveyed.filter(isWanted).flatMap((pipe) => {
       const choices = { ...ofRoofs, downpipeBore_mm: pipe.bore_mm };
       const run = downpipeRun(pipe, surveyed, roof.eaveHeight_m);
       return [
@@ -155,15 +157,12 @@ function outletsOf(things_count: number | null): number {
 }
 
 function ofTank(tank: TankFacts): readonly CountedOne[] {
-  const { tankId: id, partId, role, standHeight_m, overflowScreen } = tank;
+  if (!isWanted(tank)) return [];
+  const { tankId: id, partId, role, standHeight_m } = tank;
   const choices: Choices = {
     tankVolume_L: tank.nominal_L ?? tank.partVolume_L,
     tankPart: partId,
     standHeight_m,
-    groundClass: tank.groundClass,
-    isFastened: yesNo(tank.isFastened),
-    overflowBore_mm: tank.overflowBore_mm,
-    overflowScreen,
   };
   const isAssumed = tank.overflows_count === null;
   const overflows = tank.overflows_count ?? 1;
@@ -171,16 +170,15 @@ function ofTank(tank: TankFacts): readonly CountedOne[] {
   return [
     things(role === 'settling' ? 'settlingTank' : 'tank', id, 1, { choices, partId }),
     things('overflow', id, overflows, { choices, isAssumed }),
-    things('screen', id, overflowScreen === 'screened' ? overflows : 0, { choices, isAssumed }),
     things('stand', id, stands, { choices }),
     things('standPad', id, stands === 0 ? 0 : tank.pads_count, { choices }),
   ];
 }
 
 function ofPipes({ pipes }: SiteFacts): readonly CountedOne[] {
-  return pipes.flatMap((pipe) => {
+  return pipes.filter(isWanted).flatMap((pipe) => {
     const { pipeId: id, length_m } = pipe;
-    const choices: Choices = { pipeLeg: pipe.leg, pipeBore_mm: pipe.bore_mm, pipeMaterial: pipe.material };
+    const choices: Choices = { pipeLeg: pipe.leg, pipeBore_mm: pipe.bore_mm };
     return [
       things('pipe', id, 1, { choices }),
       length('pipeMetre', id, length_m === null ? null : { length_m, from: 'measured' }, { choices }),
@@ -192,10 +190,14 @@ function ofPipes({ pipes }: SiteFacts): readonly CountedOne[] {
   });
 }
 
-/** Units in use, each with its set of cartridges, and the parts those are said to be: a part that is named for cartridges is a set of them. */
-function ofUnits({ treatment }: SiteFacts): readonly CountedOne[] {
+function isThere(installedOn: DayIndex | null, today: DayIndex | null): boolean {
+  return installedOn !== null && (today === null || installedOn <= today);
+}
+
+/** Units to be installed, each with its set of cartridges, and the parts those are said to be: a part that is named for cartridges is a set of them. */
+function ofUnits({ treatment }: SiteFacts, today: DayIndex | null): readonly CountedOne[] {
   return treatment.units.flatMap((unit) => {
-    if (unit.removedOn !== null) return [];
+    if (unit.removedOn !== null || isThere(unit.installedOn, today)) return [];
     const { serial: id, partId, figures } = unit;
     const choices: Choices = { unitPart: partId };
     const inIt = treatment.cartridges.filter(

@@ -1,4 +1,5 @@
-import type { CountedBy, CountedDesign, CountedOne, KitRule } from './kitFacts.ts';
+import type { CountedBy, KitRule } from '../../kernel/index.ts';
+import type { CountedDesign, CountedOne } from './kitFacts.ts';
 import type { ReadyRules } from './readyRules.ts';
 import { conditionsHold } from './ruleHolds.ts';
 

@@ -1,36 +1,4 @@
-import type { PartFacts, RunLength } from '../../kernel/index.ts';
-
-/** What parts are counted by. Those that end in Metre are lengths, all others are things. */
-export const countedBys = [
-  'site',
-  'person',
-  'household',
-  'roof',
-  'gutter',
-  'gutterMetre',
-  'gutterOutlet',
-  'gutterBend',
-  'downpipe',
-  'downpipeMetre',
-  'diverter',
-  'tank',
-  'settlingTank',
-  'overflow',
-  'screen',
-  'stand',
-  'standPad',
-  'pipe',
-  'pipeMetre',
-  'elbow',
-  'tee',
-  'valve',
-  'meter',
-  'tap',
-  'unit',
-  'cartridgeSet',
-  'cartridge',
-] as const;
-export type CountedBy = (typeof countedBys)[number];
+import type { CountedBy, DayIndex, DesignSettings, KitFacts, PartFacts, RunLength } from '../../kernel/index.ts';
 
 /** What a design was decided to be, by the names of conditionFields; null: not known. */
 export type Choices = Readonly<Record<string, string | number | null>>;
@@ -60,53 +28,20 @@ export interface CountedDesign {
   readonly choices: Choices;
 }
 
-export const kitRoundings = ['up', 'nearest', 'none'] as const;
-export type KitRounding = (typeof kitRoundings)[number];
-
-export const kitTests = ['is', 'isNot', 'atLeast', 'atMost'] as const;
-export type KitTest = (typeof kitTests)[number];
-
-/** What must be so for a rule to count. */
-export interface KitCondition {
-  readonly field: string;
-  readonly test: KitTest;
-  readonly value: string;
-}
-
-/** So many of a part for each thing, or for each metre. */
-export interface KitRule {
-  readonly ruleId: string;
-  readonly partId: string;
-  readonly countedBy: CountedBy;
-  /** For each thing or metre, in what the part is counted in. */
-  readonly each_count: number;
-  readonly rounding: KitRounding;
-  /** Of what the rule counts, to have over. */
-  readonly spare_fraction: number;
-  /** Where the rule counts anything, no fewer to have over. */
-  readonly leastSpare_count: number;
-  /** All must hold. */
-  readonly conditions: readonly KitCondition[];
-}
-
-/** What a part is counted in. */
-export const countedIns = ['piece', 'm', 'kg', 'L'] as const;
-export type CountedIn = (typeof countedIns)[number];
-
 /** A part of the catalogue, as far as kits go. */
-export interface KitPart extends Pick<PartFacts, 'partId' | 'kind' | 'name' | 'length_m'> {
-  readonly countedIn: CountedIn;
-  /** How many are sold together; null: singly. */
-  readonly packSize_count: number | null;
-  readonly supplier: string | null;
-  /** From order to arrival. */
-  readonly leadTime_days: number | null;
-  /** On hand; null: nobody counted. */
-  readonly stock_count: number | null;
-}
+export type KitPart = Pick<PartFacts, 'partId' | 'kind' | 'name' | 'length_m' | 'kit'>;
 
 /** What cutting takes. */
 export interface Cutting {
   readonly cut_mm: number;
   readonly squareOff_mm: number;
+}
+
+/** What kits are made from. */
+export interface KitMarket {
+  readonly parts: readonly KitPart[];
+  readonly kit: Pick<KitFacts, 'rules'>;
+  readonly settings: Pick<DesignSettings, 'cutWaste_mm'>;
+  /** Null: not known, and nothing is handed over or late. */
+  readonly today: DayIndex | null;
 }

@@ -1,9 +1,15 @@
-import type { WorkingLine } from '../../kernel/index.ts';
-import { explain, workingInput } from '../../kernel/index.ts';
+import {
+  type CountedBy,
+  type CountedIn,
+  explain,
+  type KitRounding,
+  type WorkingLine,
+  workingInput,
+} from '../../kernel/index.ts';
 import type { BarPlan, CutRun } from '../../parts/index.ts';
 import { roundingSlack_fraction } from './constants.ts';
 import { type CountedFor, idsOf } from './countedFor.ts';
-import type { CountedBy, CountedIn, Cutting, KitPart, KitRounding } from './kitFacts.ts';
+import type { Cutting, KitPart } from './kitFacts.ts';
 import { amountOf, cutsOf, isCut, knownOf, planOf } from './kitRuns.ts';
 
 /** What counts a part: a rule, or the design, which names it. */
@@ -21,16 +27,23 @@ export interface KitFrom {
 /** So many of a part at one site. All counts are in what the part is counted in; null: nothing of it is known. */
 export interface KitLine {
   readonly partId: string;
+  readonly name: string;
+  readonly kind: string;
   readonly countedIn: CountedIn;
+  /** Before it is rounded. */
   readonly needed_count: number | null;
   readonly rounded_count: number | null;
   readonly spare_count: number | null;
   readonly total_count: number | null;
   /** Is there more that nobody could count? */
   readonly isAtLeast: boolean;
-  readonly from: readonly KitFrom[];
+  /** `named`: the design names the part, whatever rules count beside. */
+  readonly from: 'rule' | 'named';
+  readonly ruleIds: readonly string[];
+  /** What counts it: parts that are named first, then rules in their order. */
+  readonly counts: readonly KitFrom[];
   /** How bars of it are cut; null where it is not. */
-  readonly bars: BarPlan | null;
+  readonly cuts: BarPlan | null;
   readonly working: readonly WorkingLine[];
 }
 
@@ -48,18 +61,22 @@ export function kitLine(part: KitPart, counted: readonly CountedFor[], isOpen: b
   const each = counted.map((one) => countedOf(part, one));
   const all = each.filter((one) => one !== null);
   const isAtLeast = isOpen || all.length < each.length || counted.some(({ ones }) => knownOf(ones).unknown.length > 0);
-  const bare = { partId: part.partId, countedIn: part.countedIn, isAtLeast, from: all.map(({ from }) => from) };
-  const cuts = all.flatMap((one) => one.cuts);
-  const bars = cuts.length > 0 ? planOf(cuts, part, cutting) : null;
-  if (all.length === 0 || (cuts.length > 0 && bars === null)) return { ...bare, ...nothingKnown };
-  const isWhole = part.countedIn === 'piece';
+  const { partId, name, kind, kit } = part;
+  const ruleIds = counted.flatMap(({ rule }) => (rule === null ? [] : [rule.ruleId]));
+  const from = ruleIds.length < counted.length ? 'named' : 'rule';
+  const counts = all.map((one) => one.from);
+  const bare = { partId, name, kind, countedIn: kit.countedIn, isAtLeast, from, ruleIds, counts } as const;
+  const cut = all.flatMap((one) => one.cuts);
+  const cuts = cut.length > 0 ? planOf(cut, part, cutting) : null;
+  if (all.length === 0 || (cut.length > 0 && cuts === null)) return { ...bare, ...nothingKnown };
+  const isWhole = kit.countedIn === 'piece';
   const whole = (count: number) => (isWhole ? up(count) : count);
   const needed_count = sum(all.map(({ from }) => from.needed_count));
-  const rounded_count = whole(sum(all.map(({ rounded }) => rounded))) + (bars?.bars_count ?? 0);
+  const rounded_count = whole(sum(all.map(({ rounded }) => rounded))) + (cuts?.bars_count ?? 0);
   const spare_count = Math.max(whole(sum(all.map(({ spare }) => spare))), ...all.map(({ leastSpare }) => leastSpare));
   const total_count = rounded_count + (isWhole ? up(spare_count) : spare_count);
-  const counts = { needed_count, rounded_count, spare_count: total_count - rounded_count, total_count };
-  return { ...bare, ...counts, bars, working: workingOf(part, all, counts, bars) };
+  const figures = { needed_count, rounded_count, spare_count: total_count - rounded_count, total_count };
+  return { ...bare, ...figures, cuts, working: workingOf(part, all, figures, cuts) };
 }
 
 const nothingKnown = {
@@ -67,7 +84,7 @@ const nothingKnown = {
   rounded_count: null,
   spare_count: null,
   total_count: null,
-  bars: null,
+  cuts: null,
   working: [],
 } as const;
 
@@ -92,7 +109,7 @@ function countedOf(part: KitPart, one: CountedFor): Counted | null {
 
 /** The next whole number up; the last bits of a sum are none. */
 export function up(count: number): number {
-  return Math.ceil(count - Math.max(1, count) * roundingSlack_fraction);
+  return Math.max(0, Math.ceil(count - Math.max(1, count) * roundingSlack_fraction));
 }
 
 function roundedBy(rounding: KitRounding, count: number): number {
@@ -112,9 +129,10 @@ function workingOf(
   bars: BarPlan | null,
 ): readonly WorkingLine[] {
   const lines: WorkingLine[] = [];
-  const unit = part.countedIn;
+  const unit = part.kit.countedIn;
   for (const { from } of all) {
     const inputs = [
+      workingInput('partId', part.partId, ''),
       workingInput('kitRule', from.ruleId ?? 'named', ''),
       workingInput('countedBy', from.countedBy, ''),
       workingInput('counted', from.counted_count, from.countedBy.endsWith('Metre') ? 'm' : 'piece'),
@@ -123,7 +141,7 @@ function workingOf(
   }
   if (bars !== null) {
     const inputs = [
-      workingInput('barLength_m', part.length_m!, 'm'),
+      workingInput('barLength', part.length_m!, 'm'),
       workingInput('leastBars', bars.bound_count, 'piece'),
       workingInput('joints', bars.joints_count, 'piece'),
     ];

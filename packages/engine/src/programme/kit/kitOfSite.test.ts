@@ -1,20 +1,25 @@
 import { expect, it } from 'vitest';
-import type { CountedDesign, CountedOne, KitPart, KitRule } from './kitFacts.ts';
-import { kitOfSite } from './kitOfSite.ts';
+import { type KitFigures, type KitRule, noKitFigures, unmeasuredSite, unmeasuredTank } from '../../kernel/index.ts';
+import type { CountedDesign, CountedOne, KitPart } from './kitFacts.ts';
+import { kitOfDesign, kitOfSite } from './kitOfSite.ts';
 import { readyRules } from './readyRules.ts';
 
-const part = (partId: string, kind: string, given: Partial<KitPart> = {}): KitPart => ({
-  ...{ partId, kind, name: partId, length_m: null, countedIn: 'piece', packSize_count: null },
-  ...{ supplier: null, leadTime_days: null, stock_count: null },
-  ...given,
+const part = (
+  partId: string,
+  kind: string,
+  length_m: number | null = null,
+  given: Partial<KitFigures> = {},
+): KitPart => ({
+  ...{ partId, kind, name: partId, length_m, kit: { ...noKitFigures, ...given } },
 });
 const parts = [
   part('tank-2', 'tank'),
   part('tank-5', 'tank'),
-  part('gutter', 'gutter', { length_m: 4 }),
-  part('bracket', 'other', { length_m: 0.2 }),
-  part('pipe', 'downpipe', { length_m: 3 }),
-  part('paint', 'other', { countedIn: 'kg' }),
+  part('gutter', 'gutter', 4),
+  part('bracket', 'other', 0.2),
+  part('roll', 'pipe', null, { countedIn: 'm' }),
+  part('joint', 'other'),
+  part('paint', 'other', null, { countedIn: 'kg' }),
   part('tap', 'tap'),
   part('bare', 'gutter'),
 ];
@@ -35,7 +40,7 @@ const one = (countedBy: CountedOne['countedBy'], ofId: string | null, given: Par
 const metres = (ofId: string, length_m: number | null, given: Partial<CountedOne> = {}): CountedOne =>
   one('gutterMetre', ofId, { run: length_m === null ? null : { length_m, from: 'measured' }, ...given });
 const kit = (counted: readonly CountedOne[], rules: readonly KitRule[], choices: CountedDesign['choices'] = {}) =>
-  kitOfSite({ siteId: 'S1', counted, choices }, readyRules(rules, parts), { cut_mm: 0, squareOff_mm: 0 });
+  kitOfDesign({ siteId: 'S1', counted, choices }, readyRules(rules, parts), { cut_mm: 0, squareOff_mm: 0 });
 const totals = (found: ReturnType<typeof kit>) => found.lines.map(({ partId, total_count }) => [partId, total_count]);
 const codes = (found: ReturnType<typeof kit>) => found.problems.map(({ code }) => code);
 
@@ -70,7 +75,7 @@ it('counts parts that the design names without a rule, and never twice', () => {
 it('takes a set of cartridges that is named for its cartridges too', () => {
   const set = [one('cartridgeSet', 'U1', { partId: 'set' }), one('cartridge', 'U1', { things_count: 3 })];
   const ready = readyRules([rule('R', 'single', 'cartridge')], [part('set', 'cartridge'), part('single', 'cartridge')]);
-  const found = kitOfSite({ siteId: 'S1', counted: set, choices: {} }, ready, { cut_mm: 0, squareOff_mm: 0 });
+  const found = kitOfDesign({ siteId: 'S1', counted: set, choices: {} }, ready, { cut_mm: 0, squareOff_mm: 0 });
   expect(totals(found)).toEqual([['set', 1]]);
   expect(codes(found)).toEqual(['kit.counted_twice']);
 });
@@ -84,7 +89,7 @@ it('cuts all gutters of a part together, and says how', () => {
     needed_count: 3,
     rounded_count: 3,
     total_count: 3,
-    bars: { joints_count: 2 },
+    cuts: { joints_count: 2 },
   });
   expect(found.problems).toEqual([]);
 });
@@ -126,7 +131,7 @@ it('looks at what each thing was decided to be before its site', () => {
     conditions: [{ field: 'gutterWidth_mm', test: 'atMost', value: '150' }],
   });
   const found = kit(counted, [narrow]);
-  expect(found.lines[0]).toMatchObject({ total_count: 1, isAtLeast: true, from: [{ ofIds: ['G2'] }] });
+  expect(found.lines[0]).toMatchObject({ total_count: 1, isAtLeast: true, counts: [{ ofIds: ['G2'] }] });
   expect(found.problems).toMatchObject([
     { code: 'kit.condition_unknown', facts: { of: ['G3'], fields: ['gutterWidth_mm'] } },
   ]);
@@ -169,18 +174,58 @@ it('tells what is assumed, what is counted both ways, what has no part and what 
 it('leaves out rules that cannot be used, and says which', () => {
   const at = (given: Partial<KitRule>, partId = 'tap') =>
     readyRules([rule('R', partId, 'tap', given)], parts).problems.map(({ code }) => code);
-  const when = (field: string, test: 'is' | 'atLeast', value: string) => at({ conditions: [{ field, test, value }] });
+  const when = (field: 'people' | 'roofMaterial', test: 'is' | 'atLeast', value: string) =>
+    at({ conditions: [{ field, test, value }] });
   expect(at({})).toEqual([]);
   expect(at({}, 'none')).toEqual(['kit.part_unknown']);
   for (const wrong of [Number.NaN, -1, Number.POSITIVE_INFINITY]) {
     expect(at({ each_count: wrong })).toEqual(['kit.rule_unusable']);
     expect(at({ spare_fraction: wrong })).toEqual(['kit.rule_unusable']);
   }
-  expect(when('colour', 'is', 'red')).toEqual(['kit.field_unknown']);
-  expect(when('taps', 'atLeast', 'many')).toEqual(['kit.value_no_number']);
-  expect(when('taps', 'is', 'many')).toEqual(['kit.value_no_number']);
-  expect(when('roofForm', 'atLeast', '3')).toEqual(['kit.value_no_number']);
-  expect(when('roofForm', 'is', 'gable')).toEqual([]);
+  expect(when('people', 'atLeast', 'many')).toEqual(['kit.condition_unusable']);
+  expect(when('roofMaterial', 'atLeast', '3')).toEqual(['kit.condition_unusable']);
+  expect(when('roofMaterial', 'is', 'tile')).toEqual([]);
+});
+
+it('counts joints where runs are longer than a bar, of the parts they are cut from', () => {
+  const pipe = one('pipeMetre', 'P1', { run: { length_m: 30, from: 'measured' } });
+  const rules = [
+    rule('A', 'gutter', 'gutterMetre'),
+    rule('B', 'joint', 'gutterJoint'),
+    rule('C', 'roll', 'pipeMetre', { rounding: 'none' }),
+    rule('D', 'joint', 'pipeJoint', { each_count: 2 }),
+  ];
+  const found = kit([metres('G1', 11), metres('G2', 3), pipe], rules);
+  expect(totals(found)).toEqual([
+    ['gutter', 4],
+    ['joint', 2],
+    ['roll', 30],
+  ]);
+  expect(found.problems).toEqual([]);
+  // Of a gutter that nothing is counted for, nobody knows the joints.
+  expect(kit([metres('G1', 11)], [rule('B', 'joint', 'gutterJoint')])).toMatchObject({
+    lines: [{ partId: 'joint', total_count: null }],
+    problems: [{ code: 'kit.count_unknown', facts: { countedBy: 'gutterJoint' } }],
+  });
+});
+
+it('wants nothing where a site is handed over, and nothing that is built', () => {
+  const site = {
+    ...unmeasuredSite,
+    ...{ siteId: 'S1', name: 'S1', latitude_deg: null, longitude_deg: null, siteClass: null, target: null },
+    ...{ people: 40, peopleCountedOn: null, households_count: null, growthFraction_per_year: null, designYear: null },
+    ...{ gaugeId: null, rainFactor: 1, handOverDay: 100, roofs: [], demand: [], ration: null, doubts: [] },
+    ...{ presence: null, secondSource: null, nearSecondSource: null },
+    tanks: [
+      { ...unmeasuredTank, tankId: 'T1', partId: 'tank-2', isBuilt: true },
+      { ...unmeasuredTank, tankId: 'T2', partId: 'tank-5' },
+    ],
+  };
+  const on = (today: number | null) =>
+    kitOfSite(site, { parts, kit: { rules: [] }, settings: { cutWaste_mm: 3 }, today });
+  expect(on(100)).toMatchObject({ isBuilt: true, lines: [], problems: [] });
+  for (const today of [99, null])
+    expect(on(today)).toMatchObject({ isBuilt: false, lines: [{ partId: 'tank-5', total_count: 1, from: 'named' }] });
 });
 
 it('shows every step', () => {

@@ -1,8 +1,8 @@
-import type { RunOrigin } from '../../kernel/index.ts';
+import { type CountedBy, countedBys, type RunOrigin } from '../../kernel/index.ts';
 import { type BarPlan, barPlan, type CutRun } from '../../parts/index.ts';
 import { mostCounted_count } from './constants.ts';
 import type { CountedFor } from './countedFor.ts';
-import { type CountedBy, type CountedOne, type Cutting, countedBys, type KitPart } from './kitFacts.ts';
+import type { CountedOne, Cutting, KitPart } from './kitFacts.ts';
 
 /** Kinds of part that are cut from bars, by the length that counts them. */
 const barKinds: Readonly<Partial<Record<CountedBy, readonly string[]>>> = {
@@ -17,8 +17,8 @@ export function isLength(countedBy: CountedBy): boolean {
 }
 
 /** Is a part cut from bars for this length: a gutter for gutters, a pipe or downpipe for pipes and downpipes, sold by the piece? */
-export function isCut({ kind, countedIn }: KitPart, countedBy: CountedBy): boolean {
-  return countedIn === 'piece' && (barKinds[countedBy]?.includes(kind) ?? false);
+export function isCut({ kind, kit }: KitPart, countedBy: CountedBy): boolean {
+  return kit.countedIn === 'piece' && (barKinds[countedBy]?.includes(kind) ?? false);
 }
 
 /** Things that are counted, and those whose number or length is not known. */

@@ -1,11 +1,12 @@
-import { engineProblem, type Problem } from '../../kernel/index.ts';
-import type { CountedIn } from './kitFacts.ts';
+import { type CountedIn, engineProblem, type Problem } from '../../kernel/index.ts';
 import type { SiteKit } from './kitOfSite.ts';
 import { compareText, type ReadyRules } from './readyRules.ts';
 
 /** So many of a part for several sites. */
 export interface SumLine {
   readonly partId: string;
+  readonly name: string;
+  readonly kind: string;
   readonly countedIn: CountedIn;
   /** Null: known at no site. */
   readonly total_count: number | null;
@@ -36,24 +37,30 @@ export interface KitSum {
 export function kitsTogether(kits: readonly SiteKit[]): KitSum {
   const byPart = new Map<
     string,
-    { countedIn: CountedIn; isAtLeast: boolean; spare: number; sites: SumLine['bySite'][number][] }
+    {
+      name: string;
+      kind: string;
+      countedIn: CountedIn;
+      isAtLeast: boolean;
+      spare: number;
+      sites: SumLine['bySite'][number][];
+    }
   >();
   const sorted = [...kits].sort((a, b) => compareText(a.siteId, b.siteId));
   for (const { siteId, lines } of sorted) {
-    for (const { partId, countedIn, total_count, spare_count, isAtLeast } of lines) {
-      const sum = byPart.get(partId) ?? { countedIn, isAtLeast: false, spare: 0, sites: [] };
+    for (const { partId, name, kind, countedIn, total_count, spare_count, isAtLeast } of lines) {
+      const sum = byPart.get(partId) ?? { name, kind, countedIn, isAtLeast: false, spare: 0, sites: [] };
       sum.sites.push({ siteId, total_count });
       sum.spare += spare_count ?? 0;
       sum.isAtLeast ||= isAtLeast || total_count === null;
       byPart.set(partId, sum);
     }
   }
-  const lines = [...byPart].map(([partId, { countedIn, isAtLeast, spare, sites }]): SumLine => {
+  const lines = [...byPart].map(([partId, { name, kind, countedIn, isAtLeast, spare, sites }]): SumLine => {
     const known = sites.flatMap(({ total_count }) => (total_count === null ? [] : [total_count]));
     const total_count = known.length === 0 ? null : known.reduce((sum, one) => sum + one, 0);
     return {
-      partId,
-      countedIn,
+      ...{ partId, name, kind, countedIn },
       total_count,
       spare_count: total_count === null ? null : spare,
       isAtLeast,

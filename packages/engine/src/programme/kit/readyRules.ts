@@ -1,9 +1,7 @@
-import { engineProblem, type Problem } from '../../kernel/index.ts';
-import { conditionFields } from './conditionFields.ts';
+import { conditionIsUsable, engineProblem, type KitRule, type Problem } from '../../kernel/index.ts';
 import { mostCutEach_count, mostEach_count, mostSpare_fraction } from './constants.ts';
-import type { KitPart, KitRule } from './kitFacts.ts';
+import type { KitPart } from './kitFacts.ts';
 import { isCut } from './kitRuns.ts';
-import { numberOf } from './ruleHolds.ts';
 
 /** Rules and parts looked through once, for all sites of a programme. */
 export interface ReadyRules {
@@ -14,16 +12,15 @@ export interface ReadyRules {
 }
 
 /**
- * Which rules can be used? Those whose part is in the catalogue, whose figures are figures, and whose conditions look at something a design
- * says. The others are told, and count nothing.
+ * Which rules can be used? Those whose part is in the catalogue, whose figures are figures, and whose conditions can be met or
+ * not. The others are told, and count nothing.
  *
  * @param rules - rules as they stand in the table: each_count [count], spares [fraction, count]
  * @param parts - the catalogue: lengths [m], packs, stock [count], days to arrival [day]
  * @returns the rules by ruleId [count, fraction], parts by partId, and what is wrong with the others
  * @problem kit.part_unknown - a rule names a part that is not in the catalogue
  * @problem kit.rule_unusable - a figure of a rule is under 0, far too large or none
- * @problem kit.field_unknown - a condition looks at something no design says
- * @problem kit.value_no_number - a condition compares with something that is no number
+ * @problem kit.condition_unusable - a condition of a rule compares with something that cannot be compared
  * @law the order of rules changes nothing
  * @definition ours: docs/methods/kit.md
  */
@@ -53,19 +50,11 @@ function* faultsOf(rule: KitRule, parts: ReadonlyMap<string, KitPart>): Iterable
     !isWithin(leastSpare_count, mostEach_count)
   )
     yield engineProblem('kit.rule_unusable', place, { ruleId });
-  for (const { field, test, value } of rule.conditions) {
-    const type = conditionFields[field];
-    const at = { file: 'kitConditions.csv' };
-    if (type === undefined) yield engineProblem('kit.field_unknown', at, { ruleId, field });
-    else if (
-      test === 'atLeast' || test === 'atMost' ? numberOf(value) === null || type === 'text' : isNoNumber(type, value)
-    )
-      yield engineProblem('kit.value_no_number', at, { ruleId, field, value });
+  for (const condition of rule.conditions) {
+    const { field, test, value } = condition;
+    if (!conditionIsUsable(condition))
+      yield engineProblem('kit.condition_unusable', { file: 'kitConditions.csv' }, { ruleId, field, test, value });
   }
-}
-
-function isNoNumber(type: 'text' | 'number', value: string): boolean {
-  return type === 'number' && numberOf(value) === null;
 }
 
 /** The order of ids: by their letters, the same in every language. */

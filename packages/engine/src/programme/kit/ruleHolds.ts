@@ -1,4 +1,5 @@
-import type { Choices, KitCondition } from './kitFacts.ts';
+import type { KitCondition } from '../../kernel/index.ts';
+import type { Choices } from './kitFacts.ts';
 
 /** Does a condition hold? `unknown` where what it looks at is not known. */
 export type Held = 'yes' | 'no' | 'unknown';
@@ -13,8 +14,8 @@ export type Held = 'yes' | 'no' | 'unknown';
  * @law the order of conditions changes nothing
  * @definition ours: docs/methods/kit.md
  * @example
- * conditionsHold([{ field: 'taps', test: 'atLeast', value: '4' }], {}, { taps: 5 }) // → { held: 'yes', fields: [] }
- * conditionsHold([{ field: 'taps', test: 'is', value: '4' }], {}, { taps: null }) // → { held: 'unknown', fields: ['taps'] }
+ * conditionsHold([{ field: 'people', test: 'atLeast', value: '4' }], {}, { people: 5 }) // → { held: 'yes', fields: [] }
+ * conditionsHold([{ field: 'people', test: 'is', value: '4' }], {}, { people: null }) // → { held: 'unknown', fields: ['people'] }
  */
 export function conditionsHold(
   conditions: readonly KitCondition[],
