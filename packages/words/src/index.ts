@@ -16,6 +16,13 @@ export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
 export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
+export {
+  loadPaperLanguage,
+  loadPaperTexts,
+  paperChoices,
+  paperLanguageFor,
+  paperSections,
+} from './paperLanguages.ts';
 export { questionsPage } from './questionsPage.ts';
 export type { RemedyWords } from './remedyWords.ts';
 export type { CommandLineWords } from './sentences/commandLine.ts';

@@ -135,7 +135,7 @@ const rightToLeft = ['Adlm', 'Arab', 'Hebr', 'Mand', 'Mend', 'Nkoo', 'Rohg', 'Sa
 export function languageFromFile(content: unknown): LanguageTexts | null {
   if (!isRecord(content) || !isRecord(content['language'])) return null;
   const { language: head, ...sections } = content;
-  const { code, name, direction, forms, groups } = head as Readonly<Record<string, unknown>>;
+  const { code, name, direction, forms, groups, for: whatFor } = head as Readonly<Record<string, unknown>>;
   if (typeof code !== 'string' || typeof name !== 'string') return null;
   if (direction !== 'ltr' && direction !== 'rtl') return null;
   try {
@@ -151,6 +151,7 @@ export function languageFromFile(content: unknown): LanguageTexts | null {
     ...{ code, name, direction },
     ...(typeof forms === 'string' ? { forms } : {}),
     ...(groups === 'space' ? { groups } : {}),
+    ...(whatFor === 'paper' ? { for: whatFor } : {}),
   };
   return { language, sections: Object.fromEntries(kept) };
 }
