@@ -15,7 +15,18 @@ const folder = 'packages/words/languages';
 const into = 'packages/words/src/languages';
 
 /** Sections that the pages in a browser do not need; every other one is loaded by them. */
-const notForTheApp = ['commandLine', 'findings', 'pack', 'pictures', 'places', 'problems', 'remedies', 'severities', 'sources', 'working'];
+const notForTheApp = [
+  'commandLine',
+  'findings',
+  'pack',
+  'pictures',
+  'places',
+  'problems',
+  'remedies',
+  'severities',
+  'sources',
+  'working',
+];
 
 /** Sections of which everything that is printed for a site is said. A language for paper alone has them, and no other. */
 export const paperSections = [

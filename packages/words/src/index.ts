@@ -15,7 +15,6 @@ export { sayIn } from './messages/sayIn.ts';
 export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from './messages/texts.ts';
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
-export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
 export {
   loadPaperLanguage,
   loadPaperTexts,
@@ -23,6 +22,7 @@ export {
   paperLanguageFor,
   paperSections,
 } from './paperLanguages.ts';
+export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
 export { questionsPage } from './questionsPage.ts';
 export type { RemedyWords } from './remedyWords.ts';
 export type { CommandLineWords } from './sentences/commandLine.ts';

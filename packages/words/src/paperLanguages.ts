@@ -1,6 +1,6 @@
-import { paperLanguages, paperSections } from './languages/paper.ts';
 import type { Language } from './language.ts';
 import { languageOf, loadLanguage } from './languageOf.ts';
+import { paperLanguages, paperSections } from './languages/paper.ts';
 import { type LanguageChoice, languageChoices } from './messages/choices.ts';
 import { canonicalTag, languageFor, nearest } from './messages/languageFor.ts';
 import type { LanguageTexts } from './messages/texts.ts';
@@ -41,5 +41,9 @@ export async function loadPaperLanguage(tag: string, lacks?: (key: string) => vo
   const code = paperLanguageFor(tag);
   if (code === null) return loadLanguage(tag);
   const canonical = canonicalTag(tag);
-  return languageOf(await loadPaperTexts(code), canonical === null || canonical === code ? undefined : canonical, lacks);
+  return languageOf(
+    await loadPaperTexts(code),
+    canonical === null || canonical === code ? undefined : canonical,
+    lacks,
+  );
 }

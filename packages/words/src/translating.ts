@@ -1,6 +1,9 @@
 import { englishTexts } from './catalogues.ts';
+import { paperSections } from './languages/paper.ts';
 import { type MessageFault, messageFaults, messageParts, mostLength } from './messages/checkMessage.ts';
 import type { LanguageHead, LanguageTexts } from './messages/texts.ts';
+
+const onPaper: ReadonlySet<string> = new Set(paperSections);
 
 /** One text for somebody to say in their language. */
 export interface TranslationRow {
@@ -43,14 +46,16 @@ function eachMessage({ sections }: LanguageTexts): readonly { section: string; n
 }
 
 /**
- * Every text, or those alone that a language lacks, to be said in that language.
+ * Every text, or those alone that a language lacks, to be said in that language. A language for paper alone lacks only what paper says.
  *
  * @param texts - the language as far as it is; null for a new one
  * @param which - all of them, or the missing ones
  */
 export function translationRows(texts: LanguageTexts | null, which: 'all' | 'missing'): readonly TranslationRow[] {
+  const isWanted = (section: string) => texts?.language.for !== 'paper' || onPaper.has(section);
   return eachMessage(englishTexts).flatMap(({ section, name, message }) => {
     const translation = texts?.sections[section]?.[name] ?? '';
+    if (which === 'missing' && !isWanted(section)) return [];
     if (which === 'missing' && translation !== '') return [];
     const places = [...messageParts(message).names];
     return [{ key: `${section}.${name}`, english: message, places, most: mostLength(message), translation }];
