@@ -81,6 +81,14 @@ describe('texts for another language', () => {
     await eavewell('words', 'import', 'hi', at('hi.csv'), '--into', at('hi.json'));
     const { language, stations } = JSON.parse(await readFile(at('hi.json'), 'utf8'));
     expect([language.for, stations.roof, stations.tap]).toEqual(['paper', 'छप्पर', 'नल']);
+    // With a text of the pages it is on its way to be a language of all, and lacks all the others.
+    await writeFile(at('hi.csv'), 'key,translation\napp.again,फिर कोशिश करें\n');
+    await eavewell('words', 'import', 'hi', at('hi.csv'), '--into', at('hi.json'));
+    expect(JSON.parse(await readFile(at('hi.json'), 'utf8')).language).not.toHaveProperty('for');
+    await eavewell('words', 'export', 'hi', at('more.csv'), '--missing', '--from', at('hi.json'));
+    const left = await readFile(at('more.csv'), 'utf8');
+    expect(left).toMatch(/^app\.name,/m);
+    expect(left).not.toMatch(/^(?:app\.again|stations\.roof),/m);
   });
 
   it('that cannot be used are named, and lose nothing that stood there', async () => {

@@ -102,7 +102,10 @@ export function withTranslations(
     taken++;
   }
   const sections = inOrder(made);
-  const texts = { language: head, sections };
+  const { for: whatFor, ...whole } = head;
+  // A language that says more than paper does is on its way to be one of the pages.
+  const isForPaper = whatFor === 'paper' && Object.keys(sections).every((section) => onPaper.has(section));
+  const texts = { language: isForPaper ? head : whole, sections };
   return { texts, faults, taken, missing: translationRows(texts, 'missing').length };
 }
 
