@@ -722,6 +722,22 @@ export const findings = {
   "worstTank": "{tanks}: {finding} {others}",
   "yearsOf": "in {good} years of {all}"
 } as const;
+export const pictures = {
+  "backwash": "Rinse the filter backwards",
+  "callForHelp": "Call for help",
+  "cleanContainer": "Clean the container",
+  "clearScreen": "Clear the screen of leaves",
+  "closedTap": "Shut the tap",
+  "doNotDip": "Do not dip into the tank",
+  "emptyFirstFlush": "Empty the first flush",
+  "keepChlorineAway": "Keep chlorine away from children",
+  "ladderWithHelper": "One climbs, one holds the ladder",
+  "pump": "Pump",
+  "sweepRoof": "Sweep the roof",
+  "test": "Test the water",
+  "washHands": "Wash hands",
+  "washTank": "Wash the tank"
+} as const;
 export const places = {
   "cell": "cell {cell}",
   "folder": "the folder",

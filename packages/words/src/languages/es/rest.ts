@@ -722,6 +722,22 @@ export const findings = {
   "worstTank": "{tanks}: {finding} {others}",
   "yearsOf": "en {good} años de cada {all}"
 } as const;
+export const pictures = {
+  "backwash": "Lave el filtro a contracorriente",
+  "callForHelp": "Pida ayuda",
+  "cleanContainer": "Limpie el recipiente",
+  "clearScreen": "Quite las hojas de la rejilla",
+  "closedTap": "Cierre el grifo",
+  "doNotDip": "No meta vasijas en el tanque",
+  "emptyFirstFlush": "Vacíe las primeras aguas",
+  "keepChlorineAway": "Cloro lejos de los niños",
+  "ladderWithHelper": "Uno sube, otro sujeta la escalera",
+  "pump": "Bombee",
+  "sweepRoof": "Barra el techo",
+  "test": "Analice el agua",
+  "washHands": "Lávese las manos",
+  "washTank": "Lave el tanque"
+} as const;
 export const places = {
   "cell": "celda {cell}",
   "folder": "la carpeta",
