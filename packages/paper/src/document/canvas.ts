@@ -83,8 +83,10 @@ export class Canvas {
     let at = x;
     for (const { face, text, width_pt } of runs) {
       this.#pdf.font(face.name, size_pt).fillColor(color);
-      // An own list of features, though empty, keeps a run in one piece: words laid one by one would stand in the wrong order.
-      this.#pdf.text(text, at, y, { lineBreak: false, baseline: 'alphabetic', features: [] });
+      // An own list of features, though empty, keeps a run in one piece: from right to left, words laid one by one would stand in
+      // the wrong order. From left to right they do not, and are known again.
+      const whole = isTurned ? { features: [] } : {};
+      this.#pdf.text(text, at, y, { lineBreak: false, baseline: 'alphabetic', ...whole });
       at += width_pt;
     }
     if (isTurned) this.#pdf.endMarkedContent();

@@ -26,5 +26,5 @@ export type Size = keyof typeof sizes_pt;
 export const lines_pt = { hair: mm(0.13), thin: mm(0.18), edge: mm(0.35), cut: mm(0.5) } as const;
 
 /** From line to line, as a share of the letters' height; and from the upper end of a line to the foot of its letters. Ours. */
-export const leading_share = 1.42;
-export const baseline_share = 1.06;
+export const leading_share = 1.36;
+export const baseline_share = 1.03;

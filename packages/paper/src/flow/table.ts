@@ -35,7 +35,7 @@ export interface TableInput {
 
 /** White between columns, and over and under the letters of a row [pt]. */
 const gap_pt = mm(2.5);
-const padding_pt = 2.6;
+const padding_pt = 1.8;
 const box_pt = mm(3.8);
 
 interface Slot {
@@ -65,9 +65,9 @@ function setCell(setter: Setter, cell: Cell, { width, align }: Slot): SetCell {
   if (cell.kind === 'blank') return { height_pt: 0, draw: () => {} };
   if (cell.kind === 'box')
     return {
-      height_pt: box_pt + 1,
+      height_pt: box_pt + 2,
       draw: (canvas, { x, y }) =>
-        canvas.box(setter.left(x, width, box_pt, align), y + 1.2, box_pt, box_pt, lines_pt.edge),
+        canvas.box(setter.left(x, width, box_pt, align), y + 1, box_pt, box_pt, lines_pt.edge),
     };
   if (cell.kind === 'mark') {
     const height = cell.verdict === 'holds' || cell.verdict === 'notJudged' ? 10 : 13.5;
@@ -108,9 +108,18 @@ export function table(setter: Setter, width: number, input: TableInput): readonl
           const room = { x: setter.place(x, width, from, own), y: y + padding_pt, width: own };
           canvas.within(canvas.branch(row, 'TD', markSays(cells[at])), 'TD', () => cell.draw(canvas, room));
         });
-        canvas.unread(() => canvas.rule(x, y + high, width, lines_pt.hair, '#444'));
+        canvas.unread(() => {
+          if (leastRow_pt === 0) canvas.rule(x, y + high, width, lines_pt.hair, '#444');
+          // What is written in has a line of its own under each place.
+          else for (const { from, width: own } of slots) canvas.rule(setter.place(x, width, from, own), y + high, own, lines_pt.thin, '#444');
+        });
       },
-      { head: isHeadless ? null : head, before_pt: isHeadless && nth === 0 ? before_pt : 0 },
+      {
+        head: isHeadless ? null : head,
+        before_pt: isHeadless && nth === 0 ? before_pt : 0,
+        // No page ends with a head and a single row of many.
+        keepsNext: nth === 0 && rows.length > 1,
+      },
     );
   });
   return isHeadless ? drawn : [head, ...drawn];

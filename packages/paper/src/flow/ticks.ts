@@ -11,14 +11,14 @@ export function ticks(setter: Setter, width: number, texts: readonly Text[]): re
   const list = branchOnce('L');
   return texts.map((text) => {
     const set = setter.lines(text, 'body', width - besideBox_pt);
-    const high = set.height_pt + 6;
+    const high = set.height_pt + 4;
     return band(high, (canvas, under, { x, y }) => {
       const item = canvas.branch(canvas.branch(list(canvas, under), 'LI'), 'LBody');
       canvas.unread(() => {
-        canvas.box(setter.place(x, width, 0, box_pt), y + 4.6, box_pt, box_pt, lines_pt.edge);
+        canvas.box(setter.place(x, width, 0, box_pt), y + 3.6, box_pt, box_pt, lines_pt.edge);
         canvas.rule(x, y + high, width, lines_pt.hair, '#444');
       });
-      const room = { x: setter.place(x, width, besideBox_pt, width - besideBox_pt), y: y + 3, width: width - besideBox_pt };
+      const room = { x: setter.place(x, width, besideBox_pt, width - besideBox_pt), y: y + 2, width: width - besideBox_pt };
       canvas.within(item, 'LBody', () => drawLines(canvas, setter, set, room));
     });
   });

@@ -25,7 +25,7 @@ export function caretaker(setter: Setter, width: number, { pictures, siteId }: S
   if (pictures.length === 0) return [];
   const rows = Math.ceil(pictures.length / 2);
   const title = heading(setter, width - code_pt, say('pack.pictures'), 0);
-  const room = bodyEnd_pt - laterTop_pt - code_pt - (rows - 1) * gap_pt - 4;
+  const room = bodyEnd_pt - laterTop_pt - code_pt - rows * gap_pt - 1;
   const side = Math.max(mm(least_mm), Math.min(mm(side_mm), room / rows));
   const id = setter.lines(siteId, 9, code_pt * 1.4, 'strong');
   const code = qrOf(siteId);

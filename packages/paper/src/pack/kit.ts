@@ -15,9 +15,9 @@ import { withLead } from './overview.ts';
  */
 export function kit(setter: Setter, width: number, loads: readonly PackLoad[], language: Language, mostRows: number): readonly Band[] {
   const { say } = language;
-  if (loads.length === 0) return [heading(setter, width, say('pack.kit'), 0), ...paragraph(setter, width, say('pack.no_kit'))];
+  if (loads.length === 0) return [heading(setter, width, say('pack.kit')), ...paragraph(setter, width, say('pack.no_kit'))];
   return [
-    heading(setter, width, say('pack.kit'), 0),
+    heading(setter, width, say('pack.kit')),
     ...loads.flatMap((load) => loadBands(setter, width, load, language, mostRows)),
   ];
 }
@@ -35,10 +35,10 @@ function loadBands(setter: Setter, width: number, load: PackLoad, language: Lang
     ...table(setter, width, {
       before_pt: first === undefined ? 0 : 4,
       columns: [
-        { head: say('pack.part'), share: 38 },
-        { head: say('pack.size'), share: 22 },
+        { head: say('pack.part'), share: 36 },
+        { head: say('pack.size'), share: 21 },
         { head: say('pack.count'), share: 9, align: 'end' },
-        { head: say('pack.weight'), share: 11, align: 'end' },
+        { head: say('pack.weight'), share: 14, align: 'end' },
         { head: say('pack.hands'), share: 10, align: 'end' },
         { head: say('pack.packed'), share: 9, align: 'middle' },
         { head: say('pack.landed'), share: 9, align: 'middle' },

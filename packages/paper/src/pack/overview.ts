@@ -1,15 +1,19 @@
 import type { Language } from '@eavewell/words';
 import { drawLines, type SetLines, type Setter } from '../document/setter.ts';
-import { lines_pt, mm } from '../document/sheetSize.ts';
+import { bodyEnd_pt, lines_pt, mm } from '../document/sheetSize.ts';
 import { drawQr, qrOf } from '../drawing/qr.ts';
 import { type Band, band, columns, framed, heading, paragraph, stackHeight, table, text, ticks } from '../flow/index.ts';
 import type { PackStation, SitePackContent } from './content.ts';
+import { firstTop_pt } from './pageHead.ts';
 import { fitted, pictureBand } from './pictureBand.ts';
 import { wayBand } from './wayLine.ts';
 
 /** The tallest a section may be on the first page, and a detail beside the list [pt]. Ours: the stations stand under it. */
 const sectionMost_pt = mm(96);
 const detailMost_pt = mm(62);
+const detailGap_pt = 11;
+/** Height of the first page under its head [pt]. */
+const firstPage_pt = bodyEnd_pt - firstTop_pt;
 
 /**
  * The first page: the way in, the building, the stations, what is built and what comes first; the code of the site.
@@ -20,14 +24,18 @@ const detailMost_pt = mm(62);
  * @param language - its words
  */
 export function overview(setter: Setter, width: number, content: SitePackContent, language: Language): readonly Band[] {
-  return [
+  const first = [
     ...wayBand(setter, width, content.way, language),
     ...paragraph(setter, width, content.finding, { before_pt: content.way.length > 0 ? 6 : 0 }),
     ...sectionBands(setter, width, content, language),
     ...stationsTable(setter, width, content.stations, language),
-    ...detailBands(setter, width, content, language),
-    codeAndCautions(setter, width, content),
   ];
+  const code = codeAndCautions(setter, width, content);
+  // What can hurt is on the first page, whatever else is not.
+  const room = firstPage_pt - stackHeight(first) - code.height_pt - code.before_pt - detailGap_pt;
+  const detail = detailBands(setter, width, content, language, Math.min(detailMost_pt, room));
+  const isRoom = stackHeight(detail) <= room;
+  return isRoom ? [...first, ...detail, code] : [...first, code, ...detailBands(setter, width, content, language, detailMost_pt)];
 }
 
 /** The section with its name plate; a line where there is none. */
@@ -127,24 +135,42 @@ function stationsTable(setter: Setter, width: number, stations: readonly PackSta
   return [heading(setter, width, say('pack.stations')), ...table(setter, width, { columns: heads, rows })];
 }
 
-/** What is built, larger, beside what is carried and what comes first. */
-function detailBands(setter: Setter, width: number, content: SitePackContent, language: Language): readonly Band[] {
-  const { detail } = content;
-  const side = (own: number): readonly Band[] => [
-    ...carried(setter, own, content, language),
-    ...(content.beforeAnything.length === 0
+/** What is built, larger, beside what is carried and what comes first; at most so high, its picture smaller where it must be. */
+function detailBands(
+  setter: Setter,
+  width: number,
+  content: SitePackContent,
+  language: Language,
+  most_pt: number,
+): readonly Band[] {
+  const { detail, beforeAnything } = content;
+  const before = (own: number, before_pt: number): readonly Band[] =>
+    beforeAnything.length === 0
       ? []
-      : [heading(setter, own, language.say('pack.before'), 12), ...ticks(setter, own, content.beforeAnything)]),
-  ];
-  if (stackHeight(side(width)) === 0 && detail === null) return [];
-  if (detail === null) return [columns(setter, width, mm(6), [{ share: 1, bands: (own) => carried(setter, own, content, language) }, { share: 1, bands: (own) => side(own).slice(carried(setter, own, content, language).length) }], 14)];
+      : [heading(setter, own, language.say('pack.before'), before_pt), ...ticks(setter, own, beforeAnything)];
+  const loads = (own: number) => carried(setter, own, content, language);
+  if (detail === null) {
+    if (content.loads.length === 0 && beforeAnything.length === 0) return [];
+    const halves = [loads, (own: number) => before(own, 0)].map((bands) => ({ share: 1, bands }));
+    return [columns(setter, width, mm(6), halves, detailGap_pt)];
+  }
   const left = (own: number): readonly Band[] => {
-    const title = detail.oneTo === null ? detail.title : language.say('pack.detail', { title: detail.title, scale: language.say('pack.scale_of', { many: language.numbers.given(detail.oneTo, '') }) });
-    const size = fitted(detail.picture, { width: own, height: detailMost_pt });
-    return [heading(setter, own, size.isReduced ? detail.title : title, 0), pictureBand(setter, detail.picture, size, detail.title, 8)];
+    const title = detailTitle(detail, language);
+    const head = heading(setter, own, title, 0);
+    const size = fitted(detail.picture, { width: own, height: Math.max(mm(25), most_pt - head.height_pt - 8) });
+    // Where it is smaller than its scale, the bar tells how long a metre is.
+    const shown = size.isReduced ? heading(setter, own, detail.title, 0) : head;
+    return [shown, pictureBand(setter, detail.picture, size, detail.title, 8)];
   };
-  return [columns(setter, width, mm(5), [{ share: 58, bands: left }, { share: 42, bands: side }], 14)];
+  const side = (own: number) => [...loads(own), ...before(own, content.loads.length > 0 ? 12 : 0)];
+  return [columns(setter, width, mm(5), [{ share: detailShare, bands: left }, { share: 100 - detailShare, bands: side }], detailGap_pt)];
 }
+
+/** Share of the width a detail has [percent]. */
+export const detailShare = 58;
+
+const detailTitle = ({ oneTo, title }: NonNullable<SitePackContent['detail']>, { say, numbers }: Language): string =>
+  oneTo === null ? title : say('pack.detail', { title, scale: say('pack.scale_of', { many: numbers.given(oneTo, '') }) });
 
 /** Each load in a line: who carries it, its weight and its longest piece. */
 function carried(setter: Setter, width: number, { loads }: SitePackContent, { say, numbers }: Language): readonly Band[] {
@@ -196,7 +222,7 @@ function codeAndCautions(setter: Setter, width: number, { siteId, cautions }: Si
       const under_ = { x: left, y: y + codeSide_pt - mm(4), width: codeSide_pt };
       canvas.within(canvas.branch(under, 'P'), 'P', () => drawLines(canvas, setter, id, under_, 'middle'));
     },
-    { before_pt: 12 },
+    { before_pt: 11 },
   );
 }
 

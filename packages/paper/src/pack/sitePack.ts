@@ -78,7 +78,8 @@ function laid(setter: Setter, content: SitePackContent, language: Language, most
   const body = { firstTop_pt, top_pt: laterTop_pt, end_pt: bodyEnd_pt };
   let shortest: Pages | null = null;
   let left = 0;
-  for (const rows of rowsTried)
+  const longest = Math.max(0, ...content.loads.map(({ items }) => items.length));
+  for (const rows of rowsTried.filter((one) => one === Number.POSITIVE_INFINITY || one < longest))
     for (const isApart of [true, false]) {
       const sections: readonly Section[] = [
         { bands: fixed.overview, startsPage: true },

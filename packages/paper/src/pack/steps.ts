@@ -8,7 +8,7 @@ import { withLead } from './overview.ts';
 export function steps(setter: Setter, width: number, all: readonly PackStep[], { say, numbers }: Language): readonly Band[] {
   if (all.length === 0) return [];
   return [
-    heading(setter, width, say('pack.steps'), 0),
+    heading(setter, width, say('pack.steps')),
     ...numbered(
       setter,
       width,
