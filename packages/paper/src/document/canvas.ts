@@ -6,7 +6,21 @@ type Pdf = InstanceType<typeof PDFDocument>;
 type Element = ReturnType<Pdf['struct']>;
 
 /** Parts of a text for those who hear it: names of ISO 32000 for what a piece of the page is. */
-export type Role = 'Document' | 'Sect' | 'H1' | 'H2' | 'P' | 'Table' | 'TR' | 'TH' | 'TD' | 'L' | 'LI' | 'LBody' | 'Figure' | 'Note';
+export type Role =
+  | 'Document'
+  | 'Sect'
+  | 'H1'
+  | 'H2'
+  | 'P'
+  | 'Table'
+  | 'TR'
+  | 'TH'
+  | 'TD'
+  | 'L'
+  | 'LI'
+  | 'LBody'
+  | 'Figure'
+  | 'Note';
 
 /** A place in the tree of the document. */
 export interface Branch {
@@ -41,7 +55,14 @@ export class Canvas {
       lang: language,
       tagged: true,
       displayTitle: true,
-      info: { Title: title, Author: author, Creator: 'Eavewell', Producer: 'Eavewell', CreationDate: made, ModDate: made },
+      info: {
+        Title: title,
+        Author: author,
+        Creator: 'Eavewell',
+        Producer: 'Eavewell',
+        CreationDate: made,
+        ModDate: made,
+      },
     });
     for (const weight of ['plain', 'strong'] as const)
       for (const { name, bytes } of facesOf(weight)) this.#pdf.registerFont(name, bytes);
@@ -93,7 +114,12 @@ export class Canvas {
   }
 
   rule(x: number, y: number, width: number, thick_pt: number = lines_pt.hair, color = '#000'): void {
-    this.#pdf.moveTo(x, y).lineTo(x + width, y).lineWidth(thick_pt).undash().stroke(color);
+    this.#pdf
+      .moveTo(x, y)
+      .lineTo(x + width, y)
+      .lineWidth(thick_pt)
+      .undash()
+      .stroke(color);
   }
 
   box(x: number, y: number, width: number, height: number, thick_pt: number = lines_pt.edge): void {

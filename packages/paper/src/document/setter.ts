@@ -1,9 +1,20 @@
-import { type Direction, type Line, linesOf, type MissingLetter, paragraphOf, type Text, type Weight } from '../text/index.ts';
+import {
+  type Direction,
+  type Line,
+  linesOf,
+  type MissingLetter,
+  paragraphOf,
+  type Text,
+  type Weight,
+} from '../text/index.ts';
 import type { Canvas } from './canvas.ts';
 import { baseline_share, leading_share, type Size, sizes_pt } from './sheetSize.ts';
 
-/** Where letters stand in the room they are given: begin and end change sides with the direction. */
-export type Align = 'start' | 'middle' | 'end';
+/**
+ * Where letters stand in the room they are given: start and end change sides with the direction. Figures stand at the right in every
+ * language, so that their ones stand under each other.
+ */
+export type Align = 'start' | 'middle' | 'end' | 'figures';
 
 /** Lays texts: in the direction of a language, telling letters that no face has. */
 export class Setter {
@@ -31,6 +42,7 @@ export class Setter {
   /** The left end of a line in a room. */
   left(x: number, width: number, long: number, align: Align): number {
     if (align === 'middle') return x + (width - long) / 2;
+    if (align === 'figures') return x + width - long;
     return (align === 'start') === (this.direction === 'ltr') ? x : x + width - long;
   }
 }
@@ -59,6 +71,11 @@ export function drawLines(
   align: Align = 'start',
 ): void {
   lines.forEach((line, nth) => {
-    canvas.letters(line, setter.left(x, width, line.width_pt, align), y + nth * leading_pt + baseline_share * size_pt, size_pt);
+    canvas.letters(
+      line,
+      setter.left(x, width, line.width_pt, align),
+      y + nth * leading_pt + baseline_share * size_pt,
+      size_pt,
+    );
   });
 }

@@ -1,6 +1,6 @@
 import type { Pdf } from '../document/canvas.ts';
 import type { Hatch } from './dress.ts';
-import { pathBox, type PathBox } from './pathBox.ts';
+import { type PathBox, pathBox } from './pathBox.ts';
 
 /**
  * Fills a path with a hatch on white. Its lines lie on a grid of the whole picture, so that those of neighbours meet.

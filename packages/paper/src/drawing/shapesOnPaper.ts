@@ -77,7 +77,10 @@ function drawPath(pdf: Pdf, { d, pen, ground }: PathShape, scale: number): void 
   if (dash === null) pdf.undash();
   else pdf.dash(dash[0], { space: dash[1] });
   // A line is as thick on paper whatever the scale of the picture.
-  pdf.path(d).lineWidth((weights_mm[pen.weight] * pt_per_mm) / scale).stroke(inkColors[pen.ink]);
+  pdf
+    .path(d)
+    .lineWidth((weights_mm[pen.weight] * pt_per_mm) / scale)
+    .stroke(inkColors[pen.ink]);
 }
 
 /** White round letters, so that lines under them do not cross them [px]. */

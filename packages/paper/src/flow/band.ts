@@ -23,7 +23,6 @@ export const band = (height_pt: number, draw: Band['draw'], more: Partial<Omit<B
   draw,
 });
 
-
 /** A place of the tree that several bands share: made when the first of them is drawn. */
 export function branchOnce(role: Parameters<Canvas['branch']>[1]): (canvas: Canvas, under: Branch) => Branch {
   let made: Branch | null = null;

@@ -42,7 +42,10 @@ const heightOf = (bands: readonly Band[], from: number, to: number): number =>
  * @returns for each page its bands with their upper edges; a band that is taller than a page has one of its own
  * @law every band of every section stands on some page, in order
  */
-export function pagesOf(sections: readonly Section[], { firstTop_pt, top_pt, end_pt }: Body): readonly (readonly Placed[])[] {
+export function pagesOf(
+  sections: readonly Section[],
+  { firstTop_pt, top_pt, end_pt }: Body,
+): readonly (readonly Placed[])[] {
   const pages: Placed[][] = [[]];
   let y = firstTop_pt;
   const page = () => pages[pages.length - 1]!;

@@ -80,7 +80,10 @@ function setCell(setter: Setter, cell: Cell, { width, align }: Slot): SetCell {
     };
   }
   const set: SetLines = setter.lines(cell.text, 'body', width, cell.weight ?? 'plain');
-  return { height_pt: set.height_pt, draw: (canvas, room) => drawLines(canvas, setter, set, { ...room, width }, align) };
+  return {
+    height_pt: set.height_pt,
+    draw: (canvas, room) => drawLines(canvas, setter, set, { ...room, width }, align),
+  };
 }
 
 /**
@@ -111,7 +114,9 @@ export function table(setter: Setter, width: number, input: TableInput): readonl
         canvas.unread(() => {
           if (leastRow_pt === 0) canvas.rule(x, y + high, width, lines_pt.hair, '#444');
           // What is written in has a line of its own under each place.
-          else for (const { from, width: own } of slots) canvas.rule(setter.place(x, width, from, own), y + high, own, lines_pt.thin, '#444');
+          else
+            for (const { from, width: own } of slots)
+              canvas.rule(setter.place(x, width, from, own), y + high, own, lines_pt.thin, '#444');
         });
       },
       {

@@ -1,5 +1,5 @@
-import { lines_pt, mm, type Size } from '../document/sheetSize.ts';
 import { drawLines, type SetLines, type Setter } from '../document/setter.ts';
+import { lines_pt, mm, type Size } from '../document/sheetSize.ts';
 import type { Text, Weight } from '../text/index.ts';
 import { type Band, band, branchOnce } from './band.ts';
 
@@ -14,7 +14,8 @@ export function heading(setter: Setter, width: number, text: string, before_pt: 
   const set = setter.lines(text, 'heading', width, 'strong');
   return band(
     set.height_pt + 2,
-    (canvas, under, room) => canvas.within(canvas.branch(under, 'H2'), 'H2', () => drawLines(canvas, setter, set, room)),
+    (canvas, under, room) =>
+      canvas.within(canvas.branch(under, 'H2'), 'H2', () => drawLines(canvas, setter, set, room)),
     { before_pt, keepsNext: true },
   );
 }
@@ -59,7 +60,12 @@ const inside_pt = mm(4);
  * @param width - of the frame [pt]
  * @param texts - each begins a line
  */
-export function framed(setter: Setter, width: number, texts: readonly Text[], before_pt: number = spaces_pt.frame): readonly Band[] {
+export function framed(
+  setter: Setter,
+  width: number,
+  texts: readonly Text[],
+  before_pt: number = spaces_pt.frame,
+): readonly Band[] {
   const sets = texts.flatMap((text) => partsOf(setter.lines(text, 'body', width - 2 * inside_pt), 40));
   const heights = sets.map(({ height_pt }) => height_pt);
   // 40 lines fill a page: then each text has a frame of its own.

@@ -18,27 +18,37 @@ export function ticks(setter: Setter, width: number, texts: readonly Text[]): re
         canvas.box(setter.place(x, width, 0, box_pt), y + 3.6, box_pt, box_pt, lines_pt.edge);
         canvas.rule(x, y + high, width, lines_pt.hair, '#444');
       });
-      const room = { x: setter.place(x, width, besideBox_pt, width - besideBox_pt), y: y + 2, width: width - besideBox_pt };
+      const room = {
+        x: setter.place(x, width, besideBox_pt, width - besideBox_pt),
+        y: y + 2,
+        width: width - besideBox_pt,
+      };
       canvas.within(item, 'LBody', () => drawLines(canvas, setter, set, room));
     });
   });
 }
 
 /** Steps in order, their numbers at the beginning. */
-export function numbered(setter: Setter, width: number, steps: readonly { readonly number: string; readonly bands: (width: number) => readonly Band[] }[]): readonly Band[] {
+export function numbered(
+  setter: Setter,
+  width: number,
+  steps: readonly { readonly number: string; readonly bands: (width: number) => readonly Band[] }[],
+): readonly Band[] {
   const indent = mm(8);
   return steps.flatMap(({ number, bands }) => {
     const set = setter.lines(number, 'body', indent, 'strong');
-    return bands(width - indent).map((one, nth): Band => ({
-      ...one,
-      draw: (canvas, under, room, isAgain) => {
-        if (nth === 0)
-          canvas.within(canvas.branch(under, 'P'), 'P', () =>
-            drawLines(canvas, setter, set, { x: setter.place(room.x, width, 0, indent), y: room.y, width: indent }),
-          );
-        const own = width - indent;
-        one.draw(canvas, under, { x: setter.place(room.x, width, indent, own), y: room.y, width: own }, isAgain);
-      },
-    }));
+    return bands(width - indent).map(
+      (one, nth): Band => ({
+        ...one,
+        draw: (canvas, under, room, isAgain) => {
+          if (nth === 0)
+            canvas.within(canvas.branch(under, 'P'), 'P', () =>
+              drawLines(canvas, setter, set, { x: setter.place(room.x, width, 0, indent), y: room.y, width: indent }),
+            );
+          const own = width - indent;
+          one.draw(canvas, under, { x: setter.place(room.x, width, indent, own), y: room.y, width: own }, isAgain);
+        },
+      }),
+    );
   });
 }

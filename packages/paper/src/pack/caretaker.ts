@@ -21,7 +21,12 @@ const code_pt = mm(24);
  * @param content - of the pack
  * @param language - words
  */
-export function caretaker(setter: Setter, width: number, { pictures, siteId }: SitePackContent, { say }: Language): readonly Band[] {
+export function caretaker(
+  setter: Setter,
+  width: number,
+  { pictures, siteId }: SitePackContent,
+  { say }: Language,
+): readonly Band[] {
   if (pictures.length === 0) return [];
   const rows = Math.ceil(pictures.length / 2);
   const title = heading(setter, width - code_pt, say('pack.pictures'), 0);
@@ -34,13 +39,18 @@ export function caretaker(setter: Setter, width: number, { pictures, siteId }: S
     (canvas, under, { x, y }) => {
       title.draw(canvas, under, { x: setter.place(x, width, 0, width - code_pt), y, width: width - code_pt }, false);
       const left = setter.place(x, width, width - code_pt, code_pt);
-      canvas.within(canvas.branch(under, 'Figure', siteId), 'Figure', () => drawQr(canvas, code, left, y - mm(2), code_pt));
+      canvas.within(canvas.branch(under, 'Figure', siteId), 'Figure', () =>
+        drawQr(canvas, code, left, y - mm(2), code_pt),
+      );
       const beside = { x: setter.place(x, width, 0, width - code_pt), y: y + code_pt - mm(9), width: width - code_pt };
       canvas.within(canvas.branch(under, 'P'), 'P', () => drawLines(canvas, setter, id, beside, 'end'));
     },
     { keepsNext: true },
   );
-  return [head, ...Array.from({ length: rows }, (_, row) => rowOf(setter, width, pictures.slice(2 * row, 2 * row + 2), side))];
+  return [
+    head,
+    ...Array.from({ length: rows }, (_, row) => rowOf(setter, width, pictures.slice(2 * row, 2 * row + 2), side)),
+  ];
 }
 
 function rowOf(setter: Setter, width: number, pictures: readonly CaretakerPicture[], side: number): Band {
@@ -59,8 +69,14 @@ function rowOf(setter: Setter, width: number, pictures: readonly CaretakerPictur
         const from = nth * (column + mm(8));
         const left = setter.place(x, width, from, side);
         const scale = side / Math.max(picture.width, picture.height);
-        canvas.within(canvas.branch(under, 'Figure', title), 'Figure', () => shapesOnPaper(canvas, picture, letters, { x: left, y, scale }));
-        const room = { x: setter.place(x, width, from + side + mm(4), beside), y: y + (side - lines.height_pt) / 2, width: beside };
+        canvas.within(canvas.branch(under, 'Figure', title), 'Figure', () =>
+          shapesOnPaper(canvas, picture, letters, { x: left, y, scale }),
+        );
+        const room = {
+          x: setter.place(x, width, from + side + mm(4), beside),
+          y: y + (side - lines.height_pt) / 2,
+          width: beside,
+        };
         canvas.within(canvas.branch(under, 'P'), 'P', () => drawLines(canvas, setter, lines, room));
       }),
     { before_pt: gap_pt },

@@ -13,16 +13,29 @@ import { withLead } from './overview.ts';
  * @param language - words
  * @param mostRows - of a load's list: what is left out is told in a line, with where it stands
  */
-export function kit(setter: Setter, width: number, loads: readonly PackLoad[], language: Language, mostRows: number): readonly Band[] {
+export function kit(
+  setter: Setter,
+  width: number,
+  loads: readonly PackLoad[],
+  language: Language,
+  mostRows: number,
+): readonly Band[] {
   const { say } = language;
-  if (loads.length === 0) return [heading(setter, width, say('pack.kit')), ...paragraph(setter, width, say('pack.no_kit'))];
+  if (loads.length === 0)
+    return [heading(setter, width, say('pack.kit')), ...paragraph(setter, width, say('pack.no_kit'))];
   return [
     heading(setter, width, say('pack.kit')),
     ...loads.flatMap((load) => loadBands(setter, width, load, language, mostRows)),
   ];
 }
 
-function loadBands(setter: Setter, width: number, load: PackLoad, language: Language, mostRows: number): readonly Band[] {
+function loadBands(
+  setter: Setter,
+  width: number,
+  load: PackLoad,
+  language: Language,
+  mostRows: number,
+): readonly Band[] {
   const { say } = language;
   const shown = load.items.length > mostRows ? load.items.slice(0, Math.max(0, mostRows - 1)) : load.items;
   const left = load.items.length - shown.length;
@@ -37,9 +50,9 @@ function loadBands(setter: Setter, width: number, load: PackLoad, language: Lang
       columns: [
         { head: say('pack.part'), share: 36 },
         { head: say('pack.size'), share: 21 },
-        { head: say('pack.count'), share: 9, align: 'end' },
-        { head: say('pack.weight'), share: 14, align: 'end' },
-        { head: say('pack.hands'), share: 10, align: 'end' },
+        { head: say('pack.count'), share: 9, align: 'figures' },
+        { head: say('pack.weight'), share: 14, align: 'figures' },
+        { head: say('pack.hands'), share: 10, align: 'figures' },
         { head: say('pack.packed'), share: 9, align: 'middle' },
         { head: say('pack.landed'), share: 9, align: 'middle' },
       ],

@@ -2,7 +2,18 @@ import type { Language } from '@eavewell/words';
 import { drawLines, type SetLines, type Setter } from '../document/setter.ts';
 import { bodyEnd_pt, lines_pt, mm } from '../document/sheetSize.ts';
 import { drawQr, qrOf } from '../drawing/qr.ts';
-import { type Band, band, columns, framed, heading, paragraph, stackHeight, table, text, ticks } from '../flow/index.ts';
+import {
+  type Band,
+  band,
+  columns,
+  framed,
+  heading,
+  paragraph,
+  stackHeight,
+  table,
+  text,
+  ticks,
+} from '../flow/index.ts';
 import type { PackStation, SitePackContent } from './content.ts';
 import { firstTop_pt } from './pageHead.ts';
 import { fitted, pictureBand } from './pictureBand.ts';
@@ -34,12 +45,35 @@ export function overview(setter: Setter, width: number, content: SitePackContent
   // What can hurt is on the first page, whatever else is not.
   const room = firstPage_pt - stackHeight(first) - code.height_pt - code.before_pt - detailGap_pt;
   const detail = detailBands(setter, width, content, language, Math.min(detailMost_pt, room));
-  const isRoom = stackHeight(detail) <= room;
-  return isRoom ? [...first, ...detail, code] : [...first, code, ...detailBands(setter, width, content, language, detailMost_pt)];
+  if (stackHeight(detail) <= room) return [...first, ...detail, code];
+  const short = beforeInTwo(setter, width, content, language);
+  const isRoom = stackHeight(short) <= room;
+  const later = { ...content, beforeAnything: isRoom ? [] : content.beforeAnything };
+  const rest = detailBands(setter, width, later, language, detailMost_pt);
+  return [...first, ...(isRoom ? short : []), code, ...rest];
+}
+
+/** What comes first in two columns: where the page has no room for the detail beside it. */
+function beforeInTwo(
+  setter: Setter,
+  width: number,
+  { beforeAnything }: SitePackContent,
+  { say }: Language,
+): readonly Band[] {
+  if (beforeAnything.length === 0) return [];
+  const half = Math.ceil(beforeAnything.length / 2);
+  const halves = [beforeAnything.slice(0, half), beforeAnything.slice(half)];
+  const two = halves.map((texts) => ({ share: 1, bands: (own: number) => ticks(setter, own, texts) }));
+  return [heading(setter, width, say('pack.before')), columns(setter, width, columnGap_pt, two)];
 }
 
 /** The section with its name plate; a line where there is none. */
-function sectionBands(setter: Setter, width: number, { section, name }: SitePackContent, language: Language): readonly Band[] {
+function sectionBands(
+  setter: Setter,
+  width: number,
+  { section, name }: SitePackContent,
+  language: Language,
+): readonly Band[] {
   const { say } = language;
   if (section === null) return paragraph(setter, width, say('pack.no_section'));
   const size = fitted(section.picture, { width, height: sectionMost_pt });
@@ -54,7 +88,8 @@ function plateOf(
   isReduced: boolean,
   { say, numbers }: Language,
 ): readonly (readonly [string, string])[] {
-  const scale = oneTo === null || isReduced ? say('pack.scale_none') : say('pack.scale_of', { many: numbers.given(oneTo, '') });
+  const scale =
+    oneTo === null || isReduced ? say('pack.scale_none') : say('pack.scale_of', { many: numbers.given(oneTo, '') });
   return [
     [say('pack.scale'), scale],
     [say('pack.measured'), measuredOn === null ? say('pack.not_known') : numbers.date(measuredOn)],
@@ -79,7 +114,11 @@ function namePlate(setter: Setter, width: number, pairs: readonly (readonly [str
     tall,
     (canvas, under, { x, y }) => {
       const drawAll = () => {
-        drawLines(canvas, setter, own, { x: setter.place(x, width, pad, width - 2 * pad), y: y + 3, width: width - 2 * pad });
+        drawLines(canvas, setter, own, {
+          x: setter.place(x, width, pad, width - 2 * pad),
+          y: y + 3,
+          width: width - 2 * pad,
+        });
         let from = width;
         for (const cell of [...cells].reverse()) {
           from -= cell.width;
@@ -114,10 +153,18 @@ export const exceptionsFirst = (stations: readonly PackStation[]): readonly Pack
   return [...told].sort((a, b) => rank[a.verdict] - rank[b.verdict]);
 };
 
-function stationsTable(setter: Setter, width: number, stations: readonly PackStation[], language: Language): readonly Band[] {
+function stationsTable(
+  setter: Setter,
+  width: number,
+  stations: readonly PackStation[],
+  language: Language,
+): readonly Band[] {
   const { say } = language;
   const rows = exceptionsFirst(stations).map((one) => {
-    const stands = say('pack.station_stands', { station: language.stations[one.station], verdict: language.verdicts[one.verdict] });
+    const stands = say('pack.station_stands', {
+      station: language.stations[one.station],
+      verdict: language.verdicts[one.verdict],
+    });
     return [
       { kind: 'mark', verdict: one.verdict, says: language.verdicts[one.verdict] } as const,
       text(stands, isException(one) ? 'strong' : 'plain'),
@@ -163,21 +210,43 @@ function detailBands(
     return [shown, pictureBand(setter, detail.picture, size, detail.title, 8)];
   };
   const side = (own: number) => [...loads(own), ...before(own, content.loads.length > 0 ? 12 : 0)];
-  return [columns(setter, width, mm(5), [{ share: detailShare, bands: left }, { share: 100 - detailShare, bands: side }], detailGap_pt)];
+  return [
+    columns(
+      setter,
+      width,
+      columnGap_pt,
+      [
+        { share: detailShare, bands: left },
+        { share: 100 - detailShare, bands: side },
+      ],
+      detailGap_pt,
+    ),
+  ];
 }
 
 /** Share of the width a detail has [percent]. */
 export const detailShare = 58;
+export const columnGap_pt = mm(5);
 
 const detailTitle = ({ oneTo, title }: NonNullable<SitePackContent['detail']>, { say, numbers }: Language): string =>
-  oneTo === null ? title : say('pack.detail', { title, scale: say('pack.scale_of', { many: numbers.given(oneTo, '') }) });
+  oneTo === null
+    ? title
+    : say('pack.detail', { title, scale: say('pack.scale_of', { many: numbers.given(oneTo, '') }) });
 
 /** Each load in a line: who carries it, its weight and its longest piece. */
-function carried(setter: Setter, width: number, { loads }: SitePackContent, { say, numbers }: Language): readonly Band[] {
+function carried(
+  setter: Setter,
+  width: number,
+  { loads }: SitePackContent,
+  { say, numbers }: Language,
+): readonly Band[] {
   if (loads.length === 0) return [];
   const known = loads.flatMap(({ weight_kg }) => (weight_kg === null ? [] : [weight_kg]));
   const all = known.reduce((sum, one) => sum + one, 0);
-  const total = known.length === loads.length ? numbers.quantity(all, 'kg') : say('pack.at_least', { amount: numbers.quantity(all, 'kg') });
+  const total =
+    known.length === loads.length
+      ? numbers.quantity(all, 'kg')
+      : say('pack.at_least', { amount: numbers.quantity(all, 'kg') });
   const shown = loads.length > mostLoads ? loads.slice(0, mostLoads - 1) : loads;
   const more = loads.length - shown.length;
   const rows = shown.map(({ loadId, carrier, weight_kg, longest_m }) => [
@@ -188,8 +257,8 @@ function carried(setter: Setter, width: number, { loads }: SitePackContent, { sa
   if (more > 0) rows.push([text(say('pack.more_loads', { count: more })), text(''), text('')]);
   const heads = [
     { head: '', share: 52 },
-    { head: '', share: 26, align: 'end' as const },
-    { head: '', share: 22, align: 'end' as const },
+    { head: '', share: 26, align: 'figures' as const },
+    { head: '', share: 22, align: 'figures' as const },
   ];
   return [
     heading(setter, width, say('pack.carried', { weight: total }), 0),
@@ -234,4 +303,3 @@ export function withLead(said: string): readonly { readonly text: string; readon
     { text: said.slice(first.length), weight: 'plain' },
   ];
 }
-

@@ -28,9 +28,7 @@ const rightOf = ({ people, caretaker, trip }: SitePackContent, { say, numbers }:
     caretaker === null ? null : say('pack.caretaker', { name: caretaker }),
   ].filter((one) => one !== null);
   const when =
-    trip === null
-      ? null
-      : say('pack.trip', { ...trip, from: numbers.date(trip.from), to: numbers.date(trip.to) });
+    trip === null ? null : say('pack.trip', { ...trip, from: numbers.date(trip.from), to: numbers.date(trip.to) });
   return [who.join(' '), ...(when === null ? [] : [when])].filter((one) => one !== '');
 };
 
@@ -97,7 +95,13 @@ function drawHead(canvas: Canvas, setter: Setter, { number, name, right }: LaidH
   const high = right.reduce((sum, { leading_pt }) => sum + leading_pt, 0);
   let y = end - high - 3;
   for (const set of right) {
-    drawLines(canvas, setter, { ...set, lines: set.lines.slice(0, 1) }, { x: margin_pt, y, width: bodyWidth_pt }, 'end');
+    drawLines(
+      canvas,
+      setter,
+      { ...set, lines: set.lines.slice(0, 1) },
+      { x: margin_pt, y, width: bodyWidth_pt },
+      'end',
+    );
     y += set.leading_pt;
   }
 }

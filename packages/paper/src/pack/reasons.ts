@@ -5,13 +5,21 @@ import type { PackStation } from './content.ts';
 import { exceptionsFirst } from './overview.ts';
 
 /** Why each station holds or does not, exceptions first. */
-export function reasons(setter: Setter, width: number, stations: readonly PackStation[], language: Language): readonly Band[] {
+export function reasons(
+  setter: Setter,
+  width: number,
+  stations: readonly PackStation[],
+  language: Language,
+): readonly Band[] {
   const told = exceptionsFirst(stations).filter(({ reason }) => reason !== null);
   if (told.length === 0) return [];
   return [
     heading(setter, width, language.say('pack.reasons')),
     ...told.flatMap(({ station, verdict, reason }) => {
-      const stands = language.say('pack.station_stands', { station: language.stations[station], verdict: language.verdicts[verdict] });
+      const stands = language.say('pack.station_stands', {
+        station: language.stations[station],
+        verdict: language.verdicts[verdict],
+      });
       return paragraph(setter, width, [
         { text: `${stands}. `, weight: 'strong' },
         { text: reason ?? '', weight: 'plain' },

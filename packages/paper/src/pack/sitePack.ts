@@ -66,7 +66,12 @@ export function sitePack(content: SitePackContent, language: Language, options: 
 type Pages = readonly (readonly Placed[])[];
 
 /** The pack on its pages: each part on its own as long as that is short enough, then run on, then with shorter lists. */
-function laid(setter: Setter, content: SitePackContent, language: Language, most: number): { readonly pages: Pages; readonly left: number } {
+function laid(
+  setter: Setter,
+  content: SitePackContent,
+  language: Language,
+  most: number,
+): { readonly pages: Pages; readonly left: number } {
   const width = bodyWidth_pt;
   const fixed = {
     overview: overview(setter, width, content, language),
@@ -99,7 +104,13 @@ function laid(setter: Setter, content: SitePackContent, language: Language, most
   return { pages: shortest ?? [], left };
 }
 
-function drawn(content: SitePackContent, language: Language, options: SitePackOptions, heads: Heads, pages: Pages): Uint8Array {
+function drawn(
+  content: SitePackContent,
+  language: Language,
+  options: SitePackOptions,
+  heads: Heads,
+  pages: Pages,
+): Uint8Array {
   const { say, code } = language;
   const canvas = new Canvas({
     title: say('pack.title', { name: content.name, site: content.siteId }),
@@ -125,6 +136,8 @@ function missingIn(all: readonly MissingLetter[], { say }: Language): SitePack {
   return {
     kind: 'lettersMissing',
     letters,
-    said: letters.map(({ letter, codePoint, text }) => say('pack.letter_missing', { letter, code: codePoint, text: text.slice(0, 80) })),
+    said: letters.map(({ letter, codePoint, text }) =>
+      say('pack.letter_missing', { letter, code: codePoint, text: text.slice(0, 80) }),
+    ),
   };
 }

@@ -5,7 +5,12 @@ import type { PackStep } from './content.ts';
 import { withLead } from './overview.ts';
 
 /** What is done, in order; each caution stands framed where the hand is, after the step's first words are read and before the next. */
-export function steps(setter: Setter, width: number, all: readonly PackStep[], { say, numbers }: Language): readonly Band[] {
+export function steps(
+  setter: Setter,
+  width: number,
+  all: readonly PackStep[],
+  { say, numbers }: Language,
+): readonly Band[] {
   if (all.length === 0) return [];
   return [
     heading(setter, width, say('pack.steps')),

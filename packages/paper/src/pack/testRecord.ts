@@ -65,13 +65,24 @@ function forms(sheet: Sheet, tests: PackTests): readonly Band[] {
 function flowTest(sheet: Sheet, { flow_L_per_h, taps_count }: PackTests): readonly Band[] {
   const { setter, width } = sheet;
   const { say, numbers } = sheet.language;
-  const wanted = flow_L_per_h === null ? say('pack.flow_unknown') : say('pack.flow_wanted', { flow: numbers.quantity(flow_L_per_h, 'L_per_h') });
-  const taps = Array.from({ length: Math.min(mostTaps, taps_count ?? 2) }, (_, nth) => say('pack.tap_number', { number: numbers.given(nth + 1, '') }));
+  const wanted =
+    flow_L_per_h === null
+      ? say('pack.flow_unknown')
+      : say('pack.flow_wanted', { flow: numbers.quantity(flow_L_per_h, 'L_per_h') });
+  const taps = Array.from({ length: Math.min(mostTaps, taps_count ?? 2) }, (_, nth) =>
+    say('pack.tap_number', { number: numbers.given(nth + 1, '') }),
+  );
   return [
     heading(setter, width, say('pack.flow_test'), formGap_pt),
     ...paragraph(setter, width, `${say('pack.flow_how')} ${wanted}`, { before_pt: 0, keepsNext: true }),
     ...form(sheet, {
-      heads: [[say('pack.tap'), 20], [say('pack.litres'), 16], [say('pack.seconds'), 16], [say('pack.litres_an_hour'), 22], [say('pack.by_whom'), 26]],
+      heads: [
+        [say('pack.tap'), 20],
+        [say('pack.litres'), 16],
+        [say('pack.seconds'), 16],
+        [say('pack.litres_an_hour'), 22],
+        [say('pack.by_whom'), 26],
+      ],
       names: named(taps, 2),
     }),
   ];
@@ -81,14 +92,25 @@ function airTest(sheet: Sheet, { units, air_kPa, airFall_kPa_per_min }: PackTest
   const { setter, width } = sheet;
   const { say, numbers } = sheet.language;
   if (units.length === 0) return [];
-  const at = air_kPa === null ? say('pack.air_unknown') : say('pack.air_at', { pressure: numbers.quantity(air_kPa, 'kPa') });
-  const fall = airFall_kPa_per_min === null ? [] : [say('pack.air_fall', { fall: numbers.quantity(airFall_kPa_per_min, 'kPa_per_min') })];
+  const at =
+    air_kPa === null ? say('pack.air_unknown') : say('pack.air_at', { pressure: numbers.quantity(air_kPa, 'kPa') });
+  const fall =
+    airFall_kPa_per_min === null
+      ? []
+      : [say('pack.air_fall', { fall: numbers.quantity(airFall_kPa_per_min, 'kPa_per_min') })];
   return [
     heading(setter, width, say('pack.air_test'), formGap_pt),
     ...paragraph(setter, width, [at, ...fall].join(' '), { before_pt: 0, keepsNext: true }),
     ...paragraph(setter, width, withLead(say('pack.caution_air')), { before_pt: 2, keepsNext: true }),
     ...form(sheet, {
-      heads: [[say('pack.unit'), 22], [say('pack.air_start'), 17], [say('pack.air_end'), 17], [say('pack.minutes'), 12], [say('pack.air_fell'), 18], [say('pack.by_whom'), 20]],
+      heads: [
+        [say('pack.unit'), 22],
+        [say('pack.air_start'), 17],
+        [say('pack.air_end'), 17],
+        [say('pack.minutes'), 12],
+        [say('pack.air_fell'), 18],
+        [say('pack.by_whom'), 20],
+      ],
       names: units,
     }),
   ];
@@ -101,7 +123,13 @@ function samples(sheet: Sheet, { samplePlaces }: PackTests): readonly Band[] {
     heading(setter, width, say('pack.samples'), formGap_pt),
     ...paragraph(setter, width, say('pack.samples_how'), { before_pt: 0, keepsNext: true }),
     ...form(sheet, {
-      heads: [[say('pack.place'), 24], [say('pack.bottle'), 14], [say('pack.taken'), 20], [say('pack.laboratory'), 22], [say('pack.coli'), 20]],
+      heads: [
+        [say('pack.place'), 24],
+        [say('pack.bottle'), 14],
+        [say('pack.taken'), 20],
+        [say('pack.laboratory'), 22],
+        [say('pack.coli'), 20],
+      ],
       names: named(samplePlaces, 2),
     }),
   ];
@@ -113,13 +141,23 @@ function chlorine(sheet: Sheet, { residual_mg_per_L }: PackTests): readonly Band
   const wanted =
     residual_mg_per_L === null
       ? say('pack.chlorine_unknown')
-      : say('pack.chlorine_wanted', { low: numbers.given(residual_mg_per_L.low, ''), high: numbers.quantity(residual_mg_per_L.high, 'mg_per_L') });
+      : say('pack.chlorine_wanted', {
+          low: numbers.given(residual_mg_per_L.low, ''),
+          high: numbers.quantity(residual_mg_per_L.high, 'mg_per_L'),
+        });
   return [
     heading(setter, width, say('pack.chlorine'), formGap_pt),
     ...paragraph(setter, width, wanted, { before_pt: 0, keepsNext: true }),
     ...paragraph(setter, width, withLead(say('pack.caution_chlorine')), { before_pt: 2, keepsNext: true }),
     ...form(sheet, {
-      heads: [[say('pack.place'), 24], [say('pack.time'), 13], [say('pack.dose'), 15], [say('pack.waited'), 15], [say('pack.residual'), 17], [say('pack.turbidity'), 16]],
+      heads: [
+        [say('pack.place'), 24],
+        [say('pack.time'), 13],
+        [say('pack.dose'), 15],
+        [say('pack.waited'), 15],
+        [say('pack.residual'), 17],
+        [say('pack.turbidity'), 16],
+      ],
       names: named([], 2),
     }),
   ];

@@ -14,7 +14,4 @@ const several = /(\d) × (?=\d)/g;
  * @returns the same with spaces that do not break
  */
 export const keptTogether = (text: string): string =>
-  text
-    .replace(gap, '$1\u00a0')
-    .replace(ratio, '$1\u00a0:\u00a0')
-    .replace(several, '$1\u00a0×\u00a0');
+  text.replace(gap, '$1\u00a0').replace(ratio, '$1\u00a0:\u00a0').replace(several, '$1\u00a0×\u00a0');

@@ -21,7 +21,8 @@ export interface MissingLetter {
 }
 
 /** What has no shape of its own: marks of direction, soft hyphens, places where a line may break. */
-export const isUnseen = (letter: string): boolean => /[\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/.test(letter);
+export const isUnseen = (letter: string): boolean =>
+  /[\u00ad\u200b\u200e\u200f\u202a-\u202e\u2060-\u2069\ufeff]/.test(letter);
 
 /** Joiners shape their neighbours where a face knows them and are left out where it does not. */
 const isJoiner = (letter: string): boolean => letter === '\u200c' || letter === '\u200d';

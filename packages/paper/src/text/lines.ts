@@ -1,5 +1,5 @@
-import { graphemesOf, type Paragraph, seenOf } from './paragraph.ts';
 import type { Face } from './faces.ts';
+import { graphemesOf, type Paragraph, seenOf } from './paragraph.ts';
 import { shape } from './shape.ts';
 
 /** Letters of one face and one direction, as they are drawn one after another from the left. */
@@ -15,7 +15,7 @@ export interface Line {
   readonly width_pt: number;
   /** What it says, in the order it is read. */
   readonly says: string;
-  /** Some of it runs from right to left, so that what is drawn is not in the order it is read. */
+  /** What is drawn is not in the order it is read: some of it runs from right to left, or has vowels drawn before their consonant. */
   readonly isTurned: boolean;
 }
 
@@ -64,6 +64,9 @@ function runOf({ text, mirrored }: Paragraph, { from, to, level, face }: Part, s
   return { face, text: given, width_pt: (advance * size_pt) / face.font.unitsPerEm };
 }
 
+/** Scripts of the Brahmi family. */
+const vowelsBefore = /[\u0900-\u0dff]/;
+
 function lineOf(paragraph: Paragraph, from: number, to: number, size_pt: number): Line {
   const parts = partsOf(paragraph, from, to);
   const runs = inSight(parts).map((part) => runOf(paragraph, part, size_pt));
@@ -71,7 +74,7 @@ function lineOf(paragraph: Paragraph, from: number, to: number, size_pt: number)
     runs,
     width_pt: runs.reduce((sum, { width_pt }) => sum + width_pt, 0),
     says: seenOf(paragraph.text.slice(from, to)),
-    isTurned: parts.some(({ level }) => level % 2 === 1),
+    isTurned: parts.some(({ level }) => level % 2 === 1) || vowelsBefore.test(paragraph.text.slice(from, to)),
   };
 }
 
