@@ -244,9 +244,11 @@ function carried(
   const known = loads.flatMap(({ weight_kg }) => (weight_kg === null ? [] : [weight_kg]));
   const all = known.reduce((sum, one) => sum + one, 0);
   const total =
-    known.length === loads.length
-      ? numbers.quantity(all, 'kg')
-      : say('pack.at_least', { amount: numbers.quantity(all, 'kg') });
+    known.length === 0
+      ? say('pack.weight_unknown')
+      : known.length === loads.length
+        ? numbers.quantity(all, 'kg')
+        : say('pack.at_least', { amount: numbers.quantity(all, 'kg') });
   const shown = loads.length > mostLoads ? loads.slice(0, mostLoads - 1) : loads;
   const more = loads.length - shown.length;
   const rows = shown.map(({ loadId, carrier, weight_kg, longest_m }) => [

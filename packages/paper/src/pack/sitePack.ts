@@ -2,7 +2,7 @@ import type { Language } from '@eavewell/words';
 import { type Branch, Canvas } from '../document/canvas.ts';
 import { Setter } from '../document/setter.ts';
 import { bodyEnd_pt, bodyWidth_pt, margin_pt } from '../document/sheetSize.ts';
-import { type Placed, pagesOf, type Section } from '../flow/index.ts';
+import { type Placed, pagesOf } from '../flow/index.ts';
 import type { MissingLetter } from '../text/index.ts';
 import { caretaker } from './caretaker.ts';
 import type { SitePackContent, SitePackOptions } from './content.ts';
@@ -63,9 +63,16 @@ export function sitePack(content: SitePackContent, language: Language, options: 
   };
 }
 
+/** Each part on its own page; the kit behind the reasons where that saves one; the steps behind the kit where it must be. */
+const runsOn = [
+  { kitRuns: false, stepsRun: false },
+  { kitRuns: true, stepsRun: false },
+  { kitRuns: true, stepsRun: true },
+] as const;
+
 type Pages = readonly (readonly Placed[])[];
 
-/** The pack on its pages: each part on its own as long as that is short enough, then run on, then with shorter lists. */
+/** The pack on its pages: as they are, then with shorter lists until it is short enough. */
 function laid(
   setter: Setter,
   content: SitePackContent,
@@ -84,23 +91,30 @@ function laid(
   let shortest: Pages | null = null;
   let left = 0;
   const longest = Math.max(0, ...content.loads.map(({ items }) => items.length));
-  for (const rows of rowsTried.filter((one) => one === Number.POSITIVE_INFINITY || one < longest))
-    for (const isApart of [true, false]) {
-      const sections: readonly Section[] = [
-        { bands: fixed.overview, startsPage: true },
-        { bands: fixed.reasons, startsPage: false },
-        { bands: kit(setter, width, content.loads, language, rows), startsPage: isApart },
-        { bands: fixed.steps, startsPage: isApart },
-        { bands: fixed.tests, startsPage: true },
-        { bands: fixed.caretaker, startsPage: true },
-      ];
-      const pages = pagesOf(sections, body);
-      if (shortest === null || pages.length < shortest.length) {
-        shortest = pages;
-        left = content.loads.reduce((sum, { items }) => sum + (items.length > rows ? items.length - rows + 1 : 0), 0);
-      }
-      if (shortest.length <= most) return { pages: shortest, left };
+  for (const rows of rowsTried.filter((one) => one === Number.POSITIVE_INFINITY || one < longest)) {
+    const list = kit(setter, width, content.loads, language, rows);
+    const tried = runsOn.map(({ kitRuns, stepsRun }) =>
+      pagesOf(
+        [
+          { bands: fixed.overview, startsPage: true },
+          { bands: fixed.reasons, startsPage: false },
+          { bands: list, startsPage: !kitRuns },
+          { bands: fixed.steps, startsPage: !stepsRun },
+          { bands: fixed.tests, startsPage: true },
+          { bands: fixed.caretaker, startsPage: true },
+        ],
+        body,
+      ),
+    );
+    const [apart, kitOn, allOn] = tried as [Pages, Pages, Pages];
+    const best = kitOn.length < apart.length ? kitOn : apart;
+    const pages = best.length > most && allOn.length < best.length ? allOn : best;
+    if (shortest === null || pages.length < shortest.length) {
+      shortest = pages;
+      left = content.loads.reduce((sum, { items }) => sum + (items.length > rows ? items.length - rows + 1 : 0), 0);
     }
+    if (shortest.length <= most) break;
+  }
   return { pages: shortest ?? [], left };
 }
 

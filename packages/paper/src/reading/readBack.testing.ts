@@ -52,12 +52,23 @@ function bracketed(text: string): string {
 
 const ref = (text: string, name: string): number => Number(new RegExp(`/${name} (\\d+) 0 R`).exec(text)?.[1]);
 
+/** The operators of each page. */
+export function contentsOf(bytes: Uint8Array): readonly string[] {
+  const { texts, streams } = objectsOf(bytes);
+  return pagesOf(texts).map((page) => streams.get(ref(page, 'Contents')) ?? '');
+}
+
+const pagesOf = (texts: ReadonlyMap<number, string>): readonly string[] =>
+  [...texts.entries()]
+    .filter(([, text]) => /\/Type \/Page\b(?!s)/.test(text))
+    .sort(([a], [b]) => a - b)
+    .map(([, text]) => text);
+
 /** What is said on each page, a piece for each run of letters, in the order it is drawn. */
 export function textsOf(bytes: Uint8Array): readonly (readonly string[])[] {
   const { texts, streams } = objectsOf(bytes);
-  const pages = [...texts.entries()].filter(([, text]) => /\/Type \/Page\b(?!s)/.test(text)).sort(([a], [b]) => a - b);
   const tables = new Map<number, ReadonlyMap<number, string>>();
-  return pages.map(([, page]) => {
+  return pagesOf(texts).map((page) => {
     const resources = texts.get(ref(page, 'Resources')) ?? '';
     const fonts = new Map(
       [...(/\/Font <<([\s\S]*?)>>/.exec(resources)?.[1] ?? '').matchAll(/\/(\w+) (\d+) 0 R/g)].map(

@@ -150,6 +150,8 @@ export function linesOf(paragraph: Paragraph, size_pt: number, width_pt: number)
       lines.push(lineOf(paragraph, from, end, size_pt));
       [from, long_pt, gap_pt] = [word.from, 0, 0];
     }
+    // A line does not begin with a gap.
+    if (end <= from) [from, long_pt, gap_pt] = [word.from, 0, 0];
     [end, long_pt, gap_pt] = [word.end, long_pt + gap_pt + word.width_pt, word.gap_pt];
   }
   if (end > from || lines.length === 0) lines.push(lineOf(paragraph, from, end, size_pt));
