@@ -36,3 +36,6 @@ export const floorToTruck = {
  */
 export const carton_kg = 15;
 export const twoPeople_kg = 30;
+
+/** By so much more may lie in a bin or a bar than it holds, for sums of decimals [factor]. Ours: a thousand-millionth, far under what can be weighed or measured. */
+export const hair_factor = 1e-9;

@@ -1,3 +1,4 @@
+export { binBounds, roomOf } from './binBound.ts';
 export { carton_kg, floorToTruck, twoPeople_kg } from './constants.ts';
 export { carriedBy, heaviestPiece, type LiftedPart } from './heaviestPiece.ts';
 export {
