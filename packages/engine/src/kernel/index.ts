@@ -28,6 +28,7 @@ export * from './roofPlanArea.ts';
 export * from './roomProblems/chlorine.ts';
 export * from './roomProblems/drainage.ts';
 export * from './roomProblems/head.ts';
+export * from './roomProblems/loads.ts';
 export * from './roomProblems/safety.ts';
 export * from './roomProblems/settling.ts';
 export * from './roomProblems/stand.ts';

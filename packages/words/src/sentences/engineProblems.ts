@@ -3,6 +3,7 @@ import type { Told } from '../problems.ts';
 import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
+import { loadsSentences } from './loadsProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
 import { safetySentences } from './safetyProblems.ts';
@@ -206,6 +207,7 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...stormSentences,
   ...drainageSentences,
   ...settlingSentences,
+  ...loadsSentences,
   ...standSentences,
   ...headSentences,
   ...treatmentSentences,

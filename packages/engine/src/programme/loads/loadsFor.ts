@@ -1,0 +1,111 @@
+import { type Checked, engineProblem, type Facts, type Problem } from '../../kernel/index.ts';
+import type { Carrier, KeptApart, Piece } from './carrier.ts';
+import { cautionsOfLoads } from './cautionsOfLoads.ts';
+import type { LoadPieces, LoadRule, LoadsFound, NotCarried } from './foundLoads.ts';
+import { loadLimits } from './loadLimits.ts';
+import { inOrderNeeded } from './loadOrder.ts';
+import { loadsOf } from './loadsOf.ts';
+import { named, partsNamed } from './namedPieces.ts';
+import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
+import { sortPieces } from './sortPieces.ts';
+import { unusablePieces } from './unusablePieces.ts';
+
+/** What is to be carried by one carrier. */
+export interface LoadsCase {
+  readonly pieces: readonly Piece[];
+  readonly carrier: Carrier;
+  /** Parts that the programme keeps apart; chlorine and fuel are kept apart always. */
+  readonly keptApart: readonly KeptApart[];
+}
+
+/**
+ * How are pieces carried, in the fewest loads? No load is over the carrier's limits of mass, bulk and length; what is kept apart meets in none;
+ * people carry no more than is safe to lift. Pieces of unknown mass are in no load and are named; what is too heavy, too long or too bulky is named
+ * with the limit it breaks.
+ *
+ * @param given - pieces [kg], [m], [L], the carrier and what is kept apart
+ * @returns loads in the order they are to go, the number below which there is none, and what is not carried
+ * @problem loads.no_limit - nobody stated what the boat, truck, pallet or container holds: no load is made
+ * @problem loads.figure_unusable - a figure of a piece or of the carrier is no number one can reckon with
+ * @problem loads.mass_unknown - a piece has no mass
+ * @problem loads.bulk_unknown - bulk is limited and that of a piece is not known
+ * @problem loads.length_unknown - length is limited and that of a piece is not known
+ * @problem loads.cannot_carry - a piece is over a limit
+ * @problem loads.limit_over_lifting - people are said to carry more than is safe to lift
+ * @problem loads.not_least - there may be a way with fewer loads
+ * @problem loads.freeboard_short - the freeboard with the load aboard is less than the least that is kept
+ * @law every piece is in one load, or among those not carried, or among those of unknown mass
+ * @law no load is over a limit; what is kept apart never meets; bound_count ≤ loads
+ * @definition ours: docs/decisions/0247-fewest-loads.md, 0248-fragile-and-apart.md
+ */
+export function loadsFor({ pieces, carrier, keptApart }: LoadsCase): Checked<LoadsFound> {
+  const { usable, problems: wrong, isCarrierUsable } = unusablePieces(pieces, carrier);
+  const problems: Problem[] = [...wrong];
+  const limits = loadLimits(carrier);
+  const { carrierId, name: carrierName, mode } = carrier;
+  if (limits === null) problems.push(engineProblem('loads.no_limit', {}, { carrierId, carrierName, mode }));
+  if (limits === null || !isCarrierUsable) return { ok: false, problems };
+  const sorted = sortPieces(usable, limits, mode);
+  const { loads, bound_count } = loadsOf(sorted, limits, mode, keptApart);
+  const found: LoadsFound = {
+    carrierId,
+    mode,
+    limits,
+    loads: inOrderNeeded(loads, usable),
+    bound_count,
+    overBound_count: loads.length - bound_count,
+    cannotCarry: sorted.cannotCarry,
+    noMass: sorted.noMass.map(named),
+    noBulk: limits.load_L === null ? [] : sorted.carried.filter((piece) => pieceBulk_L(piece) === null).map(named),
+    noLength:
+      limits.longest_m === null ? [] : sorted.carried.filter((piece) => pieceLongest_m(piece) === null).map(named),
+    rules: rulesOf(carrier),
+    cautions: cautionsOfLoads(carrier, usable),
+  };
+  problems.push(...problemsOf(found, carrier));
+  return { ok: true, value: found, problems };
+}
+
+/** The rules by which loads are put in order and pieces are put in. */
+function rulesOf({ mode }: Carrier): readonly LoadRule[] {
+  if (mode === 'person' || mode === 'twoPeople') return ['neededFirst', 'fragileLast'];
+  if (mode === 'boat')
+    return ['neededFirst', 'fragileLast', 'heavyLow', 'heavyCentral', 'fragileOnTop', 'evenAndLashed'];
+  return ['neededFirst', 'fragileLast', 'heavyLow', 'fragileOnTop', 'evenAndLashed'];
+}
+
+function problemsOf(found: LoadsFound, carrier: Carrier): readonly Problem[] {
+  const { carrierId, name: carrierName, mode, limit_kg } = carrier;
+  const of = { carrierId, carrierName };
+  const problems: Problem[] = [];
+  const say = (
+    code: 'loads.mass_unknown' | 'loads.bulk_unknown' | 'loads.length_unknown',
+    which: readonly LoadPieces[],
+  ) => {
+    if (which.length > 0) problems.push(engineProblem(code, {}, { ...of, ...partsNamed(which) }));
+  };
+  say('loads.mass_unknown', found.noMass);
+  say('loads.bulk_unknown', found.noBulk);
+  say('loads.length_unknown', found.noLength);
+  for (const one of found.cannotCarry)
+    problems.push(engineProblem('loads.cannot_carry', {}, { ...of, ...overFacts(one) }));
+  const isPeople = mode === 'person' || mode === 'twoPeople';
+  if (isPeople && limit_kg !== null && limit_kg > found.limits.piece_kg)
+    problems.push(
+      engineProblem('loads.limit_over_lifting', {}, { ...of, limit_kg, most_kg: found.limits.piece_kg, mode }),
+    );
+  if (found.overBound_count > 0)
+    problems.push(
+      engineProblem('loads.not_least', {}, { ...of, loads: found.loads.length, most: found.overBound_count }),
+    );
+  const { freeboard_cm, leastFreeboard_cm } = carrier;
+  if (mode === 'boat' && freeboard_cm !== null && leastFreeboard_cm !== null && freeboard_cm < leastFreeboard_cm)
+    problems.push(engineProblem('loads.freeboard_short', {}, { ...of, freeboard_cm, leastFreeboard_cm }));
+  return problems;
+}
+
+/** A limit that holds has no fact. */
+function overFacts({ name, count, ...over }: NotCarried): Facts {
+  const broken = (['over_kg', 'over_L', 'over_m'] as const).filter((key) => over[key] !== null);
+  return { part: name, count, ...Object.fromEntries(broken.map((key) => [key, over[key]!])) };
+}
