@@ -1,5 +1,5 @@
 export { binBounds, roomOf } from './binBound.ts';
-export { bestLift_kg, carton_kg, floorToTruck, twoPeople_kg } from './constants.ts';
+export { bestLift_kg, carton_kg, floorToTruck, hair_factor, twoPeople_kg } from './constants.ts';
 export { carriedBy, heaviestPiece, type LiftedPart } from './heaviestPiece.ts';
 export {
   type Lift,

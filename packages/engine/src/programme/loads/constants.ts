@@ -34,8 +34,8 @@ export const mostPieces_count = 1e6;
  * of a second, and some hundredths.
  */
 export const fewPieces_count = 60;
-export const stepsOfFew_count = 3_000_000;
-export const stepsOfMany_count = 100_000;
+export const stepsOfFew_count = 1_000_000;
+export const stepsOfMany_count = 20_000;
 
 /** Over so many loads or kinds of piece nothing is searched for, and what was found first stands with its bound [count]. Ours. */
 export const mostLoadsSearched_count = 200;
@@ -60,3 +60,9 @@ export const platePerson_lb = 141;
 
 /** A box has so many sides that are measured [count]. Source: geometry, by definition. */
 export const sidesOfBox_count = 3;
+
+/** Pieces are spread over loads one by one up to so many looks at a load [count]. Ours: some hundredths of a second. */
+export const mostPlaced_count = 200_000;
+
+/** What is kept apart is looked at for a bound where it makes no more groups than this [count]. Ours. */
+export const mostGroups_count = 30;

@@ -1,4 +1,4 @@
-import { binBounds } from '../../parts/index.ts';
+import { binBounds, hair_factor } from '../../parts/index.ts';
 import { deadEnds_count, fewPieces_count } from './constants.ts';
 import { type PackCase, roomsOf } from './packCase.ts';
 
@@ -32,6 +32,8 @@ class Search {
   readonly #room_kg: number;
   readonly #room_L: number;
   readonly #left: number[];
+  /** Of each kind, the others it never meets. */
+  readonly #apart: readonly (readonly number[])[];
   readonly #isSmall: boolean;
   /** What may stay empty in all. */
   #slack_kg: number;
@@ -46,10 +48,14 @@ class Search {
     this.#room_kg = rooms.room_kg;
     this.#room_L = rooms.room_L;
     this.#left = all.kinds.map(({ count }) => count);
+    this.#apart = all.apart.map((row) => row.flatMap((isApart, other) => (isApart ? [other] : [])));
     this.#isSmall = this.#left.reduce((sum, count) => sum + count, 0) <= fewPieces_count;
-    this.#slack_kg = loads_count * this.#room_kg - total(all, 'mass_kg');
+    // By one room's hair too much: what is left of loads that are filled exactly adds up with other last bits.
+    this.#slack_kg = (loads_count + hair_factor) * this.#room_kg - total(all, 'mass_kg');
     this.#slack_L =
-      this.#room_L === Number.POSITIVE_INFINITY ? this.#room_L : loads_count * this.#room_L - total(all, 'bulk_L');
+      this.#room_L === Number.POSITIVE_INFINITY
+        ? this.#room_L
+        : (loads_count + hair_factor) * this.#room_L - total(all, 'bulk_L');
   }
 
   nextLoad(done_count: number): boolean {
@@ -64,7 +70,8 @@ class Search {
       counts,
       left_kg: this.#room_kg,
       left_L: this.#room_L,
-      after: this.#sumsAfter(),
+      after_kg: this.#sumsAfter('mass_kg'),
+      after_L: this.#sumsAfter('bulk_L'),
       done_count,
     };
     this.#put(open, first, 1);
@@ -77,11 +84,12 @@ class Search {
 
   /** Fills the load with kinds from here on, and goes on to the next; false where nothing comes of it. */
   #fill(open: OpenLoad, from: number): boolean {
-    if (open.left_kg - open.after[from]! > this.#slack_kg) return false;
     for (let kind = from; kind < this.#left.length; kind++) {
+      if (this.#left[kind] === 0) continue;
       if (this.#spent()) return false;
+      if (open.left_kg - open.after_kg[kind]! > this.#slack_kg) return false;
+      if (open.left_L - open.after_L[kind]! > this.#slack_L) return false;
       const most = this.#mostOf(open, kind);
-      if (open.left_kg - open.after[kind]! > this.#slack_kg) return false;
       const { left_kg, left_L } = open;
       for (let count = most; count > 0; count--) {
         this.#put(open, kind, count);
@@ -123,19 +131,18 @@ class Search {
     if (left === 0) return 0;
     const { mass_kg, bulk_L } = this.#all.kinds[index]!;
     if (mass_kg > left_kg || bulk_L > left_L) return 0;
-    const apart = this.#all.apart[index]!;
-    for (let other = 0; other < counts.length; other++) if (counts[other]! > 0 && apart[other]) return 0;
+    for (const other of this.#apart[index]!) if (counts[other]! > 0) return 0;
     const byMass = mass_kg > 0 ? Math.floor(left_kg / mass_kg) : left;
     const byBulk = bulk_L > 0 ? Math.floor(left_L / bulk_L) : left;
     const most = Math.min(left, byMass, byBulk);
-    return apart[index] ? Math.min(1, most) : most;
+    return this.#all.apart[index]![index] ? Math.min(1, most) : most;
   }
 
-  /** Mass of what is left from each kind on. */
-  #sumsAfter(): Float64Array {
+  /** Mass or bulk of what is left from each kind on. */
+  #sumsAfter(of: 'mass_kg' | 'bulk_L'): Float64Array {
     const sums = new Float64Array(this.#left.length + 1);
     for (let kind = this.#left.length - 1; kind >= 0; kind--)
-      sums[kind] = sums[kind + 1]! + this.#left[kind]! * this.#all.kinds[kind]!.mass_kg;
+      sums[kind] = sums[kind + 1]! + this.#left[kind]! * this.#all.kinds[kind]![of];
     return sums;
   }
 
@@ -158,8 +165,9 @@ interface OpenLoad {
   readonly counts: number[];
   left_kg: number;
   left_L: number;
-  /** Mass that was left, from each kind on, when the load was begun. */
-  readonly after: Float64Array;
+  /** What was left, from each kind on, when the load was begun. */
+  readonly after_kg: Float64Array;
+  readonly after_L: Float64Array;
   readonly done_count: number;
 }
 
