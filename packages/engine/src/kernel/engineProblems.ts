@@ -2,6 +2,7 @@ import { problemMaker } from './problems.ts';
 import { chlorineProblems } from './roomProblems/chlorine.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
+import { kitProblems } from './roomProblems/kit.ts';
 import { loadsProblems } from './roomProblems/loads.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
@@ -91,6 +92,7 @@ export const engineProblems = {
   ...chlorineProblems,
   ...safetyProblems,
   ...standProblems,
+  ...kitProblems,
   ...loadsProblems,
 } as const;
 

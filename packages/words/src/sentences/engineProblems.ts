@@ -3,6 +3,7 @@ import type { Told } from '../problems.ts';
 import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
+import { kitSentences } from './kitProblems.ts';
 import { loadsSentences } from './loadsProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
@@ -209,6 +210,7 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...settlingSentences,
   ...loadsSentences,
   ...standSentences,
+  ...kitSentences,
   ...headSentences,
   ...treatmentSentences,
   ...wearSentences,

@@ -40,6 +40,5 @@ export const loadsSentences: Sentences<keyof typeof loadsProblems> = {
       is: amount(t, ['freeboard_cm'], 'cm'),
       least: amount(t, ['leastFreeboard_cm'], 'cm'),
     }),
-  'loads.stowage_unknown': (t) => says(t, 'loads.stowage_unknown', carrier(t)),
   'loads.kit_kept_apart': (t) => says(t, 'loads.kit_kept_apart', carrier(t)),
 };

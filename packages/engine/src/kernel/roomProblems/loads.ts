@@ -9,6 +9,5 @@ export const loadsProblems = {
   'loads.limit_over_lifting': 'warning',
   'loads.not_least': 'note',
   'loads.freeboard_short': 'warning',
-  'loads.stowage_unknown': 'warning',
   'loads.kit_kept_apart': 'warning',
 } as const;

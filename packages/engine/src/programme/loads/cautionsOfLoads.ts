@@ -1,5 +1,6 @@
-import type { Carrier, Piece } from './carrier.ts';
+import type { Carrier } from '../../kernel/index.ts';
 import type { LoadCaution } from './foundLoads.ts';
+import type { Piece } from './piece.ts';
 
 /**
  * Which cautions does carrying this ask for?

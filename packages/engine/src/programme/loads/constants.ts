@@ -66,3 +66,6 @@ export const mostPlaced_count = 200_000;
 
 /** What is kept apart is looked at for a bound where it makes no more groups than this [count]. Ours. */
 export const mostGroups_count = 30;
+
+/** Parts stay in the closed pack they are sold in where it weighs no more than this [kg]. Ours, docs/decisions/0251-packs-that-are-carried.md: what is carried in one hand. */
+export const closedPack_kg = 5;

@@ -1,4 +1,4 @@
-import type { CarrierMode } from './carrier.ts';
+import type { CarrierMode, Problem } from '../../kernel/index.ts';
 
 /** By whom or what a load is taken: one person, two, or the boat, truck, pallet or container. */
 export type CarriedBy = 'one' | 'two' | 'carrier';
@@ -7,6 +7,8 @@ export type CarriedBy = 'one' | 'two' | 'carrier';
 export interface LoadPieces {
   readonly partId: string;
   readonly name: string;
+  /** So many of the part are in one piece. */
+  readonly each_count: number;
   readonly count: number;
 }
 
@@ -64,16 +66,17 @@ export const loadRules = [
 export type LoadRule = (typeof loadRules)[number];
 
 /** How a kit is carried. */
-export interface LoadsFound {
+export interface CarrierLoads {
   readonly carrierId: string;
   readonly mode: CarrierMode;
-  readonly limits: LoadLimits;
+  /** Null where nobody stated what the carrier holds: then there is no load. */
+  readonly limits: LoadLimits | null;
   /** In the order they are to go. */
   readonly loads: readonly Load[];
-  /** No way of loading has fewer. */
-  readonly bound_count: number;
-  /** Loads beyond that: 0 where there is no way with fewer. */
-  readonly overBound_count: number;
+  /** No way of loading has fewer; null where there is no load as no limit is stated. */
+  readonly leastLoads_count: number | null;
+  /** Is there no way with fewer? */
+  readonly isLeast: boolean;
   readonly cannotCarry: readonly NotCarried[];
   /** Pieces whose mass is not known: they are in no load. */
   readonly noMass: readonly LoadPieces[];
@@ -82,4 +85,5 @@ export interface LoadsFound {
   readonly noLength: readonly LoadPieces[];
   readonly rules: readonly LoadRule[];
   readonly cautions: readonly LoadCaution[];
+  readonly problems: readonly Problem[];
 }

@@ -1,13 +1,12 @@
-export { type Carrier, type CarrierMode, carrierModes, type KeptApart, type Piece } from './carrier.ts';
 export { cautionsOfLoads } from './cautionsOfLoads.ts';
 export {
   type CarriedBy,
+  type CarrierLoads,
   type Load,
   type LoadCaution,
   type LoadLimits,
   type LoadPieces,
   type LoadRule,
-  type LoadsFound,
   loadCautions,
   loadRules,
   type NotCarried,
@@ -16,6 +15,8 @@ export { type FreeboardRule, ferryFreeboard_mm, freeboardRules, platePersons_cou
 export { type BindingLimit, type KitsFound, kitsIn } from './kitsIn.ts';
 export { loadLimits } from './loadLimits.ts';
 export { putIn } from './loadOrder.ts';
-export { type LoadsCase, loadsFor } from './loadsFor.ts';
+export { loadsOf } from './loadsOf.ts';
+export type { Piece } from './piece.ts';
 export { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
+export { type CarriedLine, piecesOf } from './piecesOf.ts';
 export { type Stop, type Stowed, stowOrder } from './stowOrder.ts';

@@ -1,9 +1,9 @@
-import { type Checked, engineProblem, type Problem } from '../../kernel/index.ts';
+import { type Carrier, type Checked, engineProblem, type PartsApart, type Problem } from '../../kernel/index.ts';
 import { roomOf } from '../../parts/index.ts';
-import type { Carrier, KeptApart, Piece } from './carrier.ts';
 import type { LoadPieces } from './foundLoads.ts';
 import { meetApart } from './meetApart.ts';
 import { named, partsNamed } from './namedPieces.ts';
+import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
 import { unusablePieces } from './unusablePieces.ts';
 
@@ -19,7 +19,7 @@ export interface KitsFound {
   readonly limitedBy: BindingLimit | null;
   /** By what is known of their mass; null where no mass is limited. */
   readonly byMass_count: number | null;
-  /** By their bulk and the share of the space that is stowed; null where bulk is not limited, or something of it is not known. */
+  /** By their bulk and the share of the room that can be filled; null where bulk is not limited, or something of it is not known. */
   readonly byBulk_count: number | null;
   /** Of one kit, what is known of it. */
   readonly kit_kg: number;
@@ -30,46 +30,40 @@ export interface KitsFound {
 }
 
 /**
- * How many whole kits go into a container, on a pallet or a truck? By mass, by bulk with the share of the space that can be stowed, and by the
+ * How many whole kits go into a container, on a pallet or a truck? By mass, by bulk with the share of the room that can be filled, and by the
  * longest piece against the length inside; the smallest of these.
  *
  * @param kit - pieces of one kit [kg], [m], [L]
- * @param carrier - limits of the carrier [kg], [L], [m]
- * @param stowed_fraction - share of its space that cargo takes, gaps left out [fraction]; null: nobody stated it
+ * @param carrier - limits of the carrier [kg], [L], [m], and the share of its room that can be filled [fraction]
  * @param keptApart - parts that the programme keeps apart
  * @returns whole kits [count], and which limit decides
  * @problem loads.no_limit - the carrier has no limit of mass
- * @problem loads.figure_unusable - a figure of a piece, the carrier or the share is no number one can reckon with
+ * @problem loads.figure_unusable - a figure of a piece or of the carrier is no number one can reckon with
  * @problem loads.mass_unknown - a piece of the kit has no mass: kits are not counted
  * @problem loads.bulk_unknown - bulk is limited and that of a piece is not known: kits are not counted
- * @problem loads.stowage_unknown - bulk is limited and the share that is stowed is not stated: kits are not counted
  * @problem loads.kit_kept_apart - the kit holds parts that never travel together: no whole kit goes in
  * @problem loads.cannot_carry - a piece of the kit is longer than the space
  * @law so many kits are over no limit, and one more is
  * @definition ours: docs/decisions/0250-kits-in-a-container.md
  */
-export function kitsIn(
-  kit: readonly Piece[],
-  carrier: Carrier,
-  stowed_fraction: number | null,
-  keptApart: readonly KeptApart[],
-): Checked<KitsFound> {
+export function kitsIn(kit: readonly Piece[], carrier: Carrier, keptApart: readonly PartsApart[]): Checked<KitsFound> {
   const { usable, problems: wrong, isCarrierUsable } = unusablePieces(kit, carrier);
   const { carrierId, name: carrierName, mode, limit_kg } = carrier;
   const problems: Problem[] = [...wrong];
   if (limit_kg === null) problems.push(engineProblem('loads.no_limit', {}, { carrierId, carrierName, mode }));
-  const isShareUsable = stowed_fraction === null || (stowed_fraction > 0 && stowed_fraction <= 1);
-  if (!isShareUsable) problems.push(shareProblem(carrierName, stowed_fraction));
-  if (limit_kg === null || !isCarrierUsable || !isShareUsable) return { ok: false, problems };
+  if (limit_kg === null || !isCarrierUsable) return { ok: false, problems };
   const one = kitFigures(usable);
   const tooLong = usable.filter((piece) => overLength_m(piece, carrier) > 0);
   const isApart = meetApart(usable, keptApart);
-  problems.push(...kitProblems(one, carrier, { tooLong, isApart, stowed_fraction }));
-  const counted = countedKits(one, carrier, stowed_fraction);
+  // A kit without a piece that could not be used is not the whole kit.
+  const isWhole = wrong.length === 0;
+  problems.push(...kitProblems(one, carrier, tooLong, isApart));
+  const counted = countedKits(one, carrier);
   const never: BindingLimit | null = tooLong.length > 0 ? 'longest' : isApart ? 'keptApart' : null;
   const noBulk = carrier.limit_L === null ? [] : one.noBulk;
   const value = { carrierId, ...counted, ...one, noBulk };
-  return { ok: true, value: never === null ? value : { ...value, kits_count: 0, limitedBy: never }, problems };
+  if (never !== null) return { ok: true, value: { ...value, kits_count: 0, limitedBy: never }, problems };
+  return { ok: true, value: isWhole ? value : { ...value, kits_count: null, limitedBy: null }, problems };
 }
 
 interface KitFigures {
@@ -94,12 +88,11 @@ function kitFigures(pieces: readonly Piece[]): KitFigures {
 /** Whole kits by mass and by bulk, and the fewer of these where all of it is known. */
 function countedKits(
   { kit_kg, kit_L, noMass, noBulk }: KitFigures,
-  { limit_kg, limit_L }: Carrier,
-  stowed_fraction: number | null,
+  { limit_kg, limit_L, stowage_fraction }: Carrier,
 ): Pick<KitsFound, 'kits_count' | 'limitedBy' | 'byMass_count' | 'byBulk_count'> {
   const byMass_count = kit_kg > 0 ? Math.floor(roomOf(limit_kg!) / kit_kg) : null;
-  const isBulkKnown = limit_L !== null && stowed_fraction !== null && noBulk.length === 0 && kit_L > 0;
-  const byBulk_count = isBulkKnown ? Math.floor(roomOf(limit_L * stowed_fraction) / kit_L) : null;
+  const isBulkKnown = limit_L !== null && noBulk.length === 0 && kit_L > 0;
+  const byBulk_count = isBulkKnown ? Math.floor(roomOf(limit_L * stowage_fraction) / kit_L) : null;
   const isKnown = byMass_count !== null && noMass.length === 0 && (limit_L === null || isBulkKnown);
   if (!isKnown) return { kits_count: null, limitedBy: null, byMass_count, byBulk_count };
   const isMassLess = byBulk_count === null || byMass_count <= byBulk_count;
@@ -112,27 +105,23 @@ function overLength_m(piece: Piece, { longest_m }: Carrier): number {
   return longest_m === null || own_m === null || own_m <= roomOf(longest_m) ? 0 : own_m - longest_m;
 }
 
-function shareProblem(of: string, stowed_fraction: number): Problem {
-  return engineProblem('loads.figure_unusable', {}, { of, column: 'stowed_fraction', value: String(stowed_fraction) });
-}
-
 function kitProblems(
   { noMass, noBulk }: KitFigures,
   carrier: Carrier,
-  given: { readonly tooLong: readonly Piece[]; readonly isApart: boolean; readonly stowed_fraction: number | null },
+  tooLong: readonly Piece[],
+  isApart: boolean,
 ): readonly Problem[] {
   const of = { carrierId: carrier.carrierId, carrierName: carrier.name };
-  const problems: Problem[] = given.tooLong.map((piece) =>
+  const problems: Problem[] = tooLong.map((piece) =>
     engineProblem(
       'loads.cannot_carry',
       {},
       { ...of, part: piece.name, count: piece.count, over_m: overLength_m(piece, carrier) },
     ),
   );
-  if (given.isApart) problems.push(engineProblem('loads.kit_kept_apart', {}, of));
+  if (isApart) problems.push(engineProblem('loads.kit_kept_apart', {}, of));
   if (noMass.length > 0) problems.push(engineProblem('loads.mass_unknown', {}, { ...of, ...partsNamed(noMass) }));
   if (carrier.limit_L === null) return problems;
   if (noBulk.length > 0) problems.push(engineProblem('loads.bulk_unknown', {}, { ...of, ...partsNamed(noBulk) }));
-  if (given.stowed_fraction === null) problems.push(engineProblem('loads.stowage_unknown', {}, of));
   return problems;
 }

@@ -1,6 +1,6 @@
-import type { Piece } from './carrier.ts';
 import { neededOrder } from './constants.ts';
 import type { Load } from './foundLoads.ts';
+import type { Piece } from './piece.ts';
 
 /**
  * In which order are pieces put into a load? What is heavy first, at the bottom and in the middle; what is fragile last, on top, the heavier first,

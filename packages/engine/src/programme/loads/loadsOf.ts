@@ -1,82 +1,114 @@
-import type { CarrierMode, KeptApart, Piece } from './carrier.ts';
-import { besideFragile_kg } from './constants.ts';
-import type { CarriedBy, Load, LoadLimits } from './foundLoads.ts';
-import { putIn } from './loadOrder.ts';
-import { arePartsApart } from './meetApart.ts';
-import { packKinds } from './packKinds.ts';
+import { type Carrier, engineProblem, type Facts, type PartsApart, type Problem } from '../../kernel/index.ts';
+import { cautionsOfLoads } from './cautionsOfLoads.ts';
+import type { CarrierLoads, LoadPieces, LoadRule, NotCarried } from './foundLoads.ts';
+import { loadLimits } from './loadLimits.ts';
+import { inOrderNeeded } from './loadOrder.ts';
+import { named, partsNamed } from './namedPieces.ts';
+import { packedLoads } from './packedLoads.ts';
+import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
-import type { SortedPieces } from './sortPieces.ts';
+import { sortPieces } from './sortPieces.ts';
+import { unusablePieces } from './unusablePieces.ts';
 
-/** Loads of sorted pieces, in no order yet, with the number below which there is none. */
-export function loadsOf(
-  { together, alone, byTwo }: SortedPieces,
-  limits: LoadLimits,
-  mode: CarrierMode,
-  keptApart: readonly KeptApart[],
-): { readonly loads: readonly Load[]; readonly bound_count: number } {
-  const isPeople = mode === 'person' || mode === 'twoPeople';
-  const kinds = inPackOrder(together, limits);
-  const apart = apartOf(kinds, keptApart, isPeople);
-  const packed = packKinds({
-    kinds: kinds.map((piece) => ({ mass_kg: piece.mass_kg!, bulk_L: pieceBulk_L(piece) ?? 0, count: piece.count })),
-    apart,
-    room_kg: limits.load_kg,
-    room_L: limits.load_L ?? Number.POSITIVE_INFINITY,
-  });
-  const usual: CarriedBy = mode === 'twoPeople' ? 'two' : mode === 'person' ? 'one' : 'carrier';
-  const loads = packed.loads.map((counts) =>
-    loadOf(
-      kinds.flatMap((piece, index) => (counts[index]! > 0 ? [{ ...piece, count: counts[index]! }] : [])),
-      usual,
-    ),
-  );
-  const single = [...oneByOne(alone, 'one'), ...oneByOne(byTwo, 'two')];
-  return { loads: [...loads, ...single], bound_count: packed.bound_count + single.length };
-}
-
-function oneByOne(pieces: readonly Piece[], carriedBy: CarriedBy): readonly Load[] {
-  return pieces.flatMap((piece) => new Array<Load>(piece.count).fill(loadOf([{ ...piece, count: 1 }], carriedBy)));
-}
-
-/** The largest first, as shares of a load; equal ones by mass and by id, so that the order they come in changes nothing. */
-function inPackOrder(pieces: readonly Piece[], limits: LoadLimits): readonly Piece[] {
-  const share = (piece: Piece) =>
-    Math.max(piece.mass_kg! / limits.load_kg, limits.load_L === null ? 0 : (pieceBulk_L(piece) ?? 0) / limits.load_L);
-  return [...pieces].sort(
-    (a, b) =>
-      share(b) - share(a) || b.mass_kg! - a.mass_kg! || (a.partId < b.partId ? -1 : a.partId > b.partId ? 1 : 0),
-  );
-}
-
-/** Which kinds never meet: chlorine and fuel, the pairs of the programme, and, on people, what is fragile and what could crush it. */
-function apartOf(kinds: readonly Piece[], keptApart: readonly KeptApart[], isPeople: boolean): boolean[][] {
-  return kinds.map((one) =>
-    kinds.map(
-      (other) => arePartsApart(one, other, keptApart) || (isPeople && (crushes(one, other) || crushes(other, one))),
-    ),
-  );
-}
-
-function crushes(fragile: Piece, other: Piece): boolean {
-  return fragile.isFragile && !other.isFragile && other.mass_kg! > besideFragile_kg;
-}
-
-function loadOf(pieces: readonly Piece[], carriedBy: CarriedBy): Load {
-  const inside = putIn(pieces);
-  const lengths = pieces.map(pieceLongest_m).filter((length) => length !== null);
-  return {
-    carriedBy,
-    pieces: inside.map(({ partId, name, count }) => ({ partId, name, count })),
-    mass_kg: pieces.reduce((sum, { mass_kg, count }) => sum + mass_kg! * count, 0),
-    bulk_L: sumOrNull(pieces.map((piece) => ({ one: pieceBulk_L(piece), count: piece.count }))),
-    longest_m: lengths.length === 0 ? null : Math.max(...lengths),
-    isFragile: pieces.some(({ isFragile }) => isFragile),
+/**
+ * How are pieces carried, in the fewest loads? No load is over the carrier's limits of mass, bulk and length; what is kept apart meets in none;
+ * people carry no more than is safe to lift. Pieces of unknown mass are in no load and are named; what is too heavy, too long or too bulky is named
+ * with the limit it breaks.
+ *
+ * @param pieces - what is carried [kg], [m], [L]
+ * @param carrier - its limits [kg], [L], [m]
+ * @param keptApart - parts that the programme keeps apart; chlorine and fuel are kept apart always
+ * @returns loads in the order they are to go, the number below which there is none, and what is not carried
+ * @problem loads.no_limit - nobody stated what the boat, truck, pallet or container holds: no load is made
+ * @problem loads.figure_unusable - a figure of a piece or of the carrier is no number one can reckon with
+ * @problem loads.mass_unknown - a piece has no mass
+ * @problem loads.bulk_unknown - bulk is limited and that of a piece is not known
+ * @problem loads.length_unknown - length is limited and that of a piece is not known
+ * @problem loads.cannot_carry - a piece is over a limit
+ * @problem loads.limit_over_lifting - people are said to carry more than is safe to lift
+ * @problem loads.not_least - there may be a way with fewer loads
+ * @problem loads.freeboard_short - the freeboard with the load aboard is less than the least that is kept
+ * @law every piece is in one load, or among those not carried, or among those of unknown mass
+ * @law no load is over a limit; what is kept apart never meets; leastLoads_count ≤ loads
+ * @definition ours: docs/decisions/0247-fewest-loads.md, 0248-fragile-and-apart.md
+ */
+export function loadsOf(pieces: readonly Piece[], carrier: Carrier, keptApart: readonly PartsApart[]): CarrierLoads {
+  const { usable, problems: wrong, isCarrierUsable } = unusablePieces(pieces, carrier);
+  const limits = isCarrierUsable ? loadLimits(carrier) : null;
+  const { carrierId, name: carrierName, mode } = carrier;
+  const about = { carrierId, mode, rules: rulesOf(carrier), cautions: cautionsOfLoads(carrier, usable) };
+  if (limits === null) {
+    const noLimit = engineProblem('loads.no_limit', {}, { carrierId, carrierName, mode });
+    return { ...about, ...noLoads, problems: isCarrierUsable ? [...wrong, noLimit] : wrong };
+  }
+  const sorted = sortPieces(usable, limits, mode);
+  const { loads, bound_count } = packedLoads(sorted, limits, mode, keptApart);
+  const isUnknown = (of: (piece: Piece) => number | null) =>
+    sorted.carried.filter((piece) => of(piece) === null).map(named);
+  const found = {
+    ...about,
+    limits,
+    loads: inOrderNeeded(loads, usable),
+    leastLoads_count: bound_count,
+    isLeast: loads.length === bound_count,
+    cannotCarry: sorted.cannotCarry,
+    noMass: sorted.noMass.map(named),
+    noBulk: limits.load_L === null ? [] : isUnknown(pieceBulk_L),
+    noLength: limits.longest_m === null ? [] : isUnknown(pieceLongest_m),
   };
+  return { ...found, problems: [...wrong, ...problemsOf(found, limits.piece_kg, carrier)] };
 }
 
-function sumOrNull(parts: readonly { readonly one: number | null; readonly count: number }[]): number | null {
-  return parts.reduce<number | null>(
-    (sum, { one, count }) => (sum === null || one === null ? null : sum + one * count),
-    0,
-  );
+/** Where nobody stated what the carrier holds. */
+const noLoads = {
+  limits: null,
+  loads: [],
+  leastLoads_count: null,
+  isLeast: false,
+  cannotCarry: [],
+  noMass: [],
+  noBulk: [],
+  noLength: [],
+} as const satisfies Partial<CarrierLoads>;
+
+/** The rules by which loads are put in order and pieces are put in. */
+function rulesOf({ mode }: Carrier): readonly LoadRule[] {
+  if (mode === 'person' || mode === 'twoPeople') return ['neededFirst', 'fragileLast'];
+  if (mode === 'boat')
+    return ['neededFirst', 'fragileLast', 'heavyLow', 'heavyCentral', 'fragileOnTop', 'evenAndLashed'];
+  return ['neededFirst', 'fragileLast', 'heavyLow', 'fragileOnTop', 'evenAndLashed'];
+}
+
+function problemsOf(found: Omit<CarrierLoads, 'problems'>, most_kg: number, carrier: Carrier): readonly Problem[] {
+  const { carrierId, name: carrierName, mode, limit_kg } = carrier;
+  const of = { carrierId, carrierName };
+  const problems: Problem[] = [];
+  const say = (
+    code: 'loads.mass_unknown' | 'loads.bulk_unknown' | 'loads.length_unknown',
+    which: readonly LoadPieces[],
+  ) => {
+    if (which.length > 0) problems.push(engineProblem(code, {}, { ...of, ...partsNamed(which) }));
+  };
+  say('loads.mass_unknown', found.noMass);
+  say('loads.bulk_unknown', found.noBulk);
+  say('loads.length_unknown', found.noLength);
+  for (const one of found.cannotCarry)
+    problems.push(engineProblem('loads.cannot_carry', {}, { ...of, ...overFacts(one) }));
+  const isPeople = mode === 'person' || mode === 'twoPeople';
+  if (isPeople && limit_kg !== null && limit_kg > most_kg)
+    problems.push(engineProblem('loads.limit_over_lifting', {}, { ...of, limit_kg, most_kg, mode }));
+  if (!found.isLeast) {
+    const most = found.loads.length - found.leastLoads_count!;
+    problems.push(engineProblem('loads.not_least', {}, { ...of, loads: found.loads.length, most }));
+  }
+  const { freeboard_cm, leastFreeboard_cm } = carrier;
+  if (mode === 'boat' && freeboard_cm !== null && leastFreeboard_cm !== null && freeboard_cm < leastFreeboard_cm)
+    problems.push(engineProblem('loads.freeboard_short', {}, { ...of, freeboard_cm, leastFreeboard_cm }));
+  return problems;
+}
+
+/** A limit that holds has no fact. */
+function overFacts({ name, count, ...over }: NotCarried): Facts {
+  const broken = (['over_kg', 'over_L', 'over_m'] as const).filter((key) => over[key] !== null);
+  return { part: name, count, ...Object.fromEntries(broken.map((key) => [key, over[key]!])) };
 }

@@ -1,9 +1,9 @@
-import type { Piece } from './carrier.ts';
 import type { LoadPieces } from './foundLoads.ts';
+import type { Piece } from './piece.ts';
 
 /** Pieces by their names alone. */
-export function named({ partId, name, count }: Piece): LoadPieces {
-  return { partId, name, count };
+export function named({ partId, name, each_count, count }: Piece): LoadPieces {
+  return { partId, name, each_count, count };
 }
 
 /** Names and count of pieces, as facts of a problem. */

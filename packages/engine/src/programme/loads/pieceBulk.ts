@@ -1,6 +1,6 @@
 import { litresFromCubicMetres } from '../../kernel/index.ts';
-import type { Piece } from './carrier.ts';
 import { sidesOfBox_count } from './constants.ts';
+import type { Piece } from './piece.ts';
 
 /**
  * What volume does a piece take?

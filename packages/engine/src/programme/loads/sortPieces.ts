@@ -1,6 +1,8 @@
+import type { CarrierMode } from '../../kernel/index.ts';
 import { roomOf, twoPeople_kg } from '../../parts/index.ts';
-import type { CarrierMode, Piece } from './carrier.ts';
 import type { LoadLimits, NotCarried } from './foundLoads.ts';
+import { named } from './namedPieces.ts';
+import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
 
 /** Pieces by what becomes of them. */
@@ -27,14 +29,14 @@ export function sortPieces(pieces: readonly Piece[], limits: LoadLimits, mode: C
   // What is too heavy for one is carried by two: no more than two are to carry, whatever one is said to.
   const most_kg = mode === 'person' ? twoPeople_kg : limits.piece_kg;
   for (const piece of pieces) {
-    const { partId, name, count, mass_kg } = piece;
+    const { mass_kg } = piece;
     const over = {
       over_kg: overOf(mass_kg, most_kg),
       over_L: overOf(pieceBulk_L(piece), limits.load_L),
       over_m: overOf(pieceLongest_m(piece), limits.longest_m),
     };
     if (Object.values(over).some((value) => value !== null)) {
-      cannotCarry.push({ partId, name, count, ...over });
+      cannotCarry.push({ ...named(piece), ...over });
     } else if (mass_kg === null) {
       noMass.push(piece);
     } else {

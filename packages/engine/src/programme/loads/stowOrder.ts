@@ -1,6 +1,7 @@
-import type { Piece } from './carrier.ts';
 import type { LoadPieces, LoadRule } from './foundLoads.ts';
 import { putIn } from './loadOrder.ts';
+import { named } from './namedPieces.ts';
+import type { Piece } from './piece.ts';
 
 /** A stop of a trip, and what is put ashore there. */
 export interface Stop {
@@ -33,13 +34,11 @@ export function stowOrder(stops: readonly Stop[]): readonly Stowed[] {
   );
   const fragile = putIn(aboard.filter((one) => one.isFragile));
   const isOneStop = stops.length < 2;
-  return [...firm, ...fragile].map(({ stopId, partId, name, count, isFragile }) => ({
-    stopId,
-    partId,
-    name,
-    count,
-    isFragile,
-    rules: isFragile
+  return [...firm, ...fragile].map((piece) => ({
+    stopId: piece.stopId,
+    ...named(piece),
+    isFragile: piece.isFragile,
+    rules: piece.isFragile
       ? ['fragileOnTop']
       : [...(isOneStop ? [] : ['lastStopFirst' as const]), 'heavyLow', 'heavyCentral'],
   }));

@@ -1,6 +1,6 @@
-import { engineProblem, type Problem } from '../../kernel/index.ts';
-import type { Carrier, Piece } from './carrier.ts';
+import { type Carrier, engineProblem, type Problem } from '../../kernel/index.ts';
 import { largestBulk_L, largestPiece_kg, largestSide_m, mostPieces_count } from './constants.ts';
+import type { Piece } from './piece.ts';
 
 /** Pieces that can be reckoned with. A piece with a figure that is none is left out and named; nothing of which there is none is carried. */
 export function unusablePieces(
@@ -11,9 +11,10 @@ export function unusablePieces(
   const say = (name: string, column: string, value: number) =>
     problems.push(engineProblem('loads.figure_unusable', {}, { of: name, column, value: String(value) }));
   const usable = pieces.filter((piece) => {
-    const { name, count, mass_kg, bulk_L, sides_m } = piece;
+    const { name, count, each_count, mass_kg, bulk_L, sides_m } = piece;
     const wrong = [
       ...(Number.isInteger(count) && count >= 0 && count <= mostPieces_count ? [] : [['count', count] as const]),
+      ...(isBetween(each_count, mostPieces_count) ? [] : [['each_count', each_count] as const]),
       ...(isBetween(mass_kg, largestPiece_kg) ? [] : [['mass_kg', mass_kg!] as const]),
       ...(isBetween(bulk_L, largestBulk_L) ? [] : [['bulk_L', bulk_L!] as const]),
       ...sides_m.flatMap((side) => (isBetween(side, largestSide_m) ? [] : [['sides_m', side!] as const])),
@@ -21,11 +22,12 @@ export function unusablePieces(
     for (const [column, value] of wrong) say(name, column, value);
     return wrong.length === 0 && count > 0;
   });
-  const { limit_kg, limit_L, longest_m } = carrier;
-  const limits = { limit_kg, limit_L, longest_m };
+  const { limit_kg, limit_L, longest_m, stowage_fraction } = carrier;
+  const limits = { limit_kg, limit_L, longest_m, stowage_fraction };
   let isCarrierUsable = true;
   for (const [column, value] of Object.entries(limits)) {
-    if (value === null || (value > 0 && Number.isFinite(value))) continue;
+    const most = column === 'stowage_fraction' ? 1 : Number.MAX_VALUE;
+    if (value === null || (value > 0 && value <= most)) continue;
     say(carrier.name, column, value);
     isCarrierUsable = false;
   }

@@ -1,17 +1,20 @@
 import { describe, expect, it } from 'vitest';
-import type { LoadsFound } from './foundLoads.ts';
-import { type LoadsCase, loadsFor } from './loadsFor.ts';
+import type { Carrier, PartsApart } from '../../kernel/index.ts';
+import type { CarrierLoads } from './foundLoads.ts';
+import { loadsOf } from './loadsOf.ts';
+import type { Piece } from './piece.ts';
 import { carrier, piece } from './pieces.testing.ts';
 
-function found(given: LoadsCase): LoadsFound {
-  const checked = loadsFor(given);
-  if (!checked.ok) throw new Error(JSON.stringify(checked.problems));
-  return checked.value;
+interface LoadsCase {
+  readonly pieces: readonly Piece[];
+  readonly carrier: Carrier;
+  readonly keptApart: readonly PartsApart[];
 }
+const found = ({ pieces, carrier: by, keptApart }: LoadsCase): CarrierLoads => loadsOf(pieces, by, keptApart);
 const boat = carrier('boat', 100);
 const person = carrier('person', null);
-const codesOf = (given: LoadsCase) => loadsFor(given).problems.map(({ code }) => code);
-const inside = ({ loads }: LoadsFound) =>
+const codesOf = (given: LoadsCase) => found(given).problems.map(({ code }) => code);
+const inside = ({ loads }: CarrierLoads) =>
   loads.map(({ pieces }) => pieces.map(({ partId, count }) => `${count} ${partId}`));
 
 describe('loads of a boat', () => {
@@ -21,13 +24,13 @@ describe('loads of a boat', () => {
       ['1 A', '1 B'],
       ['1 A', '1 B'],
     ]);
-    expect(result).toMatchObject({ bound_count: 2, overBound_count: 0, cannotCarry: [], noMass: [] });
+    expect(result).toMatchObject({ leastLoads_count: 2, isLeast: true, cannotCarry: [], noMass: [] });
     expect(result.loads[0]).toMatchObject({ carriedBy: 'carrier', mass_kg: 100, bulk_L: null });
   });
 
   it('are none where nobody stated what it holds', () => {
-    const checked = loadsFor({ pieces: [piece('A', 1)], carrier: carrier('boat', null), keptApart: [] });
-    expect(checked.ok).toBe(false);
+    const checked = found({ pieces: [piece('A', 1)], carrier: carrier('boat', null), keptApart: [] });
+    expect(checked).toMatchObject({ loads: [], limits: null, leastLoads_count: null, isLeast: false });
     expect(checked.problems).toMatchObject([{ code: 'loads.no_limit', severity: 'blocker', facts: { mode: 'boat' } }]);
   });
 
@@ -40,7 +43,7 @@ describe('loads of a boat', () => {
     ];
     const result = found({ pieces, carrier: boat, keptApart: [{ partId: 'food', otherPartId: 'fuel' }] });
     expect(result.loads).toHaveLength(2);
-    expect(result.overBound_count).toBe(0);
+    expect(result.isLeast).toBe(true);
     const withFuel = result.loads.find(({ pieces: some }) => some.some(({ partId }) => partId === 'fuel'))!;
     expect(withFuel.pieces.map(({ partId }) => partId)).not.toContain('chlorine');
     expect(withFuel.pieces.map(({ partId }) => partId)).not.toContain('food');
@@ -57,9 +60,9 @@ describe('loads of a boat', () => {
     const given = { pieces, carrier: carrier('boat', 100, { limit_L: 1000, longest_m: 4 }), keptApart: [] };
     const result = found(given);
     expect(result.cannotCarry).toEqual([
-      { partId: 'tank', name: 'tank', count: 1, over_kg: 30, over_L: 1000, over_m: null },
-      { partId: 'bar', name: 'bar', count: 6, over_kg: null, over_L: null, over_m: 2 },
-      { partId: 'mat', name: 'mat', count: 1, over_kg: null, over_L: 500, over_m: null },
+      { partId: 'tank', name: 'tank', each_count: 1, count: 1, over_kg: 30, over_L: 1000, over_m: null },
+      { partId: 'bar', name: 'bar', each_count: 1, count: 6, over_kg: null, over_L: null, over_m: 2 },
+      { partId: 'mat', name: 'mat', each_count: 1, count: 1, over_kg: null, over_L: 500, over_m: null },
     ]);
     expect(inside(result)).toEqual([['4 tap']]);
     expect(result.loads[0]!.bulk_L).toBeCloseTo(4, 12);
@@ -69,7 +72,7 @@ describe('loads of a boat', () => {
   it('never count an unknown mass as nothing', () => {
     const given = { pieces: [piece('A', null, 3), piece('B', 5, 2)], carrier: boat, keptApart: [] };
     const result = found(given);
-    expect(result.noMass).toEqual([{ partId: 'A', name: 'A', count: 3 }]);
+    expect(result.noMass).toEqual([{ partId: 'A', name: 'A', each_count: 1, count: 3 }]);
     expect(inside(result)).toEqual([['2 B']]);
     expect(codesOf(given)).toEqual(['loads.mass_unknown']);
   });
@@ -88,7 +91,7 @@ describe('loads of a boat', () => {
     const pieces = [piece('A', 1, 5, { bulk_L: 40 })];
     const result = found({ pieces, carrier: carrier('boat', 100, { limit_L: 100 }), keptApart: [] });
     expect(result.loads.map(({ bulk_L }) => bulk_L)).toEqual([80, 80, 40]);
-    expect(result.overBound_count).toBe(0);
+    expect(result.isLeast).toBe(true);
   });
 
   it('tell of a freeboard that is too small, and of who decides', () => {
@@ -117,14 +120,14 @@ describe('loads of people', () => {
       ['one', 15],
     ]);
     expect(result.cannotCarry).toEqual([
-      { partId: 'tank', name: 'tank', count: 1, over_kg: 1, over_L: null, over_m: null },
+      { partId: 'tank', name: 'tank', each_count: 1, count: 1, over_kg: 1, over_L: null, over_m: null },
     ]);
   });
 
   it('are never more than is safe to lift, whatever is stated', () => {
     const given = { pieces: [piece('box', 10, 2)], carrier: carrier('person', 40), keptApart: [] };
     expect(found(given).loads).toHaveLength(2);
-    expect(loadsFor(given).problems).toMatchObject([
+    expect(found(given).problems).toMatchObject([
       { code: 'loads.limit_over_lifting', facts: { limit_kg: 40, most_kg: 23 } },
     ]);
     expect(found({ pieces: [piece('box', 4, 4)], carrier: carrier('person', 8), keptApart: [] }).loads).toHaveLength(2);
@@ -176,8 +179,8 @@ describe('figures that are none', () => {
 
   it('of the carrier give no load', () => {
     for (const limit_kg of [Number.NaN, 0, -5]) {
-      const checked = loadsFor({ pieces: [piece('A', 1)], carrier: carrier('boat', limit_kg), keptApart: [] });
-      expect(checked).toMatchObject({ ok: false, problems: [{ code: 'loads.figure_unusable' }] });
+      const checked = found({ pieces: [piece('A', 1)], carrier: carrier('boat', limit_kg), keptApart: [] });
+      expect(checked).toMatchObject({ loads: [], limits: null, problems: [{ code: 'loads.figure_unusable' }] });
     }
     for (const count of [0.5, -1, Number.NaN])
       expect(codesOf({ pieces: [piece('A', 1, count)], carrier: boat, keptApart: [] })).toEqual([
@@ -186,7 +189,11 @@ describe('figures that are none', () => {
   });
 
   it('are not nothing: no piece, no load', () => {
-    expect(found({ pieces: [], carrier: boat, keptApart: [] })).toMatchObject({ loads: [], bound_count: 0 });
+    expect(found({ pieces: [], carrier: boat, keptApart: [] })).toMatchObject({
+      loads: [],
+      leastLoads_count: 0,
+      isLeast: true,
+    });
     expect(found({ pieces: [piece('A', 1, 0)], carrier: boat, keptApart: [] }).loads).toEqual([]);
   });
 });
