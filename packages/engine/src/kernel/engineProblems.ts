@@ -3,6 +3,7 @@ import { chlorineProblems } from './roomProblems/chlorine.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
 import { kitProblems } from './roomProblems/kit.ts';
+import { loadsProblems } from './roomProblems/loads.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
@@ -92,6 +93,7 @@ export const engineProblems = {
   ...safetyProblems,
   ...standProblems,
   ...kitProblems,
+  ...loadsProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

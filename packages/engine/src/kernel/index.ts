@@ -32,6 +32,7 @@ export * from './roomProblems/chlorine.ts';
 export * from './roomProblems/drainage.ts';
 export * from './roomProblems/head.ts';
 export * from './roomProblems/kit.ts';
+export * from './roomProblems/loads.ts';
 export * from './roomProblems/safety.ts';
 export * from './roomProblems/settling.ts';
 export * from './roomProblems/stand.ts';

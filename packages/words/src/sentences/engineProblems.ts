@@ -4,6 +4,7 @@ import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
 import { kitSentences } from './kitProblems.ts';
+import { loadsSentences } from './loadsProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
 import { safetySentences } from './safetyProblems.ts';
@@ -207,6 +208,7 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...stormSentences,
   ...drainageSentences,
   ...settlingSentences,
+  ...loadsSentences,
   ...standSentences,
   ...kitSentences,
   ...headSentences,

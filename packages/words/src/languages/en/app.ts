@@ -1442,6 +1442,30 @@ export const installation = {
   "title": "Installation sheet: {name}",
   "unit_height": "inlet of the unit, over the ground"
 } as const;
+export const loads = {
+  "by.carrier": "In one go",
+  "by.one": "One person",
+  "by.two": "Two people",
+  "caution.dangerApart": "Chlorine and fuel never travel in one load. Keep chlorine dry, upright and away from people, and ask how the law wants it carried.",
+  "caution.freeboardMark": "Nobody leaves while the mark of the freeboard is under water. What others' rules ask for is a fact beside it, and no permission.",
+  "caution.lashed": "Lash the load, low and even, so that it cannot shift.",
+  "caution.lifeVests": "A life vest for everyone aboard, worn, not stowed.",
+  "caution.lifting": "Lifting: cartons of 15 kg at most, two people from 23 kg up, and no piece over 30 kg without more hands or a hoist. Mark the mass on every face.",
+  "caution.localSkipperDecides": "The local skipper decides whether to go, with which load and by which water. A limit on paper is for still water.",
+  "caution.nobodyOnLoad": "Nobody sits or stands on the load.",
+  "freeboard.dugout": "Dugout no deeper than 18 inches, ferry rules of an Indian state: 9 inches, with outriggers, and not within five miles of a river's mouth",
+  "freeboard.ferryLong": "Boat of 40 feet or more, ferry rules of an Indian state: 18 inches",
+  "freeboard.ferryShort": "Boat of up to 20 feet, ferry rules of an Indian state: 12 inches; in proportion up to 40 feet",
+  "freeboard.inland": "Inland craft in the United Kingdom: 250 mm to the lowest opening",
+  "freeboard.inlandOpen": "Open boat of 7 m in the United Kingdom: 400 mm of clear side, more for longer ones",
+  "rule.evenAndLashed": "Spread evenly from side to side, and lashed",
+  "rule.fragileLast": "Loads with fragile pieces go last",
+  "rule.fragileOnTop": "Fragile: on top, with nothing on it",
+  "rule.heavyCentral": "Heavy: in the middle",
+  "rule.heavyLow": "Heavy: at the bottom",
+  "rule.lastStopFirst": "For the last stop: put in first",
+  "rule.neededFirst": "What is needed first on site goes first"
+} as const;
 export const map = {
   "all": "Show all",
   "and_more": "{count, plural, one {and # more} other {and # more}}",

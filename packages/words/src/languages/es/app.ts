@@ -1443,6 +1443,30 @@ export const installation = {
   "title": "Hoja de instalación: {name}",
   "unit_height": "entrada del equipo, sobre el suelo"
 } as const;
+export const loads = {
+  "by.carrier": "De una vez",
+  "by.one": "Una persona",
+  "by.two": "Dos personas",
+  "caution.dangerApart": "El cloro y el combustible nunca viajan en una misma carga. Mantenga el cloro seco, derecho y lejos de la gente, y pregunte cómo manda llevarlo la ley.",
+  "caution.freeboardMark": "Nadie sale mientras la marca del francobordo esté bajo el agua. Lo que piden otras normas es un dato al lado, no un permiso.",
+  "caution.lashed": "Amarre la carga, baja y pareja, para que no se corra.",
+  "caution.lifeVests": "Un chaleco salvavidas para cada persona a bordo, puesto, no guardado.",
+  "caution.lifting": "Levantar peso: cajas de 15 kg como mucho, dos personas desde 23 kg y ninguna pieza de más de 30 kg sin más manos o un aparejo. Marque la masa en cada cara.",
+  "caution.localSkipperDecides": "El patrón del lugar decide si se sale, con qué carga y por qué agua. Un límite en papel es para agua en calma.",
+  "caution.nobodyOnLoad": "Nadie se sienta ni se para sobre la carga.",
+  "freeboard.dugout": "Canoa de un tronco de hasta 18 pulgadas de hondo, normas de transbordo de un estado de la India: 9 pulgadas, con balancines, y no a menos de cinco millas de la boca de un río",
+  "freeboard.ferryLong": "Bote de 40 pies o más, normas de transbordo de un estado de la India: 18 pulgadas",
+  "freeboard.ferryShort": "Bote de hasta 20 pies, normas de transbordo de un estado de la India: 12 pulgadas; en proporción hasta 40 pies",
+  "freeboard.inland": "Embarcación de aguas interiores en el Reino Unido: 250 mm hasta la abertura más baja",
+  "freeboard.inlandOpen": "Bote abierto de 7 m en el Reino Unido: 400 mm de costado libre, más si es más largo",
+  "rule.evenAndLashed": "Repartido por igual a ambos lados, y amarrado",
+  "rule.fragileLast": "Las cargas con piezas frágiles van al final",
+  "rule.fragileOnTop": "Frágil: arriba, sin nada encima",
+  "rule.heavyCentral": "Pesado: en el centro",
+  "rule.heavyLow": "Pesado: abajo",
+  "rule.lastStopFirst": "Para la última parada: se mete primero",
+  "rule.neededFirst": "Lo que primero hace falta en el sitio va primero"
+} as const;
 export const map = {
   "all": "Ver todo",
   "and_more": "{count, plural, one {y # más} other {y # más}}",
