@@ -3,6 +3,7 @@ import type { Told } from '../problems.ts';
 import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
+import { costSentences, moneySentences } from './moneyProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
 import { safetySentences } from './safetyProblems.ts';
@@ -210,6 +211,8 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...headSentences,
   ...treatmentSentences,
   ...wearSentences,
+  ...moneySentences,
+  ...costSentences,
   ...waterTestsSentences,
   ...chlorineSentences,
   ...safetySentences,
