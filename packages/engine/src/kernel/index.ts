@@ -13,6 +13,8 @@ export * from './handPumping.ts';
 export * from './headFindings.ts';
 export * from './hydraulics.ts';
 export * from './judged.ts';
+export * from './kitConditions.ts';
+export * from './kitFacts.ts';
 export * from './liftingFindings.ts';
 export * from './membrane.ts';
 export * from './numerics.ts';
