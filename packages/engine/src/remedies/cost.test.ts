@@ -114,10 +114,8 @@ it('buys named parts by whole pieces a run, and by the piece; a piece or a run w
 
 it('adds prices of several currencies where rates allow, and picks the cheaper of two whatever its letters', () => {
   const basis = {
-    currency: 'XTS',
-    rates: [{ currency: 'XXX', day: 5, perUnit: 3, source: null }],
-    redenominations: [],
-    priceChange_fraction_per_year: null,
+    settings: { currency: 'XTS', priceChange_fraction_per_year: null, oldRate_days: 92 },
+    kit: { rates: [{ currency: 'XXX', day: 5, perUnit: 3, source: null }], redenominations: [] },
   };
   const prices = [price('tank', 400), price('flush', 9, 'XXX'), price('long', 20), price('short', 7, 'AAA')];
   const market = marketOn(parts, prices, 25, basis);
@@ -140,6 +138,7 @@ it('adds prices of several currencies where rates allow, and picks the cheaper o
 
 it('is what it was where all is of one currency and no change is stated', () => {
   const prices = [price('tank', 0.1), price('flush', 0.2)];
-  const basis = { currency: 'XTS', rates: [], redenominations: [], priceChange_fraction_per_year: null };
+  const settings = { currency: null, priceChange_fraction_per_year: null, oldRate_days: 92 };
+  const basis = { settings, kit: { rates: [], redenominations: [] } };
   expect(marketOn(parts, prices, 25, basis)).toEqual(marketOn(parts, prices, 25));
 });

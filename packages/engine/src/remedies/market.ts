@@ -1,5 +1,5 @@
-import type { DayIndex, PartFacts, PriceFacts } from '../kernel/index.ts';
-import { type MoneyBasis, moneyIn, type PriceFound, priceOn } from '../parts/index.ts';
+import type { DayIndex, DesignSettings, KitFacts, PartFacts, PriceFacts, Problem } from '../kernel/index.ts';
+import { type MoneyOn, moneyOn, type PriceFound, priceOn, rowsThatDiffer } from '../parts/index.ts';
 
 /** What can be bought, and for how much on one day. */
 export interface Market {
@@ -8,6 +8,14 @@ export interface Market {
   readonly prices: ReadonlyMap<string, PriceFound>;
   /** The day prices are of; null where there is none at all. */
   readonly day: DayIndex | null;
+  /** What its prices and rates brought up, each thing once. */
+  readonly problems: readonly Problem[];
+}
+
+/** What a programme says of money. */
+export interface MarketMoney {
+  readonly settings: Pick<DesignSettings, 'currency' | 'priceChange_fraction_per_year' | 'oldRate_days'>;
+  readonly kit: Pick<KitFacts, 'rates' | 'redenominations'>;
 }
 
 /**
@@ -17,7 +25,7 @@ export interface Market {
  * @param prices - all prices: amount [currency] at priceDate [day]
  * @param day - the day prices are wanted for [day]; null: that of the latest price there is, so that the same folder always
  *   gives the same costs
- * @param basis - the programme's currency, rates [currency/unit] and yearly change of prices [fraction/year]; null: nothing is converted
+ * @param money - the programme's currency and yearly change of prices [fraction/year], rates [currency/unit] and redenominations; null: nothing is converted
  * @returns parts with their prices, amount [currency of the price], or why one has none; a price for which there is no rate stays in its own currency
  * @definition ours
  * @example
@@ -27,7 +35,7 @@ export function marketOn(
   parts: readonly PartFacts[],
   prices: readonly PriceFacts[],
   day: DayIndex | null,
-  basis: MoneyBasis | null = null,
+  money: MarketMoney | null = null,
 ): Market {
   const latest = prices.reduce<DayIndex | null>(
     (last, { priceDate }) => (last === null || priceDate > last ? priceDate : last),
@@ -35,17 +43,25 @@ export function marketOn(
   );
   const of = day ?? latest;
   const found = new Map<string, PriceFound>();
-  for (const { partId } of parts)
-    found.set(
-      partId,
-      of === null ? { price: null, reason: 'noPrice' } : inOneMoney(priceOn(prices, partId, of), of, basis),
-    );
-  return { parts, prices: found, day: of };
+  const problems = new Map<string, Problem>();
+  const tell = (all: readonly Problem[]) => {
+    for (const one of all) problems.set(JSON.stringify(one), one);
+  };
+  const on = of === null || money === null ? null : moneyOn(money.settings, money.kit, of, prices);
+  for (const { partId } of parts) {
+    const price: PriceFound = of === null ? { price: null, reason: 'noPrice' } : priceOn(prices, partId, of);
+    found.set(partId, on === null ? price : inOneMoney(price, on, tell));
+  }
+  if (money !== null) tell(rowsThatDiffer(prices, money.kit.rates));
+  return { parts, prices: found, day: of, problems: [...problems.values()] };
 }
 
-function inOneMoney(found: PriceFound, day: DayIndex, basis: MoneyBasis | null): PriceFound {
-  if (basis === null || found.price === null) return found;
+function inOneMoney(found: PriceFound, on: MoneyOn, tell: (problems: readonly Problem[]) => void): PriceFound {
   const { price } = found;
-  const { amount } = moneyIn({ amount: price.amount, currency: price.currency, day: price.priceDate }, basis, { day });
-  return amount === null ? found : { price: { ...price, amount, currency: basis.currency }, reason: null };
+  if (price === null || on.currency === null) return found;
+  const { amount, currency, problems } = on.convert(price.amount, price.currency, price.priceDate, {
+    file: 'prices.csv',
+  });
+  tell(problems);
+  return amount === null ? found : { price: { ...price, amount, currency }, reason: null };
 }

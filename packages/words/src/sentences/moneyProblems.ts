@@ -22,5 +22,6 @@ export const moneySentences: Sentences<keyof typeof moneyProblems> = {
 export const costSentences: Sentences<keyof typeof costProblems> = {
   'cost.figure_unusable': (t) => says(t, 'cost.figure_unusable', { what: t.text('what'), value: t.text('value') }),
   'cost.range_turned': (t) => says(t, 'cost.range_turned', { what: t.text('what') }),
+  'cost.service_turned': (t) => says(t, 'cost.service_turned'),
   'cost.capital_stated': (t) => says(t, 'cost.capital_stated'),
 };

@@ -1,6 +1,7 @@
 import { expect, it } from 'vitest';
 import type { MoneyBasis } from './moneyFacts.ts';
 import { moneyIn } from './moneyIn.ts';
+import { moneyOn } from './moneyOn.ts';
 
 const rate = (currency: string, day: number, perUnit: number, source: string | null = null) => ({
   currency,
@@ -13,6 +14,7 @@ const basis: MoneyBasis = {
   rates: [rate('XXA', 100, 4), rate('XXA', 300, 5, 'the bank'), rate('XXB', 90, 0.5), rate('XXA', 120, 4.5)],
   redenominations: [],
   priceChange_fraction_per_year: null,
+  oldRate_days: 92,
 };
 const plain = { ...basis, rates: [], redenominations: [] };
 const of = (amount: number, currency: string, day: number) => ({ amount, currency, day });
@@ -45,7 +47,7 @@ it('tells a rate that is old', () => {
   const old = moneyIn(of(1, 'XXA', 300 + 93), basis, { day: 400 });
   expect(old.problems).toMatchObject([{ code: 'money.rate_old', facts: { days: 93 } }]);
   expect(old.amount).toBe(5);
-  expect(codes(moneyIn(of(1, 'XXA', 310), { ...basis, rateOld_days: 9 }, { day: 400 }).problems)).toEqual([
+  expect(codes(moneyIn(of(1, 'XXA', 310), { ...basis, oldRate_days: 9 }, { day: 400 }).problems)).toEqual([
     'money.rate_old',
   ]);
 });
@@ -99,6 +101,27 @@ it('has no amount where a figure cannot be reckoned with', () => {
     });
   for (const change of [-1, -2, Number.NaN])
     expect(moneyIn(of(1, 'XTS', 1), { ...plain, priceChange_fraction_per_year: change }, { day: 9 }).amount).toBeNull();
+  const hot = { ...plain, priceChange_fraction_per_year: 9 };
+  expect(moneyIn(of(1, 'XTS', 1), hot, { day: 4e6 })).toMatchObject({
+    amount: null,
+    problems: [{ code: 'money.figure_unusable' }],
+  });
   for (const perUnit of [0, -1, Number.NaN, Number.POSITIVE_INFINITY])
     expect(moneyIn(of(1, 'XXA', 1), { ...plain, rates: [rate('XXA', 0, perUnit)] }, { day: 9 }).amount).toBeNull();
+});
+
+it('is told in the currency stated, else in that of the latest price', () => {
+  const settings = { currency: null, priceChange_fraction_per_year: null, oldRate_days: 92 };
+  const kit = { rates: basis.rates, redenominations: [] };
+  const priced = [
+    { currency: 'XTS', priceDate: 9 },
+    { currency: 'XXB', priceDate: 20 },
+    { currency: 'XXA', priceDate: 3 },
+  ];
+  expect(moneyOn(settings, kit, 400, priced).currency).toBe('XXB');
+  expect(moneyOn(settings, kit, 400, []).currency).toBeNull();
+  const money = moneyOn({ ...settings, currency: 'XTS' }, kit, 400, priced);
+  expect(money.currency).toBe('XTS');
+  expect(money.convert(10, 'XXA', 110)).toMatchObject({ amount: 40, currency: 'XTS', day: 400 });
+  expect(money.convert(10, 'XXC', 110, { file: 'costs.csv' }).problems[0]!.place).toEqual({ file: 'costs.csv' });
 });

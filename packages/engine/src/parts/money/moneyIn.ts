@@ -1,4 +1,5 @@
 import {
+  type CurrencyRate,
   type DayIndex,
   engineProblem,
   explain,
@@ -8,8 +9,8 @@ import {
   type WorkingLine,
   workingInput,
 } from '../../kernel/index.ts';
-import { largestAmount, priceYear_days, rateOld_days, smallestAmount } from './constants.ts';
-import type { Money, MoneyBasis, RateFacts } from './moneyFacts.ts';
+import { largestAmount, priceYear_days, smallestAmount } from './constants.ts';
+import type { Money, MoneyBasis } from './moneyFacts.ts';
 import { type RateFound, rateOn } from './rateOn.ts';
 import { type Redenominated, redenominated } from './redenominated.ts';
 
@@ -20,7 +21,7 @@ export interface MoneyMoved {
   readonly currency: string;
   readonly day: DayIndex;
   /** The rates it took, from and to the programme's currency. */
-  readonly rates: readonly RateFacts[];
+  readonly rates: readonly CurrencyRate[];
   readonly problems: readonly Problem[];
   readonly working: readonly WorkingLine[];
 }
@@ -54,14 +55,12 @@ export function moneyIn(money: Money, basis: MoneyBasis, wanted: MoneyWanted): M
   const to = wanted.currency ?? basis.currency;
   const problems: Problem[] = [];
   const working: WorkingLine[] = [];
-  const result = (amount: number | null, rates: readonly RateFacts[] = []): MoneyMoved => ({
-    amount,
-    currency: to,
-    day: wanted.day,
-    rates,
-    problems,
-    working,
-  });
+  const result = (found: number | null, rates: readonly CurrencyRate[] = []): MoneyMoved => {
+    const amount = found === null || isAmount(found) ? found : null;
+    if (amount !== found)
+      problems.push(engineProblem('money.figure_unusable', place, { value: String(found), what: 'amount' }));
+    return { amount, currency: to, day: wanted.day, rates, problems, working };
+  };
   const unusable = unusableFigure(money, basis);
   if (unusable !== null) {
     problems.push(engineProblem('money.figure_unusable', place, unusable));
@@ -85,11 +84,14 @@ export function moneyIn(money: Money, basis: MoneyBasis, wanted: MoneyWanted): M
 }
 
 function unusableFigure({ amount, day }: Money, { priceChange_fraction_per_year: change }: MoneyBasis) {
-  const isAmount = amount === 0 || (Math.abs(amount) >= smallestAmount && Math.abs(amount) <= largestAmount);
-  if (!isAmount || !Number.isFinite(day))
-    return { value: String(isAmount ? day : amount), what: isAmount ? 'day' : 'amount' };
+  if (!isAmount(amount)) return { value: String(amount), what: 'amount' };
+  if (!Number.isFinite(day)) return { value: String(day), what: 'day' };
   if (change !== null && !(change > -1 && change <= largestAmount)) return { value: String(change), what: 'change' };
   return null;
+}
+
+function isAmount(amount: number): boolean {
+  return amount === 0 || (Math.abs(amount) >= smallestAmount && Math.abs(amount) <= largestAmount);
 }
 
 function tellEnded({ endedBy }: Redenominated, place: Place, problems: Problem[]): void {
@@ -111,7 +113,7 @@ function ratesBetween(
   const found = [currency, to].map((one) => ({ one, rate: rateOn(one, day, basis) }));
   for (const { one, rate } of found) {
     if (rate === null) problems.push(engineProblem('money.rate_missing', place, { currency: one, day: isoDay(day) }));
-    else if (rate.age_days > (basis.rateOld_days ?? rateOld_days))
+    else if (rate.age_days > basis.oldRate_days)
       problems.push(engineProblem('money.rate_old', place, { currency: one, day: isoDay(day), days: rate.age_days }));
   }
   const [from, into] = found.map(({ rate }) => rate);

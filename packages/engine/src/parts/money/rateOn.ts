@@ -1,6 +1,6 @@
-import type { DayIndex } from '../../kernel/index.ts';
+import type { CurrencyRate, DayIndex } from '../../kernel/index.ts';
 import { largestAmount, smallestAmount } from './constants.ts';
-import type { MoneyBasis, RateFacts } from './moneyFacts.ts';
+import type { MoneyBasis } from './moneyFacts.ts';
 import { currencyOn, redenominated } from './redenominated.ts';
 
 /** A rate that was found. */
@@ -8,7 +8,7 @@ export interface RateFound {
   /** Of the newest money on either side. */
   readonly rate_factor: number;
   /** As it stands in the table; null for a currency in itself. */
-  readonly rate: RateFacts | null;
+  readonly rate: CurrencyRate | null;
   readonly age_days: number;
 }
 
@@ -27,7 +27,7 @@ export function rateOn(currency: string, day: DayIndex, basis: MoneyBasis): Rate
   const { redenominations: changes } = basis;
   const own = (of: DayIndex) => redenominated(currencyOn(basis.currency, of, changes), of, changes);
   if (currency === own(day).currency) return { rate_factor: 1, rate: null, age_days: 0 };
-  let latest: RateFacts | null = null;
+  let latest: CurrencyRate | null = null;
   for (const rate of basis.rates) {
     if (rate.day > day || !isUsable(rate.perUnit)) continue;
     if (redenominated(rate.currency, rate.day, changes).currency !== currency) continue;

@@ -1,5 +1,4 @@
-import type { DayIndex } from '../../kernel/index.ts';
-import type { RedenominationFacts } from './moneyFacts.ts';
+import type { DayIndex, Redenomination } from '../../kernel/index.ts';
 
 /** An amount of old money, in the newest money it has become. */
 export interface Redenominated {
@@ -7,9 +6,9 @@ export interface Redenominated {
   /** What the amount is divided by; 1 where nothing was redenominated. */
   readonly divisor_factor: number;
   /** The changes it went through, oldest first. */
-  readonly steps: readonly RedenominationFacts[];
+  readonly steps: readonly Redenomination[];
   /** The change by which its currency was no money any more on its own day; null where it still was. */
-  readonly endedBy: RedenominationFacts | null;
+  readonly endedBy: Redenomination | null;
 }
 
 /**
@@ -23,11 +22,11 @@ export interface Redenominated {
  * @law the order of the changes does not matter; two changes one after the other divide by the product of their factors
  * @definition ours: docs/decisions/0252-redenominations-come-first.md
  */
-export function redenominated(currency: string, day: DayIndex, changes: readonly RedenominationFacts[]): Redenominated {
+export function redenominated(currency: string, day: DayIndex, changes: readonly Redenomination[]): Redenominated {
   const dated = changes.filter(isUsable).sort((a, b) => a.day - b.day);
   const last = dated.filter((one) => one.day <= day && concerns(one, currency)).at(-1);
   const endedBy = last && last.currency === currency && last.newCurrency !== currency ? last : null;
-  const steps: RedenominationFacts[] = [];
+  const steps: Redenomination[] = [];
   let now = currency;
   let divisor_factor = 1;
   for (const change of dated) {
@@ -49,17 +48,17 @@ export function redenominated(currency: string, day: DayIndex, changes: readonly
  * @returns its letters on that day [text]
  * @definition ours: docs/decisions/0252-redenominations-come-first.md
  */
-export function currencyOn(currency: string, day: DayIndex, changes: readonly RedenominationFacts[]): string {
+export function currencyOn(currency: string, day: DayIndex, changes: readonly Redenomination[]): string {
   const latestFirst = changes.filter(isUsable).sort((a, b) => b.day - a.day);
   let then = currency;
   for (const change of latestFirst) if (change.day > day && change.newCurrency === then) then = change.currency;
   return then;
 }
 
-function concerns({ currency, newCurrency }: RedenominationFacts, letters: string): boolean {
+function concerns({ currency, newCurrency }: Redenomination, letters: string): boolean {
   return currency === letters || newCurrency === letters;
 }
 
-function isUsable({ factor, day }: RedenominationFacts): boolean {
+function isUsable({ factor, day }: Redenomination): boolean {
   return Number.isFinite(factor) && factor > 0 && Number.isFinite(day);
 }

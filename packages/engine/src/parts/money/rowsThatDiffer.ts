@@ -1,5 +1,4 @@
-import { engineProblem, isoDay, type PriceFacts, type Problem } from '../../kernel/index.ts';
-import type { RateFacts } from './moneyFacts.ts';
+import { type CurrencyRate, engineProblem, isoDay, type PriceFacts, type Problem } from '../../kernel/index.ts';
 
 /**
  * Which prices of one part and day, and which rates of one currency and day, say two things? The one further down the table stands, and that is told.
@@ -11,7 +10,7 @@ import type { RateFacts } from './moneyFacts.ts';
  * @problem money.rates_differ - two rates of one currency and day
  * @definition ours
  */
-export function rowsThatDiffer(prices: readonly PriceFacts[], rates: readonly RateFacts[]): readonly Problem[] {
+export function rowsThatDiffer(prices: readonly PriceFacts[], rates: readonly CurrencyRate[]): readonly Problem[] {
   const priced = differing(
     prices,
     ({ partId, priceDate }) => `${partId} ${priceDate}`,

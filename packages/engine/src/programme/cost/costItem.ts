@@ -1,5 +1,5 @@
+import type { CostHead } from '../../kernel/index.ts';
 import type { Doubtful } from './doubtful.ts';
-import type { CostHead } from './heads.ts';
 
 /** Why an amount, a life or a head is not known. */
 export type CostReason =
@@ -9,7 +9,7 @@ export type CostReason =
   | 'rateMissing'
   | 'amountUnknown'
   | 'lifeUnknown'
-  | 'visitsUnknown'
+  | 'countUnknown'
   | 'peopleUnknown'
   | 'interestUnknown'
   | 'notStated';

@@ -1,16 +1,5 @@
+import type { CostHead } from '../../kernel/index.ts';
 import { capitalMaintenanceOver_years } from './constants.ts';
-
-/** The heads of cost, in the order they are told. */
-export const costHeads = [
-  'capExHardware',
-  'capExSoftware',
-  'opEx',
-  'capManEx',
-  'directSupport',
-  'indirectSupport',
-  'costOfCapital',
-] as const;
-export type CostHead = (typeof costHeads)[number];
 
 /** Heads of what interest is reckoned on. */
 export const capitalHeads: readonly CostHead[] = ['capExHardware', 'capExSoftware', 'capManEx'];

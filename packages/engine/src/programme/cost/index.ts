@@ -2,7 +2,7 @@ export type { CostItem, CostReason, CostTiming } from './costItem.ts';
 export { costsTogether } from './costsTogether.ts';
 export { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
 export { type Doubtful, doubtful, throwsOf, valueAtShare } from './doubtful.ts';
-export { type CostHead, costHeads, headOfSpending, type Spending, spendings } from './heads.ts';
+export { headOfSpending, type Spending, spendings } from './heads.ts';
 export {
   type Capital,
   capitalRecovery,
@@ -15,14 +15,29 @@ export {
 export {
   type CartridgeSet,
   type CostItemMade,
-  type CostRow,
-  type CostRowGiven,
   cartridgeItem,
+  type LifeSpread,
   type PartBought,
+  type PartPrice,
   partItem,
   rowItem,
 } from './items.ts';
 export { type PeopleServedGiven, servedPeople } from './peopleServed.ts';
+export {
+  type CartridgeWear,
+  type CostedLine,
+  type CostMarket,
+  type CostPeople,
+  type CostsBeside,
+  costsBeside,
+  interestOf,
+  type ProgrammeCost,
+  programmeCost,
+  type SiteCost,
+  type SiteCostGiven,
+  siteCost,
+  throwsFor,
+} from './siteCost.ts';
 export { renewalsWithin, type SpentPerYear, spentPerYear } from './spending.ts';
 export {
   type BoiledWater,

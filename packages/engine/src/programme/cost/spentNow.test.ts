@@ -3,7 +3,6 @@ import { boilingCost, boughtWaterCost, fuelPerLitre_kg, pipedSchemeCost } from '
 
 const boiled = {
   litres_L_per_person_per_day: 2,
-  boiled_fraction: 0.31,
   stove_fraction: 0.1,
   fuelHeat_MJ_per_kg: 15.6,
   fuelPrice_per_kg: 0.5,
@@ -11,7 +10,7 @@ const boiled = {
 
 it('boils what is boiled, with what the stove lets into the water', () => {
   // By hand: 357.48 ÷ (15,600 × 0.1) = 0.2291538 kg a litre.
-  const kg_per_year = 2 * 0.31 * (357.48 / 1560) * 365.2425;
+  const kg_per_year = 2 * (357.48 / 1560) * 365.2425;
   const found = boilingCost(boiled, 'XTS');
   expect(found.perPersonYear_amount).toBeCloseTo(kg_per_year * 0.5, 9);
   expect(found.working.map(({ code }) => code)).toEqual(['cost.boilingFuel', 'cost.boiling']);
@@ -25,7 +24,7 @@ it('has no cost where anything is not stated or cannot be, and names it', () => 
     working: [],
   });
   expect(boilingCost({ ...boiled, stove_fraction: 0 }, 'XTS').missing).toEqual(['stove_fraction']);
-  expect(boilingCost({ ...boiled, boiled_fraction: 1.2 }, 'XTS').missing).toEqual(['boiled_fraction']);
+  expect(boilingCost({ ...boiled, stove_fraction: 1.2 }, 'XTS').missing).toEqual(['stove_fraction']);
   expect(boughtWaterCost({ litres_L_per_person_per_day: null, price_per_L: 1 }, 'XTS').missing).toHaveLength(1);
   expect(boughtWaterCost({ litres_L_per_person_per_day: -2, price_per_L: Number.NaN }, 'XTS').missing).toHaveLength(2);
 });

@@ -18,9 +18,8 @@ export interface BoughtWater {
 
 /** What people boil water with today. Nothing is assumed: null is not stated. */
 export interface BoiledWater {
+  /** Litres that are boiled in practice, not those that are said to be. */
   readonly litres_L_per_person_per_day: number | null;
-  /** Share of those litres that is boiled, as it is practised. */
-  readonly boiled_fraction: number | null;
   /** Share of the fire's heat that comes into the water. */
   readonly stove_fraction: number | null;
   /** Of the fuel, net. */
@@ -114,13 +113,13 @@ export function boughtWaterCost(given: BoughtWater, currency: string): PersonYea
 /**
  * What do people pay for the fuel they boil water with? Only what is boiled in practice.
  *
- * @param given - litres [L/person/day], share boiled [fraction], stove [fraction], fuel [MJ/kg] and its price [currency/kg]
+ * @param given - litres boiled [L/person/day], stove [fraction], fuel [MJ/kg] and its price [currency/kg]
  * @param currency - the programme's, for the working [text]
  * @returns the cost [currency/person/year]; null with what is missing
  * @source ams-iii-av, equation 5 (quoted)
  */
 export function boilingCost(given: BoiledWater, currency: string): PersonYearCost {
-  return cost(given, { boiled_fraction: 1, stove_fraction: 1 }, (known, working) => {
+  return cost(given, { stove_fraction: 1 }, (known, working) => {
     const fuel_kg_per_L = explain(working, {
       code: 'cost.boilingFuel',
       value: fuelPerLitre_kg(known.fuelHeat_MJ_per_kg, known.stove_fraction, beforeBoiling_C),
@@ -134,16 +133,10 @@ export function boilingCost(given: BoiledWater, currency: string): PersonYearCos
     });
     return explain(working, {
       code: 'cost.boiling',
-      value:
-        known.litres_L_per_person_per_day *
-        known.boiled_fraction *
-        fuel_kg_per_L *
-        known.fuelPrice_per_kg *
-        meanYear_days,
+      value: known.litres_L_per_person_per_day * fuel_kg_per_L * known.fuelPrice_per_kg * meanYear_days,
       unit: `${currency}_per_person_per_year`,
       inputs: [
         workingInput('litres', known.litres_L_per_person_per_day, 'L_per_person_per_day'),
-        workingInput('boiledFraction', known.boiled_fraction, 'fraction'),
         workingInput('fuel', fuel_kg_per_L, 'kg_per_L'),
         workingInput('fuelPrice', known.fuelPrice_per_kg, `${currency}_per_kg`),
       ],

@@ -1,8 +1,8 @@
 import { expect, it } from 'vitest';
+import type { CostHead } from '../../kernel/index.ts';
 import type { CostItem } from './costItem.ts';
 import { costsTogether } from './costsTogether.ts';
 import { doubtful } from './doubtful.ts';
-import type { CostHead } from './heads.ts';
 import { wholeLife } from './wholeLife.ts';
 import type { WholeLifeCost, WholeLifeGiven } from './wholeLifeCost.ts';
 
@@ -165,16 +165,23 @@ it('explains each head and every step to the cost a person', () => {
   ]);
 });
 
-it('adds up sites, and what the programme pays as one serves nobody', () => {
+it('adds up sites, and says of all what one lacks', () => {
   const sites = [cost(), cost({ people: 300, items: items.slice(0, 4) })];
-  const own = cost({ people: null, design_people: null, items: [item('head office', 'indirectSupport', 40, yearly)] });
-  const all = costsTogether(sites, own)!;
-  expect(all.perYear_amount).toBeCloseTo(2 * sites[0]!.perYear_amount + 40, 9);
-  expect(all.served_people).toBe(320);
-  expect(all.design_people).toBe(240);
-  // Stated by the programme, so that a site need not; hardware is stated by sites alone.
-  expect(head(all, 'indirectSupport')).toMatchObject({ perYear_amount: 40, reasons: [] });
+  const all = costsTogether(sites)!;
+  expect(all.perYear_amount).toBeCloseTo(2 * sites[0]!.perYear_amount, 9);
+  expect(all).toMatchObject({ served_people: 320, design_people: 240, isAtLeast: true });
   expect(head(all, 'capExHardware')).toMatchObject({ perYear_amount: 100, reasons: [] });
-  expect(costsTogether([], own)).toBeNull();
-  expect(costsTogether([...sites, cost({ workingService: null })], own)!.perPersonYear_amount).toBeNull();
+  expect(head(all, 'costOfCapital').reasons).toEqual([]);
+  expect(head(all, 'indirectSupport')).toMatchObject({ perYear_amount: null, known_amount: 0, reasons: ['notStated'] });
+  expect(sites[0]!.throws.perYear_amount[0]).toBeCloseTo(sites[0]!.perYear_amount, 9);
+  expect(costsTogether([])).toBeNull();
+  expect(costsTogether([...sites, cost({ workingService: null })])!.perPersonYear_amount).toBeNull();
+});
+
+it('tells the least and the most of each head', () => {
+  const doubted = [{ ...items[0]!, amount: figure('price tank', 1000, 900, 1500) }, ...items.slice(1)];
+  const found = cost({ items: doubted });
+  expect(head(found, 'capExHardware')).toMatchObject({ known_amount: 50, least_amount: 45, most_amount: 75 });
+  const capital = head(found, 'costOfCapital');
+  expect(capital.least_amount < capital.known_amount && capital.known_amount < capital.most_amount).toBe(true);
 });

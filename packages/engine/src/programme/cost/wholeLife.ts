@@ -10,7 +10,7 @@ import { earlyShare_fraction, lateShare_fraction, middleShare_fraction } from '.
 import type { CostItem } from './costItem.ts';
 import { type CostThrows, costThrows, spentInAll } from './costThrows.ts';
 import type { Doubtful } from './doubtful.ts';
-import { headCost, headParts, plainHeads } from './headCosts.ts';
+import { ends, headCost, headOf, headParts, plainHeads } from './headCosts.ts';
 import { capitalHeads } from './heads.ts';
 import { levelPresentValue } from './interest.ts';
 import { servedPeople } from './peopleServed.ts';
@@ -19,7 +19,7 @@ import type { CostSwing, HeadCost, WholeLifeCost, WholeLifeGiven, YearlyCost } f
 import { explainCost } from './wholeLifeWorking.ts';
 
 /** A figure's value in one reckoning. */
-type Pick = (figure: Doubtful) => number;
+type Pick = (figure: Doubtful, of: 'amount' | 'life' | 'other') => number;
 
 const likely: Pick = (figure) => figure.likely;
 
@@ -41,8 +41,10 @@ export function wholeLife(given: WholeLifeGiven, throws?: CostThrows): Judged<Wh
   const isStated = usable.items.some(({ head }) => head === 'costOfCapital');
   if (isStated) problems.push(engineProblem('cost.capital_stated', {}));
   const all: WholeLifeGiven = isStated ? { ...usable, interest: null } : usable;
+  // Throws that others share rest on the interest that is stated: where that is set aside, they are made anew.
+  const shared = all.interest === given.interest ? throws : undefined;
   const working: WorkingLine[] = [];
-  const finding = found(all, isStated, throws ?? costThrows(all));
+  const finding = found(all, isStated, shared ?? costThrows(all));
   explainCost(finding, all, working);
   return { finding, problems, working };
 }
@@ -72,35 +74,38 @@ function found(given: WholeLifeGiven, isStated: boolean, throws: CostThrows): Wh
 /** The cost a year and the people served, every figure at a value of its own. */
 function reckoned(given: WholeLifeGiven, pick: Pick): YearlyCost {
   const { years_count, interest, people, growth_fraction_per_year, workingService } = given;
-  const rate = interest === null ? 0 : pick(interest);
+  const rate = interest === null ? 0 : pick(interest, 'other');
   const perYear_amount = given.items.reduce((sum, { amount, pieces_count, timing }) => {
     if (amount === null) return sum;
-    const life = timing.kind === 'renewed' && timing.life_years !== null ? pick(timing.life_years) : null;
-    return sum + pieces_count * pick(amount) * spentInAll(timing, life, years_count, rate);
+    const life = timing.kind === 'renewed' && timing.life_years !== null ? pick(timing.life_years, 'life') : null;
+    return sum + pieces_count * pick(amount, 'amount') * spentInAll(timing, life, years_count, rate);
   }, 0);
   const served = { people: people ?? 0, growth_fraction_per_year: growth_fraction_per_year ?? 0, years_count };
   const isKnown = people !== null && workingService !== null;
-  return { perYear_amount, served_people: isKnown ? servedPeople(served, pick(workingService)) : null };
+  return { perYear_amount, served_people: isKnown ? servedPeople(served, pick(workingService, 'other')) : null };
 }
 
 function headsOf(given: WholeLifeGiven, perYear_amount: number, isStated: boolean): readonly HeadCost[] {
   const { items, years_count, interest } = given;
   const parts = headParts(items, years_count);
   const heads = plainHeads(parts, isRenewalKnown(items));
-  if (isStated)
-    return [
-      ...heads,
-      headCost(
-        'costOfCapital',
-        parts.filter(({ head }) => head === 'costOfCapital'),
-        [],
-      ),
-    ];
-  const plain_amount = heads.reduce((sum, { known_amount }) => sum + known_amount, 0);
+  if (isStated) {
+    const stated = parts.filter(({ head }) => head === 'costOfCapital');
+    return [...heads, headCost('costOfCapital', stated, [])];
+  }
   // Interest is reckoned on what is bought at the start and renewed: it is not known while any of that is not.
   const capital = heads.filter(({ head }) => capitalHeads.includes(head));
   const reasons = interest === null ? (['interestUnknown'] as const) : capital.flatMap((one) => one.reasons);
-  return [...heads, headCost('costOfCapital', [{ amount: perYear_amount - plain_amount, reason: null }], reasons)];
+  const over = (whole_amount: number, of: 'known_amount' | 'least_amount' | 'most_amount') =>
+    whole_amount - heads.reduce((sum, one) => sum + one[of], 0);
+  const at = (end: 'least' | 'most') =>
+    reckoned(given, (figure, of) => (of === 'other' ? figure.likely : ends[end](figure, of))).perYear_amount;
+  const sums = {
+    known_amount: over(perYear_amount, 'known_amount'),
+    least_amount: over(at('least'), 'least_amount'),
+    most_amount: over(at('most'), 'most_amount'),
+  };
+  return [...heads, headOf('costOfCapital', sums, reasons)];
 }
 
 /** Are there things that wear out, each with a life that is known? */

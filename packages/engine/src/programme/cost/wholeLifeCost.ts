@@ -1,7 +1,6 @@
-import type { DayIndex, Spread } from '../../kernel/index.ts';
+import type { CostHead, DayIndex, Spread } from '../../kernel/index.ts';
 import type { CostItem, CostReason } from './costItem.ts';
 import type { Doubtful } from './doubtful.ts';
-import type { CostHead } from './heads.ts';
 
 /** All that the whole-life cost of a site, or of what the programme pays as one, is made of. */
 export interface WholeLifeGiven {
@@ -34,6 +33,9 @@ export interface HeadCost {
   readonly perYear_amount: number | null;
   /** A year, of what is known: at least so much. */
   readonly known_amount: number;
+  /** The same with every input at the end that costs least, and most: no throw goes beyond, but for interest. */
+  readonly least_amount: number;
+  readonly most_amount: number;
   /** Why it is not known; empty where it is. */
   readonly reasons: readonly CostReason[];
 }

@@ -12,9 +12,9 @@ export function explainCost(finding: WholeLifeCost, given: WholeLifeGiven, lines
   for (const { head, perYear_amount } of finding.heads) {
     if (head === 'costOfCapital') continue;
     const own = parts.filter((part) => part.head === head && part.reason === null);
-    const spent = own.flatMap(({ what, amount }) => [
+    const spent = own.flatMap(({ what, likely_amount }) => [
       workingInput('costItem', what, ''),
-      workingInput('perYear', amount, perYear),
+      workingInput('perYear', likely_amount, perYear),
     ]);
     explain(lines, {
       ...{ code: 'cost.head' as const, value: perYear_amount, unit: perYear },
