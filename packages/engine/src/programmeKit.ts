@@ -2,7 +2,6 @@ import type {
   Carrier,
   DayIndex,
   DesignSettings,
-  Judged,
   PartFacts,
   Problem,
   ProgrammeFacts,
@@ -152,6 +151,11 @@ export function kitsCarried(pieces: readonly Piece[], ready: ReadyKit): readonly
     });
 }
 
+/** What is looked at of the wear of a site: sets, since when, and when they end [day]. */
+export type WearOfSets = {
+  readonly finding: readonly Pick<WearFinding, 'serial' | 'partId' | 'setSince' | 'endsOn'>[] | null;
+};
+
 /**
  * How long does each set of cartridges of a site last?
  *
@@ -160,7 +164,7 @@ export function kitsCarried(pieces: readonly Piece[], ready: ReadyKit): readonly
  * @returns units with the part that is renewed and how long a set lasts [year]; null where there is no date
  * @definition ours
  */
-export function setsOf(wear: Judged<readonly WearFinding[]>, ready: ReadyKit): readonly CartridgeWear[] {
+export function setsOf(wear: WearOfSets, ready: ReadyKit): readonly CartridgeWear[] {
   const sold = ready.parts.filter(({ kind }) => kind === 'cartridge');
   const only = sold.length === 1 ? sold[0]!.partId : null;
   return (wear.finding ?? []).map(({ serial, partId, setSince, endsOn }) => {
