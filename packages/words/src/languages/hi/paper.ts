@@ -52,9 +52,9 @@ export const findings = {
   "drainage.unknown": "नालियाँ, पाइप और बहाव-निकास तूफ़ान सहेंगे या नहीं, पता नहीं: चेतावनियाँ बताती हैं कि क्या नापना है।",
   "everyDay": "हर दिन",
   "everyYear": "हर साल में",
-  "forDrinkingAlone": "सिर्फ़ पीने और पकाने के लिए यह टंकी लक्ष्य पूरा करेगी: {years} पानी काफ़ी।",
-  "fromSource": "{kind} ({name}) से {days}; उसके बिना {years} पानी काफ़ी।",
-  "goodYears": "{years} पानी काफ़ी; {next}",
+  "forDrinkingAlone": "सिर्फ़ पीने और पकाने के लिए यह टंकी लक्ष्य पूरा करेगी: {years} में पानी काफ़ी।",
+  "fromSource": "{kind} ({name}) से {days}; उसके बिना {years} में पानी काफ़ी।",
+  "goodYears": "{years} में पानी काफ़ी; {next}",
   "head.bore": "{bore} या ज़्यादा के पाइपों से काफ़ी होगा।",
   "head.boreOfPart": "{bore} या ज़्यादा के पाइपों से काफ़ी होगा: {part} ({partBore})।",
   "head.left": "सारे नल खुले ({wanted}) और टंकी लगभग ख़ाली हो, तो नलों पर {head} दाब बचता है; अपने आप {comes, select, yes {{flow} आता है} other {कुछ नहीं आता}}।",
@@ -198,7 +198,7 @@ export const severities = {
 } as const;
 export const stations = {
   "cup": "प्याला",
-  "gutter": "छत की नाली",
+  "gutter": "नाली",
   "roof": "छत",
   "settling": "निथारने की टंकी",
   "stand": "चबूतरा",
