@@ -116,7 +116,15 @@ export const missing = [
   "pack.way_time_unknown",
   "pack.weight",
   "pack.weight_of",
-  "pack.weight_unknown"
+  "pack.weight_unknown",
+  "units.MJ_per_kg",
+  "units.kJ_per_L",
+  "units.kg_per_L",
+  "units.money_per_L",
+  "units.money_per_kg",
+  "units.money_per_person",
+  "units.money_per_person_per_year",
+  "units.money_per_year"
 ] as const;
 export const cautions = {
   "drinking": "ماء السطح غير صالح للشرب حتى يُعالَج ويُفحَص. ما يُقال هنا عن سلامته عون للتخطيط فقط: القرار للسلطة الصحية والمختبرات المعتمدة.",

@@ -115,7 +115,15 @@ export const missing = [
   "pack.way_time_unknown",
   "pack.weight",
   "pack.weight_of",
-  "pack.weight_unknown"
+  "pack.weight_unknown",
+  "units.MJ_per_kg",
+  "units.kJ_per_L",
+  "units.kg_per_L",
+  "units.money_per_L",
+  "units.money_per_kg",
+  "units.money_per_person",
+  "units.money_per_person_per_year",
+  "units.money_per_year"
 ] as const;
 export const cautions = {
   "drinking": "छत का पानी तब तक पीने लायक नहीं है जब तक उसे शुद्ध न किया जाए और जाँचा न जाए। यहाँ उसकी सुरक्षा के बारे में जो कहा गया है वह योजना में सहायता भर है: फ़ैसला स्वास्थ्य विभाग और मान्यता-प्राप्त प्रयोगशालाएँ करती हैं।",
