@@ -19,6 +19,7 @@ const mayImport = {
   demo: ['engine', 'formats', 'tables'],
   report: ['engine', 'tables', 'words'],
   drawing: ['engine'],
+  paper: ['drawing', 'engine', 'report', 'tables', 'words'],
   work: [],
   server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
   app: ['drawing', 'engine', 'report', 'tables', 'words'],

@@ -6,9 +6,10 @@ import type { Market } from './market.ts';
 export interface BoughtPart {
   readonly partId: string;
   readonly pieces_count: number;
-  /** Price of one, on its own date. */
+  /** Price of one: in the programme's currency and of the market's day where a rate allows, else as it stands. */
   readonly amount: number;
   readonly currency: string;
+  /** The day the price stands for in its table. */
   readonly priceDate: DayIndex;
 }
 
@@ -20,7 +21,7 @@ export type NoCostReason =
   | 'roofLengthUnknown'
   | 'runLengthUnknown'
   | 'pieceLengthUnknown'
-  | 'currenciesDiffer'
+  | 'rateMissing'
   | 'otherSite'
   | 'secondSource';
 
@@ -100,15 +101,14 @@ export function remedyCost(wanted: ToBuy, market: Market): RemedyCost {
   if (wanted.otherSites_count > 0) buy(otherSites(wanted.otherSites_count, market));
   if (wanted.isSourceUsed) buy('secondSource');
   const [first] = bought;
-  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'currenciesDiffer';
+  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'rateMissing';
   if (reason !== null) return { amount: null, currency: null, reason, bought };
   const amount = bought.reduce((sum, one) => sum + one.pieces_count * one.amount, 0);
   return { amount, currency: first?.currency ?? null, reason: null, bought };
 }
 
 /**
- * Is one cost before another? Known ones first, by amount within a currency, currencies by their letters since no rate is known
- * here; a cost that is not known comes last.
+ * Is one cost before another? Known ones first, by amount within a currency, currencies between which no rate is known by their letters; a cost that is not known comes last.
  *
  * @param a - a cost, amount [currency]
  * @param b - another

@@ -5,6 +5,7 @@ import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
 import { kitSentences } from './kitProblems.ts';
 import { loadsSentences } from './loadsProblems.ts';
+import { costSentences, moneySentences } from './moneyProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
 import { safetySentences } from './safetyProblems.ts';
@@ -214,6 +215,8 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...headSentences,
   ...treatmentSentences,
   ...wearSentences,
+  ...moneySentences,
+  ...costSentences,
   ...waterTestsSentences,
   ...chlorineSentences,
   ...safetySentences,
