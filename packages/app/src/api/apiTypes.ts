@@ -3894,7 +3894,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4028,7 +4028,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;

@@ -1,5 +1,5 @@
 export type { CostItem, CostReason, CostTiming } from './costItem.ts';
-export { costsTogether } from './costsTogether.ts';
+export { type CostSum, costSum, costsTogether } from './costsTogether.ts';
 export { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
 export { type Doubtful, doubtful, throwsOf, valueAtShare } from './doubtful.ts';
 export { headOfSpending, type Spending, spendings } from './heads.ts';
