@@ -2,6 +2,8 @@ export * from './cautionsOf.ts';
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';
+export * from './programme/kit/index.ts';
+export * from './programme/loads/index.ts';
 export * from './programme/cost/index.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';

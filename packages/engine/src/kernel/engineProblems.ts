@@ -3,6 +3,8 @@ import { chlorineProblems } from './roomProblems/chlorine.ts';
 import { costProblems } from './roomProblems/cost.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
+import { kitProblems } from './roomProblems/kit.ts';
+import { loadsProblems } from './roomProblems/loads.ts';
 import { moneyProblems } from './roomProblems/money.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
@@ -92,6 +94,8 @@ export const engineProblems = {
   ...chlorineProblems,
   ...safetyProblems,
   ...standProblems,
+  ...kitProblems,
+  ...loadsProblems,
   ...moneyProblems,
   ...costProblems,
 } as const;

@@ -3,6 +3,7 @@ import { chlorineWorkings } from './roomWorkings/chlorine.ts';
 import { costWorkings } from './roomWorkings/cost.ts';
 import { drainageWorkings } from './roomWorkings/drainage.ts';
 import { headWorkings } from './roomWorkings/head.ts';
+import { kitWorkings } from './roomWorkings/kit.ts';
 import { moneyWorkings } from './roomWorkings/money.ts';
 import { safetyWorkings } from './roomWorkings/safety.ts';
 import { settlingWorkings } from './roomWorkings/settling.ts';
@@ -60,6 +61,7 @@ export const workingCodes = [
   ...waterTestsWorkings,
   ...chlorineWorkings,
   ...safetyWorkings,
+  ...kitWorkings,
   ...moneyWorkings,
   ...costWorkings,
 ] as const;
