@@ -1,5 +1,5 @@
 import { type CostFacts, engineProblem, type Problem } from '../../kernel/index.ts';
-import type { MoneyOn } from '../../parts/index.ts';
+import type { MoneyOn, PriceFound } from '../../parts/index.ts';
 import { longest_years } from './constants.ts';
 import type { CostItem, CostReason, CostTiming } from './costItem.ts';
 import { atOne, type Doubtful, doubtful } from './doubtful.ts';
@@ -64,6 +64,21 @@ function timingOf({ per }: CostFacts, life_years: Doubtful | null): CostTiming {
 export interface PartPrice {
   readonly amount: number | null;
   readonly reason: CostReason | null;
+}
+
+/**
+ * What does a part cost in the programme's currency, of what was found in the market?
+ *
+ * @param found - its price [currency] or why there is none; undefined where the catalogue has no such part
+ * @param currency - the programme's [text]; null: not stated
+ * @returns the amount [currency]; null with the reason, `rateMissing` where the price stayed in a currency of its own
+ * @definition ours
+ */
+export function partPrice(found: PriceFound | undefined, currency: string | null): PartPrice {
+  if (found === undefined) return { amount: null, reason: 'noPart' };
+  if (found.price === null) return { amount: null, reason: found.reason };
+  const isOurs = found.price.currency === currency;
+  return isOurs ? { amount: found.price.amount, reason: null } : { amount: null, reason: 'rateMissing' };
 }
 
 /** So many of a part, with its price and how long it lasts. */

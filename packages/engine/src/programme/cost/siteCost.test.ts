@@ -85,6 +85,8 @@ it('never takes a missing price, count or life for nothing', () => {
   expect(reasons(siteCost({ ...given, lines })).capExHardware).toEqual(['countUnknown', 'noPrice']);
   const sets = [{ unitSerial: 'U1', partId: null, life: null }];
   expect(reasons(siteCost({ ...given, sets })).capManEx).toEqual(['lifeUnknown']);
+  const unit = { ...tank, partId: 'unit', kind: 'treatmentUnit' };
+  expect(reasons(siteCost({ ...given, sets: [], lines: [unit] })).capManEx).toEqual(['lifeUnknown']);
   expect(
     siteCost({ ...given, people: { ...given.people, counted_people: null } }).cost!.perPersonYear_amount,
   ).toBeNull();

@@ -8,12 +8,13 @@ import {
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { type MoneyOn, partById } from '../../parts/index.ts';
+import type { CartridgeWear } from './cartridgeSets.ts';
 import type { CostItem } from './costItem.ts';
 import { costSum } from './costsTogether.ts';
 import { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
 import { type Doubtful, doubtful } from './doubtful.ts';
 import { realInterest } from './interest.ts';
-import { cartridgeItem, type LifeSpread, type PartPrice, partItem, rowItem } from './items.ts';
+import { cartridgeItem, type PartPrice, partItem, rowItem } from './items.ts';
 import { servedPeople } from './peopleServed.ts';
 import { boilingCost, boughtWaterCost, type PersonYearCost, pipedSchemeCost } from './spentNow.ts';
 import { wholeLife } from './wholeLife.ts';
@@ -28,15 +29,6 @@ export interface CostedLine {
   readonly total_count: number | null;
   /** Is there more of it that nobody could count? */
   readonly isAtLeast: boolean;
-}
-
-/** A unit in use, the part its set of cartridges is, and how long a set lasts. */
-export interface CartridgeWear {
-  readonly unitSerial: string;
-  /** Null: no part is named, and the catalogue has none or several. */
-  readonly partId: string | null;
-  /** Null: not known. */
-  readonly life: LifeSpread | null;
 }
 
 /** The people of a site, as they were counted and grow. */
@@ -153,7 +145,11 @@ export function siteCost(given: SiteCostGiven): SiteCost {
     .filter((row) => row.siteId === null || row.siteId === siteId)
     .map((row) => rowItem(row, money, { start_people, mean_people }));
   problems.push(...rows.flatMap((row) => row.problems));
-  const items = [...kitItems(lines, market), ...setItems(siteId, sets, market), ...rows.map(({ item }) => item)];
+  const items = [
+    ...kitItems(lines, market),
+    ...setItems(siteId, setsWorn(sets, lines), market),
+    ...rows.map(({ item }) => item),
+  ];
   const { interest_fraction_per_year: nominal, inflation_fraction_per_year: inflation } = settings;
   const all: WholeLifeGiven = {
     ...{ items, currency: money.currency, day: money.day, years_count, interest: interestOf(settings) },
@@ -180,6 +176,12 @@ function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket):
     const counted = partItem({ ...part, pieces_count: total_count });
     return isAtLeast && total_count !== null ? [counted, partItem({ ...part, pieces_count: null })] : [counted];
   });
+}
+
+/** A unit in the kit of which no set is told wears cartridges too: nobody knows how long they last. */
+function setsWorn(sets: readonly CartridgeWear[], lines: readonly CostedLine[]): readonly CartridgeWear[] {
+  const unit = lines.find(({ kind }) => kind === 'treatmentUnit');
+  return sets.length > 0 || unit === undefined ? sets : [{ unitSerial: unit.partId, partId: null, life: null }];
 }
 
 function setItems(siteId: string, sets: readonly CartridgeWear[], { parts, priceOf }: CostMarket): readonly CostItem[] {
