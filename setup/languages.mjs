@@ -15,7 +15,17 @@ const folder = 'packages/words/languages';
 const into = 'packages/words/src/languages';
 
 /** Sections that the pages in a browser do not need; every other one is loaded by them. */
-const notForTheApp = ['commandLine', 'findings', 'pack', 'places', 'problems', 'remedies', 'severities', 'sources', 'working'];
+const notForTheApp = [
+  'commandLine',
+  'findings',
+  'pack',
+  'places',
+  'problems',
+  'remedies',
+  'severities',
+  'sources',
+  'working',
+];
 
 /** Codes of the languages that have a file, English first. */
 export const languageCodes = readdirSync(join(root, folder))
