@@ -2,6 +2,7 @@ export * from './cautionsOf.ts';
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';
+export * from './programme/kit/index.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';
 export { type OtherStations, otherStations, type StationsGiven } from './siteStations.ts';

@@ -15,6 +15,13 @@ export { sayIn } from './messages/sayIn.ts';
 export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from './messages/texts.ts';
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
+export {
+  loadPaperLanguage,
+  loadPaperTexts,
+  paperChoices,
+  paperLanguageFor,
+  paperSections,
+} from './paperLanguages.ts';
 export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
 export { questionsPage } from './questionsPage.ts';
 export type { RemedyWords } from './remedyWords.ts';
@@ -86,5 +93,6 @@ export type { SafetySaid } from './sentences/safetyFindings.ts';
 export type { SettlingSaid } from './sentences/settlingFindings.ts';
 export type { StandSaid } from './sentences/standFindings.ts';
 export type { TreatmentSaid } from './sentences/treatmentFindings.ts';
+export { isSourceKnown, type SourceOfRisk, sourceOfRisk } from './sentences/waterOfRisk.ts';
 export type { WaterTestsSaid } from './sentences/waterTestsFindings.ts';
 export type { WearSaid } from './sentences/wearFindings.ts';

@@ -2,6 +2,7 @@ import { problemMaker } from './problems.ts';
 import { chlorineProblems } from './roomProblems/chlorine.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
+import { kitProblems } from './roomProblems/kit.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
@@ -90,6 +91,7 @@ export const engineProblems = {
   ...chlorineProblems,
   ...safetyProblems,
   ...standProblems,
+  ...kitProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

@@ -2,6 +2,7 @@ import type { Range } from './range.ts';
 import { chlorineWorkings } from './roomWorkings/chlorine.ts';
 import { drainageWorkings } from './roomWorkings/drainage.ts';
 import { headWorkings } from './roomWorkings/head.ts';
+import { kitWorkings } from './roomWorkings/kit.ts';
 import { safetyWorkings } from './roomWorkings/safety.ts';
 import { settlingWorkings } from './roomWorkings/settling.ts';
 import { standWorkings } from './roomWorkings/stand.ts';
@@ -58,6 +59,7 @@ export const workingCodes = [
   ...waterTestsWorkings,
   ...chlorineWorkings,
   ...safetyWorkings,
+  ...kitWorkings,
 ] as const;
 export type WorkingCode = (typeof workingCodes)[number];
 

@@ -1,4 +1,7 @@
-export { carton_kg, floorToTruck, twoPeople_kg } from './constants.ts';
+export { type BarPlan, type BarStock, barPlan, type Cut, type CutBar, type CutRun } from './bars.ts';
+export { binBounds, roomOf } from './binBound.ts';
+export { barWork_count, carton_kg, floorToTruck, twoPeople_kg } from './constants.ts';
+export { type BarsFilled, fewestBars } from './fewestBars.ts';
 export { carriedBy, heaviestPiece, type LiftedPart } from './heaviestPiece.ts';
 export {
   type Lift,

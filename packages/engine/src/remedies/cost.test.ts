@@ -28,14 +28,15 @@ const nothing = nothingToBuy;
 const hung = (...lengths_m: readonly (number | null)[]) =>
   lengths_m.map((length_m) => ({ gutterId: null, length_m, leastWidth_mm: null, leastDepth_mm: null }));
 
-it('takes whole pieces of gutter, roof by roof, of the part that comes cheapest', () => {
-  const market = marketOn(parts, [price('long', 20), price('short', 16)], null);
-  // 7 m and 4.1 m: 2 + 2 pieces of 4 m are 80; 3 + 2 pieces of 3 m are 80 too; at 15 the short ones are cheaper.
+it('takes whole bars of gutter, of the part that comes cheapest', () => {
+  const market = marketOn(parts, [price('long', 20), price('short', 15)], null);
+  // 7 m and 4.1 m: of 4 m two whole ones, and one for 3 m and 0.1 m, are 60; of 3 m three whole ones, and one for 1 m and 1.1 m, are 60
+  // too, and the name decides; at 14 the short ones are cheaper.
   expect(remedyCost({ ...nothing, gutter_m: hung(7, 4.1) }, market).bought).toMatchObject([
-    { partId: 'long', pieces_count: 4 },
+    { partId: 'long', pieces_count: 3 },
   ]);
-  const cheaper = marketOn(parts, [price('long', 20), price('short', 15)], null);
-  expect(remedyCost({ ...nothing, gutter_m: hung(7, 4.1) }, cheaper)).toMatchObject({ amount: 75, currency: 'XTS' });
+  const cheaper = marketOn(parts, [price('long', 20), price('short', 14)], null);
+  expect(remedyCost({ ...nothing, gutter_m: hung(7, 4.1) }, cheaper)).toMatchObject({ amount: 56, currency: 'XTS' });
   expect(remedyCost({ ...nothing, gutter_m: hung(8) }, market).amount).toBe(40);
 });
 
@@ -99,11 +100,11 @@ it('costs 0 where nothing is bought, and puts costs that are not known last', ()
   expect(sorted).toEqual([free, cost(7), cost(90), cost(5, 'XXX'), unknown]);
 });
 
-it('buys named parts by whole pieces a run, and by the piece; a piece or a run without a length has no cost', () => {
+it('buys named parts by whole bars, and by the piece; a piece or a run without a length has no cost', () => {
   const market = marketOn(parts, [price('long', 20), price('flush', 7), price('tank', 100)], null);
   const runs = (partId: string, ...runs_m: readonly (number | null)[]) => ({ ...nothing, runs: [{ partId, runs_m }] });
-  // 7 m and 4.1 m of pieces of 4 m: 2 + 2.
-  expect(remedyCost(runs('long', 7, 4.1), market)).toMatchObject({ amount: 80 });
+  // 7 m and 4.1 m of bars of 4 m: two whole ones, and one for 3 m and 0.1 m.
+  expect(remedyCost(runs('long', 7, 4.1), market)).toMatchObject({ amount: 60 });
   expect(remedyCost({ ...nothing, pieces: [{ partId: 'flush', pieces_count: 3 }] }, market)).toMatchObject({
     amount: 21,
   });

@@ -3,6 +3,7 @@ import type { Told } from '../problems.ts';
 import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
+import { kitSentences } from './kitProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
 import { safetySentences } from './safetyProblems.ts';
@@ -207,6 +208,7 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...drainageSentences,
   ...settlingSentences,
   ...standSentences,
+  ...kitSentences,
   ...headSentences,
   ...treatmentSentences,
   ...wearSentences,
