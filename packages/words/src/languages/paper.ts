@@ -2,12 +2,14 @@
 /** The sections of which all that is printed for a site is said. */
 export const paperSections = [
   "cautions",
+  "drawn",
   "findings",
   "numbers",
   "pack",
   "pictures",
   "severities",
   "stations",
+  "steps",
   "units",
   "verdicts"
 ] as const;
