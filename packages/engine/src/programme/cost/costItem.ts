@@ -10,6 +10,7 @@ export type CostReason =
   | 'amountUnknown'
   | 'lifeUnknown'
   | 'countUnknown'
+  | 'alreadyBuilt'
   | 'peopleUnknown'
   | 'interestUnknown'
   | 'notStated';
