@@ -30,7 +30,7 @@ function costOf({ facts }: ProgrammeRead) {
   const priceOf = () => ({ amount: 10, reason: null });
   const people = { counted_people: 100, grows: null, design_people: 100 };
   const market = { settings, parts, costs: kit.costs, money, priceOf, throws: throwsFor(settings) };
-  return siteCost({ siteId: 'S001', lines: [], isLeftOut: false, sets: [], people, market });
+  return siteCost({ siteId: 'S001', lines: [], sets: [], people, market });
 }
 
 it('a price in a currency without a rate is named, and all others are as they were', async () => {

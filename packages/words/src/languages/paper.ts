@@ -3,9 +3,11 @@
 export const paperSections = [
   "cautions",
   "findings",
+  "installation",
   "numbers",
   "pack",
   "pictures",
+  "remedies",
   "severities",
   "stations",
   "units",

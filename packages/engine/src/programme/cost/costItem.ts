@@ -10,7 +10,6 @@ export type CostReason =
   | 'amountUnknown'
   | 'lifeUnknown'
   | 'countUnknown'
-  | 'alreadyBuilt'
   | 'peopleUnknown'
   | 'interestUnknown'
   | 'notStated';

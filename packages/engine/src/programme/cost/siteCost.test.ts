@@ -45,7 +45,6 @@ const market: CostMarket = {
 const tank = { partId: 'tank', name: 'Tank', kind: 'tank', total_count: 2, isAtLeast: false };
 const given = {
   siteId: 'S1',
-  isLeftOut: false,
   lines: [tank, { partId: 'set', name: 'Set', kind: 'cartridge', total_count: 1, isAtLeast: false }],
   sets: [{ unitSerial: 'U1', partId: 'set', life: { p10_years: 1.5, p50_years: 2, p90_years: 3 } }],
   people: { counted_people: 50, grows: null, design_people: 60 },
@@ -91,12 +90,6 @@ it('never takes a missing price, count or life for nothing', () => {
   expect(
     siteCost({ ...given, people: { ...given.people, counted_people: null } }).cost!.perPersonYear_amount,
   ).toBeNull();
-});
-
-it('does not take a site that is handed over for one that cost nothing', () => {
-  const found = siteCost({ ...given, lines: [], isLeftOut: true });
-  expect(reasons(found)).toMatchObject({ capExHardware: ['alreadyBuilt'], capManEx: ['lifeUnknown'] });
-  expect(found.cost!.isAtLeast).toBe(true);
 });
 
 it('lets people grow from their count to the day, and on', () => {

@@ -52,10 +52,8 @@ export interface CostMarket {
 /** All that a site's cost is made of. */
 export interface SiteCostGiven {
   readonly siteId: string;
-  /** All that stands there once it is built, but for what stood there before. */
+  /** Of the whole site, whatever stands there already. */
   readonly lines: readonly CostedLine[];
-  /** Are the lines none because the site is handed over? Then what stands there was bought and is not in them: it is not known. */
-  readonly isLeftOut: boolean;
   readonly sets: readonly CartridgeWear[];
   readonly people: CostPeople;
   readonly market: CostMarket;
@@ -133,7 +131,7 @@ export function throwsFor(settings: DesignSettings): CostThrows {
  * @definition ours: docs/methods/cost.md
  */
 export function siteCost(given: SiteCostGiven): SiteCost {
-  const { siteId, lines, isLeftOut, sets, people, market } = given;
+  const { siteId, lines, sets, people, market } = given;
   const { settings, money } = market;
   const problems: Problem[] = [];
   if (money.currency === null) return { siteId, cost: null, problems, working: [] };
@@ -149,7 +147,6 @@ export function siteCost(given: SiteCostGiven): SiteCost {
     .map((row) => rowItem(row, money, { start_people, mean_people }));
   problems.push(...rows.flatMap((row) => row.problems));
   const items = [
-    ...(isLeftOut ? [builtAlready] : []),
     ...kitItems(lines, market),
     ...setItems(siteId, setsWorn(sets, lines), market),
     ...rows.map(({ item }) => item),
@@ -171,12 +168,6 @@ function peopleAtStart({ counted_people, grows }: CostPeople, year: number): num
   if (counted_people === null || grows === null) return counted_people;
   return counted_people * (1 + grows.growthFraction_per_year) ** Math.max(0, year - grows.countYear);
 }
-
-/** What stands at a site that is handed over, where nobody counted it. */
-const builtAlready: CostItem = {
-  ...{ itemId: 'kit', what: 'kit', head: 'capExHardware', amount: null, reason: 'alreadyBuilt', pieces_count: 1 },
-  timing: { kind: 'renewed', isBoughtFirst: true, life_years: null },
-};
 
 /** The kit: each part once for what is counted of it, and once more for what is not. A set of cartridges is renewed by the wear of its unit. */
 function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket): readonly CostItem[] {
