@@ -52,6 +52,7 @@ export interface CostMarket {
 /** All that a site's cost is made of. */
 export interface SiteCostGiven {
   readonly siteId: string;
+  /** Of the whole site, whatever stands there already. */
   readonly lines: readonly CostedLine[];
   readonly sets: readonly CartridgeWear[];
   readonly people: CostPeople;
