@@ -133,16 +133,14 @@ async function setsAt(site: SiteFacts, listed: SiteListed | undefined, lines: Li
   const text = listed === undefined ? null : await lines.line(listed);
   const wear = text === null ? [] : ((JSON.parse(text) as SiteReport).wear ?? []);
   const day = (iso: string) => readIsoDay(iso) ?? Number.NaN;
-  const found = setsOf(
+  return setsOf(
+    site,
     {
-      finding: wear.map(({ serial, partId, setSince, endsOn }) => ({
-        ...{ serial, partId, setSince: setSince === null ? null : day(setSince) },
+      finding: wear.map(({ serial, setSince, endsOn }) => ({
+        ...{ serial, setSince: setSince === null ? null : day(setSince) },
         endsOn: endsOn && { p10: day(endsOn.p10), p50: day(endsOn.p50), p90: day(endsOn.p90) },
       })),
     },
     ready,
   );
-  const known = new Set(found.map(({ unitSerial }) => unitSerial));
-  const others = site.treatment.units.filter(({ serial, removedOn }) => removedOn === null && !known.has(serial));
-  return [...found, ...others.map(({ serial }) => ({ unitSerial: serial, partId: null, life: null }))];
 }
