@@ -11,11 +11,24 @@ const spread = z.strictObject({ p10: amount, p50: amount, p90: amount });
 
 /** What a page asks of the kit of a programme. */
 export const kitAsked = z.strictObject({
-  sites: z.string().max(4000).optional().describe('The sites of a trip by their ids, in the order they are come to, with commas.'),
-  neededOn: z.string().regex(/^\d{4}-\d{2}-\d{2}$/).optional().describe('The day all is needed on.'),
+  sites: z
+    .string()
+    .max(4000)
+    .optional()
+    .describe('The sites of a trip by their ids, in the order they are come to, with commas.'),
+  neededOn: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .optional()
+    .describe('The day all is needed on.'),
 });
 /** In which language a pack is to be. */
-export const packAsked = z.strictObject({ language: z.string().regex(/^[A-Za-z-]{2,12}$/).optional() });
+export const packAsked = z.strictObject({
+  language: z
+    .string()
+    .regex(/^[A-Za-z-]{2,12}$/)
+    .optional(),
+});
 
 const problems = z.array(problem);
 const working = z.array(designReport.shape.sites.element.shape.working.element);
@@ -45,9 +58,7 @@ const cost = z.strictObject({
   perPersonYearSpread_amount: spread.nullable(),
   design_people: perhaps,
   perDesignPerson_amount: perhaps,
-  swings: z.array(
-    z.strictObject({ inputId: z.string(), what: z.string().nullable(), low: yearly, high: yearly }),
-  ),
+  swings: z.array(z.strictObject({ inputId: z.string(), what: z.string().nullable(), low: yearly, high: yearly })),
 });
 const besideOne = z.strictObject({ perPersonYear_amount: perhaps, missing: z.array(z.string()), working });
 const beside = z.strictObject({ boughtWater: besideOne, boiling: besideOne, pipedScheme: besideOne });

@@ -26,17 +26,13 @@ export function kitRoutes(app: App, { kits }: Behind, find: Find): void {
     },
   );
   const site = answering('The kit, the loads and the whole-life cost of one site.', answers.siteKitAnswer);
-  app.get(
-    `${one}/sites/:siteId/kit`,
-    { schema: { ...site, params: schemas.siteAsked } },
-    async (request, reply) => {
-      const { kept, folder } = await kits.of(await find(request));
-      const { siteId } = request.params;
-      const place = kept.sites.find((listed) => listed.siteId === siteId);
-      const [found] = place === undefined ? [] : ((await readSiteKits(folder, [place])) ?? []);
-      if (found === undefined) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
-      const text = JSON.stringify(siteKitAnswer(found, kept, marketOf(kept).priceOf, languageOf(request)));
-      return asIs(reply).type('application/json; charset=utf-8').send(text);
-    },
-  );
+  app.get(`${one}/sites/:siteId/kit`, { schema: { ...site, params: schemas.siteAsked } }, async (request, reply) => {
+    const { kept, folder } = await kits.of(await find(request));
+    const { siteId } = request.params;
+    const place = kept.sites.find((listed) => listed.siteId === siteId);
+    const [found] = place === undefined ? [] : ((await readSiteKits(folder, [place])) ?? []);
+    if (found === undefined) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
+    const text = JSON.stringify(siteKitAnswer(found, kept, marketOf(kept).priceOf, languageOf(request)));
+    return asIs(reply).type('application/json; charset=utf-8').send(text);
+  });
 }

@@ -1,7 +1,15 @@
 import { createHash } from 'node:crypto';
 import { open, readFile, rename } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { CarrierLoads, DayIndex, KitsCarried, ProgrammeCost, ProgrammeFacts, SiteCost, SiteKit } from '@eavewell/engine';
+import type {
+  CarrierLoads,
+  DayIndex,
+  KitsCarried,
+  ProgrammeCost,
+  ProgrammeFacts,
+  SiteCost,
+  SiteKit,
+} from '@eavewell/engine';
 import { exactJson } from '../designs/keptFacts.ts';
 
 /** What a site costs, without its throws: those stay in the thread that made them. */
@@ -32,12 +40,17 @@ export interface SiteKitKept {
 }
 
 /** A site among all of them. */
-export interface SiteOfKits extends Pick<SiteKitKept, 'siteId' | 'name' | 'people' | 'handOverDay' | 'mass_kg' | 'noMass_count'> {
+export interface SiteOfKits
+  extends Pick<SiteKitKept, 'siteId' | 'name' | 'people' | 'handOverDay' | 'mass_kg' | 'noMass_count'> {
   readonly isBuilt: boolean;
   readonly parts_count: number;
   /** Problems that may change the kit, and that need someone. */
   readonly problems_count: number;
-  readonly loads: readonly { readonly carrierId: string; readonly loads_count: number | null; readonly left_count: number }[];
+  readonly loads: readonly {
+    readonly carrierId: string;
+    readonly loads_count: number | null;
+    readonly left_count: number;
+  }[];
   readonly kitsIn: readonly { readonly carrierId: string; readonly kits_count: number | null }[];
   readonly cost: {
     readonly perPersonYear_amount: number | null;
@@ -114,7 +127,10 @@ export async function readKits(folder: string): Promise<KitsKept | null> {
 }
 
 /** The kits of some sites, in their order; null where one cannot be read. */
-export async function readSiteKits(folder: string, places: readonly SiteOfKits[]): Promise<readonly SiteKitKept[] | null> {
+export async function readSiteKits(
+  folder: string,
+  places: readonly SiteOfKits[],
+): Promise<readonly SiteKitKept[] | null> {
   const file = await open(join(folder, linesFile), 'r').catch(() => null);
   if (file === null) return null;
   try {

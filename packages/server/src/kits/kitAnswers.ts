@@ -146,12 +146,7 @@ function lineAnswer(line: KitLine, parts: readonly PartFacts[], priceOf: PriceOf
  * @param language - the language of its sentences
  * @returns plain data of the schema
  */
-export function siteKitAnswer(
-  site: SiteKitKept,
-  kept: KitsKept,
-  priceOf: PriceOf,
-  language: Language,
-): SiteKitAnswer {
+export function siteKitAnswer(site: SiteKitKept, kept: KitsKept, priceOf: PriceOf, language: Language): SiteKitAnswer {
   const { siteId, name, people, kit, mass_kg, noMass_count, cost } = site;
   const { market } = kept;
   return {

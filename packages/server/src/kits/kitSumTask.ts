@@ -12,6 +12,7 @@ import {
   stowOrder,
 } from '@eavewell/engine';
 import { type Language, loadLanguage } from '@eavewell/words';
+import { type KitsKept, readKits, readSiteKits, type SiteKitKept } from './keptKits.ts';
 import {
   besideAnswer,
   carriedAnswer,
@@ -22,7 +23,6 @@ import {
   problemsIn,
   siteOfKits,
 } from './kitAnswers.ts';
-import { type KitsKept, readKits, readSiteKits, type SiteKitKept } from './keptKits.ts';
 
 /** What is asked of the kits of a programme. */
 export interface KitSumAsked {

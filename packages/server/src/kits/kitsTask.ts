@@ -94,7 +94,13 @@ function kitKept(site: SiteFacts, ready: ReadyKit, cost: SiteCost): SiteKitKept 
   };
 }
 
-function briefly({ kit, carried, kitsIn, cost, ...site }: SiteKitKept): Omit<SiteOfKits, 'from_bytes' | 'length_bytes'> {
+function briefly({
+  kit,
+  carried,
+  kitsIn,
+  cost,
+  ...site
+}: SiteKitKept): Omit<SiteOfKits, 'from_bytes' | 'length_bytes'> {
   const { siteId, name, people, handOverDay, mass_kg, noMass_count } = site;
   return {
     ...{ siteId, name, people, handOverDay, mass_kg, noMass_count },
