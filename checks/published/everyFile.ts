@@ -22,6 +22,7 @@ import { firstFlushLoad, standpipes } from './firstFlush.ts';
 import { gutterFiles } from './gutters.ts';
 import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
 import { liftingPage, liftingVertical } from './lifting.ts';
+import { boatPlates, ferryBoats, printedBins, textbookBounds } from './loads.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import { drainingTank, frictionFactors } from './pipes.ts';
@@ -42,6 +43,10 @@ import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   betaBinomial,
+  boatPlates,
+  ferryBoats,
+  printedBins,
+  textbookBounds,
   canadianGround,
   chancesOfRain,
   conversions,

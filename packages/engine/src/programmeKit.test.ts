@@ -152,17 +152,10 @@ it('a set without a date has no life, and one with a date lasts from its first d
     futures_count: 1,
   };
   const endsOn = { p10: day + 365, p50: day + 731, p90: day + 1096 };
-  const [dated, undated] = setsOf(
-    {
-      finding: [
-        { ...found, setSince: day, endsOn },
-        { ...found, setSince: null, endsOn: null },
-      ],
-      problems: [],
-      working: [],
-    },
-    ready,
-  );
-  expect(dated?.life?.p50_years).toBeCloseTo(731 / 365.25, 12);
-  expect(undated?.life).toBeNull();
+  const unit = { serial: 'U1', partId: null, figures: null, installedOn: day, removedOn: null };
+  const fitted = { treatment: { ...site.treatment, units: [unit] } };
+  const setOf = (more: { readonly setSince: number | null; readonly endsOn: typeof endsOn | null }) =>
+    setsOf(fitted, { finding: [{ ...found, ...more }], problems: [], working: [] }, ready)[0]!;
+  expect(setOf({ setSince: day, endsOn }).life?.p50_years).toBeCloseTo(731 / 365.2425, 12);
+  expect(setOf({ setSince: null, endsOn: null }).life).toBeNull();
 });

@@ -13,7 +13,9 @@ import { moneyOn, type PriceFound } from './parts/index.ts';
 import {
   type CartridgeWear,
   type CostMarket,
+  cartridgeSets,
   type ProgrammeCost,
+  partPrice,
   programmeCost,
   type SiteCost,
   siteCost,
@@ -54,13 +56,7 @@ export function readyKit(facts: ProgrammeFacts, today: DayIndex | null, pricesOn
   const priceOf = (partId: string): PriceFound => market.prices.get(partId) ?? { price: null, reason: 'noPrice' };
   const costs: CostMarket = {
     ...{ settings, parts, costs: kit.costs, money, throws: throwsFor(settings) },
-    priceOf: (partId) => {
-      const { price, reason } = priceOf(partId);
-      if (price === null) return { amount: null, reason };
-      return price.currency === money.currency
-        ? { amount: price.amount, reason: null }
-        : { amount: null, reason: 'rateMissing' };
-    },
+    priceOf: (partId) => partPrice(market.prices.get(partId), money.currency),
   };
   return { facts, parts, kit, settings, today, costs, priceOf, pricesOn: market.day, problems: market.problems };
 }
@@ -155,29 +151,19 @@ export function kitsCarried(pieces: readonly Piece[], ready: ReadyKit): readonly
 /**
  * How long does each set of cartridges of a site last?
  *
+ * @param site - the site's facts: its units, and the cartridges in them
  * @param wear - what was found of its sets, days when they end [day]
  * @param ready - the programme, ready for kits
  * @returns units with the part that is renewed and how long a set lasts [year]; null where there is no date
- * @definition ours
+ * @definition ours: docs/methods/cost.md
  */
-export function setsOf(wear: Judged<readonly WearFinding[]>, ready: ReadyKit): readonly CartridgeWear[] {
-  const sold = ready.parts.filter(({ kind }) => kind === 'cartridge');
-  const only = sold.length === 1 ? sold[0]!.partId : null;
-  return (wear.finding ?? []).map(({ serial, partId, setSince, endsOn }) => {
-    const years = (day: DayIndex) => (day - setSince!) / year_days;
-    return {
-      unitSerial: serial,
-      partId: sold.some((part) => part.partId === partId) ? partId : only,
-      life:
-        setSince === null || endsOn === null
-          ? null
-          : { p10_years: years(endsOn.p10), p50_years: years(endsOn.p50), p90_years: years(endsOn.p90) },
-    };
-  });
+export function setsOf(
+  site: Pick<SiteFacts, 'treatment'>,
+  wear: Judged<readonly WearFinding[]>,
+  ready: ReadyKit,
+): readonly CartridgeWear[] {
+  return cartridgeSets(site.treatment, ready.parts, wear.finding);
 }
-
-/** Mean days of a year. */
-const year_days = 365.25;
 
 /**
  * The same site as if its units were new today and nothing had been read of them: how long a set of a unit that is not there yet would

@@ -34,7 +34,7 @@ export const mostPieces_count = 1e6;
  * of a second, and some hundredths.
  */
 export const fewPieces_count = 60;
-export const stepsOfFew_count = 1_000_000;
+export const stepsOfFew_count = 500_000;
 export const stepsOfMany_count = 20_000;
 
 /** Over so many loads or kinds of piece nothing is searched for, and what was found first stands with its bound [count]. Ours. */
@@ -69,3 +69,9 @@ export const mostGroups_count = 30;
 
 /** Parts stay in the closed pack they are sold in where it weighs no more than this [kg]. Ours, docs/decisions/0251-packs-that-are-carried.md: what is carried in one hand. */
 export const closedPack_kg = 5;
+
+/** Masses are packed exactly where they are whole hundredths of a milligram, the last digit of pounds in kilograms, and what they lack of a whole one is rounding [kg, count]. Ours. */
+export const massStep_kg = 1e-8;
+export const stepRounding_count = 1e-3;
+/** Whole numbers up to this are exact [count]. Source: 2^53, IEEE 754 double precision. */
+export const massSteps_count = 9_007_199_254_740_991;
