@@ -2,6 +2,7 @@ import {
   defaultSettings,
   designSites,
   type GaugeFacts,
+  noKit,
   noSafety,
   noStorms,
   noTreatment,
@@ -238,6 +239,7 @@ const facts: ProgrammeFacts = {
   gauges: [gauge],
   parts: [{ ...unmeasuredPart, partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000 }],
   prices: [],
+  kit: noKit,
 };
 const ready = readyProgramme(facts);
 

@@ -1,6 +1,7 @@
 import {
   type DesignSettings,
   defaultSettings,
+  noKit,
   noStorms,
   type ProgrammeFacts,
   type RainReading,
@@ -46,6 +47,7 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
         file: 'rain/G.csv',
       },
     ],
+    kit: noKit,
     ...madeCatalogue(seed, site.people!),
   };
 }

@@ -1,4 +1,5 @@
 import type { Row } from './draft.ts';
+import { crewParts, withStock } from './kit.ts';
 import { cartridgePart, unitFigures, unitParts } from './units.ts';
 
 /** A tank of the demo's catalogue: every size, mass and price is made up. */
@@ -51,12 +52,15 @@ export function partRows(): Row[] {
     supplier: 'Tank maker',
     leadTime_days: of.volume_L > 12000 ? 84 : 42,
   }));
-  return [...tanks, ...[...smallParts, ...fittings].map(({ amount: _, ...part }) => part)];
+  return [...tanks, ...[...smallParts, ...fittings, ...crewParts].map(({ amount: _, ...part }) => part)].map(withStock);
 }
 
 /** What the parts cost on two days. */
 export function priceRows(): Row[] {
-  const priced = [...catalogueTanks, ...smallParts, ...fittings].map(({ partId, amount }) => ({ partId, amount }));
+  const priced = [...catalogueTanks, ...smallParts, ...fittings, ...crewParts].map(({ partId, amount }) => ({
+    partId,
+    amount,
+  }));
   return priced.flatMap(({ partId, amount }) => [
     { partId, priceDate: '2025-02-03', amount: Math.round(amount * 0.96), currency },
     { partId, priceDate: '2026-02-02', amount, currency },

@@ -6,6 +6,7 @@ import type { DraftProgramme, LaterTable, PlantedFault, Row } from './draft.ts';
 import { faultySites, plantFaults } from './faults.ts';
 import { gappedReadings, wholeReadings } from './gaps.ts';
 import { gaugesFor, islandPlaces, nearest, type Place, roundedPlace } from './islands.ts';
+import { carrierRows, costRows, costSettings, keptApartRows, kitRuleRows, rateRows } from './kit.ts';
 import { measuresOf, wornMeasures } from './measures.ts';
 import { normalRows } from './normals.ts';
 import { type Particular, particularsOf, withIsland } from './particulars.ts';
@@ -81,6 +82,7 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       programme: `${names.chain} Islands`,
       seed,
       ...engineering,
+      ...costSettings,
       ...(hasMore ? { people_per_household, ...habits } : {}),
     },
     tables: {
@@ -97,6 +99,8 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       gauges: hasMore ? [...read, unreadGauge(unread.gaugeId, names.unreadIsland, unread.place)] : read,
       parts: partRows(),
       prices: priceRows(),
+      ...kitRuleRows(),
+      ...{ carriers: carrierRows, keptApart: keptApartRows, rates: rateRows, costs: costRows },
       ...withRows({
         targets: targetRows(made),
         presence: presenceRows(sites),

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type DesignSettings, dayIndexOf, defaultSettings, type GaugeFacts, type SiteFacts } from './kernel/index.ts';
+import {
+  type DesignSettings,
+  dayIndexOf,
+  defaultSettings,
+  type GaugeFacts,
+  noKit,
+  type SiteFacts,
+} from './kernel/index.ts';
 import { designSites, rainOfSite, readyProgramme } from './plan.ts';
 import { gauge, normals, readings, site, twelveYears } from './siteRain.testing.ts';
 import { gaugesOfSite } from './siteRain.ts';
@@ -34,7 +41,10 @@ describe('the gauges of one site', () => {
     ['without a position', { gaugeId: null }, {}, []],
   ];
   const ready = (among: readonly GaugeFacts[], settings: DesignSettings, wanted?: ReadonlySet<string>) =>
-    readyProgramme({ settings, sites: [], gauges: among, parts: [], prices: [] }, wanted && { gauges: wanted });
+    readyProgramme(
+      { settings, sites: [], gauges: among, parts: [], prices: [], kit: noKit },
+      wanted && { gauges: wanted },
+    );
   const comesTo = (of: SiteFacts, programme: ReturnType<typeof ready>) => ({
     rain: rainOfSite(of, programme),
     designs: [...designSites([of], programme)],

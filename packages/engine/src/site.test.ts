@@ -5,6 +5,7 @@ import {
   dayIndexOf,
   defaultSettings,
   type GaugeFacts,
+  noKit,
   noStorms,
   type PartFacts,
   type RoofFacts,
@@ -83,7 +84,7 @@ function factsOf(
     ...change,
   };
   const all = { ...defaultSettings, ...settings };
-  return [site, readyProgramme({ settings: all, sites: [site], gauges: [gauge], parts, prices: [] })];
+  return [site, readyProgramme({ settings: all, sites: [site], gauges: [gauge], parts, prices: [], kit: noKit })];
 }
 
 function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial<DesignSettings> = {}) {

@@ -4,6 +4,7 @@ import {
   dayIndexOf,
   defaultSettings,
   type GaugeFacts,
+  noKit,
   type Scenario,
   type SiteFacts,
 } from './kernel/index.ts';
@@ -18,6 +19,7 @@ function judged(gauges: readonly GaugeFacts[], of = site(), settings: Partial<De
     gauges,
     parts: [],
     prices: [],
+    kit: noKit,
   };
   const ready = readyProgramme(facts);
   const [design] = [...designSites([of], ready)];

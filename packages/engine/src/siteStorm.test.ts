@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { type DesignSettings, dayIndexOf, defaultSettings, type GaugeFacts, type StormFacts } from './kernel/index.ts';
+import {
+  type DesignSettings,
+  dayIndexOf,
+  defaultSettings,
+  type GaugeFacts,
+  noKit,
+  type StormFacts,
+} from './kernel/index.ts';
 import { readyProgramme } from './plan.ts';
 import { gauge, normals, readings, site, twelveYears } from './siteRain.testing.ts';
 import { gaugeOf, gaugesOfSite, rainUnder } from './siteRain.ts';
@@ -14,7 +21,14 @@ const stated = (intensity_mm_per_h: number, returnPeriod_years = 20): StormFacts
 });
 const ready = (gauges: readonly GaugeFacts[], settings: Partial<DesignSettings> = {}, only?: ReadonlySet<string>) =>
   readyProgramme(
-    { settings: { ...defaultSettings, madeYears: 10, ...settings }, sites: [], gauges, parts: [], prices: [] },
+    {
+      settings: { ...defaultSettings, madeYears: 10, ...settings },
+      sites: [],
+      gauges,
+      parts: [],
+      prices: [],
+      kit: noKit,
+    },
     only && { gauges: only },
   );
 const codes = (told: readonly { readonly code: string }[]) => told.map(({ code }) => code);

@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -1500,7 +1500,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1670,7 +1670,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
                         };
                     };
                 };
@@ -2325,7 +2325,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
                 };
                 cookie?: never;
             };
@@ -3894,7 +3894,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4028,7 +4028,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4476,7 +4476,7 @@ export interface components {
             sourceDays: {
                 /** @description As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day. */
                 days_per_year: number | null;
-                /** @description Nine in ten years of the record lie between. */
+                /** @description The fewest and the most of a year of the record. */
                 days_per_year_range: {
                     high: number;
                     low: number;
@@ -4673,7 +4673,7 @@ export interface components {
             sourceDays: {
                 /** @description As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day. */
                 days_per_year: number | null;
-                /** @description Nine in ten years of the record lie between. */
+                /** @description The fewest and the most of a year of the record. */
                 days_per_year_range: {
                     high: number;
                     low: number;
@@ -5056,7 +5056,7 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
             /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
@@ -5107,7 +5107,7 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
             /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
@@ -5213,11 +5213,95 @@ export interface components {
                     source: string | null;
                 }[];
             }[];
+            kit: {
+                carriers: {
+                    carrierId: string;
+                    carriers_count: components["schemas"]["figure"];
+                    freeboard_cm: components["schemas"]["figure"] | null;
+                    leastFreeboard_cm: components["schemas"]["figure"] | null;
+                    limit_kg: components["schemas"]["figure"] | null;
+                    limit_L: components["schemas"]["figure"] | null;
+                    limitSetBy: string | null;
+                    limitSetOn: components["schemas"]["figure"] | null;
+                    longest_m: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    stowage_fraction: components["schemas"]["figure"];
+                }[];
+                costs: {
+                    amount: components["schemas"]["figure"];
+                    costId: string;
+                    currency: string;
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    high: components["schemas"]["figure"] | null;
+                    life_years: components["schemas"]["figure"] | null;
+                    low: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    per: "site" | "year" | "person" | "personYear";
+                    priceDate: components["schemas"]["figure"];
+                    siteId: string | null;
+                    source: string | null;
+                    what: string;
+                }[];
+                keptApart: {
+                    otherPartId: string;
+                    partId: string;
+                }[];
+                rates: {
+                    currency: string;
+                    day: components["schemas"]["figure"];
+                    perUnit: components["schemas"]["figure"];
+                    source: string | null;
+                }[];
+                redenominations: {
+                    currency: string;
+                    day: components["schemas"]["figure"];
+                    factor: components["schemas"]["figure"];
+                    newCurrency: string;
+                    source: string | null;
+                }[];
+                rules: {
+                    conditions: {
+                        /** @enum {string} */
+                        field: "siteClass" | "handPump" | "people" | "roofMaterial" | "gutterShape" | "gutterWidth_mm" | "downpipeBore_mm" | "tankVolume_L" | "tankPart" | "standHeight_m" | "pipeLeg" | "pipeBore_mm" | "unitPart";
+                        /** @enum {string} */
+                        test: "is" | "isNot" | "atLeast" | "atMost";
+                        value: string;
+                    }[];
+                    /** @enum {string} */
+                    countedBy: "site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge";
+                    each_count: components["schemas"]["figure"];
+                    leastSpare_count: components["schemas"]["figure"];
+                    partId: string;
+                    /** @enum {string} */
+                    rounding: "up" | "nearest" | "none";
+                    ruleId: string;
+                    spare_fraction: components["schemas"]["figure"];
+                }[];
+            };
             parts: {
                 baseWidth_mm: components["schemas"]["figure"] | null;
                 bore_mm: components["schemas"]["figure"] | null;
                 depth_mm: components["schemas"]["figure"] | null;
                 kind: string;
+                kit: {
+                    bulk_L: components["schemas"]["figure"] | null;
+                    /** @enum {string} */
+                    countedIn: "piece" | "m" | "kg" | "L";
+                    danger: ("chlorine" | "fuel") | null;
+                    height_m: components["schemas"]["figure"] | null;
+                    isFragile: boolean | null;
+                    leadTime_days: components["schemas"]["figure"] | null;
+                    life_years: components["schemas"]["figure"] | null;
+                    packSize_count: components["schemas"]["figure"] | null;
+                    picture: string | null;
+                    stock_count: components["schemas"]["figure"] | null;
+                    stockCountedOn: components["schemas"]["figure"] | null;
+                    supplier: string | null;
+                    width_m: components["schemas"]["figure"] | null;
+                };
                 length_m: components["schemas"]["figure"] | null;
                 mass_kg: components["schemas"]["figure"] | null;
                 name: string;
@@ -5260,7 +5344,13 @@ export interface components {
                 priceDate: components["schemas"]["figure"];
             }[];
             settings: {
+                boiledWater_L_per_person_per_day: components["schemas"]["figure"] | null;
+                boughtWater_amount_per_L: components["schemas"]["figure"] | null;
+                boughtWater_L_per_person_per_day: components["schemas"]["figure"] | null;
                 cartridgeFailures_per_year: components["schemas"]["figure"] | null;
+                costYears: components["schemas"]["figure"];
+                currency: string | null;
+                cutWaste_mm: components["schemas"]["figure"];
                 /** @enum {string} */
                 dayOrder: "drawFirst" | "yas" | "ybs";
                 daysOff_per_year: components["schemas"]["figure"] | null;
@@ -5271,6 +5361,8 @@ export interface components {
                 fiveMinutesOfDaySource: string | null;
                 flowReadingError_fraction: components["schemas"]["figure"];
                 foulingSpread_fraction: components["schemas"]["figure"];
+                fuel_amount_per_kg: components["schemas"]["figure"] | null;
+                fuelHeat_MJ_per_kg: components["schemas"]["figure"] | null;
                 futures: components["schemas"]["figure"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -5278,6 +5370,8 @@ export interface components {
                 growthFraction_per_year: components["schemas"]["figure"] | null;
                 headMargin_m: components["schemas"]["figure"];
                 healthTarget_DALY_per_person_per_year: components["schemas"]["figure"];
+                inflation_fraction_per_year: components["schemas"]["figure"] | null;
+                interest_fraction_per_year: components["schemas"]["figure"] | null;
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
@@ -5297,8 +5391,13 @@ export interface components {
                 litresDrunkHigh_L_per_person_per_day: components["schemas"]["figure"];
                 madeYears: components["schemas"]["figure"];
                 missingDays_fraction: components["schemas"]["figure"];
+                oldRate_days: components["schemas"]["figure"];
                 peakShare_fraction: components["schemas"]["figure"];
                 people_per_household: components["schemas"]["figure"] | null;
+                pipedScheme_amount_per_person: components["schemas"]["figure"] | null;
+                pipedScheme_amount_per_person_per_year: components["schemas"]["figure"] | null;
+                pipedScheme_years: components["schemas"]["figure"] | null;
+                priceChange_fraction_per_year: components["schemas"]["figure"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figure"];
                 range_fraction: components["schemas"]["figure"];
@@ -5316,6 +5415,7 @@ export interface components {
                 standMargin_fraction: components["schemas"]["figure"];
                 stormMargin_fraction: components["schemas"]["figure"];
                 stormReturnPeriod_years: components["schemas"]["figure"];
+                stoveEfficiency_fraction: components["schemas"]["figure"] | null;
                 susceptibleToRotavirus_fraction: components["schemas"]["figure"];
                 tapFlow_L_per_min: components["schemas"]["figure"];
                 target: {
@@ -5333,6 +5433,9 @@ export interface components {
                 /** @enum {string} */
                 windExposure: "builtUp" | "openGround" | "openWater";
                 windSpeed_m_per_s: components["schemas"]["figure"] | null;
+                workingService_fraction: components["schemas"]["figure"] | null;
+                workingServiceHigh_fraction: components["schemas"]["figure"] | null;
+                workingServiceLow_fraction: components["schemas"]["figure"] | null;
             };
             /** @description Days are counted from 1 January 1970; null is "not known". */
             site: {
@@ -5405,6 +5508,7 @@ export interface components {
                 downpipes: {
                     bore_mm: components["schemas"]["figure"] | null;
                     downpipeId: string;
+                    isBuilt?: boolean;
                     length_m: components["schemas"]["figure"] | null;
                     roofId: string;
                 }[];
@@ -5416,6 +5520,7 @@ export interface components {
                     depth_mm: components["schemas"]["figure"] | null;
                     fall_mm_per_m: components["schemas"]["figure"] | null;
                     gutterId: string;
+                    isBuilt?: boolean;
                     length_m: components["schemas"]["figure"] | null;
                     outlet_mm: components["schemas"]["figure"] | null;
                     /** @enum {string} */
@@ -5445,6 +5550,7 @@ export interface components {
                 pipes: {
                     bore_mm: components["schemas"]["figure"] | null;
                     elbows_count: components["schemas"]["figure"] | null;
+                    isBuilt?: boolean;
                     /** @enum {string} */
                     leg: "tankToUnit" | "unitToTap";
                     length_m: components["schemas"]["figure"] | null;
@@ -5583,6 +5689,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figure"] | null;
                     inletHeight_m: components["schemas"]["figure"] | null;
+                    isBuilt?: boolean;
                     isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figure"] | null;
@@ -5740,11 +5847,95 @@ export interface components {
                     source: string | null;
                 }[];
             }[];
+            kit: {
+                carriers: {
+                    carrierId: string;
+                    carriers_count: components["schemas"]["figureInput"];
+                    freeboard_cm: components["schemas"]["figureInput"] | null;
+                    leastFreeboard_cm: components["schemas"]["figureInput"] | null;
+                    limit_kg: components["schemas"]["figureInput"] | null;
+                    limit_L: components["schemas"]["figureInput"] | null;
+                    limitSetBy: string | null;
+                    limitSetOn: components["schemas"]["figureInput"] | null;
+                    longest_m: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    stowage_fraction: components["schemas"]["figureInput"];
+                }[];
+                costs: {
+                    amount: components["schemas"]["figureInput"];
+                    costId: string;
+                    currency: string;
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    high: components["schemas"]["figureInput"] | null;
+                    life_years: components["schemas"]["figureInput"] | null;
+                    low: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    per: "site" | "year" | "person" | "personYear";
+                    priceDate: components["schemas"]["figureInput"];
+                    siteId: string | null;
+                    source: string | null;
+                    what: string;
+                }[];
+                keptApart: {
+                    otherPartId: string;
+                    partId: string;
+                }[];
+                rates: {
+                    currency: string;
+                    day: components["schemas"]["figureInput"];
+                    perUnit: components["schemas"]["figureInput"];
+                    source: string | null;
+                }[];
+                redenominations: {
+                    currency: string;
+                    day: components["schemas"]["figureInput"];
+                    factor: components["schemas"]["figureInput"];
+                    newCurrency: string;
+                    source: string | null;
+                }[];
+                rules: {
+                    conditions: {
+                        /** @enum {string} */
+                        field: "siteClass" | "handPump" | "people" | "roofMaterial" | "gutterShape" | "gutterWidth_mm" | "downpipeBore_mm" | "tankVolume_L" | "tankPart" | "standHeight_m" | "pipeLeg" | "pipeBore_mm" | "unitPart";
+                        /** @enum {string} */
+                        test: "is" | "isNot" | "atLeast" | "atMost";
+                        value: string;
+                    }[];
+                    /** @enum {string} */
+                    countedBy: "site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge";
+                    each_count: components["schemas"]["figureInput"];
+                    leastSpare_count: components["schemas"]["figureInput"];
+                    partId: string;
+                    /** @enum {string} */
+                    rounding: "up" | "nearest" | "none";
+                    ruleId: string;
+                    spare_fraction: components["schemas"]["figureInput"];
+                }[];
+            };
             parts: {
                 baseWidth_mm: components["schemas"]["figureInput"] | null;
                 bore_mm: components["schemas"]["figureInput"] | null;
                 depth_mm: components["schemas"]["figureInput"] | null;
                 kind: string;
+                kit: {
+                    bulk_L: components["schemas"]["figureInput"] | null;
+                    /** @enum {string} */
+                    countedIn: "piece" | "m" | "kg" | "L";
+                    danger: ("chlorine" | "fuel") | null;
+                    height_m: components["schemas"]["figureInput"] | null;
+                    isFragile: boolean | null;
+                    leadTime_days: components["schemas"]["figureInput"] | null;
+                    life_years: components["schemas"]["figureInput"] | null;
+                    packSize_count: components["schemas"]["figureInput"] | null;
+                    picture: string | null;
+                    stock_count: components["schemas"]["figureInput"] | null;
+                    stockCountedOn: components["schemas"]["figureInput"] | null;
+                    supplier: string | null;
+                    width_m: components["schemas"]["figureInput"] | null;
+                };
                 length_m: components["schemas"]["figureInput"] | null;
                 mass_kg: components["schemas"]["figureInput"] | null;
                 name: string;
@@ -5787,7 +5978,13 @@ export interface components {
                 priceDate: components["schemas"]["figureInput"];
             }[];
             settings: {
+                boiledWater_L_per_person_per_day: components["schemas"]["figureInput"] | null;
+                boughtWater_amount_per_L: components["schemas"]["figureInput"] | null;
+                boughtWater_L_per_person_per_day: components["schemas"]["figureInput"] | null;
                 cartridgeFailures_per_year: components["schemas"]["figureInput"] | null;
+                costYears: components["schemas"]["figureInput"];
+                currency: string | null;
+                cutWaste_mm: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 dayOrder: "drawFirst" | "yas" | "ybs";
                 daysOff_per_year: components["schemas"]["figureInput"] | null;
@@ -5798,6 +5995,8 @@ export interface components {
                 fiveMinutesOfDaySource: string | null;
                 flowReadingError_fraction: components["schemas"]["figureInput"];
                 foulingSpread_fraction: components["schemas"]["figureInput"];
+                fuel_amount_per_kg: components["schemas"]["figureInput"] | null;
+                fuelHeat_MJ_per_kg: components["schemas"]["figureInput"] | null;
                 futures: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -5805,6 +6004,8 @@ export interface components {
                 growthFraction_per_year: components["schemas"]["figureInput"] | null;
                 headMargin_m: components["schemas"]["figureInput"];
                 healthTarget_DALY_per_person_per_year: components["schemas"]["figureInput"];
+                inflation_fraction_per_year: components["schemas"]["figureInput"] | null;
+                interest_fraction_per_year: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
                 /** @enum {string} */
@@ -5824,8 +6025,13 @@ export interface components {
                 litresDrunkHigh_L_per_person_per_day: components["schemas"]["figureInput"];
                 madeYears: components["schemas"]["figureInput"];
                 missingDays_fraction: components["schemas"]["figureInput"];
+                oldRate_days: components["schemas"]["figureInput"];
                 peakShare_fraction: components["schemas"]["figureInput"];
                 people_per_household: components["schemas"]["figureInput"] | null;
+                pipedScheme_amount_per_person: components["schemas"]["figureInput"] | null;
+                pipedScheme_amount_per_person_per_year: components["schemas"]["figureInput"] | null;
+                pipedScheme_years: components["schemas"]["figureInput"] | null;
+                priceChange_fraction_per_year: components["schemas"]["figureInput"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figureInput"];
                 range_fraction: components["schemas"]["figureInput"];
@@ -5843,6 +6049,7 @@ export interface components {
                 standMargin_fraction: components["schemas"]["figureInput"];
                 stormMargin_fraction: components["schemas"]["figureInput"];
                 stormReturnPeriod_years: components["schemas"]["figureInput"];
+                stoveEfficiency_fraction: components["schemas"]["figureInput"] | null;
                 susceptibleToRotavirus_fraction: components["schemas"]["figureInput"];
                 tapFlow_L_per_min: components["schemas"]["figureInput"];
                 target: {
@@ -5860,6 +6067,9 @@ export interface components {
                 /** @enum {string} */
                 windExposure: "builtUp" | "openGround" | "openWater";
                 windSpeed_m_per_s: components["schemas"]["figureInput"] | null;
+                workingService_fraction: components["schemas"]["figureInput"] | null;
+                workingServiceHigh_fraction: components["schemas"]["figureInput"] | null;
+                workingServiceLow_fraction: components["schemas"]["figureInput"] | null;
             };
             /** @description Days are counted from 1 January 1970; null is "not known". */
             site: {
@@ -5932,6 +6142,7 @@ export interface components {
                 downpipes: {
                     bore_mm: components["schemas"]["figureInput"] | null;
                     downpipeId: string;
+                    isBuilt?: boolean;
                     length_m: components["schemas"]["figureInput"] | null;
                     roofId: string;
                 }[];
@@ -5943,6 +6154,7 @@ export interface components {
                     depth_mm: components["schemas"]["figureInput"] | null;
                     fall_mm_per_m: components["schemas"]["figureInput"] | null;
                     gutterId: string;
+                    isBuilt?: boolean;
                     length_m: components["schemas"]["figureInput"] | null;
                     outlet_mm: components["schemas"]["figureInput"] | null;
                     /** @enum {string} */
@@ -5972,6 +6184,7 @@ export interface components {
                 pipes: {
                     bore_mm: components["schemas"]["figureInput"] | null;
                     elbows_count: components["schemas"]["figureInput"] | null;
+                    isBuilt?: boolean;
                     /** @enum {string} */
                     leg: "tankToUnit" | "unitToTap";
                     length_m: components["schemas"]["figureInput"] | null;
@@ -6110,6 +6323,7 @@ export interface components {
                     groundClass: ("rock" | "softRock" | "denseGravel" | "looseGravel" | "denseSand" | "looseSand" | "silt" | "stiffClay" | "firmClay" | "softClay" | "softOrMadeGround") | null;
                     height_m: components["schemas"]["figureInput"] | null;
                     inletHeight_m: components["schemas"]["figureInput"] | null;
+                    isBuilt?: boolean;
                     isFastened: boolean | null;
                     joinedTo: string | null;
                     nominal_L: components["schemas"]["figureInput"] | null;

@@ -39,6 +39,11 @@ it('says what stands for a setting that is not given, for every one that has a s
     ...['programme', 'growthFraction_per_year', 'people_per_household', 'fiveMinutesOfDay_fraction'],
     ...['fiveMinutesOfDaySource', 'roofSolids_g_per_m2_per_year', 'windSpeed_m_per_s', 'unitHead_m'],
     ...['roofTurbidity_NTU', 'roofTurbidityHigh_NTU', 'cartridgeFailures_per_year', 'skipping_fraction'],
-    ...['daysOff_per_year', 'recontamination_fraction', 'waterYearStartMonth'],
+    ...['daysOff_per_year', 'recontamination_fraction', 'currency', 'priceChange_fraction_per_year'],
+    ...['interest_fraction_per_year', 'inflation_fraction_per_year', 'workingService_fraction'],
+    ...['workingServiceLow_fraction', 'workingServiceHigh_fraction', 'boughtWater_L_per_person_per_day'],
+    ...['boughtWater_amount_per_L', 'boiledWater_L_per_person_per_day', 'fuel_amount_per_kg', 'fuelHeat_MJ_per_kg'],
+    ...['stoveEfficiency_fraction', 'pipedScheme_amount_per_person', 'pipedScheme_years'],
+    ...['pipedScheme_amount_per_person_per_year', 'waterYearStartMonth'],
   ]);
 });

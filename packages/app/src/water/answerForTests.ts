@@ -42,6 +42,7 @@ export const factsAnswered = (of = 'a', people: number | null = 40): FactsAnswer
   settings: { ...defaultSettings, programme: 'Tarn', target, windSpeed_m_per_s: 35 },
   parts: [],
   prices: [],
+  kit: { rules: [], carriers: [], keptApart: [], rates: [], redenominations: [], costs: [] },
   gauges: [
     {
       ...{ gaugeId: 'G1', name: 'East', latitude_deg: 0, longitude_deg: 125, readingTime: null, normals: [] },

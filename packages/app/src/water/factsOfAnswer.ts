@@ -101,7 +101,7 @@ export function shortRainOfAnswer(answer: ReadingsAnswer): readonly ShortReading
  * @returns the programme of the one site, and which of its gauges are to be made ready
  */
 export function factsOfAnswer(answer: FactsAnswer, readings: ReadonlyMap<string, ReadingsAnswer>): OneSite {
-  const { version, designVersion, site, faults, settings, parts, prices, gauges, wantedGauges } = exact(answer);
+  const { version, designVersion, site, faults, settings, parts, prices, kit, gauges, wantedGauges } = exact(answer);
   const read = gauges.map(({ readings: at, ...head }): GaugeFacts => {
     const found = readings.get(head.gaugeId);
     if (at !== null && found === undefined) throw new Error(`the readings of ${head.gaugeId} are not there`);
@@ -109,7 +109,7 @@ export function factsOfAnswer(answer: FactsAnswer, readings: ReadonlyMap<string,
     return { ...head, readings: readingsOfAnswer(found), shortRain: shortRainOfAnswer(found) };
   });
   return {
-    facts: { settings, sites: [site], gauges: read, parts, prices },
+    facts: { settings, sites: [site], gauges: read, parts, prices, kit },
     ...{ wanted: { gauges: new Set(wantedGauges) }, site, faults, version, designVersion },
   };
 }

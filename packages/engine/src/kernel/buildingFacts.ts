@@ -98,6 +98,8 @@ export interface GutterFacts {
   readonly runToOutlet_m: number | null;
   readonly bends_count: number | null;
   readonly outletGrate: 'open' | 'grated';
+  /** Is it there already, so that no kit is wanted for it? Left out: no. */
+  readonly isBuilt?: boolean;
 }
 
 /** A pipe that takes the water of a roof's gutters down, as surveyed. */
@@ -107,6 +109,7 @@ export interface DownpipeFacts {
   /** Inside diameter. */
   readonly bore_mm: number | null;
   readonly length_m: number | null;
+  readonly isBuilt?: boolean;
 }
 
 /** What a tank is for: water is stored in it, or clears in it first. */
@@ -158,6 +161,7 @@ export interface TankFacts {
   /** Who has looked at the stand and its ground and signed for it, and when. */
   readonly signedBy: string | null;
   readonly signedOn: DayIndex | null;
+  readonly isBuilt?: boolean;
 }
 
 /** A stretch of pipe from a tank to the treatment unit, or from there to the taps. */
@@ -182,6 +186,7 @@ export interface PipeFacts {
   readonly meters_count: number | null;
   /** Loss coefficients of all else that stands in it, added up. */
   readonly otherLoss_k: number | null;
+  readonly isBuilt?: boolean;
 }
 
 /** What is known of a roof, a gutter, a tank and a pipe that nobody has measured: nothing. */

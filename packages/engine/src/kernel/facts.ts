@@ -8,6 +8,7 @@ import type {
   WindExposure,
 } from './buildingFacts.ts';
 import type { DayIndex } from './days.ts';
+import { type KitFacts, type KitFigures, noKitFigures } from './kitFacts.ts';
 import type { Place } from './problems.ts';
 import { noSafety, type SiteSafetyFacts } from './safetyFacts.ts';
 import type { DesignSettings, Target } from './settings.ts';
@@ -217,6 +218,7 @@ export interface PartFacts {
   readonly bore_mm: number | null;
   /** Of a treatment unit; null of all else. */
   readonly unit: UnitFigures | null;
+  readonly kit: KitFigures;
 }
 
 /** What a part cost on a day. */
@@ -234,6 +236,7 @@ export interface ProgrammeFacts {
   readonly gauges: readonly GaugeFacts[];
   readonly parts: readonly PartFacts[];
   readonly prices: readonly PriceFacts[];
+  readonly kit: KitFacts;
 }
 
 /** What is told of a site of which nothing was measured but what is judged by the rain. */
@@ -266,4 +269,5 @@ export const unmeasuredPart = {
   depth_mm: null,
   bore_mm: null,
   unit: null,
+  kit: noKitFigures,
 } as const satisfies Omit<PartFacts, 'partId' | 'kind' | 'name'>;

@@ -1,4 +1,5 @@
 import type { WindExposure } from './buildingFacts.ts';
+import { defaultKitSettings, type KitSettings } from './kitFacts.ts';
 
 /** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
 export const dayOrders = ['drawFirst', 'yas', 'ybs'] as const;
@@ -27,7 +28,7 @@ export const judgings = ['whereMeasured', 'always', 'never'] as const;
 export type Judging = (typeof judgings)[number];
 
 /** The programme's settings. Every default stands in `defaultSettings`. */
-export interface DesignSettings {
+export interface DesignSettings extends KitSettings {
   readonly programme: string;
   readonly target: Target;
   readonly litres_per_person_per_day: number;
@@ -191,4 +192,5 @@ export const defaultSettings: DesignSettings = {
   recontamination_fraction: null,
   leak_fraction: 0.01,
   susceptibleToRotavirus_fraction: 0.06,
+  ...defaultKitSettings,
 };

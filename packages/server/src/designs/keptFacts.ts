@@ -17,7 +17,7 @@ export interface GaugeHead extends Omit<GaugeFacts, 'readings' | 'shortRain'> {
 }
 
 /** What the sites of a programme share. */
-export interface SharedFacts extends Pick<ProgrammeFacts, 'settings' | 'parts' | 'prices'> {
+export interface SharedFacts extends Pick<ProgrammeFacts, 'settings' | 'parts' | 'prices' | 'kit'> {
   readonly gauges: readonly GaugeHead[];
 }
 
@@ -94,7 +94,7 @@ export function siteText(site: SiteFacts, faultAt: (place: Place) => Problem | n
 
 /** Keeps what the sites share, under the stamp of their design, and gives the names of all files it needs. */
 export async function keepShared(folder: string, stamp: string, facts: ProgrammeFacts): Promise<readonly string[]> {
-  const { settings, parts, prices } = facts;
+  const { settings, parts, prices, kit } = facts;
   const there = new Set(await readdir(folder));
   const gauges: GaugeHead[] = [];
   for (const { readings, shortRain, ...head } of facts.gauges) {
@@ -103,7 +103,7 @@ export async function keepShared(folder: string, stamp: string, facts: Programme
     if (!there.has(readingsFile(name))) await writeFileWhole(join(folder, readingsFile(name)), text);
     gauges.push({ ...head, readings: name });
   }
-  const shared: SharedFacts = { settings, parts, prices, gauges };
+  const shared: SharedFacts = { settings, parts, prices, kit, gauges };
   await writeFileWhole(join(folder, sharedFile(stamp)), exactJson(shared));
   return [sharedFile(stamp), ...gauges.map(({ readings }) => readingsFile(readings))];
 }

@@ -47,7 +47,7 @@ export async function siteFactsText(designs: Designs, programme: OpenProgramme, 
   const shared = await readOnce(folder, list);
   if (line === null || shared === null) return gone(designs, programme, list);
   const { site, faults } = JSON.parse(line) as SiteKept;
-  const { settings, parts, prices } = shared;
+  const { settings, parts, prices, kit } = shared;
   const { read, placed, wanted } = gaugesOfSite(site, shared);
   const { programmeId } = programme.entry;
   const gauges = shared.gauges
@@ -56,7 +56,7 @@ export async function siteFactsText(designs: Designs, programme: OpenProgramme, 
       const address = `/api/programmes/${programmeId}/gauges/${encodeURIComponent(head.gaugeId)}/readings?of=${of}`;
       return { ...head, readings: read.has(head.gaugeId) ? { of, address } : null };
     });
-  const facts = { site, faults, settings, parts, prices, gauges, wantedGauges: [...wanted] };
+  const facts = { site, faults, settings, parts, prices, kit, gauges, wantedGauges: [...wanted] };
   const text = exactJson({ version: programme.version, designVersion: list.version, ...facts });
   return { text, name: nameOfText(text) };
 }

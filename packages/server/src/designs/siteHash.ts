@@ -61,7 +61,14 @@ export function siteHasher(
 ): (site: SiteFacts) => string {
   // The programme's name stands in no site's design.
   const { programme: _, ...settings } = facts.settings;
-  const all = contentHash([settings, facts.parts, facts.prices, ready.market.day]);
+  const all = contentHash([
+    settings,
+    facts.parts,
+    facts.prices,
+    facts.kit.rates,
+    facts.kit.redenominations,
+    ready.market.day,
+  ]);
   const rain = new Map<string | null, string>();
   const rainOf = (gaugeId: string | null): string => {
     const known =

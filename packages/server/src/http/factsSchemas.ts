@@ -17,6 +17,7 @@ import {
 } from '@eavewell/engine';
 import { z } from 'zod';
 import { figure, known, text } from './factParts.ts';
+import { kitFacts, kitFigures, kitSettings } from './kitSchemas.ts';
 import { programmeId, version } from './schemaParts.ts';
 import { safetyFacts, treatmentFacts, treatmentSettings, unitFigures } from './treatmentSchemas.ts';
 
@@ -78,8 +79,15 @@ const gutter = z.strictObject({
   runToOutlet_m: known,
   bends_count: known,
   outletGrate: z.enum(['open', 'grated']),
+  isBuilt: z.boolean().optional(),
 });
-const downpipe = z.strictObject({ downpipeId: z.string(), roofId: z.string(), bore_mm: known, length_m: known });
+const downpipe = z.strictObject({
+  downpipeId: z.string(),
+  roofId: z.string(),
+  bore_mm: known,
+  length_m: known,
+  isBuilt: z.boolean().optional(),
+});
 const tank = z.strictObject({
   tankId: z.string(),
   nominal_L: known,
@@ -108,6 +116,7 @@ const tank = z.strictObject({
   isFastened: z.boolean().nullable(),
   signedBy: text,
   signedOn: known,
+  isBuilt: z.boolean().optional(),
 });
 const pipe = z.strictObject({
   pipeId: z.string(),
@@ -121,6 +130,7 @@ const pipe = z.strictObject({
   valves_count: known,
   meters_count: known,
   otherLoss_k: known,
+  isBuilt: z.boolean().optional(),
 });
 const target = z.strictObject({
   daysMet_fraction: figure,
@@ -238,6 +248,7 @@ const settings = z.strictObject({
   judgeTreatment: z.enum(judgings),
   judgeSafety: z.enum(judgings),
   ...treatmentSettings,
+  ...kitSettings,
 });
 
 const normal = z.strictObject({
@@ -304,9 +315,11 @@ export const siteFacts = z
         depth_mm: known,
         bore_mm: known,
         unit: unitFigures.nullable().describe('Null of all but treatment units.'),
+        kit: kitFigures,
       }),
     ),
     prices: z.array(z.strictObject({ partId: z.string(), priceDate: figure, amount: figure, currency: z.string() })),
+    kit: kitFacts,
     gauges: z
       .array(gauge)
       .describe(

@@ -1,8 +1,11 @@
+import { carriers } from './carriers.ts';
 import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
 import { downpipes } from './downpipes.ts';
 import { gauges } from './gauges.ts';
 import { gutters } from './gutters.ts';
+import { keptApart, kitConditions, kitRules } from './kit.ts';
+import { costs, rates, redenominations } from './money.ts';
 import { normals } from './normals.ts';
 import { parts } from './parts.ts';
 import { pipes } from './pipes.ts';
@@ -49,6 +52,13 @@ export const folderTables = {
   shortRain,
   parts,
   prices,
+  rates,
+  redenominations,
+  costs,
+  kitRules,
+  kitConditions,
+  keptApart,
+  carriers,
   targets,
   presence,
   secondSources,
@@ -88,6 +98,13 @@ export const allTables: readonly Table[] = [
   shortRain,
   parts,
   prices,
+  rates,
+  redenominations,
+  costs,
+  kitRules,
+  kitConditions,
+  keptApart,
+  carriers,
   targets,
   presence,
   secondSources,

@@ -82,6 +82,13 @@ const bearingOfOthers: Readonly<Record<string, Bearing | undefined>> = {
   settings: 'programme',
   shortRain: 'first',
   prices: 'first',
+  rates: 'first',
+  redenominations: 'first',
+  costs: 'first',
+  kitRules: 'first',
+  kitConditions: 'first',
+  keptApart: 'first',
+  carriers: 'first',
   places: 'first',
   ways: 'first',
 };

@@ -1,5 +1,5 @@
 import { gutterShapes } from '@eavewell/engine';
-import { choice, from, id, quantity, required, whole } from './columns.ts';
+import { choice, from, id, quantity, required, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const gutters = defineTable({
@@ -8,7 +8,7 @@ export const gutters = defineTable({
     'The gutters of each roof, one row for each run along an eave. Measured inside; what was not measured is left empty.',
   key: ['siteId', 'gutterId'],
   foreignKeys: [{ fields: ['siteId', 'roofId'], table: 'roofs', tableFields: ['siteId', 'roofId'] }],
-  usedBy: ['Water'],
+  usedBy: ['Water', 'Kit'],
   optional: true,
   columns: {
     siteId: required(id('The site the roof stands on.')),
@@ -42,5 +42,6 @@ export const gutters = defineTable({
     }),
     bends: whole('count', 'Corners of more than 10 degrees on that way.', { hard: from(0, 20), emptyMeans: '0' }),
     outletGrate: choice(['open', 'grated'], 'Does a grate stand over the hole?', 'open'),
+    built: yesNo('Is it there already, so that none has to be brought?'),
   },
 });

@@ -1,5 +1,5 @@
-import { gutterShapes } from '@eavewell/engine';
-import { above, choice, fraction, from, id, quantity, required, text, whole } from './columns.ts';
+import { countedIns, dangers, gutterShapes } from '@eavewell/engine';
+import { above, choice, date, fraction, from, id, quantity, required, text, whole, yesNo } from './columns.ts';
 import { reductionColumns } from './safety.ts';
 import { defineTable } from './table.ts';
 
@@ -43,9 +43,17 @@ export const parts = defineTable({
     length_m: quantity('m', 'Longest side, packed.', size),
     width_m: quantity('m', 'Second side, packed.', size),
     height_m: quantity('m', 'Third side, packed.', size),
+    countedIn: choice(countedIns, 'What it is counted in.', 'piece'),
+    bulk_L: quantity('L', 'Room it takes, packed; empty: its three sides.', { hard: above(0, 1e7) }),
     packSize: whole('piece', 'How many are sold together.', { hard: above(0, 100000) }),
     supplier: text('Who sells it.'),
     leadTime_days: whole('day', 'Days from order to arrival.', { hard: { low: 0, high: 3650 } }),
+    stock_count: quantity('count', 'How many are in the store.', { hard: from(0, 1e9) }),
+    stockCountedOn: date('The day they were counted.', '1950-01-01', '2150-12-31'),
+    fragile: yesNo('May it break on the way?'),
+    danger: choice(dangers, 'What it is kept away from other things for: chlorine, or fuel.'),
+    life_years: quantity('year', 'For how long it serves.', { hard: above(0, 200), usual: from(1, 50) }),
+    picture: text('The file of its picture.'),
     shape: choice(gutterShapes, 'The shape of a gutter in section.'),
     topWidth_mm: quantity('mm', 'Width of a gutter across its top, inside.', {
       hard: from(20, 1000),

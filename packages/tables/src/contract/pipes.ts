@@ -1,5 +1,5 @@
 import { pipeLegs, pipeMaterials } from '@eavewell/engine';
-import { choice, from, id, quantity, required, whole } from './columns.ts';
+import { choice, from, id, quantity, required, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 const fittings = { hard: from(0, 200), emptyMeans: '0' };
@@ -12,7 +12,7 @@ export const pipes = defineTable({
     { fields: ['siteId'], table: 'sites', tableFields: ['siteId'] },
     { fields: ['siteId', 'tankId'], table: 'tanks', tableFields: ['siteId', 'tankId'] },
   ],
-  usedBy: ['Water'],
+  usedBy: ['Water', 'Kit'],
   optional: true,
   columns: {
     siteId: required(id('The site it lies at.')),
@@ -30,5 +30,6 @@ export const pipes = defineTable({
       hard: from(0, 1000),
       emptyMeans: '0',
     }),
+    built: yesNo('Is it there already, so that none has to be brought?'),
   },
 });

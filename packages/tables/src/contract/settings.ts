@@ -7,7 +7,7 @@ import {
   wetDayAmountKinds,
   windExposures,
 } from '@eavewell/engine';
-import { above, choice, fraction, from, quantity, text, whole } from './columns.ts';
+import { above, choice, currency, fraction, from, quantity, text, whole } from './columns.ts';
 import type { Column } from './table.ts';
 
 type ColumnsFor<T> = { readonly [K in keyof T]: Column<NonNullable<T[K]>> };
@@ -202,5 +202,48 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   }),
   susceptibleToRotavirus_fraction: fraction('Share of the people who can fall ill of rotavirus.', {
     usual: from(0.02, 0.3),
+  }),
+  currency: currency("The programme's currency; null: that of the latest price."),
+  priceChange_fraction_per_year: fraction('What prices change by in a year after their own day; null: they stand.', {
+    hard: from(-0.9, 10),
+    usual: from(-0.05, 0.3),
+  }),
+  oldRate_days: whole('day', 'A rate older than this is told of.', { hard: from(1, 36500), usual: from(30, 800) }),
+  interest_fraction_per_year: fraction('What money costs in a year; null: nothing is reckoned for it.', {
+    hard: from(0, 2),
+    usual: from(0, 0.2),
+  }),
+  inflation_fraction_per_year: fraction('What prices rise by in a year, where interest is told with it; null: none.', {
+    hard: from(-0.5, 10),
+    usual: from(0, 0.2),
+  }),
+  costYears: whole('year', 'Over how many years costs are told.', { hard: from(1, 100), usual: from(5, 40) }),
+  cutWaste_mm: quantity('mm', 'What one cut takes of a gutter or a pipe.', { hard: from(0, 100), usual: from(0, 10) }),
+  workingService_fraction: fraction('Share of the time for which a system works, most likely; null: not known.', {
+    hard: above(0, 1),
+  }),
+  workingServiceLow_fraction: fraction('How little that may be.', { hard: above(0, 1) }),
+  workingServiceHigh_fraction: fraction('How much it may be.', { hard: above(0, 1) }),
+  boughtWater_L_per_person_per_day: quantity('L/person/day', 'Water people buy today.', {
+    hard: from(0, 500),
+    usual: from(0, 20),
+  }),
+  boughtWater_amount_per_L: quantity('currency/L', 'What a litre of it costs.', { hard: from(0, 1e9) }),
+  boiledWater_L_per_person_per_day: quantity('L/person/day', 'Water people boil today.', {
+    hard: from(0, 500),
+    usual: from(0, 5.5),
+  }),
+  fuel_amount_per_kg: quantity('currency/kg', 'What a kilogram of their fuel costs.', { hard: from(0, 1e9) }),
+  fuelHeat_MJ_per_kg: quantity('MJ/kg', 'The heat of a kilogram of it.', { hard: above(0, 150), usual: from(10, 55) }),
+  stoveEfficiency_fraction: fraction('Share of that heat that goes into the water.', {
+    hard: above(0, 1),
+    usual: from(0.05, 0.6),
+  }),
+  pipedScheme_amount_per_person: quantity('currency/person', 'What a piped scheme would cost to build, a person.', {
+    hard: from(0, 1e12),
+  }),
+  pipedScheme_years: quantity('year', 'For how long it would serve.', { hard: above(0, 200), usual: from(5, 60) }),
+  pipedScheme_amount_per_person_per_year: quantity('currency/person/year', 'What it would cost in a year, a person.', {
+    hard: from(0, 1e12),
   }),
 };

@@ -24,7 +24,7 @@ export const tanks = defineTable({
     { fields: ['partId'], table: 'parts', tableFields: ['partId'] },
     { fields: ['siteId', 'joinedTo'], table: 'tanks', tableFields: ['siteId', 'tankId'] },
   ],
-  usedBy: ['Water'],
+  usedBy: ['Water', 'Kit'],
   columns: {
     siteId: required(id('The site the tank stands on.')),
     tankId: required(id('The id of the tank, within its site.')),
@@ -85,5 +85,6 @@ export const tanks = defineTable({
       'Who has looked at the stand and its ground and signed for it: a licensed engineer, or whom the law names.',
     ),
     signedOn: date('The day they signed.', '1950-01-01', '2150-12-31'),
+    built: yesNo('Is it there already, so that none has to be brought?'),
   },
 });

@@ -14,6 +14,7 @@ import type { NotUsed } from '../reading/tableProblems.ts';
 import { checkLinks } from './checkLinks.ts';
 import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
+import { kitFacts, kitFiguresOf } from './kitOfTables.ts';
 import { stormsByGauge } from './stormsByGauge.ts';
 import type { TablesRead } from './tablesRead.ts';
 import { unitFiguresOf } from './treatmentBySite.ts';
@@ -102,6 +103,7 @@ function partFacts({ parts }: TablesRead): readonly PartFacts[] {
     depth_mm: values.depth_mm,
     bore_mm: values.bore_mm,
     unit: unitFiguresOf(values),
+    kit: kitFiguresOf(values),
   }));
 }
 
@@ -137,6 +139,7 @@ export function assembleProgramme(parts: ProgrammeParts): ProgrammeJoined {
       gauges: gaugeFacts(parts),
       parts: partFacts(tables),
       prices: priceFacts(tables, links.unlinked),
+      kit: kitFacts(tables, links.unlinked),
     },
     problems: links.problems,
     notUsed: links.notUsed,

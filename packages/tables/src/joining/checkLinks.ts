@@ -1,6 +1,7 @@
 import { daysOfPeriod, type Problem } from '@eavewell/engine';
 import { nearest } from '../reading/nearest.ts';
 import { type NotUsed, tableProblem } from '../reading/tableProblems.ts';
+import { checkKit } from './checkKit.ts';
 import { checkRawWater, checkUnitParts, checkUnits } from './checkTreatment.ts';
 import { idsOf, LinkChecker, pairsOf } from './linkChecker.ts';
 import type { TablesRead } from './tablesRead.ts';
@@ -31,6 +32,7 @@ const tablesOfSites = [
   'testPortions',
   'inspections',
   'chlorination',
+  'costs',
 ] as const;
 
 /** What is about a site must name one that is there. */
@@ -268,6 +270,7 @@ export function checkLinks(tables: TablesRead): LinksChecked {
   checkSources(checker, tables);
   checkUnits(checker, tables);
   checkRawWater(checker, tables);
+  checkKit(checker, tables);
   checkPresence(checker, tables);
   checkClasses(checker, tables);
   checkCase(checker, tables);

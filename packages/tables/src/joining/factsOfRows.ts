@@ -46,6 +46,7 @@ export function gutterOf(values: Cells<'gutters'>): GutterFacts {
     runToOutlet_m: values.runToOutlet_m,
     bends_count: values.bends,
     outletGrate: values.outletGrate ?? 'open',
+    isBuilt: values.built ?? false,
   };
 }
 
@@ -56,6 +57,7 @@ export function downpipeOf(values: Cells<'downpipes'>): DownpipeFacts {
     roofId: values.roofId!,
     bore_mm: values.bore_mm,
     length_m: values.length_m,
+    isBuilt: values.built ?? false,
   };
 }
 
@@ -91,6 +93,7 @@ export function tankOf(
     isFastened: values.fastened,
     signedBy: values.signedBy,
     signedOn: values.signedOn,
+    isBuilt: values.built ?? false,
   };
 }
 
@@ -108,5 +111,6 @@ export function pipeOf(values: Cells<'pipes'>, tankId: string | null): PipeFacts
     valves_count: values.valves,
     meters_count: values.meters,
     otherLoss_k: values.otherLoss_k,
+    isBuilt: values.built ?? false,
   };
 }

@@ -104,6 +104,8 @@ export const tableProblems = {
   'link.unknown_unit': 'blocker',
   'link.unknown_test': 'blocker',
   'link.unknown_raw_source': 'blocker',
+  'link.unknown_rule': 'warning',
+  'link.condition_unusable': 'warning',
   'link.joined_to_itself': 'blocker',
   'link.unknown_calendar': 'blocker',
   'link.unknown_second_source': 'blocker',

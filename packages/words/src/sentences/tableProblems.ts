@@ -120,6 +120,9 @@ const link = {
   'link.unknown_unit': (t) => saysOrMeant(t, 'link.unknown_unit', { value: quoted(t) }),
   'link.unknown_test': (t) => saysOrMeant(t, 'link.unknown_test', { value: quoted(t) }),
   'link.unknown_raw_source': (t) => saysOrMeant(t, 'link.unknown_raw_source', { value: quoted(t) }),
+  'link.unknown_rule': (t) => saysOrMeant(t, 'link.unknown_rule', { value: quoted(t) }),
+  'link.condition_unusable': (t) =>
+    says(t, 'link.condition_unusable', { value: quoted(t), field: t.text('field'), test: t.text('test') }),
   'link.part_not_tank': (t) => says(t, 'link.part_not_tank', { value: quoted(t), kind: t.text('kind') }),
   'link.joined_to_itself': (t) => says(t, 'link.joined_to_itself', { value: quoted(t) }),
   'link.not_checked': (t) => says(t, 'link.not_checked', { value: t.text('value'), expected: t.text('expected') }),

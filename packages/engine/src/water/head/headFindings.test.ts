@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   type DesignSettings,
   defaultSettings,
+  noKitFigures,
   type PartFacts,
   type PipeFacts,
   type SiteFacts,
@@ -200,6 +201,7 @@ describe('headFindings', () => {
 
 const noPart = {
   unit: null,
+  kit: noKitFigures,
   name: 'Made up',
   volume_L: null,
   length_m: null,
