@@ -162,17 +162,41 @@ describe('remedies', () => {
     const source = { ...pond, turbidity_NTU: null } as NonNullable<SiteFacts['secondSource']>;
     const all = { bacteria_log10: 4, viruses_log10: 4, protozoa_log10: 4 };
     const reductions = { ...all, evidence: 'credited', source: 'An invented authority' } as const;
-    const rawWater = [null, 'pond'].flatMap((secondSourceId) =>
-      pathogens.map((pathogen) => {
-        const typical_per_L = secondSourceId === null ? 0.01 : 20;
-        return { secondSourceId, pathogen, typical_per_L, low_per_L: null, high_per_L: typical_per_L * 2, source: 'x' };
-      }),
-    );
+    const rawWaterOf = (pond_per_L: number) =>
+      [null, 'pond'].flatMap((secondSourceId) =>
+        pathogens.map((pathogen) => {
+          const typical_per_L = secondSourceId === null ? 0.01 : pond_per_L;
+          return {
+            secondSourceId,
+            pathogen,
+            typical_per_L,
+            low_per_L: null,
+            high_per_L: typical_per_L * 2,
+            source: 'x',
+          };
+        }),
+      );
     const barriers = [{ barrierId: 'B', kind: 'other', reductions, used_fraction: null }] as const;
-    const safety = { ...noSafety, rawWater, barriers, skipping_fraction: 0, daysOff_per_year: 0 };
+    const tubes = {
+      kind: 'tubes',
+      volume_mL: 100,
+      portions_count: 1,
+      positive_count: 0,
+      colonies_count: null,
+    } as const;
+    const portions = [{ ...tubes, uncountable_count: 0, uncountableFrom_count: null }];
+    const clean = {
+      ...{ testId: 'W', takenOn: 30_000, point: 'tap', portions, turbidity_NTU: null, freeChlorine_mg_per_L: null },
+      ...{ pH: null, waterTemperature_C: null, laboratory: null },
+    } as const;
+    const said = { skipping_fraction: 0, daysOff_per_year: 0, tests: [clean] };
+
     for (const isInUse of [true, false]) {
       const near = isInUse ? { secondSource: source } : { secondSource: null, nearSecondSource: source };
-      const sites = made.sites.map((site) => ({ ...site, ...near, safety, treatment: noTreatment }));
+      // One that is declared is drunk from on so many days that only mild water leaves the site mended.
+      const safety = { ...noSafety, rawWater: rawWaterOf(isInUse ? 20 : 2), barriers, ...said };
+      const some = made.sites.slice(0, 14);
+      const sites = some.map((site) => ({ ...site, ...near, safety, treatment: noTreatment }));
       const seen = judgedAgain({
         ...{ ...made, sites },
         settings: { ...made.settings, healthTarget_DALY_per_person_per_year: 1e-5 },

@@ -1,5 +1,11 @@
 import { normalQuantile, quantileReordering, seededDice, seedFor, uniformDraw } from '../../kernel/index.ts';
-import { goldenStep_fraction, rangeDraws_count, shownQuantiles, silverStep_fraction } from './constants.ts';
+import {
+  goldenStep_fraction,
+  mostKept_count,
+  rangeDraws_count,
+  shownQuantiles,
+  silverStep_fraction,
+} from './constants.ts';
 import { yearlyBurden } from './yearlyBurden.ts';
 import { type DrinkingGiven, yearOfDrinking } from './yearOfDrinking.ts';
 import {
@@ -162,7 +168,6 @@ function sparedInDraws(
 
 /** The last ones made: three germs of a site whose tanks are changed again and again. */
 const keptSpared = new Map<string, readonly (readonly SparedByBoth[])[]>();
-const mostKept_count = 6;
 
 /** The years of the record by their days of the second water, fewest first, so that draws that fill what may be evenly fill them evenly. */
 function yearsInOrder(bodies: SecondWater<RawRange>['bodies']): readonly number[] {
