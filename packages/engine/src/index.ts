@@ -2,6 +2,7 @@ export * from './cautionsOf.ts';
 export * from './kernel/index.ts';
 export * from './parts/index.ts';
 export * from './plan.ts';
+export * from './programmeKit.ts';
 export * from './programme/cost/index.ts';
 export * from './programme/kit/index.ts';
 export * from './programme/loads/index.ts';

@@ -2,12 +2,16 @@
 /** The sections of which all that is printed for a site is said. */
 export const paperSections = [
   "cautions",
+  "drawn",
   "findings",
+  "installation",
   "numbers",
   "pack",
   "pictures",
+  "remedies",
   "severities",
   "stations",
+  "steps",
   "units",
   "verdicts"
 ] as const;

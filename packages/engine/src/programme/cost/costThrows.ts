@@ -27,7 +27,8 @@ export interface CostThrowsGiven {
  * @returns the store
  * @definition ours: docs/decisions/0257-throws-and-swings.md
  */
-export function costThrows({ draws, seed, years_count, interest }: CostThrowsGiven): CostThrows {
+export function costThrows(given: CostThrowsGiven): CostThrows {
+  const { draws, seed, years_count, interest } = given;
   const values = new Map<string, Float64Array>();
   const spent = new Map<string, Float64Array>();
   const valuesOf = (figure: Doubtful) => kept(values, keyOf(figure), () => throwsOf(figure, draws, seed));

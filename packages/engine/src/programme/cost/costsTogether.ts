@@ -1,5 +1,6 @@
 import { type CostHead, costHeads } from '../../kernel/index.ts';
 import type { CostReason } from './costItem.ts';
+import { inputAnywhere } from './doubtful.ts';
 import { headOf } from './headCosts.ts';
 import { capitalHeads } from './heads.ts';
 import { compareSwings, spreadsOf } from './wholeLife.ts';
@@ -20,35 +21,65 @@ interface Moves {
   high: YearlyCost;
 }
 
+/** Adds up sites, one after the other. */
+export interface CostSum {
+  readonly add: (site: WholeLifeCost) => void;
+  /** Null where none was added. */
+  readonly sum: () => WholeLifeCost | null;
+}
+
 /**
- * What do sites cost together? All of one currency, day, number of years, throws and seed, as one analysis makes them.
+ * Begins a sum of sites. All are of one currency, day, number of years, throws and seed, as one analysis makes them. An input that is thrown for each site by itself, as the life of a set of cartridges, is one in the swings of the sum: at its low end everywhere.
  *
- * @param sites - each site's whole-life cost [currency/year], [person]
- * @returns the sum of all [currency/year], [person]; null where there is no site
- * @law the programme is the sum of its sites, in every head and every throw; what is not known of one is not known of all
+ * @returns how a site is added, and the sum of all so far [currency/year], [person]
+ * @law the sum is that of the sites, in every head and every throw; what is not known of one is not known of all
  * @definition ours: docs/methods/cost.md
  */
-export function costsTogether(sites: Iterable<WholeLifeCost>): WholeLifeCost | null {
+export function costSum(): CostSum {
   let first: WholeLifeCost | null = null;
   let sums: Sums | null = null;
   const moves = new Map<string, Moves>();
-  for (const site of sites) {
-    first ??= site;
-    sums = sums === null ? sumsOf(site) : added(sums, site);
-    for (const swing of site.swings) moves.set(swing.inputId, movedBy(moves.get(swing.inputId), site, swing));
-  }
-  if (first === null || sums === null) return null;
+  return {
+    add: (site) => {
+      first ??= site;
+      sums = sums === null ? sumsOf(site) : added(sums, site);
+      for (const swing of site.swings) {
+        const name = inputAnywhere(swing.inputId);
+        moves.set(name, movedBy(moves.get(name), site, swing));
+      }
+    },
+    sum: () => (first === null || sums === null ? null : wholeOf(first, sums, moves)),
+  };
+}
+
+/**
+ * What do sites cost together?
+ *
+ * @param sites - each site's whole-life cost [currency/year], [person]
+ * @returns the sum of all [currency/year], [person]; null where there is no site
+ * @definition ours: costSum of all
+ */
+export function costsTogether(sites: Iterable<WholeLifeCost>): WholeLifeCost | null {
+  const all = costSum();
+  for (const site of sites) all.add(site);
+  return all.sum();
+}
+
+function wholeOf(first: WholeLifeCost, sums: Sums, moves: ReadonlyMap<string, Moves>): WholeLifeCost {
   const { perYear_amount, served_people, design_people, throws, total_amount, presentValue_amount } = sums;
   const heads = capitalKnown(costHeads.map((head) => sums.heads.get(head)!));
+  const swings = [...moves].map(([inputId, { low, high }]) => ({
+    inputId,
+    low: plus(sums, low),
+    high: plus(sums, high),
+  }));
   return {
     ...{ currency: first.currency, day: first.day, years_count: first.years_count, heads, throws },
     ...{ perYear_amount, served_people, design_people, total_amount, presentValue_amount, ...spreadsOf(throws) },
     isAtLeast: heads.some(({ reasons }) => reasons.length > 0),
     perPersonYear_amount: served_people === null ? null : perYear_amount / served_people,
     perDesignPerson_amount: design_people === null ? null : perYear_amount / design_people,
-    swings: [...moves]
-      .map(([inputId, { low, high }]) => ({ inputId, low: plus(sums, low), high: plus(sums, high) }))
-      .sort(compareSwings),
+    swings: swings.sort(compareSwings),
   };
 }
 

@@ -3,13 +3,21 @@ import { earlyShare_fraction, lateShare_fraction, middleShare_fraction } from '.
 
 /** A figure with its doubt, in the unit of the field that holds it. The least is never above the likely one, nor that above the greatest. */
 export interface Doubtful {
-  /** What is thrown: figures of one name are thrown together, at every site. */
+  /** What is thrown, as `price PART`, `life PART`, `cost ID`, `interest` or `workingService`: figures of one name are thrown together, at every site. ` @` and a place after it make it one of its own there. */
   readonly inputId: string;
   readonly low: number;
   readonly likely: number;
   readonly high: number;
   /** Are the ends the least and the greatest there can be, or the tenth and ninetieth of a hundred? */
   readonly ends: 'limits' | 'p10p90';
+}
+
+/** Between the name of an input and the one place it is thrown for. */
+export const atOne = ' @';
+
+/** The name an input has wherever it is. */
+export function inputAnywhere(inputId: string): string {
+  return inputId.split(atOne)[0]!;
 }
 
 /**

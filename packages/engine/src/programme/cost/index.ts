@@ -1,5 +1,6 @@
+export { type CartridgeWear, cartridgeSets } from './cartridgeSets.ts';
 export type { CostItem, CostReason, CostTiming } from './costItem.ts';
-export { costsTogether } from './costsTogether.ts';
+export { type CostSum, costSum, costsTogether } from './costsTogether.ts';
 export { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
 export { type Doubtful, doubtful, throwsOf, valueAtShare } from './doubtful.ts';
 export { headOfSpending, type Spending, spendings } from './heads.ts';
@@ -20,11 +21,11 @@ export {
   type PartBought,
   type PartPrice,
   partItem,
+  partPrice,
   rowItem,
 } from './items.ts';
 export { type PeopleServedGiven, servedPeople } from './peopleServed.ts';
 export {
-  type CartridgeWear,
   type CostedLine,
   type CostMarket,
   type CostPeople,

@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import type { CostFacts } from '../../kernel/index.ts';
 import { moneyOn } from '../../parts/index.ts';
-import { cartridgeItem, partItem, rowItem } from './items.ts';
+import { cartridgeItem, partItem, partPrice, rowItem } from './items.ts';
 
 const row: CostFacts = {
   costId: 'C1',
@@ -91,4 +91,15 @@ it('has no amount of what could not be counted, or has no price', () => {
     amount: null,
     reason: 'noPrice',
   });
+});
+
+it('knows a price of the programme’s currency alone', () => {
+  const price = { partId: 'T1', priceDate: 0, amount: 5, currency: 'XTS' };
+  expect(partPrice({ price, reason: null }, 'XTS')).toEqual({ amount: 5, reason: null });
+  expect(partPrice({ price, reason: null }, 'XXA')).toEqual({ amount: null, reason: 'rateMissing' });
+  expect(partPrice({ price: null, reason: 'onlyLaterPrices' }, 'XTS')).toEqual({
+    amount: null,
+    reason: 'onlyLaterPrices',
+  });
+  expect(partPrice(undefined, 'XTS').reason).toBe('noPart');
 });

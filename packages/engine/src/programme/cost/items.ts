@@ -1,8 +1,8 @@
 import { type CostFacts, engineProblem, type Problem } from '../../kernel/index.ts';
-import type { MoneyOn } from '../../parts/index.ts';
+import type { MoneyOn, PriceFound } from '../../parts/index.ts';
 import { longest_years } from './constants.ts';
 import type { CostItem, CostReason, CostTiming } from './costItem.ts';
-import { type Doubtful, doubtful } from './doubtful.ts';
+import { atOne, type Doubtful, doubtful } from './doubtful.ts';
 
 /** An item, with what its making brought up. */
 export interface CostItemMade {
@@ -66,6 +66,21 @@ export interface PartPrice {
   readonly reason: CostReason | null;
 }
 
+/**
+ * What does a part cost in the programme's currency, of what was found in the market?
+ *
+ * @param found - its price [currency] or why there is none; undefined where the catalogue has no such part
+ * @param currency - the programme's [text]; null: not stated
+ * @returns the amount [currency]; null with the reason, `rateMissing` where the price stayed in a currency of its own
+ * @definition ours
+ */
+export function partPrice(found: PriceFound | undefined, currency: string | null): PartPrice {
+  if (found === undefined) return { amount: null, reason: 'noPart' };
+  if (found.price === null) return { amount: null, reason: found.reason };
+  const isOurs = found.price.currency === currency;
+  return isOurs ? { amount: found.price.amount, reason: null } : { amount: null, reason: 'rateMissing' };
+}
+
 /** So many of a part, with its price and how long it lasts. */
 export interface PartBought extends PartPrice {
   readonly partId: string;
@@ -85,7 +100,8 @@ export interface PartBought extends PartPrice {
  * @returns the item [currency]
  * @definition ours: docs/methods/cost.md
  */
-export function partItem({ partId, name, pieces_count, amount, reason, life_years, isRenewed }: PartBought): CostItem {
+export function partItem(bought: PartBought): CostItem {
+  const { partId, name, pieces_count, amount, reason, life_years, isRenewed } = bought;
   const life = life_years === null ? null : doubtful(`life ${partId}`, life_years, null, null);
   return {
     ...{ itemId: partId, what: name, head: 'capExHardware', pieces_count: pieces_count ?? 1 },
@@ -116,18 +132,21 @@ export interface CartridgeSet extends Omit<PartBought, 'life_years' | 'isRenewed
  * @returns the item [currency]
  * @definition ours: the range of the life is that of the forecast of its wear, docs/methods/cost.md
  */
-export function cartridgeItem({ unitId, partId, name, pieces_count, amount, reason, life }: CartridgeSet): CostItem {
+export function cartridgeItem(set: CartridgeSet): CostItem {
+  const { unitId, partId, name, pieces_count, amount, reason, life } = set;
   return {
     ...{ itemId: `${unitId} ${partId}`, what: name, head: 'capExHardware', pieces_count: pieces_count ?? 1 },
     ...priced(partId, pieces_count, { amount, reason }),
-    timing: { kind: 'renewed', isBoughtFirst: false, life_years: life === null ? null : lifeOf(unitId, life) },
+    timing: { kind: 'renewed', isBoughtFirst: false, life_years: life === null ? null : lifeOf(partId, unitId, life) },
   };
 }
 
-function lifeOf(unitId: string, { p10_years, p50_years, p90_years }: LifeSpread): Doubtful | null {
+function lifeOf(partId: string, unitId: string, { p10_years, p50_years, p90_years }: LifeSpread): Doubtful | null {
   const isRising = p10_years > 0 && p10_years <= p50_years && p50_years <= p90_years;
   const [low, likely, high] = [p10_years, p50_years, p90_years].map((years) => Math.min(years, longest_years));
-  return isRising ? { inputId: `life ${unitId}`, low: low!, likely: likely!, high: high!, ends: 'p10p90' } : null;
+  return isRising
+    ? { inputId: `life ${partId}${atOne}${unitId}`, low: low!, likely: likely!, high: high!, ends: 'p10p90' }
+    : null;
 }
 
 function priced(partId: string, pieces_count: number | null, { amount, reason }: PartPrice) {

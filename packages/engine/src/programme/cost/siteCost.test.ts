@@ -68,7 +68,7 @@ it('adds kit, renewals, sets of cartridges and costs of the site', () => {
   });
   expect(found.cost).toMatchObject({ isAtLeast: false, served_people: 40, perYear_amount: 85 });
   expect(found.cost!.perPersonYear_amount).toBeCloseTo(85 / 40, 12);
-  expect(found.cost!.swings.map(({ inputId }) => inputId)).toEqual(['life S2 U1']);
+  expect(found.cost!.swings.map(({ inputId }) => inputId)).toEqual(['life set @S2 U1']);
   expect(found.problems).toEqual([]);
 });
 
@@ -85,6 +85,8 @@ it('never takes a missing price, count or life for nothing', () => {
   expect(reasons(siteCost({ ...given, lines })).capExHardware).toEqual(['countUnknown', 'noPrice']);
   const sets = [{ unitSerial: 'U1', partId: null, life: null }];
   expect(reasons(siteCost({ ...given, sets })).capManEx).toEqual(['lifeUnknown']);
+  const unit = { ...tank, partId: 'unit', kind: 'treatmentUnit' };
+  expect(reasons(siteCost({ ...given, sets: [], lines: [unit] })).capManEx).toEqual(['lifeUnknown']);
   expect(
     siteCost({ ...given, people: { ...given.people, counted_people: null } }).cost!.perPersonYear_amount,
   ).toBeNull();
@@ -113,9 +115,13 @@ it('tells a share of service that is turned', () => {
 it('is the sum of its sites, and counts those without a cost', () => {
   const sites = [siteCost(given), siteCost({ ...given, siteId: 'S2' }), { ...siteCost(given), cost: null }];
   const all = programmeCost(sites, market);
-  expect(all).toMatchObject({ sites_count: 3, unknown_count: 1 });
+  expect(all).toMatchObject({ sites_count: 3, unknown_count: 1, ofServed_count: 2 });
+  const nobody = siteCost({ ...given, people: { ...given.people, counted_people: null } });
+  const some = programmeCost([...sites, nobody], market);
+  expect(some.cost!.perPersonYear_amount).toBeNull();
+  expect(some.ofServed).toEqual(all.cost);
   expect(all.cost!.perYear_amount).toBeCloseTo(78 + 85, 9);
-  expect(all.cost!.swings.map(({ inputId }) => inputId)).toEqual(['life S1 U1', 'life S2 U1']);
+  expect(all.cost!.swings.map(({ inputId }) => inputId)).toEqual(['life set']);
   expect(programmeCost([], market).cost).toBeNull();
 });
 

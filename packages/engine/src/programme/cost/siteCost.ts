@@ -8,12 +8,13 @@ import {
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { type MoneyOn, partById } from '../../parts/index.ts';
+import type { CartridgeWear } from './cartridgeSets.ts';
 import type { CostItem } from './costItem.ts';
-import { costsTogether } from './costsTogether.ts';
+import { costSum } from './costsTogether.ts';
 import { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
 import { type Doubtful, doubtful } from './doubtful.ts';
 import { realInterest } from './interest.ts';
-import { cartridgeItem, type LifeSpread, type PartPrice, partItem, rowItem } from './items.ts';
+import { cartridgeItem, type PartPrice, partItem, rowItem } from './items.ts';
 import { servedPeople } from './peopleServed.ts';
 import { boilingCost, boughtWaterCost, type PersonYearCost, pipedSchemeCost } from './spentNow.ts';
 import { wholeLife } from './wholeLife.ts';
@@ -28,15 +29,6 @@ export interface CostedLine {
   readonly total_count: number | null;
   /** Is there more of it that nobody could count? */
   readonly isAtLeast: boolean;
-}
-
-/** A unit in use, the part its set of cartridges is, and how long a set lasts. */
-export interface CartridgeWear {
-  readonly unitSerial: string;
-  /** Null: no part is named, and the catalogue has none or several. */
-  readonly partId: string | null;
-  /** Null: not known. */
-  readonly life: LifeSpread | null;
 }
 
 /** The people of a site, as they were counted and grow. */
@@ -60,6 +52,7 @@ export interface CostMarket {
 /** All that a site's cost is made of. */
 export interface SiteCostGiven {
   readonly siteId: string;
+  /** Of the whole site, whatever stands there already. */
   readonly lines: readonly CostedLine[];
   readonly sets: readonly CartridgeWear[];
   readonly people: CostPeople;
@@ -86,6 +79,9 @@ export interface SiteCost {
 export interface ProgrammeCost {
   /** Null where no site has a cost. */
   readonly cost: WholeLifeCost | null;
+  /** Of those sites alone whose people with working service are known, so that a cost a person can be told; null where there is none. */
+  readonly ofServed: WholeLifeCost | null;
+  readonly ofServed_count: number;
   readonly sites_count: number;
   /** Sites without a cost at all: they are in no sum. */
   readonly unknown_count: number;
@@ -99,10 +95,10 @@ export interface ProgrammeCost {
  * @returns interest [fraction/year]; null where none is stated
  * @source fisher-1930, (1 + i) ÷ (1 + f) − 1 (from memory)
  */
-export function interestOf({
-  interest_fraction_per_year: interest,
-  inflation_fraction_per_year: inflation,
-}: Pick<DesignSettings, 'interest_fraction_per_year' | 'inflation_fraction_per_year'>): Doubtful | null {
+export function interestOf(
+  settings: Pick<DesignSettings, 'interest_fraction_per_year' | 'inflation_fraction_per_year'>,
+): Doubtful | null {
+  const { interest_fraction_per_year: interest, inflation_fraction_per_year: inflation } = settings;
   if (interest === null) return null;
   return doubtful('interest', inflation === null ? interest : realInterest(interest, inflation), null, null);
 }
@@ -134,7 +130,8 @@ export function throwsFor(settings: DesignSettings): CostThrows {
  * @law what is not known never counts as 0
  * @definition ours: docs/methods/cost.md
  */
-export function siteCost({ siteId, lines, sets, people, market }: SiteCostGiven): SiteCost {
+export function siteCost(given: SiteCostGiven): SiteCost {
+  const { siteId, lines, sets, people, market } = given;
   const { settings, money } = market;
   const problems: Problem[] = [];
   if (money.currency === null) return { siteId, cost: null, problems, working: [] };
@@ -149,9 +146,13 @@ export function siteCost({ siteId, lines, sets, people, market }: SiteCostGiven)
     .filter((row) => row.siteId === null || row.siteId === siteId)
     .map((row) => rowItem(row, money, { start_people, mean_people }));
   problems.push(...rows.flatMap((row) => row.problems));
-  const items = [...kitItems(lines, market), ...setItems(siteId, sets, market), ...rows.map(({ item }) => item)];
+  const items = [
+    ...kitItems(lines, market),
+    ...setItems(siteId, setsWorn(sets, lines), market),
+    ...rows.map(({ item }) => item),
+  ];
   const { interest_fraction_per_year: nominal, inflation_fraction_per_year: inflation } = settings;
-  const given: WholeLifeGiven = {
+  const all: WholeLifeGiven = {
     ...{ items, currency: money.currency, day: money.day, years_count, interest: interestOf(settings) },
     ...(nominal === null || inflation === null
       ? {}
@@ -159,7 +160,7 @@ export function siteCost({ siteId, lines, sets, people, market }: SiteCostGiven)
     ...{ people: start_people, growth_fraction_per_year: growth, design_people: people.design_people },
     ...{ workingService: serviceOf(settings, problems), draws: settings.draws, seed: settings.seed },
   };
-  const { finding, problems: found, working } = wholeLife(given, market.throws);
+  const { finding, problems: found, working } = wholeLife(all, market.throws);
   return { siteId, cost: finding, problems: [...problems, ...found], working };
 }
 
@@ -176,6 +177,12 @@ function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket):
     const counted = partItem({ ...part, pieces_count: total_count });
     return isAtLeast && total_count !== null ? [counted, partItem({ ...part, pieces_count: null })] : [counted];
   });
+}
+
+/** A unit in the kit of which no set is told wears cartridges too: nobody knows how long they last. */
+function setsWorn(sets: readonly CartridgeWear[], lines: readonly CostedLine[]): readonly CartridgeWear[] {
+  const unit = lines.find(({ kind }) => kind === 'treatmentUnit');
+  return sets.length > 0 || unit === undefined ? sets : [{ unitSerial: unit.partId, partId: null, life: null }];
 }
 
 function setItems(siteId: string, sets: readonly CartridgeWear[], { parts, priceOf }: CostMarket): readonly CostItem[] {
@@ -241,7 +248,7 @@ export function costsBeside(settings: DesignSettings, currency: string): CostsBe
  *
  * @param sites - each site's cost [currency/year], one after the other
  * @param market - settings and money that they share
- * @returns the sum [currency/year], range and swings; how many sites are in no sum [count]; what stands beside it [currency/person/year]
+ * @returns the sum [currency/year], range and swings; the same of sites whose people are known; how many sites are in each and in none [count]; what stands beside it [currency/person/year]
  * @law the programme is the sum of its sites
  * @definition ours: docs/methods/cost.md
  */
@@ -249,14 +256,16 @@ export function programmeCost(
   sites: Iterable<SiteCost>,
   market: Pick<CostMarket, 'settings' | 'money'>,
 ): ProgrammeCost {
-  let [sites_count, unknown_count] = [0, 0];
-  function* known(): Generator<WholeLifeCost> {
-    for (const { cost } of sites) {
-      sites_count++;
-      if (cost === null) unknown_count++;
-      else yield cost;
-    }
+  const [all, served] = [costSum(), costSum()];
+  let [sites_count, unknown_count, ofServed_count] = [0, 0, 0];
+  for (const { cost } of sites) {
+    sites_count++;
+    if (cost === null) unknown_count++;
+    else all.add(cost);
+    if (cost === null || cost.served_people === null) continue;
+    ofServed_count++;
+    served.add(cost);
   }
-  const cost = costsTogether(known());
-  return { cost, sites_count, unknown_count, beside: costsBeside(market.settings, market.money.currency ?? '') };
+  const beside = costsBeside(market.settings, market.money.currency ?? '');
+  return { cost: all.sum(), ofServed: served.sum(), ofServed_count, sites_count, unknown_count, beside };
 }

@@ -14,8 +14,7 @@ export interface SpentPerYear {
  * What does a thing that costs 1 take a year, once all it is bought for is spread evenly over the years? Renewals fall on each end of a life before the last day; nothing is
  * left over at the end.
  *
- * @param kind - when it is paid for [text]
- * @param isBoughtFirst - is the first of what is renewed paid for at the start?
+ * @param paid - when it is paid for, and whether the first of what is renewed is paid for at the start
  * @param life_years - how long one lasts [year]; of what is not renewed it does not count
  * @param years - the years looked at [year], above 0
  * @param interest_fraction_per_year - interest [fraction/year]; 0: amounts are added as they are
@@ -24,11 +23,12 @@ export interface SpentPerYear {
  * @source newnan-tables, present worth × capital recovery
  */
 export function spentPerYear(
-  { kind, isBoughtFirst }: { readonly kind: CostTiming['kind']; readonly isBoughtFirst: boolean },
+  paid: { readonly kind: CostTiming['kind']; readonly isBoughtFirst: boolean },
   life_years: number,
   years: number,
   interest_fraction_per_year: number,
 ): SpentPerYear {
+  const { kind, isBoughtFirst } = paid;
   if (kind === 'yearly') return { first_factor: 1, renewals_factor: 0 };
   const recovery = capitalRecovery(interest_fraction_per_year, years);
   if (kind === 'once') return { first_factor: recovery, renewals_factor: 0 };
