@@ -308,8 +308,10 @@ export const loads = {
 } as const;
 export const numbers = {
   "between": "{from} إلى {to}",
+  "kit": "{count, plural, zero {{amount} طقم} one {طقم واحد} two {طقمان} few {{amount} أطقم} many {{amount} طقمًا} other {{amount} طقم}}",
   "likely": "غالبًا {range}",
   "likelyNextYears": "{coming, plural, zero {غالبًا {range} من السنوات القادمة} one {غالبًا {range} من السنة القادمة} two {غالبًا {range} من السنتين القادمتين} few {غالبًا {range} من السنوات # القادمة} many {غالبًا {range} من السنوات # القادمة} other {غالبًا {range} من السنوات # القادمة}}",
+  "load": "{count, plural, zero {{amount} حمولة} one {حمولة واحدة} two {حمولتان} few {{amount} حمولات} many {{amount} حمولة} other {{amount} حمولة}}",
   "madeUpYear": "{day} من السنة المصنوعة {year}",
   "money": "{amount} {currency}",
   "none": "لا شيء",

@@ -307,8 +307,10 @@ export const loads = {
 } as const;
 export const numbers = {
   "between": "{from} से {to}",
+  "kit": "{amount} {count, plural, one {किट} other {किट}}",
   "likely": "संभवतः {range}",
   "likelyNextYears": "{coming, plural, one {अगले # साल में से संभवतः {range}} other {अगले # साल में से संभवतः {range}}}",
+  "load": "{amount} {count, plural, one {खेप} other {खेपें}}",
   "madeUpYear": "बनाए गए साल {year} का {day}",
   "money": "{amount} {currency}",
   "none": "कुछ नहीं",
