@@ -13,11 +13,13 @@ export interface Carried {
 interface Pieces {
   readonly partId: string;
   readonly name: string;
+  /** So many of the part are in one piece. */
+  readonly each_count: number;
   readonly count: number;
 }
 
 /**
- * The loads of one carrier as a pack tells them: each in the order it goes, then what that carrier cannot take and what nobody weighed,
+ * The loads of one carrier as a pack tells them: what that carrier cannot take and what nobody weighed, then each load in the order it goes,
  * so that every piece stands in the pack once.
  *
  * @param carried - the carrier, what was found, the catalogue
@@ -45,23 +47,37 @@ export function loadsSaid({ carrier, found, parts }: Carried, language: Language
       ? []
       : [
           {
-            ...{ loadId: '–', carrier: said, weight_kg: null, limit_kg: null, longest_m: null },
+            ...{ loadId: '–', carrier: said, limit_kg: null, longest_m: null },
+            weight_kg: weightOf(pieces, byId),
             items: pieces.map((piece) => itemOf(piece, byId.get(piece.partId), language)),
             cautions: loads.length === 0 ? cautions : [],
           },
         ];
   return [
-    ...loads,
     ...beside(say('pack.not_by', { carrier: carrier.name }), found.cannotCarry),
     ...beside(say('pack.not_weighed'), found.noMass),
+    ...loads,
   ];
 }
 
-function itemOf({ partId, name, count }: Pieces, part: PartFacts | undefined, { numbers }: Language): PackItem {
-  const mass_kg = part?.mass_kg ?? null;
+/** Of all of them; null where one is not known. */
+function weightOf(pieces: readonly Pieces[], byId: ReadonlyMap<string, PartFacts>): number | null {
+  return pieces.reduce<number | null>((sum, { partId, each_count, count }) => {
+    const mass_kg = byId.get(partId)?.mass_kg ?? null;
+    return sum === null || mass_kg === null ? null : sum + mass_kg * each_count * count;
+  }, 0);
+}
+
+function itemOf(
+  { partId, name, each_count, count }: Pieces,
+  part: PartFacts | undefined,
+  { say, numbers }: Language,
+): PackItem {
+  const mass_kg = part?.mass_kg == null ? null : part.mass_kg * each_count;
   const hands = { one: 1, two: 2, more: null } as const;
   return {
-    ...{ partId, what: name, count },
+    ...{ partId, count },
+    what: each_count === 1 ? name : say('pack.pack_of', { name, count: numbers.given(each_count, '') }),
     size: part === undefined || part.length_m === null ? null : numbers.quantity(part.length_m, 'm'),
     weight_kg: mass_kg === null ? null : mass_kg * count,
     hands_count: mass_kg === null ? null : hands[carriedBy(mass_kg)],

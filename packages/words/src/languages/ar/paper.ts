@@ -375,6 +375,7 @@ export const pack = {
   "not_known": "غير معروف",
   "not_weighed": "الوزن غير معروف: زِن قبل التحميل",
   "nothing_judged": "لم يمكن تقييم أي محطة: انظروا ما لا يُعرف في صفحة الموقع.",
+  "pack_of": "{name}، عبوة من {count}",
   "packed": "عُبّئ",
   "page": "حزمة الموقع، {page} من {pages}",
   "part": "القطعة",

@@ -785,6 +785,7 @@ export const pack = {
   "not_known": "not known",
   "not_weighed": "mass not known: weigh before loading",
   "nothing_judged": "No station could be judged: see what is not known on the page of the site.",
+  "pack_of": "{name}, pack of {count}",
   "packed": "packed",
   "page": "Site pack, {page} of {pages}",
   "part": "part",

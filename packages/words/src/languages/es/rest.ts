@@ -785,6 +785,7 @@ export const pack = {
   "not_known": "no se sabe",
   "not_weighed": "masa desconocida: pesar antes de cargar",
   "nothing_judged": "No se pudo juzgar ninguna estación: vea en la página del sitio qué no se sabe.",
+  "pack_of": "{name}, paquete de {count}",
   "packed": "cargado",
   "page": "Carpeta del sitio, {page} de {pages}",
   "part": "pieza",
