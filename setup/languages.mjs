@@ -30,19 +30,19 @@ const notForTheApp = [
 
 /** Sections of which everything that is printed for a site is said. A language for paper alone has them, and no other. */
 export const paperSections = [
-  ...[
-    'cautions',
-    'findings',
-    'installation',
-    'numbers',
-    'pack',
-    'pictures',
-    'remedies',
-    'severities',
-    'stations',
-    'units',
-    'verdicts',
-  ],
+  'cautions',
+  'drawn',
+  'findings',
+  'installation',
+  'numbers',
+  'pack',
+  'pictures',
+  'remedies',
+  'severities',
+  'stations',
+  'steps',
+  'units',
+  'verdicts',
 ];
 
 /** Codes of the languages that have a file, English first. */

@@ -90,6 +90,8 @@ export type { ChlorineSaid } from './sentences/chlorineFindings.ts';
 export type { DrainageSaid } from './sentences/drainageFindings.ts';
 export type { HeadSaid } from './sentences/headFindings.ts';
 export type { SafetySaid } from './sentences/safetyFindings.ts';
+export { sectionFindings } from './sentences/sectionFindings.ts';
+export { markWords, sectionWords } from './sentences/sectionWords.ts';
 export type { SettlingSaid } from './sentences/settlingFindings.ts';
 export type { StandSaid } from './sentences/standFindings.ts';
 export type { TreatmentSaid } from './sentences/treatmentFindings.ts';

@@ -4,7 +4,7 @@ import type { Text, Weight } from '../text/index.ts';
 import { type Band, band, branchOnce } from './band.ts';
 
 /** White over a heading, a paragraph, a frame [pt]. Ours: the look keeps rows on 8 px. */
-export const spaces_pt = { heading: 12, paragraph: 4, frame: 10 } as const;
+const spaces_pt = { heading: 12, paragraph: 4, frame: 10 } as const;
 
 /** Lines of a text are kept together up to so many; longer ones may run on over a page. Ours. */
 const mostKept = 12;
@@ -88,6 +88,3 @@ export function framed(
     );
   });
 }
-
-/** White. */
-export const space = (height_pt: number): Band => band(height_pt, () => {});

@@ -1,5 +1,4 @@
-export type { Face, Weight } from './faces.ts';
-export { facesOf } from './faces.ts';
-export { type MissingLetter, type Span, spansOf, type Text } from './letters.ts';
-export { type Line, linesOf, type Run } from './lines.ts';
-export { type Direction, type Paragraph, paragraphOf } from './paragraph.ts';
+export { facesOf, type Weight } from './faces.ts';
+export type { MissingLetter, Text } from './letters.ts';
+export { type Line, linesOf } from './lines.ts';
+export { type Direction, paragraphOf } from './paragraph.ts';

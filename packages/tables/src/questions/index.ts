@@ -1,4 +1,5 @@
 export { inspection } from './inspection.ts';
+export { type InstallationStep, installationSteps, type StepCaution, stepsOf } from './installationSteps.ts';
 export {
   type AnswerMeaning,
   answerMeanings,

@@ -2,6 +2,7 @@
 /** The sections of which all that is printed for a site is said. */
 export const paperSections = [
   "cautions",
+  "drawn",
   "findings",
   "installation",
   "numbers",
@@ -10,6 +11,7 @@ export const paperSections = [
   "remedies",
   "severities",
   "stations",
+  "steps",
   "units",
   "verdicts"
 ] as const;

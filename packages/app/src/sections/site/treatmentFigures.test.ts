@@ -1,7 +1,7 @@
-import { loadAppLanguage } from '@eavewell/words/app';
+import { loadAppLanguage, unitLetters } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
 import type { SiteReport } from './siteFigures.ts';
-import { cupFigures, dueFigure, unitFigures, unitLetters } from './treatmentFigures.ts';
+import { cupFigures, dueFigure, unitFigures } from './treatmentFigures.ts';
 
 const words = await loadAppLanguage('en');
 

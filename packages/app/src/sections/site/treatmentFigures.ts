@@ -78,19 +78,3 @@ export function cupFigures(safety: NonNullable<SiteReport['safety']>, { say, num
     },
   ];
 }
-
-/** What the drawing says beside the unit: flow, pressure, and when its set is due. */
-export function unitLetters(
-  { treatment, wear }: Pick<SiteReport, 'treatment' | 'wear'>,
-  words: Words,
-): readonly string[] {
-  const { say, numbers } = words;
-  const [unit] = treatment;
-  if (unit === undefined || unit.serial === null) return [];
-  const due = wear?.find(({ serial }) => serial === unit.serial)?.endsOn ?? null;
-  return [
-    ...(unit.flowNow_L_per_h === null ? [] : [numbers.quantity(unit.flowNow_L_per_h, 'L/h')]),
-    ...(unit.pressure_kPa === null ? [] : [numbers.quantity(unit.pressure_kPa, 'kPa')]),
-    ...(due === null ? [] : [say('site.drawn_due', { day: numbers.date(due.p50) })]),
-  ];
-}

@@ -1,6 +1,6 @@
 import { buildingOf, sectionOf } from '@eavewell/drawing';
-import { inspection, type Question } from '@eavewell/tables';
-import type { AppMessageKey } from '@eavewell/words/app';
+import { inspection, type Question, type StepCaution, stepsOf } from '@eavewell/tables';
+import { type AppMessageKey, sectionFindings, sectionWords } from '@eavewell/words/app';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { useMemo, useRef } from 'react';
@@ -11,11 +11,9 @@ import { useWidth } from '../../../look/useWidth.ts';
 import { type Judged, useSiteWater } from '../../../water/index.ts';
 import { GateBand, type SignedTank, standingTanks } from '../GateBand.tsx';
 import type { SiteReport } from '../siteFigures.ts';
-import { sectionFindings } from '../water/sectionFindings.ts';
-import { markWords, sectionWords } from '../water/sectionWords.ts';
+import { markLetters } from '../water/markLetters.ts';
 import { heightsToSetOut } from './heightsToSetOut.ts';
 import { partsToFit } from './partsToFit.ts';
-import { type StepCaution, stepsOf } from './stepsOf.ts';
 import '../site.css';
 import './installation.css';
 
@@ -96,7 +94,7 @@ function Drawn({ judged: { report, site }, name }: { readonly judged: Judged; re
             building: buildingOf(site),
             levels: null,
             stations: report.stations,
-            letters: markWords(report, language),
+            letters: markLetters(report, language),
             words: sectionWords(language),
             width,
             ...sectionFindings(report, site, language),
@@ -205,7 +203,7 @@ function Steps({ judged: { report, site } }: { readonly judged: Judged }) {
       <ol className="steps">
         {stepsOf(site, report).map(({ step, cautions }) => (
           <li key={step}>
-            {say(`installation.step_${step}`)}
+            {say(`steps.${step}`)}
             {cautions.map((caution) => (
               <p key={caution} className="caution">
                 {saidOf(caution)}

@@ -28,7 +28,7 @@ function run_m({ runToOutlet_m, length_m, outlets_count }: SiteFacts['gutters'][
  */
 export function heightsToSetOut(site: SiteFacts, { say, numbers }: Words): readonly HeightLine[] {
   const metres = (value: number | null) =>
-    say('water.metres', { value: value === null ? blank : numbers.fixed(value, 2) });
+    say('drawn.metres', { value: value === null ? blank : numbers.fixed(value, 2) });
   const falls = site.gutters.map((gutter): HeightLine => {
     const { gutterId, fall_mm_per_m } = gutter;
     const along_m = run_m(gutter);

@@ -1,10 +1,10 @@
 import { type GutterFacts, unmeasuredGutter, unmeasuredTank } from '@eavewell/engine';
+import { installationSteps, stepsOf } from '@eavewell/tables';
 import { loadAppLanguage } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
 import { siteWith } from '../../../water/siteForTests.ts';
 import { heightsToSetOut } from './heightsToSetOut.ts';
 import { partsToFit } from './partsToFit.ts';
-import { installationSteps, stepsOf } from './stepsOf.ts';
 
 const gutter: Omit<GutterFacts, 'gutterId'> = {
   ...unmeasuredGutter,

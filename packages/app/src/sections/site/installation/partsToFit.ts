@@ -34,7 +34,7 @@ export function partsToFit(site: SiteFacts, words: Words): readonly PartLine[] {
 const mm = (value: number | null) => (value === null ? blank : String(Math.round(value)));
 const bore = (value: number | null, { say }: Words) => say('installation.bore', { mm: mm(value) });
 const length = (value: number | null, { say, numbers }: Words) =>
-  say('water.metres', { value: value === null ? blank : numbers.fixed(value, 2) });
+  say('drawn.metres', { value: value === null ? blank : numbers.fixed(value, 2) });
 
 function gutterLines(gutter: SiteFacts['gutters'][number], words: Words): readonly PartLine[] {
   const { say } = words;

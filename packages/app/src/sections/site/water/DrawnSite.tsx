@@ -9,6 +9,7 @@ import {
   svgOf,
 } from '@eavewell/drawing';
 import type { SiteFacts, Station } from '@eavewell/engine';
+import { sectionFindings, sectionWords } from '@eavewell/words/app';
 import { type ReactNode, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import { createPortal } from 'react-dom';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
@@ -18,10 +19,9 @@ import type { Judged } from '../../../water/index.ts';
 import { stationsInOrder } from '../../sites/index.ts';
 import type { SiteReport } from '../siteFigures.ts';
 import { Handles } from './Handles.tsx';
+import { markLetters } from './markLetters.ts';
 import type { Measures } from './measures.ts';
 import { usePointedDay } from './pointedDay.ts';
-import { sectionFindings } from './sectionFindings.ts';
-import { markWords, sectionWords } from './sectionWords.ts';
 
 /** Under this width of the room the drawing shows the whole in small, without handles [px]. */
 const narrow_px = 560;
@@ -108,7 +108,7 @@ function Side({ name, site, tried, report, storages, measures, width, onPart, pr
       proposed: tried && buildingOf(tried),
       levels: null,
       stations: report.stations,
-      letters: markWords(report, language),
+      letters: markLetters(report, language),
       words: sectionWords(language),
       width,
       detail,

@@ -13,10 +13,10 @@ import { MeasureField } from './MeasureField.tsx';
 import { handlesOf } from './measureHandles.ts';
 import { fieldsOf, type Measures } from './measures.ts';
 import { PointedDay, PointedDayContext } from './pointedDay.ts';
+import { pressedStation } from './pressedStation.ts';
 import { Question } from './Question.tsx';
 import { questionSaid } from './questionSaid.ts';
 import { Stations } from './Stations.tsx';
-import { pressedStation } from './sectionFindings.ts';
 import './water.css';
 
 /** One site's water: the drawing that answers, what is tried on it, its stations, its record and what would mend it. */

@@ -62,7 +62,7 @@ function tankHandles(now: SiteFacts, tank: Tank, { say, numbers }: Words, acts: 
   const { tankId, overflowHeight_m, outletHeight_m, diameter_m, usable_L } = tank;
   const facts = now.tanks.find((one) => one.tankId === tankId);
   if (facts === undefined) return [];
-  const said = (value: number) => say('water.metres', { value: numbers.fixed(value, 2) });
+  const said = (value: number) => say('drawn.metres', { value: numbers.fixed(value, 2) });
   const isMeasured = facts.diameter_m !== null && facts.overflowHeight_m !== null && facts.outletHeight_m !== null;
   const [outlet_m, depth_m] = [outletHeight_m.value, overflowHeight_m.value - outletHeight_m.value];
   const volume = (share: number): DraftStep => ({ kind: 'tank', tankId, volume_L: usable_L.value * share });

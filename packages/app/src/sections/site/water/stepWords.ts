@@ -15,7 +15,7 @@ export const remedyKey = (changes: readonly unknown[]): string => JSON.stringify
  * @param words - the language of the page
  */
 export function stepWords(step: DraftStep, abouts: ReadonlyMap<string, string>, { say, numbers }: Words): string {
-  const metres = (value: number) => say('water.metres', { value: numbers.fixed(value, 2) });
+  const metres = (value: number) => say('drawn.metres', { value: numbers.fixed(value, 2) });
   switch (step.kind) {
     case 'tank':
       return say('water.step', {

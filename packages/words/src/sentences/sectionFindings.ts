@@ -1,10 +1,6 @@
-import type { GateAt, HeadLine, HeadPoint, PartLetters, SectionInput } from '@eavewell/drawing';
-import type { SiteFacts, Station } from '@eavewell/engine';
-import type { AppLanguage } from '@eavewell/words/app';
-import type { SiteReport } from '../siteFigures.ts';
-import { unitLetters } from '../treatmentFigures.ts';
-
-type Words = Pick<AppLanguage, 'say' | 'numbers'>;
+import type { SiteFacts } from '@eavewell/engine';
+import type { SiteReport } from '@eavewell/tables';
+import type { DrawnWords } from './drawnWords.ts';
 
 /** Where the points of a line of pressure stand in the drawing. */
 const drawnAt = { tank: 'tank', pipe: null, unitInlet: 'unit', unitOutlet: 'unit', tap: 'tap' } as const;
@@ -20,8 +16,8 @@ const drawnAt = { tank: 'tank', pipe: null, unitInlet: 'unit', unitOutlet: 'unit
 export function sectionFindings(
   report: Pick<SiteReport, 'drainage' | 'head' | 'treatment' | 'wear'>,
   site: Pick<SiteFacts, 'tanks'>,
-  words: Words,
-): Pick<SectionInput, 'partLetters' | 'headLines' | 'gates' | 'unitLetters'> {
+  words: DrawnWords,
+) {
   return {
     partLetters: (report.drainage?.parts ?? []).flatMap((part) => lettersOf(part, words)),
     headLines: report.head.flatMap(headLineOf),
@@ -36,52 +32,56 @@ export function flowWords(
     flow_L_per_s,
     capacity_L_per_s,
   }: Pick<NonNullable<SiteReport['drainage']>['parts'][number], 'flow_L_per_s' | 'capacity_L_per_s'>,
-  { say, numbers }: Words,
+  { say, numbers }: DrawnWords,
 ): string | null {
   if (flow_L_per_s === null || capacity_L_per_s === null) return null;
   const capacity = numbers.quantity(capacity_L_per_s, 'L_per_s');
-  return say('water.flow_of', { flow: numbers.quantity(flow_L_per_s, 'number'), capacity });
+  return say('drawn.flow_of', { flow: numbers.quantity(flow_L_per_s, 'number'), capacity });
 }
 
-function lettersOf(part: NonNullable<SiteReport['drainage']>['parts'][number], words: Words): readonly PartLetters[] {
+function lettersOf(part: NonNullable<SiteReport['drainage']>['parts'][number], words: DrawnWords) {
   const text = flowWords(part, words);
   return text === null ? [] : [{ part: part.part, id: part.id, text, verdict: part.verdict }];
 }
 
-function headLineOf({ tankIds, grade, hasHandPump, pumpAdds_m }: SiteReport['head'][number]): readonly HeadLine[] {
-  const points = grade.flatMap(({ place, elevation_m, grade_m }): readonly HeadPoint[] => {
+function headLineOf({ tankIds, grade, hasHandPump, pumpAdds_m }: SiteReport['head'][number]) {
+  const points = grade.flatMap(({ place, elevation_m, grade_m }) => {
     const at = drawnAt[place];
     return at === null || elevation_m === null ? [] : [{ at, elevation_m, head_m: grade_m - elevation_m }];
   });
   return points.length < 2 ? [] : [{ tankIds, points, pumpAdds_m: hasHandPump ? pumpAdds_m : null }];
 }
 
+/** May a tank on a stand be filled, and what is said of it. */
+interface GateLetters {
+  readonly tankId: string;
+  readonly gate: 'closed' | 'open';
+  readonly words: string;
+}
+
 /** A tank on a stand, signed for or not; one on the ground needs no signature. */
 function gateOf(
   { tankId, standHeight_m, signedBy, signedOn }: SiteFacts['tanks'][number],
-  { say }: Words,
-): readonly GateAt[] {
+  { say }: Pick<DrawnWords, 'say'>,
+): readonly GateLetters[] {
   if (standHeight_m === null || standHeight_m <= 0) return [];
   return signedBy === null || signedOn === null
-    ? [{ tankId, gate: 'closed', words: say('water.gate_closed') }]
-    : [{ tankId, gate: 'open', words: say('water.gate_open', { by: signedBy }) }];
+    ? [{ tankId, gate: 'closed', words: say('drawn.gate_closed') }]
+    : [{ tankId, gate: 'open', words: say('drawn.gate_open', { by: signedBy }) }];
 }
 
-/** The rooms whose workings belong to a station. */
-const stationOf: Readonly<Record<string, Station>> = {
-  drainage: 'gutter',
-  storm: 'gutter',
-  settling: 'settling',
-  storage: 'storage',
-  stand: 'stand',
-  head: 'tap',
-  treatment: 'treatmentUnit',
-  wear: 'treatmentUnit',
-  waterTests: 'cup',
-  chlorine: 'cup',
-  safety: 'cup',
-};
-
-/** The station whose working is open; null where none is. */
-export const pressedStation = (opened: string | null): Station | null =>
-  opened === null ? null : (stationOf[opened.split('.')[0]!] ?? null);
+/** What the drawing says beside the unit: flow, pressure, and when its set is due. */
+export function unitLetters(
+  { treatment, wear }: Pick<SiteReport, 'treatment' | 'wear'>,
+  words: DrawnWords,
+): readonly string[] {
+  const { say, numbers } = words;
+  const [unit] = treatment;
+  if (unit === undefined || unit.serial === null) return [];
+  const due = wear?.find(({ serial }) => serial === unit.serial)?.endsOn ?? null;
+  return [
+    ...(unit.flowNow_L_per_h === null ? [] : [numbers.quantity(unit.flowNow_L_per_h, 'L/h')]),
+    ...(unit.pressure_kPa === null ? [] : [numbers.quantity(unit.pressure_kPa, 'kPa')]),
+    ...(due === null ? [] : [say('drawn.due', { day: numbers.date(due.p50) })]),
+  ];
+}

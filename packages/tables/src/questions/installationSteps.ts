@@ -1,5 +1,5 @@
 import type { SiteFacts } from '@eavewell/engine';
-import type { SiteReport } from '../siteFigures.ts';
+import type { SiteReport } from '../report/index.ts';
 
 /** What is done at a site, in this order. */
 export const installationSteps = [
