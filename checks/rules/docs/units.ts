@@ -15,6 +15,7 @@ const units = [
     'ft2',
     'm3',
     'kg',
+    'lb',
     'g',
     'mg',
     't',
