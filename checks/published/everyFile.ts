@@ -10,6 +10,7 @@ import {
   stockRecipes,
 } from './chlorine.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
+import { costFiles } from './cost.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { drainageFiles } from './drainage.ts';
@@ -21,6 +22,7 @@ import { firstFlushLoad, standpipes } from './firstFlush.ts';
 import { gutterFiles } from './gutters.ts';
 import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
 import { liftingPage, liftingVertical } from './lifting.ts';
+import { boatPlates, ferryBoats, printedBins, textbookBounds } from './loads.ts';
 import { chancesOfRain, wetDays } from './madeRain.ts';
 import { neighbourRain } from './neighbours.ts';
 import { drainingTank, frictionFactors } from './pipes.ts';
@@ -41,9 +43,14 @@ import { oldViscosity, waterPage, waterViscosity, waterViscosityByDensity } from
 /** Every list of published rows. A new one is added here, and its rows are run and counted. */
 export const everyFile: readonly PublishedFile[] = [
   betaBinomial,
+  boatPlates,
+  ferryBoats,
+  printedBins,
+  textbookBounds,
   canadianGround,
   chancesOfRain,
   conversions,
+  ...costFiles,
   distances,
   ...drainageFiles,
   droughtClasses,

@@ -181,7 +181,7 @@ const rules: readonly Rule[] = [
   { partId: cartridgePart, countedBy: 'unit', each_count: 0, leastSpare_count: 1 },
   { partId: 'sample-bottles', countedBy: 'site', each_count: 1 },
   { partId: 'hypochlorite-1', countedBy: 'tank', each_count: 1 },
-  { partId: 'petrol-20', countedBy: 'site', each_count: 1 },
+  { partId: 'petrol-20', countedBy: 'site', each_count: 1, conditions: [['people', 'atLeast', 180]] },
   { partId: 'toolbox', countedBy: 'site', each_count: 1 },
   { partId: 'caretaker-sheet', countedBy: 'site', each_count: 1 },
 ];
@@ -233,8 +233,8 @@ export const carrierRows: readonly Row[] = [
   },
 ];
 
-/** Bottles for samples do not travel with chlorine, which would kill what they are to find. */
-export const keptApartRows: readonly Row[] = [{ partId: 'sample-bottles', otherPartId: 'hypochlorite-1' }];
+/** The breath of fuel spoils samples: bottles do not travel with it. */
+export const keptApartRows: readonly Row[] = [{ partId: 'sample-bottles', otherPartId: 'petrol-20' }];
 
 const source = 'invented for the demo';
 

@@ -37,6 +37,8 @@ const units = [
     'W',
     'kW',
     'kWh',
+    'kJ',
+    'MJ',
     'mPas',
     'Pas',
     'C',
@@ -115,6 +117,9 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'Range.high': 'the unit stands in the name of the field that holds the range',
   'Spread.p10': 'the unit stands in the name of the field that holds the spread',
   'Spread.p50': 'the same',
+  'Doubtful.low': 'the same',
+  'Doubtful.likely': 'the same',
+  'Doubtful.high': 'the same',
   'Spread.p90': 'the same',
   'RoofCovering.low': 'a runoff fraction: the type is the range of one quantity',
   'RoofCovering.used': 'a runoff fraction: the type is the range of one quantity',
@@ -127,6 +132,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'StormCoefficients.lambda': 'named as in the formula it belongs to, for mm/h and hours',
   'StormCoefficients.kappa': 'a power: a plain number',
   'StormCoefficients.eta': 'a power: a plain number',
+  'CurrencyRate.perUnit': 'money of the programme that one unit of another currency bought',
 };
 
 /**

@@ -3894,7 +3894,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4028,7 +4028,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4476,7 +4476,7 @@ export interface components {
             sourceDays: {
                 /** @description As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day. */
                 days_per_year: number | null;
-                /** @description Nine in ten years of the record lie between. */
+                /** @description The fewest and the most of a year of the record. */
                 days_per_year_range: {
                     high: number;
                     low: number;
@@ -4673,7 +4673,7 @@ export interface components {
             sourceDays: {
                 /** @description As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day. */
                 days_per_year: number | null;
-                /** @description Nine in ten years of the record lie between. */
+                /** @description The fewest and the most of a year of the record. */
                 days_per_year_range: {
                     high: number;
                     low: number;
@@ -5056,7 +5056,7 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
             /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
@@ -5107,7 +5107,7 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
             /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */

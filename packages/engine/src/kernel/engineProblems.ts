@@ -1,8 +1,11 @@
 import { problemMaker } from './problems.ts';
 import { chlorineProblems } from './roomProblems/chlorine.ts';
+import { costProblems } from './roomProblems/cost.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
 import { kitProblems } from './roomProblems/kit.ts';
+import { loadsProblems } from './roomProblems/loads.ts';
+import { moneyProblems } from './roomProblems/money.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
@@ -92,6 +95,9 @@ export const engineProblems = {
   ...safetyProblems,
   ...standProblems,
   ...kitProblems,
+  ...loadsProblems,
+  ...moneyProblems,
+  ...costProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

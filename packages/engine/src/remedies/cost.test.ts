@@ -66,7 +66,7 @@ it('has no amount where a price is missing, and says why', () => {
   expect(reasonOf({ gutter_m: hung(3) })).toBe('noPrice');
   expect(reasonOf({ partIds: ['none of ours'] })).toBe('noPart');
   const mixed = marketOn(parts, [price('tank', 400), price('flush', 9, 'XXX')], 25);
-  expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, mixed).reason).toBe('currenciesDiffer');
+  expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, mixed).reason).toBe('rateMissing');
 });
 
 it('has the price of another site where the catalogue has a kit, and never one of water fetched and treated', () => {
@@ -111,4 +111,35 @@ it('buys named parts by whole bars, and by the piece; a piece or a run without a
   expect(remedyCost(runs('long', 7, null), market)).toMatchObject({ amount: null, reason: 'runLengthUnknown' });
   expect(remedyCost(runs('tank', 7), market)).toMatchObject({ amount: null, reason: 'pieceLengthUnknown' });
   expect(remedyCost(runs('none', 7), market)).toMatchObject({ amount: null, reason: 'noPart' });
+});
+
+it('adds prices of several currencies where rates allow, and picks the cheaper of two whatever its letters', () => {
+  const basis = {
+    settings: { currency: 'XTS', priceChange_fraction_per_year: null, oldRate_days: 92, cutWaste_mm: 0 },
+    kit: { rates: [{ currency: 'XXX', day: 5, perUnit: 3, source: null }], redenominations: [] },
+  };
+  const prices = [price('tank', 400), price('flush', 9, 'XXX'), price('long', 20), price('short', 7, 'AAA')];
+  const market = marketOn(parts, prices, 25, basis);
+  expect(remedyCost({ ...nothing, partIds: ['tank'], diverters_count: 1 }, market)).toMatchObject({
+    amount: 427,
+    currency: 'XTS',
+    reason: null,
+  });
+  // No rate: it stays what it is, and alone it has a cost.
+  expect(remedyCost({ ...nothing, pieces: [{ partId: 'short', pieces_count: 2 }] }, market)).toMatchObject({
+    amount: 14,
+    currency: 'AAA',
+  });
+  expect(remedyCost({ ...nothing, partIds: ['tank', 'short'] }, market)).toMatchObject({ reason: 'rateMissing' });
+  const dearLong = marketOn(parts, [price('long', 20), price('short', 5, 'XXX')], 25, basis);
+  expect(remedyCost({ ...nothing, gutter_m: hung(3) }, dearLong).bought).toMatchObject([
+    { partId: 'short', amount: 15 },
+  ]);
+});
+
+it('is what it was where all is of one currency and no change is stated', () => {
+  const prices = [price('tank', 0.1), price('flush', 0.2)];
+  const settings = { currency: null, priceChange_fraction_per_year: null, oldRate_days: 92, cutWaste_mm: 0 };
+  const basis = { settings, kit: { rates: [], redenominations: [] } };
+  expect(marketOn(parts, prices, 25, basis)).toEqual(marketOn(parts, prices, 25));
 });

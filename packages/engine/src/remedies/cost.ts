@@ -6,9 +6,10 @@ import type { Market } from './market.ts';
 export interface BoughtPart {
   readonly partId: string;
   readonly pieces_count: number;
-  /** Price of one, on its own date. */
+  /** Price of one: in the programme's currency and of the market's day where a rate allows, else as it stands. */
   readonly amount: number;
   readonly currency: string;
+  /** The day the price stands for in its table. */
   readonly priceDate: DayIndex;
 }
 
@@ -20,7 +21,7 @@ export type NoCostReason =
   | 'roofLengthUnknown'
   | 'runLengthUnknown'
   | 'pieceLengthUnknown'
-  | 'currenciesDiffer'
+  | 'rateMissing'
   | 'otherSite'
   | 'secondSource';
 
@@ -100,15 +101,14 @@ export function remedyCost(wanted: ToBuy, market: Market): RemedyCost {
   if (wanted.otherSites_count > 0) buy(otherSites(wanted.otherSites_count, market));
   if (wanted.isSourceUsed) buy('secondSource');
   const [first] = bought;
-  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'currenciesDiffer';
+  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'rateMissing';
   if (reason !== null) return { amount: null, currency: null, reason, bought };
   const amount = bought.reduce((sum, one) => sum + one.pieces_count * one.amount, 0);
   return { amount, currency: first?.currency ?? null, reason: null, bought };
 }
 
 /**
- * Is one cost before another? Known ones first, by amount within a currency, currencies by their letters since no rate is known
- * here; a cost that is not known comes last.
+ * Is one cost before another? Known ones first, by amount within a currency, currencies between which no rate is known by their letters; a cost that is not known comes last.
  *
  * @param a - a cost, amount [currency]
  * @param b - another
@@ -139,6 +139,7 @@ function gutter(hung: readonly HungGutter[], market: Market): BoughtPart | NoCos
     return barsFor(
       hung.map((one) => one.length_m!),
       length_m,
+      market,
     );
   };
   return cheapest('gutter', pieces, market);
@@ -150,14 +151,14 @@ function byLength(partId: string, runs_m: readonly (number | null)[], market: Ma
   if (part === null) return 'noPart';
   if (part.length_m === null || !(part.length_m > 0)) return 'pieceLengthUnknown';
   const known_m = runs_m.filter((run_m) => run_m !== null);
-  const bars_count = known_m.length < runs_m.length ? null : barsFor(known_m, part.length_m);
+  const bars_count = known_m.length < runs_m.length ? null : barsFor(known_m, part.length_m, market);
   return bars_count === null ? 'runLengthUnknown' : priced(partId, bars_count, market);
 }
 
-/** As the kit counts them (parts/bars.ts), the saw taking nothing; null where a length is none. */
-function barsFor(runs_m: readonly number[], length_m: number): number | null {
+/** As the kit counts them (parts/bars.ts); null where a length is none. */
+function barsFor(runs_m: readonly number[], length_m: number, { cutWaste_mm }: Market): number | null {
   const runs = runs_m.map((run_m, at) => ({ runId: `${at}`, length_m: run_m }));
-  return barPlan(runs, { length_m, cut_mm: 0, squareOff_mm: 0 })?.bars_count ?? null;
+  return barPlan(runs, { length_m, cut_mm: cutWaste_mm, squareOff_mm: 0 })?.bars_count ?? null;
 }
 
 /** Whole sites, where the catalogue has a kit for one. */

@@ -20,7 +20,7 @@ const chamber = (chamber_L: number) => ({
   drainHole_mm: null,
 });
 
-it('gutters roofs that are under the share, along both eaves, and leaves the others alone', () => {
+it('gutters roofs that are under the share, along their eaves, and leaves the others alone', () => {
   const whole = { ...roof, gutteredFraction: 1 };
   const unknown = { ...roof, gutteredFraction: null };
   const more = gutterRoofs([roof, whole, unknown, { ...roof, length_m: null }], 0.75, 0.5);

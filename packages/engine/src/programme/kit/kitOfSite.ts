@@ -121,7 +121,7 @@ function kitLines(
       continue;
     }
     const line = kitLine(part, counted, open.has(partId), cutting);
-    lines.push(line);
+    if (line.total_count !== 0 || line.isAtLeast) lines.push(line);
     if (counted.some(({ countedBy }) => isCut(part, countedBy)) && !(part.length_m !== null && part.length_m > 0))
       problems.push(engineProblem('kit.part_without_length', { siteId }, { partId }));
     const { cuts } = line;

@@ -10,7 +10,8 @@ const kindOf: Readonly<Partial<Record<CountedBy, readonly string[]>>> = {
   diverter: ['diverter'],
   tank: ['tank'],
   settlingTank: ['tank'],
-  stand: ['stand'],
+  // Of blocks and cement, of boards or of steel.
+  stand: ['stand', 'other'],
   pipe: ['pipe', 'downpipe'],
   tap: ['tap'],
   unit: ['treatmentUnit'],
