@@ -9,11 +9,15 @@ import {
   designSites,
   isFitting,
   kindsOf,
+  noSafety,
+  noTreatment,
   type PartFacts,
   type ProgrammeFacts,
+  pathogens,
   rainOfSite,
   readyProgramme,
   remediesOf,
+  type SiteFacts,
   type SiteRemedies,
   stations,
   unmeasuredPart,
@@ -38,7 +42,12 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
-function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
+/** What was worked out before, of the same facts. */
+const known = new WeakMap<ProgrammeFacts, ReadonlyMap<string, SiteRemedies>>();
+
+function remediesBySite(programme: ProgrammeFacts): ReadonlyMap<string, SiteRemedies> {
+  const before = known.get(programme);
+  if (before) return before;
   const ready = readyProgramme(programme);
   const found = new Map<string, SiteRemedies>();
   let at = 0;
@@ -46,6 +55,7 @@ function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
     const remedies = remediesOf(programme.sites[at++]!, ready, design);
     if (remedies) found.set(design.siteId, remedies);
   }
+  known.set(programme, found);
   return found;
 }
 
@@ -63,8 +73,11 @@ async function withTreatment(): Promise<ProgrammeFacts> {
   }
 }
 
+let inStorms: ProgrammeFacts | undefined;
+
 /** The same in storms half as hard again, so that gutters spill; fewer sites, since each takes its time. */
 function stormy(): ProgrammeFacts {
+  if (inStorms) return inStorms;
   const harder = (depth: number | null) => depth && depth * 1.5;
   const gauges = facts.gauges.map((gauge) => ({
     ...gauge,
@@ -73,7 +86,8 @@ function stormy(): ProgrammeFacts {
       ...{ low_mm_per_h: harder(storm.low_mm_per_h), high_mm_per_h: harder(storm.high_mm_per_h) },
     })),
   }));
-  return { ...facts, gauges, sites: facts.sites.slice(0, 24) };
+  inStorms = { ...facts, gauges, sites: facts.sites.slice(0, 24) };
+  return inStorms;
 }
 
 /** Judges every remedy of a programme again as a site of its own; gives the fittings and the stations left out that were seen. */
@@ -95,6 +109,7 @@ function judgedAgain(hard: ProgrammeFacts): ReadonlySet<string> {
       expect(remedy.standGate, told).toBe(design.standGate);
       for (const change of remedy.changes) if (isFitting(change)) seen.add(change.kind);
       for (const station of remedy.besides) seen.add(station);
+      if (design.stations.cup !== now.cup) seen.add('the cup moved');
     }
   }
   return seen;
@@ -144,6 +159,60 @@ describe('remedies', () => {
   it('the same where treatment and what is drunk are judged', async () => {
     const seen = judgedAgain(await withTreatment());
     for (const station of ['treatmentUnit', 'cup']) expect(seen).toContain(station);
+  });
+
+  it('the same where what is drunk hangs on the days a tank leaves to a second source, in use or declared', async () => {
+    const made = await withTreatment();
+    const pond = {
+      secondSourceId: 'pond',
+      name: 'Pond',
+      kind: 'pond',
+      months: [...Array(12).keys()].map((m) => m + 1),
+    };
+    const source = { ...pond, turbidity_NTU: null } as NonNullable<SiteFacts['secondSource']>;
+    const all = { bacteria_log10: 4, viruses_log10: 4, protozoa_log10: 4 };
+    const reductions = { ...all, evidence: 'credited', source: 'An invented authority' } as const;
+    const rawWaterOf = (pond_per_L: number) =>
+      [null, 'pond'].flatMap((secondSourceId) =>
+        pathogens.map((pathogen) => {
+          const typical_per_L = secondSourceId === null ? 0.01 : pond_per_L;
+          return {
+            secondSourceId,
+            pathogen,
+            typical_per_L,
+            low_per_L: null,
+            high_per_L: typical_per_L * 2,
+            source: 'x',
+          };
+        }),
+      );
+    const barriers = [{ barrierId: 'B', kind: 'other', reductions, used_fraction: null }] as const;
+    const tubes = {
+      kind: 'tubes',
+      volume_mL: 100,
+      portions_count: 1,
+      positive_count: 0,
+      colonies_count: null,
+    } as const;
+    const portions = [{ ...tubes, uncountable_count: 0, uncountableFrom_count: null }];
+    const clean = {
+      ...{ testId: 'W', takenOn: 30_000, point: 'tap', portions, turbidity_NTU: null, freeChlorine_mg_per_L: null },
+      ...{ pH: null, waterTemperature_C: null, laboratory: null },
+    } as const;
+    const said = { skipping_fraction: 0, daysOff_per_year: 0, tests: [clean] };
+
+    for (const isInUse of [true, false]) {
+      const near = isInUse ? { secondSource: source } : { secondSource: null, nearSecondSource: source };
+      // One that is declared is drunk from on so many days that only mild water leaves the site mended.
+      const safety = { ...noSafety, rawWater: rawWaterOf(isInUse ? 20 : 2), barriers, ...said };
+      const some = made.sites.slice(0, 14);
+      const sites = some.map((site) => ({ ...site, ...near, safety, treatment: noTreatment }));
+      const seen = judgedAgain({
+        ...{ ...made, sites },
+        settings: { ...made.settings, healthTarget_DALY_per_person_per_year: 1e-5 },
+      });
+      expect(seen, `in use: ${isInUse}`).toContain('the cup moved');
+    }
   });
 
   it('one more gutter, outlet, downpipe and overflow in the catalogue never make the smallest change a worse one', () => {

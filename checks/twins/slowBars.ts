@@ -4,7 +4,7 @@ export function slowBars(runs: readonly number[], bar: number, cut: number): num
   return slowBarsOf(runs.map(ways), bar, cut);
 }
 
-/** The same of lengths in m, joined from whole bars and one remainder alone: what the last bits may lack is no cut. */
+/** The same of lengths in m, with a cut of 3 mm, joined from whole bars and one remainder alone: what the last bits may lack is no cut. */
 export function slowBars_count(runs_m: readonly number[], bar_m: number): number {
   const hair = 1e-9;
   const ways = (run_m: number) => {
@@ -12,7 +12,7 @@ export function slowBars_count(runs_m: readonly number[], bar_m: number): number
     const rest_m = run_m - whole * bar_m;
     return [[...Array.from({ length: whole }, () => bar_m), ...(rest_m > hair ? [rest_m] : [])]];
   };
-  return slowBarsOf(runs_m.map(ways), bar_m + hair, 0);
+  return slowBarsOf(runs_m.map(ways), bar_m + hair, 0.003);
 }
 
 function slowBarsOf(runs: readonly (readonly (readonly number[])[])[], bar: number, cut: number): number {

@@ -363,11 +363,7 @@ function sourceDaysOf(storages: readonly StorageFinding[]): readonly SourceDaysO
 }
 
 /** The same by the balance alone, nothing judged; null where no safety hangs on it. */
-function sourceDaysAlone(
-  site: SiteFacts,
-  gauge: GaugeFinding | undefined,
-  programme: Programme,
-): readonly SourceDaysOfBody[] | null {
+function sourceDaysAlone(site: SiteFacts, gauge: GaugeFinding | undefined, programme: Programme) {
   if (site.secondSource === null || !isSafetyJudged(site, programme.settings)) return null;
   const sizes = siteSizes(site, gauge, programme);
   return sizes.length === 0 ? null : sizes.map((one) => one.sourceDays(one.tankVolume_L));

@@ -9,7 +9,7 @@ import {
 import { headcount, purposesOf } from '../water/people/index.ts';
 import type { RemedyChange, TankChange, Where } from './changes.ts';
 import { type HungGutter, nothingToBuy, type ToBuy } from './cost.ts';
-import { fittedSite } from './fittedSite.ts';
+import { fittedSite, notBuilt } from './fittedSite.ts';
 import { flushRoofs } from './flushRoofs.ts';
 import { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 import { nextId } from './nextId.ts';
@@ -100,7 +100,7 @@ function hungGutters(
     if (like === undefined) return { gutterId: null, length_m, leastWidth_mm: null, leastDepth_mm: null };
     const ids = gutters.map((gutter) => gutter.gutterId);
     const gutterId = nextId(ids, 'G');
-    gutters.push({ ...like, gutterId, length_m, runToOutlet_m: null, bends_count: 0 });
+    gutters.push({ ...notBuilt(like), gutterId, length_m, runToOutlet_m: null, bends_count: 0 });
     return { gutterId, length_m, leastWidth_mm: like.width_mm, leastDepth_mm: like.depth_mm };
   });
   return { site: gutters.length === site.gutters.length ? site : { ...site, gutters }, gutter_m };

@@ -115,7 +115,7 @@ it('buys named parts by whole bars, and by the piece; a piece or a run without a
 
 it('adds prices of several currencies where rates allow, and picks the cheaper of two whatever its letters', () => {
   const basis = {
-    settings: { currency: 'XTS', priceChange_fraction_per_year: null, oldRate_days: 92 },
+    settings: { currency: 'XTS', priceChange_fraction_per_year: null, oldRate_days: 92, cutWaste_mm: 0 },
     kit: { rates: [{ currency: 'XXX', day: 5, perUnit: 3, source: null }], redenominations: [] },
   };
   const prices = [price('tank', 400), price('flush', 9, 'XXX'), price('long', 20), price('short', 7, 'AAA')];
@@ -139,7 +139,7 @@ it('adds prices of several currencies where rates allow, and picks the cheaper o
 
 it('is what it was where all is of one currency and no change is stated', () => {
   const prices = [price('tank', 0.1), price('flush', 0.2)];
-  const settings = { currency: null, priceChange_fraction_per_year: null, oldRate_days: 92 };
+  const settings = { currency: null, priceChange_fraction_per_year: null, oldRate_days: 92, cutWaste_mm: 0 };
   const basis = { settings, kit: { rates: [], redenominations: [] } };
   expect(marketOn(parts, prices, 25, basis)).toEqual(marketOn(parts, prices, 25));
 });

@@ -139,6 +139,7 @@ function gutter(hung: readonly HungGutter[], market: Market): BoughtPart | NoCos
     return barsFor(
       hung.map((one) => one.length_m!),
       length_m,
+      market,
     );
   };
   return cheapest('gutter', pieces, market);
@@ -150,14 +151,14 @@ function byLength(partId: string, runs_m: readonly (number | null)[], market: Ma
   if (part === null) return 'noPart';
   if (part.length_m === null || !(part.length_m > 0)) return 'pieceLengthUnknown';
   const known_m = runs_m.filter((run_m) => run_m !== null);
-  const bars_count = known_m.length < runs_m.length ? null : barsFor(known_m, part.length_m);
+  const bars_count = known_m.length < runs_m.length ? null : barsFor(known_m, part.length_m, market);
   return bars_count === null ? 'runLengthUnknown' : priced(partId, bars_count, market);
 }
 
-/** As the kit counts them (parts/bars.ts), the saw taking nothing; null where a length is none. */
-function barsFor(runs_m: readonly number[], length_m: number): number | null {
+/** As the kit counts them (parts/bars.ts); null where a length is none. */
+function barsFor(runs_m: readonly number[], length_m: number, { cutWaste_mm }: Market): number | null {
   const runs = runs_m.map((run_m, at) => ({ runId: `${at}`, length_m: run_m }));
-  return barPlan(runs, { length_m, cut_mm: 0, squareOff_mm: 0 })?.bars_count ?? null;
+  return barPlan(runs, { length_m, cut_mm: cutWaste_mm, squareOff_mm: 0 })?.bars_count ?? null;
 }
 
 /** Whole sites, where the catalogue has a kit for one. */

@@ -78,3 +78,18 @@ it('buys as many overflows as the tank has, and changes nothing that is not ther
   expect([after.tanks[0]!.overflowBore_mm, toBuy.pieces]).toEqual([110, [{ partId: 'v', pieces_count: 2 }]]);
   expect(made({ ...overflow, tankId: 'T9' })).toEqual({ site, toBuy: nothingToBuy });
 });
+
+it('has what takes the place of something that stands still to be built, and leaves what stays as it is', () => {
+  const built = <T extends object>(one: T) => ({ ...one, isBuilt: true });
+  const of = { ...site, gutters: [built(gutter)], downpipes: site.downpipes.map(built) };
+  const pipes = made(
+    { kind: 'downpipe', roofId: 'R1', downpipeIds: ['D7'], added_count: 1, partId: 'd', bore_mm: 90 },
+    nothingToBuy,
+    of,
+  );
+  expect(pipes.site.downpipes.map(({ isBuilt }) => isBuilt ?? false)).toEqual([false, false]);
+  expect(pipes.site.gutters).toBe(of.gutters);
+  const size = { shape: 'halfRound', topWidth_mm: 200, baseWidth_mm: null, depth_mm: 100 } as const;
+  const gutters = made({ kind: 'largerGutter', gutterIds: ['G1'], partId: 'big', ...size }, nothingToBuy, of);
+  expect(gutters.site.gutters[0]!.isBuilt).toBe(false);
+});

@@ -35,7 +35,9 @@ export function fittedSite(site: SiteFacts, change: FittingChange, before: ToBuy
     }
     case 'pipe': {
       const changed = site.pipes.filter(({ pipeId }) => change.pipeIds.includes(pipeId));
-      const pipes = site.pipes.map((pipe) => (changed.includes(pipe) ? { ...pipe, bore_mm: change.bore_mm } : pipe));
+      const pipes = site.pipes.map((pipe) =>
+        changed.includes(pipe) ? { ...notBuilt(pipe), bore_mm: change.bore_mm } : pipe,
+      );
       return { site: { ...site, pipes }, toBuy: withRuns(before, change.partId, lengthsOf(changed)) };
     }
   }
@@ -50,6 +52,11 @@ function withRuns(toBuy: ToBuy, partId: string, runs_m: readonly (number | null)
   return runs_m.length === 0 ? toBuy : { ...toBuy, runs: [...toBuy.runs, { partId, runs_m }] };
 }
 
+/** What takes the place of something that stands is still to be built. */
+export function notBuilt<T extends { readonly isBuilt?: boolean }>(one: T): T {
+  return one.isBuilt === true ? { ...one, isBuilt: false } : one;
+}
+
 function lengthsOf(some: readonly { readonly length_m: number | null }[]): readonly (number | null)[] {
   return some.map(({ length_m }) => length_m);
 }
@@ -59,7 +66,7 @@ function withGutters(site: SiteFacts, change: LargerGutter, before: ToBuy): Fitt
   const { partId, shape, topWidth_mm, baseWidth_mm, depth_mm } = change;
   const changed = site.gutters.filter(({ gutterId }) => change.gutterIds.includes(gutterId));
   const size = { shape, width_mm: topWidth_mm, baseWidth_mm, depth_mm };
-  const gutters = site.gutters.map((gutter) => (changed.includes(gutter) ? { ...gutter, ...size } : gutter));
+  const gutters = site.gutters.map((gutter) => (changed.includes(gutter) ? { ...notBuilt(gutter), ...size } : gutter));
   const gutter_m = before.gutter_m.filter(({ gutterId }) => gutterId === null || !change.gutterIds.includes(gutterId));
   return {
     site: { ...site, gutters },
@@ -113,7 +120,7 @@ function withDownpipes(site: SiteFacts, change: MoreDownpipe, before: ToBuy): Fi
   const lengthOf = (pipe: DownpipeFacts | null) => downpipeRun(pipe, ofRoof, eave_m)?.length_m ?? null;
   const length_m = lengthOf(null);
   const downpipes: DownpipeFacts[] = site.downpipes.map((pipe) =>
-    replaced.includes(pipe) ? { ...pipe, bore_mm } : pipe,
+    replaced.includes(pipe) ? { ...notBuilt(pipe), bore_mm } : pipe,
   );
   for (let count = 0; count < added_count && ofRoof.length > 0; count++) {
     const downpipeId = nextId(

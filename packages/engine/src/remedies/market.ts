@@ -8,13 +8,18 @@ export interface Market {
   readonly prices: ReadonlyMap<string, PriceFound>;
   /** The day prices are of; null where there is none at all. */
   readonly day: DayIndex | null;
+  /** What a cut takes of a bar. */
+  readonly cutWaste_mm: number;
   /** What its prices and rates brought up, each thing once. */
   readonly problems: readonly Problem[];
 }
 
 /** What a programme says of money. */
 export interface MarketMoney {
-  readonly settings: Pick<DesignSettings, 'currency' | 'priceChange_fraction_per_year' | 'oldRate_days'>;
+  readonly settings: Pick<
+    DesignSettings,
+    'currency' | 'priceChange_fraction_per_year' | 'oldRate_days' | 'cutWaste_mm'
+  >;
   readonly kit: Pick<KitFacts, 'rates' | 'redenominations'>;
 }
 
@@ -25,7 +30,7 @@ export interface MarketMoney {
  * @param prices - all prices: amount [currency] at priceDate [day]
  * @param day - the day prices are wanted for [day]; null: that of the latest price there is, so that the same folder always
  *   gives the same costs
- * @param money - the programme's currency and yearly change of prices [fraction/year], rates [currency/unit] and redenominations; null: nothing is converted
+ * @param money - the programme's currency and yearly change of prices [fraction/year], rates [currency/unit] and redenominations, and what a cut takes of a bar [mm]; null: nothing is converted, and a cut takes nothing
  * @returns parts with their prices, amount [currency of the price], or why one has none; a price for which there is no rate stays in its own currency
  * @definition ours
  * @example
@@ -53,7 +58,13 @@ export function marketOn(
     found.set(partId, on === null ? price : inOneMoney(price, on, tell));
   }
   if (money !== null) tell(rowsThatDiffer(prices, money.kit.rates));
-  return { parts, prices: found, day: of, problems: [...problems.values()] };
+  return {
+    parts,
+    prices: found,
+    day: of,
+    cutWaste_mm: money?.settings.cutWaste_mm ?? 0,
+    problems: [...problems.values()],
+  };
 }
 
 function inOneMoney(found: PriceFound, on: MoneyOn, tell: (problems: readonly Problem[]) => void): PriceFound {

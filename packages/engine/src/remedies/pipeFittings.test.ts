@@ -27,7 +27,7 @@ function found(wanted_mm: Readonly<Record<string, number>>) {
       verdict: changed.pipes[2]!.bore_mm! >= least_mm ? ('holds' as const) : ('short' as const),
     })),
   });
-  const given = { toBuy: nothingToBuy, market: { parts, prices }, judge } as unknown as FittingCase;
+  const given = { toBuy: nothingToBuy, market: { parts, prices, cutWaste_mm: 0 }, judge } as unknown as FittingCase;
   const changes = pipeFittings(site, given, 'holds')!;
   let made = { site, toBuy: nothingToBuy };
   for (const change of changes) made = fittedSite(made.site, change, made.toBuy);

@@ -20,7 +20,7 @@ function contentIn({ say, numbers, cautions }: Language): SitePackContent {
     stations: content.stations.map((one) => ({ ...one, figure: one.station === 'storage' ? dry : null })),
     steps: content.steps.map((step) => ({
       ...step,
-      said: say('installation.step_tank'),
+      said: say('steps.fill'),
       cautions: [cautions.lifting],
     })),
     pictures: carePictureIds.map((id) => ({ picture: carePicture(id), title: say(`pictures.${id}`) })),

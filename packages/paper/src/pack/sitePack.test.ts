@@ -11,10 +11,13 @@ function made(given: SitePackContent = content, language = english, more = {}) {
   return { ...pack, pages: textsOf(pack.bytes) };
 }
 
+/** The usual pack, made once. */
+const usual = made();
+
 const flat = (pages: readonly (readonly string[])[]) => pages.flat().join(' ').replaceAll('\u00a0', ' ');
 
 it('what the pack says is read back from the file: who, way, stations, kit, steps, tests, pictures', () => {
-  const { pages, pages_count } = made();
+  const { pages, pages_count } = usual;
   expect(pages.length).toBe(pages_count);
   expect(pages_count).toBeLessThanOrEqual(6);
   const [first] = pages;
@@ -47,8 +50,16 @@ it('what the pack says is read back from the file: who, way, stations, kit, step
     expect(all, said).toContain(said);
 });
 
+it('what can hurt is on the first page however long the finding is, which then stands behind it, whole', () => {
+  const finding = 'The tank is short in most of the years that were kept. '.repeat(40).trim();
+  const { pages } = made({ ...content, finding });
+  expect(flat([pages[0]!])).toContain('A full tank weighs 12 t.');
+  expect(flat([pages[0]!]).match(/The tank is short/g)?.length).toBe(1);
+  expect(flat(pages.slice(1)).match(/The tank is short/g)?.length).toBe(40);
+});
+
 it('exceptions stand first, and what was not judged is not told', () => {
-  const { pages } = made();
+  const { pages } = usual;
   const said = flat([pages[0]!]);
   const order = ['tank short', 'gutter tight', 'stand unknown', 'roof holds'].map((one) => said.lastIndexOf(one));
   expect(order).toEqual([...order].sort((a, b) => a - b));
@@ -57,7 +68,7 @@ it('exceptions stand first, and what was not judged is not told', () => {
 });
 
 it('the same content is the same file, and another hour is another file', () => {
-  const one = made().bytes;
+  const one = usual.bytes;
   expect(Buffer.compare(one, made().bytes)).toBe(0);
   expect(Buffer.compare(one, made(content, english, { printedAt: '17:21' }).bytes)).not.toBe(0);
 });
@@ -162,7 +173,7 @@ it('in a language from right to left the sheet is mirrored, its drawing is not, 
 });
 
 it('says its language, its name and what each piece is, and embeds its faces', () => {
-  const file = Buffer.from(made().bytes).toString('latin1');
+  const file = Buffer.from(usual.bytes).toString('latin1');
   expect(file).toContain('/Lang (en)');
   expect(file).toContain('/MarkInfo');
   for (const role of ['/S /H1', '/S /H2', '/S /Table', '/S /TR', '/S /TH', '/S /TD', '/S /Figure', '/S /Note', '/S /L'])

@@ -41,6 +41,9 @@ export const goldenStep_fraction = (Math.sqrt(5) - 1) / 2;
 /** The same for the third: √2 − 1 [fraction]. Ours: it keeps no step with the golden one. */
 export const silverStep_fraction = Math.SQRT2 - 1;
 
+/** How many sets of draws of two waters are kept for other days of the same waters [count]. Ours: three germs, before and after a change. */
+export const mostKept_count = 6;
+
 /** The most log reduction that is looked for where two waters are drunk in turn [log10]. Ours: five barriers of the most that one is credited with. */
 export const mostNeeded_log10 = 30;
 

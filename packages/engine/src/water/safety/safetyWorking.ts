@@ -68,6 +68,7 @@ export function safetyWorking(f: SafetyFinding, drinkers: Drinkers, settings: De
   return lines;
 }
 
+// long: every line of one germ, in its order
 function riskLines(
   line: Line,
   risk: PathogenRisk,

@@ -211,6 +211,9 @@ export const drawn = {
   "fall_back": "falls back {fall} mm/m",
   "fall_over": "{drop} mm over {run}",
   "fall_unknown": "fall not measured",
+  "figure_of": "{amount} of {most}",
+  "figure_storage": "{dry}; enough water in {years}",
+  "figure_unit": "{flow}; {hours} on the day that asks for most",
   "flow_of": "{flow} of {capacity}",
   "gate_closed": "not signed: do not fill",
   "gate_open": "signed: {by}",
@@ -248,6 +251,7 @@ export const drawn = {
   "part_outlet": "outlet {figure}",
   "part_overflow": "overflow {figure}",
   "part_pipe": "pipe {figure}",
+  "proposed_on_paper": "dashed: to be built",
   "pump_adds": "the pump must add {head}",
   "roof_over_gutters": "roof over gutters {length}",
   "sludge": "sludge {height}",
@@ -1705,8 +1709,10 @@ export const map = {
 } as const;
 export const numbers = {
   "between": "{from} to {to}",
+  "kit": "{amount} {count, plural, one {kit} other {kits}}",
   "likely": "likely {range}",
   "likelyNextYears": "{coming, plural, one {likely {range} of the next year} other {likely {range} of the next #}}",
+  "load": "{amount} {count, plural, one {load} other {loads}}",
   "madeUpYear": "{day} of made-up year {year}",
   "money": "{amount} {currency}",
   "none": "none",
@@ -2310,11 +2316,16 @@ export const stations = {
   "treatmentUnit": "treatment unit"
 } as const;
 export const steps = {
+  "before_ground": "Test the ground where the stand will be, and show it to whoever signs.",
+  "before_people": "See the caretaker; count the people.",
+  "before_photos": "Photograph each station before work.",
+  "before_roof": "Tape the roof again, along the ground.",
   "downpipes": "Fit outlets and downpipes; pour a bucket in at the far end: no water may stand.",
   "drink": "Hand over once the water is treated and tested.",
   "fill": "Fill only where no stand waits for a signature; look at the feet while it fills.",
   "flush": "Fit the first-flush chamber with its drain hole open, where a hand can clean it.",
   "gutters": "Stretch a line with the fall above; fix the brackets to it, then the gutters. Leaf screens go on last.",
+  "measure": "measure what is missing, write it here: ………",
   "pipes": "Lay the pipes to the unit and the taps; shut the valves.",
   "rinse": "Let the first rain go, and rinse the tank.",
   "screens": "Mosquito screens over inlet and overflow, about 1 mm of mesh; lead the overflow away from the feet of the stand.",

@@ -212,6 +212,9 @@ export const drawn = {
   "fall_back": "cae al revés {fall} mm/m",
   "fall_over": "{drop} mm en {run}",
   "fall_unknown": "caída sin medir",
+  "figure_of": "{amount} de {most}",
+  "figure_storage": "{dry}; agua suficiente en {years}",
+  "figure_unit": "{flow}; {hours} el día que más pide",
   "flow_of": "{flow} de {capacity}",
   "gate_closed": "sin firma: no llenar",
   "gate_open": "firmado: {by}",
@@ -249,6 +252,7 @@ export const drawn = {
   "part_outlet": "salida {figure}",
   "part_overflow": "rebose {figure}",
   "part_pipe": "tubo {figure}",
+  "proposed_on_paper": "discontinuo: por construir",
   "pump_adds": "la bomba debe añadir {head}",
   "roof_over_gutters": "techo entre canaletas {length}",
   "sludge": "lodo {height}",
@@ -1706,8 +1710,10 @@ export const map = {
 } as const;
 export const numbers = {
   "between": "{from} a {to}",
+  "kit": "{amount} {count, plural, one {juego} other {juegos}}",
   "likely": "probable: {range}",
   "likelyNextYears": "{coming, plural, one {probable: {range} del año próximo} other {probable: {range} de los próximos #}}",
+  "load": "{amount} {count, plural, one {carga} other {cargas}}",
   "madeUpYear": "{day} del año generado {year}",
   "money": "{amount} {currency}",
   "none": "ninguno",
@@ -2311,11 +2317,16 @@ export const stations = {
   "treatmentUnit": "unidad de tratamiento"
 } as const;
 export const steps = {
+  "before_ground": "Pruebe el suelo donde irá la base y muéstrelo a quien firma.",
+  "before_people": "Visite al encargado; cuente a las personas.",
+  "before_photos": "Fotografíe cada estación antes de trabajar.",
+  "before_roof": "Mida otra vez el techo, a lo largo del suelo.",
   "downpipes": "Montar salidas y bajantes; echar un balde en el extremo lejano: no debe quedar agua.",
   "drink": "Entregar cuando el agua esté tratada y analizada.",
   "fill": "Llenar solo donde ningún soporte espera firma; mirar los pies mientras se llena.",
   "flush": "Montar la cámara de primera agua con su agujero abierto, donde una mano pueda limpiarla.",
   "gutters": "Tender una cuerda con la caída de arriba; fijar a ella los soportes y luego las canaletas. Las mallas de hojas van al final.",
+  "measure": "mida lo que falta y anótelo aquí: ………",
   "pipes": "Tender los tubos al equipo y a los grifos; cerrar las llaves.",
   "rinse": "Dejar ir la primera lluvia y enjuagar el tanque.",
   "screens": "Mallas contra mosquitos en la entrada y el rebose, de 1 mm aproximadamente; llevar el rebose lejos de los pies del soporte.",
