@@ -79,6 +79,12 @@ export interface KitsKept {
   readonly sites: readonly SiteOfKits[];
 }
 
+/** Reads a number back that JSON has no word for, as exactJson wrote it. */
+export function revived(_: string, value: unknown): unknown {
+  const isOne = typeof value === 'object' && value !== null && 'figure' in value && Object.keys(value).length === 1;
+  return isOne ? Number((value as { readonly figure: unknown }).figure) : value;
+}
+
 const headFile = 'head.json';
 const linesFile = 'sites.jsonl';
 
@@ -138,7 +144,7 @@ export async function readSiteKits(
     for (const { from_bytes, length_bytes } of places) {
       const bytes = Buffer.alloc(length_bytes);
       await file.read(bytes, 0, length_bytes, from_bytes);
-      found.push(JSON.parse(bytes.toString('utf8')) as SiteKitKept);
+      found.push(JSON.parse(bytes.toString('utf8'), revived) as SiteKitKept);
     }
     return found;
   } catch {

@@ -1,8 +1,9 @@
 import { randomBytes } from 'node:crypto';
 import { mkdir, readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
-import { dayOnClock } from '@eavewell/engine';
+import { dayOnClock, isoDay } from '@eavewell/engine';
 import type { Work } from '@eavewell/work';
+import { readLines } from '../designs/designFiles.ts';
 import type { Designs } from '../designs/designs.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
@@ -10,6 +11,7 @@ import type { Programmes } from '../programmes.ts';
 import { type KitsKept, nameOfKits, readKits } from './keptKits.ts';
 import type { KitSumAsked } from './kitSumTask.ts';
 import type { KitsAsked } from './kitsTask.ts';
+import type { PackAsked, PackMade } from './packTask.ts';
 
 /** Kits that are there: what they are called, where they stand, and what all of them come to. */
 export interface KitsFound {
@@ -63,6 +65,32 @@ export class Kits {
     void text.catch(() => this.texts.delete(key));
     for (const old of [...this.texts.keys()].slice(0, -mostTexts)) this.texts.delete(old);
     return text;
+  }
+
+  /**
+   * The pack of one site in a language, laid in a thread: the file, or the letters no face has.
+   *
+   * @returns `notYet` before the site is judged; `unknown` where there is no such site
+   */
+  async pack(programme: OpenProgramme, siteId: string, language: string): Promise<PackMade | 'notYet' | 'unknown'> {
+    const kits = await this.of(programme);
+    if (!kits.kept.sites.some((site) => site.siteId === siteId)) return 'unknown';
+    const design = await this.designs.keptList(programme);
+    const listed = design?.list.sites.find(({ short }) => short.siteId === siteId);
+    if (design === null || listed === undefined) return 'notYet';
+    const [facts, report] = await readLines(design.folder, async (lines) => [
+      await lines.line(listed.facts),
+      await lines.line(listed),
+    ]);
+    if (facts == null || report == null) return 'notYet';
+    const now = new Date();
+    const asked = { facts, report, faults: design.list.rest.problems, kits: kits.folder, siteId, language };
+    const two = (value: number) => String(value).padStart(2, '0');
+    const printed = {
+      printedOn: isoDay(dayOnClock(now)),
+      printedAt: `${two(now.getHours())}:${two(now.getMinutes())}`,
+    };
+    return this.work.start<PackMade>('pack', { ...asked, ...printed } satisfies PackAsked).result;
   }
 
   private async found(programme: OpenProgramme, name: string): Promise<KitsFound> {
