@@ -37,6 +37,9 @@ export interface BoatWords {
 
 const [height_px, gunwale_px, hull_px, hold_px] = [188, 88, 62, 52] as const;
 
+/** A label is not cut shorter than this [px]. */
+const leastLabel_px = 130;
+
 /**
  * A boat from the side, with what lies in it: each block as long as its share of what the boat may carry, the last stop aft. The water stands
  * at the freeboard the carrier's table gives at its limit; the mark under which it may not sink is drawn.
@@ -59,7 +62,7 @@ export function boatPicture(
   const [stern, bow] = [14, end];
   const keel = gunwale_px + hull_px;
   const water = gunwale_px + (freeboard_cm === null ? 34 : 30);
-  const hold = { from: stern + 58, to: bow - (isNarrow ? 60 : 120) };
+  const hold = { from: stern + 64, to: bow - (isNarrow ? 60 : 120) };
   const total = blocks.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
   const k = (hold.to - hold.from) / Math.max(limit_kg ?? 0, total, 1);
   const hull =
@@ -71,6 +74,8 @@ export function boatPicture(
     stroke(across(0, water, width), pen('edge', 'waterline')),
     fill(hull, 'paper', pen('cut', 'ink')),
   ];
+  for (const x of isNarrow ? [stern + 34] : [stern + 34, bow - 84])
+    lettering.keepOff({ x: x - 10, y: gunwale_px - 54, width: 34, height: 52 });
   let at = hold.from;
   for (const { blockId, label, nth, mass_kg, said } of blocks) {
     const wide = mass_kg * k;
@@ -91,23 +96,29 @@ export function boatPicture(
         { x: middle, y: (top + foot) / 2 + 6, anchor: 'middle' },
         { size: 'body', hasHalo: true },
       );
-    const room = Math.max(wide + 20, letterWidth_px(said, 'lettering', true));
+    const room = Math.max(wide + 20, leastLabel_px);
     // Over each other where blocks are narrow, with a leader down to the block.
     for (const lift of [0, 36]) {
-      const spots = [{ x: middle, y: top - 8 - lift, anchor: 'middle' as const }];
+      const y = top - 8 - lift;
+      const spots = [
+        { x: middle, y, anchor: 'middle' as const },
+        { x: at, y, anchor: 'start' as const },
+      ];
       if (!lettering.set({ text: said, isStrong: true }, spots)) continue;
-      lettering.set(fitted(label, lift === 0 ? room : room + 40), { x: middle, y: top - 24 - lift, anchor: 'middle' });
-      if (lift > 0) shapes.push(stroke(down(middle, top - 6 - lift + 2, top), pen('hair', 'ink')));
+      lettering.set(fitted(label, room), [
+        { x: middle, y: y - 16, anchor: 'middle' },
+        { x: at, y: y - 16 },
+      ]);
+      if (lift > 0) shapes.push(stroke(down(middle, y + 4, top), pen('hair', 'ink')));
       break;
     }
     at += wide;
   }
   if (limit_kg !== null && limit_kg > total && hold.to - at > 4) {
     shapes.push(stroke(rect(at, gunwale_px - 16, hold.to - at, hold_px), pen('thin', 'second', 'unknown')));
-    lettering.set(
-      { text: words.spare(limit_kg - total), ink: 'second' },
-      { x: (at + hold.to) / 2, y: gunwale_px + 14, anchor: 'middle' },
-    );
+    const spare = words.spare(limit_kg - total);
+    if (letterWidth_px(spare) < hold.to - at - 8)
+      lettering.set({ text: spare, ink: 'second' }, { x: (at + hold.to) / 2, y: gunwale_px + 20, anchor: 'middle' });
   }
   shapes.push(...sitting(stern + 34, gunwale_px), ...(isNarrow ? [] : sitting(bow - 84, gunwale_px - 4)));
   shapes.push(...freeboardOf({ freeboard_cm, leastFreeboard_cm, water, bow, hold, isNarrow, width }, words, lettering));

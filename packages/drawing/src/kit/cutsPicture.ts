@@ -2,6 +2,7 @@ import { Lettering } from '../charts/lettering.ts';
 import { letterWidth_px } from '../charts/letterWidth.ts';
 import { down, fill, group, pen, rect, stroke } from '../charts/strokes.ts';
 import type { Picture, Shape } from '../sheet/shapes.ts';
+import { fitted } from './rangesPicture.ts';
 
 /** Bars that are cut alike. */
 export interface BarRow {
@@ -57,7 +58,8 @@ function barOf(
   for (const { runId, length_m } of cuts) {
     const wide = length_m * k;
     parts.push(fill(rect(at, y, wide, bar_px), 'figure', pen('thin', 'ink')));
-    for (const text of [words.cut(runId, length_m), words.length(length_m)])
+    const short = `${fitted(runId, wide - 70)} ${words.length(length_m)}`;
+    for (const text of [words.cut(runId, length_m), ...(wide > 150 ? [short] : []), words.length(length_m)])
       if (letterWidth_px(text) < wide - 2 && lettering.set(text, { x: at + wide / 2, y: y - 5, anchor: 'middle' }))
         break;
     at += wide;

@@ -46,20 +46,21 @@ export function loadsPicture(
   const inRow = Math.max(1, Math.floor((width - side_px - 4) / (widest + gap_px)));
   const rows = Math.max(1, Math.ceil(loads.length / inRow));
   const row_px = head_px + box_px + foot_px;
-  const height = rows * row_px + 2;
+  const above_px = limit_kg === null ? 0 : 14;
+  const height = above_px + rows * row_px + 2;
   const lettering = new Lettering(width, height);
   const most = Math.max(limit_kg ?? 0, ...loads.map(({ mass_kg }) => mass_kg), 1);
   const k = box_px / most;
   const shapes: Shape[] = [];
   for (let row = 0; row < rows; row++) {
-    const base = row * row_px + head_px + box_px;
+    const base = above_px + row * row_px + head_px + box_px;
     const own = loads.slice(row * inRow, (row + 1) * inRow);
     const end = side_px + own.length * (widest + gap_px);
     if (row === 0) shapes.push(...carriersAt(by, base));
     if (limit_kg !== null) {
       const y = base - limit_kg * k;
       shapes.push(stroke(across(side_px - 4, y, end), pen('thin', 'ink', 'unknown')));
-      if (row === 0) lettering.set({ text: words.limit(limit_kg), ink: 'ink' }, { x: side_px - 4, y: y - 16 });
+      if (row === 0) lettering.set(words.limit(limit_kg), { x: side_px - 4, y: 12 });
     }
     own.forEach(({ mass_kg, isFragile }, nth) => {
       const x = side_px + nth * (widest + gap_px);
@@ -71,7 +72,11 @@ export function loadsPicture(
           ...(crossed === '' ? [] : [stroke(crossed, pen('hair', 'ink'))]),
         ]),
       );
-      lettering.set(words.mass(mass_kg), { x: x + widest / 2, y: base - tall - 4, anchor: 'middle' }, { room: 0 });
+      lettering.set(
+        words.mass(mass_kg),
+        { x: x + widest / 2, y: base - tall - 4, anchor: 'middle' },
+        { room: 0, hasHalo: true },
+      );
       lettering.set(
         { text: words.nth(row * inRow + nth + 1), ink: 'second' },
         { x: x + widest / 2, y: base + 16, anchor: 'middle' },

@@ -36,26 +36,35 @@ export function CostPictures({
 function Heads({ cost }: { readonly cost: Cost }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const rows = cost.heads.map(
-    ({ head, perYear_amount, known_amount, least_amount, most_amount, reasons }): RangeRow => {
-      const isKnown = perYear_amount !== null;
-      const amount = numbers.quantity(perYear_amount ?? known_amount, `${cost.currency}_per_year`);
-      const range = most_amount > least_amount ? ` (${numbers.range({ low: least_amount, high: most_amount })})` : '';
-      const why = reasonsWords(reasons, language);
-      return {
-        ...{ rowId: `head:${head}`, label: why === '' ? say(`choices.${head}`) : `${say(`choices.${head}`)}: ${why}` },
-        said: isKnown ? `${amount}${range}` : known_amount > 0 ? say('kit.at_least', { amount }) : say('kit.not_known'),
-        ...{ value: isKnown || known_amount > 0 ? (perYear_amount ?? known_amount) : null },
-        ...{ low: least_amount, high: most_amount, isAtLeast: !isKnown, isStrong: false },
-      };
-    },
-  );
+  const rows = cost.heads.map(({ head, perYear_amount, known_amount, least_amount, most_amount }): RangeRow => {
+    const isKnown = perYear_amount !== null;
+    const amount = numbers.money(perYear_amount ?? known_amount, cost.currency);
+    const range = most_amount > least_amount ? ` (${numbers.range({ low: least_amount, high: most_amount })})` : '';
+    return {
+      ...{ rowId: `head:${head}`, label: say(`choices.${head}`) },
+      said: isKnown ? `${amount}${range}` : known_amount > 0 ? say('kit.at_least', { amount }) : say('kit.not_known'),
+      ...{ value: isKnown || known_amount > 0 ? (perYear_amount ?? known_amount) : null },
+      ...{ low: least_amount, high: most_amount, isAtLeast: !isKnown, isStrong: false },
+    };
+  });
+  const open = cost.heads.filter(({ reasons }) => reasons.length > 0);
   return (
-    <Drawn
-      name={say('kit.by_head')}
-      most_px={820}
-      draw={(width) => rangesPicture(rows, { tick: (value) => numbers.fixed(value, 0) }, { width })}
-    />
+    <>
+      <Drawn
+        name={say('kit.by_head')}
+        most_px={820}
+        draw={(width) => rangesPicture(rows, { tick: (value) => numbers.fixed(value, 0) }, { width })}
+      />
+      {open.length === 0 ? null : (
+        <p className="small">
+          {open
+            .map(({ head, reasons }) =>
+              say('kit.head_not_known', { head: say(`choices.${head}`), why: reasonsWords(reasons, language) }),
+            )
+            .join(' ')}
+        </p>
+      )}
+    </>
   );
 }
 

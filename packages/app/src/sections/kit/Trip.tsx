@@ -1,12 +1,13 @@
 import { type BoatBlock, boatPicture } from '@eavewell/drawing';
 import { Link } from '@tanstack/react-router';
-import { useState } from 'react';
+import { useMemo, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { Cautions } from './Cautions.tsx';
 import { Drawn } from './Drawn.tsx';
 import { type KitAsked, tripOf } from './kitAsked.ts';
 import type { Carried, ProgrammeKitAnswer } from './kitQuery.ts';
 import { carriedWords, massWords, overWords, pieceWords } from './kitWords.ts';
+import { type StopLoad, stopsOfLoads } from './stopsOfLoads.ts';
 
 type TripAnswer = NonNullable<ProgrammeKitAnswer['trip']>;
 
@@ -26,10 +27,12 @@ export function Trip({ kit, asked }: { readonly kit: ProgrammeKitAnswer; readonl
   return (
     <section className="trip" aria-labelledby="trip-head">
       <h2 id="trip-head">{say('kit.trip_title', { sites: names.join(', ') })}</h2>
-      <p>
-        {say('kit.trip_mass', { mass: massWords(trip.mass_kg, trip.noMass_count, language) })}{' '}
-        {trip.carried.map((carried) => carriedWords(carried, language)).join(' ')}
-      </p>
+      <p className="sentence">{say('kit.trip_mass', { mass: massWords(trip.mass_kg, trip.noMass_count, language) })}</p>
+      <ul className="plain">
+        {trip.carried.map((carried) => (
+          <li key={carried.carrierId}>{carriedWords(carried, language)}</li>
+        ))}
+      </ul>
       <p className="on-screen">
         <Link from="/p/$programmeId/kit" to="." search={({ sites: _, ...rest }) => rest} resetScroll={false}>
           {say('kit.trip_none')}
@@ -65,27 +68,23 @@ function Boat({
   const language = useLanguage();
   const { say } = language;
   const carrier = kit.carriers.find(({ carrierId }) => carrierId === boat.carrierId);
-  const isOne = boat.loads.length === 1 && boat.cannotCarry.length === 0 && boat.noMass.length === 0;
+  const byStop = useMemo(() => stopsOfLoads(boat.loads, trip.stowed, kit.chosen ?? []), [boat, trip, kit.chosen]);
   return (
     <>
       <h3>{carriedWords(boat, language)}</h3>
-      {boat.loads.slice(0, mostBoats).map((load, nth) => (
+      {byStop.slice(0, mostBoats).map((stops, nth) => (
         <BoatLoad
           // biome-ignore lint/suspicious/noArrayIndexKey: loads have no name but their place
           key={nth}
-          blocks={isOne ? stopsOf(kit, trip, language) : [ofLoad(load, nth, boat, language)]}
-          name={
-            isOne
-              ? say('kit.boat_of', { carrier: boat.name })
-              : say('kit.boat_nth', { carrier: boat.name, nth: nth + 1 })
-          }
+          blocks={blocksOf(stops, kit, language)}
+          name={say('kit.boat_nth', { carrier: boat.name, nth: nth + 1 })}
           {...{ boat, carrier }}
         />
       ))}
       {boat.loads.length <= mostBoats ? null : (
         <p className="small">{say('kit.more_loads', { count: boat.loads.length - mostBoats })}</p>
       )}
-      {isOne ? null : <p className="small">{say('kit.stops_mixed')}</p>}
+      {boat.loads.length < 2 ? null : <p className="small">{say('kit.stops_mixed')}</p>}
       {boat.cannotCarry.length === 0 ? null : (
         <ul className="cannot">
           {boat.cannotCarry.map((one) => (
@@ -108,25 +107,11 @@ const mostBoats = 3;
 type Language = ReturnType<typeof useLanguage>;
 
 /** What lies together for each stop, the last stop aft. */
-function stopsOf(kit: ProgrammeKitAnswer, { stowed }: TripAnswer, { numbers }: Language): readonly BoatBlock[] {
-  const stops = kit.chosen ?? [];
-  return [...stops].reverse().flatMap((siteId) => {
-    const mass_kg = stowed.reduce((sum, one) => sum + (one.siteId === siteId ? (one.mass_kg ?? 0) * one.count : 0), 0);
-    const label = kit.sites.find((site) => site.siteId === siteId)?.name ?? siteId;
-    if (mass_kg === 0) return [];
-    const said = numbers.quantity(Math.round(mass_kg), 'kg');
-    return [{ blockId: `stop:${siteId}`, label, nth: String(stops.indexOf(siteId) + 1), mass_kg, said }];
-  });
-}
-
-function ofLoad(load: Carried['loads'][number], nth: number, boat: Carried, { say, numbers }: Language): BoatBlock {
-  return {
-    blockId: `load:${nth + 1}`,
-    label: say('kit.load_nth', { nth: nth + 1, of: boat.loads.length }),
-    nth: String(nth + 1),
-    mass_kg: load.mass_kg,
-    said: numbers.quantity(Math.round(load.mass_kg), 'kg'),
-  };
+function blocksOf(stops: readonly StopLoad[], kit: ProgrammeKitAnswer, { numbers }: Language): readonly BoatBlock[] {
+  return [...stops].reverse().map(({ siteId, nth, mass_kg }) => ({
+    ...{ blockId: `stop:${siteId}`, label: kit.sites.find((site) => site.siteId === siteId)?.name ?? siteId },
+    ...{ nth: String(nth), mass_kg, said: numbers.quantity(Math.round(mass_kg), 'kg') },
+  }));
 }
 
 /** One boat with what lies in it. */

@@ -24,7 +24,7 @@ function CutsOf({ line: { name, cuts } }: { readonly line: Line }) {
   const { say, numbers } = useLanguage();
   if (cuts === null) return null;
   const m = (value: number) => say('kit.metres', { length: numbers.fixed(value, 2) });
-  const rows = cuts.bars.map(({ bars_count, cuts: pieces, offcut_m }) => ({
+  const rows = wholeTogether(cuts.bars).map(({ bars_count, cuts: pieces, offcut_m }) => ({
     ...{ bars_count, cuts: pieces, offcut_m },
     bar_m: cuts.bar_m ?? pieces.reduce((sum, { length_m }) => sum + length_m, offcut_m),
   }));
@@ -45,4 +45,23 @@ function CutsOf({ line: { name, cuts } }: { readonly line: Line }) {
       <Drawn name={say('kit.cuts_of', { name })} most_px={820} draw={(width) => cutsPicture(rows, words, { width })} />
     </>
   );
+}
+
+type Bar = NonNullable<Line['cuts']>['bars'][number];
+
+/** Bars that go whole into several runs stand in one row, with the runs they are for. */
+function wholeTogether(bars: readonly Bar[]): readonly Bar[] {
+  const isWhole = ({ cuts, offcut_m }: Bar) => cuts.length === 1 && offcut_m < 1e-6;
+  const whole = bars.filter(isWhole);
+  const [first] = whole;
+  const cut = first?.cuts[0];
+  if (first === undefined || cut === undefined || whole.length < 2) return bars;
+  const runs = whole.map(
+    ({ bars_count, cuts }) => `${cuts[0]?.runId ?? ''}${bars_count > 1 ? ` × ${bars_count}` : ''}`,
+  );
+  const bars_count = whole.reduce((sum, one) => sum + one.bars_count, 0);
+  return [
+    { ...first, bars_count, cuts: [{ length_m: cut.length_m, runId: `${runs.join(', ')}:` }] },
+    ...bars.filter((bar) => !isWhole(bar)),
+  ];
 }
