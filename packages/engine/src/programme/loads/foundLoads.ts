@@ -88,3 +88,26 @@ export interface CarrierLoads {
   readonly problems: readonly Problem[];
   readonly working: readonly WorkingLine[];
 }
+
+/** The limit that decides how many kits go in: of mass, of bulk, or a piece that goes in nowhere. */
+export type BindingLimit = 'mass' | 'bulk' | 'longest' | 'keptApart';
+
+/** How many whole kits go into a carrier. */
+export interface KitsFound {
+  readonly carrierId: string;
+  /** Null where it is not known; then byMass_count is the most there can be. */
+  readonly kits_count: number | null;
+  /** The limit that decides; null where nothing is known to. Where both come to the same, mass. */
+  readonly limitedBy: BindingLimit | null;
+  /** By what is known of their mass; null where no mass is limited. */
+  readonly byMass_count: number | null;
+  /** By their bulk and the share of the room that can be filled; null where bulk is not limited, or something of it is not known. */
+  readonly byBulk_count: number | null;
+  /** Of one kit, what is known of it. */
+  readonly kit_kg: number;
+  readonly kit_L: number;
+  readonly longest_m: number | null;
+  readonly noMass: readonly LoadPieces[];
+  readonly noBulk: readonly LoadPieces[];
+  readonly working: readonly WorkingLine[];
+}
