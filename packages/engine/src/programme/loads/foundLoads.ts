@@ -69,11 +69,11 @@ export type LoadRule = (typeof loadRules)[number];
 export interface CarrierLoads {
   readonly carrierId: string;
   readonly mode: CarrierMode;
-  /** Null where nobody stated what the carrier holds: then there is no load. */
+  /** Null where nobody stated what the carrier holds: then there is no load. There is none either where there would be too many to read. */
   readonly limits: LoadLimits | null;
   /** In the order they are to go. */
   readonly loads: readonly Load[];
-  /** No way of loading has fewer; null where there is no load as no limit is stated. */
+  /** No way of loading has fewer; null where no load was made. */
   readonly leastLoads_count: number | null;
   /** Is there no way with fewer? */
   readonly isLeast: boolean;

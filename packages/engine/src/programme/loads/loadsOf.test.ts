@@ -215,3 +215,18 @@ describe('the working of loads', () => {
     ]);
   });
 });
+
+describe('a mistyped count', () => {
+  it('gives no million of loads, but a problem', () => {
+    const many = [piece('A', 14, 1e6), piece('B', 20, 1e6), piece('C', 1, 1e6), piece('D', 2), piece('E', 3)];
+    const result = found({ pieces: many, carrier: person, keptApart: [] });
+    expect(result).toMatchObject({ loads: [], leastLoads_count: null, isLeast: false });
+    expect(result.problems.map(({ code }) => code)).toEqual(['loads.too_many']);
+  });
+
+  it('of a whole programme, 40,000 loads, is no trouble', () => {
+    const result = found({ pieces: [piece('A', 7.5, 60_000), piece('B', 9, 10_000)], carrier: person, keptApart: [] });
+    expect(result.loads).toHaveLength(40_000);
+    expect(result.isLeast).toBe(true);
+  });
+});
