@@ -18,7 +18,6 @@ export { kitsIn } from './kitsIn.ts';
 export { loadLimits } from './loadLimits.ts';
 export { putIn } from './loadOrder.ts';
 export { loadsOf } from './loadsOf.ts';
-export { arePartsApart } from './meetApart.ts';
 export type { Piece } from './piece.ts';
 export { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
 export { type CarriedLine, piecesOf } from './piecesOf.ts';

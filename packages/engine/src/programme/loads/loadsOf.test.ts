@@ -50,6 +50,13 @@ describe('loads of a boat', () => {
     expect(result.cautions).toContain('dangerApart');
   });
 
+  it('have chlorine and fuel in two loads, though both fit one and no pair is stated', () => {
+    const pieces = [piece('chlorine', 5, 1, { danger: 'chlorine' }), piece('fuel', 5, 1, { danger: 'fuel' })];
+    const result = found({ pieces, carrier: boat, keptApart: [] });
+    expect(inside(result)).toEqual([['1 chlorine'], ['1 fuel']]);
+    expect(result.isLeast).toBe(true);
+  });
+
   it('name what is over a limit, and by how much, and carry the rest', () => {
     const pieces = [
       piece('tank', 130, 1, { sides_m: [1, 1, 2] }),
