@@ -118,6 +118,8 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'Range.high': 'the unit stands in the name of the field that holds the range',
   'Spread.p10': 'the unit stands in the name of the field that holds the spread',
   'Spread.p50': 'the same',
+  'CostFacts.low': 'money, in the currency beside it, as the amount',
+  'CostFacts.high': 'money, in the currency beside it, as the amount',
   'Doubtful.low': 'the same',
   'Doubtful.likely': 'the same',
   'Doubtful.high': 'the same',
