@@ -32,6 +32,7 @@ function inputSaid(inputId: string, nameOf: NameOf, { say }: Language): string {
 
 function costSaid(cost: WholeLifeCost, { say, numbers }: Language): string {
   const { currency, isAtLeast, perPersonYear_amount, perPersonYearSpread_amount: each } = cost;
+  if (isAtLeast && cost.perYear_amount === 0) return say('kitReport.cost.nothing');
   const aYear = (amount: number) => numbers.quantity(amount, `${currency}_per_year`);
   const aPerson = (amount: number) => numbers.quantity(amount, `${currency}_per_person_per_year`);
   const range = ({ p10, p90 }: Spread) => numbers.range({ low: p10, high: p90 });

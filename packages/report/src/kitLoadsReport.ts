@@ -158,7 +158,7 @@ export function kitsCarriedReport(
     };
     return {
       ...{ carrierId: carrier.carrierId, name: carrier.name, mode: carrier.mode },
-      finding: carriedSaid(figures, language),
+      finding: [carriedSaid(figures, language), ...limitsSaid(limitedBy, language)].join(' '),
       ...figures,
       limitedBy,
     };
@@ -167,6 +167,14 @@ export function kitsCarriedReport(
 
 /** Of two in the middle, the fewer. */
 const middleOf = (sorted: readonly number[]) => sorted[Math.floor((sorted.length - 1) / 2)] ?? null;
+
+/** By which limit, at how many sites. */
+function limitsSaid(limitedBy: KitsCarriedReport['limitedBy'], { say }: Language): readonly string[] {
+  const limits = (['mass', 'bulk', 'longest', 'keptApart'] as const).flatMap((limit) =>
+    limitedBy[limit] === 0 ? [] : [say(`kitReport.carried.${limit}`, { count: limitedBy[limit] })],
+  );
+  return limits.length === 0 ? [] : [say('kitReport.carried.decided', { limits: limits.join('; ') })];
+}
 
 function carriedSaid(
   figures: Pick<KitsCarriedReport, 'sites_count' | 'known_count' | 'least_count' | 'middle_count' | 'most_count'>,

@@ -52,8 +52,7 @@ export interface KitGiven {
   readonly carried: readonly (readonly KitsCarried[])[];
   readonly trip: {
     readonly stops: readonly string[];
-    readonly loads: readonly CarrierLoads[];
-    readonly stowed: readonly Stowed[];
+    readonly carriers: readonly { readonly loads: CarrierLoads; readonly stowed: readonly Stowed[] }[];
   } | null;
   readonly cost: ProgrammeCost;
   readonly sites: readonly SiteKitReport[];
@@ -167,8 +166,10 @@ export function kitReport(given: KitGiven, language: Language): KitReport {
     kitsCarried: kitsCarriedReport(given.carried, large, language),
     trip: trip && {
       stops: [...trip.stops],
-      loads: loadsReport(trip.loads, ready, language),
-      stowed: stowedReport(trip.stowed, language),
+      carriers: trip.carriers.map(({ loads, stowed }) => ({
+        loads: loadsReport([loads], ready, language)[0]!,
+        stowed: stowedReport(stowed, language),
+      })),
     },
     sites: [...given.sites],
     cost: programmeCostReport(given.cost, namesOf(ready), language),

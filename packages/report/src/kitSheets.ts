@@ -182,7 +182,7 @@ function loadsSheet({ sites, trip }: KitReport, language: Language): PlainSheet 
     (loads ?? []).flatMap((found) => rowsOfLoads(siteId, found, language)),
   );
   const ofTrip =
-    trip === null ? [] : trip.loads.flatMap((found) => rowsOfLoads(trip.stops.join(', '), found, language));
+    trip === null ? [] : trip.carriers.flatMap(({ loads }) => rowsOfLoads(trip.stops.join(', '), loads, language));
   return sheet('loads', heads, [...ofTrip, ...ofSites], language);
 }
 
@@ -213,21 +213,24 @@ function stowingSheet({ trip }: KitReport, language: Language): readonly PlainSh
   if (trip === null) return [];
   const heads: Heads = [
     ...([
+      ['carrier', 'text'],
       ['order', 'number'],
       ['siteId', 'text'],
       ['partId', 'text'],
-      ['partName', 'text'],
     ] as const),
     ...([
+      ['partName', 'text'],
       ['pieces', 'number'],
       ['each', 'number'],
       ['fragile', 'text'],
     ] as const),
   ];
-  const rows = trip.stowed.map((one, nth): readonly Cell[] => [
-    ...[nth + 1, one.siteId, one.partId, one.name],
-    ...[one.count, one.each_count, yesNo(one.isFragile, language)],
-  ]);
+  const rows = trip.carriers.flatMap(({ loads, stowed }) =>
+    stowed.map((one, nth): readonly Cell[] => [
+      ...[loads.name, nth + 1, one.siteId, one.partId],
+      ...[one.name, one.count, one.each_count, yesNo(one.isFragile, language)],
+    ]),
+  );
   return [sheet('stowing', heads, rows, language)];
 }
 

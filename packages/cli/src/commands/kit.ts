@@ -2,6 +2,7 @@ import { stat } from 'node:fs/promises';
 import {
   asInstalled,
   type Carrier,
+  type CarrierLoads,
   costAtSite,
   costOfProgramme,
   type DayIndex,
@@ -11,6 +12,7 @@ import {
   kitsCarried,
   loadsBy,
   type Piece,
+  type Problem,
   type ProgrammeFacts,
   piecesOfKit,
   type ReadyKit,
@@ -21,6 +23,7 @@ import {
   type SiteCost,
   type SiteFacts,
   type SiteKit,
+  type Stop,
   setsOf,
   stowOrder,
   wearOf,
@@ -31,6 +34,7 @@ import type { KitReport, SiteKitReport } from '@eavewell/tables';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { kitsPage } from '../print/kitsPage.ts';
+import { countProblems } from '../print/problemList.ts';
 import { Sheet } from '../print/sheet.ts';
 import { siteKitPage } from '../print/siteKitPage.ts';
 import { write } from '../print/terminal.ts';
@@ -42,7 +46,7 @@ import type { FolderFound, FromData } from './folderOrData.ts';
 import { nearestIds } from './nearestIds.ts';
 import { readFolder } from './readFolder.ts';
 
-const { kit: words } = spoken.commandLine;
+const { check, design, kit: words } = spoken.commandLine;
 
 export interface KitOptions extends FromData {
   /** As often as it was typed. */
@@ -85,7 +89,11 @@ export async function kitCommand(
     await writeFileWhole(options.workbook, await plainWorkbook(kitSheets(report, names, spoken)));
   }
   if (options.json) await write(context.around.stdout, `${json(report)}\n`);
-  else await write(context.around.stdout, printed(report, facts, shown, options.workbook, context));
+  else
+    await write(
+      context.around.stdout,
+      printed(report, { facts, problems: read.problems, shown, workbook: options.workbook }, context),
+    );
   return hasBlocker(report) ? exitCodes.blocker : exitCodes.done;
 }
 
@@ -164,18 +172,36 @@ function tripOf(
   const taking = carriers.filter(({ mode }) => carrier !== null || mode === 'boat' || mode === 'truck');
   return {
     stops: stops.map(({ siteId }) => siteId),
-    loads: taking.map((one) => loadsBy(pieces, one, ready)),
-    stowed: stowOrder(stops.map((stop) => ({ stopId: stop.siteId, pieces: stop.pieces }))),
+    carriers: taking.map((one) => {
+      const loads = loadsBy(pieces, one, ready);
+      return { loads, stowed: stowOrder(aboard(stops, loads)) };
+    }),
   };
 }
 
-function printed(
-  report: KitReport,
-  facts: ProgrammeFacts,
-  shown: string,
-  workbook: string | undefined,
-  { look }: Context,
-): string {
+/** What of each stop a carrier takes: all but what is too much for it, or has no mass. */
+function aboard(
+  stops: readonly { readonly siteId: string; readonly pieces: readonly Piece[] }[],
+  { limits, cannotCarry, noMass }: CarrierLoads,
+): readonly Stop[] {
+  const keyOf = ({ partId, each_count }: Pick<Piece, 'partId' | 'each_count'>) => `${partId} ${each_count}`;
+  const left = new Set([...cannotCarry, ...noMass].map(keyOf));
+  return stops.map(({ siteId, pieces }) => ({
+    stopId: siteId,
+    pieces: limits === null ? [] : pieces.filter((piece) => !left.has(keyOf(piece))),
+  }));
+}
+
+/** What is told beside the report. */
+interface Beside {
+  readonly facts: ProgrammeFacts;
+  /** Of the tables. */
+  readonly problems: readonly Problem[];
+  readonly shown: string;
+  readonly workbook: string | undefined;
+}
+
+function printed(report: KitReport, { facts, problems, shown, workbook }: Beside, { look }: Context): string {
   const sheet = new Sheet(look);
   if (facts.kit.rules.length === 0) sheet.line(words.noRules);
   if (facts.kit.carriers.length === 0) sheet.line(words.noCarriersYet);
@@ -184,6 +210,11 @@ function printed(
   if (report.trip !== null) tripPage(sheet, report);
   else if (!isAll && only !== undefined) siteKitPage(sheet, only, report);
   else kitsPage(sheet, report, facts, shown);
+  if (problems.length > 0) {
+    const { blocker, warning, note } = countProblems(problems);
+    sheet.blank();
+    sheet.line(`${check.counted(blocker, warning, note)}. ${design.seeProblems(shown)}`, 0, 2);
+  }
   if (workbook !== undefined) {
     sheet.blank();
     sheet.line(words.written(workbook), 0, 2);
@@ -191,7 +222,8 @@ function printed(
   return sheet.text();
 }
 
-function hasBlocker({ problems, sites }: KitReport): boolean {
-  const all = [...problems, ...sites.flatMap((site) => site.problems)];
+function hasBlocker({ problems, sites, trip }: KitReport): boolean {
+  const loads = [...sites.flatMap((site) => site.loads ?? []), ...(trip?.carriers.map((one) => one.loads) ?? [])];
+  const all = [...problems, ...sites.flatMap((site) => site.problems), ...loads.flatMap((one) => one.problems)];
   return all.some(({ severity }) => severity === 'blocker');
 }

@@ -13,6 +13,11 @@ const shownSwings = 10;
 /** A cost over a whole life: in sentences, by heads, and what moves it most. */
 export function costSection(sheet: Sheet, cost: WholeLifeCostReport): void {
   sheet.line(cost.finding, 2);
+  const reasons = [...new Set(cost.heads.flatMap(({ reasons: all }) => all.map(({ said }) => said)))];
+  if (cost.isAtLeast && cost.perYear_amount === 0) {
+    sheet.line(words.why(reasons.join('; ')), 2);
+    return;
+  }
   sheet.blank();
   const money = (amount: number) => numbers.money(amount, cost.currency);
   sheet.table(
@@ -23,7 +28,6 @@ export function costSection(sheet: Sheet, cost: WholeLifeCostReport): void {
       numbers.range({ low: least_amount, high: most_amount }),
     ]),
   );
-  const reasons = [...new Set(cost.heads.flatMap(({ reasons: all }) => all.map(({ said }) => said)))];
   if (reasons.length > 0) sheet.line(words.why(reasons.join('; ')), 2);
   swingSection(sheet, cost);
 }

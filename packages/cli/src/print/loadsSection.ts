@@ -1,5 +1,5 @@
 import { piecesSaid } from '@eavewell/report';
-import type { CarrierLoadsReport } from '@eavewell/tables';
+import type { CarrierLoadsReport, ProblemReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -34,4 +34,10 @@ export function cautionsOfLoadsSection(sheet: Sheet, all: readonly CarrierLoadsR
   if (said.size === 0) return;
   sheet.heading(words.cautions);
   for (const one of said) sheet.line(one, 2);
+}
+
+/** Problems that the finding of the loads does not tell already. */
+export function besidesFinding(all: readonly CarrierLoadsReport[]): readonly ProblemReport[] {
+  const told = ['loads.cannot_carry', 'loads.mass_unknown', 'loads.not_least', 'loads.no_limit'];
+  return all.flatMap(({ problems }) => problems.filter(({ code }) => !told.includes(code)));
 }

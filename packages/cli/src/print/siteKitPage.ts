@@ -2,7 +2,7 @@ import type { KitReport, SiteKitReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { besideSection, costSection } from './kitCost.ts';
 import { countSaid } from './kitCounts.ts';
-import { cautionsOfLoadsSection, loadsSection } from './loadsSection.ts';
+import { besidesFinding, cautionsOfLoadsSection, loadsSection } from './loadsSection.ts';
 import { reportedProblems, reportedWorking } from './reportedWorking.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -22,7 +22,7 @@ export function siteKitPage(sheet: Sheet, site: SiteKitReport, report: KitReport
   else costSection(sheet, site.cost);
   besideSection(sheet, report);
   reportedWorking(sheet, site.working ?? []);
-  reportedProblems(sheet, [...site.problems, ...loads.flatMap(({ problems }) => problems)]);
+  reportedProblems(sheet, [...site.problems, ...besidesFinding(loads)]);
 }
 
 /** Its parts, and which pieces are cut from which bars. */

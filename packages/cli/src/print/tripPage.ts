@@ -1,8 +1,8 @@
 import { piecesSaid } from '@eavewell/report';
-import type { KitReport } from '@eavewell/tables';
+import type { KitReport, StowedReport } from '@eavewell/tables';
 import { spoken } from '../language.ts';
 import { partsShort } from './kitsPage.ts';
-import { cautionsOfLoadsSection, loadsSection } from './loadsSection.ts';
+import { besidesFinding, cautionsOfLoadsSection, loadsSection } from './loadsSection.ts';
 import { reportedProblems } from './reportedWorking.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -14,27 +14,35 @@ export function tripPage(sheet: Sheet, report: KitReport): void {
   const names = new Map(report.sites.map(({ siteId, name }) => [siteId, name]));
   const stops = trip.stops.map((id) => words.siteHeading(names.get(id) ?? id, id));
   sheet.line(words.trip(stops.join('; ')), 0, 2);
-  for (const { name, siteId, isBuilt } of report.sites.filter((site) => site.isBuilt))
-    if (isBuilt) sheet.line(`${words.siteHeading(name, siteId)}: ${words.built}`, 0, 2);
+  for (const { name, siteId } of report.sites.filter(({ isBuilt }) => isBuilt))
+    sheet.line(`${words.siteHeading(name, siteId)}: ${words.built}`, 0, 2);
   sheet.heading(words.tripParts);
   if (report.lines.length === 0) sheet.line(words.nothing, 2);
   else partsShort(sheet, report.lines, report.neededOn !== null);
-  for (const found of trip.loads) loadsSection(sheet, found, true);
-  if (trip.stowed.length > 0) {
-    sheet.heading(words.stowing);
-    for (const [nth, one] of trip.stowed.entries())
-      sheet.line(
-        words.stowed(
-          piecesSaid(one, spoken),
-          names.get(one.siteId) ?? one.siteId,
-          one.rules.map(({ said }) => said).join('; '),
-        ),
-        2,
-        2,
-        `${nth + 1}.`,
-      );
+  for (const { loads, stowed } of trip.carriers) {
+    loadsSection(sheet, loads, true);
+    stowing(sheet, stowed, names);
   }
-  cautionsOfLoadsSection(sheet, trip.loads);
-  const problems = [...report.sites.flatMap((site) => site.problems), ...trip.loads.flatMap((one) => one.problems)];
-  reportedProblems(sheet, problems);
+  const loads = trip.carriers.map((one) => one.loads);
+  cautionsOfLoadsSection(sheet, loads);
+  reportedProblems(sheet, [...report.sites.flatMap((site) => site.problems), ...besidesFinding(loads)]);
 }
+
+/** What goes aboard in which order: stop by stop, with the rules of each. */
+function stowing(sheet: Sheet, stowed: readonly StowedReport[], names: ReadonlyMap<string, string>): void {
+  if (stowed.length === 0) return;
+  sheet.line(words.stowing, 2);
+  const groups: StowedReport[][] = [];
+  for (const one of stowed) {
+    const last = groups.at(-1);
+    if (last !== undefined && rulesOf(last[0]!) === rulesOf(one) && last[0]!.siteId === one.siteId) last.push(one);
+    else groups.push([one]);
+  }
+  for (const [nth, group] of groups.entries()) {
+    const [{ siteId }] = group as [StowedReport];
+    const pieces = group.map((one) => piecesSaid(one, spoken)).join('; ');
+    sheet.line(words.stowed(pieces, names.get(siteId) ?? siteId, rulesOf(group[0]!)), 2, 2, `${nth + 1}.`);
+  }
+}
+
+const rulesOf = ({ rules }: StowedReport) => rules.map(({ said }) => said).join('; ');

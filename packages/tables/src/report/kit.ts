@@ -17,86 +17,84 @@ const bar = z.strictObject({
   said: z.string(),
 });
 
-const siteLine = z
-  .strictObject({
-    partId: z.string(),
-    name: z.string(),
-    kind: z.string(),
-    countedIn,
-    needed_count: known.describe('Before it is rounded.'),
-    spare_count: known,
-    total_count: known,
-    isAtLeast: z.boolean().describe('There is more that nobody could count.'),
-    from: z.enum(['rule', 'named']),
-    ruleIds: z.array(z.string()),
-    cuts: z
-      .strictObject({
-        bars_count: z.int(),
-        leastBars_count: z.int().describe('No way takes fewer.'),
-        joints_count: z.int(),
-        bars: z.array(bar),
-      })
-      .nullable()
-      .describe('How bars are cut; null where none are.'),
-  })
-  .meta({ id: 'kitLine' });
+const siteLine = z.strictObject({
+  partId: z.string(),
+  name: z.string(),
+  kind: z.string(),
+  countedIn,
+  needed_count: known.describe('Before it is rounded.'),
+  spare_count: known,
+  total_count: known,
+  isAtLeast: z.boolean().describe('There is more that nobody could count.'),
+  from: z.enum(['rule', 'named']),
+  ruleIds: z.array(z.string()),
+  cuts: z
+    .strictObject({
+      bars_count: z.int(),
+      leastBars_count: z.int().describe('No way takes fewer.'),
+      joints_count: z.int(),
+      bars: z.array(bar),
+    })
+    .nullable()
+    .describe('How bars are cut; null where none are.'),
+});
 
-const site = z
-  .strictObject({
-    siteId: z.string(),
-    name: z.string(),
-    isBuilt: z.boolean().describe('It was handed over, and nothing is wanted.'),
-    lines: z.array(siteLine),
-    loadCounts: z.array(loadCounts).describe('By carrier.'),
-    loads: z.array(carrierLoads).nullable().describe('Null unless the site or a carrier was asked for.'),
-    cost: wholeLifeCost.nullable().describe('Over its whole life; null where no currency is stated.'),
-    problems: z.array(problem),
-    working: z.array(workingLine).nullable().describe('Null unless the site was asked for.'),
-  })
-  .meta({ id: 'kitOfSite' });
+const site = z.strictObject({
+  siteId: z.string(),
+  name: z.string(),
+  isBuilt: z.boolean().describe('It was handed over, and nothing is wanted.'),
+  lines: z.array(siteLine),
+  loadCounts: z.array(loadCounts).describe('By carrier.'),
+  loads: z.array(carrierLoads).nullable().describe('Null unless the site or a carrier was asked for.'),
+  cost: wholeLifeCost.nullable().describe('Over its whole life; null where no currency is stated.'),
+  problems: z.array(problem),
+  working: z.array(workingLine).nullable().describe('Null unless the site was asked for.'),
+});
 
-const line = z
-  .strictObject({
-    partId: z.string(),
-    name: z.string(),
-    kind: z.string(),
-    countedIn,
-    total_count: known,
-    spare_count: known,
-    isAtLeast: z.boolean().describe('There is more that nobody could count.'),
-    sites_count: z.int().describe('Sites that take some.'),
-    inStock_count: known,
-    short_count: known.describe('Needed and not on hand.'),
-    packSize_count: z.number(),
-    packs_count: known.describe('Whole packs that cover what is short.'),
-    bought_count: known.describe('Pieces in them.'),
-    supplier: z.string().nullable(),
-    orderBy: day.nullable().describe('The last day to order.'),
-    isLate: z.boolean().nullable(),
-    late_days: known,
-    price: z.strictObject({ amount: z.number(), currency: z.string() }).nullable().describe('Of one.'),
-    noPrice: z.string().nullable().describe('Why there is no price, in words.'),
-    amount: known.describe('Of all that is bought, in the currency of its price.'),
-  })
-  .meta({ id: 'partOfKits' });
+const line = z.strictObject({
+  partId: z.string(),
+  name: z.string(),
+  kind: z.string(),
+  countedIn,
+  total_count: known,
+  spare_count: known,
+  isAtLeast: z.boolean().describe('There is more that nobody could count.'),
+  sites_count: z.int().describe('Sites that take some.'),
+  inStock_count: known,
+  short_count: known.describe('Needed and not on hand.'),
+  packSize_count: z.number(),
+  packs_count: known.describe('Whole packs that cover what is short.'),
+  bought_count: known.describe('Pieces in them.'),
+  supplier: z.string().nullable(),
+  orderBy: day.nullable().describe('The last day to order.'),
+  isLate: z.boolean().nullable(),
+  late_days: known,
+  price: z.strictObject({ amount: z.number(), currency: z.string() }).nullable().describe('Of one.'),
+  noPrice: z.string().nullable().describe('Why there is no price, in words.'),
+  amount: known.describe('Of all that is bought, in the currency of its price.'),
+});
 
-const order = z
-  .strictObject({
-    supplier: z.string().nullable().describe('Null: nobody says who sells these.'),
-    partIds: z.array(z.string()),
-    sums: z.array(z.strictObject({ currency: z.string(), amount: z.number() })),
-    unpriced: z.array(z.string()).describe('Parts whose amount is not known: the sums are at least so much.'),
-    orderBy: day.nullable(),
-  })
-  .meta({ id: 'supplierOrder' });
+const order = z.strictObject({
+  supplier: z.string().nullable().describe('Null: nobody says who sells these.'),
+  partIds: z.array(z.string()),
+  sums: z.array(z.strictObject({ currency: z.string(), amount: z.number() })),
+  unpriced: z.array(z.string()).describe('Parts whose amount is not known: the sums are at least so much.'),
+  orderBy: day.nullable(),
+});
 
-const trip = z
-  .strictObject({
-    stops: z.array(z.string()).describe('Sites in the order they are come to.'),
-    loads: z.array(carrierLoads),
-    stowed: z.array(stowed).describe('What is put in, the first first: for the last stop first.'),
-  })
-  .meta({ id: 'trip' });
+const trip = z.strictObject({
+  stops: z.array(z.string()).describe('Sites in the order they are come to.'),
+  carriers: z.array(
+    z.strictObject({
+      loads: carrierLoads,
+      stowed: z
+        .array(stowed)
+        .describe(
+          'What it can take in the order it is put in, in each load: for the last stop first, what is fragile last.',
+        ),
+    }),
+  ),
+});
 
 /** What `eavewell kit --json` writes. */
 export const kitReport = z

@@ -44,26 +44,24 @@ const swing = z
   .describe('What one input alone moves.');
 
 /** Whole-life cost: amounts in one currency at the prices of one day. */
-export const wholeLifeCost = z
-  .strictObject({
-    finding: z.string().describe('In a few sentences.'),
-    currency: z.string(),
-    day: day.describe('Whose prices count.'),
-    years_count: z.int(),
-    heads: z.array(head).describe('They add up to what is known a year.'),
-    isAtLeast: z.boolean().describe('Something is not known, so that every sum is at least so much.'),
-    total_amount: z.number().describe('In all years, without interest.'),
-    presentValue_amount: known,
-    perYear_amount: z.number(),
-    perYearSpread_amount: spread,
-    served_people: known.describe('With working service, in the mean of the years.'),
-    perPersonYear_amount: known,
-    perPersonYearSpread_amount: spread.nullable(),
-    design_people: known,
-    perDesignPerson_amount: known,
-    swings: z.array(swing).describe('The widest first.'),
-  })
-  .meta({ id: 'wholeLifeCost' });
+export const wholeLifeCost = z.strictObject({
+  finding: z.string().describe('In a few sentences.'),
+  currency: z.string(),
+  day: day.describe('Whose prices count.'),
+  years_count: z.int(),
+  heads: z.array(head).describe('They add up to what is known a year.'),
+  isAtLeast: z.boolean().describe('Something is not known, so that every sum is at least so much.'),
+  total_amount: z.number().describe('In all years, without interest.'),
+  presentValue_amount: known,
+  perYear_amount: z.number(),
+  perYearSpread_amount: spread,
+  served_people: known.describe('With working service, in the mean of the years.'),
+  perPersonYear_amount: known,
+  perPersonYearSpread_amount: spread.nullable(),
+  design_people: known,
+  perDesignPerson_amount: known,
+  swings: z.array(swing).describe('The widest first.'),
+});
 
 const beside = z.strictObject({
   perPersonYear_amount: known,
@@ -71,18 +69,16 @@ const beside = z.strictObject({
 });
 
 /** What the whole programme costs, and what stands beside it. */
-export const programmeCost = z
-  .strictObject({
-    all: wholeLifeCost.nullable().describe('Of every site that has a cost; null where none has.'),
-    ofServed: wholeLifeCost.nullable().describe('Of the sites whose people with working service are known.'),
-    sites_count: z.int(),
-    unknown_count: z.int().describe('Sites without a cost: they are in no sum.'),
-    ofServed_count: z.int(),
-    boughtWater: beside,
-    boiling: beside,
-    pipedScheme: beside,
-  })
-  .meta({ id: 'programmeCost' });
+export const programmeCost = z.strictObject({
+  all: wholeLifeCost.nullable().describe('Of every site that has a cost; null where none has.'),
+  ofServed: wholeLifeCost.nullable().describe('Of the sites whose people with working service are known.'),
+  sites_count: z.int(),
+  unknown_count: z.int().describe('Sites without a cost: they are in no sum.'),
+  ofServed_count: z.int(),
+  boughtWater: beside,
+  boiling: beside,
+  pipedScheme: beside,
+});
 
 /** Whole-life cost, as the report has it. */
 export type WholeLifeCostReport = z.infer<typeof wholeLifeCost>;
