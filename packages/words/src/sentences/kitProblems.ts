@@ -35,7 +35,9 @@ export const kitSentences: Sentences<keyof typeof kitProblems> = {
   'kit.counted_both_ways': (t) => says(t, 'kit.counted_both_ways', { part: t.text('partId'), rules: t.both('rules') }),
   'kit.condition_unknown': (t) =>
     says(t, 'kit.condition_unknown', {
-      ...ruled(t),
+      rules: t.text('rules'),
+      count: t.list('rules').length,
+      things: things(t),
       fields: t
         .list('fields')
         .map((field) => word(t, field))

@@ -1242,7 +1242,7 @@ export const problems = {
   "kit.bars_not_least.todo": "The plan can be cut as it is.",
   "kit.bars_not_least.what": "Of {part} {bars, plural, one {# bar is} other {# bars are}} counted; that is at most {most} more than the least possible.",
   "kit.condition_unknown.todo": "Fill in what is missing at the site. Until then the kit is at least what it says.",
-  "kit.condition_unknown.what": "Whether the rule {rule} counts {part} for {things} is not known: {fields}. It counts nothing there.",
+  "kit.condition_unknown.what": "Whether {count, plural, one {the rule {rules} counts} other {any of the rules {rules} counts}} a part for {things} is not known: {fields}. Nothing is counted there.",
   "kit.condition_unusable.todo": "Correct the row in kitConditions.csv: numbers for what is a number, and words the column has.",
   "kit.condition_unusable.what": "A condition of the rule {rule} can be neither met nor not met: {field} {test} {value}. The rule counts nothing.",
   "kit.count_unknown.todo": "Count, and fill it in. Until then the kit is at least what it says.",

@@ -1242,7 +1242,7 @@ export const problems = {
   "kit.bars_not_least.todo": "El plan se puede cortar tal como está.",
   "kit.bars_not_least.what": "De {part} se {bars, plural, one {cuenta # barra} other {cuentan # barras}}; son como máximo {most} más que lo mínimo posible.",
   "kit.condition_unknown.todo": "Complete lo que falta en el sitio. Hasta entonces el kit es por lo menos lo que dice.",
-  "kit.condition_unknown.what": "No se sabe si la regla {rule} cuenta {part} para {things}: {fields}. Allí no cuenta nada.",
+  "kit.condition_unknown.what": "No se sabe si {count, plural, one {la regla {rules} cuenta} other {alguna de las reglas {rules} cuenta}} una pieza para {things}: {fields}. Allí no se cuenta nada.",
   "kit.condition_unusable.todo": "Corrija la fila en kitConditions.csv: números para lo que es un número y palabras que la columna tenga.",
   "kit.condition_unusable.what": "Una condición de la regla {rule} no puede cumplirse ni dejar de cumplirse: {field} {test} {value}. La regla no cuenta nada.",
   "kit.count_unknown.todo": "Cuente y anótelo. Hasta entonces el kit es por lo menos lo que dice.",
