@@ -34,6 +34,7 @@ export const paperSections = [
   'drawn',
   'findings',
   'installation',
+  'loads',
   'numbers',
   'pack',
   'pictures',

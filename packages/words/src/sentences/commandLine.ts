@@ -4,6 +4,7 @@ import { columnsIn, typed } from './columnWords.ts';
 import { convertIn, demoIn } from './copyWords.ts';
 import { headPageIn, settlingPageIn } from './flowPages.ts';
 import { mapsIn } from './maps.ts';
+import { packPageIn } from './packPages.ts';
 import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
 import { serveIn } from './serve.ts';
@@ -272,6 +273,7 @@ export const commandLineIn = (speech: Speech) => ({
   settling: settlingPageIn(speech),
   head: headPageIn(speech),
   treatment: treatmentPageIn(speech),
+  pack: packPageIn(speech),
   wear: wearPageIn(speech),
   safety: safetyPageIn(speech),
   check: checkIn(speech),
