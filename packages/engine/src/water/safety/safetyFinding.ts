@@ -156,9 +156,11 @@ const noTests: WaterTestsFinding = {
  * @definition ours: docs/decisions/0227-verdict-of-the-cup.md
  */
 export function isSafetyJudged(
-  { safety, treatment }: Pick<SiteFacts, 'safety' | 'treatment'>,
-  { judgeSafety }: Pick<DesignSettings, 'judgeSafety'>,
+  site: Pick<SiteFacts, 'safety' | 'treatment'>,
+  settings: Pick<DesignSettings, 'judgeSafety'>,
 ): boolean {
+  const { safety, treatment } = site;
+  const { judgeSafety } = settings;
   if (judgeSafety !== 'whereMeasured') return judgeSafety === 'always';
   const { rawWater, barriers, tests, inspections, chlorination } = safety;
   const told = rawWater.length + barriers.length + tests.length + inspections.length > 0 || chlorination !== null;

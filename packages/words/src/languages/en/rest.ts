@@ -1343,6 +1343,8 @@ export const problems = {
   "loads.no_limit.what": "Nobody has stated how much {carrier} may carry, so no load is made for it.",
   "loads.not_least.todo": "Nothing to do. Someone who packs may find a way with fewer.",
   "loads.not_least.what": "There are {loads, plural, one {# load} other {# loads}} for {carrier}, at most {most} more than the least possible.",
+  "loads.too_many.todo": "Check the counts of the parts, or take a larger carrier or fewer sites at a time.",
+  "loads.too_many.what": "{carrier} would need some {loads, plural, one {# load} other {# loads}}; so many are not told.",
   "map.name_wrong.todo": "Give it a name of letters, figures, - and _, at most 60, that ends in .pmtiles.",
   "map.name_wrong.what": "A map file cannot be called {value}.",
   "map.there.todo": "Take that one away first, or give this one another name.",

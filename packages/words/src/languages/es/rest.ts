@@ -1343,6 +1343,8 @@ export const problems = {
   "loads.no_limit.what": "Nadie ha dicho cuánto puede llevar {carrier}; por eso no se le prepara ninguna carga.",
   "loads.not_least.todo": "No hay que hacer nada. Quien embala puede encontrar una forma con menos.",
   "loads.not_least.what": "Hay {loads, plural, one {# carga} other {# cargas}} para {carrier}, como mucho {most} más que el mínimo posible.",
+  "loads.too_many.todo": "Revise el número de piezas, o tome algo más grande o menos sitios a la vez.",
+  "loads.too_many.what": "{carrier} necesitaría unas {loads, plural, one {# carga} other {# cargas}}; tantas no se detallan.",
   "map.name_wrong.todo": "Póngale un nombre de letras, cifras, - y _, de 60 como mucho, que termine en .pmtiles.",
   "map.name_wrong.what": "Un archivo de mapa no puede llamarse {value}.",
   "map.there.todo": "Quite primero aquel, o dele otro nombre a este.",
