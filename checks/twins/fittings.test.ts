@@ -155,7 +155,7 @@ type Judge = (site: SiteFacts) => { readonly gutter: Verdict | 'notJudged'; read
 function judgeOf(site: SiteFacts, ready: ReadyProgramme): Judge {
   const storm = rainOfSite(site, ready)?.storm ?? null;
   const given = { settings: ready.settings, parts: [], storm, stormTold: null, rainByIntensity: null };
-  return (changed) => otherStations(changed, { ...given, demandHighest_L_per_day: new Map(), today: null }).verdicts;
+  return (changed) => otherStations(changed, { ...given, demandHighest_L_per_day: new Map(), sourceDays: null, today: null }).verdicts;
 }
 
 type Money = number | null;

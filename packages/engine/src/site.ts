@@ -6,6 +6,7 @@ import type {
   Problem,
   SiteDesign,
   SiteFacts,
+  SourceDaysOfBody,
   Station,
   StationVerdict,
   StorageFinding,
@@ -27,6 +28,7 @@ import {
   type WaterProblems,
 } from './siteWater.ts';
 import { countedPeople, headcount } from './water/people/index.ts';
+import { isSafetyJudged } from './water/safety/index.ts';
 import {
   type Balance,
   type BandAtSize,
@@ -111,7 +113,7 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   });
   waters.sort((a, b) => compareStorages(a.finding, b.finding));
   const storages = waters.map(({ finding }) => finding);
-  const rest = stationsBeside(site, gauge, programme, demandOf(water));
+  const rest = stationsBeside(site, gauge, programme, demandOf(water), sourceDaysOf(storages));
   const ownProblems = [...told.own, ...(rest?.problems ?? [])];
   working.push(...(rest?.working ?? []));
   const stations = { ...notJudged, ...rest?.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
@@ -248,6 +250,8 @@ export interface SiteSizes {
   series(): StorageSeries;
   /** Days of a judged year on which water comes from the second source, with a tank of so many litres. */
   sourceDays_per_year(tankVolume_L: number): number;
+  /** The same of each judged year, with the people who draw from it. */
+  sourceDays(tankVolume_L: number): SourceDaysOfBody;
 }
 
 /**
@@ -304,6 +308,10 @@ function groupSizes(group: GroupWater, water: SiteWater, rainFactor: number, pro
       return alone?.verdictAt(volume_L).verdict === 'holds' ? { ...found, verdict: 'holds' } : found;
     },
     sourceDays_per_year: (volume_L) => fromSecondSource(balance, volume_L, rain.years, rules).days / rain.judgedYears,
+    sourceDays: (volume_L) => ({
+      people: group.people,
+      days_by_year: fromSecondSource(balance, volume_L, rain.years, rules).days_by_year,
+    }),
     verdictsAt: (sizes) => {
       const found = reader.verdictsAt(sizes);
       if (alone === null) return found;
@@ -346,20 +354,41 @@ function demandOf(water: SiteWater | null): ReadonlyMap<string, number> {
   );
 }
 
+/** On how many days each body of water leaves people to the second source; null where none was judged, or there is none. */
+function sourceDaysOf(storages: readonly StorageFinding[]): readonly SourceDaysOfBody[] | null {
+  const found = storages.flatMap(({ people, secondSource }) =>
+    secondSource === null ? [] : [{ people, days_by_year: secondSource.days_by_year }],
+  );
+  return found.length === 0 ? null : found;
+}
+
+/** The same by the balance alone, nothing judged; null where no safety hangs on it. */
+function sourceDaysAlone(
+  site: SiteFacts,
+  gauge: GaugeFinding | undefined,
+  programme: Programme,
+): readonly SourceDaysOfBody[] | null {
+  if (site.secondSource === null || !isSafetyJudged(site, programme.settings)) return null;
+  const sizes = siteSizes(site, gauge, programme);
+  return sizes.length === 0 ? null : sizes.map((one) => one.sourceDays(one.tankVolume_L));
+}
+
 /** The stations no day is run for; null while a row or a figure of the site is in doubt, which is told already. */
 function stationsBeside(
   site: SiteFacts,
   gauge: GaugeFinding | undefined,
   { settings, parts, today = null }: Programme,
   demandHighest_L_per_day: ReadonlyMap<string, number>,
+  sourceDays: readonly SourceDaysOfBody[] | null,
 ): OtherStations | null {
   if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
   const { storm, stormTold, rainByIntensity } = gauge ?? { storm: null, stormTold: null, rainByIntensity: null };
-  return otherStations(site, { settings, parts, storm, stormTold, rainByIntensity, demandHighest_L_per_day, today });
+  const ofGauge = { storm, stormTold, rainByIntensity };
+  return otherStations(site, { settings, parts, ...ofGauge, demandHighest_L_per_day, sourceDays, today });
 }
 
 /**
- * What is missing or assumed in this site's facts? The part of `designSite` that runs no day.
+ * What is missing or assumed in this site's facts? The part of `designSite` that runs no day, but where the days of a second source bear on what may be drunk.
  *
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
@@ -373,5 +402,9 @@ export function siteProblems(
   programme: Programme,
 ): readonly Problem[] {
   const { problems, demandHighest_L_per_day } = ownFacts(site, gauge, programme);
-  return [...problems, ...(stationsBeside(site, gauge, programme, demandHighest_L_per_day)?.problems ?? [])];
+  const sourceDays = sourceDaysAlone(site, gauge, programme);
+  return [
+    ...problems,
+    ...(stationsBeside(site, gauge, programme, demandHighest_L_per_day, sourceDays)?.problems ?? []),
+  ];
 }

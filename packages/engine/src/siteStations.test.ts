@@ -54,7 +54,8 @@ function mayDrink(
   } as unknown as SiteFacts;
   const found = otherStations(site, {
     settings: { ...defaultSettings, judgeTreatment, skipping_fraction: 0, daysOff_per_year: 0 },
-    ...{ parts: [], storm: null, stormTold: null, rainByIntensity: null, demandHighest_L_per_day: new Map(), today },
+    ...{ parts: [], storm: null, stormTold: null, rainByIntensity: null, demandHighest_L_per_day: new Map() },
+    ...{ sourceDays: null, today },
   });
   return [found.verdicts.cup, found.safety!.mayDrink, found.problems.some(({ code }) => code === 'site.dated_ahead')];
 }

@@ -14,6 +14,7 @@ import {
   type SafetyFinding,
   type SettlingFinding,
   type SiteFacts,
+  type SourceDaysOfBody,
   type StandFinding,
   type StandGate,
   type Station,
@@ -47,6 +48,8 @@ export interface StationsGiven {
   readonly rainByIntensity: RainByIntensity | null;
   /** What the day that asks for most asks of each body of water, by its first tank; empty where that is not known. */
   readonly demandHighest_L_per_day: ReadonlyMap<string, number>;
+  /** On how many days each body of water leaves people to the second source; null where the balance is not known. */
+  readonly sourceDays: readonly SourceDaysOfBody[] | null;
   /** The day it is asked on; null where that is not known. */
   readonly today: DayIndex | null;
 }
@@ -95,7 +98,7 @@ export function otherStations(whole: SiteFacts, given: StationsGiven): OtherStat
   };
   const treatment = treatmentFindings({ ...givenUnit, settings });
   const tested = () => treatmentFindings({ ...givenUnit, settings: withTestsRead(settings) }).finding ?? [];
-  const safety = safetyOf(site, settings, treatment.finding ?? tested(), today);
+  const safety = safetyOf(site, settings, treatment.finding ?? tested(), given.sourceDays, today);
   const ofStorm = drainage.finding || settling.finding ? ofStormTold(given) : { problems: [], working: [] };
   const stands = (of: Beside, verdict: StationVerdict) => verdictWithDoubts(of, verdict, site, settings);
   return {
@@ -155,6 +158,7 @@ export function safetyOf(
   site: SiteFacts,
   settings: DesignSettings,
   treatment: readonly TreatmentFinding[],
+  sourceDays: readonly SourceDaysOfBody[] | null,
   today: DayIndex | null,
 ): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
@@ -162,7 +166,7 @@ export function safetyOf(
   const { altitude_m } = site.safety;
   const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
   const found = safetyFinding({
-    ...{ site, boilsAt_C, settings, treatment, today },
+    ...{ site, boilsAt_C, settings, treatment, sourceDays, today },
     waterTests: waterTests.finding,
     chlorine: chlorine.finding,
   });

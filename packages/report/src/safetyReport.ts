@@ -5,6 +5,7 @@ import {
   type PathogenRisk,
   type Reductions,
   type SafetyFinding,
+  type SourceDays,
   type WaterTestFinding,
   type WaterTestsFinding,
 } from '@eavewell/engine';
@@ -29,6 +30,7 @@ export function safetyReport(f: SafetyFinding, language: Language): SafetyReport
       tier: f.tier,
       skipping_fraction: f.skipping_fraction,
       daysOff_per_year: f.daysOff_per_year,
+      sourceDays: f.sourceDays && sourceDaysReport(f.sourceDays),
       risks: f.risks.map(riskReport),
       target_DALY_per_person_per_year: f.target_DALY_per_person_per_year,
       waterTests: { ...testsReport(f.waterTests), finding: '' },
@@ -41,10 +43,11 @@ export function safetyReport(f: SafetyFinding, language: Language): SafetyReport
 
 /** The same, said again in a language. No figure changes. */
 export function safetyIn(reported: SafetyReport, { findings }: Language): SafetyReport {
-  const { waterTests, chlorine } = reported;
+  const { sourceDays, waterTests, chlorine } = reported;
   return {
     ...reported,
     finding: findings.safety(reported),
+    sourceDays: sourceDays && { ...sourceDays, finding: findings.sourceDays(sourceDays) },
     waterTests: { ...waterTests, finding: findings.waterTests(waterTests) },
     chlorine: chlorine && { ...chlorine, finding: findings.chlorine(chlorine) },
   };
@@ -64,12 +67,23 @@ const barrierReport = (f: BarrierFinding): SafetyReport['barriers'][number] => (
   leaking: f.leaking && reductions(f.leaking),
 });
 
+const sourceDaysReport = (f: SourceDays): NonNullable<SafetyReport['sourceDays']> => ({
+  secondSourceId: f.secondSourceId,
+  name: f.name,
+  finding: '',
+  days_per_year: f.days_per_year,
+  days_per_year_range: f.days_per_year_range && { ...f.days_per_year_range },
+});
+
 const riskReport = (f: PathogenRisk): SafetyReport['risks'][number] => ({
   pathogen: f.pathogen,
-  secondSourceId: f.secondSourceId,
-  raw_per_L: f.raw_per_L,
-  rawHigh_per_L: f.rawHigh_per_L,
-  drinking_per_L: f.drinking_per_L,
+  waters: f.waters.map((of) => ({
+    secondSourceId: of.secondSourceId,
+    days_per_year: of.days_per_year,
+    raw_per_L: of.raw_per_L,
+    rawHigh_per_L: of.rawHigh_per_L,
+    drinking_per_L: of.drinking_per_L,
+  })),
   infection_per_year: f.infection_per_year,
   illness_per_year: f.illness_per_year,
   DALY_per_person_per_year: f.DALY_per_person_per_year,

@@ -14,7 +14,8 @@ import { siteCup } from './siteCup.ts';
 const none = { bacteria_log10: 0, viruses_log10: 0, protozoa_log10: 0 };
 
 const risk = (typical: number, high: number): PathogenRisk => ({
-  ...{ pathogen: 'rotavirus', secondSourceId: null, raw_per_L: 0.1, rawHigh_per_L: 1, drinking_per_L: 1e-5 },
+  pathogen: 'rotavirus',
+  waters: [{ secondSourceId: null, days_per_year: 365, raw_per_L: 0.1, rawHigh_per_L: 1, drinking_per_L: 1e-5 }],
   ...{ infection_per_year: 1e-3, illness_per_year: 5e-4, fromSkipping_fraction: 0, needed_log10: 4 },
   ...{ DALY_per_person_per_year: typical, DALYHigh_per_person_per_year: high },
 });
@@ -34,7 +35,14 @@ const tests: SafetyFinding['waterTests'] = {
 
 const finding: SafetyFinding = {
   ...{ verdict: 'holds', cappedBy: null, mayDrink: 'yes', barriers: [], credited: none, leaking: null },
-  ...{ effective: none, tier: 2, skipping_fraction: 0, daysOff_per_year: 0, risks: [risk(1e-8, 1e-7)] },
+  ...{
+    effective: none,
+    tier: 2,
+    skipping_fraction: 0,
+    daysOff_per_year: 0,
+    sourceDays: null,
+    risks: [risk(1e-8, 1e-7)],
+  },
   ...{ target_DALY_per_person_per_year: 1e-6, waterTests: { ...tests, last: sample('low') } },
   ...{ chlorine: null, boilsAt_C: null },
 };

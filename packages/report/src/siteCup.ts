@@ -1,5 +1,6 @@
 import { isoDay, type PathogenRisk, type SafetyFinding, type SiteDesign, type WearFinding } from '@eavewell/engine';
 import type { SiteCup } from '@eavewell/tables';
+import { isSourceKnown, sourceOfRisk } from '@eavewell/words';
 
 type Reason = SiteCup['because'];
 
@@ -23,7 +24,7 @@ export function siteCup(
     verdict: stations.cup,
     mayDrink: isDoubted && safety.mayDrink === 'yes' ? 'notShown' : safety.mayDrink,
     because: isDoubted && safety.mayDrink !== 'no' ? 'unknown' : reasonOf(safety, problems),
-    worst: worst ? riskOf(worst) : null,
+    worst: worst ? riskOf(worst, safety) : null,
     target_DALY_per_person_per_year: safety.target_DALY_per_person_per_year,
     last: lastOf(safety),
     clean_count: safety.waterTests.clean_count,
@@ -36,6 +37,7 @@ const missing: readonly (readonly [Reason, readonly string[]])[] = [
   ['noEvidence', ['safety.no_barrier', 'safety.no_evidence', 'safety.evidence_without_source']],
   ['rawUnknown', ['safety.raw_unknown', 'safety.raw_without_source']],
   ['sourceRawUnknown', ['safety.source_raw_unknown']],
+  ['sourceOver', ['safety.source_over_target']],
   ['skippingUnknown', ['safety.skipping_unknown']],
   ['daysOffUnknown', ['safety.days_off_unknown']],
   ['noSample', ['safety.no_clean_sample']],
@@ -60,9 +62,10 @@ function reasonOf(safety: SafetyFinding, problems: SiteDesign['problems']): Reas
 const holdsGerms = (last: SafetyFinding['waterTests']['last']): boolean =>
   last !== null && (last.sign === 'more' || (last.sign === 'equal' && (last.count_per_100mL ?? 0) > 0));
 
-function riskOf(risk: PathogenRisk): NonNullable<SiteCup['worst']> {
-  const { pathogen, secondSourceId, DALY_per_person_per_year, DALYHigh_per_person_per_year } = risk;
-  return { pathogen, secondSourceId, DALY_per_person_per_year, DALYHigh_per_person_per_year };
+function riskOf(risk: PathogenRisk, safety: SafetyFinding): NonNullable<SiteCup['worst']> {
+  const { pathogen, DALY_per_person_per_year, DALYHigh_per_person_per_year } = risk;
+  const source = sourceOfRisk(risk, isSourceKnown(safety));
+  return { pathogen, ...source, DALY_per_person_per_year, DALYHigh_per_person_per_year };
 }
 
 function lastOf({ waterTests: { last } }: SafetyFinding): SiteCup['last'] {

@@ -139,7 +139,7 @@ function storageReport(f: StorageFinding): SiteReport['storages'][number] {
     tankForTarget_L: f.tankForTarget_L,
     tankToHold_L: f.tankToHold_L,
     judgedAlone: f.judgedAlone && { ...f.judgedAlone },
-    secondSource: f.secondSource && { ...f.secondSource },
+    secondSource: f.secondSource && { ...f.secondSource, days_by_year: [...f.secondSource.days_by_year] },
     cappedBy: f.cappedBy,
     lacks: f.lacks,
     longestRun: f.longestRun && runReport(f.longestRun),

@@ -2,6 +2,7 @@ import type {
   Place,
   Problem,
   Severity,
+  SourceDays,
   Station,
   StationVerdict,
   StorageFinding,
@@ -61,6 +62,8 @@ export interface FindingWords extends DrainageWords, StandWords, StormWords {
   wear(finding: WearSaid): string;
   /** What may be said of drinking the water of a site, in a few sentences. */
   safety(finding: SafetySaid): string;
+  /** On how many days of a year which water is drunk. */
+  sourceDays(days: SourceDays): string;
   /** What its samples say. */
   waterTests(finding: WaterTestsSaid): string;
   /** What chlorine does there. */

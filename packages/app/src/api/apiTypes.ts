@@ -4448,8 +4448,6 @@ export interface components {
                 DALY_per_person_per_year: number;
                 /** @description The high end of its range: it is judged. */
                 DALYHigh_per_person_per_year: number;
-                /** @description In treated water, on a day on which it is treated. */
-                drinking_per_L: number;
                 /** @description What those who drink untreated water bear of it. */
                 fromSkipping_fraction: number;
                 illness_per_year: number;
@@ -4459,14 +4457,35 @@ export interface components {
                 needed_log10: number;
                 /** @enum {string} */
                 pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
-                /** @description Before any treatment. */
-                raw_per_L: number;
-                rawHigh_per_L: number | null;
-                /** @description Null: the water of roofs. */
-                secondSourceId: string | null;
+                /** @description The waters of the year in which the germ is known, that of roofs first; one alone where it is drunk, or taken as drunk, every day. */
+                waters: {
+                    /** @description Days of the year on which it is drunk, of 365, as a mean. */
+                    days_per_year: number;
+                    /** @description In treated water, on a day on which it is treated. */
+                    drinking_per_L: number;
+                    /** @description Before any treatment. */
+                    raw_per_L: number;
+                    rawHigh_per_L: number | null;
+                    /** @description Null: the water of roofs. */
+                    secondSourceId: string | null;
+                }[];
             }[];
             /** @description Of the people, who drink untreated water; null: not stated. */
             skipping_fraction: number | null;
+            /** @description Null where the site names no second source. */
+            sourceDays: {
+                /** @description As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day. */
+                days_per_year: number | null;
+                /** @description Nine in ten years of the record lie between. */
+                days_per_year_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description In a sentence. */
+                finding: string;
+                name: string;
+                secondSourceId: string;
+            } | null;
             target_DALY_per_person_per_year: number;
             /** @description 3: highly protective, 2: protective, 1: targeted, 0: none. */
             tier: 0 | 1 | 2 | 3;
@@ -4626,8 +4645,6 @@ export interface components {
                 DALY_per_person_per_year: number;
                 /** @description The high end of its range: it is judged. */
                 DALYHigh_per_person_per_year: number;
-                /** @description In treated water, on a day on which it is treated. */
-                drinking_per_L: number;
                 /** @description What those who drink untreated water bear of it. */
                 fromSkipping_fraction: number;
                 illness_per_year: number;
@@ -4637,14 +4654,35 @@ export interface components {
                 needed_log10: number;
                 /** @enum {string} */
                 pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
-                /** @description Before any treatment. */
-                raw_per_L: number;
-                rawHigh_per_L: number | null;
-                /** @description Null: the water of roofs. */
-                secondSourceId: string | null;
+                /** @description The waters of the year in which the germ is known, that of roofs first; one alone where it is drunk, or taken as drunk, every day. */
+                waters: {
+                    /** @description Days of the year on which it is drunk, of 365, as a mean. */
+                    days_per_year: number;
+                    /** @description In treated water, on a day on which it is treated. */
+                    drinking_per_L: number;
+                    /** @description Before any treatment. */
+                    raw_per_L: number;
+                    rawHigh_per_L: number | null;
+                    /** @description Null: the water of roofs. */
+                    secondSourceId: string | null;
+                }[];
             }[];
             /** @description Of the people, who drink untreated water; null: not stated. */
             skipping_fraction: number | null;
+            /** @description Null where the site names no second source. */
+            sourceDays: {
+                /** @description As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day. */
+                days_per_year: number | null;
+                /** @description Nine in ten years of the record lie between. */
+                days_per_year_range: {
+                    high: number;
+                    low: number;
+                } | null;
+                /** @description In a sentence. */
+                finding: string;
+                name: string;
+                secondSourceId: string;
+            } | null;
             target_DALY_per_person_per_year: number;
             /** @description 3: highly protective, 2: protective, 1: targeted, 0: none. */
             tier: 0 | 1 | 2 | 3;
@@ -5058,8 +5096,10 @@ export interface components {
                 DALYHigh_per_person_per_year: number;
                 /** @enum {string} */
                 pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
-                /** @description Null: the water of roofs. */
+                /** @description The second source among its waters; null: water of roofs alone. */
                 secondSourceId: string | null;
+                /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
+                sourceDays_per_year: number | null;
             } | null;
         };
         siteCupInput: {
@@ -5107,8 +5147,10 @@ export interface components {
                 DALYHigh_per_person_per_year: number;
                 /** @enum {string} */
                 pathogen: "campylobacter" | "rotavirus" | "cryptosporidium";
-                /** @description Null: the water of roofs. */
+                /** @description The second source among its waters; null: water of roofs alone. */
                 secondSourceId: string | null;
+                /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
+                sourceDays_per_year: number | null;
             } | null;
         };
         siteFacts: {
@@ -7058,6 +7100,8 @@ export interface components {
                  * @enum {string}
                  */
                 aloneVerdict: "holds" | "tight" | "short" | "unknown";
+                /** @description The same of each judged year of the record. */
+                days_by_year: number[];
                 /** @description Days on which judged litres come from it; they are not dry. */
                 days_per_year: number;
                 given_L_per_year: number;
@@ -7223,6 +7267,8 @@ export interface components {
                  * @enum {string}
                  */
                 aloneVerdict: "holds" | "tight" | "short" | "unknown";
+                /** @description The same of each judged year of the record. */
+                days_by_year: number[];
                 /** @description Days on which judged litres come from it; they are not dry. */
                 days_per_year: number;
                 given_L_per_year: number;

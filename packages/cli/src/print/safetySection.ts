@@ -1,4 +1,5 @@
 import type { PathogenRisk, SafetyFinding, WaterTestFinding } from '@eavewell/engine';
+import { isSourceKnown, sourceOfRisk } from '@eavewell/words';
 import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -13,7 +14,7 @@ export function safetySection(sheet: Sheet, f: SafetyFinding): void {
   if (f.risks.length > 0)
     sheet.table(
       words.riskColumns.map((head, index) => ({ head, align: index < 2 ? 'left' : 'right' }) as const),
-      f.risks.map((risk) => riskRow(risk, f.target_DALY_per_person_per_year)),
+      f.risks.map((risk) => riskRow(risk, f)),
     );
   sheet.line(spoken.findings.waterTests(f.waterTests), 2);
   if (f.waterTests.tests.length > 0)
@@ -41,14 +42,14 @@ function barriers(sheet: Sheet, { barriers: row }: SafetyFinding): void {
   );
 }
 
-function riskRow(risk: PathogenRisk, target: number): readonly string[] {
+function riskRow(risk: PathogenRisk, f: SafetyFinding): readonly string[] {
   const years = (value: number) => numbers.quantity(value, 'DALY/person/year');
   return [
     words.pathogen(risk.pathogen),
-    words.water(risk.secondSourceId),
+    words.water(sourceOfRisk(risk, isSourceKnown(f))),
     years(risk.DALY_per_person_per_year),
     years(risk.DALYHigh_per_person_per_year),
-    years(target),
+    years(f.target_DALY_per_person_per_year),
   ];
 }
 

@@ -52,6 +52,8 @@ export interface SecondSourceUse {
   readonly kind: SecondSourceKind;
   /** Days in a mean judged year on which judged litres come from it, wholly or in part. */
   readonly days_per_year: number;
+  /** The same of each judged year of the record, in their order. */
+  readonly days_by_year: readonly number[];
   /** Judged litres from it in a mean year of the record, years not judged among them. */
   readonly given_L_per_year: number;
   readonly aloneVerdict: Verdict;

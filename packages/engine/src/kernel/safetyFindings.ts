@@ -1,5 +1,6 @@
 import type { DayIndex } from './days.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
+import type { Range } from './range.ts';
 import type { BarrierKind, Pathogen, SamplePoint } from './safetyFacts.ts';
 import type { ReductionEvidence } from './treatmentFacts.ts';
 import type { Verdict } from './verdicts.ts';
@@ -25,15 +26,40 @@ export interface BarrierFinding {
 /** The performance of a treatment by the world health body's tiers: 3 highly protective, 2 protective, 1 targeted, 0 none. */
 export type ProtectionTier = 0 | 1 | 2 | 3;
 
-/** What one germ in one water does to those who drink it. A range holds nine in ten of what is uncertain; its high end is judged. */
-export interface PathogenRisk {
-  readonly pathogen: Pathogen;
+/** On how many days of each year those who draw from one body of water drink that of the second source, as its tanks have it. */
+export interface SourceDaysOfBody {
+  readonly people: number;
+  /** Whole days of each judged year of the record, in their order; the same years in each body of a site. */
+  readonly days_by_year: readonly number[];
+}
+
+/** How often the water of the second source is drunk, as a mean over the people of a site. */
+export interface SourceDays {
+  readonly secondSourceId: string;
+  readonly name: string;
+  /** Null where the balance of the tanks is not known: each water is then taken as drunk every day, and the worse of them decides. */
+  readonly days_per_year: number | null;
+  /** The fewest and the most of a year of the record; null where the days are not known. */
+  readonly days_per_year_range: Range | null;
+}
+
+/** One water people drink in a year, and the germs of one kind in it. */
+export interface WaterOfYear {
   /** Null: the water of roofs. */
   readonly secondSourceId: string | null;
+  /** Of 365, as a mean. */
+  readonly days_per_year: number;
   readonly raw_per_L: number;
   readonly rawHigh_per_L: number | null;
   /** In the water of those whose water is treated, on a day on which it is. */
   readonly drinking_per_L: number;
+}
+
+/** What one germ does in a year to those who drink. A range holds nine in ten of what is uncertain; its high end is judged. */
+export interface PathogenRisk {
+  readonly pathogen: Pathogen;
+  /** Of the year, that of roofs first; those of which the germ is known. One alone where it is drunk, or taken as drunk, every day. */
+  readonly waters: readonly WaterOfYear[];
   /** Means over people and days, those who skip and days without treatment among them. */
   readonly infection_per_year: number;
   readonly illness_per_year: number;
@@ -124,6 +150,8 @@ export interface SafetyFinding {
   readonly tier: ProtectionTier;
   readonly skipping_fraction: number | null;
   readonly daysOff_per_year: number | null;
+  /** Null where the site names no second source. */
+  readonly sourceDays: SourceDays | null;
   /** The worst first. */
   readonly risks: readonly PathogenRisk[];
   readonly target_DALY_per_person_per_year: number;

@@ -11,7 +11,7 @@ import { changeKinds, type FittingChange } from './changes.ts';
 import { nothingToBuy } from './cost.ts';
 import { type FittingCase, type Reached, withFittings } from './fittingOptions.ts';
 import { gutterFittings } from './gutterFittings.ts';
-import { type JudgeOthers, type OthersTried, textOf, withoutUnlooked } from './judgeOthers.ts';
+import { type JudgeOthers, type OthersTried, type SourceDaysAsked, textOf, withoutUnlooked } from './judgeOthers.ts';
 import type { Market } from './market.ts';
 import { overflowFittings, pipeFittings } from './pipeFittings.ts';
 import type { Remedy } from './remedy.ts';
@@ -46,7 +46,8 @@ export class BesideStorage {
     this.#now = now;
     this.#tankIds = new Set(site.tanks.map(({ tankId }) => tankId));
     this.fittings = this.fittingsOf({ site, toBuy: nothingToBuy });
-    const then = this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand);
+    const then =
+      this.fittings.length === 0 ? null : judge(withFittings(site, this.fittings, nothingToBuy), noDemand, noDays);
     this.isAssumedLeft = then !== null && isAssumedAlone(then) && isByFigures(now);
     this.moved = new Set(
       then === null
@@ -92,13 +93,13 @@ export class BesideStorage {
       pipes: textOf([site.pipes], withoutUnlooked),
     };
     const key = `all ${keys.roofs} ${keys.tanks} ${keys.pipes}`;
-    const judge: FittingCase['judge'] = (one) => this.#judge(one, noDemand);
+    const judge: FittingCase['judge'] = (one) => this.#judge(one, noDemand, noDays);
     const given = { toBuy, market: this.#market, judge };
     return this.#kept(key, () => together(this.#found(site, given, keys)))!;
   }
 
   #found(site: SiteFacts, given: FittingCase, keys: FittingKeys): readonly FittingChange[] {
-    const others = this.#judge(site, noDemand);
+    const others = this.#judge(site, noDemand, noDays);
     const { verdicts } = others;
     const take = (
       station: 'gutter' | 'tap',
@@ -109,7 +110,7 @@ export class BesideStorage {
       for (const target of targets) {
         const found = target === 'holds' && !canHold ? null : find(target);
         if (found === null) continue;
-        const then = this.#judge(withFittings(site, found, given.toBuy), noDemand);
+        const then = this.#judge(withFittings(site, found, given.toBuy), noDemand, noDays);
         const isAssumed =
           station === 'gutter' && (this.#isAssumedOfNew(then, site) || (isByFiguresAlone && isAssumedAlone(then)));
         if (then.verdicts[station] === target || then.verdicts[station] === 'holds' || isAssumed) return found;
@@ -148,8 +149,8 @@ export class BesideStorage {
    * How do the other stations stand with all changes made? Those that are moved, or made worse, count; the others are told beside, as is
    * one that is not known for want of facts of what is new.
    */
-  with(site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>): WithOthers {
-    const others = this.#judge(site, demandHighest_L_per_day);
+  with(site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>, sourceDays: SourceDaysAsked): WithOthers {
+    const others = this.#judge(site, demandHighest_L_per_day, sourceDays);
     const { verdicts, standGate } = others;
     const besides: Station[] = [];
     let worst: Verdict = 'holds';
@@ -223,6 +224,9 @@ function byFigures(judge: FittingCase['judge']): FittingCase['judge'] {
 }
 
 const noDemand: ReadonlyMap<string, number> = new Map();
+
+/** Gutters and pipes hang on no day of a second source. */
+const noDays: SourceDaysAsked = () => null;
 
 function isWanting(verdict: StationVerdict): boolean {
   return verdict === 'short' || verdict === 'tight' || verdict === 'unknown';

@@ -225,7 +225,13 @@ export class Chains {
         bodies.find(({ tankIds }) => !this.groups.some((one) => tankIds.some((id) => one.tankIds.includes(id))));
       for (const id of body?.tankIds ?? []) demand.set(id, highest_L_per_day);
     }
-    return this.#beside.with(changed.site, demand);
+    const sourceDays = () =>
+      this.groups.map((asItWas) => {
+        const group = asItWas.tankIds[0]!;
+        const sizes = this.#chain(group, plan)?.sizes ?? asItWas;
+        return sizes.sourceDays(volumeWith(tanksOf(group, plan), sizes.tankVolume_L));
+      });
+    return this.#beside.with(changed.site, demand, sourceDays);
   }
 
   /** Days a year from the second source, of the body of water that leans on it most. */

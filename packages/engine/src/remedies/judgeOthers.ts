@@ -3,6 +3,7 @@ import {
   type DrainageFinding,
   type HeadFinding,
   type SiteFacts,
+  type SourceDaysOfBody,
   type StandGate,
   type StationVerdict,
   tankGroups,
@@ -22,6 +23,7 @@ import {
 import { siteUntilToday } from '../siteUntilToday.ts';
 import { drainageFinding, stormFlows_L_per_s } from '../water/drainage/index.ts';
 import { headVerdicts } from '../water/head/index.ts';
+import { isSafetyJudged } from '../water/safety/index.ts';
 import { settlingFindings } from '../water/settling/index.ts';
 import { standFindings } from '../water/stand/index.ts';
 import { treatmentFindings } from '../water/treatment/index.ts';
@@ -41,7 +43,14 @@ export interface OthersTried {
 }
 
 /** How a site judges its other stations. */
-export type JudgeOthers = (site: SiteFacts, demandHighest_L_per_day: ReadonlyMap<string, number>) => OthersTried;
+export type JudgeOthers = (
+  site: SiteFacts,
+  demandHighest_L_per_day: ReadonlyMap<string, number>,
+  sourceDays: SourceDaysAsked,
+) => OthersTried;
+
+/** On how many days each body of water of a changed site leaves people to the second source; asked only where that bears on what is drunk. Null: not known. */
+export type SourceDaysAsked = () => readonly SourceDaysOfBody[] | null;
 
 /**
  * A judge of the other stations of one site, whatever is changed there: without working, without looking for parts, and once for all
@@ -77,15 +86,23 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
       : treated(site, demand_L_per_day);
   const treatedKey = ({ tanks, pipes }: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
     `${textOf([tanks, pipes], withoutUnlooked)}${JSON.stringify([...demand_L_per_day])}`;
-  // Of all that is changed, a second source and what the units pass alone have a say in what people drink.
-  const safety = keptBy(
-    (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
-      safetyOf(siteUntilToday(site, today).site, settings, tested(site, demand_L_per_day), today).finding?.verdict ??
-      ('notJudged' as const),
-  );
+  // Of all that is changed, a second source, the days it is drunk on, and what the units pass alone have a say in what people drink.
+  const known = new Map<string, StationVerdict>();
+  const safety = (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>, sourceDays: SourceDaysAsked) => {
+    const isOfSource = site.secondSource !== null && isSafetyJudged(site, settings);
+    const days = isOfSource ? sourceDays() : null;
+    const key = `${JSON.stringify([site.secondSource, days])}${treatedKey(site, demand_L_per_day)}`;
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const until = siteUntilToday(site, today).site;
+    const { finding } = safetyOf(until, settings, tested(site, demand_L_per_day), days, today);
+    const verdict = finding?.verdict ?? 'notJudged';
+    known.set(key, verdict);
+    return verdict;
+  };
   const headOf = (site: SiteFacts) =>
     head(textOf([site.tanks, site.pipes], withoutUnlooked), site, new Map<string, number>());
-  return (site, demandHighest_L_per_day) => {
+  return (site, demandHighest_L_per_day, sourceDays) => {
     const { roofs, gutters, downpipes, tanks } = site;
     const drainageTried = () =>
       drainage(textOf([roofs, gutters, downpipes, tanks], withoutUnlooked), site, demandHighest_L_per_day);
@@ -117,8 +134,7 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
           return verdictWithDoubts('treatment', worstOf(treated(site, demandHighest_L_per_day)), site, settings);
         },
         get cup() {
-          const key = `${JSON.stringify(site.secondSource)}${treatedKey(site, demandHighest_L_per_day)}`;
-          const found = safety(key, site, demandHighest_L_per_day);
+          const found = safety(site, demandHighest_L_per_day, sourceDays);
           return cupOf(site, settings, verdictWithDoubts('safety', found, site, settings));
         },
         get tap() {

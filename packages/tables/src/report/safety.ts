@@ -1,6 +1,6 @@
 import { barrierKinds, germBands, pathogens, reductionEvidences, residualBands, samplePoints } from '@eavewell/engine';
 import { z } from 'zod';
-import { day, verdict } from './parts.ts';
+import { day, range, verdict } from './parts.ts';
 
 const known = z.number().nullable();
 const band = z
@@ -20,13 +20,36 @@ const barrier = z.strictObject({
   leaking: reductions.nullable().describe('With one cartridge leaking; null for what has no cartridges.'),
 });
 
-const risk = z
+const waterOfYear = z
   .strictObject({
-    pathogen: z.enum(pathogens),
     secondSourceId: z.string().nullable().describe('Null: the water of roofs.'),
+    days_per_year: z.number().describe('Days of the year on which it is drunk, of 365, as a mean.'),
     raw_per_L: z.number().describe('Before any treatment.'),
     rawHigh_per_L: known,
     drinking_per_L: z.number().describe('In treated water, on a day on which it is treated.'),
+  })
+  .describe('One water people drink in a year.');
+
+const sourceDays = z
+  .strictObject({
+    secondSourceId: z.string(),
+    name: z.string(),
+    finding: z.string().describe('In a sentence.'),
+    days_per_year: known.describe(
+      'As a mean over people; null where the balance of the tanks is not known: each water is then taken as drunk every day.',
+    ),
+    days_per_year_range: range.nullable().describe('The fewest and the most of a year of the record.'),
+  })
+  .describe('How often the water of the second source is drunk, by the balance of the tanks.');
+
+const risk = z
+  .strictObject({
+    pathogen: z.enum(pathogens),
+    waters: z
+      .array(waterOfYear)
+      .describe(
+        'The waters of the year in which the germ is known, that of roofs first; one alone where it is drunk, or taken as drunk, every day.',
+      ),
     infection_per_year: z.number().describe('A mean over people and days, those who skip among them.'),
     illness_per_year: z.number(),
     DALY_per_person_per_year: z.number().describe('Healthy years of life lost.'),
@@ -95,6 +118,7 @@ export const safety = z
       .describe('3: highly protective, 2: protective, 1: targeted, 0: none.'),
     skipping_fraction: known.describe('Of the people, who drink untreated water; null: not stated.'),
     daysOff_per_year: known.describe('Days on which the water of everybody goes untreated; null: not stated.'),
+    sourceDays: sourceDays.nullable().describe('Null where the site names no second source.'),
     risks: z.array(risk).describe('The worst first.'),
     target_DALY_per_person_per_year: z.number(),
     waterTests,

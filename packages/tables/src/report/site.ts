@@ -48,6 +48,7 @@ const secondSource = z
     name: z.string(),
     kind: z.enum(secondSourceKinds),
     days_per_year: z.number().describe('Days on which judged litres come from it; they are not dry.'),
+    days_by_year: z.array(z.int()).describe('The same of each judged year of the record.'),
     given_L_per_year: z.number(),
     aloneVerdict: verdict,
     aloneGoodYears: z.int(),

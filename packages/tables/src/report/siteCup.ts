@@ -6,7 +6,7 @@ import { day, verdict } from './parts.ts';
 export const cupReasons = [
   ...(['found', 'overTarget', 'fails'] as const),
   ...(['rawUnknown', 'sourceRawUnknown', 'noEvidence', 'unknown'] as const),
-  ...(['overAtWorst', 'skippingUnknown', 'daysOffUnknown', 'noSample', 'assumed'] as const),
+  ...(['overAtWorst', 'sourceOver', 'skippingUnknown', 'daysOffUnknown', 'noSample', 'assumed'] as const),
   'shown',
 ] as const;
 
@@ -23,7 +23,14 @@ export const siteCup = z
     worst: z
       .strictObject({
         pathogen: z.enum(pathogens),
-        secondSourceId: z.string().nullable().describe('Null: the water of roofs.'),
+        secondSourceId: z
+          .string()
+          .nullable()
+          .describe('The second source among its waters; null: water of roofs alone.'),
+        sourceDays_per_year: z
+          .number()
+          .nullable()
+          .describe('Days on which the second source is drunk; null where its water is taken as drunk every day.'),
         DALY_per_person_per_year: z.number(),
         DALYHigh_per_person_per_year: z.number(),
       })

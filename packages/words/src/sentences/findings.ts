@@ -4,7 +4,7 @@ import type { Speech } from '../problems.ts';
 import { chlorineSaid } from './chlorineFindings.ts';
 import { drainageIn } from './drainageFindings.ts';
 import { headSaid } from './headFindings.ts';
-import { safetySaid } from './safetyFindings.ts';
+import { safetySaid, sourceDaysSaid } from './safetyFindings.ts';
 import { settlingSaid } from './settlingFindings.ts';
 import { standWordsIn } from './standFindings.ts';
 import { stormWordsIn } from './stormFindings.ts';
@@ -182,6 +182,7 @@ export const findingsIn = (w: Speech): FindingWords => ({
   treatment: (finding) => treatmentSaid(w, finding),
   wear: (finding) => wearSaid(w, finding),
   safety: (finding) => safetySaid(w, finding),
+  sourceDays: (days) => sourceDaysSaid(w, days),
   waterTests: (finding) => waterTestsSaid(w, finding),
   chlorine: (finding) => chlorineSaid(w, finding),
 });

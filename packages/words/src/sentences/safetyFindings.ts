@@ -1,7 +1,8 @@
-import type { SafetyFinding } from '@eavewell/engine';
+import type { SafetyFinding, SourceDays } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 import type { ChlorineSaid } from './chlorineFindings.ts';
 import { yes } from './telling.ts';
+import { isSourceKnown, sourceOfRisk, waterOfRisk } from './waterOfRisk.ts';
 import type { WaterTestsSaid } from './waterTestsFindings.ts';
 
 /** What the safety of a site's water is said from: codes as words, days as a report writes them. */
@@ -19,13 +20,14 @@ export type SafetySaid = Omit<SafetyFinding, 'cappedBy' | 'waterTests' | 'chlori
  */
 export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
   const [worst] = f.risks;
+  const days = f.sourceDays === null ? [] : [sourceDaysSaid({ say, numbers }, f.sourceDays)];
   return [
     say(`findings.safety.mayDrink.${f.mayDrink}`),
     ...(worst
       ? [
           say('findings.safety.risk', {
             pathogen: worst.pathogen,
-            source: worst.secondSourceId ?? 'none',
+            ...waterOfRisk(sourceOfRisk(worst, isSourceKnown(f)), { numbers }),
             isOver: yes(worst.DALYHigh_per_person_per_year > f.target_DALY_per_person_per_year),
             risk: numbers.quantity(worst.DALY_per_person_per_year, 'DALY/person/year'),
             high: numbers.quantity(worst.DALYHigh_per_person_per_year, 'DALY/person/year'),
@@ -33,6 +35,7 @@ export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
           }),
         ]
       : []),
+    ...days,
     ...(worst && f.skipping_fraction !== null && worst.fromSkipping_fraction >= toldShare_fraction
       ? [
           say('findings.safety.skipping', {
@@ -43,6 +46,24 @@ export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
       : []),
     ...(f.barriers.length > 0 ? [say('findings.safety.tier', { tier: String(f.tier) })] : []),
   ].join(' ');
+}
+
+/**
+ * On how many days of a year which water is drunk, in a sentence.
+ *
+ * @param w - the words and numbers of a language
+ * @param days - days of the second source, as the balance of the tanks has them
+ */
+export function sourceDaysSaid({ say, numbers }: Speech, days: SourceDays): string {
+  const { name: source, days_per_year, days_per_year_range: range } = days;
+  if (days_per_year === null || range === null) return say('findings.safety.sourceDays.unknown', { source });
+  if (days_per_year === 0) return say('findings.safety.sourceDays.none', { source });
+  return say('findings.safety.sourceDays.known', {
+    source,
+    days: numbers.daysAYear(days_per_year),
+    low: numbers.given(Math.round(range.low), ''),
+    high: numbers.given(Math.round(range.high), ''),
+  });
 }
 
 /** From here on it is told what those who skip bear of it. */

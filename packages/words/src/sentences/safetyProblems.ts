@@ -16,6 +16,8 @@ const germs = (t: Told) => ({
 export const safetySentences: Sentences<keyof typeof safetyProblems> = {
   'safety.raw_unknown': (t) => says(t, 'safety.raw_unknown', germs(t)),
   'safety.source_raw_unknown': (t) => says(t, 'safety.source_raw_unknown', { source: t.text('source'), ...germs(t) }),
+  'safety.source_days_unknown': (t) => says(t, 'safety.source_days_unknown', { source: t.text('source') }),
+  'safety.source_over_target': (t) => says(t, 'safety.source_over_target', { source: t.text('source'), ...germs(t) }),
   'safety.raw_without_source': (t) => says(t, 'safety.raw_without_source', germs(t)),
   'safety.raw_without_range': (t) => says(t, 'safety.raw_without_range', germs(t)),
   'safety.raw_range_backwards': (t) =>

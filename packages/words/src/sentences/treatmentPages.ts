@@ -9,6 +9,7 @@ import type {
 } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 import { yes } from './telling.ts';
+import { type SourceOfRisk, waterOfRisk } from './waterOfRisk.ts';
 
 /** What the page of a site says about its treatment units, beside their sentences. */
 export const treatmentPageIn = ({ say }: Speech) => ({
@@ -66,10 +67,10 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
     say('commandLine.safety.columns.protozoa'),
   ],
   pathogen: (pathogen: Pathogen) => say('commandLine.safety.pathogen', { pathogen }),
-  water: (secondSourceId: string | null) =>
-    secondSourceId === null
+  water: (of: SourceOfRisk) =>
+    of.secondSourceId === null
       ? say('commandLine.safety.ofRoofs')
-      : say('commandLine.safety.ofSource', { source: secondSourceId }),
+      : say('commandLine.safety.ofSource', waterOfRisk(of, { numbers })),
   /** The germ, the water it is in, healthy years lost, the high end of them, the target. */
   riskColumns: [
     say('commandLine.safety.columns.germ'),

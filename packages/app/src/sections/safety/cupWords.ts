@@ -1,4 +1,4 @@
-import type { AppLanguage } from '@eavewell/words/app';
+import { type AppLanguage, waterOfRisk } from '@eavewell/words/app';
 import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from './cups.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
@@ -32,7 +32,7 @@ export function reasonWords(site: SiteOfSafety, words: Words): string {
   return say(`safety.because_${because}`, {
     found: last === null ? '' : countWords(last, words),
     pathogen: worst?.pathogen ?? 'none',
-    source: worst?.secondSourceId ?? 'none',
+    ...waterOfRisk(worst ?? { secondSourceId: null, sourceDays_per_year: null }, words),
     risk: worst === null ? '' : risk(worst.DALY_per_person_per_year),
     high: worst === null ? '' : risk(worst.DALYHigh_per_person_per_year),
     target: risk(target),

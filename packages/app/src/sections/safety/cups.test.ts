@@ -24,7 +24,7 @@ const site = (key: string, own: Partial<Cup> | null, more: Partial<SiteOfSafety>
 });
 
 const risk = (high: number): Cup['worst'] => ({
-  ...{ pathogen: 'rotavirus', secondSourceId: null },
+  ...{ pathogen: 'rotavirus', secondSourceId: null, sourceDays_per_year: null },
   ...{ DALY_per_person_per_year: high / 10, DALYHigh_per_person_per_year: high },
 });
 

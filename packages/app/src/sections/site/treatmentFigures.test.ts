@@ -42,7 +42,8 @@ it('what is not known has no figure', () => {
 
 it('the cup is told by the germ that does most harm, to two digits', () => {
   const risk = (pathogen: 'rotavirus' | 'campylobacter', typical: number, high: number) => ({
-    ...{ pathogen, secondSourceId: null, raw_per_L: 1, rawHigh_per_L: 2, drinking_per_L: 1e-5 },
+    pathogen,
+    waters: [{ secondSourceId: null, days_per_year: 365, raw_per_L: 1, rawHigh_per_L: 2, drinking_per_L: 1e-5 }],
     ...{ infection_per_year: 0.1, illness_per_year: 0.05, fromSkipping_fraction: 0, needed_log10: 2 },
     ...{ DALY_per_person_per_year: typical, DALYHigh_per_person_per_year: high },
   });

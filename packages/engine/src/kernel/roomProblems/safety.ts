@@ -2,6 +2,8 @@
 export const safetyProblems = {
   'safety.raw_unknown': 'warning',
   'safety.source_raw_unknown': 'warning',
+  'safety.source_days_unknown': 'note',
+  'safety.source_over_target': 'warning',
   'safety.raw_without_source': 'warning',
   'safety.raw_without_range': 'warning',
   'safety.raw_range_backwards': 'warning',

@@ -5,6 +5,7 @@ export const safetyWorkings = [
   'safety.leaking',
   'safety.effective',
   'safety.tier',
+  'safety.sourceDays',
   'safety.raw',
   'safety.drinking',
   'safety.infectionYear',

@@ -1,6 +1,7 @@
 import { normalQuantile, quantileReordering, seededDice, seedFor, uniformDraw } from '../../kernel/index.ts';
-import { goldenStep_fraction, rangeDraws_count, shownQuantiles } from './constants.ts';
+import { goldenStep_fraction, rangeDraws_count, shownQuantiles, silverStep_fraction } from './constants.ts';
 import { type DrinkingGiven, yearOfDrinking } from './yearOfDrinking.ts';
+import { oneYearOfWaters, type SecondWater, sourceDaysByYear } from './yearOfWaters.ts';
 
 /** Germs in raw water as somebody states them: as a rule, and the ends of what is likely; nineteen in twenty lie over the low end, and under the high one. */
 export interface RawRange {
@@ -69,7 +70,7 @@ const endDeviations = normalQuantile({
  * @definition ours: docs/decisions/0225-range-of-raw-water.md
  */
 export function burdenRange(
-  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day'>,
+  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day' | 'other'>,
   raw: RawRange,
   drunk: DrunkRange,
   seed: number,
@@ -94,6 +95,54 @@ export function burdenRange(
   );
 }
 
+/**
+ * How heavy is the burden of disease when two waters are drunk in turn? Each draw takes one year of the record with its days of the second water, as often one as another; doubt about the germs
+ * of both leans the same way, so that a draw with many in the one has many in the other.
+ *
+ * @param given - as for yearOfDrinking, without raw water and litres
+ * @param raw - germs in the first water as a rule and at its ends [organisms/L]
+ * @param second - the same of the second [organisms/L], and on which days of each year it is drunk [days]
+ * @param drunk - litres a person drinks as a rule and at most [L/day]
+ * @param seed - the seed [number], whole: the same whatever else changes
+ * @param draws_count - how many draws [count], at least 20
+ * @returns middle and judged burden [DALY/person/year]; null where there are no people
+ * @law more days of a water that is worse throughout its range never make either lower
+ * @definition ours: docs/decisions/0238-days-of-the-second-source.md
+ */
+export function burdenRangeOfWaters(
+  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day' | 'other'>,
+  raw: RawRange,
+  second: SecondWater<RawRange>,
+  drunk: DrunkRange,
+  seed: number,
+  draws_count: number = rangeDraws_count,
+): BurdenRange | null {
+  const deviations = deviationsOf(seed, draws_count);
+  const years = yearsInOrder(second.bodies);
+  const burdens = new Float64Array(draws_count);
+  for (let draw = 0; draw < draws_count; draw++) {
+    const z = deviations.raw[draw]!;
+    const of = {
+      ...given,
+      raw_per_L: valueWithin(raw.low_per_L, raw.typical_per_L, raw.high_per_L, z),
+      drunk_L_per_day: valueWithin(null, drunk.usual_L_per_day, drunk.high_L_per_day, deviations.drunk[draw]!),
+    };
+    const { low_per_L, typical_per_L, high_per_L } = second.raw;
+    const drawn = { bodies: second.bodies, raw: valueWithin(low_per_L, typical_per_L, high_per_L, z) };
+    const year = years[Math.floor(deviations.year_fraction[draw]! * years.length)]!;
+    const found = oneYearOfWaters(of, drawn, year);
+    if (found === null) return null;
+    burdens[draw] = found.burden_DALY_per_person_per_year;
+  }
+  return rangeOf((fraction) => quantileReordering(burdens, placeOf(fraction, draws_count)));
+}
+
+/** The years of the record by their days of the second water, fewest first, so that draws that fill what may be evenly fill them evenly. */
+function yearsInOrder(bodies: SecondWater<RawRange>['bodies']): readonly number[] {
+  const days = sourceDaysByYear(bodies);
+  return days.map((_, year) => year).sort((a, b) => days[a]! - days[b]!);
+}
+
 /** The logarithm of a value over its middle, by standard deviations: a straight line on either side. */
 function stepsOf(valueAt: (deviations: number) => number): (deviations: number) => number {
   const [up, down] = [Math.log(valueAt(1) / valueAt(0)), Math.log(valueAt(0) / valueAt(-1))];
@@ -116,23 +165,28 @@ function placeOf(fraction: number, draws_count: number): number {
 interface Deviations {
   readonly raw: Float64Array;
   readonly drunk: Float64Array;
+  /** Where among the years of a record, from 0 to under 1. */
+  readonly year_fraction: Float64Array;
 }
 
 /** The last ones made: every germ of every site is drawn with the same. */
 let kept: { readonly seed: number; readonly draws_count: number; readonly deviations: Deviations } | null = null;
 
-/** Draws of two normal values that fill what may be evenly: the middle of each of equal slices, and beside it a value a golden step on from draw to draw, from a start of chance. */
+/** Draws of two normal values that fill what may be evenly: the middle of each of equal slices, and beside it a value a golden step on from draw to draw, from a start of chance; and a third, by a step of its own, for years of a record. */
 function deviationsOf(seed: number, draws_count: number): Deviations {
   if (kept?.seed === seed && kept.draws_count === draws_count) return kept.deviations;
   const dice = seededDice(seedFor(seed, 'rawWater'));
   const begin = uniformDraw(dice);
+  const beginYear = uniformDraw(dice);
   const raw = new Float64Array(draws_count);
   const drunk = new Float64Array(draws_count);
+  const year_fraction = new Float64Array(draws_count);
   for (let draw = 0; draw < draws_count; draw++) {
     raw[draw] = deviationsBelow((draw + 1 / 2) / draws_count);
     drunk[draw] = deviationsBelow((draw * goldenStep_fraction + begin) % 1);
+    year_fraction[draw] = (draw * silverStep_fraction + beginYear) % 1;
   }
-  const deviations: Deviations = { raw, drunk };
+  const deviations: Deviations = { raw, drunk, year_fraction };
   kept = { seed, draws_count, deviations };
   return deviations;
 }

@@ -38,6 +38,12 @@ export const rangeDraws_count = 1000;
 /** From draw to draw the second of two values moves on by the golden section of what may be [fraction]. Ours: (√5 − 1) ÷ 2 never comes near to where it was. */
 export const goldenStep_fraction = (Math.sqrt(5) - 1) / 2;
 
+/** The same for the third: √2 − 1 [fraction]. Ours: it keeps no step with the golden one. */
+export const silverStep_fraction = Math.SQRT2 - 1;
+
+/** The most log reduction that is looked for where two waters are drunk in turn [log10]. Ours: five barriers of the most that one is credited with. */
+export const mostNeeded_log10 = 30;
+
 /** Shares of the draws that are told: the middle, and the one that is judged [fraction]. Ours: docs/decisions/0225-range-of-raw-water.md. */
 export const shownQuantiles = { middle_fraction: 0.5, judged_fraction: 0.95 } as const;
 

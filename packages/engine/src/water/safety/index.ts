@@ -1,6 +1,7 @@
 export {
   type BurdenRange,
   burdenRange,
+  burdenRangeOfWaters,
   type DrunkRange,
   type RawRange,
   valueWithin,
@@ -34,7 +35,7 @@ export {
 export { type OverGuideline, overGuideline } from './overGuideline.ts';
 export { performanceTier_count } from './performanceTier.ts';
 export { type RoofLooked, type RoofWarningCode, roofWarnings } from './roofWarnings.ts';
-export { type SafetyGiven, safetyFinding } from './safetyFinding.ts';
+export { isSafetyJudged, type SafetyGiven, safetyFinding } from './safetyFinding.ts';
 export { staysInWater, type TreatmentKind, type WaterTrouble } from './staysInWater.ts';
 export {
   type DaysAtRisk,
@@ -51,5 +52,13 @@ export {
   type EffectiveReduction,
   effectiveReductions,
   type MeanOf,
+  type OtherWater,
   yearOfDrinking,
 } from './yearOfDrinking.ts';
+export {
+  neededOfWaters_log10,
+  oneYearOfWaters,
+  type SecondWater,
+  sourceDaysByYear,
+  yearOfWaters,
+} from './yearOfWaters.ts';

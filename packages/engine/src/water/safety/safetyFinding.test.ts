@@ -235,9 +235,83 @@ describe('the waters of a site', () => {
     const river = mild.map((one) => ({ ...one, secondSourceId: 'river', typical_per_L: 1, high_per_L: 2 }));
     const { risks } = found({ site, safety: { rawWater: [...mild, ...river] } });
     expect(risks).toHaveLength(6);
-    expect(risks[0]!.secondSourceId).toBe('river');
+    expect(risks[0]!.waters.map(({ secondSourceId }) => secondSourceId)).toEqual(['river']);
     const far = river.map((one) => ({ ...one, secondSourceId: 'lake' }));
     expect(found({ safety: { rawWater: [...mild, ...far] } }).risks).toHaveLength(3);
+  });
+
+  const bodyOf = (people: number, ...days_by_year: readonly number[]) => ({ people, days_by_year });
+  const river = [raw('campylobacter', 300), raw('rotavirus', 30), raw('cryptosporidium', 30)].map((one) => ({
+    ...one,
+    secondSourceId: 'river',
+  }));
+  const drunk = (...sourceDays: ReturnType<typeof bodyOf>[]): Change => ({
+    ...{ site, safety: { rawWater: [...mild, ...river] }, given: { sourceDays } },
+  });
+  const daysTold = 'safety.source_days_unknown';
+
+  it('are each judged as if drunk every day, and that is said, where the days are not known', () => {
+    const unknown: Change = { site, safety: { rawWater: [...mild, ...river] } };
+    expect(codes(unknown)).toContain(daysTold);
+    expect(found(unknown).sourceDays).toEqual({
+      ...{ secondSourceId: 'river', name: 'The river', days_per_year: null, days_per_year_range: null },
+    });
+    expect(found(unknown).risks.map(({ waters }) => waters.map((one) => one.days_per_year))).toEqual(
+      Array.from({ length: 6 }, () => [365]),
+    );
+    expect(codes(drunk())).toContain(daysTold);
+    expect(codes(drunk(bodyOf(10)))).toContain(daysTold);
+  });
+
+  it('are one year together, each with its days, where the days are known', () => {
+    const { risks, sourceDays } = found(drunk(bodyOf(100, 0, 30, 60)));
+    expect(sourceDays).toMatchObject({ days_per_year: 30, days_per_year_range: { low: 0, high: 60 } });
+    expect(codes(drunk(bodyOf(100, 0, 30, 60)))).not.toContain(daysTold);
+    expect(risks.map(({ pathogen }) => pathogen).sort()).toEqual(['campylobacter', 'cryptosporidium', 'rotavirus']);
+    const crypto = risks.find(({ pathogen }) => pathogen === 'cryptosporidium')!;
+    expect(crypto.waters.map(({ secondSourceId, days_per_year }) => [secondSourceId, days_per_year])).toEqual([
+      [null, 335],
+      ['river', 30],
+    ]);
+    // One chance in r = 0.2 of each organism, a litre a day, six steps credited: by hand.
+    const [p, q] = [1 - Math.exp(-0.2 * 0.05e-6), 1 - Math.exp(-0.2 * 30e-6)];
+    const years = [0, 30, 60].map((days) => 1 - (1 - p) ** (365 - days) * (1 - q) ** days);
+    expect(crypto.infection_per_year / (years.reduce((sum, one) => sum + one, 0) / 3)).toBeCloseTo(1, 6);
+    expect(crypto.DALY_per_person_per_year / (crypto.infection_per_year * 0.7 * 0.0015)).toBeCloseTo(1, 9);
+  });
+
+  it('are that of roofs alone where the tanks leave no day to the source, and nothing is asked of it', () => {
+    const none = drunk(bodyOf(100, 0, 0));
+    const alone = found({ safety: { rawWater: mild } });
+    expect(found(none).risks).toEqual(alone.risks);
+    expect(found(none).sourceDays!.days_per_year).toBe(0);
+    expect(verdicts({ site, given: { sourceDays: [bodyOf(5, 0)] } })).toEqual(['holds', null, 'yes']);
+    expect(verdicts({ site, given: { sourceDays: [bodyOf(5, 1)] } })[0]).toBe('unknown');
+  });
+
+  it('weigh bodies of water by the people who draw from them, and treat a year of 366 days as one of 365', () => {
+    const { sourceDays, risks } = found(drunk(bodyOf(30, 366, 366), bodyOf(10, 0, 0)));
+    expect(sourceDays!.days_per_year).toBe(0.75 * 365);
+    const [rain, source] = [found({ safety: { rawWater: mild } }), found(drunk(bodyOf(1, 365)))];
+    const of = ({ risks: all }: typeof rain) =>
+      all.find(({ pathogen }) => pathogen === 'rotavirus')!.DALY_per_person_per_year;
+    expect(of({ ...rain, risks }) / (0.25 * of(rain) + 0.75 * of(source))).toBeCloseTo(1, 9);
+    expect(found(drunk(bodyOf(0, 20), bodyOf(0, 40))).sourceDays!.days_per_year).toBe(30);
+  });
+
+  it('are tight at best, and nobody is told to drink, where those of the source could not be borne every day', () => {
+    const mildly = drunk(bodyOf(1, ...Array.from({ length: 30 }, (_, year) => Number(year === 0))));
+    const at = { ...mildly, set: { healthTarget_DALY_per_person_per_year: 2e-6 } };
+    expect(verdicts(at)).toEqual(['tight', 'safety.source_over_target', 'notShown']);
+    expect(codes(at)).toContain('safety.source_over_target');
+    const borne = { ...at, set: { healthTarget_DALY_per_person_per_year: 1e-1 } };
+    expect(verdicts(borne)).toEqual(['holds', null, 'yes']);
+  });
+
+  it('with a germ of roofs nobody counted are short by what is known of the source alone', () => {
+    const change = { ...drunk(bodyOf(1, 365)), safety: { rawWater: [...river, ...mild.slice(1)] } };
+    expect(verdicts(change)[0]).toBe('short');
+    expect(codes(change)).toContain('safety.raw_unknown');
   });
 });
 
@@ -297,7 +371,7 @@ describe('barriers', () => {
     const all = found({ units: [], safety: { rawWater, barriers: [{ ...boiling, used_fraction: null }] } }).risks[0]!;
     const untreated = 1 - Math.exp(-365 * 0.2);
     expect(risk.infection_per_year).toBeCloseTo((untreated + all.infection_per_year) / 2, 9);
-    expect(risk.drinking_per_L).toBeCloseTo(1e-6, 12);
+    expect(risk.waters[0]!.drinking_per_L).toBeCloseTo(1e-6, 12);
   });
 });
 

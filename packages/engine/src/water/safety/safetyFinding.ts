@@ -10,11 +10,13 @@ import {
   type Reductions,
   type SafetyFinding,
   type SiteFacts,
+  type SourceDaysOfBody,
   type TreatmentFinding,
   type Verdict,
   verdictOf,
   type WaterTestsFinding,
 } from '../../kernel/index.ts';
+import { daysOfSource } from './daysOfSource.ts';
 import { performanceTier_count } from './performanceTier.ts';
 import { type SafetyBarriers, safetyBarriers } from './safetyBarriers.ts';
 import {
@@ -41,6 +43,8 @@ export interface SafetyGiven {
   readonly chlorine: ChlorineFinding | null;
   /** At which water boils there; null where the height is not known. */
   readonly boilsAt_C: number | null;
+  /** On how many days each body of water leaves people to the second source; null or left out: not known. */
+  readonly sourceDays?: readonly SourceDaysOfBody[] | null;
   /** The day it is asked on; null or left out: not known. */
   readonly today?: DayIndex | null;
   readonly settings: DesignSettings;
@@ -54,6 +58,8 @@ export interface SafetyGiven {
  * @returns barriers [log10], risks [DALY/person/year] and what may be said of drinking it; null where safety is not judged
  * @problem safety.raw_unknown - nobody says how many of a germ are in the water of roofs
  * @problem safety.source_raw_unknown - the same of the second source in use
+ * @problem safety.source_days_unknown - the balance of the tanks does not tell on how many days it is drunk
+ * @problem safety.source_over_target - on the days it is drunk its germs are more than could be borne every day
  * @problem safety.raw_without_source - a figure of raw water with nobody who says so
  * @problem safety.raw_without_range - no high end is stated
  * @problem safety.raw_range_backwards - an end on the wrong side of what is usual
@@ -72,15 +78,16 @@ export interface SafetyGiven {
  * @problem safety.do_not_drink - the last sample held E. coli, or the raw water is drunk and its germs are too many
  * @problem safety.ph_low - acid water runs over metal
  * @problem safety.not_taken_out - a roof may give what no treatment here takes out
- * @law more log reduction, fewer who skip or fewer days off never make the verdict worse
+ * @law more log reduction, fewer who skip, fewer days off or fewer days of a second source whose water is worse never make the verdict worse
  * @definition ours: docs/decisions/0227-verdict-of-the-cup.md
  */
 export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const { site, settings } = given;
-  if (!isJudged(given)) return { finding: null, problems: [], working: [] };
+  if (!isSafetyJudged(site, settings)) return { finding: null, problems: [], working: [] };
   const barriers = safetyBarriers(site, given.chlorine, settings, supportedByTests(given));
   const drinkers = drinkersOf(site, barriers.row, settings);
-  const risks = safetyRisks(site, barriers, drinkers, settings);
+  const days = daysOfSource(site, given.sourceDays ?? null);
+  const risks = safetyRisks(site, barriers, drinkers, days, settings);
   const habits = habitsUnknown(given, barriers);
   const samples = samplesOf(given);
   const place = placeUnknown(given);
@@ -90,7 +97,7 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
     verdict,
     barriers,
     samples,
-    place.cappedBy !== null || isInDoubt(site) || hasTooMuchChlorine(given),
+    place.cappedBy !== null || risks.isSourceOver || isInDoubt(site) || hasTooMuchChlorine(given),
   );
   const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
@@ -102,6 +109,7 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
     ...{ verdict, mayDrink },
     cappedBy: holdsOtherwise ? cappedBy : null,
     ...figuresOf(barriers, drinkers, risks, given),
+    sourceDays: days.told,
   };
   const problems: readonly Problem[] = [
     ...doNot,
@@ -139,7 +147,18 @@ const noTests: WaterTestsFinding = {
   priority: null,
 };
 
-function isJudged({ site: { safety, treatment }, settings: { judgeSafety } }: SafetyGiven): boolean {
+/**
+ * Is the safety of a site's water judged? Where anything of it was told, everywhere or nowhere, as the settings say.
+ *
+ * @param site - what is told of its water and its units
+ * @param settings - where it is judged
+ * @returns whether it is
+ * @definition ours: docs/decisions/0227-verdict-of-the-cup.md
+ */
+export function isSafetyJudged(
+  { safety, treatment }: Pick<SiteFacts, 'safety' | 'treatment'>,
+  { judgeSafety }: Pick<DesignSettings, 'judgeSafety'>,
+): boolean {
   if (judgeSafety !== 'whereMeasured') return judgeSafety === 'always';
   const { rawWater, barriers, tests, inspections, chlorination } = safety;
   const told = rawWater.length + barriers.length + tests.length + inspections.length > 0 || chlorination !== null;

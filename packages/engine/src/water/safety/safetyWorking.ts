@@ -4,6 +4,8 @@ import {
   type PathogenRisk,
   type Reductions,
   type SafetyFinding,
+  type SourceDays,
+  type WaterOfYear,
   type WorkingCode,
   type WorkingInput,
   type WorkingLine,
@@ -55,6 +57,7 @@ export function safetyWorking(f: SafetyFinding, drinkers: Drinkers, settings: De
     'enger-2013, mean of the dose',
   );
   line('safety.tier', f.tier, 'count', credited, 'who-hwt-2011, performance tiers (from memory)');
+  if (f.sourceDays !== null) sourceLine(line, f.sourceDays);
   for (const risk of f.risks) riskLines(line, risk, creditedFor(risk, f.credited), habits, drinkers, settings);
   if (f.boilsAt_C !== null) line('safety.boils', f.boilsAt_C, 'C', []);
   line('safety.verdict', f.verdict, '', [
@@ -75,14 +78,22 @@ function riskLines(
 ): void {
   const chain = 'who-gdwq-4, Table 7.4 (from memory)';
   const germ = workingInput('germ', risk.pathogen, '');
-  const water = workingInput('water', risk.secondSourceId ?? 'roofWater', '');
   const litres = workingInput('litresDrunk', settings.litresDrunk_L_per_person_per_day, 'L_per_person_per_day');
-  const high = workingInput('high', risk.rawHigh_per_L ?? 'unknown', 'per_L');
-  line('safety.raw', risk.raw_per_L, 'per_L', [germ, water, high], 'survey');
-  const raw = workingInput('raw', risk.raw_per_L, 'per_L');
   const comesBack = workingInput('comesBack', settings.recontamination_fraction ?? 'unknown', 'fraction');
   const reduction = workingInput('reduction', credited_log10, 'log10');
-  line('safety.drinking', risk.drinking_per_L, 'per_L', [germ, raw, reduction, comesBack], chain);
+  const waters = risk.waters.map((of) => ({ ...of, said: waterOf(of) }));
+  for (const { said, raw_per_L, rawHigh_per_L, drinking_per_L } of waters) {
+    const high = workingInput('high', rawHigh_per_L ?? 'unknown', 'per_L');
+    line('safety.raw', raw_per_L, 'per_L', [germ, ...said, high], 'survey');
+    const raw = workingInput('raw', raw_per_L, 'per_L');
+    line('safety.drinking', drinking_per_L, 'per_L', [germ, ...said, raw, reduction, comesBack], chain);
+  }
+  // What is drunk every day needs no telling; two waters are told with their days.
+  const each = waters.flatMap(({ said, raw_per_L }) => [
+    ...(waters.length > 1 || risk.waters[0]!.days_per_year < yearOfDrinking_days ? said : []),
+    workingInput('raw', raw_per_L, 'per_L'),
+  ]);
+  const highs = waters.map(({ rawHigh_per_L }) => workingInput('high', rawHigh_per_L ?? 'unknown', 'per_L'));
   const { illness_fraction, burden_DALY_per_case, susceptible_fraction } = germOf(risk.pathogen, settings);
   const illOfInfected = workingInput('illOfInfected', illness_fraction, 'fraction');
   const ofCase = [
@@ -91,13 +102,19 @@ function riskLines(
   ];
   const people = workingInput('groups', groups.filter(({ people_factor }) => people_factor > 0).length, 'count');
   const days = workingInput('days', yearOfDrinking_days, 'days');
-  line('safety.infectionYear', risk.infection_per_year, 'fraction', [germ, litres, days, people, ...habits], chain);
+  line(
+    'safety.infectionYear',
+    risk.infection_per_year,
+    'fraction',
+    [germ, ...each, litres, days, people, ...habits],
+    chain,
+  );
   const infected = workingInput('infected', risk.infection_per_year, 'fraction');
   line('safety.illness', risk.illness_per_year, 'fraction', [germ, infected, illOfInfected], chain);
   const ill = workingInput('ill', risk.illness_per_year, 'fraction');
   line('safety.daly', risk.DALY_per_person_per_year, 'DALY_per_person_per_year', [germ, ill, ...ofCase], chain);
   line('safety.dalyRange', risk.DALYHigh_per_person_per_year, 'DALY_per_person_per_year', [
-    ...[germ, high],
+    ...[germ, ...highs],
     workingInput('litresDrunkHigh', settings.litresDrunkHigh_L_per_person_per_day, 'L_per_person_per_day'),
     workingInput('seed', settings.seed, ''),
   ]);
@@ -106,9 +123,26 @@ function riskLines(
     'safety.needed',
     risk.needed_log10,
     'log10',
-    [germ, raw, litres, days, illOfInfected, ...ofCase, workingInput('target', target, 'DALY_per_person_per_year')],
+    [germ, ...each, litres, days, illOfInfected, ...ofCase, workingInput('target', target, 'DALY_per_person_per_year')],
     chain,
   );
+}
+
+/** A water and its days of the year. */
+function waterOf({ secondSourceId, days_per_year }: WaterOfYear): readonly WorkingInput[] {
+  return [
+    workingInput('water', secondSourceId ?? 'roofWater', ''),
+    workingInput('daysDrunk', days_per_year, 'days_per_year'),
+  ];
+}
+
+/** On how many days the second source is drunk. */
+function sourceLine(line: Line, { secondSourceId, days_per_year: days, days_per_year_range: range }: SourceDays): void {
+  line('safety.sourceDays', days, 'days_per_year', [
+    workingInput('water', secondSourceId, ''),
+    workingInput('daysLow', range?.low ?? 'unknown', 'days_per_year'),
+    workingInput('daysHigh', range?.high ?? 'unknown', 'days_per_year'),
+  ]);
 }
 
 /** What is credited of the class of a germ. */

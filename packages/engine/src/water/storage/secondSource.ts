@@ -54,6 +54,8 @@ export function leftToSource_L(
 export interface FromSecondSource {
   /** Days of the judged years on which judged litres come from it. */
   readonly days: number;
+  /** The same of each judged year, in their order. */
+  readonly days_by_year: readonly number[];
   /** Judged litres from it in those years. */
   readonly given_L: number;
   /** By day [L]. */
@@ -78,14 +80,21 @@ export function fromSecondSource(
   rules: RunRules = judgedRules,
 ): FromSecondSource {
   const { covered, judged_L } = balance;
-  if (covered === undefined) return { days: 0, given_L: 0, byDay_L: new Float64Array(judged_L.length) };
+  if (covered === undefined) {
+    const none = years.filter(({ judged }) => judged).map(() => 0);
+    return { days: 0, days_by_year: none, given_L: 0, byDay_L: new Float64Array(judged_L.length) };
+  }
   const byDay_L = leftToSource_L(balance, dayByDay(balance, tankVolume_L, rules, true).series!.judgedTaken_L);
-  let [days, given_L] = [0, 0];
-  for (const { from, to, judged } of years)
-    if (judged)
-      for (const litres of byDay_L.subarray(from, to)) {
-        given_L += litres;
-        if (litres > 0) days++;
-      }
-  return { days, given_L, byDay_L };
+  let given_L = 0;
+  const days_by_year: number[] = [];
+  for (const { from, to, judged } of years) {
+    if (!judged) continue;
+    let days = 0;
+    for (const litres of byDay_L.subarray(from, to)) {
+      given_L += litres;
+      if (litres > 0) days++;
+    }
+    days_by_year.push(days);
+  }
+  return { days: days_by_year.reduce((sum, days) => sum + days, 0), days_by_year, given_L, byDay_L };
 }

@@ -160,12 +160,13 @@ function sourceUse(
   alone: Alone,
   rules: RunRules,
 ): SecondSourceUse {
-  const { days, given_L } = fromSecondSource(balance, tankVolume_L, rain.years, rules);
+  const { days, days_by_year, given_L } = fromSecondSource(balance, tankVolume_L, rain.years, rules);
   return {
     secondSourceId,
     name,
     kind,
     days_per_year: days / rain.judgedYears,
+    days_by_year,
     given_L_per_year: given_L / rain.judgedYears,
     aloneVerdict: alone.verdict,
     aloneGoodYears: alone.point.goodYears,

@@ -65,6 +65,7 @@ function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null;
               )
             : safety.finding}
       </p>
+      {may === 'no' && safety?.sourceDays ? <p>{safety.sourceDays.finding}</p> : null}
     </section>
   );
 }

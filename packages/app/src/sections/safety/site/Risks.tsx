@@ -4,7 +4,15 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { twoDigits } from '../cupWords.ts';
 import { Drawn } from './Drawn.tsx';
 import { Opens, Part } from './opening.tsx';
-import { classesWords, germWords, harmSentences, illWords, riskRows, type SafetyReport } from './safetyFigures.ts';
+import {
+  classesWords,
+  germWords,
+  harmSentences,
+  illWords,
+  rawOfWords,
+  riskRows,
+  type SafetyReport,
+} from './safetyFigures.ts';
 
 /** What the germs do to those who drink, held against the target; and what a leak, a skipped day and people who skip do to it. */
 // long: sentences, picture and table of one part
@@ -29,6 +37,7 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
   return (
     <Part id="risks" title={say('safety.risks')}>
       <p>{say('safety.risks_about')}</p>
+      {safety.sourceDays === null ? null : <p>{safety.sourceDays.finding}</p>}
       {risks.length === 0 ? (
         <p className="heed">{say('safety.no_risks')}</p>
       ) : (
@@ -46,17 +55,12 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
             </thead>
             <tbody>
               {risks.map((risk) => (
-                <tr key={`${risk.pathogen} ${risk.secondSourceId}`}>
-                  <th scope="row">{germWords(risk, language)}</th>
+                <tr key={`${risk.pathogen} ${risk.waters[0]?.secondSourceId}`}>
+                  <th scope="row">{germWords(risk, safety, language)}</th>
                   <td data-head={say('safety.head_raw')}>
-                    <Opens code="safety.raw" of={risk.pathogen}>
-                      {numbers.quantity(risk.raw_per_L, '1/L')}
-                    </Opens>{' '}
-                    <span className="small">
-                      {risk.rawHigh_per_L === null
-                        ? say('safety.no_range')
-                        : say('safety.up_to', { amount: numbers.quantity(risk.rawHigh_per_L, '1/L') })}
-                    </span>
+                    {risk.waters.map((water) => (
+                      <RawOf key={water.secondSourceId} water={water} risk={risk} />
+                    ))}
                   </td>
                   <td data-head={say('safety.head_ill')}>
                     <Opens code="safety.illness" of={risk.pathogen}>
@@ -100,5 +104,30 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
         )}
       </ul>
     </Part>
+  );
+}
+
+/** Germs in one raw water of a risk, with the high end. */
+function RawOf({
+  water,
+  risk,
+}: {
+  readonly water: SafetyReport['risks'][number]['waters'][number];
+  readonly risk: SafetyReport['risks'][number];
+}) {
+  const language = useLanguage();
+  const { say, numbers } = language;
+  return (
+    <span className="raw-of">
+      {rawOfWords(water, risk, language)}
+      <Opens code="safety.raw" of={risk.pathogen}>
+        {numbers.quantity(water.raw_per_L, '1/L')}
+      </Opens>{' '}
+      <span className="small">
+        {water.rawHigh_per_L === null
+          ? say('safety.no_range')
+          : say('safety.up_to', { amount: numbers.quantity(water.rawHigh_per_L, '1/L') })}
+      </span>{' '}
+    </span>
   );
 }

@@ -12,7 +12,8 @@ const risk = (
   secondSourceId: string | null,
   needed_log10: number,
 ): SafetyReport['risks'][number] => ({
-  ...{ pathogen, secondSourceId, needed_log10, raw_per_L: 1, rawHigh_per_L: 5, drinking_per_L: 1e-4 },
+  ...{ pathogen, needed_log10 },
+  waters: [{ secondSourceId, days_per_year: 365, raw_per_L: 1, rawHigh_per_L: 5, drinking_per_L: 1e-4 }],
   ...{ infection_per_year: 0.01, illness_per_year: 0.005, fromSkipping_fraction: 0.9 },
   ...{ DALY_per_person_per_year: 2e-6, DALYHigh_per_person_per_year: 2e-5 },
 });
@@ -21,6 +22,9 @@ const report: SafetyReport = {
   barriers: [{ kind: 'membrane', barrierId: 'U1', evidence: 'challengeTest', credited: steps(6, 0, 6), leaking: null }],
   ...{ credited: steps(6, 0, 6), leaking: null, effective: steps(2, 0, 2), tier: 1 },
   ...{ skipping_fraction: 0.06, daysOff_per_year: null },
+  sourceDays: {
+    ...{ secondSourceId: 'RIVER', name: 'The river', finding: '', days_per_year: null, days_per_year_range: null },
+  },
   risks: [risk('rotavirus', null, 4), risk('rotavirus', 'RIVER', 6), risk('campylobacter', null, 3)],
   target_DALY_per_person_per_year: 1e-6,
   waterTests: {

@@ -1,6 +1,6 @@
 import type { RiskRow, SampleDot, WayInput, WayStop, WayStopKind } from '@eavewell/drawing';
 import { dayIndexOf, type GermClass, germClasses, type Pathogen, type Reductions } from '@eavewell/engine';
-import type { AppLanguage } from '@eavewell/words/app';
+import { type AppLanguage, isSourceKnown, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
 import type { components } from '../../../api/apiTypes.ts';
 import { twoDigits } from '../cupWords.ts';
 
@@ -54,7 +54,8 @@ function together(all: Reductions, others: readonly Barrier[]): Reductions {
 export function wayOf({ barriers, risks, ...all }: SafetyReport, words: Words): WayInput {
   const others = barriers.filter(({ kind }) => kind !== 'membrane');
   const isOneUnit = barriers.length - others.length < 2;
-  const isOfRoof = risks.length === 0 || risks.some(({ secondSourceId }) => secondSourceId === null);
+  const isOfRoof =
+    risks.length === 0 || risks.some(({ waters }) => waters.some(({ secondSourceId }) => secondSourceId === null));
   const first: WayStopKind = isOfRoof ? 'roof' : 'source';
   const end = (kind: WayStopKind): WayStop => ({
     ...{ kind, name: words.say(`safety.stop_${kind}`) },
@@ -81,22 +82,34 @@ export function wayOf({ barriers, risks, ...all }: SafetyReport, words: Words): 
   };
 }
 
-/** A germ and the water it is in. */
+/** A germ and the waters it is in. */
 export function germWords(
-  { pathogen, secondSourceId }: SafetyReport['risks'][number],
+  risk: SafetyReport['risks'][number],
+  safety: Pick<SafetyReport, 'sourceDays'>,
+  { say, numbers }: Words,
+): string {
+  const { pathogen } = risk;
+  return say('safety.germ_in', { pathogen, ...waterOfRisk(sourceOfRisk(risk, isSourceKnown(safety)), { numbers }) });
+}
+
+/** Whose water it is, where more than one is told of; nothing else. */
+export function rawOfWords(
+  { secondSourceId }: SafetyReport['risks'][number]['waters'][number],
+  { waters }: SafetyReport['risks'][number],
   { say }: Pick<Words, 'say'>,
 ): string {
-  return say('safety.germ_in', { pathogen, source: secondSourceId ?? 'none' });
+  return waters.length < 2 ? '' : `${say('safety.raw_of', { source: secondSourceId ?? 'none' })} `;
 }
 
 /** Risks as multiples of the target, the worst first. */
 export function riskRows(
-  { risks, target_DALY_per_person_per_year: target }: SafetyReport,
+  safety: Pick<SafetyReport, 'risks' | 'sourceDays' | 'target_DALY_per_person_per_year'>,
   words: Words,
 ): readonly RiskRow[] {
+  const { risks, target_DALY_per_person_per_year: target } = safety;
   if (!(target > 0)) return [];
   return risks.map((risk) => ({
-    name: germWords(risk, words),
+    name: germWords(risk, safety, words),
     typical_ratio: risk.DALY_per_person_per_year / target,
     high_ratio: risk.DALYHigh_per_person_per_year / target,
   }));
