@@ -3,6 +3,7 @@ import type {
   EngineProblemCode,
   FirstService,
   GaugeFinding,
+  Place,
   Problem,
   SiteDesign,
   SiteFacts,
@@ -16,7 +17,7 @@ import type {
 } from './kernel/index.ts';
 import { unusableFigures, worstVerdict } from './kernel/index.ts';
 import { heaviestPiece } from './parts/index.ts';
-import { type OtherStations, otherStations, standGateOf } from './siteStations.ts';
+import { cupInDoubt, type OtherStations, otherStations, standGateOf } from './siteStations.ts';
 import {
   drawnYears,
   type GroupWater,
@@ -114,9 +115,11 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   waters.sort((a, b) => compareStorages(a.finding, b.finding));
   const storages = waters.map(({ finding }) => finding);
   const rest = stationsBeside(site, gauge, programme, demandOf(water), sourceDaysOf(storages));
-  const ownProblems = [...told.own, ...(rest?.problems ?? [])];
-  working.push(...(rest?.working ?? []));
-  const stations = { ...notJudged, ...rest?.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
+  const inDoubt = rest === null ? cupWithheld(site, programme) : null;
+  const ownProblems = [...told.own, ...(rest ?? inDoubt)!.problems];
+  working.push(...(rest ?? inDoubt)!.working);
+  const beside = rest?.verdicts ?? { cup: inDoubt!.cup };
+  const stations = { ...notJudged, ...beside, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
   const partIds = site.tanks.map(({ partId }) => partId);
   const heaviest = heaviestPiece(partIds, programme.parts);
   const design: SiteDesign = {
@@ -137,7 +140,7 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     head: rest?.head ?? [],
     stands: rest?.stands ?? [],
     treatment: rest?.treatment ?? [],
-    safety: rest?.safety ?? null,
+    safety: rest?.safety ?? inDoubt?.finding ?? null,
     standGate: standGateOf(site, programme.today ?? null),
     cautions: cautionsOf(site, heaviest, (rest?.stands ?? []).length > 0),
     heaviestPiece: heaviest,
@@ -373,6 +376,16 @@ function sourceDaysAlone(
   return sizes.length === 0 ? null : sizes.map((one) => one.sourceDays(one.tankVolume_L));
 }
 
+/** Rows and figures of the site that could not be used. */
+function withheldByOf(site: SiteFacts): readonly Place[] {
+  return [...site.doubts, ...unusableFigures(site).map(({ place }) => place)];
+}
+
+/** What its samples say of a site that nothing else can be said of. */
+function cupWithheld(site: SiteFacts, { settings, today = null }: Programme) {
+  return cupInDoubt(site, settings, withheldByOf(site), today);
+}
+
 /** The stations no day is run for; null while a row or a figure of the site is in doubt, which is told already. */
 function stationsBeside(
   site: SiteFacts,
@@ -381,7 +394,7 @@ function stationsBeside(
   demandHighest_L_per_day: ReadonlyMap<string, number>,
   sourceDays: readonly SourceDaysOfBody[] | null,
 ): OtherStations | null {
-  if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
+  if (withheldByOf(site).length > 0) return null;
   const { storm, stormTold, rainByIntensity } = gauge ?? { storm: null, stormTold: null, rainByIntensity: null };
   const ofGauge = { storm, stormTold, rainByIntensity };
   return otherStations(site, { settings, parts, ...ofGauge, demandHighest_L_per_day, sourceDays, today });
@@ -393,7 +406,7 @@ function stationsBeside(
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
  * @param programme - settings, catalogue and shared stores
- * @returns the problems of the site's own facts; none while a row about it is in doubt, since that is told of the row
+ * @returns the problems of the site's own facts; those of its samples alone while a row about it is in doubt, since that is told of the row
  * @definition ours
  */
 export function siteProblems(
@@ -403,8 +416,6 @@ export function siteProblems(
 ): readonly Problem[] {
   const { problems, demandHighest_L_per_day } = ownFacts(site, gauge, programme);
   const sourceDays = sourceDaysAlone(site, gauge, programme);
-  return [
-    ...problems,
-    ...(stationsBeside(site, gauge, programme, demandHighest_L_per_day, sourceDays)?.problems ?? []),
-  ];
+  const rest = stationsBeside(site, gauge, programme, demandHighest_L_per_day, sourceDays);
+  return [...problems, ...(rest ?? cupWithheld(site, programme)).problems];
 }

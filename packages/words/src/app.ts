@@ -13,6 +13,7 @@ export { languageFor } from './messages/languageFor.ts';
 export type { ParsedNumber } from './messages/parseNumber.ts';
 export type { AppMessageKey, MessageValues } from './messages/texts.ts';
 export type { NumberWords } from './numberWords.ts';
+export { roundedDown } from './sentences/roundedDown.ts';
 export { isSourceKnown, type SourceOfRisk, sourceOfRisk, waterOfRisk } from './sentences/waterOfRisk.ts';
 
 /** Numbers as the pages of the app show and read them. */

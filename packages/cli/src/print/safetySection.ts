@@ -1,4 +1,4 @@
-import type { PathogenRisk, SafetyFinding, WaterTestFinding } from '@eavewell/engine';
+import type { PathogenRisk, SafetyFinding, WaterTestFinding, WaterTestsFinding } from '@eavewell/engine';
 import { isSourceKnown, sourceOfRisk } from '@eavewell/words';
 import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
@@ -10,6 +10,7 @@ const { numbers } = spoken;
 export function safetySection(sheet: Sheet, f: SafetyFinding): void {
   sheet.heading(words.heading);
   sheet.line(spoken.findings.safety(f), 2);
+  if (f.needsTest.length > 0) sheet.line(words.testWanted(f.needsTest), 2);
   barriers(sheet, f);
   if (f.risks.length > 0)
     sheet.table(
@@ -20,7 +21,7 @@ export function safetySection(sheet: Sheet, f: SafetyFinding): void {
   if (f.waterTests.tests.length > 0)
     sheet.table(
       words.testColumns.map((head, index) => ({ head, align: index === 2 ? 'right' : 'left' }) as const),
-      f.waterTests.tests.map(testRow),
+      f.waterTests.tests.map((test) => testRow(test, f.waterTests)),
     );
   if (f.chlorine !== null) sheet.line(spoken.findings.chlorine(f.chlorine), 2);
   if (f.boilsAt_C !== null) sheet.line(words.boils(f.boilsAt_C), 2);
@@ -53,12 +54,13 @@ function riskRow(risk: PathogenRisk, f: SafetyFinding): readonly string[] {
   ];
 }
 
-function testRow(test: WaterTestFinding): readonly string[] {
+function testRow(test: WaterTestFinding, { unusable }: WaterTestsFinding): readonly string[] {
+  const isUnread = unusable.some(({ testId }) => testId === test.testId);
   const day = numbers.date(test.takenOn);
   return [
     test.isBeforeHandOver ? words.beforeHandOver(day) : day,
     words.point(test.point),
-    words.count(test),
+    words.count(test, isUnread),
     words.band(test.band),
   ];
 }

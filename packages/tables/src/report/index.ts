@@ -8,6 +8,6 @@ export {
   type SiteReport,
 } from './designReport.ts';
 export { type RemediesInWords, remediesInWords } from './remedies.ts';
-export { cupReasons, type SiteCup, siteCup } from './siteCup.ts';
+export { type SiteCup, siteCup } from './siteCup.ts';
 export { type SiteShort, siteShort } from './siteShort.ts';
 export { type SiteYears, siteYears } from './siteYears.ts';
