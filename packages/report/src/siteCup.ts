@@ -7,7 +7,7 @@ import {
   type WearFinding,
 } from '@eavewell/engine';
 import type { SiteCup } from '@eavewell/tables';
-import { isSourceKnown, sourceOfRisk } from '@eavewell/words';
+import { sourceOfRisk } from '@eavewell/words';
 import { cupSaidReport, unusableReport } from './safetyReport.ts';
 
 /**
@@ -51,7 +51,7 @@ function isOverdue({ endsOn }: WearFinding, today: DayIndex | null): boolean {
 
 function riskOf(risk: PathogenRisk, safety: SafetyFinding): NonNullable<SiteCup['worst']> {
   const { pathogen, DALY_per_person_per_year, DALYHigh_per_person_per_year } = risk;
-  const source = sourceOfRisk(risk, isSourceKnown(safety));
+  const source = sourceOfRisk(risk, safety);
   return { pathogen, ...source, DALY_per_person_per_year, DALYHigh_per_person_per_year };
 }
 

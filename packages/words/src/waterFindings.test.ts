@@ -46,7 +46,7 @@ describe('chlorine', () => {
 
   it('says what it does and what it does not, how long to wait, and how to handle it', () => {
     expect(said({})).toMatch(
-      /4(\.0)? tenfold steps of viruses and 1\.5 of Giardia; to Cryptosporidium it does next to nothing\. Wait 30 min/,
+      /4(\.0)? steps of ten of viruses and 1\.5 of Giardia; to Cryptosporidium it does next to nothing\. Wait 30 min/,
     );
     expect(said({})).toMatch(/gloves, fresh air, plastic vessels, and never with acids/);
     expect(said({ isTooTurbid: true })).toContain('too turbid');

@@ -1,5 +1,5 @@
 import type { PathogenRisk, SafetyFinding, WaterTestFinding, WaterTestsFinding } from '@eavewell/engine';
-import { isSourceKnown, sourceOfRisk } from '@eavewell/words';
+import { sourceOfRisk } from '@eavewell/words';
 import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -47,7 +47,7 @@ function riskRow(risk: PathogenRisk, f: SafetyFinding): readonly string[] {
   const years = (value: number) => numbers.quantity(value, 'DALY/person/year');
   return [
     words.pathogen(risk.pathogen),
-    words.water(sourceOfRisk(risk, isSourceKnown(f))),
+    words.water(sourceOfRisk(risk, f)),
     years(risk.DALY_per_person_per_year),
     years(risk.DALYHigh_per_person_per_year),
     years(f.target_DALY_per_person_per_year),

@@ -21,7 +21,7 @@ const band = z
 /** Tenfold steps by class of germs. */
 const reductions = z
   .strictObject({ bacteria_log10: z.number(), viruses_log10: z.number(), protozoa_log10: z.number() })
-  .describe('Tenfold steps by class of germs.');
+  .describe('Steps of ten by class of germs.');
 
 const barrier = z.strictObject({
   kind: z.enum([...barrierKinds, 'membrane', 'chlorine']),
@@ -129,7 +129,7 @@ const waterTests = z.strictObject({
 const chlorine = z.strictObject({
   finding: z.string().describe('In a few sentences.'),
   ct_mg_min_per_L: known.describe('Residual times contact time times the share of it that counts.'),
-  ctForGiardia_mg_min_per_L: known.describe('For three tenfold steps, by the table; null outside it.'),
+  ctForGiardia_mg_min_per_L: known.describe('For three steps of ten, by the table; null outside it.'),
   ctForGiardiaRegression_mg_min_per_L: known.describe('By the regression, for comparison.'),
   giardia_log10: known,
   viruses_log10: known,

@@ -18,6 +18,7 @@ export const siteCup = z
     worst: z
       .strictObject({
         pathogen: z.enum(pathogens),
+        sourceName: z.string().nullable().describe('What that second source is called.'),
         secondSourceId: z
           .string()
           .nullable()

@@ -3,7 +3,7 @@ import type { Speech } from '../problems.ts';
 import type { ChlorineSaid } from './chlorineFindings.ts';
 import { type PlaceSaid, placeIn } from './place.ts';
 import { yes } from './telling.ts';
-import { isSourceKnown, sourceOfRisk, waterOfRisk } from './waterOfRisk.ts';
+import { sourceOfRisk, waterOfRisk } from './waterOfRisk.ts';
 import type { WaterTestsSaid } from './waterTestsFindings.ts';
 
 /** What the safety of a site's water is said from: codes as words, days as a report writes them. */
@@ -30,7 +30,7 @@ export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
       ? [
           say('findings.safety.risk', {
             pathogen: worst.pathogen,
-            ...waterOfRisk(sourceOfRisk(worst, isSourceKnown(f)), { numbers }),
+            ...waterOfRisk(sourceOfRisk(worst, f), { numbers }),
             isOver: yes(worst.DALYHigh_per_person_per_year > f.target_DALY_per_person_per_year),
             risk: numbers.quantity(worst.DALY_per_person_per_year, 'DALY/person/year'),
             high: numbers.quantity(worst.DALYHigh_per_person_per_year, 'DALY/person/year'),

@@ -33,7 +33,7 @@ export function reasonWords(site: SiteOfSafety, words: Words): string {
   const said = say(`safety.because_${because}`, {
     found: last === null ? '' : countWords(last, words),
     pathogen: worst?.pathogen ?? 'none',
-    ...waterOfRisk(worst ?? { secondSourceId: null, sourceDays_per_year: null }, words),
+    ...waterOfRisk(worst ?? { secondSourceId: null, sourceName: null, sourceDays_per_year: null }, words),
     risk: worst === null ? '' : risk(worst.DALY_per_person_per_year),
     high: worst === null ? '' : risk(worst.DALYHigh_per_person_per_year),
     target: risk(target),
@@ -54,9 +54,13 @@ function placeWords({ file = '', row }: Cup['withheldBy'][number], { say }: Pick
 
 type Counted = Pick<NonNullable<Cup['last']>, 'sign' | 'count_per_100mL'>;
 
-/** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". */
-export function countWords({ sign, count_per_100mL: count }: Counted, { say, numbers }: Words): string {
-  if (sign === null || count === null) return say('safety.not_looked_for');
+/** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". A bound from below is rounded down. */
+export function countWords(
+  { sign, count_per_100mL: count }: Counted,
+  { say, numbers }: Words,
+  isUnread = false,
+): string {
+  if (sign === null || count === null) return say(isUnread ? 'safety.not_read' : 'safety.not_looked_for');
   const told = sign === 'more' ? roundedDown(count) : twoDigits(count);
   return say('safety.count', { sign, count: numbers.quantity(told, 'per_100mL') });
 }
