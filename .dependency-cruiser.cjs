@@ -19,6 +19,7 @@ const mayImport = {
   demo: ['engine', 'formats', 'tables'],
   report: ['engine', 'tables', 'words'],
   drawing: ['engine'],
+  paper: ['drawing', 'engine', 'report', 'tables', 'words'],
   work: [],
   server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
   app: ['drawing', 'engine', 'report', 'tables', 'words'],
@@ -66,13 +67,13 @@ module.exports = {
     {
       name: 'few-call-rooms',
       comment:
-        'Only site.ts with siteRain.ts, siteStorm.ts, siteStations.ts, siteWater.ts and siteWear.ts, plan.ts, remedies/ and the door index.ts call rooms.',
+        'Only site.ts with siteRain.ts, siteStorm.ts, siteStations.ts, siteWater.ts and siteWear.ts, plan.ts, programmeKit.ts, remedies/ and the door index.ts call rooms.',
       severity: error,
       from: {
         path: engine,
         pathNot: [
           room,
-          `${engine}(?:site|siteRain|siteStations|siteStorm|siteWater|siteWear|plan|index)(?:\\.test)?\\.ts$`,
+          `${engine}(?:site|siteRain|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|index)(?:\\.test)?\\.ts$`,
           `${engine}remedies/`,
         ],
       },

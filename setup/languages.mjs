@@ -6,7 +6,7 @@ import { root } from './run.mjs';
 /**
  * One language as it stands in its file: a head, and sections of messages.
  *
- * @typedef {{ code: string, name: string, direction: 'ltr' | 'rtl', forms?: string, groups?: 'space' }} Head
+ * @typedef {{ code: string, name: string, direction: 'ltr' | 'rtl', forms?: string, groups?: 'space', for?: 'paper' }} Head
  * @typedef {Readonly<Record<string, string>>} Section
  * @typedef {{ head: Head, sections: Readonly<Record<string, Section>> }} LanguageFile
  */
@@ -15,10 +15,26 @@ const folder = 'packages/words/languages';
 const into = 'packages/words/src/languages';
 
 /** Sections that the pages in a browser do not need; every other one is loaded by them. */
-const notForTheApp = ['commandLine', 'findings', 'places', 'problems', 'remedies', 'severities', 'sources', 'working'];
+const notForTheApp = [
+  'commandLine',
+  'findings',
+  'pack',
+  'pictures',
+  'places',
+  'problems',
+  'remedies',
+  'severities',
+  'sources',
+  'working',
+];
+
+/** Sections of which everything that is printed for a site is said. A language for paper alone has them, and no other. */
+export const paperSections = [
+  ...['cautions', 'findings', 'numbers', 'pack', 'pictures', 'severities', 'stations', 'units', 'verdicts'],
+];
 
 /** Codes of the languages that have a file, English first. */
-export const languageCodes = readdirSync(join(root, folder))
+const everyCode = readdirSync(join(root, folder))
   .filter((file) => file.endsWith('.json'))
   .map((file) => basename(file, '.json'))
   .sort((a, b) => Number(b === 'en') - Number(a === 'en') || a.localeCompare(b));
@@ -29,6 +45,11 @@ function read(code) {
   if (language?.code !== code) throw new Error(`${folder}/${code}.json does not name its own code`);
   return { head: language, sections };
 }
+
+/** Is it a language for what is printed alone? Its pages would be half in English. @param {string} code */
+const isForPaper = (code) => read(code).head.for === 'paper';
+const languageCodes = everyCode.filter((code) => !isForPaper(code));
+const paperCodes = everyCode.filter(isForPaper);
 
 /** The messages of English that another language lacks, as `section.key`. @param {LanguageFile} language @param {string[]} names */
 function missingIn(language, names) {
@@ -56,6 +77,33 @@ function moduleText(code, half) {
   return `${reason}${head}${constant('missing', missingIn(language, names))}${body}`;
 }
 
+/** A language for paper alone as a module: the sections of paper. @param {string} code */
+function paperModuleText(code) {
+  const language = read(code);
+  const names = paperSections.filter((name) => read('en').sections[name] !== undefined);
+  const reason = `// long: made by "npm run generate" from ${folder}/${code}.json; change that file, not this one.\n`;
+  const body = names.map((name) => constant(name, language.sections[name] ?? {})).join('');
+  return `${reason}${constant('language', language.head)}${constant('missing', missingIn(language, names))}${body}`;
+}
+
+/** The list of the languages for paper alone, and the sections they say. */
+function paperListText() {
+  const comment = '/** The languages that only what is printed is said in. */';
+  const sections = `/** The sections of which all that is printed for a site is said. */\n${constant('paperSections', paperSections)}`;
+  return `// Made by "npm run generate" from ${folder}.\n${sections}${comment}\nexport const paperLanguages = {\n${listLines(paperCodes, 'paper')}} as const;\n`;
+}
+
+/** @param {readonly string[]} codes @param {'app' | 'rest' | 'paper'} part */
+function listLines(codes, part) {
+  return codes
+    .map((code) => {
+      const { name, direction } = read(code).head;
+      const known = `name: ${JSON.stringify(name)}, direction: ${JSON.stringify(direction)}`;
+      return `  ${JSON.stringify(code)}: { ${known}, load: () => import('./${code}/${part}.ts') },\n`;
+    })
+    .join('');
+}
+
 /**
  * The list of languages: what each is called, and how one half of it is loaded when asked for. Each half has a list of its
  * own, so that the app carries no chunk it never loads.
@@ -63,14 +111,9 @@ function moduleText(code, half) {
  * @param {'app' | 'rest'} half
  */
 function listText(half) {
-  const lines = languageCodes.map((code) => {
-    const { name, direction } = read(code).head;
-    const known = `name: ${JSON.stringify(name)}, direction: ${JSON.stringify(direction)}`;
-    return `  ${JSON.stringify(code)}: { ${known}, load: () => import('./${code}/${half}.ts') },\n`;
-  });
   const what = half === 'app' ? 'the sections of the app' : 'the sections the app does not need';
   const comment = `/** The languages there are: what each calls itself, which way it runs, and ${what}. */`;
-  return `// Made by "npm run generate" from ${folder}.\n${comment}\nexport const ${half}Languages = {\n${lines.join('')}} as const;\n`;
+  return `// Made by "npm run generate" from ${folder}.\n${comment}\nexport const ${half}Languages = {\n${listLines(languageCodes, half)}} as const;\n`;
 }
 
 /** Every module made of the files of languages, with its text. @returns {readonly { file: string, text: () => string }[]} */
@@ -85,7 +128,8 @@ export function languageModules() {
     file: `${into}/${half}.ts`,
     text: () => listText(half),
   }));
-  return [...halves, ...lists];
+  const onPaper = paperCodes.map((code) => ({ file: `${into}/${code}/paper.ts`, text: () => paperModuleText(code) }));
+  return [...halves, ...lists, ...onPaper, { file: `${into}/paper.ts`, text: paperListText }];
 }
 
 /** Writes the modules, so that the build after it knows every message. */

@@ -9,11 +9,15 @@ import {
   designSites,
   isFitting,
   kindsOf,
+  noSafety,
+  noTreatment,
   type PartFacts,
   type ProgrammeFacts,
+  pathogens,
   rainOfSite,
   readyProgramme,
   remediesOf,
+  type SiteFacts,
   type SiteRemedies,
   stations,
   unmeasuredPart,
@@ -95,6 +99,7 @@ function judgedAgain(hard: ProgrammeFacts): ReadonlySet<string> {
       expect(remedy.standGate, told).toBe(design.standGate);
       for (const change of remedy.changes) if (isFitting(change)) seen.add(change.kind);
       for (const station of remedy.besides) seen.add(station);
+      if (design.stations.cup !== now.cup) seen.add('the cup moved');
     }
   }
   return seen;
@@ -144,6 +149,36 @@ describe('remedies', () => {
   it('the same where treatment and what is drunk are judged', async () => {
     const seen = judgedAgain(await withTreatment());
     for (const station of ['treatmentUnit', 'cup']) expect(seen).toContain(station);
+  });
+
+  it('the same where what is drunk hangs on the days a tank leaves to a second source, in use or declared', async () => {
+    const made = await withTreatment();
+    const pond = {
+      secondSourceId: 'pond',
+      name: 'Pond',
+      kind: 'pond',
+      months: [...Array(12).keys()].map((m) => m + 1),
+    };
+    const source = { ...pond, turbidity_NTU: null } as NonNullable<SiteFacts['secondSource']>;
+    const all = { bacteria_log10: 4, viruses_log10: 4, protozoa_log10: 4 };
+    const reductions = { ...all, evidence: 'credited', source: 'An invented authority' } as const;
+    const rawWater = [null, 'pond'].flatMap((secondSourceId) =>
+      pathogens.map((pathogen) => {
+        const typical_per_L = secondSourceId === null ? 0.01 : 20;
+        return { secondSourceId, pathogen, typical_per_L, low_per_L: null, high_per_L: typical_per_L * 2, source: 'x' };
+      }),
+    );
+    const barriers = [{ barrierId: 'B', kind: 'other', reductions, used_fraction: null }] as const;
+    const safety = { ...noSafety, rawWater, barriers, skipping_fraction: 0, daysOff_per_year: 0 };
+    for (const isInUse of [true, false]) {
+      const near = isInUse ? { secondSource: source } : { secondSource: null, nearSecondSource: source };
+      const sites = made.sites.map((site) => ({ ...site, ...near, safety, treatment: noTreatment }));
+      const seen = judgedAgain({
+        ...{ ...made, sites },
+        settings: { ...made.settings, healthTarget_DALY_per_person_per_year: 1e-5 },
+      });
+      expect(seen, `in use: ${isInUse}`).toContain('the cup moved');
+    }
   });
 
   it('one more gutter, outlet, downpipe and overflow in the catalogue never make the smallest change a worse one', () => {

@@ -10,6 +10,7 @@ import {
   stockRecipes,
 } from './chlorine.ts';
 import { monthlyMeans, monthlyTotals } from './completeness.ts';
+import { costFiles } from './cost.ts';
 import { sphere, warwickDemand, who } from './demand.ts';
 import { distances } from './distances.ts';
 import { drainageFiles } from './drainage.ts';
@@ -44,6 +45,7 @@ export const everyFile: readonly PublishedFile[] = [
   canadianGround,
   chancesOfRain,
   conversions,
+  ...costFiles,
   distances,
   ...drainageFiles,
   droughtClasses,

@@ -1,5 +1,6 @@
 import * as kernel from '../../packages/engine/src/kernel/index.ts';
 import * as parts from '../../packages/engine/src/parts/index.ts';
+import * as cost from '../../packages/engine/src/programme/cost/index.ts';
 import * as chlorine from '../../packages/engine/src/water/chlorine/index.ts';
 import * as drainage from '../../packages/engine/src/water/drainage/index.ts';
 import * as head from '../../packages/engine/src/water/head/index.ts';
@@ -22,6 +23,7 @@ import { type PublishedRow, printedNumber, rowFault, toleranceOf } from './publi
 /** The rooms whose methods are listed. A function a door exports appears by itself. */
 const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   chlorine,
+  cost,
   drainage,
   kernel,
   parts,

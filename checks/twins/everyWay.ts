@@ -1,5 +1,6 @@
 import type { ProgrammeFacts, RoofFacts, SiteFacts } from '@eavewell/engine';
 import { unmeasuredTank } from '@eavewell/engine';
+import { slowBars_count } from './slowBars.ts';
 
 /** One way to change a site, written down without the engine: what it becomes, what it costs, how it is told. */
 export interface Way {
@@ -121,7 +122,7 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
       if (count > 2) continue;
       let { roofs, tanks: stand } = site;
       const bought: (readonly [number | null, string])[] = [];
-      const metres: (number | null)[] = [];
+      const metres: number[] = [];
       let diverters = 0;
       let isNothing = false;
       for (const { body, gutter, flush, set } of dones) {
@@ -133,7 +134,8 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
           roofs = roofs.map((roof) => {
             if (!wanting(roof)) return roof;
             const share = roof.gutteredFraction!;
-            metres.push(roof.length_m === null ? null : 2 * roof.length_m * (gutter - share));
+            const long_m = Math.max(roof.length_m ?? roof.roofPlanArea_m2! / roof.width_m!, roof.width_m!);
+            metres.push(2 * long_m * (gutter - share));
             const wider = { ...roof, gutteredFraction: gutter };
             const least = Math.min(settings.firstFlush_mm, flushOf(roof, share));
             if (flushOf(wider, gutter) >= least) return wider;
@@ -168,9 +170,7 @@ export function everyWay(facts: ProgrammeFacts & { readonly site: SiteFacts }, b
       }
       if (isNothing) continue;
       if (metres.length > 0) {
-        const pieces = (length_m: number) =>
-          metres.reduce<number>((sum, one) => sum + Math.ceil(one! / length_m - 1e-9), 0);
-        bought.push(metres.includes(null) ? [null, ''] : [Math.min(25 * pieces(4), 17 * pieces(3)), 'XTS']);
+        bought.push([Math.min(25 * slowBars_count(metres, 4), 17 * slowBars_count(metres, 3)), 'XTS']);
       }
       if (diverters > 0) {
         const [amount, currency] = priceOf('flush');

@@ -20,6 +20,7 @@ import {
 import { expect, it } from 'vitest';
 import { madeProgramme } from './madeSites.ts';
 import { numbersFrom } from './records.ts';
+import { slowBars_count } from './slowBars.ts';
 
 // Gutters and pipes of a remedy against every combination of a small catalogue, each built by hand and judged the long way round.
 
@@ -155,7 +156,8 @@ type Judge = (site: SiteFacts) => { readonly gutter: Verdict | 'notJudged'; read
 function judgeOf(site: SiteFacts, ready: ReadyProgramme): Judge {
   const storm = rainOfSite(site, ready)?.storm ?? null;
   const given = { settings: ready.settings, parts: [], storm, stormTold: null, rainByIntensity: null };
-  return (changed) => otherStations(changed, { ...given, demandHighest_L_per_day: new Map(), sourceDays: null, today: null }).verdicts;
+  return (changed) =>
+    otherStations(changed, { ...given, demandHighest_L_per_day: new Map(), sourceDays: null, today: null }).verdicts;
 }
 
 type Money = number | null;
@@ -177,7 +179,7 @@ const subsets = <T>(all: readonly T[]): readonly (readonly T[])[] =>
 function priceIn(facts: ProgrammeFacts, partId: string): Money {
   return facts.prices.find((one) => one.partId === partId)?.amount ?? null;
 }
-const pieces = (run_m: number, part: PartFacts) => Math.ceil(run_m / part.length_m! - 1e-9);
+const pieces = (runs_m: readonly number[], part: PartFacts) => slowBars_count(runs_m, part.length_m!);
 
 /** What is done to one gutter. */
 interface GutterWay {
@@ -203,7 +205,7 @@ function gutterWays(facts: ProgrammeFacts, there: GutterFacts): GutterWay[] {
             return price === null ? null : price * count;
           };
           let cost: Money = 0;
-          if (trough) cost = plus(cost, each(trough, pieces(there.length_m!, trough)));
+          if (trough) cost = plus(cost, each(trough, pieces([there.length_m!], trough)));
           if (outlet) cost = plus(cost, each(outlet, outlets + added));
           if (extra) cost = plus(cost, each(extra, 1));
           const gutter: GutterFacts = {
@@ -246,8 +248,7 @@ function leastForGutters({ facts, roofId }: Made, judge: Judge): Least {
         const longest_m = site.downpipes.length > 0 ? Math.max(...site.downpipes.map(({ length_m }) => length_m!)) : 4;
         const runs = [...replaced.map(({ length_m }) => length_m!), ...Array.from({ length: added }, () => longest_m)];
         const price = part === null ? 0 : priceIn(facts, part.partId);
-        const ofPipes =
-          price === null ? null : price * runs.reduce((sum, run_m) => sum + (part ? pieces(run_m, part) : 0), 0);
+        const ofPipes = price === null ? null : price * (part ? pieces(runs, part) : 0);
         const extra = Array.from(
           { length: site.downpipes.length > 0 ? added : 0 },
           (_, index): DownpipeFacts => ({
@@ -288,9 +289,9 @@ function leastForPipes({ facts }: Made, judge: Judge): Least {
     for (const some of subsets(site.pipes)) {
       if (some.length === 0 || some.some(({ bore_mm }) => bore_mm! >= part.bore_mm!)) continue;
       const price = priceIn(facts, part.partId);
-      const run_m = some.reduce((sum, { length_m }) => sum + length_m!, 0);
+      const runs_m = some.map(({ length_m }) => length_m!);
       const pipes = site.pipes.map((pipe) => (some.includes(pipe) ? { ...pipe, bore_mm: part.bore_mm } : pipe));
-      noted(least, judge({ ...site, pipes }).tap, price === null ? null : price * pieces(run_m, part));
+      noted(least, judge({ ...site, pipes }).tap, price === null ? null : price * pieces(runs_m, part));
     }
   return least;
 }

@@ -37,6 +37,8 @@ const units = [
     'W',
     'kW',
     'kWh',
+    'kJ',
+    'MJ',
     'mPas',
     'Pas',
     'C',
@@ -127,6 +129,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'StormCoefficients.lambda': 'named as in the formula it belongs to, for mm/h and hours',
   'StormCoefficients.kappa': 'a power: a plain number',
   'StormCoefficients.eta': 'a power: a plain number',
+  'CurrencyRate.perUnit': 'money of the programme that one unit of another currency bought',
 };
 
 /**

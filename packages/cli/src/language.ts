@@ -7,10 +7,18 @@ import {
   languageFromFile,
   languageOf,
   loadLanguage,
+  paperLanguageFor,
 } from '@eavewell/words';
 import { WrongUse } from './exitCodes.ts';
 
 let chosen: Language = english;
+
+/** Commands that print something for a site, which may be in a language for paper alone. */
+const printing: ReadonlySet<string> = new Set(['pack']);
+
+/** The command of a line: its first word that is no option, nor the value of --language. */
+const commandOf = (args: readonly string[]) =>
+  args.find((arg, at) => !arg.startsWith('-') && args[at - 1] !== '--language') ?? '';
 
 /** The language asked for: by --language, else by EAVEWELL_LANGUAGE; null where neither says one. */
 function tagAsked(args: readonly string[], env: Readonly<Record<string, string | undefined>>): string | null {
@@ -51,6 +59,8 @@ export async function speakAsAsked(
     chosen = await languageOfFile(tag);
     return;
   }
+  // A language for paper alone says nothing in the terminal: the command loads it for its sheets.
+  if (printing.has(commandOf(args)) && paperLanguageFor(tag) !== null) return;
   if (languageFor(tag) === null) {
     const known = languageChoices.map(({ code, name }) => `${code} (${name})`).join(', ');
     throw new WrongUse(english.commandLine.trouble.noLanguage(tag, known));

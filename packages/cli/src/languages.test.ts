@@ -48,6 +48,15 @@ describe('a language', () => {
     }
   });
 
+  it('for paper alone is none of the pages and of the terminal, and is taken by what prints', async () => {
+    const refused = await eavewell(['check', folder, '--language', 'ar']);
+    expect([refused.code, refused.err]).toEqual([2, expect.stringMatching(/^There is no language "ar"/)]);
+    const printing = await eavewell(['--language', 'ar', 'pack', folder, '--no-such-option']);
+    expect(printing.err).not.toMatch(/There is no language/);
+    const unknown = await eavewell(['pack', folder, '--language', 'xx']);
+    expect(unknown.err).toMatch(/^There is no language "xx"/);
+  });
+
   it('says what is wrong with a command line, and heads its help', async () => {
     const wrong: readonly (readonly [args: readonly string[], english: RegExp, spanish: RegExp])[] = [
       [['--nope'], /^error: unknown option '--nope'\n$/, /^error: no se conoce la opción '--nope'\n$/],

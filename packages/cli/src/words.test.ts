@@ -46,32 +46,49 @@ describe('texts for another language', () => {
   });
 
   it('begin a new language, from right to left, and are tried at once', async () => {
-    await eavewell('words', 'export', 'ar', at('ar.csv'));
-    const [header = '', ...lines] = (await readFile(at('ar.csv'), 'utf8')).split('\n');
+    await eavewell('words', 'export', 'fa', at('fa.csv'));
+    const [header = '', ...lines] = (await readFile(at('fa.csv'), 'utf8')).split('\n');
     expect(header).toBe('key,english,about,translation');
     expect(lines.length).toBeGreaterThan(1000);
     // A spreadsheet writes semicolons, other columns first, and a mark at the start.
     await writeFile(
-      at('ar.csv'),
-      '\ufefftranslation;key\n"لا خطأ.";commandLine.check.nothingWrong\n"قُرئ";commandLine.headings.read\n;app.skip\n',
+      at('fa.csv'),
+      '\ufefftranslation;key\n"خطایی نیست.";commandLine.check.nothingWrong\n"خوانده شد";commandLine.headings.read\n;app.skip\n',
     );
-    const into = at('ar.json');
-    const made = await eavewell('words', 'import', 'ar', at('ar.csv'), '--into', into);
+    const into = at('fa.json');
+    const made = await eavewell('words', 'import', 'fa', at('fa.csv'), '--into', into);
     expect([made.code, made.err]).toEqual([0, '']);
     const { language, ...sections } = JSON.parse(await readFile(into, 'utf8'));
-    expect(language).toEqual({ code: 'ar', name: 'العربية', direction: 'rtl' });
+    expect(language).toEqual({ code: 'fa', name: 'فارسی', direction: 'rtl' });
     expect(sections).toEqual({
-      commandLine: { 'check.nothingWrong': 'لا خطأ.', 'headings.read': 'قُرئ' },
+      commandLine: { 'check.nothingWrong': 'خطایی نیست.', 'headings.read': 'خوانده شد' },
     });
     await eavewell('demo', at('islands'), '--sites', '3', '--clean');
     const tried = await eavewell('check', at('islands'), '--language', into);
-    expect(tried.out).toMatch(/^قُرئ$/m);
+    expect(tried.out).toMatch(/^خوانده شد$/m);
     expect(tried.out).toMatch(/rows used/);
-    const more = await eavewell('words', 'export', 'ar', at('more.json'), '--missing', '--from', into);
+    const more = await eavewell('words', 'export', 'fa', at('more.json'), '--missing', '--from', into);
     expect(more.code).toBe(0);
     const left = JSON.parse(await readFile(at('more.json'), 'utf8')).texts.map(({ key }: { key: string }) => key);
     expect(left).toHaveLength(lines.filter((line) => /^[a-z]\w*\.[\w.:-]+,/i.test(line)).length - 2);
     expect(left).not.toContain('commandLine.headings.read');
+  });
+
+  it('complete a language that is for paper alone, of which only what paper says is missing', async () => {
+    const none = await eavewell('words', 'export', 'hi', at('none.csv'), '--missing');
+    expect([none.code, none.out]).toEqual([0, 'It lacks no text: nothing was written.\n']);
+    await writeFile(at('hi.csv'), 'key,translation\nstations.roof,छप्पर\n');
+    await eavewell('words', 'import', 'hi', at('hi.csv'), '--into', at('hi.json'));
+    const { language, stations } = JSON.parse(await readFile(at('hi.json'), 'utf8'));
+    expect([language.for, stations.roof, stations.tap]).toEqual(['paper', 'छप्पर', 'नल']);
+    // With a text of the pages it is on its way to be a language of all, and lacks all the others.
+    await writeFile(at('hi.csv'), 'key,translation\napp.again,फिर कोशिश करें\n');
+    await eavewell('words', 'import', 'hi', at('hi.csv'), '--into', at('hi.json'));
+    expect(JSON.parse(await readFile(at('hi.json'), 'utf8')).language).not.toHaveProperty('for');
+    await eavewell('words', 'export', 'hi', at('more.csv'), '--missing', '--from', at('hi.json'));
+    const left = await readFile(at('more.csv'), 'utf8');
+    expect(left).toMatch(/^app\.name,/m);
+    expect(left).not.toMatch(/^(?:app\.again|stations\.roof),/m);
   });
 
   it('that cannot be used are named, and lose nothing that stood there', async () => {

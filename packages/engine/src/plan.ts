@@ -48,7 +48,7 @@ export function readyProgramme(facts: ProgrammeFacts, wanted: ReadyWanted = {}):
     catalogue: tankSizes(facts.parts),
     parts: facts.parts,
     today: wanted.today ?? null,
-    market: marketOn(facts.parts, facts.prices, wanted.pricesOn ?? null),
+    market: marketOn(facts.parts, facts.prices, wanted.pricesOn ?? null, { settings: facts.settings, kit: facts.kit }),
     yields: new WeakMap(),
     drawn: new Map(),
   };

@@ -15,6 +15,13 @@ export { sayIn } from './messages/sayIn.ts';
 export type { LanguageHead, LanguageTexts, MessageKey, MessageValues, Say } from './messages/texts.ts';
 export { enoughLitres } from './numbers.ts';
 export type { NumberWords } from './numberWords.ts';
+export {
+  loadPaperLanguage,
+  loadPaperTexts,
+  paperChoices,
+  paperLanguageFor,
+  paperSections,
+} from './paperLanguages.ts';
 export type { ProblemCode, ProblemSentence, Speech, Told } from './problems.ts';
 export { questionsPage } from './questionsPage.ts';
 export type { RemedyWords } from './remedyWords.ts';

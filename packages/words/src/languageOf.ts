@@ -31,10 +31,11 @@ function each<Name extends string>(
  *
  * @param texts - its messages
  * @param region - tag of a region whose forms of numbers and dates are wanted, such as `es-PE`
+ * @param lacks - told the key of each message that is said in English
  */
-export function languageOf(texts: LanguageTexts, region?: string): Language {
+export function languageOf(texts: LanguageTexts, region?: string, lacks?: (key: string) => void): Language {
   const form = numberForm(texts.language, region);
-  const say = sayOf<MessageKey>(texts, texts === englishTexts ? undefined : englishTexts, form);
+  const say = sayOf<MessageKey>(texts, texts === englishTexts ? undefined : englishTexts, form, lacks);
   const speech: Speech = { say, numbers: numberWordsOf(say, form) };
   const { code, name, direction } = texts.language;
   const severity = (of: Severity) => ({

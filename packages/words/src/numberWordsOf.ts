@@ -67,6 +67,9 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   '1_per_year': 'units.per_year',
   DALY_per_million_per_year: 'units.DALY_per_million_per_year',
   '1_per_m3': 'units.per_m3',
+  kJ_per_L: 'units.kJ_per_L',
+  MJ_per_kg: 'units.MJ_per_kg',
+  kg_per_L: 'units.kg_per_L',
   '1_per_min': 'units.per_min',
   mg_per_L: 'units.mg_per_L',
   g_per_L: 'units.g_per_L',
@@ -81,6 +84,16 @@ const unitKeys: Readonly<Record<string, UnitKey | null>> = {
   date: null,
   '': null,
   text: null,
+};
+
+/** Money for something: a currency's letters, and for what. */
+const moneyForm = /^([A-Z]{3})_per_(\w+)$/;
+const moneyKeys: Readonly<Record<string, UnitKey>> = {
+  year: 'units.money_per_year',
+  person: 'units.money_per_person',
+  person_per_year: 'units.money_per_person_per_year',
+  L: 'units.money_per_L',
+  kg: 'units.money_per_kg',
 };
 
 /** Healthy years lost to one person in a year, by every spelling. */
@@ -107,6 +120,9 @@ export function numberWordsOf(say: SayOf<AppMessageKey>, form: NumberForm): Numb
   const unit = (amount: string, count: number, name: string): string => {
     const key = unitKeys[name] ?? unitKeys[name.replaceAll('/', '_per_').replaceAll(' ', '_')];
     if (key) return say(key, { amount, count });
+    const [, currency, per] = moneyForm.exec(name) ?? [];
+    const money = per === undefined ? undefined : moneyKeys[per];
+    if (currency && money) return say(money, { amount, currency });
     return key === null || name in unitKeys ? amount : `${amount} ${name.replaceAll('_', ' ')}`;
   };
   /** A number with its unit: which form the unit takes is told by the number as it is shown. */

@@ -1,6 +1,9 @@
 import { englishTexts } from './catalogues.ts';
+import { paperSections } from './languages/paper.ts';
 import { type MessageFault, messageFaults, messageParts, mostLength } from './messages/checkMessage.ts';
 import type { LanguageHead, LanguageTexts } from './messages/texts.ts';
+
+const onPaper: ReadonlySet<string> = new Set(paperSections);
 
 /** One text for somebody to say in their language. */
 export interface TranslationRow {
@@ -43,14 +46,16 @@ function eachMessage({ sections }: LanguageTexts): readonly { section: string; n
 }
 
 /**
- * Every text, or those alone that a language lacks, to be said in that language.
+ * Every text, or those alone that a language lacks, to be said in that language. A language for paper alone lacks only what paper says.
  *
  * @param texts - the language as far as it is; null for a new one
  * @param which - all of them, or the missing ones
  */
 export function translationRows(texts: LanguageTexts | null, which: 'all' | 'missing'): readonly TranslationRow[] {
+  const isWanted = (section: string) => texts?.language.for !== 'paper' || onPaper.has(section);
   return eachMessage(englishTexts).flatMap(({ section, name, message }) => {
     const translation = texts?.sections[section]?.[name] ?? '';
+    if (which === 'missing' && !isWanted(section)) return [];
     if (which === 'missing' && translation !== '') return [];
     const places = [...messageParts(message).names];
     return [{ key: `${section}.${name}`, english: message, places, most: mostLength(message), translation }];
@@ -97,7 +102,10 @@ export function withTranslations(
     taken++;
   }
   const sections = inOrder(made);
-  const texts = { language: head, sections };
+  const { for: whatFor, ...whole } = head;
+  // A language that says more than paper does is on its way to be one of the pages.
+  const isForPaper = whatFor === 'paper' && Object.keys(sections).every((section) => onPaper.has(section));
+  const texts = { language: isForPaper ? head : whole, sections };
   return { texts, faults, taken, missing: translationRows(texts, 'missing').length };
 }
 
@@ -135,7 +143,7 @@ const rightToLeft = ['Adlm', 'Arab', 'Hebr', 'Mand', 'Mend', 'Nkoo', 'Rohg', 'Sa
 export function languageFromFile(content: unknown): LanguageTexts | null {
   if (!isRecord(content) || !isRecord(content['language'])) return null;
   const { language: head, ...sections } = content;
-  const { code, name, direction, forms, groups } = head as Readonly<Record<string, unknown>>;
+  const { code, name, direction, forms, groups, for: whatFor } = head as Readonly<Record<string, unknown>>;
   if (typeof code !== 'string' || typeof name !== 'string') return null;
   if (direction !== 'ltr' && direction !== 'rtl') return null;
   try {
@@ -151,6 +159,7 @@ export function languageFromFile(content: unknown): LanguageTexts | null {
     ...{ code, name, direction },
     ...(typeof forms === 'string' ? { forms } : {}),
     ...(groups === 'space' ? { groups } : {}),
+    ...(whatFor === 'paper' ? { for: whatFor } : {}),
   };
   return { language, sections: Object.fromEntries(kept) };
 }

@@ -3895,7 +3895,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4029,7 +4029,7 @@ export interface components {
                     priceDate: string;
                 }[];
                 currency: string | null;
-                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "currenciesDiffer" | "otherSite" | "secondSource") | null;
+                reason: ("noPart" | "noPrice" | "onlyLaterPrices" | "roofLengthUnknown" | "runLengthUnknown" | "pieceLengthUnknown" | "rateMissing" | "otherSite" | "secondSource") | null;
             };
             /** @description Of the tank that is then worst off. */
             dryDays_per_year: number;
@@ -4365,7 +4365,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4391,7 +4391,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4399,7 +4399,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4613,7 +4613,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4639,7 +4639,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4647,7 +4647,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -5248,6 +5248,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteCupInput: {
@@ -5344,6 +5346,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteFacts: {

@@ -8,7 +8,9 @@ import {
   languageFileText,
   languageFor,
   languageFromFile,
+  loadPaperTexts,
   loadTexts,
+  paperLanguageFor,
   type SentText,
   type TranslationFault,
   translationRows,
@@ -85,7 +87,9 @@ async function languageAt(path: string, tag: string): Promise<LanguageTexts> {
 /** A language that the program has; null where it has none of that tag. */
 async function languageHere(tag: string): Promise<LanguageTexts | null> {
   const found = languageFor(tag);
-  return found !== null && found.code === tag ? loadTexts(found.code) : null;
+  if (found !== null) return found.code === tag ? loadTexts(found.code) : null;
+  const onPaper = paperLanguageFor(tag);
+  return onPaper === tag ? loadPaperTexts(onPaper) : null;
 }
 
 /** Writes the texts of a language into one file, to be filled in by somebody who speaks it. */

@@ -1,5 +1,12 @@
-import type { GutterFacts, RoofFacts, SiteFacts } from '@eavewell/engine';
-import type { BuiltDiverter, BuiltGutter, BuiltRoof, Measure } from './building.ts';
+import {
+  type GutterFacts,
+  gutterRun,
+  type RoofFacts,
+  roofSides,
+  type SideFrom,
+  type SiteFacts,
+} from '@eavewell/engine';
+import type { BuiltDiverter, BuiltGutter, BuiltRoof, How, Measure } from './building.ts';
 import {
   mostDrawn_count,
   steepest_deg,
@@ -10,7 +17,6 @@ import {
   usualGutterWidth_m,
   usualPitch_deg,
   usualRoofLength_m,
-  usualRoofProportion,
   usualRoofWidth_m,
   usualSoleShare,
 } from './constants.ts';
@@ -48,21 +54,22 @@ export function builtRoof(site: SiteFacts, roof: RoofFacts): BuiltRoof {
   };
 }
 
-/** Longer and shorter side: as measured; else from the area and one side; else from the area, three to two; else usual. */
-function sidesOf({ length_m, width_m, roofPlanArea_m2 }: RoofFacts): { length_m: Measure; width_m: Measure } {
-  const [a, b, area_m2] = [length_m, width_m, roofPlanArea_m2].map((value) =>
-    value !== null && value > 0 && value < Infinity ? value : null,
-  ) as [number | null, number | null, number | null];
-  const of = (one: Measure, other: Measure) =>
-    one.value >= other.value ? { length_m: one, width_m: other } : { length_m: other, width_m: one };
-  if (a !== null && b !== null) return of(measured(a), measured(b));
-  const side = a ?? b;
-  if (side !== null && area_m2 !== null) return of(measured(side), madeFrom(area_m2 / side));
-  if (side !== null) return of(measured(side), usual(side / usualRoofProportion));
-  if (area_m2 === null) return { length_m: usual(usualRoofLength_m), width_m: usual(usualRoofWidth_m) };
-  const wide_m = Math.sqrt(area_m2 / usualRoofProportion);
-  return { length_m: madeFrom(area_m2 / wide_m), width_m: madeFrom(wide_m) };
+/** Longer and shorter side: as the engine has them; where nothing is known of them, of usual size. */
+function sidesOf(roof: RoofFacts): { length_m: Measure; width_m: Measure } {
+  const sides = roofSides(roof);
+  if (sides === null) return { length_m: usual(usualRoofLength_m), width_m: usual(usualRoofWidth_m) };
+  return {
+    length_m: { value: sides.length_m, how: howOf[sides.lengthFrom] },
+    width_m: { value: sides.width_m, how: howOf[sides.widthFrom] },
+  };
 }
+
+const howOf: Readonly<Record<SideFrom, How>> = {
+  measured: 'measured',
+  madeFrom: 'madeFrom',
+  areaInProportion: 'madeFrom',
+  sideInProportion: 'usual',
+};
 
 /** The widest gutter of the roof speaks for all. */
 const widest = (gutters: readonly BuiltGutter[]): BuiltGutter | null =>
@@ -78,7 +85,8 @@ function gutterOf(facts: GutterFacts | null, bore_m: number, eave_m: number): Bu
   const made_m = isRound ? width_m.value / 2 : width_m.value * 0.75;
   const depth_m = measuredOr(inMetres(facts?.depth_mm), width_m.how === 'measured' ? made_m : usualGutterDepth_m, 0.01);
   const sole_m = shape === 'trapezoidal' ? width_m.value * usualSoleShare : width_m.value;
-  const length_m = measuredOr(facts?.length_m, eave_m, 0.1);
+  const run = gutterRun(facts, eave_m);
+  const length_m = run?.from === 'measured' ? measured(run.length_m) : usual(run?.length_m ?? eave_m);
   const outlets_count = countedOr(facts?.outlets_count ?? null, 1, mostDrawn_count);
   const fall = facts?.fall_mm_per_m ?? null;
   return {

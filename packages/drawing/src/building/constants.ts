@@ -6,8 +6,6 @@
 /** Roof seen from above where no side is known [m]. Ours: a small house. */
 export const usualRoofLength_m = 9;
 export const usualRoofWidth_m = 6;
-/** Length to width of a roof known by its area alone. Common practice, no source: three to two. */
-export const usualRoofProportion = 1.5;
 /** Pitch by form [degrees]. Common practice, no source: sheet metal on a gable, on one slope, and the fall of a concrete slab. */
 export const usualPitch_deg = { gable: 20, hip: 20, oneSlope: 10, flat: 1 } as const;
 /** A slope steeper than this is not drawn [degrees]. Ours: the tables end at 75. */

@@ -94,7 +94,7 @@ function roomOver({ placed, ridge_m, k }: Layout, { stations, partLetters = [] }
   return figures + Math.max(18, tank, roof, Math.min(64, rows)) + (rows > 18 ? Math.min(2, Math.max(0, more)) * 24 : 0);
 }
 
-/** A cut-out: what stands about one station, at not less than 40 px to the metre. */
+/** A cut-out: what stands about one station, at not less than 40 px to the metre, or at what a sheet to scale says. */
 function detailFrame(input: SectionInput, station: Station): Frame {
   const { building, proposed = null, width } = input;
   const wide = (k: number) => {
@@ -103,7 +103,8 @@ function detailFrame(input: SectionInput, station: Station): Frame {
   };
   const first = wide(detailPxPerM);
   const used_px = first.window.to - first.window.from;
-  const k = Math.max(detailPxPerM, Math.min(greatestPxPerM * 1.4, (detailPxPerM * width) / used_px));
+  const fitting = Math.max(detailPxPerM, Math.min(greatestPxPerM * 1.4, (detailPxPerM * width) / used_px));
+  const k = input.pxPerM ?? fitting;
   const { layout, window } = wide(k);
   const spare = width - (window.to - window.from);
   const left = window.from - (spare > 0 ? spare / 2 : window.isFromRight ? spare : 0);

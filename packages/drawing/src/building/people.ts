@@ -6,8 +6,8 @@ import { beyond, penOf, type View } from './view.ts';
 /** What someone on a drawing does. */
 export type Deed = 'stands' | 'pumps' | 'fills' | 'carries';
 
-/** A limb: from x, y, half as thick, to x, y, half as thick [share of the body's height; x the way they face]. */
-type Limb = readonly [number, number, number, number, number, number];
+/** A limb: from x, y, half as thick, to x, y, half as thick [share of the body's height, x the way they face; or px]. */
+export type Limb = readonly [number, number, number, number, number, number];
 
 /** Crown to sole is 1. Proportions of a grown body; no face, no dress of anyone. */
 const bodies: Record<Deed, readonly Limb[]> = {
@@ -90,7 +90,7 @@ export function person(view: View, deed: Deed, x: number, floor_m: number, faces
 }
 
 /** The outline round two circles [px]. */
-function limb(ax: number, ay: number, ar: number, bx: number, by: number, br: number): string {
+export function limb(ax: number, ay: number, ar: number, bx: number, by: number, br: number): string {
   const length = Math.hypot(bx - ax, by - ay);
   const along = Math.atan2(by - ay, bx - ax);
   const spread = Math.acos(Math.max(-1, Math.min(1, (ar - br) / (length || 1))));

@@ -1,7 +1,11 @@
 import { problemMaker } from './problems.ts';
 import { chlorineProblems } from './roomProblems/chlorine.ts';
+import { costProblems } from './roomProblems/cost.ts';
 import { drainageProblems } from './roomProblems/drainage.ts';
 import { headProblems } from './roomProblems/head.ts';
+import { kitProblems } from './roomProblems/kit.ts';
+import { loadsProblems } from './roomProblems/loads.ts';
+import { moneyProblems } from './roomProblems/money.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
@@ -90,6 +94,10 @@ export const engineProblems = {
   ...chlorineProblems,
   ...safetyProblems,
   ...standProblems,
+  ...kitProblems,
+  ...loadsProblems,
+  ...moneyProblems,
+  ...costProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

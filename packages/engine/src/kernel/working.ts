@@ -1,7 +1,10 @@
 import type { Range } from './range.ts';
 import { chlorineWorkings } from './roomWorkings/chlorine.ts';
+import { costWorkings } from './roomWorkings/cost.ts';
 import { drainageWorkings } from './roomWorkings/drainage.ts';
 import { headWorkings } from './roomWorkings/head.ts';
+import { kitWorkings } from './roomWorkings/kit.ts';
+import { moneyWorkings } from './roomWorkings/money.ts';
 import { safetyWorkings } from './roomWorkings/safety.ts';
 import { settlingWorkings } from './roomWorkings/settling.ts';
 import { standWorkings } from './roomWorkings/stand.ts';
@@ -58,6 +61,9 @@ export const workingCodes = [
   ...waterTestsWorkings,
   ...chlorineWorkings,
   ...safetyWorkings,
+  ...kitWorkings,
+  ...moneyWorkings,
+  ...costWorkings,
 ] as const;
 export type WorkingCode = (typeof workingCodes)[number];
 

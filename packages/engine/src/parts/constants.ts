@@ -36,3 +36,22 @@ export const floorToTruck = {
  */
 export const carton_kg = 15;
 export const twoPeople_kg = 30;
+
+/** By so much more may lie in a bin or a bar than it holds, for sums of decimals [factor]. Ours: a thousand-millionth, far under what can be weighed or measured. */
+export const hair_factor = 1e-9;
+
+/**
+ * Cutting of bars: steps a search may make, steps to fill one bar of the quick way, and states that led to nothing it remembers [count]. Ours: a
+ * step is some 50 ns, so that a search ends in some 0.1 s.
+ */
+export const barWork_count = 1_000_000;
+export const stepsOfABar_count = 2000;
+export const mostRemembered_count = 50_000;
+
+/** Lengths are cut to a thousandth of a millimetre, a µm; what they lack of a whole one to rounding [um]. Ours. */
+export const um_per_m = 1_000_000;
+export const um_per_mm = 1000;
+export const rounding_um = 0.01;
+
+/** No run and no bar is longer [m]. Ours: longer ones were mistyped. */
+export const longestRun_m = 100_000;

@@ -4,9 +4,6 @@ export const roundingSlack_fraction = 1e-9;
 /** To what share of their plan area roofs are guttered, one step after the other [fraction]. Ours. */
 export const gutterSteps_fraction = [0.75, 1] as const;
 
-/** Eaves a gutter may hang from on a roof of two slopes [count]. Ours: the plan of a roof is measured eaves to eaves. */
-export const eaves_count = 2;
-
 /**
  * Litres a person a day that may still be promised for the judged purposes, the mildest cut first [L/person/day]. Ours,
  * through 20 (basic access, who-2020), 15 and 7.5 (the ends of the basic survival range, sphere-2018). The last step, below

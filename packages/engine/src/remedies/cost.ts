@@ -1,15 +1,15 @@
 import type { DayIndex, PartFacts } from '../kernel/index.ts';
-import { partById } from '../parts/index.ts';
-import { roundingSlack_fraction } from './constants.ts';
+import { barPlan, partById } from '../parts/index.ts';
 import type { Market } from './market.ts';
 
 /** So many of one part. */
 export interface BoughtPart {
   readonly partId: string;
   readonly pieces_count: number;
-  /** Price of one, on its own date. */
+  /** Price of one: in the programme's currency and of the market's day where a rate allows, else as it stands. */
   readonly amount: number;
   readonly currency: string;
+  /** The day the price stands for in its table. */
   readonly priceDate: DayIndex;
 }
 
@@ -21,7 +21,7 @@ export type NoCostReason =
   | 'roofLengthUnknown'
   | 'runLengthUnknown'
   | 'pieceLengthUnknown'
-  | 'currenciesDiffer'
+  | 'rateMissing'
   | 'otherSite'
   | 'secondSource';
 
@@ -54,7 +54,7 @@ export interface ToBuy {
   readonly gutter_m: readonly HungGutter[];
   /** Parts by the piece. */
   readonly pieces: readonly { readonly partId: string; readonly pieces_count: number }[];
-  /** Parts by their length: whole pieces for each run [m]; null where a run's length is not known. */
+  /** Parts by their length: whole bars for the runs of one change together [m]; null where a run's length is not known. */
   readonly runs: readonly { readonly partId: string; readonly runs_m: readonly (number | null)[] }[];
   readonly diverters_count: number;
   /** Whole sites for people who cannot be carried here. */
@@ -75,9 +75,9 @@ export const nothingToBuy: ToBuy = {
 };
 
 /**
- * What does it cost to buy these parts? Tanks by their own price; gutter in whole pieces a roof, of the part that comes
+ * What does it cost to buy these parts? Tanks by their own price; gutter in whole bars, of the part that comes
  * cheapest; diverters, and kits of a whole site, of the cheapest part; gutters, outlets and pipes that are named of that part, what is
- * sold by length in whole pieces a run. Brackets, stands, carrying and work are not in it;
+ * sold by length in whole bars for the runs of one change. Brackets, stands, carrying and work are not in it;
  * fetching and treating water of a second source is never priced.
  *
  * @param wanted - tanks, metres of gutter by roof [m], pieces [count] and runs [m] of parts, diverters and whole sites [count]
@@ -101,15 +101,14 @@ export function remedyCost(wanted: ToBuy, market: Market): RemedyCost {
   if (wanted.otherSites_count > 0) buy(otherSites(wanted.otherSites_count, market));
   if (wanted.isSourceUsed) buy('secondSource');
   const [first] = bought;
-  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'currenciesDiffer';
+  if (bought.some(({ currency }) => currency !== first!.currency)) reason ??= 'rateMissing';
   if (reason !== null) return { amount: null, currency: null, reason, bought };
   const amount = bought.reduce((sum, one) => sum + one.pieces_count * one.amount, 0);
   return { amount, currency: first?.currency ?? null, reason: null, bought };
 }
 
 /**
- * Is one cost before another? Known ones first, by amount within a currency, currencies by their letters since no rate is known
- * here; a cost that is not known comes last.
+ * Is one cost before another? Known ones first, by amount within a currency, currencies between which no rate is known by their letters; a cost that is not known comes last.
  *
  * @param a - a cost, amount [currency]
  * @param b - another
@@ -130,33 +129,35 @@ function priced(partId: string, pieces_count: number, market: Market): BoughtPar
   return { partId, pieces_count, amount, currency, priceDate };
 }
 
-/** Gutters are cut to each roof, so the pieces are counted roof by roof. */
+/** Gutter of one part for all roofs, cut from whole bars: what one roof leaves over may do for another. */
 function gutter(hung: readonly HungGutter[], market: Market): BoughtPart | NoCostReason {
   if (hung.some(({ length_m }) => length_m === null)) return 'roofLengthUnknown';
   const isLess = (size: number | null, least: number | null) => size !== null && least !== null && size < least;
   const pieces = ({ length_m, topWidth_mm, depth_mm }: PartFacts) => {
     const isSmall = hung.some((one) => isLess(topWidth_mm, one.leastWidth_mm) || isLess(depth_mm, one.leastDepth_mm));
     if (length_m === null || !(length_m > 0) || isSmall) return null;
-    return hung.reduce((count, one) => count + piecesIn(one.length_m!, length_m), 0);
+    return barsFor(
+      hung.map((one) => one.length_m!),
+      length_m,
+    );
   };
   return cheapest('gutter', pieces, market);
 }
 
-/** Whole pieces of one part for each run. */
+/** Whole bars of one part for all these runs. */
 function byLength(partId: string, runs_m: readonly (number | null)[], market: Market): BoughtPart | NoCostReason {
   const part = partById(market.parts, partId);
   if (part === null) return 'noPart';
   if (part.length_m === null || !(part.length_m > 0)) return 'pieceLengthUnknown';
-  let pieces_count = 0;
-  for (const run_m of runs_m) {
-    if (run_m === null) return 'runLengthUnknown';
-    pieces_count += piecesIn(run_m, part.length_m);
-  }
-  return priced(partId, pieces_count, market);
+  const known_m = runs_m.filter((run_m) => run_m !== null);
+  const bars_count = known_m.length < runs_m.length ? null : barsFor(known_m, part.length_m);
+  return bars_count === null ? 'runLengthUnknown' : priced(partId, bars_count, market);
 }
 
-function piecesIn(run_m: number, piece_m: number): number {
-  return Math.ceil(run_m / piece_m - roundingSlack_fraction);
+/** As the kit counts them (parts/bars.ts), the saw taking nothing; null where a length is none. */
+function barsFor(runs_m: readonly number[], length_m: number): number | null {
+  const runs = runs_m.map((run_m, at) => ({ runId: `${at}`, length_m: run_m }));
+  return barPlan(runs, { length_m, cut_mm: 0, squareOff_mm: 0 })?.bars_count ?? null;
 }
 
 /** Whole sites, where the catalogue has a kit for one. */

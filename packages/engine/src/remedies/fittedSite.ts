@@ -1,4 +1,4 @@
-import type { DownpipeFacts, GutterFacts, SiteFacts } from '../kernel/index.ts';
+import { type DownpipeFacts, downpipeRun, type GutterFacts, type SiteFacts } from '../kernel/index.ts';
 import { runSlack_fraction } from '../water/drainage/index.ts';
 import type { FittingChange, LargerGutter, MoreDownpipe, MoreOutlet } from './changes.ts';
 import type { ToBuy } from './cost.ts';
@@ -36,7 +36,7 @@ export function fittedSite(site: SiteFacts, change: FittingChange, before: ToBuy
     case 'pipe': {
       const changed = site.pipes.filter(({ pipeId }) => change.pipeIds.includes(pipeId));
       const pipes = site.pipes.map((pipe) => (changed.includes(pipe) ? { ...pipe, bore_mm: change.bore_mm } : pipe));
-      return { site: { ...site, pipes }, toBuy: withRuns(before, change.partId, [sum(changed)]) };
+      return { site: { ...site, pipes }, toBuy: withRuns(before, change.partId, lengthsOf(changed)) };
     }
   }
 }
@@ -50,12 +50,8 @@ function withRuns(toBuy: ToBuy, partId: string, runs_m: readonly (number | null)
   return runs_m.length === 0 ? toBuy : { ...toBuy, runs: [...toBuy.runs, { partId, runs_m }] };
 }
 
-/** Pipe is cut from what is bought, so its metres are counted together. */
-function sum(some: readonly { readonly length_m: number | null }[]): number | null {
-  return some.reduce<number | null>(
-    (total, { length_m }) => (total === null || length_m === null ? null : total + length_m),
-    0,
-  );
+function lengthsOf(some: readonly { readonly length_m: number | null }[]): readonly (number | null)[] {
+  return some.map(({ length_m }) => length_m);
 }
 
 /** A gutter that is to be hung anyway is bought as this part. */
@@ -67,11 +63,7 @@ function withGutters(site: SiteFacts, change: LargerGutter, before: ToBuy): Fitt
   const gutter_m = before.gutter_m.filter(({ gutterId }) => gutterId === null || !change.gutterIds.includes(gutterId));
   return {
     site: { ...site, gutters },
-    toBuy: withRuns(
-      { ...before, gutter_m },
-      partId,
-      changed.map(({ length_m }) => length_m),
-    ),
+    toBuy: withRuns({ ...before, gutter_m }, partId, lengthsOf(changed)),
   };
 }
 
@@ -117,9 +109,9 @@ function withDownpipes(site: SiteFacts, change: MoreDownpipe, before: ToBuy): Fi
   const { roofId, downpipeIds, added_count, partId, bore_mm } = change;
   const ofRoof = site.downpipes.filter((pipe) => pipe.roofId === roofId);
   const replaced = ofRoof.filter(({ downpipeId }) => downpipeIds.includes(downpipeId));
-  const lengths = ofRoof.flatMap(({ length_m }) => (length_m === null ? [] : [length_m]));
   const eave_m = site.roofs.find((roof) => roof.roofId === roofId)?.eaveHeight_m ?? null;
-  const length_m = lengths.length > 0 ? Math.max(...lengths) : eave_m;
+  const lengthOf = (pipe: DownpipeFacts | null) => downpipeRun(pipe, ofRoof, eave_m)?.length_m ?? null;
+  const length_m = lengthOf(null);
   const downpipes: DownpipeFacts[] = site.downpipes.map((pipe) =>
     replaced.includes(pipe) ? { ...pipe, bore_mm } : pipe,
   );
@@ -131,6 +123,6 @@ function withDownpipes(site: SiteFacts, change: MoreDownpipe, before: ToBuy): Fi
     downpipes.push({ downpipeId, roofId, bore_mm, length_m });
   }
   const added_m = Array.from({ length: added_count }, () => length_m);
-  const runs_m = [...replaced.map((pipe) => pipe.length_m ?? length_m), ...added_m];
+  const runs_m = [...replaced.map(lengthOf), ...added_m];
   return { site: { ...site, downpipes }, toBuy: withRuns(before, partId, runs_m) };
 }

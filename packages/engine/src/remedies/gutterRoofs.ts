@@ -1,11 +1,10 @@
-import { type RoofFacts, roofPlanArea } from '../kernel/index.ts';
+import { gutterFor, type RoofFacts, roofPlanArea } from '../kernel/index.ts';
 import { firstFlushDepth } from '../water/roof/index.ts';
-import { eaves_count } from './constants.ts';
 
 /** Roofs with more gutter, and what that takes. */
 export interface GutteredRoofs {
   readonly roofs: readonly RoofFacts[];
-  /** Metres of gutter to hang on each roof that gets more; null where the roof's length is not known [m]. */
+  /** Metres of gutter to hang on each roof that gets more; null where the length of its eaves is not known [m]. */
   readonly added: readonly { readonly roofId: string; readonly length_m: number | null }[];
   /** Roofs whose first-flush chamber has to grow with the roof it serves. */
   readonly newDiverters_count: number;
@@ -22,7 +21,7 @@ export interface GutteredRoofs {
  * @param default_mm - the programme's first-flush depth [mm], 0 or more
  * @returns the roofs, metres of gutter to add [m], and how many diverters [count]; null where no roof is under the share
  * @law no roof lets go less first flush than it does now and than the programme's depth
- * @definition ours: a gutter hangs along the length of the roof, on both eaves, so the whole of a roof takes twice its length
+ * @definition ours: docs/decisions/0243-lengths-of-runs.md
  */
 export function gutterRoofs(
   roofs: readonly RoofFacts[],
@@ -34,8 +33,9 @@ export function gutterRoofs(
   const changed = roofs.map((roof) => {
     const share = roof.gutteredFraction;
     if (share === null || share >= gutteredFraction) return roof;
-    const length_m = roof.length_m === null ? null : (gutteredFraction - share) * eaves_count * roof.length_m;
-    added.push({ roofId: roof.roofId, length_m });
+    const run = gutterFor(roof, gutteredFraction - share);
+    // What is assumed is bought by nobody: no length, no cost.
+    added.push({ roofId: roof.roofId, length_m: run === null || run.from === 'assumed' ? null : run.length_m });
     const area_m2 = roofPlanArea(roof) ?? 0;
     const now = firstFlushDepth(roof.diverter, area_m2 * share, default_mm);
     if (now.from !== 'chamber' || roof.diverter === null) return { ...roof, gutteredFraction };

@@ -37,7 +37,7 @@ export {
 export { type FlushedRoofs, flushRoofs } from './flushRoofs.ts';
 export { type GutteredRoofs, gutterRoofs } from './gutterRoofs.ts';
 export { type LeaveIt, worstYear } from './leaveIt.ts';
-export { type Market, marketOn } from './market.ts';
+export { type Market, type MarketMoney, marketOn } from './market.ts';
 export { nextId } from './nextId.ts';
 export type { NotMendedReason } from './notMended.ts';
 export { mostCarried, type PeopleCarried } from './peopleCarried.ts';

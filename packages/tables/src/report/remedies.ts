@@ -81,7 +81,7 @@ const cost = z
         'roofLengthUnknown',
         'runLengthUnknown',
         'pieceLengthUnknown',
-        'currenciesDiffer',
+        'rateMissing',
         'otherSite',
         'secondSource',
       ])

@@ -46,3 +46,12 @@ it('warns of what may not fit', () => {
   expect(mostLength('0123456789')).toBe(26);
   expect(messageFaults('x'.repeat(27), '0123456789', 'es')).toEqual([{ kind: 'tooLong', length: 27, most: 26 }]);
 });
+
+it('measures what is read, not how many forms a language has', () => {
+  const rows = '{count, plural, one {# row} other {# rows}}';
+  const arabic = '{count, plural, zero {#} one {صف} two {صفان} few {# صفوف} many {# صفًا} other {# صف}}';
+  expect(arabic.length).toBeGreaterThan(1.6 * rows.length);
+  expect(messageFaults(arabic, rows, 'ar')).toEqual([]);
+  const wordy = arabic.replace('# صفوف', `# ${'ص'.repeat(20)}`);
+  expect(messageFaults(wordy, rows, 'ar')).toEqual([{ kind: 'tooLong', length: 22, most: 19 }]);
+});

@@ -71,8 +71,19 @@ function formFaults(code: string, { name, forms, ordinal }: MessageParts['plural
 /** What the library says of a broken message, without its capitals: `EXPECT_ARGUMENT_CLOSING_BRACE`. */
 const plainReason = (message: string) => (message.split('\n')[0] ?? '').toLowerCase().replaceAll('_', ' ');
 
+/** How long a message is where it is longest to read: of a count or a choice one form alone is seen, however many there are. */
+function longestRead(elements: Elements): number {
+  return elements.reduce((sum, element) => {
+    if (element.type === kinds.pound) return sum + 1;
+    if (element.type === kinds.literal) return sum + String('value' in element ? element.value : '').length;
+    if ('options' in element && typeof element.options === 'object' && element.options !== null)
+      return sum + Math.max(...Object.values(element.options).map(({ value }) => longestRead(value)));
+    return sum + ('value' in element ? String(element.value).length : 0) + 2;
+  }, 0);
+}
+
 /** How long a message may be before it is likely to break a page: what English takes, more than half as much again. */
-export const mostLength = (english: string): number => Math.floor(english.length * 1.6) + 10;
+export const mostLength = (english: string): number => Math.floor(longestRead(parsedMessage(english)) * 1.6) + 10;
 
 /**
  * Everything wrong with a message in a language: broken, places lost or made up, forms of a count that the language has
@@ -101,12 +112,12 @@ export function messageFaults(message: string, english: string, code: string): r
       ...(missing.length > 0 ? [{ kind: 'formsMissing', name, forms: missing } as const] : []),
     ];
   });
-  const most = mostLength(english);
+  const [length, most] = [longestRead(parsedMessage(message)), mostLength(english)];
   return [
     ...(lost.length > 0 ? [{ kind: 'placesLost', names: lost } as const] : []),
     ...(unknown.length > 0 ? [{ kind: 'placesUnknown', names: unknown } as const] : []),
     ...parts.plurals.flatMap((plural) => formFaults(code, plural)),
     ...choices,
-    ...(message.length > most ? [{ kind: 'tooLong', length: message.length, most } as const] : []),
+    ...(length > most ? [{ kind: 'tooLong', length, most } as const] : []),
   ];
 }

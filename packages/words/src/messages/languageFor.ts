@@ -14,7 +14,7 @@ export interface LanguageFound {
 const isKnown = (code: string): code is LanguageCode => Object.hasOwn(appLanguages, code);
 
 /** A tag as it should be written, cut to language, script and region; null where it is no tag. */
-function canonicalTag(tag: string): string | null {
+export function canonicalTag(tag: string): string | null {
   try {
     const { language, script, region } = new Intl.Locale(tag.replaceAll('_', '-'));
     return [language, script, region].filter((part) => part !== undefined).join('-');
@@ -28,8 +28,14 @@ export function languageFor(tag: string): LanguageFound | null {
   const canonical = canonicalTag(tag);
   if (canonical === null) return null;
   if (isPseudo(canonical)) return { code: 'en', region: canonical };
-  for (let part = canonical; part !== ''; part = part.slice(0, Math.max(0, part.lastIndexOf('-'))))
-    if (isKnown(part)) return { code: part, region: part === canonical ? undefined : canonical };
+  const code = nearest(canonical, isKnown);
+  return code && { code, region: code === canonical ? undefined : canonical };
+}
+
+/** The code that is longest of those a tag begins with, of the ones there are; null where there is none. */
+export function nearest<Code extends string>(tag: string, isThere: (code: string) => code is Code): Code | null {
+  for (let part = tag; part !== ''; part = part.slice(0, Math.max(0, part.lastIndexOf('-'))))
+    if (isThere(part)) return part;
   return null;
 }
 

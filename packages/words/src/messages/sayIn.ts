@@ -70,16 +70,19 @@ export function sayIn(texts: LanguageTexts, english?: LanguageTexts, region?: st
   return sayOf(texts, english, numberForm(texts.language, region));
 }
 
-/** The same for the messages of the app alone. */
+/** The same for the messages of the app alone; `lacks` is told what the language does not say itself. */
 export function sayOf<Key extends string>(
   texts: LanguageTexts,
   english: LanguageTexts | undefined,
   form: NumberForm,
+  lacks?: (key: string) => void,
 ): SayOf<Key> {
   const first = fillerOf(texts, form);
   const second = english && fillerOf(english, form);
   return (key, values = {}) => {
-    const text = first(key, values) ?? second?.(key, values);
+    const own = first(key, values);
+    if (own === null) lacks?.(key);
+    const text = own ?? second?.(key, values);
     if (text === undefined || text === null) throw new Error(`no message ${key} for ${Object.keys(values).join(', ')}`);
     return text;
   };

@@ -13,6 +13,8 @@ export interface LanguageHead {
   readonly forms?: string;
   /** Digits in threes with a space between them, where the mark of the language could be read as a decimal point. */
   readonly groups?: 'space';
+  /** Of a language that only what is printed is said in; its pages are not there. */
+  readonly for?: 'paper';
 }
 
 /** The messages of one language: a head, and sections of messages by their keys. */

@@ -3,6 +3,9 @@ import type { Told } from '../problems.ts';
 import { chlorineSentences } from './chlorineProblems.ts';
 import { drainageSentences } from './drainageProblems.ts';
 import { headSentences } from './headProblems.ts';
+import { kitSentences } from './kitProblems.ts';
+import { loadsSentences } from './loadsProblems.ts';
+import { costSentences, moneySentences } from './moneyProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
 import { safetySentences } from './safetyProblems.ts';
@@ -206,10 +209,14 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...stormSentences,
   ...drainageSentences,
   ...settlingSentences,
+  ...loadsSentences,
   ...standSentences,
+  ...kitSentences,
   ...headSentences,
   ...treatmentSentences,
   ...wearSentences,
+  ...moneySentences,
+  ...costSentences,
   ...waterTestsSentences,
   ...chlorineSentences,
   ...safetySentences,

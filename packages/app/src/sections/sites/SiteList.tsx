@@ -1,5 +1,5 @@
 import { useNavigate } from '@tanstack/react-router';
-import { memo, useCallback, useId, useMemo, useRef } from 'react';
+import { memo, startTransition, useCallback, useId, useMemo, useRef } from 'react';
 import { useGridList } from 'react-aria/useGridList';
 import { type ListState, useListState } from 'react-stately/useListState';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
@@ -34,8 +34,11 @@ export const SiteList = memo(function SiteList(given: SiteListGiven) {
       selectionMode: 'multiple',
       selectionBehavior: 'toggle',
       selectedKeys: chosen as ReadonlySet<Key> as Set<Key>,
+      // All of ten thousand is a later rendering: the key that was pressed is answered first, and what follows comes in parts.
       onSelectionChange: (keys: 'all' | Set<Key>) =>
-        onChosen(new Set(keys === 'all' ? (collection.getKeys() as Iterable<string>) : (keys as Iterable<string>))),
+        keys === 'all'
+          ? startTransition(() => onChosen(collection.allKeys()))
+          : onChosen(new Set(keys as Iterable<string>)),
     }),
   );
   const open = useCallback(

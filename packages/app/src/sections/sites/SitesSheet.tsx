@@ -135,10 +135,7 @@ export function SitesSheet(given: Given) {
     if (isTicking) setChosen(new Set());
     setChoosing(!isTicking);
   }, [isTicking, setChosen]);
-  const chooseAll = useCallback(
-    () => setChosen(new Set(collection.getKeys() as Iterable<string>)),
-    [collection, setChosen],
-  );
+  const chooseAll = useCallback(() => startTransition(() => setChosen(collection.allKeys())), [collection, setChosen]);
   const print = useCallback((isOfChosen: boolean) => {
     setChosenPrinted(isOfChosen);
     setTimeout(() => {

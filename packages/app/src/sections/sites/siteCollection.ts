@@ -48,6 +48,13 @@ export class SiteCollection implements Collection {
     return this.keys();
   }
 
+  /** What names the rows, all of them. */
+  allKeys(): ReadonlySet<string> {
+    const keys = new Set<string>();
+    for (const place of this.places) keys.add(this.overview.sites[place]!.key);
+    return keys;
+  }
+
   getItem(key: Key): Node | null {
     const row = this.rowOfKey(key);
     return row < 0 ? null : this.at(row);

@@ -1,7 +1,14 @@
 import { normalQuantile, quantileReordering, seededDice, seedFor, uniformDraw } from '../../kernel/index.ts';
 import { goldenStep_fraction, rangeDraws_count, shownQuantiles, silverStep_fraction } from './constants.ts';
+import { yearlyBurden } from './yearlyBurden.ts';
 import { type DrinkingGiven, yearOfDrinking } from './yearOfDrinking.ts';
-import { oneYearOfWaters, type SecondWater, sourceDaysByYear } from './yearOfWaters.ts';
+import {
+  infectedInYear_fraction,
+  type SecondWater,
+  type SparedByBoth,
+  sourceDaysByYear,
+  sparedByBoth,
+} from './yearOfWaters.ts';
 
 /** Germs in raw water as somebody states them: as a rule, and the ends of what is likely; nineteen in twenty lie over the low end, and under the high one. */
 export interface RawRange {
@@ -70,7 +77,7 @@ const endDeviations = normalQuantile({
  * @definition ours: docs/decisions/0225-range-of-raw-water.md
  */
 export function burdenRange(
-  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day' | 'other'>,
+  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day'>,
   raw: RawRange,
   drunk: DrunkRange,
   seed: number,
@@ -110,32 +117,52 @@ export function burdenRange(
  * @definition ours: docs/decisions/0238-days-of-the-second-source.md
  */
 export function burdenRangeOfWaters(
-  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day' | 'other'>,
+  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day'>,
   raw: RawRange,
   second: SecondWater<RawRange>,
   drunk: DrunkRange,
   seed: number,
   draws_count: number = rangeDraws_count,
 ): BurdenRange | null {
-  const deviations = deviationsOf(seed, draws_count);
+  const spared = sparedInDraws(given, raw, second.raw, drunk, seed, draws_count);
+  if (spared[0]!.length === 0) return null;
+  const { year_fraction } = deviationsOf(seed, draws_count);
   const years = yearsInOrder(second.bodies);
-  const burdens = new Float64Array(draws_count);
-  for (let draw = 0; draw < draws_count; draw++) {
-    const z = deviations.raw[draw]!;
-    const of = {
-      ...given,
-      raw_per_L: valueWithin(raw.low_per_L, raw.typical_per_L, raw.high_per_L, z),
-      drunk_L_per_day: valueWithin(null, drunk.usual_L_per_day, drunk.high_L_per_day, deviations.drunk[draw]!),
-    };
-    const { low_per_L, typical_per_L, high_per_L } = second.raw;
-    const drawn = { bodies: second.bodies, raw: valueWithin(low_per_L, typical_per_L, high_per_L, z) };
-    const year = years[Math.floor(deviations.year_fraction[draw]! * years.length)]!;
-    const found = oneYearOfWaters(of, drawn, year);
-    if (found === null) return null;
-    burdens[draw] = found.burden_DALY_per_person_per_year;
-  }
+  const burdens = Float64Array.from(spared, (groups, draw) => {
+    const year = years[Math.floor(year_fraction[draw]! * years.length)]!;
+    const infected = infectedInYear_fraction(groups, second.bodies, year);
+    return yearlyBurden(infected, given.pathogen).burden_DALY_per_person_per_year;
+  });
   return rangeOf((fraction) => quantileReordering(burdens, placeOf(fraction, draws_count)));
 }
+
+/** What each water by itself does to each group of people, draw by draw: it hangs on no day, so that it is kept for other days of the same waters. */
+function sparedInDraws(
+  given: Omit<DrinkingGiven, 'raw_per_L' | 'drunk_L_per_day'>,
+  raw: RawRange,
+  second: RawRange,
+  drunk: DrunkRange,
+  seed: number,
+  draws_count: number,
+): readonly (readonly SparedByBoth[])[] {
+  const key = JSON.stringify([given, raw, second, drunk, seed, draws_count]);
+  const known = keptSpared.get(key);
+  if (known !== undefined) return known;
+  const deviations = deviationsOf(seed, draws_count);
+  const made = Array.from(deviations.raw, (z, draw) => {
+    const raw_per_L = valueWithin(raw.low_per_L, raw.typical_per_L, raw.high_per_L, z);
+    const drunk_L_per_day = valueWithin(null, drunk.usual_L_per_day, drunk.high_L_per_day, deviations.drunk[draw]!);
+    const second_per_L = valueWithin(second.low_per_L, second.typical_per_L, second.high_per_L, z);
+    return sparedByBoth({ ...given, raw_per_L, drunk_L_per_day }, second_per_L);
+  });
+  if (keptSpared.size >= mostKept_count) keptSpared.clear();
+  keptSpared.set(key, made);
+  return made;
+}
+
+/** The last ones made: three germs of a site whose tanks are changed again and again. */
+const keptSpared = new Map<string, readonly (readonly SparedByBoth[])[]>();
+const mostKept_count = 6;
 
 /** The years of the record by their days of the second water, fewest first, so that draws that fill what may be evenly fill them evenly. */
 function yearsInOrder(bodies: SecondWater<RawRange>['bodies']): readonly number[] {

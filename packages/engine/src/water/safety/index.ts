@@ -53,12 +53,10 @@ export {
   type EffectiveReduction,
   effectiveReductions,
   type MeanOf,
-  type OtherWater,
   yearOfDrinking,
 } from './yearOfDrinking.ts';
 export {
   neededOfWaters_log10,
-  oneYearOfWaters,
   type SecondWater,
   sourceDaysByYear,
   yearOfWaters,

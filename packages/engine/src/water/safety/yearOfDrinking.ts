@@ -1,7 +1,7 @@
 import { yearOfDrinking_days } from './constants.ts';
 import { doseThatInfects_organisms, infection_fraction } from './doseResponse.ts';
 import type { ReferencePathogen } from './germs.ts';
-import { type DaysAtRisk, type YearlyBurden, yearlyBurden, yearlyInfection_fraction } from './yearlyBurden.ts';
+import { logSparedOf, type YearlyBurden, yearlyBurden } from './yearlyBurden.ts';
 
 /** People whose water is treated alike. */
 export interface DrinkersGroup {
@@ -23,13 +23,6 @@ export interface DirtiedAgain {
   readonly added_per_L: number;
 }
 
-/** Another water that is drunk instead of the first on some days of the year, treated by the same barriers. */
-export interface OtherWater {
-  readonly raw_per_L: number;
-  /** Of the 365 of a year; the first is drunk on the others. */
-  readonly days: number;
-}
-
 /** One germ in the raw water, what is done to it, and who drinks it. */
 export interface DrinkingGiven {
   readonly raw_per_L: number;
@@ -39,18 +32,15 @@ export interface DrinkingGiven {
   readonly dirtied: DirtiedAgain | null;
   readonly groups: readonly DrinkersGroup[];
   readonly pathogen: ReferencePathogen;
-  /** Null or left out: the one water is drunk every day. */
-  readonly other?: OtherWater | null;
 }
 
 /**
  * What does a year of drinking do to people? The risk of a year is worked for each group of people by itself and then averaged: those who skip treatment have a
- * dose of their own, and a mean of doses would make far too much or too little of them. Days without treatment are days of everyone's year, and fall on days of each
- * water as often.
+ * dose of their own, and a mean of doses would make far too much or too little of them. Days without treatment are days of everyone's year.
  *
  * @param given - raw water [organisms/L], litres drunk [L/day], days off [days], groups of people with their log reductions [log10]
  * @returns share infected and ill [fraction], burden [DALY/person/year], as a mean over people; null where there are no people
- * @law more log reduction never makes it worse; more skipping, more days off, more dirt or more days of a worse water never make it better
+ * @law more log reduction never makes it worse; more skipping, more days off or more dirt never make it better
  * @source who-gdwq-4, Table 7.4 (from memory); brown-clasen-2012
  * @definition group by group, then averaged: docs/decisions/0223-people-who-skip.md
  */
@@ -96,7 +86,7 @@ export interface EffectiveReduction {
  * @definition −log₁₀ of mean dose ÷ raw dose; and the dose that infects as many, over the raw dose
  * @source enger-2013, mean of the dose
  */
-export function effectiveReductions(given: Omit<DrinkingGiven, 'other'>): readonly EffectiveReduction[] {
+export function effectiveReductions(given: DrinkingGiven): readonly EffectiveReduction[] {
   const year = yearOfDrinking(given);
   const ofDay_fraction = year === null ? 1 : -Math.expm1(Math.log1p(-year.infected_fraction) / yearOfDrinking_days);
   const asMany_organisms = doseThatInfects_organisms(ofDay_fraction, given.pathogen.response);
@@ -112,12 +102,15 @@ function reductionTo(dose_organisms: number, { raw_per_L, drunk_L_per_day }: Dri
   return Math.log10(raw_organisms / dose_organisms);
 }
 
-function daysOff(given: DrinkingGiven): number {
+function daysOff(given: Pick<DrinkingGiven, 'off_days'>): number {
   return Math.min(Math.max(given.off_days, 0), yearOfDrinking_days);
 }
 
 /** What a person of a group takes in on a day on which water is treated; of everybody on another day. */
-function dose_organisms(group: Pick<DrinkersGroup, 'reduction_log10' | 'untreated_fraction'>, given: DrinkingGiven) {
+function dose_organisms(
+  group: Pick<DrinkersGroup, 'reduction_log10' | 'untreated_fraction'>,
+  given: Omit<DrinkingGiven, 'groups'>,
+) {
   const { untreated_fraction, reduction_log10 } = group;
   const left_fraction = untreated_fraction + (1 - untreated_fraction) * 10 ** -reduction_log10;
   return given.drunk_L_per_day * drunk_per_L(given, left_fraction);
@@ -126,27 +119,24 @@ function dose_organisms(group: Pick<DrinkersGroup, 'reduction_log10' | 'untreate
 const onDaysOff = { reduction_log10: 0, untreated_fraction: 1 } as const;
 
 function infectedOfGroup(group: DrinkersGroup, given: DrinkingGiven): number {
-  const off_fraction = daysOff(given) / yearOfDrinking_days;
-  const infectedBy = (dose: number) => infection_fraction(dose, given.pathogen.response);
-  return yearlyInfection_fraction(
-    watersOf(given).flatMap((water): readonly DaysAtRisk[] => {
-      const off_days = off_fraction * water.days;
-      return [
-        { days: water.days - off_days, infected_fraction: infectedBy(dose_organisms(group, water)) },
-        { days: off_days, infected_fraction: off_days > 0 ? infectedBy(dose_organisms(onDaysOff, water)) : 0 },
-      ];
-    }),
-  );
+  return 0 - Math.expm1(logSparedOfGroup(group, given));
 }
 
-/** The waters of a year, each with its days. */
-function watersOf(given: DrinkingGiven): readonly (DrinkingGiven & { readonly days: number })[] {
-  const { other = null } = given;
-  const days = Math.min(Math.max(other?.days ?? 0, 0), yearOfDrinking_days);
-  const first = { ...given, days: yearOfDrinking_days - days };
-  if (other === null || days === 0) return [first];
-  const second = { ...given, raw_per_L: other.raw_per_L, days };
-  return days === yearOfDrinking_days ? [second] : [first, second];
+/**
+ * What is the chance of a group of people to come through a year of one water, as a logarithm?
+ *
+ * @param group - how their water is treated [log10]
+ * @param given - raw water [organisms/L], litres drunk [L/day], days off [days]
+ * @returns natural logarithm of the chance [number]
+ * @definition days with and days without treatment, one after another
+ */
+export function logSparedOfGroup(group: DrinkersGroup, given: Omit<DrinkingGiven, 'groups'>): number {
+  const off_days = daysOff(given);
+  const infectedBy = (dose: number) => infection_fraction(dose, given.pathogen.response);
+  return logSparedOf([
+    { days: yearOfDrinking_days - off_days, infected_fraction: infectedBy(dose_organisms(group, given)) },
+    { days: off_days, infected_fraction: off_days > 0 ? infectedBy(dose_organisms(onDaysOff, given)) : 0 },
+  ]);
 }
 
 /** Mean dose of people and days, of the people there are. */

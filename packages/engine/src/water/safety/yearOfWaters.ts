@@ -1,7 +1,7 @@
 import { risingRoot, type SourceDaysOfBody } from '../../kernel/index.ts';
-import { mostNeeded_log10 } from './constants.ts';
+import { mostNeeded_log10, yearOfDrinking_days } from './constants.ts';
 import { type YearlyBurden, yearlyBurden } from './yearlyBurden.ts';
-import { type DrinkingGiven, yearOfDrinking } from './yearOfDrinking.ts';
+import { type DrinkersGroup, type DrinkingGiven, logSparedOfGroup, yearOfDrinking } from './yearOfDrinking.ts';
 
 /** Germs of the second source, and the days on which its water is drunk, body by body and year by year. */
 export interface SecondWater<Raw> {
@@ -30,26 +30,58 @@ export function sourceDaysByYear(bodies: readonly SourceDaysOfBody[]): readonly 
   );
 }
 
+/** The chance of a group of people to come through a year of each water by itself, as natural logarithms. */
+export interface SparedByBoth {
+  /** How many they are, as a share of all. */
+  readonly people_fraction: number;
+  readonly logOfFirst: number;
+  readonly logOfSecond: number;
+}
+
 /**
- * What does one year of the record do to people who drink two waters in turn? People of each body of water have days of their own; the risk is worked for each and then averaged.
+ * What does each water by itself do to each group of people in a year?
  *
  * @param given - the first water and who drinks it, as for yearOfDrinking
- * @param second - germs of the second [organisms/L], and on which days it is drunk [days]
+ * @param second_per_L - germs of the second [organisms/L]
+ * @returns shares of people, and the chance to come through as logarithms; none where there are no people
+ * @definition as yearOfDrinking
+ */
+export function sparedByBoth(given: DrinkingGiven, second_per_L: number): readonly SparedByBoth[] {
+  const groups = given.groups.filter(({ people_factor }) => people_factor > 0);
+  const all = groups.reduce((sum, { people_factor }) => sum + people_factor, 0);
+  const second = { ...given, raw_per_L: second_per_L };
+  return groups.map((group: DrinkersGroup) => ({
+    people_fraction: group.people_factor / all,
+    logOfFirst: logSparedOfGroup(group, given),
+    logOfSecond: logSparedOfGroup(group, second),
+  }));
+}
+
+/**
+ * Which share of people is infected in one year of the record, of people who drink two waters in turn? People of each body of water have days of their own; the risk is worked for each and then averaged.
+ *
+ * @param groups - what each water by itself does to each group of people
+ * @param bodies - on which days the second is drunk [days]
  * @param year - which year of the record, counted from 0
- * @returns share infected and ill [fraction], burden [DALY/person/year]; null where there are no people
- * @law more days of a worse water never make it better; with none it is the first water's alone
+ * @returns share infected at least once [fraction]
+ * @law more days of a worse water never make it less; with none it is the first water's alone
  * @definition 1 − (1 − p of the first)^days (1 − p of the second)^days, group by group: docs/decisions/0238-days-of-the-second-source.md
  */
-export function oneYearOfWaters(given: DrinkingGiven, second: SecondWater<number>, year: number): YearlyBurden | null {
-  const shares = sharesOf(second.bodies);
+export function infectedInYear_fraction(
+  groups: readonly SparedByBoth[],
+  bodies: readonly SourceDaysOfBody[],
+  year: number,
+): number {
+  const shares = sharesOf(bodies);
   let infected = 0;
-  for (const [body, { days_by_year }] of second.bodies.entries()) {
-    const other = { raw_per_L: second.raw, days: days_by_year[year]! };
-    const found = yearOfDrinking({ ...given, other });
-    if (found === null) return null;
-    infected += shares[body]! * found.infected_fraction;
+  for (let body = 0; body < bodies.length; body++) {
+    const second = bodies[body]!.days_by_year[year]! / yearOfDrinking_days;
+    for (const { people_fraction, logOfFirst, logOfSecond } of groups) {
+      const logSpared = (second < 1 ? (1 - second) * logOfFirst : 0) + (second > 0 ? second * logOfSecond : 0);
+      infected -= shares[body]! * people_fraction * Math.expm1(logSpared);
+    }
   }
-  return yearlyBurden(infected, given.pathogen);
+  return infected;
 }
 
 /**
@@ -64,12 +96,10 @@ export function oneYearOfWaters(given: DrinkingGiven, second: SecondWater<number
 export function yearOfWaters(given: DrinkingGiven, second: SecondWater<number> | null): YearlyBurden | null {
   const years = second?.bodies[0]?.days_by_year.length ?? 0;
   if (second === null || years === 0) return yearOfDrinking(given);
+  const groups = sparedByBoth(given, second.raw);
+  if (groups.length === 0) return null;
   let infected = 0;
-  for (let year = 0; year < years; year++) {
-    const found = oneYearOfWaters(given, second, year);
-    if (found === null) return null;
-    infected += found.infected_fraction / years;
-  }
+  for (let year = 0; year < years; year++) infected += infectedInYear_fraction(groups, second.bodies, year) / years;
   return yearlyBurden(infected, given.pathogen);
 }
 

@@ -18,11 +18,22 @@ export interface DaysAtRisk {
  * @definition 1 − Π (1 − share)^days, by logarithms so that small shares keep their digits
  */
 export function yearlyInfection_fraction(stretches: readonly DaysAtRisk[]): number {
+  return 0 - Math.expm1(logSparedOf(stretches));
+}
+
+/**
+ * What is the chance to come through all these days, as a logarithm so that small shares keep their digits?
+ *
+ * @param stretches - so many days [days] with a share infected on each [fraction]
+ * @returns natural logarithm of the chance [number], 0 or less; −Infinity where nobody comes through
+ * @definition Σ days × ln (1 − share)
+ */
+export function logSparedOf(stretches: readonly DaysAtRisk[]): number {
   let logSpared = 0;
   for (const { days, infected_fraction } of stretches) {
     if (days > 0 && infected_fraction > 0) logSpared += days * Math.log1p(-infected_fraction);
   }
-  return 0 - Math.expm1(logSpared);
+  return logSpared;
 }
 
 /**

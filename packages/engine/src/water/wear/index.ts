@@ -8,7 +8,6 @@ export {
   wornLitres_factor,
 } from './cartridgeRating.ts';
 export { askedAhead_L, type YearAhead, yearsAhead } from './daysAhead.ts';
-export { evenDraws } from './evenDraws.ts';
 export { type FoulingBelief, type FoulingReading, foulingAtShare_ratio, foulingBelief } from './foulingBelief.ts';
 export { type SiteFouling, type SiteReading, type SiteTurbidity, siteFouling } from './siteFouling.ts';
 export { type WearGiven, wearFindings } from './wearFindings.ts';

@@ -1,7 +1,6 @@
-import { meanYear_days, quantileReordering, type WearEnd, wearEnds } from '../../kernel/index.ts';
+import { evenDraws, meanYear_days, quantileReordering, type WearEnd, wearEnds } from '../../kernel/index.ts';
 import { type CartridgeRating, wornLitres_factor } from './cartridgeRating.ts';
 import { earlyShare_fraction, firstLook_years, lateShare_fraction, stretch_days } from './constants.ts';
-import { evenDraws } from './evenDraws.ts';
 import { type DailyWear, type EndLimits, endLimits, firstEnd, type Stop, stopOf, type Wearing } from './firstEnd.ts';
 import { foulingAtShare_ratio } from './foulingBelief.ts';
 import { type SiteFouling, type SiteTurbidity, turbidityAt_NTU, turbidityOfThrow } from './siteFouling.ts';

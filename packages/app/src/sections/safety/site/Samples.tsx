@@ -12,14 +12,14 @@ const bandClass = { low: '', intermediate: 'w-tight', high: 'w-short', veryHigh:
 /** Samples told in the table before one asks for all. Ours. */
 const newest = 12;
 
-/** What the samples say, in time, with their limits; and what was seen by whoever walked the site. */
-// long: sentence, picture and table of one part
 /** Is it the same sample? */
 const isOf =
   ({ testId }: { readonly testId: string }) =>
   (one: { readonly testId: string }) =>
     one.testId === testId;
 
+/** What the samples say, in time, with their limits; and what was seen by whoever walked the site. */
+// long: sentence, picture and table of one part
 export function Samples({ safety }: { readonly safety: SafetyReport }) {
   const language = useLanguage();
   const { say, numbers } = language;

@@ -1,4 +1,5 @@
-import { seededDice, uniformDraw } from '../../kernel/index.ts';
+import { uniformDraw } from './draws.ts';
+import { seededDice } from './seeds.ts';
 
 /**
  * Draws numbers between 0 and 1 that are spread evenly: one in each of as many equal stretches as there are numbers, in an order of chance. Several such rows, thrown apart, are a

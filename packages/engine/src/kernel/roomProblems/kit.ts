@@ -1,0 +1,21 @@
+/** What room kit can find, with its severity. */
+export const kitProblems = {
+  'kit.part_unknown': 'warning',
+  'kit.rule_unusable': 'warning',
+  'kit.condition_unusable': 'warning',
+  'kit.counted_twice': 'warning',
+  'kit.counted_both_ways': 'warning',
+  'kit.condition_unknown': 'warning',
+  'kit.count_unknown': 'warning',
+  'kit.length_unknown': 'warning',
+  'kit.length_assumed': 'note',
+  'kit.thing_assumed': 'note',
+  'kit.part_without_length': 'warning',
+  'kit.bars_not_least': 'note',
+  'kit.thing_without_part': 'warning',
+  'kit.parts_uncounted': 'note',
+  'kit.rules_idle': 'note',
+  'kit.order_late': 'warning',
+  'kit.lead_time_unknown': 'warning',
+  'kit.stock_unknown': 'note',
+} as const;

@@ -1,0 +1,141 @@
+import { expect, it } from 'vitest';
+import { type CostHead, defaultSettings, unmeasuredPart } from '../../kernel/index.ts';
+import { moneyOn } from '../../parts/index.ts';
+import {
+  type CostMarket,
+  costsBeside,
+  interestOf,
+  programmeCost,
+  type SiteCost,
+  siteCost,
+  throwsFor,
+} from './siteCost.ts';
+
+const settings = {
+  ...defaultSettings,
+  ...{ currency: 'XTS', costYears: 10, draws: 100 },
+  ...{ workingService_fraction: 0.8, interest_fraction_per_year: 0 },
+};
+const row = (costId: string, head: CostHead, amount: number, siteId: string | null = null) => ({
+  ...{ costId, siteId, head, what: costId, amount, low: null, high: null, currency: 'XTS', priceDate: 0 },
+  ...{ per: 'year' as const, life_years: null, source: null },
+});
+const part = (partId: string, life_years: number | null) => ({
+  ...{ ...unmeasuredPart, partId, kind: 'tank', name: partId },
+  kit: { ...unmeasuredPart.kit, life_years },
+});
+const market: CostMarket = {
+  settings,
+  parts: [part('tank', 5), part('set', null)],
+  costs: [
+    row('survey', 'capExSoftware', 3),
+    row('caretaker', 'opEx', 20),
+    row('road', 'directSupport', 7, 'S2'),
+    row('office', 'indirectSupport', 0),
+  ],
+  money: moneyOn(settings, { rates: [], redenominations: [] }, 0, []),
+  priceOf: (partId) =>
+    partId === 'tank'
+      ? { amount: 100, reason: null }
+      : partId === 'set'
+        ? { amount: 30, reason: null }
+        : { amount: null, reason: 'noPrice' },
+  throws: throwsFor(settings),
+};
+const tank = { partId: 'tank', name: 'Tank', kind: 'tank', total_count: 2, isAtLeast: false };
+const given = {
+  siteId: 'S1',
+  lines: [tank, { partId: 'set', name: 'Set', kind: 'cartridge', total_count: 1, isAtLeast: false }],
+  sets: [{ unitSerial: 'U1', partId: 'set', life: { p10_years: 1.5, p50_years: 2, p90_years: 3 } }],
+  people: { counted_people: 50, grows: null, design_people: 60 },
+  market,
+};
+const heads = ({ cost }: SiteCost) =>
+  Object.fromEntries(cost!.heads.map(({ head, known_amount }) => [head, known_amount]));
+const reasons = ({ cost }: SiteCost) => Object.fromEntries(cost!.heads.map((one) => [one.head, one.reasons]));
+
+it('adds kit, renewals, sets of cartridges and costs of the site', () => {
+  const found = siteCost({ ...given, siteId: 'S2' });
+  // Over ten years: two tanks, again after five; a set now, and after 2, 4, 6 and 8 years.
+  expect(heads(found)).toEqual({
+    capExHardware: 23,
+    capExSoftware: 3,
+    opEx: 20,
+    capManEx: 32,
+    directSupport: 7,
+    indirectSupport: 0,
+    costOfCapital: 0,
+  });
+  expect(found.cost).toMatchObject({ isAtLeast: false, served_people: 40, perYear_amount: 85 });
+  expect(found.cost!.perPersonYear_amount).toBeCloseTo(85 / 40, 12);
+  expect(found.cost!.swings.map(({ inputId }) => inputId)).toEqual(['life S2 U1']);
+  expect(found.problems).toEqual([]);
+});
+
+it('keeps costs of another site out, and says which head nobody stated', () => {
+  expect(heads(siteCost(given)).directSupport).toBe(0);
+  expect(reasons(siteCost(given)).directSupport).toEqual(['notStated']);
+});
+
+it('never takes a missing price, count or life for nothing', () => {
+  const lines = [
+    { ...tank, isAtLeast: true },
+    { ...tank, partId: 'odd', total_count: 3 },
+  ];
+  expect(reasons(siteCost({ ...given, lines })).capExHardware).toEqual(['countUnknown', 'noPrice']);
+  const sets = [{ unitSerial: 'U1', partId: null, life: null }];
+  expect(reasons(siteCost({ ...given, sets })).capManEx).toEqual(['lifeUnknown']);
+  expect(
+    siteCost({ ...given, people: { ...given.people, counted_people: null } }).cost!.perPersonYear_amount,
+  ).toBeNull();
+});
+
+it('lets people grow from their count to the day, and on', () => {
+  const grows = { growthFraction_per_year: 0.02, countYear: 1968 };
+  const found = siteCost({ ...given, people: { ...given.people, grows } });
+  const start = 50 * 1.02 ** 2;
+  const mean = (start * (1.02 ** 10 - 1)) / 0.02 / 10;
+  expect(found.cost!.served_people).toBeCloseTo(0.8 * mean, 9);
+});
+
+it('has no cost where nothing states a currency', () => {
+  const money = moneyOn({ ...settings, currency: null }, { rates: [], redenominations: [] }, 0, []);
+  expect(siteCost({ ...given, market: { ...market, money } }).cost).toBeNull();
+});
+
+it('tells a share of service that is turned', () => {
+  const turned = { ...settings, workingServiceLow_fraction: 0.9 };
+  const { problems, cost } = siteCost({ ...given, market: { ...market, settings: turned } });
+  expect(problems.map(({ code }) => code)).toEqual(['cost.service_turned']);
+  expect(cost!.served_people).toBe(40);
+});
+
+it('is the sum of its sites, and counts those without a cost', () => {
+  const sites = [siteCost(given), siteCost({ ...given, siteId: 'S2' }), { ...siteCost(given), cost: null }];
+  const all = programmeCost(sites, market);
+  expect(all).toMatchObject({ sites_count: 3, unknown_count: 1 });
+  expect(all.cost!.perYear_amount).toBeCloseTo(78 + 85, 9);
+  expect(all.cost!.swings.map(({ inputId }) => inputId)).toEqual(['life S1 U1', 'life S2 U1']);
+  expect(programmeCost([], market).cost).toBeNull();
+});
+
+it('has nothing beside where nothing is stated', () => {
+  const beside = costsBeside(defaultSettings, 'XTS');
+  expect(Object.values(beside).map(({ perPersonYear_amount }) => perPersonYear_amount)).toEqual([null, null, null]);
+  const stated = {
+    ...settings,
+    pipedScheme_amount_per_person: 100,
+    pipedScheme_years: 20,
+    pipedScheme_amount_per_person_per_year: 4,
+  };
+  expect(costsBeside(stated, 'XTS').pipedScheme.perPersonYear_amount).toBe(9);
+});
+
+it('takes inflation out of interest where it is stated', () => {
+  expect(interestOf({ interest_fraction_per_year: null, inflation_fraction_per_year: 0.1 })).toBeNull();
+  expect(interestOf({ interest_fraction_per_year: 0.1, inflation_fraction_per_year: null })!.likely).toBe(0.1);
+  expect(interestOf({ interest_fraction_per_year: 0.12, inflation_fraction_per_year: 0.05 })!.likely).toBeCloseTo(
+    1 / 15,
+    12,
+  );
+});

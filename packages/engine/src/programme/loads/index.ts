@@ -1,0 +1,22 @@
+export { cautionsOfLoads } from './cautionsOfLoads.ts';
+export {
+  type CarriedBy,
+  type CarrierLoads,
+  type Load,
+  type LoadCaution,
+  type LoadLimits,
+  type LoadPieces,
+  type LoadRule,
+  loadCautions,
+  loadRules,
+  type NotCarried,
+} from './foundLoads.ts';
+export { type FreeboardRule, ferryFreeboard_mm, freeboardRules, platePersons_count } from './freeboard.ts';
+export { type BindingLimit, type KitsFound, kitsIn } from './kitsIn.ts';
+export { loadLimits } from './loadLimits.ts';
+export { putIn } from './loadOrder.ts';
+export { loadsOf } from './loadsOf.ts';
+export type { Piece } from './piece.ts';
+export { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
+export { type CarriedLine, piecesOf } from './piecesOf.ts';
+export { type Stop, type Stowed, stowOrder } from './stowOrder.ts';
