@@ -185,7 +185,9 @@ export function cupInDoubt(
   const found = withSamples(site, settings, (known) =>
     safetyInDoubt({ ...known, treatment: [], sourceDays: null, today }, withheldBy),
   );
-  const ofSamples = datedAhead.filter(({ place }) => place.file === 'waterTests.csv' || place.file === 'inspections.csv');
+  const ofSamples = datedAhead.filter(
+    ({ place }) => place.file === 'waterTests.csv' || place.file === 'inspections.csv',
+  );
   return {
     ...found,
     problems: found.finding === null ? [] : [...ofSamples, ...found.problems],

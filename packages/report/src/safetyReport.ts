@@ -6,9 +6,9 @@ import {
   type Reductions,
   type SafetyFinding,
   type SourceDays,
+  type UnusableTestFinding,
   type WaterTestFinding,
   type WaterTestsFinding,
-  type UnusableTestFinding,
 } from '@eavewell/engine';
 import type { SiteReport } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';

@@ -22,9 +22,7 @@ export interface CupRanked {
  * @definition ours: docs/decisions/0273-the-order-of-cups.md
  */
 export function compareCups(one: CupRanked, other: CupRanked): number {
-  return (
-    rankOf(one) - rankOf(other) || verdictRank(one) - verdictRank(other) || lostYears(other) - lostYears(one)
-  );
+  return rankOf(one) - rankOf(other) || verdictRank(one) - verdictRank(other) || lostYears(other) - lostYears(one);
 }
 
 function rankOf({ mayDrink, reasons }: CupRanked): number {

@@ -13,7 +13,6 @@ import { roundedDown } from './roundedDown.ts';
 import { yes } from './telling.ts';
 import { type SourceOfRisk, waterOfRisk } from './waterOfRisk.ts';
 
-
 /** What the page of a site says about its treatment units, beside their sentences. */
 export const treatmentPageIn = ({ say }: Speech) => ({
   heading: (unit: string | null) =>

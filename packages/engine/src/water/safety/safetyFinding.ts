@@ -101,12 +101,7 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const cappedBy = place.cappedBy ?? barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
   const verdict = verdictOfCup(barriers, risks, samples, cappedBy, settings);
   const isDoubted = samples.isOpen || withheldBy.length > 0 || failedUnits.length > 0 || hasTooMuchChlorine(given);
-  const mayDrink = mayDrinkIt(
-    verdict,
-    barriers,
-    samples,
-    place.cappedBy !== null || risks.isSourceOver || isDoubted,
-  );
+  const mayDrink = mayDrinkIt(verdict, barriers, samples, place.cappedBy !== null || risks.isSourceOver || isDoubted);
   const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
     mayDrink === 'no'

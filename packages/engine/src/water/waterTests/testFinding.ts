@@ -27,7 +27,10 @@ export function testFinding(test: WaterTest, handOverDay: DayIndex | null): Test
   const whole = ecoliEstimate(portions);
   const estimate = faulty.length > 0 && whole?.reach === 'below' ? null : whole;
   const looked = looked_mL(portions);
-  const figures = estimate === null && faulty.some(isBelieved) ? foundUncounted(test.portions) : figuresOf(estimate, portions, looked);
+  const figures =
+    estimate === null && faulty.some(isBelieved)
+      ? foundUncounted(test.portions)
+      : figuresOf(estimate, portions, looked);
   const finding: WaterTestFinding = {
     ...{ testId: test.testId, takenOn: test.takenOn, point: test.point },
     ...figures,

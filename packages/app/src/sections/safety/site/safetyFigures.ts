@@ -99,7 +99,9 @@ export function rawOfWords(
   safety: Pick<SafetyReport, 'sourceDays'>,
   { say }: Pick<Words, 'say'>,
 ): string {
-  return waters.length < 2 ? '' : `${say('safety.raw_of', { source: nameOfSource(secondSourceId, safety) ?? 'none' })} `;
+  return waters.length < 2
+    ? ''
+    : `${say('safety.raw_of', { source: nameOfSource(secondSourceId, safety) ?? 'none' })} `;
 }
 
 /** Risks as multiples of the target, the worst first. */
