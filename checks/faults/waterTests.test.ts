@@ -88,7 +88,7 @@ describe('portions', () => {
     const { site, tests, read, said } = await found({ portions: ['S001,W1,tubes,100,1,7,,,'] });
     expect(read).toEqual(['row.positive_over_portions @ testPortions.csv 2 positive']);
     expect(said).toContain('waterTests.portions_contradict');
-    expect(tests).toMatchObject({ last: null, unusable: [{ testId: 'W1', because: 'portions' }] });
+    expect(tests).toMatchObject({ last: null, unusable: [{ testId: 'W1', because: 'portions', at: { row: 2 } }] });
     expect(site.doubtsBeside.safety).toEqual([
       { file: 'testPortions.csv', row: 2, column: 'positive', siteId: 'S001' },
     ]);

@@ -12,11 +12,13 @@ export function safetySection(sheet: Sheet, f: SafetyFinding): void {
   sheet.line(spoken.findings.safety(f), 2);
   if (f.needsTest.length > 0) sheet.line(words.testWanted(f.needsTest), 2);
   barriers(sheet, f);
-  if (f.risks.length > 0)
+  if (f.risks.length > 0) {
+    sheet.line(words.risksAbout, 2);
     sheet.table(
       words.riskColumns.map((head, index) => ({ head, align: index < 2 ? 'left' : 'right' }) as const),
       f.risks.map((risk) => riskRow(risk, f)),
     );
+  }
   sheet.line(spoken.findings.waterTests(f.waterTests), 2);
   if (f.waterTests.tests.length > 0)
     sheet.table(
@@ -44,7 +46,7 @@ function barriers(sheet: Sheet, { barriers: row }: SafetyFinding): void {
 }
 
 function riskRow(risk: PathogenRisk, f: SafetyFinding): readonly string[] {
-  const years = (value: number) => numbers.quantity(value, 'DALY/person/year');
+  const years = words.lostYears;
   return [
     words.pathogen(risk.pathogen),
     words.water(sourceOfRisk(risk, f)),

@@ -22,6 +22,7 @@ export type SafetySaid = Omit<SafetyFinding, 'cappedBy' | 'withheldBy' | 'waterT
  */
 export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
   const [worst] = f.risks;
+  const years = (value: number) => numbers.quantity(value * million_people, '');
   const days = f.sourceDays === null ? [] : [sourceDaysSaid({ say, numbers }, f.sourceDays)];
   return [
     say(`findings.safety.mayDrink.${f.mayDrink}`),
@@ -32,9 +33,9 @@ export function safetySaid({ say, numbers }: Speech, f: SafetySaid): string {
             pathogen: worst.pathogen,
             ...waterOfRisk(sourceOfRisk(worst, f), { numbers }),
             isOver: yes(worst.DALYHigh_per_person_per_year > f.target_DALY_per_person_per_year),
-            risk: numbers.quantity(worst.DALY_per_person_per_year, 'DALY/person/year'),
-            high: numbers.quantity(worst.DALYHigh_per_person_per_year, 'DALY/person/year'),
-            target: numbers.quantity(f.target_DALY_per_person_per_year, 'DALY/person/year'),
+            risk: years(worst.DALY_per_person_per_year),
+            high: years(worst.DALYHigh_per_person_per_year),
+            target: years(f.target_DALY_per_person_per_year),
           }),
         ]
       : []),
@@ -96,6 +97,9 @@ export function sourceDaysSaid({ say, numbers }: Speech, days: SourceDays): stri
     high: numbers.given(Math.round(range.high), ''),
   });
 }
+
+/** Healthy years lost are told of so many people. */
+const million_people = 1e6;
 
 /** From here on it is told what those who skip bear of it. */
 const toldShare_fraction = 0.5;

@@ -73,6 +73,8 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
     of.secondSourceId === null
       ? say('commandLine.safety.ofRoofs')
       : say('commandLine.safety.ofSource', waterOfRisk(of, { numbers })),
+  risksAbout: say('commandLine.safety.risksAbout'),
+  lostYears: (value_DALY_per_person_per_year: number) => numbers.quantity(value_DALY_per_person_per_year * 1e6, ''),
   /** The germ, the water it is in, healthy years lost, the high end of them, the target. */
   riskColumns: [
     say('commandLine.safety.columns.germ'),

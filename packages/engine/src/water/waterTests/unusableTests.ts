@@ -14,7 +14,7 @@ export interface UnusableTests {
  * @param isCleanSince - is there a clean one of the same point after it?
  */
 export function unusableTests(
-  { siteId, safety }: SiteFacts,
+  { siteId, safety, doubtsBeside }: SiteFacts,
   read: readonly TestRead[],
   isCleanSince: (one: TestRead) => boolean,
 ): UnusableTests {
@@ -26,6 +26,9 @@ export function unusableTests(
       isDrunk: point === null || point === 'tap' || point === 'container',
     }));
   const known = new Set(told.map(({ finding }) => finding.testId));
+  // Which row it is in is known where a single one of the file is in doubt.
+  const file = 'testPortions.csv';
+  const rows = doubtsBeside.safety.filter((place) => place.file === file);
   const faulty = read.filter((one) => one.finding.sign === null && one.read.faulty.length > 0);
   return {
     unusable: [
@@ -33,7 +36,7 @@ export function unusableTests(
       ...faulty
         .filter(({ finding }) => !known.has(finding.testId))
         .map(({ finding: { testId }, read: { faulty: portions } }): UnusableTestFinding => {
-          const at = { file: 'testPortions.csv', siteId };
+          const at = rows.length === 1 ? rows[0]! : { file, siteId };
           return { testId, because: 'portions', at, hasGerms: portions.some(hasSigns) };
         }),
     ],

@@ -365,7 +365,7 @@ export const units = {
   "kg_per_m3": "{amount} كغم/م³",
   "kg_per_year": "{amount} كغم في السنة",
   "km": "{amount} كم",
-  "log10": "{amount} log10",
+  "log10": "{amount} من خطوات العشرة",
   "m": "{amount} م",
   "m2": "{amount} م²",
   "mL": "{amount} مل",

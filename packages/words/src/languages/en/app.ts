@@ -1905,7 +1905,7 @@ export const site = {
   "caution_weight": "A full tank weighs a tonne for every 1,000 L: somebody licensed judges stand and ground, by the local code.",
   "clean_after": "{tank}: to be cleaned after {months}",
   "cost_not_known": "cost not known",
-  "cup_risk": "{pathogen, select, campylobacter {bacteria (Campylobacter)} rotavirus {viruses (rotavirus)} other {protozoa (Cryptosporidium)}} cost {risk}",
+  "cup_risk": "{pathogen, select, campylobacter {bacteria (Campylobacter)} rotavirus {viruses (rotavirus)} other {protozoa (Cryptosporidium)}}: {risk}",
   "days_target": "enough on {share} of days",
   "drawn_due": "due {day}",
   "figure": "figure",
@@ -2276,7 +2276,7 @@ export const tableNames = {
 export const units = {
   "C": "{amount} °C",
   "DALY_per_case": "{amount} DALY a case",
-  "DALY_per_million_per_year": "{amount} DALY a year per million people",
+  "DALY_per_million_per_year": "{amount} healthy years lost a year per million people",
   "L": "{amount} L",
   "L_per_day": "{amount} L a day",
   "L_per_h": "{amount} L an hour",

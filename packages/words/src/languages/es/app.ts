@@ -1906,7 +1906,7 @@ export const site = {
   "caution_weight": "Un tanque lleno pesa una tonelada por cada 1 000 L: la base y el suelo los juzga alguien con licencia, según la norma local.",
   "clean_after": "{tank}: limpiarlo a los {months}",
   "cost_not_known": "costo no conocido",
-  "cup_risk": "{pathogen, select, campylobacter {las bacterias (Campylobacter)} rotavirus {los virus (rotavirus)} other {los protozoos (Cryptosporidium)}} cuestan {risk}",
+  "cup_risk": "{pathogen, select, campylobacter {las bacterias (Campylobacter)} rotavirus {los virus (rotavirus)} other {los protozoos (Cryptosporidium)}}: {risk}",
   "days_target": "suficiente en el {share} de los días",
   "drawn_due": "toca {day}",
   "figure": "cifra",
@@ -2277,7 +2277,7 @@ export const tableNames = {
 export const units = {
   "C": "{amount} °C",
   "DALY_per_case": "{amount} AVAD por caso",
-  "DALY_per_million_per_year": "{amount} AVAD al año por millón de personas",
+  "DALY_per_million_per_year": "{amount} años de vida sana perdidos al año por millón de personas",
   "L": "{amount} L",
   "L_per_day": "{amount} L al día",
   "L_per_h": "{amount} L por hora",

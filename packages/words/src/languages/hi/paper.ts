@@ -364,7 +364,7 @@ export const units = {
   "kg_per_m3": "{amount} किग्रा/मी³",
   "kg_per_year": "{amount} किग्रा प्रति वर्ष",
   "km": "{amount} किमी",
-  "log10": "{amount} log10",
+  "log10": "दस-दस गुना के {amount} कदम",
   "m": "{amount} मी",
   "m2": "{amount} मी²",
   "mL": "{amount} मिली",
