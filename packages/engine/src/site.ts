@@ -3,7 +3,6 @@ import type {
   EngineProblemCode,
   FirstService,
   GaugeFinding,
-  Place,
   Problem,
   SiteDesign,
   SiteFacts,
@@ -15,9 +14,9 @@ import type {
   WaterYear,
   WorkingLine,
 } from './kernel/index.ts';
-import { unusableFigures, worstVerdict } from './kernel/index.ts';
+import { worstVerdict } from './kernel/index.ts';
 import { heaviestPiece } from './parts/index.ts';
-import { cupInDoubt, type OtherStations, otherStations, standGateOf } from './siteStations.ts';
+import { cupInDoubt, type OtherStations, otherStations, standGateOf, withheldByOf } from './siteStations.ts';
 import {
   drawnYears,
   type GroupWater,
@@ -115,11 +114,10 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   waters.sort((a, b) => compareStorages(a.finding, b.finding));
   const storages = waters.map(({ finding }) => finding);
   const rest = stationsBeside(site, gauge, programme, demandOf(water), sourceDaysOf(storages));
-  const inDoubt = rest === null ? cupWithheld(site, programme) : null;
-  const ownProblems = [...told.own, ...(rest ?? inDoubt)!.problems];
-  working.push(...(rest ?? inDoubt)!.working);
-  const beside = rest?.verdicts ?? { cup: inDoubt!.cup };
-  const stations = { ...notJudged, ...beside, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
+  const found = rest ?? cupInDoubt(site, programme);
+  const ownProblems = [...told.own, ...found.problems];
+  working.push(...found.working);
+  const stations = { ...notJudged, ...found.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
   const partIds = site.tanks.map(({ partId }) => partId);
   const heaviest = heaviestPiece(partIds, programme.parts);
   const design: SiteDesign = {
@@ -140,7 +138,7 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     head: rest?.head ?? [],
     stands: rest?.stands ?? [],
     treatment: rest?.treatment ?? [],
-    safety: rest?.safety ?? inDoubt?.finding ?? null,
+    safety: found.safety,
     standGate: standGateOf(site, programme.today ?? null),
     cautions: cautionsOf(site, heaviest, (rest?.stands ?? []).length > 0),
     heaviestPiece: heaviest,
@@ -376,16 +374,6 @@ function sourceDaysAlone(
   return sizes.length === 0 ? null : sizes.map((one) => one.sourceDays(one.tankVolume_L));
 }
 
-/** Rows and figures of the site that could not be used. */
-function withheldByOf(site: SiteFacts): readonly Place[] {
-  return [...site.doubts, ...unusableFigures(site).map(({ place }) => place)];
-}
-
-/** What its samples say of a site that nothing else can be said of. */
-function cupWithheld(site: SiteFacts, { settings, today = null }: Programme) {
-  return cupInDoubt(site, settings, withheldByOf(site), today);
-}
-
 /** The stations no day is run for; null while a row or a figure of the site is in doubt, which is told already. */
 function stationsBeside(
   site: SiteFacts,
@@ -417,5 +405,5 @@ export function siteProblems(
   const { problems, demandHighest_L_per_day } = ownFacts(site, gauge, programme);
   const sourceDays = sourceDaysAlone(site, gauge, programme);
   const rest = stationsBeside(site, gauge, programme, demandHighest_L_per_day, sourceDays);
-  return [...problems, ...(rest ?? cupWithheld(site, programme)).problems];
+  return [...problems, ...(rest ?? cupInDoubt(site, programme)).problems];
 }

@@ -22,6 +22,7 @@ import {
   type StationVerdict,
   type StormTold,
   type TreatmentFinding,
+  unusableFigures,
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
@@ -169,19 +170,18 @@ export function safetyOf(
  * What is said of drinking the water of a site of which a row could not be used? Its samples speak for themselves.
  *
  * @param whole - the site's facts, rows of days to come among them
- * @param settings - the programme's settings
- * @param withheldBy - the rows that could not be used
- * @param today - the day it is asked on; null where that is not known
+ * @param programme - the settings, and the day it is asked on
  * @returns the finding, and the verdict of the cup
  * @definition ours: docs/decisions/0241-samples-speak-alone.md
  */
 export function cupInDoubt(
   whole: SiteFacts,
-  settings: DesignSettings,
-  withheldBy: readonly Place[],
-  today: DayIndex | null,
-): Judged<SafetyFinding> & { readonly cup: StationVerdict } {
+  { settings, today = null }: { readonly settings: DesignSettings; readonly today?: DayIndex | null },
+): Pick<OtherStations, 'safety' | 'problems' | 'working'> & {
+  readonly verdicts: Pick<OtherStations['verdicts'], 'cup'>;
+} {
   const { site, problems: datedAhead } = siteUntilToday(whole, today);
+  const withheldBy = withheldByOf(whole);
   const found = withSamples(site, settings, (known) =>
     safetyInDoubt({ ...known, treatment: [], sourceDays: null, today }, withheldBy),
   );
@@ -189,10 +189,16 @@ export function cupInDoubt(
     ({ place }) => place.file === 'waterTests.csv' || place.file === 'inspections.csv',
   );
   return {
-    ...found,
+    safety: found.finding,
+    verdicts: { cup: found.finding?.verdict ?? 'notJudged' },
     problems: found.finding === null ? [] : [...ofSamples, ...found.problems],
-    cup: found.finding?.verdict ?? 'notJudged',
+    working: found.working,
   };
+}
+
+/** Rows and figures of a whole site that could not be used. */
+export function withheldByOf(site: SiteFacts): readonly Place[] {
+  return [...site.doubts, ...unusableFigures(site).map(({ place }) => place)];
 }
 
 /** What samples, chlorine and the height say by themselves, and what is judged of them. */

@@ -18,7 +18,7 @@ export interface CupRanked {
  *
  * @param one - a cup
  * @param other - another
- * @returns below 0 where the first comes first, above 0 where the other does, 0 where neither
+ * @returns below 0 where the first comes first, above 0 where the other does, 0 where neither [number]
  * @definition ours: docs/decisions/0273-the-order-of-cups.md
  */
 export function compareCups(one: CupRanked, other: CupRanked): number {

@@ -202,7 +202,7 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   }),
   sampleAge_days: whole('day', 'The longest time since a clean sample that a verdict of fit may rest on.', {
     hard: from(1, 3660),
-    usual: from(90, 800),
+    usual: from(90, 3660),
   }),
   susceptibleToRotavirus_fraction: fraction('Share of the people who can fall ill of rotavirus.', {
     usual: from(0.02, 0.3),
