@@ -1927,6 +1927,8 @@ export const problems = {
   "record.unreadable.what": "What stands there is no record: \"{value}\".",
   "request.called_off.todo": "Ask for it again when you want it.",
   "request.called_off.what": "This was called off; nothing was changed.",
+  "request.letters_missing.todo": "Write the words that hold it with other letters, then ask for the pack again.",
+  "request.letters_missing.what": "The pack could not be set: no face carried here has {letters}.",
   "request.not_found.todo": "Go back to the list of programmes.",
   "request.not_found.what": "There is nothing at {value}.",
   "request.not_judged_yet.todo": "{state, select, failed {Try again in a while; what was entered is safe.} calledOff {Begin it again on the page of sites.} other {Wait a moment: it is told when it is done.}}",

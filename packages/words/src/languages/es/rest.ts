@@ -1927,6 +1927,8 @@ export const problems = {
   "record.unreadable.what": "Lo que está ahí no es un registro: \"{value}\".",
   "request.called_off.todo": "Pídalo otra vez cuando lo quiera.",
   "request.called_off.what": "Esto se canceló; no se cambió nada.",
+  "request.letters_missing.todo": "Escriba con otras letras las palabras que lo llevan y pida la carpeta de nuevo.",
+  "request.letters_missing.what": "No se pudo componer la carpeta: ningún tipo de letra de aquí tiene {letters}.",
   "request.not_found.todo": "Vuelva a la lista de programas.",
   "request.not_found.what": "No hay nada en {value}.",
   "request.not_judged_yet.todo": "{state, select, failed {Inténtelo de nuevo en un rato; lo ingresado está a salvo.} calledOff {Comiéncelo de nuevo en la página de sitios.} other {Espere un momento: se avisa cuando termine.}}",
