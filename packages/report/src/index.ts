@@ -1,4 +1,7 @@
 export { gaugeReport } from './gaugeReport.ts';
+export { piecesSaid } from './kitLoadsReport.ts';
+export { type KitAsked, type KitGiven, kitReport, type SiteKitGiven, siteKitReport } from './kitReport.ts';
+export { kitSheets } from './kitSheets.ts';
 export { type FaultAt, faultFinder, faultNamer } from './namedFaults.ts';
 export { exceptionsFirst, type Placed, peopleDays } from './peopleDays.ts';
 export { peopleOf } from './peopleOf.ts';
