@@ -62,7 +62,8 @@ journey('a rule is changed in its form and the line of a site changes; a pack is
   await page.getByRole('link', { name: 'Rules of the kit' }).click();
   await page.getByRole('button', { name: 'Change K27' }).click();
   const field = page.getByRole('textbox', { name: /Parts for each|How many|each/i }).first();
-  await field.fill(String(before + 3));
+  const each = Number(await field.inputValue());
+  await field.fill(String(each + 3));
   await page.getByRole('button', { name: 'Save' }).click();
   await page
     .getByText(/^Saved/)
@@ -71,7 +72,7 @@ journey('a rule is changed in its form and the line of a site changes; a pack is
   await page.goto(new URL(address, page.url()).href);
   await expect
     .poll(async () => Number(await line.getByRole('button').textContent()), { timeout: 30_000 })
-    .toBe(before + 3);
+    .toBe((before / each) * (each + 3));
   const pack = page.getByRole('link', { name: 'Site pack (PDF)' });
   const href = await pack.getAttribute('href');
   const ask = () => page.request.get(new URL(href!, page.url()).href);
