@@ -93,10 +93,12 @@ export function costAnswer(cost: WholeCostKept | null, market: KitsKept['market'
 /** What an input is called: the part, or what is paid for; null where it needs no name. */
 function whatOf(inputId: string, { parts, kit }: KitsKept['market']): string | null {
   const [, ...rest] = inputId.split(' ');
-  const id = rest.join(' ');
+  // The life of the set of one unit: its part, and where it is.
+  const [id = '', place] = rest.join(' ').split(' @');
   if (id === '') return null;
   const cost = kit.costs.find(({ costId }) => costId === id);
-  return parts.find(({ partId }) => partId === id)?.name ?? cost?.what ?? id;
+  const name = parts.find(({ partId }) => partId === id)?.name ?? cost?.what ?? id;
+  return place === undefined ? name : `${name} (${place})`;
 }
 
 /** What is spent without the programme, or would be. */
