@@ -23,7 +23,7 @@ const mayImport = {
   work: [],
   server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
   app: ['drawing', 'engine', 'report', 'tables', 'words'],
-  cli: ['app', 'demo', 'engine', 'formats', 'report', 'server', 'tables', 'words'],
+  cli: ['app', 'demo', 'engine', 'formats', 'paper', 'report', 'server', 'tables', 'words', 'work'],
 };
 
 const folderOf = (/** @type {string} */ name) => (name === 'demo' ? 'demo/' : `packages/${name}/`);

@@ -14,6 +14,12 @@ const project = (name: string, include: readonly string[], testTimeout: number) 
   test: { name, include: [...include], environment: 'node' as const, testTimeout, hookTimeout: testTimeout },
 });
 
+/**
+ * Files that follow each other in one process: what they import is read once, which was half of their time. What a test gives to
+ * all (a stand-in for fetch, for the browser's database) it takes away again (docs/decisions/0241-files-that-share-a-process.md).
+ */
+const together = <T extends { readonly test: object }>(one: T) => ({ ...one, test: { ...one.test, isolate: false } });
+
 export default defineConfig({
   resolve: { conditions },
   ssr: { resolve: { conditions } },
@@ -23,8 +29,8 @@ export default defineConfig({
     // A suite may be empty while it is being written; checks/rules fails when one of them is.
     passWithNoTests: true,
     projects: [
-      project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000),
-      ...suites.map((name) => project(name, [`checks/${name}/**/*.test.ts`], 120_000)),
+      together(project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000)),
+      ...suites.map((name) => together(project(name, [`checks/${name}/**/*.test.ts`], 120_000))),
       ...inBrowser.map((name) => {
         // A machine that does other work beside makes a browser slow, and some journeys see every page many times.
         const { extends: all, test } = project(name, [`checks/${name}/**/*.test.ts`], 300_000);

@@ -35,6 +35,7 @@ export const paperSections = [
   'drawn',
   'findings',
   'installation',
+  'loads',
   'numbers',
   'pack',
   'pictures',

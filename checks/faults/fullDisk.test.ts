@@ -4,8 +4,8 @@ import { readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { good } from './folder.ts';
-import { type Answer, type Page, zipOf } from './served.ts';
-import { inRoom, pageOf, type Started, start } from './started.ts';
+import { type Answer, type Page, withServer, zipOf } from './served.ts';
+import { begunFolder, inRoom, pageOf, type Started, start } from './started.ts';
 
 /** Mounts a disk of so many megabytes that lives in memory; false where this system does not let it. */
 function mounted(at: string, size_MB: number): boolean {
@@ -103,7 +103,7 @@ describe('a full disk', () => {
         const disk = join(room, 'disk');
         expect(mounted(disk, 32)).toBe(true);
         try {
-          const running = await begin(join(disk, 'data'));
+          const running = await begin(await begunFolder(join(disk, 'data')));
           const page = await pageOf(running);
           const { programme, accept, change, makeDemo } = await begun(page);
           const before = (await page.ask('GET', `${programme}/export.zip`)).body;
@@ -204,11 +204,15 @@ describe('a full disk', () => {
 
 /** An export of Tarn water, made by a program without limits. */
 async function smallExport(room: string): Promise<string> {
-  const running = await start(join(room, 'first'));
-  const page = await pageOf(running);
-  const programme = await page.empty('Tarn water');
-  await page.takeIn(programme, 'tarn.zip', zipOf(good));
-  await stopped(running);
-  const own = join(room, 'first', 'exports', programme.split('/').at(-1)!);
+  const folder = join(room, 'first');
+  const programme = await withServer(
+    async (page) => {
+      const made = await page.empty('Tarn water');
+      await page.takeIn(made, 'tarn.zip', zipOf(good));
+      return made;
+    },
+    { folder, keep: true },
+  );
+  const own = join(folder, 'exports', programme.split('/').at(-1)!);
   return join(own, (await readdir(own)).find((name) => name.endsWith('.zip'))!);
 }

@@ -4,7 +4,7 @@ import { seededDice } from '@eavewell/engine';
 import { expect, it } from 'vitest';
 import { good } from './folder.ts';
 import { type Page, zipOf } from './served.ts';
-import { inRoom, pageOf, start } from './started.ts';
+import { begunFolder, inRoom, pageOf, start } from './started.ts';
 
 /** How often the program is killed; `npm run soak` asks for more. */
 const kills = process.env['EAVEWELL_SOAK'] === '1' ? 50 : 6;
@@ -68,7 +68,7 @@ it(`killed ${kills} times among imports, edits, undo, redo and designs: what was
   const below = seededDice(20261126).next;
   const counts = { answered: 0, cut: 0, cutAndThere: 0, ...Object.fromEntries(steps.map((step) => [step, 0])) };
   await inRoom(async (room) => {
-    const folder = join(room, 'data');
+    const folder = await begunFolder(join(room, 'data'));
     let running = await start(folder);
     let page = await pageOf(running);
     const programme = await page.empty('Tarn water');

@@ -6,7 +6,7 @@ import { filesOfProgramme } from '@eavewell/formats';
 import { describe, expect, it } from 'vitest';
 import { good } from './folder.ts';
 import { zipOf } from './served.ts';
-import { inRoom, pageOf, start } from './started.ts';
+import { begunFolder, inRoom, pageOf, start } from './started.ts';
 
 const kills = process.env['EAVEWELL_SOAK'] === '1' ? 50 : 3;
 
@@ -70,7 +70,7 @@ describe('the program that serves', () => {
 
   it(`killed ${kills} times in an import: all of it is there, or nothing`, async () => {
     await inRoom(async (room) => {
-      const folder = join(room, 'data');
+      const folder = await begunFolder(join(room, 'data'));
       const wanted = zipOf(good);
       const below = seededDice(7).next;
       for (let i = 0; i < kills; i++) {
@@ -102,7 +102,7 @@ describe('the program that serves', () => {
 
   it('says after a restart which import was cut off, until that is dismissed', async () => {
     await inRoom(async (room) => {
-      const folder = join(room, 'data');
+      const folder = await begunFolder(join(room, 'data'));
       const first = await start(folder);
       const page = await pageOf(first);
       const { planted: _, ...tables } = demoProgramme({ sites: 60 });

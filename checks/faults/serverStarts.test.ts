@@ -5,7 +5,7 @@ import { databaseFile } from '@eavewell/database';
 import { describe, expect, it } from 'vitest';
 import { good } from './folder.ts';
 import { zipOf } from './served.ts';
-import { inRoom, pageOf, type Started, start } from './started.ts';
+import { begunFolder, inRoom, pageOf, type Started, start } from './started.ts';
 
 /** Whoever may do everything on this computer is let in everywhere: then the program is started by somebody who may not. */
 const isAll = process.getuid?.() === 0;
@@ -22,8 +22,7 @@ describe('a start that cannot be', () => {
   it.skipIf(isWindows)('in a folder that may not be written, or made: told, and nothing of it is touched', async () => {
     await inRoom(async (room) => {
       chmodSync(room, 0o755);
-      const kept = join(room, 'kept');
-      await stopped(await start(kept));
+      const kept = await begunFolder(join(room, 'kept'));
       const before = readFileSync(join(kept, databaseFile));
       const names = readdirSync(kept);
       const empty = join(room, 'empty');
@@ -47,8 +46,7 @@ describe('a start that cannot be', () => {
   it.skipIf(isWindows)('with a data file that may only be read: told, and nothing of it is touched', async () => {
     await inRoom(async (room) => {
       chmodSync(room, 0o755);
-      const folder = join(room, 'data');
-      await stopped(await start(folder));
+      const folder = await begunFolder(join(room, 'data'));
       const file = join(folder, databaseFile);
       const before = readFileSync(file);
       if (isAll) chownSync(folder, nobody, nobody);
@@ -64,8 +62,7 @@ describe('a start that cannot be', () => {
 
   it('with a data file of a newer version: told, and nothing of it is touched', async () => {
     await inRoom(async (room) => {
-      const folder = join(room, 'data');
-      await stopped(await start(folder));
+      const folder = await begunFolder(join(room, 'data'));
       const file = join(folder, databaseFile);
       const bytes = readFileSync(file);
       // The version stands at byte 60 (SQLite file format, section 1.3.15, from memory).
@@ -80,7 +77,7 @@ describe('a start that cannot be', () => {
 
   it('a second time: told, and the first goes on', async () => {
     await inRoom(async (room) => {
-      const folder = join(room, 'data');
+      const folder = await begunFolder(join(room, 'data'));
       const first = await start(folder);
       const page = await pageOf(first);
       const programme = await page.empty();
@@ -106,7 +103,7 @@ function peak_MB({ process: { pid } }: Started): number | null {
 describe('an upload far too large', () => {
   it('is refused with the limit named, whatever its length says; the program keeps its memory and goes on', async () => {
     await inRoom(async (room) => {
-      const running = await start(join(room, 'data'));
+      const running = await start(await begunFolder(join(room, 'data')));
       const page = await pageOf(running);
       const programme = await page.empty();
       const before = peak_MB(running);

@@ -3,7 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { repository } from '../rules/repository.ts';
-import { Page } from './served.ts';
+import { Page, withServer } from './served.ts';
 
 /** The program as a person starts it. */
 export const program = join(repository, 'packages/cli/bin/eavewell.js');
@@ -46,6 +46,17 @@ export async function start(
     void ended.then(() => found(null));
   });
   return { process: started, address, ended, text: () => text };
+}
+
+/**
+ * Makes a data folder with a programme of no rows, as the program itself writes it. Started there, the program makes no demo: what
+ * is looked at is how it starts, ends or is killed, and the demo would be made anew each time.
+ *
+ * @returns the folder
+ */
+export async function begunFolder(folder: string): Promise<string> {
+  await withServer((page) => page.empty('Before'), { folder, keep: true });
+  return folder;
 }
 
 /** Its page. */

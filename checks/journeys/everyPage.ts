@@ -101,3 +101,13 @@ export async function settled(page: Page): Promise<void> {
     await page.waitForTimeout(150);
   }
 }
+
+/** Waits until a page is laid out for the size, the light and the colours it was just given. */
+export const laidOut = (page: Page) =>
+  page.evaluate(
+    () =>
+      new Promise<void>((done) => {
+        // What a drawing does about its new size comes a frame after the size, and is drawn one later.
+        requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)));
+      }),
+  );

@@ -1,8 +1,8 @@
 import { expect } from 'vitest';
 import { designedDemo } from './demo.ts';
-import { journey } from './journey.ts';
+import { firstJourney } from './journey.ts';
 
-journey(
+firstJourney(
   'the address that the program prints opens its pages, with the demo in them; the worst site is named first',
   async ({ page, served }) => {
     expect(served.printed).toMatch(/1 programme\. Open this address/);

@@ -91,7 +91,7 @@ export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
   served: [
     // biome-ignore lint/correctness/noEmptyPattern: a fixture names what it needs, and this needs nothing
     async ({}, use) => {
-      const served = await Served.begin();
+      const served = await Served.begin(inject('demoFolder'));
       await use(served);
       await served.end();
     },
@@ -118,4 +118,17 @@ export const journey = test.extend<{ $test: OfTest; $file: OfFile }>({
     const { page } = await open();
     await use(page);
   },
+});
+
+/** The same where the program never ran before: its data folder is not there. */
+export const firstJourney = journey.extend<{ $file: Pick<OfFile, 'served'> }>({
+  served: [
+    // biome-ignore lint/correctness/noEmptyPattern: a fixture names what it needs, and this needs nothing
+    async ({}, use) => {
+      const served = await Served.begin(null);
+      await use(served);
+      await served.end();
+    },
+    { scope: 'file' },
+  ],
 });

@@ -1,7 +1,7 @@
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Page } from 'playwright-core';
 import { expect } from 'vitest';
-import { settled } from './everyPage.ts';
+import { axeFindings } from './axeFindings.ts';
+import { laidOut, settled } from './everyPage.ts';
 import { journey } from './journey.ts';
 import { paperPages } from './pdfText.ts';
 import { withSafetySites } from './safetySites.ts';
@@ -129,29 +129,31 @@ journey('the drawing of a site leads to its safety, and says so where nobody may
   await page.waitForURL(/\/sites\/S991\/safety$/);
 });
 
-for (const { width, isDark } of [
-  { width: 1280, isDark: false },
-  { width: 360, isDark: false },
-  { width: 1280, isDark: true },
+// As in looks.test.ts: all rules once at each width, and those that read colours at both widths in both lights.
+for (const { width, other, isDark } of [
+  { width: 1280, other: 360, isDark: false },
+  { width: 360, other: 1280, isDark: true },
 ])
   journey(
-    `axe finds nothing on the pages of Safety, ${isDark ? 'dark' : 'light'}, ${width} px wide`,
+    `axe finds nothing on the pages of Safety, ${isDark ? 'dark' : 'light'}, opened ${width} px wide`,
     async ({ open }) => {
       const { page } = await open({ width, isDark });
       const { programmeId } = await withSafetySites(page);
-      const paths = ['safety', 'sites/S991/safety', 'sites/S994/safety', 'sites/S991/water-safety'];
-      for (const path of paths) {
+      const found: string[] = [];
+      for (const path of ['safety', 'sites/S991/safety', 'sites/S994/safety', 'sites/S991/water-safety']) {
         await page.goto(new URL(`/p/${programmeId}/${path}`, page.url()).href);
         await settled(page);
-        const { violations } = await new AxeBuilder({ page }).setLegacyMode().analyze();
-        expect(
-          violations.map(({ id, nodes }) => `${path}: ${id} ${nodes[0]?.target} ${nodes[0]?.failureSummary}`),
-        ).toEqual([]);
+        const here = [...(await axeFindings(page, 'all'))];
+        await page.setViewportSize({ width: other, height: 800 });
+        await laidOut(page);
+        here.push(...(await axeFindings(page, 'colours')));
         await page.setViewportSize({ width: 320, height: 600 });
-        const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
-        expect(wide, path).toBeLessThanOrEqual(0);
+        const wide_px = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+        if (wide_px > 0) here.push(`${wide_px} px too wide`);
         await page.setViewportSize({ width, height: 800 });
+        found.push(...here.map((one) => `${path}: ${one}`));
       }
+      expect(found).toEqual([]);
     },
   );
 

@@ -1,5 +1,5 @@
 import { type ChildProcess, spawn } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { repository } from '../rules/repository.ts';
@@ -23,10 +23,15 @@ export class Served {
     private readonly room: string,
   ) {}
 
-  /** Starts the program on an empty data folder and any free port. */
-  static async begin(): Promise<Served> {
+  /**
+   * Starts the program on a data folder of its own and any free port.
+   *
+   * @param from - a data folder to begin with a copy of; null: an empty one
+   */
+  static async begin(from: string | null): Promise<Served> {
     const room = await mkdtemp(join(tmpdir(), 'eavewell-journey-'));
     const served = new Served(join(room, 'data'), room);
+    if (from !== null) await cp(from, served.folder, { recursive: true, preserveTimestamps: true });
     await served.start();
     return served;
   }

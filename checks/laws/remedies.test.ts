@@ -42,7 +42,12 @@ beforeAll(async () => {
 });
 afterAll(() => rm(folder, { recursive: true }));
 
-function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
+/** What was worked out before, of the same facts. */
+const known = new WeakMap<ProgrammeFacts, ReadonlyMap<string, SiteRemedies>>();
+
+function remediesBySite(programme: ProgrammeFacts): ReadonlyMap<string, SiteRemedies> {
+  const before = known.get(programme);
+  if (before) return before;
   const ready = readyProgramme(programme);
   const found = new Map<string, SiteRemedies>();
   let at = 0;
@@ -50,6 +55,7 @@ function remediesBySite(programme: ProgrammeFacts): Map<string, SiteRemedies> {
     const remedies = remediesOf(programme.sites[at++]!, ready, design);
     if (remedies) found.set(design.siteId, remedies);
   }
+  known.set(programme, found);
   return found;
 }
 
@@ -67,8 +73,11 @@ async function withTreatment(): Promise<ProgrammeFacts> {
   }
 }
 
+let inStorms: ProgrammeFacts | undefined;
+
 /** The same in storms half as hard again, so that gutters spill; fewer sites, since each takes its time. */
 function stormy(): ProgrammeFacts {
+  if (inStorms) return inStorms;
   const harder = (depth: number | null) => depth && depth * 1.5;
   const gauges = facts.gauges.map((gauge) => ({
     ...gauge,
@@ -77,7 +86,8 @@ function stormy(): ProgrammeFacts {
       ...{ low_mm_per_h: harder(storm.low_mm_per_h), high_mm_per_h: harder(storm.high_mm_per_h) },
     })),
   }));
-  return { ...facts, gauges, sites: facts.sites.slice(0, 24) };
+  inStorms = { ...facts, gauges, sites: facts.sites.slice(0, 24) };
+  return inStorms;
 }
 
 /** Judges every remedy of a programme again as a site of its own; gives the fittings and the stations left out that were seen. */
@@ -186,7 +196,7 @@ describe('remedies', () => {
     } as const;
     const portions = [{ ...tubes, uncountable_count: 0, uncountableFrom_count: null }];
     const clean = {
-      ...{ testId: 'W', takenOn: 30_000, point: 'tap', portions, turbidity_NTU: null, freeChlorine_mg_per_L: null },
+      ...{ testId: 'W', takenOn: 30_000, point: 'tap' as const, portions, turbidity_NTU: null, freeChlorine_mg_per_L: null },
       ...{ pH: null, waterTemperature_C: null, laboratory: null },
     } as const;
     const said = { skipping_fraction: 0, daysOff_per_year: 0, tests: [clean] };

@@ -7,6 +7,9 @@ const wholeRecords = process.env['EAVEWELL_SOAK'] ? 40_000 : 800;
 const passes = [1, 2] as const;
 const starts = ['empty', 'full'] as const;
 
+/** Are two series the same, number by number? */
+const areSame = (a: Float64Array, b: Float64Array) => a.length === b.length && a.every((value, i) => value === b[i]);
+
 function total(values: Float64Array): number {
   return values.reduce((sum, value) => sum + value, 0);
 }
@@ -53,11 +56,14 @@ describe('every tank size at once against one plain run a size', () => {
             const short = total(balance.judged_L) - run.judgedTaken_L;
             expect(shortfallAt_L(sizes, volume)).toBe(short);
             const one = criticalVolumes(balance, rules, volume);
-            expect(one).toEqual({
-              critical_L: sizes.critical_L,
-              shortfall_L: short,
-              otherShortDays: run.otherShortDays,
-            });
+            const { otherShortDays } = run;
+            const isSame =
+              areSame(one.critical_L, sizes.critical_L) &&
+              one.shortfall_L === short &&
+              one.otherShortDays === otherShortDays;
+            // The whole form once a record: looking into it takes longer than working it out.
+            if (!isSame || volume === 0)
+              expect(one).toEqual({ critical_L: sizes.critical_L, shortfall_L: short, otherShortDays });
           }
         }
         expect(compared).toBeGreaterThan(wholeRecords * 100);
@@ -106,7 +112,8 @@ describe('one tank beside every size, the second pass ending where it repeats th
           const years = cut(days, seed, Math.max(2, days / 6));
           const volume = [3, 11, 900, 40_000][seed % 4]!;
           const one = criticalVolumes(balance, rules, volume, years);
-          expect(one.critical_L).toEqual(allSizes(balance, rules).critical_L);
+          const all = allSizes(balance, rules).critical_L;
+          if (!areSame(one.critical_L, all)) expect(one.critical_L).toEqual(all);
           const run = dayByDay(balance, volume, rules, true).series!;
           let [short, otherShortDays] = [0, 0];
           for (const { from, to, judged } of years)
@@ -137,7 +144,13 @@ describe('the plain run against the rules as printed', () => {
                 content: run.series!.content_L[day],
                 spill: run.series!.spill_L[day],
               };
-              if (JSON.stringify(got) !== JSON.stringify(expected)) expect(got).toEqual(expected);
+              const isSame =
+                got.judged === expected.judged &&
+                got.other === expected.other &&
+                got.content === expected.content &&
+                got.spill === expected.spill;
+              // Where a field of either is more or less than the other's, the first day tells.
+              if (!isSame || day === 0) expect(got).toEqual(expected);
             });
           }
         }

@@ -8,6 +8,7 @@ import { type DesignOptions, designCommand } from './commands/design.ts';
 import { type FromData, inFolder } from './commands/folderOrData.ts';
 import { type KitOptions, kitCommand } from './commands/kit.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
+import { type PackOptions, packCommand } from './commands/pack.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
 import { type ProgrammesOptions, programmesCommand } from './commands/programmes.ts';
 import { rainCommand } from './commands/rain.ts';
@@ -145,6 +146,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
   fromData(design);
   addTreatment(root, context, ended);
   addKit(root, context, ended);
+  addPack(root, context, ended);
   const rain = root
     .command('rain')
     .description(help.rain)
@@ -212,12 +214,35 @@ function addKit(root: Command, context: Context, ended: (code: ExitCode) => void
     .option('--needed-on <date>', kit.neededOnHelp)
     .option('--by <carrier>', kit.byHelp)
     .option('--workbook <file>', kit.workbookHelp)
-    .option('--replace', kit.replaceHelp)
+    .option('--overwrite', kit.overwriteHelp)
     .option('--json', kit.jsonHelp)
     .addHelpText('after', kit.examples)
     .action(async (folder: string | undefined, options: KitOptions) =>
       ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
     );
+  fromData(added);
+}
+
+/** What is carried to a site, on paper. */
+function addPack(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { pack } = spoken.commandLine;
+  const added = root
+    .command('pack')
+    .description(pack.help)
+    .argument('[folder]', help.folder)
+    .option('--site <id>', help.site)
+    .option('--out <dir>', pack.outHelp)
+    .option('--by <carrier>', pack.byHelp)
+    .option('--overwrite', pack.overwriteHelp)
+    .addHelpText('after', pack.examples)
+    .action(async (folder: string | undefined, options: PackOptions) => {
+      const { language } = root.opts<{ language?: string }>();
+      ended(
+        await inFolder(folder, options, context, (found) =>
+          packCommand(found, options, language ?? null, found.context),
+        ),
+      );
+    });
   fromData(added);
 }
 

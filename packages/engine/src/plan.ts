@@ -37,7 +37,7 @@ export interface ReadyWanted {
 /**
  * Makes a programme ready: gauges checked, the catalogue's tanks in order of size, empty stores.
  *
- * @param facts - the programme
+ * @param facts - the programme: rain [mm], sizes [m, L], prices and costs [currency]
  * @param wanted - the day of the prices and the gauges, where they are not all
  * @returns what every site needs: gauges with their rain [mm], catalogue of tanks [L], settings, market
  * @definition ours

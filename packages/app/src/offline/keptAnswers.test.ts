@@ -1,13 +1,15 @@
 import 'fake-indexeddb/auto';
 import { QueryClient } from '@tanstack/react-query';
 import { IDBFactory } from 'fake-indexeddb';
-import { beforeEach, expect, test, vi } from 'vitest';
+import { afterAll, beforeEach, expect, test, vi } from 'vitest';
 import { NotDone } from '../api/client.ts';
 import { KeptAnswers } from './keptAnswers.ts';
 
 beforeEach(() => {
   globalThis.indexedDB = new IDBFactory();
 });
+// The browser of a test ends with it: other files share this process.
+afterAll(() => void Reflect.deleteProperty(globalThis, 'indexedDB'));
 
 /** A page that is opened: it knows nothing but what the browser kept. */
 function page(form = 'one', settle_ms = 5) {

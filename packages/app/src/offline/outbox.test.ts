@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { beforeEach, describe, expect, test } from 'vitest';
+import { afterAll, beforeEach, describe, expect, test } from 'vitest';
 import type { RowChange } from '../api/client.ts';
 import { NotDone, type ProblemBody } from '../api/client.ts';
 import { clashesOf, followingOn, type KeptChange, nextToSend, withKept } from './outbox.ts';
@@ -63,6 +63,8 @@ describe('the outbox', () => {
   beforeEach(() => {
     globalThis.indexedDB = new IDBFactory();
   });
+  // The browser of a test ends with it: other files share this process.
+  afterAll(() => void Reflect.deleteProperty(globalThis, 'indexedDB'));
   const started = () => {
     const program = new Program();
     const lock = oneLock();

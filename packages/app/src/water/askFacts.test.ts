@@ -1,6 +1,6 @@
 import 'fake-indexeddb/auto';
 import { IDBFactory } from 'fake-indexeddb';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterAll, afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { factsAnswered, readingsAnswered } from './answerForTests.ts';
 import { askFacts } from './askFacts.ts';
 import { factsOfAnswer, readingsOfAnswer } from './factsOfAnswer.ts';
@@ -26,6 +26,8 @@ beforeEach(() => {
   });
 });
 afterEach(() => vi.unstubAllGlobals());
+// The browser of a test ends with it: other files share this process.
+afterAll(() => void Reflect.deleteProperty(globalThis, 'indexedDB'));
 
 test('every number comes back as it was, and a text that looks like one stays a text', () => {
   const one = factsOfAnswer(facts(), new Map([['G1', readings]]));

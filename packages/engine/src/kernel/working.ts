@@ -4,6 +4,7 @@ import { costWorkings } from './roomWorkings/cost.ts';
 import { drainageWorkings } from './roomWorkings/drainage.ts';
 import { headWorkings } from './roomWorkings/head.ts';
 import { kitWorkings } from './roomWorkings/kit.ts';
+import { loadsWorkings } from './roomWorkings/loads.ts';
 import { moneyWorkings } from './roomWorkings/money.ts';
 import { safetyWorkings } from './roomWorkings/safety.ts';
 import { settlingWorkings } from './roomWorkings/settling.ts';
@@ -62,6 +63,7 @@ export const workingCodes = [
   ...chlorineWorkings,
   ...safetyWorkings,
   ...kitWorkings,
+  ...loadsWorkings,
   ...moneyWorkings,
   ...costWorkings,
 ] as const;

@@ -88,7 +88,7 @@ export function barPlan(runs: readonly CutRun[], stock: BarStock, work_count: nu
       0,
       places.reduce((left, place) => left - sizes[place]! - cut, bar),
     ) / um_per_m;
-  const cutUp = filled.bars.map((places): CutBar => {
+  const cutUp = filled.positions.map((places): CutBar => {
     return { bars_count: 1, cuts: places.map((place) => remainders[place]!), offcut_m: offcut_m(places) };
   });
   return {

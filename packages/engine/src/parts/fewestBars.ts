@@ -5,7 +5,7 @@ import { type Left, waysToFill } from './waysToFill.ts';
 /** Pieces put into bars, and how few bars there could be. */
 export interface BarsFilled {
   /** Of each bar the places of its pieces in the list that was given. */
-  readonly bars: readonly (readonly number[])[];
+  readonly positions: readonly (readonly number[])[];
   /** No way takes fewer. */
   readonly bound_count: number;
 }
@@ -18,8 +18,8 @@ type Filled = readonly (readonly number[])[];
  * bar by bar as full as can be; then, while that is more than no way can beat, every way to fill the bar of the largest piece that is
  * left, none twice and none that another one is at least as good as.
  *
- * @param sizes - what each piece takes of a bar [any whole unit], above 0, none larger than a bar
- * @param capacity - what a bar gives [same whole unit]
+ * @param sizes - what each piece takes of a bar [count], in whole steps of any unit, above 0, none larger than a bar
+ * @param capacity - what a bar gives [count], in whole steps of any unit
  * @param work_count - so many steps at most for each number of bars that is tried [count]: the answer is the same on every machine
  * @returns pieces by bar [position], and the bound [count]; where the two agree, no way takes fewer bars
  * @law every piece is in one bar; no bar holds more than it gives
@@ -36,18 +36,23 @@ export function fewestBars(sizes: readonly number[], capacity: number, work_coun
     if (found !== null && found !== 'stopped') best = found;
     else if (found === null) bound_count = bars_count + 1;
   }
-  return { bars: placesOf(best, left, sizes), bound_count };
+  return { positions: placesOf(best, left, sizes), bound_count };
 }
 
 function leftOf(sizes: readonly number[], capacity: number, work: { left: number }): Left {
   const counted = new Map<number, number>();
   for (const size of sizes) counted.set(size, (counted.get(size) ?? 0) + 1);
   const each = [...counted.keys()].sort((a, b) => b - a);
-  return { capacity, sizes: each, counts: Int32Array.from(each, (size) => counted.get(size)!), work };
+  return {
+    capacity_count: capacity,
+    sizes_count: each,
+    each_count: Int32Array.from(each, (size) => counted.get(size)!),
+    work,
+  };
 }
 
 /** From sizes back to the pieces that were given: of equal ones the first come first. */
-function placesOf(filled: Filled, { sizes: each }: Left, sizes: readonly number[]): BarsFilled['bars'] {
+function placesOf(filled: Filled, { sizes_count: each }: Left, sizes: readonly number[]): BarsFilled['positions'] {
   const places = new Map<number, number[]>(each.map((size) => [size, []]));
   for (let place = sizes.length - 1; place >= 0; place--) places.get(sizes[place]!)!.push(place);
   return filled.map((bar) => bar.map((at) => places.get(each[at]!)!.pop()!));
@@ -67,7 +72,7 @@ function firstWays(left: Left, bound_count: number): Filled {
 
 /** The largest pieces first, each into the bar that is chosen, or a new one. */
 function largestFirst(
-  { capacity, sizes, counts }: Left,
+  { capacity_count: capacity, sizes_count: sizes, each_count: counts }: Left,
   choose: (room: readonly number[], size: number) => number,
 ): Filled {
   const room: number[] = [];
@@ -97,15 +102,15 @@ function fullestWithRoom(room: readonly number[], size: number): number {
 
 /** Each bar begun with the largest piece left and filled as well as a few steps find. */
 function barByBar(left: Left): Filled {
-  const counts = left.counts.slice();
+  const counts = left.each_count.slice();
   const bars: number[][] = [];
-  left.sizes.forEach((size, largest) => {
+  left.sizes_count.forEach((size, largest) => {
     while (counts[largest]! > 0) {
       counts[largest]!--;
-      const room = left.capacity - size;
+      const room = left.capacity_count - size;
       let best: readonly number[] = [];
       // Where the steps run out, the best found so far stands.
-      waysToFill({ ...left, counts, work: { left: stepsOfABar_count } }, room, room, (chosen, over) => {
+      waysToFill({ ...left, each_count: counts, work: { left: stepsOfABar_count } }, room, room, (chosen, over) => {
         best = [...chosen];
         return over - 1;
       });
@@ -118,7 +123,7 @@ function barByBar(left: Left): Filled {
 
 /** So many bars and no more: every way that leaves over no more than all of them together may; null where there is none. */
 function filledIn(left: Left, bars_count: number): Filled | 'stopped' | null {
-  const { capacity, sizes, counts, work } = left;
+  const { capacity_count: capacity, sizes_count: sizes, each_count: counts, work } = left;
   const total = sizes.reduce((sum, size, at) => sum + size * counts[at]!, 0);
   const failed = new Set<string>();
   const bars: number[][] = [];

@@ -1,8 +1,8 @@
 /** What is left to be put into bars: each size once, the largest first, with how many of it are left. */
 export interface Left {
-  readonly capacity: number;
-  readonly sizes: readonly number[];
-  readonly counts: Int32Array;
+  readonly capacity_count: number;
+  readonly sizes_count: readonly number[];
+  readonly each_count: Int32Array;
   /** Steps that may still be made. */
   readonly work: { left: number };
 }
@@ -15,14 +15,14 @@ export type TakeWay = (chosen: readonly number[], over: number) => number;
  * out: where a piece that is not chosen would still go in, or would go in for a smaller one, or for two.
  *
  * @param left - what there is to choose from, its counts as they are; they are the same again afterwards
- * @param room - what the bar still gives [any whole unit]
- * @param most - what may be left over of it [same whole unit]
+ * @param room - what the bar still gives [count of steps]
+ * @param most - what may be left over of it [count of steps]
  * @param take - is given each way, as places in the sizes, and what it leaves over
  * @returns whether all ways were found before the steps ran out
  * @source martello-toth-1990, ch. 8, dominance criterion (from memory)
  */
 export function waysToFill(left: Left, room: number, most: number, take: TakeWay): boolean {
-  const { sizes, counts, work } = left;
+  const { sizes_count: sizes, each_count: counts, work } = left;
   const last = lastLeft(left);
   const smallest = last < 0 ? Number.POSITIVE_INFINITY : sizes[last]!;
   const rest = restFrom(left);
@@ -56,13 +56,13 @@ export function waysToFill(left: Left, room: number, most: number, take: TakeWay
 }
 
 /** What all that is left from each place on would take. */
-function restFrom({ sizes, counts }: Left): Float64Array {
+function restFrom({ sizes_count: sizes, each_count: counts }: Left): Float64Array {
   const rest = new Float64Array(sizes.length + 1);
   for (let at = sizes.length - 1; at >= 0; at--) rest[at] = rest[at + 1]! + sizes[at]! * counts[at]!;
   return rest;
 }
 
-function lastLeft({ counts }: Left): number {
+function lastLeft({ each_count: counts }: Left): number {
   let last = counts.length - 1;
   while (last >= 0 && counts[last] === 0) last--;
   return last;
@@ -80,7 +80,7 @@ export function firstAtMost(sizes: readonly number[], most: number): number {
 }
 
 /** Would a piece that is left go in beside what is chosen, or for one of it, or for two? */
-function isOutdone({ sizes, counts }: Left, chosen: readonly number[], over: number): boolean {
+function isOutdone({ sizes_count: sizes, each_count: counts }: Left, chosen: readonly number[], over: number): boolean {
   const isLeft = (least: number, most: number, isAbove: boolean) => {
     for (let at = firstAtMost(sizes, most); at < sizes.length; at++) {
       const size = sizes[at]!;

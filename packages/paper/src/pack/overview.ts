@@ -26,6 +26,15 @@ const detailGap_pt = 11;
 /** Height of the first page under its head [pt]. */
 const firstPage_pt = bodyEnd_pt - firstTop_pt;
 
+/** How much of the first page is given to what may stand elsewhere or smaller; the best first. */
+const fits = [
+  { finding: 'whole', section_pt: sectionMost_pt },
+  { finding: 'first', section_pt: sectionMost_pt },
+  { finding: 'first', section_pt: mm(70) },
+  { finding: 'none', section_pt: mm(70) },
+  { finding: 'none', section_pt: mm(50) },
+] as const;
+
 /**
  * The first page: the way in, the building, the stations, what is built and what comes first; the code of the site.
  *
@@ -33,24 +42,42 @@ const firstPage_pt = bodyEnd_pt - firstTop_pt;
  * @param width - of the body [pt]
  * @param content - of the pack
  * @param language - its words
+ * @returns its bands; what can hurt is on the first page: where all has no room, the finding's first sentence alone stands over it and the whole of it behind, and the section is smaller
  */
 export function overview(setter: Setter, width: number, content: SitePackContent, language: Language): readonly Band[] {
-  const first = [
-    ...wayBand(setter, width, content.way, language),
-    ...paragraph(setter, width, content.finding, { before_pt: content.way.length > 0 ? 6 : 0 }),
-    ...sectionBands(setter, width, content, language),
-    ...stationsTable(setter, width, content.stations, language),
-  ];
   const code = codeAndCautions(setter, width, content);
-  // What can hurt is on the first page, whatever else is not.
-  const room = firstPage_pt - stackHeight(first) - code.height_pt - code.before_pt - detailGap_pt;
+  const whole = paragraph(setter, width, content.finding, { before_pt: 6 });
+  const sentence = paragraph(setter, width, withLead(content.finding)[0]?.text ?? '', { before_pt: 6 });
+  const findings = { whole, first: sentence, none: [] } as const;
+  const way = wayBand(setter, width, content.way, language);
+  const stations = stationsTable(setter, width, content.stations, language);
+  const all = code.height_pt + code.before_pt;
+  let first: readonly Band[] = [];
+  let isFindingLater = false;
+  for (const { finding, section_pt } of fits) {
+    const section = sectionBands(setter, width, content, language, section_pt);
+    first = [...way, ...findings[finding], ...section, ...stations];
+    isFindingLater = finding !== 'whole';
+    if (stackHeight(first) + all <= firstPage_pt) break;
+  }
+  const room = firstPage_pt - stackHeight(first) - all - detailGap_pt;
+  return [...first, ...restOf(setter, width, content, language, { code, room }), ...(isFindingLater ? whole : [])];
+}
+
+/** Detail and what comes first, before the code where there is room on the first page, else behind it. */
+function restOf(
+  setter: Setter,
+  width: number,
+  content: SitePackContent,
+  language: Language,
+  { code, room }: { readonly code: Band; readonly room: number },
+): readonly Band[] {
   const detail = detailBands(setter, width, content, language, Math.min(detailMost_pt, room));
-  if (stackHeight(detail) <= room) return [...first, ...detail, code];
+  if (stackHeight(detail) <= room) return [...detail, code];
   const short = beforeInTwo(setter, width, content, language);
   const isRoom = stackHeight(short) <= room;
   const later = { ...content, beforeAnything: isRoom ? [] : content.beforeAnything };
-  const rest = detailBands(setter, width, later, language, detailMost_pt);
-  return [...first, ...(isRoom ? short : []), code, ...rest];
+  return [...(isRoom ? short : []), code, ...detailBands(setter, width, later, language, detailMost_pt)];
 }
 
 /** What comes first in two columns: where the page has no room for the detail beside it. */
@@ -73,10 +100,11 @@ function sectionBands(
   width: number,
   { section, name }: SitePackContent,
   language: Language,
+  most_pt: number,
 ): readonly Band[] {
   const { say } = language;
   if (section === null) return paragraph(setter, width, say('pack.no_section'));
-  const size = fitted(section.picture, { width, height: sectionMost_pt });
+  const size = fitted(section.picture, { width, height: most_pt });
   return [
     pictureBand(setter, section.picture, size, say('pack.section_of', { name })),
     namePlate(setter, width, plateOf(section, size.isReduced, language), say('pack.section')),

@@ -50,6 +50,14 @@ it('what the pack says is read back from the file: who, way, stations, kit, step
     expect(all, said).toContain(said);
 });
 
+it('what can hurt is on the first page however long the finding is, which then stands behind it, whole', () => {
+  const finding = 'The tank is short in most of the years that were kept. '.repeat(40).trim();
+  const { pages } = made({ ...content, finding });
+  expect(flat([pages[0]!])).toContain('A full tank weighs 12 t.');
+  expect(flat([pages[0]!]).match(/The tank is short/g)?.length).toBe(1);
+  expect(flat(pages.slice(1)).match(/The tank is short/g)?.length).toBe(40);
+});
+
 it('exceptions stand first, and what was not judged is not told', () => {
   const { pages } = usual;
   const said = flat([pages[0]!]);

@@ -5,6 +5,7 @@ export const paperSections = [
   "drawn",
   "findings",
   "installation",
+  "loads",
   "numbers",
   "pack",
   "pictures",

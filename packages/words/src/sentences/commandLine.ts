@@ -5,6 +5,7 @@ import { convertIn, demoIn } from './copyWords.ts';
 import { headPageIn, settlingPageIn } from './flowPages.ts';
 import { kitPageIn } from './kitPages.ts';
 import { mapsIn } from './maps.ts';
+import { packPageIn } from './packPages.ts';
 import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
 import { serveIn } from './serve.ts';
@@ -273,6 +274,7 @@ export const commandLineIn = (speech: Speech) => ({
   settling: settlingPageIn(speech),
   head: headPageIn(speech),
   treatment: treatmentPageIn(speech),
+  pack: packPageIn(speech),
   wear: wearPageIn(speech),
   safety: safetyPageIn(speech),
   kit: kitPageIn(speech),

@@ -1,16 +1,7 @@
 import type { CountedBy, KitRule } from '../../kernel/index.ts';
-import type { CountedDesign, CountedOne } from './kitFacts.ts';
+import type { CountedDesign, CountedFor, CountedOne } from './kitFacts.ts';
 import type { ReadyRules } from './readyRules.ts';
 import { conditionsHold } from './ruleHolds.ts';
-
-/** What one rule, or what the design names, counts of a part at a site. */
-export interface CountedFor {
-  /** Null: the design names the part itself. */
-  readonly rule: KitRule | null;
-  readonly partId: string;
-  readonly countedBy: CountedBy;
-  readonly ones: readonly CountedOne[];
-}
 
 /** All that is counted at a site, and what was left out on the way. */
 export interface AllCounted {

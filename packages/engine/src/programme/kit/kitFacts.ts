@@ -1,7 +1,16 @@
-import type { CountedBy, DayIndex, DesignSettings, KitFacts, PartFacts, RunLength } from '../../kernel/index.ts';
+import type {
+  ConditionField,
+  CountedBy,
+  DayIndex,
+  DesignSettings,
+  KitFacts,
+  KitRule,
+  PartFacts,
+  RunLength,
+} from '../../kernel/index.ts';
 
-/** What a design was decided to be, by the names of conditionFields; null: not known. */
-export type Choices = Readonly<Record<string, string | number | null>>;
+/** What a design was decided to be, a text or a number in the unit of its name; null, or left out: not known. */
+export type Choices = Readonly<Partial<Record<ConditionField, string | number | null>>>;
 
 /** One thing of a design that parts are counted by, or several that are alike. */
 export interface CountedOne {
@@ -26,6 +35,15 @@ export interface CountedDesign {
   readonly counted: readonly CountedOne[];
   /** Of the site as a whole. */
   readonly choices: Choices;
+}
+
+/** What one rule, or what the design names, counts of a part at a site. */
+export interface CountedFor {
+  /** Null: the design names the part itself. */
+  readonly rule: KitRule | null;
+  readonly partId: string;
+  readonly countedBy: CountedBy;
+  readonly ones: readonly CountedOne[];
 }
 
 /** A part of the catalogue, as far as kits go. */

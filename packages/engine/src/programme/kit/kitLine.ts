@@ -8,8 +8,8 @@ import {
 } from '../../kernel/index.ts';
 import type { BarPlan, CutRun } from '../../parts/index.ts';
 import { roundingSlack_fraction } from './constants.ts';
-import { type CountedFor, idsOf } from './countedFor.ts';
-import type { Cutting, KitPart } from './kitFacts.ts';
+import { idsOf } from './countedFor.ts';
+import type { CountedFor, Cutting, KitPart } from './kitFacts.ts';
 import { amountOf, cutsOf, isCut, knownOf, planOf } from './kitRuns.ts';
 
 /** What counts a part: a rule, or the design, which names it. */

@@ -7,9 +7,9 @@ import {
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { countedDesign } from './countedDesign.ts';
-import { type AllCounted, type CountedFor, countedFor, idsOf } from './countedFor.ts';
+import { type AllCounted, countedFor, idsOf } from './countedFor.ts';
 import { jointsOf } from './jointsOf.ts';
-import type { CountedDesign, Cutting, KitMarket } from './kitFacts.ts';
+import type { CountedDesign, CountedFor, Cutting, KitMarket } from './kitFacts.ts';
 import { type KitLine, kitLine } from './kitLine.ts';
 import { idsFrom, isCut, isLength, knownOf } from './kitRuns.ts';
 import { compareText, type ReadyRules, readyRules } from './readyRules.ts';

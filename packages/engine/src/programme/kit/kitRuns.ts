@@ -1,8 +1,7 @@
 import { type CountedBy, countedBys, type RunOrigin } from '../../kernel/index.ts';
 import { type BarPlan, barPlan, type CutRun } from '../../parts/index.ts';
 import { mostCounted_count } from './constants.ts';
-import type { CountedFor } from './countedFor.ts';
-import type { CountedOne, Cutting, KitPart } from './kitFacts.ts';
+import type { CountedFor, CountedOne, Cutting, KitPart } from './kitFacts.ts';
 
 /** Kinds of part that are cut from bars, by the length that counts them. */
 const barKinds: Readonly<Partial<Record<CountedBy, readonly string[]>>> = {

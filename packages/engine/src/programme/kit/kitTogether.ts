@@ -81,7 +81,8 @@ export function kitsTogether(kits: readonly SiteKit[]): KitSum {
  * @problem kit.rules_idle - rules that count nothing at any site
  * @definition ours: docs/methods/kit.md
  */
-export function uncountedIn(kits: readonly SiteKit[], { rules, parts }: ReadyRules): readonly Problem[] {
+export function uncountedIn(kits: readonly SiteKit[], ready: ReadyRules): readonly Problem[] {
+  const { rules, parts } = ready;
   const counted = new Set(kits.flatMap(({ lines }) => lines.map(({ partId }) => partId)));
   const used = new Set(kits.flatMap(({ ruleIds }) => ruleIds));
   const left = [...parts.values()].filter(({ partId, kind }) => kind !== 'site' && !counted.has(partId));

@@ -8,8 +8,8 @@ export type Held = 'yes' | 'no' | 'unknown';
  * Do all conditions of a rule hold for one thing of a design? What its own choices say comes before what those of its site say.
  *
  * @param conditions - the conditions: field, test and value
- * @param own - choices of the thing, each a text or a number in the unit of its name
- * @param ofSite - choices of its site, likewise
+ * @param own - choices of the thing [text, or number in the unit of its name]
+ * @param ofSite - choices of its site [text, or number in the unit of its name]
  * @returns `no` where one does not hold; else `unknown`, with the fields, where one is not known; else `yes`
  * @law the order of conditions changes nothing
  * @definition ours: docs/methods/kit.md

@@ -1,6 +1,5 @@
 import { type CountedBy, engineProblem, type Problem } from '../../kernel/index.ts';
-import type { CountedFor } from './countedFor.ts';
-import type { CountedDesign } from './kitFacts.ts';
+import type { CountedDesign, CountedFor } from './kitFacts.ts';
 import type { ReadyRules } from './readyRules.ts';
 
 /** The kind of part a thing is made of. Small things (bends, elbows, screens) may come with others, so that nobody is asked for them. */

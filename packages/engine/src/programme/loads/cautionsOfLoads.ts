@@ -12,9 +12,10 @@ import type { Piece } from './piece.ts';
  *   and what must stay apart where chlorine or fuel is among it
  */
 export function cautionsOfLoads(
-  { mode }: Pick<Carrier, 'mode'>,
+  carrier: Pick<Carrier, 'mode'>,
   pieces: readonly Pick<Piece, 'danger'>[],
 ): readonly LoadCaution[] {
+  const { mode } = carrier;
   const cautions: LoadCaution[] = ['lifting'];
   if (mode === 'boat') cautions.push('lifeVests', 'localSkipperDecides', 'freeboardMark', 'nobodyOnLoad', 'lashed');
   else if (mode !== 'person' && mode !== 'twoPeople') cautions.push('nobodyOnLoad', 'lashed');

@@ -1,3 +1,5 @@
+import type { CountedBy } from '../../kernel/index.ts';
+
 /**
  * The order in which kinds of part are needed on site. Ours, docs/decisions/0249-order-of-loads.md: what carries stands first, then the water's
  * path from the roof down.
@@ -6,9 +8,9 @@ export const neededOrder = [
   'stand',
   'tank',
   'overflow',
-  'screen',
   'gutter',
   'outlet',
+  'screen',
   'downpipe',
   'diverter',
   'pipe',
@@ -75,3 +77,32 @@ export const massStep_kg = 1e-8;
 export const stepRounding_count = 1e-3;
 /** Whole numbers up to this are exact [count]. Source: 2^53, IEEE 754 double precision. */
 export const massSteps_count = 9_007_199_254_740_991;
+
+/** What a part of no kind of its own is needed with: that by which it is counted. Ours, docs/decisions/0249-order-of-loads.md. */
+export const neededWith: Readonly<Partial<Record<CountedBy, (typeof neededOrder)[number]>>> = {
+  stand: 'stand',
+  standPad: 'stand',
+  tank: 'tank',
+  settlingTank: 'tank',
+  overflow: 'overflow',
+  roof: 'gutter',
+  gutter: 'gutter',
+  gutterMetre: 'gutter',
+  gutterOutlet: 'outlet',
+  gutterBend: 'gutter',
+  gutterJoint: 'gutter',
+  downpipe: 'downpipe',
+  downpipeMetre: 'downpipe',
+  diverter: 'diverter',
+  pipe: 'pipe',
+  pipeMetre: 'pipe',
+  pipeJoint: 'pipe',
+  elbow: 'pipe',
+  tee: 'pipe',
+  valve: 'valve',
+  meter: 'meter',
+  tap: 'tap',
+  unit: 'treatmentUnit',
+  cartridgeSet: 'cartridge',
+  cartridge: 'cartridge',
+};

@@ -1,4 +1,4 @@
-import type { CarrierMode, Problem } from '../../kernel/index.ts';
+import type { CarrierMode, Problem, WorkingLine } from '../../kernel/index.ts';
 
 /** By whom or what a load is taken: one person, two, or the boat, truck, pallet or container. */
 export type CarriedBy = 'one' | 'two' | 'carrier';
@@ -86,4 +86,5 @@ export interface CarrierLoads {
   readonly rules: readonly LoadRule[];
   readonly cautions: readonly LoadCaution[];
   readonly problems: readonly Problem[];
+  readonly working: readonly WorkingLine[];
 }

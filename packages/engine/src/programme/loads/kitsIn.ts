@@ -1,6 +1,14 @@
-import { type Carrier, type Checked, engineProblem, type PartsApart, type Problem } from '../../kernel/index.ts';
+import {
+  type Carrier,
+  type Checked,
+  engineProblem,
+  type PartsApart,
+  type Problem,
+  type WorkingLine,
+} from '../../kernel/index.ts';
 import { roomOf } from '../../parts/index.ts';
 import type { LoadPieces } from './foundLoads.ts';
+import { kitsWorking } from './loadsWorking.ts';
 import { meetApart } from './meetApart.ts';
 import { named, partsNamed } from './namedPieces.ts';
 import type { Piece } from './piece.ts';
@@ -27,6 +35,7 @@ export interface KitsFound {
   readonly longest_m: number | null;
   readonly noMass: readonly LoadPieces[];
   readonly noBulk: readonly LoadPieces[];
+  readonly working: readonly WorkingLine[];
 }
 
 /**
@@ -62,8 +71,9 @@ export function kitsIn(kit: readonly Piece[], carrier: Carrier, keptApart: reado
   const never: BindingLimit | null = tooLong.length > 0 ? 'longest' : isApart ? 'keptApart' : null;
   const noBulk = carrier.limit_L === null ? [] : one.noBulk;
   const value = { carrierId, ...counted, ...one, noBulk };
-  if (never !== null) return { ok: true, value: { ...value, kits_count: 0, limitedBy: never }, problems };
-  return { ok: true, value: isWhole ? value : { ...value, kits_count: null, limitedBy: null }, problems };
+  const unknown = { kits_count: null, limitedBy: null };
+  const found = { ...value, ...(never !== null ? { kits_count: 0, limitedBy: never } : isWhole ? {} : unknown) };
+  return { ok: true, value: { ...found, working: kitsWorking(found, carrier) }, problems };
 }
 
 interface KitFigures {

@@ -197,3 +197,21 @@ describe('figures that are none', () => {
     expect(found({ pieces: [piece('A', 1, 0)], carrier: boat, keptApart: [] }).loads).toEqual([]);
   });
 });
+
+describe('the working of loads', () => {
+  it('opens the numbers told', () => {
+    const by = carrier('boat', 100, { limit_L: 100, stowage_fraction: 0.8 });
+    const { working } = loadsOf([piece('A', 30, 5, { bulk_L: 10 })], by, []);
+    expect(working.map(({ code, value, unit }) => [code, value, unit])).toEqual([
+      ['loads.carried', 150, 'kg'],
+      ['loads.limit', 100, 'kg'],
+      ['loads.room', 80, 'L'],
+      ['loads.least', 2, 'load'],
+      ['loads.loads', 2, 'load'],
+    ]);
+    expect(loadsOf([], carrier('person', null), []).working[1]!.inputs.map(({ name }) => name)).toEqual([
+      'carton',
+      'onePiece',
+    ]);
+  });
+});

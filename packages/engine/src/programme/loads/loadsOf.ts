@@ -3,6 +3,7 @@ import { cautionsOfLoads } from './cautionsOfLoads.ts';
 import type { CarrierLoads, LoadPieces, LoadRule, NotCarried } from './foundLoads.ts';
 import { loadLimits } from './loadLimits.ts';
 import { inOrderNeeded } from './loadOrder.ts';
+import { loadsWorking } from './loadsWorking.ts';
 import { named, partsNamed } from './namedPieces.ts';
 import { packedLoads } from './packedLoads.ts';
 import type { Piece } from './piece.ts';
@@ -55,6 +56,7 @@ export function loadsOf(pieces: readonly Piece[], carrier: Carrier, keptApart: r
     noMass: sorted.noMass.map(named),
     noBulk: limits.load_L === null ? [] : isUnknown(pieceBulk_L),
     noLength: limits.longest_m === null ? [] : isUnknown(pieceLongest_m),
+    working: loadsWorking(loads, bound_count, limits, carrier),
   };
   return { ...found, problems: [...wrong, ...problemsOf(found, limits.piece_kg, carrier)] };
 }
@@ -69,6 +71,7 @@ const noLoads = {
   noMass: [],
   noBulk: [],
   noLength: [],
+  working: [],
 } as const satisfies Partial<CarrierLoads>;
 
 /** The rules by which loads are put in order and pieces are put in. */

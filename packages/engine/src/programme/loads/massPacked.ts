@@ -13,12 +13,12 @@ export function massPacked(
   const total = kinds.reduce((sum, { count }, kind) => sum + count * (sizes[kind] ?? 0), 0);
   if (room === null || sizes.some((size) => size === null) || total > massSteps_count) return null;
   const kindOf = kinds.flatMap(({ count }, kind) => new Array<number>(count).fill(kind));
-  const { bars, bound_count } = fewestBars(
+  const { positions, bound_count } = fewestBars(
     kindOf.map((kind) => sizes[kind]!),
     room,
     work_count,
   );
-  const loads = bars.map((places) => {
+  const loads = positions.map((places) => {
     const counts = new Array<number>(kinds.length).fill(0);
     for (const place of places) counts[kindOf[place]!]! += 1;
     return counts;

@@ -14,7 +14,7 @@ import { searchPacked } from './searchPacked.ts';
 
 /** Loads: of each, how many of each kind are in it. */
 export interface Packed {
-  readonly loads: readonly (readonly number[])[];
+  readonly byLoad_count: readonly (readonly number[])[];
   /** No way of loading has fewer. */
   readonly bound_count: number;
 }
@@ -24,7 +24,7 @@ export function packKinds(all: PackCase): Packed {
   let loads: readonly (readonly number[])[] = firstPacked(all);
   let bound_count = leastLoads(all);
   const isMuch = loads.length > mostLoadsSearched_count || all.kinds.length > mostKindsSearched_count;
-  if (loads.length <= bound_count || isMuch) return { loads, bound_count };
+  if (loads.length <= bound_count || isMuch) return { byLoad_count: loads, bound_count };
   const pieces_count = all.kinds.reduce((sum, { count }) => sum + count, 0);
   let steps = pieces_count <= fewPieces_count ? stepsOfFew_count : stepsOfMany_count;
   const byMass = massPacked(all, steps);
@@ -32,12 +32,12 @@ export function packKinds(all: PackCase): Packed {
   bound_count = Math.max(bound_count, byMass?.bound_count ?? 0);
   for (let loads_count = bound_count; loads_count < loads.length; loads_count++) {
     const even = evenPacked(all, loads_count);
-    if (even !== null) return { loads: even, bound_count };
+    if (even !== null) return { byLoad_count: even, bound_count };
     // Half of the steps that are left, so that some remain for the numbers that are still to be tried.
     const tried = searchPacked(all, loads_count, Math.floor(steps / (loads_count + 1 < loads.length ? 2 : 1)));
-    if (tried.loads !== null) return { loads: tried.loads, bound_count };
+    if (tried.byLoad_count !== null) return { byLoad_count: tried.byLoad_count, bound_count };
     if (tried.isDisproved && loads_count === bound_count) bound_count = loads_count + 1;
     steps -= tried.steps_count;
   }
-  return { loads, bound_count };
+  return { byLoad_count: loads, bound_count };
 }

@@ -26,7 +26,7 @@ export function packedLoads(
     room_L: limits.load_L ?? Number.POSITIVE_INFINITY,
   });
   const usual: CarriedBy = mode === 'twoPeople' ? 'two' : mode === 'person' ? 'one' : 'carrier';
-  const loads = packed.loads.map((counts) =>
+  const loads = packed.byLoad_count.map((counts) =>
     loadOf(
       kinds.flatMap((piece, index) => (counts[index]! > 0 ? [{ ...piece, count: counts[index]! }] : [])),
       usual,

@@ -4,7 +4,7 @@ import type { Danger } from '../../kernel/index.ts';
 export interface Piece {
   readonly partId: string;
   readonly name: string;
-  /** Kind of the part, for the order of loads. */
+  /** Kind of the part, for the order of loads; where it is `other`, that of what it is counted by. */
   readonly kind: string;
   /** So many of the part are in one piece: more than one in a closed pack; of what is sold by the metre, the kilogram or the litre, so much. */
   readonly each_count: number;

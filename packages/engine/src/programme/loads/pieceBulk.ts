@@ -9,7 +9,8 @@ import type { Piece } from './piece.ts';
  * @returns length × width × height where all three are known, else the volume stated [L]; null where neither is
  * @definition ours
  */
-export function pieceBulk_L({ sides_m, bulk_L }: Pick<Piece, 'sides_m' | 'bulk_L'>): number | null {
+export function pieceBulk_L(piece: Pick<Piece, 'sides_m' | 'bulk_L'>): number | null {
+  const { sides_m, bulk_L } = piece;
   const known = sides_m.filter((side) => side !== null);
   if (known.length < sidesOfBox_count) return bulk_L;
   return litresFromCubicMetres(known.reduce((product, side) => product * side, 1));
@@ -22,7 +23,7 @@ export function pieceBulk_L({ sides_m, bulk_L }: Pick<Piece, 'sides_m' | 'bulk_L
  * @returns the longest side that is known [m]; null where none is
  * @definition ours
  */
-export function pieceLongest_m({ sides_m }: Pick<Piece, 'sides_m'>): number | null {
-  const known = sides_m.filter((side) => side !== null);
+export function pieceLongest_m(piece: Pick<Piece, 'sides_m'>): number | null {
+  const known = piece.sides_m.filter((side) => side !== null);
   return known.length === 0 ? null : Math.max(...known);
 }

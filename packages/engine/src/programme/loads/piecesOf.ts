@@ -1,6 +1,6 @@
-import type { PartFacts } from '../../kernel/index.ts';
+import type { CountedBy, PartFacts } from '../../kernel/index.ts';
 import { hair_factor } from '../../parts/index.ts';
-import { closedPack_kg } from './constants.ts';
+import { closedPack_kg, neededWith } from './constants.ts';
 import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
 
@@ -11,6 +11,8 @@ export interface CarriedLine {
   readonly kind: string;
   /** In what the part is counted in; null where nobody knows. */
   readonly total_count: number | null;
+  /** What counts it, the first first. */
+  readonly counts: readonly { readonly countedBy: CountedBy }[];
 }
 
 /**
@@ -38,7 +40,9 @@ export function piecesOf(lines: readonly CarriedLine[], parts: readonly PartFact
 }
 
 /** One of a part, by itself. */
-function onePiece({ partId, name, kind }: CarriedLine, part: PartFacts | undefined): Piece {
+function onePiece({ partId, name, kind: own, counts }: CarriedLine, part: PartFacts | undefined): Piece {
+  const countedBy = counts[0]?.countedBy;
+  const kind = (own === 'other' && countedBy !== undefined ? neededWith[countedBy] : own) ?? own;
   const figures = part?.kit;
   // A kilogram weighs one, whatever else is said of it.
   const mass_kg = part?.mass_kg ?? (figures?.countedIn === 'kg' ? 1 : null);

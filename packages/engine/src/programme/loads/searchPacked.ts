@@ -4,8 +4,8 @@ import { type PackCase, roomsOf } from './packCase.ts';
 
 /** What came of looking for so many loads. */
 export interface Tried {
-  /** Null where none was found. */
-  readonly loads: number[][] | null;
+  /** Of each load, how many of each kind; null where none was found. */
+  readonly byLoad_count: number[][] | null;
   /** Every way was looked at, and there is none. */
   readonly isDisproved: boolean;
   readonly steps_count: number;
@@ -16,7 +16,7 @@ export function searchPacked(all: PackCase, loads_count: number, mostSteps_count
   const search = new Search(all, loads_count, mostSteps_count);
   const isFound = search.nextLoad(0);
   return {
-    loads: isFound ? search.loads : null,
+    byLoad_count: isFound ? search.loads : null,
     isDisproved: !isFound && !search.isGivenUp,
     steps_count: search.steps_count,
   };

@@ -1566,8 +1566,10 @@ export const map = {
 } as const;
 export const numbers = {
   "between": "{from} to {to}",
+  "kit": "{amount} {count, plural, one {kit} other {kits}}",
   "likely": "likely {range}",
   "likelyNextYears": "{coming, plural, one {likely {range} of the next year} other {likely {range} of the next #}}",
+  "load": "{amount} {count, plural, one {load} other {loads}}",
   "madeUpYear": "{day} of made-up year {year}",
   "money": "{amount} {currency}",
   "none": "none",

@@ -1567,8 +1567,10 @@ export const map = {
 } as const;
 export const numbers = {
   "between": "{from} a {to}",
+  "kit": "{amount} {count, plural, one {juego} other {juegos}}",
   "likely": "probable: {range}",
   "likelyNextYears": "{coming, plural, one {probable: {range} del año próximo} other {probable: {range} de los próximos #}}",
+  "load": "{amount} {count, plural, one {carga} other {cargas}}",
   "madeUpYear": "{day} del año generado {year}",
   "money": "{amount} {currency}",
   "none": "ninguno",

@@ -1,13 +1,10 @@
 import type { Page } from 'playwright-core';
-import { expect } from 'vitest';
-import { atEveryPage } from './everyPage.ts';
-import { journey } from './journey.ts';
 
 /**
  * What makes a page scroll sideways: nothing where it does not. What scrolls inside a frame of its own (a wide table, a map)
  * is no fault. wcag-2-2, 1.4.10: a page of 320 px, as a page of 1,280 px at 400 %.
  */
-const sidewaysCauses = (page: Page) =>
+export const sidewaysCauses = (page: Page) =>
   page.evaluate(() => {
     const wide = document.documentElement.scrollWidth - window.innerWidth;
     if (wide <= 0) return [];
@@ -23,7 +20,7 @@ const sidewaysCauses = (page: Page) =>
  * What is pressed and is smaller than it may be, of the outermost things that can be. A link in a line of text may be as high as
  * its line (wcag-2-2, 2.5.8, inline); what is drawn by the browser inside a label counts with its label.
  */
-const smallTargets = (page: Page, least: { readonly all: number; readonly buttons: number }) =>
+export const smallTargets = (page: Page, least: { readonly all: number; readonly buttons: number }) =>
   page.evaluate((least) => {
     const pressed =
       'a[href],button,input:not([type=hidden]),select,textarea,summary,[role=button],[role=option],[role=row],[role=menuitem],[role=switch],[role=tab],[role=slider]';
@@ -51,35 +48,10 @@ const smallTargets = (page: Page, least: { readonly all: number; readonly button
     });
   }, least);
 
-const widths = [
+/** The screens people have, and how large at least what is pressed must be on them [px]. */
+export const screens = [
   { name: 'a laptop', width: 1280, height: 800, least: { all: 24, buttons: 24 } },
   { name: 'a laptop at 200 %', width: 640, height: 400, least: { all: 24, buttons: 24 } },
   { name: 'a phone', width: 360, height: 740, least: { all: 24, buttons: 44 } },
   { name: 'the narrowest phone, or a laptop at 400 %', width: 320, height: 256, least: { all: 24, buttons: 44 } },
 ];
-
-journey('no page scrolls sideways, and what is pressed is large enough, at every width and zoom', async ({ open }) => {
-  const opened = await open();
-  const { page } = opened;
-  const found: string[] = [];
-  await atEveryPage(opened, async (name) => {
-    for (const { name: at, width, height, least } of widths) {
-      await page.setViewportSize({ width, height });
-      await page.waitForTimeout(50);
-      const causes = [...(await sidewaysCauses(page)), ...(await smallTargets(page, least))];
-      found.push(...causes.map((one) => `${name} on ${at}: ${one}`));
-    }
-  });
-  expect(found).toEqual([]);
-});
-
-journey('a page too wide and a thing too small to press are noticed', async ({ page }) => {
-  await page.evaluate(() => {
-    const wide = document.createElement('div');
-    wide.innerHTML =
-      '<div style="width:2000px">wide</div><button style="width:20px;height:20px;min-height:0;min-width:0;padding:0">x</button>';
-    document.body.append(wide);
-  });
-  expect(await sidewaysCauses(page)).toEqual(expect.arrayContaining([expect.stringMatching(/too wide/)]));
-  expect(await smallTargets(page, { all: 24, buttons: 24 })).toEqual([expect.stringMatching(/^20 × 20 px/)]);
-});

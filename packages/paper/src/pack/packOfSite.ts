@@ -1,0 +1,84 @@
+import {
+  type Carrier,
+  type CarrierMode,
+  judgedSites,
+  kitAtSite,
+  loadsBy,
+  piecesOfKit,
+  type ReadyKit,
+  type ReadyProgramme,
+  type SiteFacts,
+} from '@eavewell/engine';
+import { siteReport } from '@eavewell/report';
+import type { Language } from '@eavewell/words';
+import type { PackLoad, SitePackOptions } from './content.ts';
+import { contentOf } from './contentOf.ts';
+import { loadsSaid } from './loadsSaid.ts';
+import { type SitePack, sitePack } from './sitePack.ts';
+
+/** What the packs of all sites of a programme share. */
+export interface PacksReady {
+  readonly ready: ReadyProgramme;
+  readonly kit: ReadyKit;
+  readonly language: Language;
+  readonly options: SitePackOptions;
+  /** What carries the kit; null: nothing is said to. */
+  readonly carrier: Carrier | null;
+}
+
+/** What is asked first to carry a kit, where nothing is chosen: what takes all of it on the last long stretch. Ours. */
+const modesInOrder: readonly CarrierMode[] = ['boat', 'truck', 'twoPeople', 'person'];
+
+/**
+ * Which carrier is the kit of a pack told by, where nobody chose one? The boat that may carry most, else the truck, else people.
+ *
+ * @param carriers - the programme's
+ * @returns the carrier; null where there is none of these modes
+ * @definition ours: docs/methods/paper.md
+ */
+export function usualCarrier(carriers: readonly Carrier[]): Carrier | null {
+  for (const mode of modesInOrder) {
+    const of = carriers.filter((one) => one.mode === mode && one.limit_kg !== null);
+    if (of.length > 0) return of.reduce((most, one) => (one.limit_kg! > most.limit_kg! ? one : most));
+  }
+  return null;
+}
+
+/**
+ * Makes the pack of one site from its facts: it is judged, its kit is counted and loaded, and all of it is laid on paper.
+ *
+ * @param site - the site's facts
+ * @param shared - the programme ready to be judged and for kits, the language, when it is printed, what carries the kit
+ * @returns the file, or the letters that no face has
+ * @definition ours: docs/methods/paper.md
+ */
+export function packOfSite(site: SiteFacts, shared: PacksReady): SitePack {
+  const { ready, kit, language, options } = shared;
+  const [judged] = judgedSites([site], ready);
+  const report = siteReport(judged!.design, null, language, null);
+  const content = contentOf(
+    {
+      ...{ site, report, programme: kit.settings.programme, caretaker: null, trip: null, way: [], detail: null },
+      ...{ loads: loadsOfSite(site, shared), measuredBy: null, measuredOn: null },
+    },
+    language,
+  );
+  return sitePack(content, language, options);
+}
+
+function loadsOfSite(site: SiteFacts, { kit, carrier, language }: PacksReady): readonly PackLoad[] {
+  const { lines } = kitAtSite(site, kit);
+  const pieces = piecesOfKit({ lines }, kit);
+  if (pieces.length === 0) return [];
+  const by = carrier ?? noCarrier(language);
+  return loadsSaid({ carrier: by, found: loadsBy(pieces, by, kit), parts: kit.parts }, language);
+}
+
+/** Where nobody states a carrier, all is one list. */
+function noCarrier({ say }: Language): Carrier {
+  return {
+    ...{ carrierId: '-', name: say('pack.no_carrier'), mode: 'truck', limit_kg: Number.MAX_SAFE_INTEGER },
+    ...{ limit_L: null, longest_m: null, stowage_fraction: 1, carriers_count: 1, freeboard_cm: null },
+    ...{ leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
+  };
+}
