@@ -21,7 +21,7 @@ const parts = [
     name: 'Gutter bar',
     length_m: 4,
     mass_kg: 6,
-    stock: 2,
+    stock_count: 2,
     stockCountedOn: '2026-01-01',
   },
   { partId: 'tap', kind: 'tap', name: '=1+1', mass_kg: 0.5, packSize: 5, leadTime_days: 30 },
