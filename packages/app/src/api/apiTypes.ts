@@ -1141,6 +1141,7 @@ export interface paths {
                                     roofSolids_g_per_m2_per_year: number | null;
                                     roofTurbidity_NTU: number | null;
                                     roofTurbidityHigh_NTU: number | null;
+                                    sampleAge_days: number;
                                     seed: number;
                                     settledTarget_fraction: number;
                                     settledTurbidity_fraction: number;
@@ -4364,7 +4365,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4390,7 +4391,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4398,7 +4399,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4429,8 +4430,12 @@ export interface components {
                 protozoa_log10: number;
                 viruses_log10: number;
             };
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
             /** @description In a few sentences. */
             finding: string;
+            /** @description False where rows in doubt keep barriers and germs from being reckoned. */
+            isReckoned: boolean;
             /** @description The same with one cartridge leaking; null where there is no unit. */
             leaking: {
                 bacteria_log10: number;
@@ -4442,6 +4447,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description The worst first. */
             risks: {
                 /** @description Healthy years of life lost. */
@@ -4513,7 +4524,9 @@ export interface components {
                     inspectedOn: string;
                     score: number;
                 } | null;
-                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                /** @description May one of them be the one that says no? */
+                isUnusableOpen: boolean;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean. */
                 last: {
                     band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                     count_per_100mL: number | null;
@@ -4532,6 +4545,8 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 } | null;
+                /** @description The newest of them. */
+                lastCleanOn: string | null;
                 /** @description The worse of the last sample and the last inspection. */
                 priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 /** @description In the order of their days. */
@@ -4553,7 +4568,44 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 }[];
+                /** @description Samples that cannot be used as they were written down. */
+                unusable: {
+                    /** @description The row that is to be mended. */
+                    at: {
+                        /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                        cell?: string;
+                        column?: string;
+                        /** @description A day, YYYY-MM-DD. */
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        /** @description Counted as a spreadsheet does: the first line is row 1. */
+                        row?: number;
+                        siteId?: string;
+                    };
+                    /**
+                     * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                     * @enum {string}
+                     */
+                    because: "unread" | "dayToCome" | "portions";
+                    /** @description Does what can be read of it say that E. coli were found? */
+                    hasGerms: boolean;
+                    testId: string;
+                }[];
             };
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
         };
         /** @description A planning aid: the health authority and accredited laboratories decide. */
         safetyInput: {
@@ -4561,7 +4613,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4587,7 +4639,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4595,7 +4647,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4626,8 +4678,12 @@ export interface components {
                 protozoa_log10: number;
                 viruses_log10: number;
             };
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
             /** @description In a few sentences. */
             finding: string;
+            /** @description False where rows in doubt keep barriers and germs from being reckoned. */
+            isReckoned: boolean;
             /** @description The same with one cartridge leaking; null where there is no unit. */
             leaking: {
                 bacteria_log10: number;
@@ -4639,6 +4695,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description The worst first. */
             risks: {
                 /** @description Healthy years of life lost. */
@@ -4710,7 +4772,9 @@ export interface components {
                     inspectedOn: string;
                     score: number;
                 } | null;
-                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                /** @description May one of them be the one that says no? */
+                isUnusableOpen: boolean;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean. */
                 last: {
                     band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                     count_per_100mL: number | null;
@@ -4729,6 +4793,8 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 } | null;
+                /** @description The newest of them. */
+                lastCleanOn: string | null;
                 /** @description The worse of the last sample and the last inspection. */
                 priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 /** @description In the order of their days. */
@@ -4750,7 +4816,44 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 }[];
+                /** @description Samples that cannot be used as they were written down. */
+                unusable: {
+                    /** @description The row that is to be mended. */
+                    at: {
+                        /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                        cell?: string;
+                        column?: string;
+                        /** @description A day, YYYY-MM-DD. */
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        /** @description Counted as a spreadsheet does: the first line is row 1. */
+                        row?: number;
+                        siteId?: string;
+                    };
+                    /**
+                     * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                     * @enum {string}
+                     */
+                    because: "unread" | "dayToCome" | "portions";
+                    /** @description Does what can be read of it say that E. coli were found? */
+                    hasGerms: boolean;
+                    testId: string;
+                }[];
             };
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
         };
         /** @description Only with --series. */
         series: {
@@ -5056,10 +5159,12 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
-            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
+            /** @description The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk. */
             last: {
                 band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 count_per_100mL: number | null;
@@ -5074,6 +5179,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
             sets: {
                 /** @description A day, YYYY-MM-DD. */
@@ -5085,11 +5196,48 @@ export interface components {
                 serial: string;
             }[];
             target_DALY_per_person_per_year: number;
+            /** @description Samples that cannot be used as they were written down. */
+            unusable: {
+                /** @description The row that is to be mended. */
+                at: {
+                    /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                    cell?: string;
+                    column?: string;
+                    /** @description A day, YYYY-MM-DD. */
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    /** @description Counted as a spreadsheet does: the first line is row 1. */
+                    row?: number;
+                    siteId?: string;
+                };
+                /**
+                 * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                 * @enum {string}
+                 */
+                because: "unread" | "dayToCome" | "portions";
+                /** @description Does what can be read of it say that E. coli were found? */
+                hasGerms: boolean;
+                testId: string;
+            }[];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
             /** @description The germ that does most harm; null where no risk could be worked. */
             worst: {
                 DALY_per_person_per_year: number;
@@ -5100,6 +5248,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteCupInput: {
@@ -5107,10 +5257,12 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
-            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
+            /** @description The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk. */
             last: {
                 band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 count_per_100mL: number | null;
@@ -5125,6 +5277,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
             sets: {
                 /** @description A day, YYYY-MM-DD. */
@@ -5136,11 +5294,48 @@ export interface components {
                 serial: string;
             }[];
             target_DALY_per_person_per_year: number;
+            /** @description Samples that cannot be used as they were written down. */
+            unusable: {
+                /** @description The row that is to be mended. */
+                at: {
+                    /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                    cell?: string;
+                    column?: string;
+                    /** @description A day, YYYY-MM-DD. */
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    /** @description Counted as a spreadsheet does: the first line is row 1. */
+                    row?: number;
+                    siteId?: string;
+                };
+                /**
+                 * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                 * @enum {string}
+                 */
+                because: "unread" | "dayToCome" | "portions";
+                /** @description Does what can be read of it say that E. coli were found? */
+                hasGerms: boolean;
+                testId: string;
+            }[];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
             /** @description The germ that does most harm; null where no risk could be worked. */
             worst: {
                 DALY_per_person_per_year: number;
@@ -5151,6 +5346,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteFacts: {
@@ -5406,6 +5603,7 @@ export interface components {
                 roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
                 roofTurbidity_NTU: components["schemas"]["figure"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figure"] | null;
+                sampleAge_days: components["schemas"]["figure"];
                 seed: components["schemas"]["figure"];
                 settledTarget_fraction: components["schemas"]["figure"];
                 settledTurbidity_fraction: components["schemas"]["figure"];
@@ -5669,6 +5867,30 @@ export interface components {
                         testId: string;
                         turbidity_NTU: components["schemas"]["figure"] | null;
                         waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                    unusableTests: {
+                        at: {
+                            column?: string;
+                            day?: string;
+                            file?: string;
+                            gaugeId?: string;
+                            row?: components["schemas"]["figure"];
+                            siteId?: string;
+                        };
+                        /** @enum {string} */
+                        because: "unread" | "dayToCome" | "portions";
+                        point: ("tank" | "tap" | "container" | "secondSource") | null;
+                        portions: {
+                            colonies_count: components["schemas"]["figure"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figure"];
+                            positive_count: components["schemas"]["figure"] | null;
+                            uncountable_count: components["schemas"]["figure"];
+                            uncountableFrom_count: components["schemas"]["figure"] | null;
+                            volume_mL: components["schemas"]["figure"];
+                        }[];
+                        testId: string;
                     }[];
                 };
                 secondSource: {
@@ -6040,6 +6262,7 @@ export interface components {
                 roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
                 roofTurbidity_NTU: components["schemas"]["figureInput"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figureInput"] | null;
+                sampleAge_days: components["schemas"]["figureInput"];
                 seed: components["schemas"]["figureInput"];
                 settledTarget_fraction: components["schemas"]["figureInput"];
                 settledTurbidity_fraction: components["schemas"]["figureInput"];
@@ -6303,6 +6526,30 @@ export interface components {
                         testId: string;
                         turbidity_NTU: components["schemas"]["figureInput"] | null;
                         waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                    unusableTests: {
+                        at: {
+                            column?: string;
+                            day?: string;
+                            file?: string;
+                            gaugeId?: string;
+                            row?: components["schemas"]["figureInput"];
+                            siteId?: string;
+                        };
+                        /** @enum {string} */
+                        because: "unread" | "dayToCome" | "portions";
+                        point: ("tank" | "tap" | "container" | "secondSource") | null;
+                        portions: {
+                            colonies_count: components["schemas"]["figureInput"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figureInput"];
+                            positive_count: components["schemas"]["figureInput"] | null;
+                            uncountable_count: components["schemas"]["figureInput"];
+                            uncountableFrom_count: components["schemas"]["figureInput"] | null;
+                            volume_mL: components["schemas"]["figureInput"];
+                        }[];
+                        testId: string;
                     }[];
                 };
                 secondSource: {
