@@ -1094,7 +1094,14 @@ export interface paths {
                                 /** @enum {number} */
                                 schema: 2;
                                 settings: {
+                                    boiledWater_L_per_person_per_day: number | null;
+                                    boughtWater_amount_per_L: number | null;
+                                    boughtWater_L_per_person_per_day: number | null;
                                     cartridgeFailures_per_year: number | null;
+                                    costYears: number;
+                                    /** @description The currency costs are told in; null: that of the latest price. */
+                                    currency: string | null;
+                                    cutWaste_mm: number;
                                     /** @enum {string} */
                                     dayOrder: "drawFirst" | "yas" | "ybs";
                                     daysOff_per_year: number | null;
@@ -1105,6 +1112,8 @@ export interface paths {
                                     fiveMinutesOfDaySource: string | null;
                                     flowReadingError_fraction: number;
                                     foulingSpread_fraction: number;
+                                    fuel_amount_per_kg: number | null;
+                                    fuelHeat_MJ_per_kg: number | null;
                                     futures: number;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -1112,6 +1121,8 @@ export interface paths {
                                     growthFraction_per_year: number | null;
                                     headMargin_m: number;
                                     healthTarget_DALY_per_person_per_year: number;
+                                    inflation_fraction_per_year: number | null;
+                                    interest_fraction_per_year: number | null;
                                     /** @enum {string} */
                                     judgeDrainage: "whereMeasured" | "always" | "never";
                                     /** @enum {string} */
@@ -1131,8 +1142,13 @@ export interface paths {
                                     litresDrunkHigh_L_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
+                                    oldRate_days: number;
                                     peakShare_fraction: number;
                                     people_per_household: number | null;
+                                    pipedScheme_amount_per_person: number | null;
+                                    pipedScheme_amount_per_person_per_year: number | null;
+                                    pipedScheme_years: number | null;
+                                    priceChange_fraction_per_year: number | null;
                                     programme: string;
                                     pumping_h_per_day: number;
                                     range_fraction: number;
@@ -1151,6 +1167,7 @@ export interface paths {
                                     standMargin_fraction: number;
                                     stormMargin_fraction: number;
                                     stormReturnPeriod_years: number;
+                                    stoveEfficiency_fraction: number | null;
                                     susceptibleToRotavirus_fraction: number;
                                     tapFlow_L_per_min: number;
                                     target: {
@@ -1168,6 +1185,9 @@ export interface paths {
                                     /** @enum {string} */
                                     windExposure: "builtUp" | "openGround" | "openWater";
                                     windSpeed_m_per_s: number | null;
+                                    workingService_fraction: number | null;
+                                    workingServiceHigh_fraction: number | null;
+                                    workingServiceLow_fraction: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -1863,6 +1883,58 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit of the programme, or of a trip: what is needed, short and to be bought, every site in short, what all of it costs. */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description The day all is needed on. */
+                    neededOn?: string;
+                    /** @description The sites of a trip by their ids, in the order they are come to, with commas. */
+                    sites?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeKit"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/overview": {
         parameters: {
             query?: never;
@@ -2291,6 +2363,54 @@ export interface paths {
                     };
                     content: {
                         "application/json": components["schemas"]["siteFacts"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites/{siteId}/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit, the loads and the whole-life cost of one site. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["siteKit"];
                     };
                 };
                 /** @description Default Response */
@@ -3592,6 +3712,444 @@ export interface components {
             madeAt: string;
             name: string;
             programmeId: string;
+        };
+        programmeKit: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+            };
+            built_count: number;
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            /** @description The sites of the trip; null: all. */
+            chosen: string[] | null;
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costSites_count: number;
+            costUnknown_count: number;
+            currency: string | null;
+            /** @description The design whose wear the costs take; null: none yet. */
+            designVersion: number | null;
+            lines: {
+                amount: number | null;
+                bought_count: number | null;
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                inStock_count: number | null;
+                isAtLeast: boolean;
+                isLate: boolean | null;
+                kind: string;
+                late_days: number | null;
+                name: string;
+                orderBy: string | null;
+                packs_count: number | null;
+                packSize_count: number;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                reason: string | null;
+                short_count: number | null;
+                spare_count: number | null;
+                supplier: string | null;
+                total_count: number | null;
+            }[];
+            neededOn: string | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problem"][];
+            sites: {
+                cost: {
+                    isAtLeast: boolean;
+                    perPersonYear_amount: number | null;
+                    perYear_amount: number;
+                    spread_amount: {
+                        p10: number;
+                        p90: number;
+                    } | null;
+                } | null;
+                handOver: string | null;
+                isBuilt: boolean;
+                kitsIn: {
+                    carrierId: string;
+                    kits_count: number | null;
+                }[];
+                loads: {
+                    carrierId: string;
+                    left_count: number;
+                    loads_count: number | null;
+                }[];
+                mass_kg: number;
+                name: string | null;
+                /** @description Pieces whose mass nobody states: the mass is at least so much. */
+                noMass_count: number;
+                parts_count: number;
+                people: number | null;
+                problems_count: number;
+                siteId: string;
+            }[];
+            sites_count: number;
+            suppliers: {
+                orderBy: string | null;
+                partIds: string[];
+                sums: {
+                    amount: number;
+                    currency: string;
+                }[];
+                supplier: string | null;
+                unpriced: string[];
+            }[];
+            /** @description Year-month-day. */
+            today: string;
+            trip: {
+                carried: {
+                    cannotCarry: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        over_kg: number | null;
+                        over_L: number | null;
+                        over_m: number | null;
+                        partId: string;
+                    }[];
+                    carrierId: string;
+                    cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                    isLeast: boolean;
+                    leastLoads_count: number | null;
+                    /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                    limit_kg: number | null;
+                    loads: {
+                        bulk_L: number | null;
+                        /** @enum {string} */
+                        carriedBy: "one" | "two" | "carrier";
+                        isFragile: boolean;
+                        longest_m: number | null;
+                        mass_kg: number;
+                        pieces: {
+                            count: number;
+                            each_count: number;
+                            name: string;
+                            partId: string;
+                        }[];
+                    }[];
+                    longest_m: number | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    noMass: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                    problems: components["schemas"]["problem"][];
+                }[];
+                mass_kg: number;
+                noMass_count: number;
+                stowed: {
+                    count: number;
+                    each_count: number;
+                    isFragile: boolean;
+                    mass_kg: number | null;
+                    name: string;
+                    partId: string;
+                    rules: string[];
+                    siteId: string;
+                }[];
+            } | null;
+            /** @description Asked for, and not there. */
+            unknownSites: string[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeKitInput: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+            };
+            built_count: number;
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            /** @description The sites of the trip; null: all. */
+            chosen: string[] | null;
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costSites_count: number;
+            costUnknown_count: number;
+            currency: string | null;
+            /** @description The design whose wear the costs take; null: none yet. */
+            designVersion: number | null;
+            lines: {
+                amount: number | null;
+                bought_count: number | null;
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                inStock_count: number | null;
+                isAtLeast: boolean;
+                isLate: boolean | null;
+                kind: string;
+                late_days: number | null;
+                name: string;
+                orderBy: string | null;
+                packs_count: number | null;
+                packSize_count: number;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                reason: string | null;
+                short_count: number | null;
+                spare_count: number | null;
+                supplier: string | null;
+                total_count: number | null;
+            }[];
+            neededOn: string | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problemInput"][];
+            sites: {
+                cost: {
+                    isAtLeast: boolean;
+                    perPersonYear_amount: number | null;
+                    perYear_amount: number;
+                    spread_amount: {
+                        p10: number;
+                        p90: number;
+                    } | null;
+                } | null;
+                handOver: string | null;
+                isBuilt: boolean;
+                kitsIn: {
+                    carrierId: string;
+                    kits_count: number | null;
+                }[];
+                loads: {
+                    carrierId: string;
+                    left_count: number;
+                    loads_count: number | null;
+                }[];
+                mass_kg: number;
+                name: string | null;
+                /** @description Pieces whose mass nobody states: the mass is at least so much. */
+                noMass_count: number;
+                parts_count: number;
+                people: number | null;
+                problems_count: number;
+                siteId: string;
+            }[];
+            sites_count: number;
+            suppliers: {
+                orderBy: string | null;
+                partIds: string[];
+                sums: {
+                    amount: number;
+                    currency: string;
+                }[];
+                supplier: string | null;
+                unpriced: string[];
+            }[];
+            /** @description Year-month-day. */
+            today: string;
+            trip: {
+                carried: {
+                    cannotCarry: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        over_kg: number | null;
+                        over_L: number | null;
+                        over_m: number | null;
+                        partId: string;
+                    }[];
+                    carrierId: string;
+                    cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                    isLeast: boolean;
+                    leastLoads_count: number | null;
+                    /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                    limit_kg: number | null;
+                    loads: {
+                        bulk_L: number | null;
+                        /** @enum {string} */
+                        carriedBy: "one" | "two" | "carrier";
+                        isFragile: boolean;
+                        longest_m: number | null;
+                        mass_kg: number;
+                        pieces: {
+                            count: number;
+                            each_count: number;
+                            name: string;
+                            partId: string;
+                        }[];
+                    }[];
+                    longest_m: number | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    noMass: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                    problems: components["schemas"]["problemInput"][];
+                }[];
+                mass_kg: number;
+                noMass_count: number;
+                stowed: {
+                    count: number;
+                    each_count: number;
+                    isFragile: boolean;
+                    mass_kg: number | null;
+                    name: string;
+                    partId: string;
+                    rules: string[];
+                    siteId: string;
+                }[];
+            } | null;
+            /** @description Asked for, and not there. */
+            unknownSites: string[];
+            /** @description Grows with every change. */
+            version: number;
         };
         programmeListed: {
             /** @description Put away, kept whole; it can be brought back. */
@@ -6844,6 +7402,364 @@ export interface components {
             /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
             wear: components["schemas"]["wearInput"][] | null;
             working: components["schemas"]["workingLineInput"][];
+        };
+        siteKit: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+            };
+            carried: {
+                cannotCarry: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    over_kg: number | null;
+                    over_L: number | null;
+                    over_m: number | null;
+                    partId: string;
+                }[];
+                carrierId: string;
+                cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                isLeast: boolean;
+                leastLoads_count: number | null;
+                /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                limit_kg: number | null;
+                loads: {
+                    bulk_L: number | null;
+                    /** @enum {string} */
+                    carriedBy: "one" | "two" | "carrier";
+                    isFragile: boolean;
+                    longest_m: number | null;
+                    mass_kg: number;
+                    pieces: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                }[];
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+                noMass: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    partId: string;
+                }[];
+                problems: components["schemas"]["problem"][];
+            }[];
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costProblems: components["schemas"]["problem"][];
+            costWorking: components["schemas"]["workingLine"][];
+            currency: string | null;
+            designVersion: number | null;
+            handOver: string | null;
+            isBuilt: boolean;
+            kitsIn: {
+                carrierId: string;
+                kits_count: number | null;
+                limitedBy: ("mass" | "bulk" | "longest" | "keptApart") | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            lines: {
+                countedBy: ("site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge")[];
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                cuts: {
+                    bar_m: number | null;
+                    bars: {
+                        bars_count: number;
+                        cuts: {
+                            length_m: number;
+                            runId: string;
+                        }[];
+                        offcut_m: number;
+                    }[];
+                    bars_count: number;
+                    bound_count: number;
+                    joints_count: number;
+                } | null;
+                /** @enum {string} */
+                from: "rule" | "named";
+                isAtLeast: boolean;
+                kind: string;
+                name: string;
+                needed_count: number | null;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                ruleIds: string[];
+                spare_count: number | null;
+                total_count: number | null;
+                working: components["schemas"]["workingLine"][];
+            }[];
+            mass_kg: number;
+            name: string | null;
+            noMass_count: number;
+            people: number | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problem"][];
+            siteId: string;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        siteKitInput: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+            };
+            carried: {
+                cannotCarry: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    over_kg: number | null;
+                    over_L: number | null;
+                    over_m: number | null;
+                    partId: string;
+                }[];
+                carrierId: string;
+                cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                isLeast: boolean;
+                leastLoads_count: number | null;
+                /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                limit_kg: number | null;
+                loads: {
+                    bulk_L: number | null;
+                    /** @enum {string} */
+                    carriedBy: "one" | "two" | "carrier";
+                    isFragile: boolean;
+                    longest_m: number | null;
+                    mass_kg: number;
+                    pieces: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                }[];
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+                noMass: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    partId: string;
+                }[];
+                problems: components["schemas"]["problemInput"][];
+            }[];
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costProblems: components["schemas"]["problemInput"][];
+            costWorking: components["schemas"]["workingLineInput"][];
+            currency: string | null;
+            designVersion: number | null;
+            handOver: string | null;
+            isBuilt: boolean;
+            kitsIn: {
+                carrierId: string;
+                kits_count: number | null;
+                limitedBy: ("mass" | "bulk" | "longest" | "keptApart") | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            lines: {
+                countedBy: ("site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge")[];
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                cuts: {
+                    bar_m: number | null;
+                    bars: {
+                        bars_count: number;
+                        cuts: {
+                            length_m: number;
+                            runId: string;
+                        }[];
+                        offcut_m: number;
+                    }[];
+                    bars_count: number;
+                    bound_count: number;
+                    joints_count: number;
+                } | null;
+                /** @enum {string} */
+                from: "rule" | "named";
+                isAtLeast: boolean;
+                kind: string;
+                name: string;
+                needed_count: number | null;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                ruleIds: string[];
+                spare_count: number | null;
+                total_count: number | null;
+                working: components["schemas"]["workingLineInput"][];
+            }[];
+            mass_kg: number;
+            name: string | null;
+            noMass_count: number;
+            people: number | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problemInput"][];
+            siteId: string;
+            /** @description Grows with every change. */
+            version: number;
         };
         siteShort: {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */

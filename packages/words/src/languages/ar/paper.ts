@@ -7,14 +7,7 @@ export const language = {
   "groups": "space",
   "for": "paper"
 } as const;
-export const missing = [
-  "findings.safety.tooOld",
-  "findings.safety.unitFailed",
-  "findings.safety.walkAtRisk",
-  "findings.safety.withheld",
-  "findings.waterTests.unusable",
-  "findings.waterTests.unusableOne"
-] as const;
+export const missing = [] as const;
 export const cautions = {
   "drinking": "ماء السطح غير صالح للشرب حتى يُعالَج ويُفحَص. ما يُقال هنا عن سلامته عون للتخطيط فقط: القرار للسلطة الصحية والمختبرات المعتمدة.",
   "fragileRoof": "قد ينكسر هذا السقف تحت القدم: لا يقف عليه أحد. اعملوا من الأسفل أو على ألواح وسقالة تتحمل الثقل؛ وقد يحتوي الأسمنت الليفي القديم على الأسبستوس: لا تقطعوه ولا تثقبوه ولا تكشطوه.",
@@ -147,12 +140,16 @@ export const findings = {
   "safety.mayDrink.no": "لا تشربوا هذا الماء كما هو: اغلوه أو عالجوه بالكلور، وجدوا العيب وافحصوا ثانية.",
   "safety.mayDrink.notShown": "لم يثبت أن هذا الماء صالح للشرب: التنبيهات تقول ما ينقص. حتى ذلك الحين اغلوه أو عالجوه بالكلور.",
   "safety.mayDrink.yes": "بحسب حواجزه وعيناته هذا الماء صالح للشرب كما خُطط له. القرار للسلطة الصحية.",
-  "safety.risk": "الأسوأ بحسب الأرقام {pathogen, select, campylobacter {الكامبيلوباكتر، للبكتيريا} rotavirus {الروتافيروس، للفيروسات} other {الكريبتوسبوريديوم، للأوليات}}: {risk}، وفي الطرف الأعلى {high}؛ {source, select, none {} other {{isEvery, select, yes {لماء {source} لو شُرب كل يوم} other {لماء السطح، ولماء {source} في {days}}}؛ }}{isOver, select, yes {فوق} other {ضمن}} الهدف {target}.",
+  "safety.risk": "الأسوأ بحسب الأرقام {pathogen, select, campylobacter {الكامبيلوباكتر، للبكتيريا} rotavirus {الروتافيروس، للفيروسات} other {الكريبتوسبوريديوم، للأوليات}}: {risk} سنة حياة صحية يفقدها مليون شخص في السنة، وفي الطرف الأعلى {high}؛ {source, select, none {} other {{isEvery, select, yes {لماء {source} لو شُرب كل يوم} other {لماء السقف، ولماء {source} في {days}}}؛ }}{isOver, select, yes {فوق} other {ضمن}} الهدف {target}.",
   "safety.skipping": "{share} منه يقع على {skipping} الذين يشربون ماءً غير معالج.",
-  "safety.sourceDays.known": "بحسب ميزان الخزانات يشرب الناس ماء {source} في {days}، وفي سنوات السجل في {low} إلى {high} يومًا، وماء السطح في غيرها.",
-  "safety.sourceDays.none": "بحسب ميزان الخزانات لا يبقى لـ{source} أي يوم من السجل: يُحسب ماء السطح وحده.",
-  "safety.sourceDays.unknown": "لا يُعرف في كم يوم يشرب الناس ماء {source}، لأن ميزان الخزانات غير معروف: يُحكم على كل ماء كأنه يُشرب كل يوم، والأسوأ يقرر.",
+  "safety.sourceDays.known": "بحسب حساب الخزانات يشرب الناس ماء {source} في {days}، وفي سنوات السجل من {low} إلى {high} يومًا، وماء السقف في الأيام الأخرى.",
+  "safety.sourceDays.none": "بحسب حساب الخزانات لا يبقى أي يوم من السجل لـ{source}: يُحسب ماء السقف وحده.",
+  "safety.sourceDays.unknown": "لا يُعرف في كم يوم يشرب الناس ماء {source}، لأن حساب الخزانات غير معروف: يُحكم على كل ماء كأنه يُشرب كل يوم، والأسوأ يقرر.",
   "safety.tier": "{tier, select, 3 {بحسب ما يُحتسب فإن المعالجة عالية الحماية} 2 {بحسب ما يُحتسب فإن المعالجة واقية} 1 {بحسب ما يُحتسب فإن المعالجة واقية من صنفين من أصناف الجراثيم الثلاثة} other {بحسب ما يُحتسب لا تبلغ المعالجة أدنى درجة}} (منظمة الصحة العالمية).",
+  "safety.tooOld": "آخر عينة نظيفة، في {day}، أقدم من أن يُعتمد عليها: خذوا عينة جديدة.",
+  "safety.unitFailed": "{count, plural, zero {آخر فحص بالهواء للوحدة {units} فشل} one {آخر فحص بالهواء للوحدة {units} فشل} two {آخر فحصين بالهواء للوحدتين {units} فشلا} few {آخر فحوص بالهواء للوحدات {units} فشلت} many {آخر فحوص بالهواء للوحدات {units} فشلت} other {آخر فحوص بالهواء للوحدات {units} فشلت}}: قد يمر ماء دون ترشيح. ابحثوا عن ألياف مقطوعة وحشوات تالفة، وأصلحوها وافحصوا من جديد.",
+  "safety.walkAtRisk": "آخر جولة وجدت مخاطر كثيرة: أصلحوا ما وجدته، فقد تكون العينة النظيفة صدفة.",
+  "safety.withheld": "{isReckoned, select, yes {لا يمكن قول المزيد} other {لا يمكن حساب الحواجز والجراثيم}} قبل إصلاح {count, plural, zero {هذه المواضع} one {هذا الموضع} two {هذين الموضعين} few {هذه المواضع} many {هذه المواضع} other {هذه المواضع}}: {places}.",
   "settling.clay": "الطين الناعم والجراثيم لا تترسب: الماء ليس أسلم للشرب بذلك.",
   "settling.clean": "نظّفوه على الأقل بعد {months}: {sludge} من الحمأة.",
   "settling.settles": "من الحبيبات بقطر {grain} يترسب {byDay} حين يضخ الناس{hasStorm, select, yes { و{inStorm} في العاصفة} other {؛ والعاصفة غير معروفة}}.",
@@ -207,10 +204,12 @@ export const findings = {
   "treatment.worn": "حين يحين تبديل الطقم ومع طلب أكثر يصبح {hours}{ends, select, yes { وانتظارًا {wait}} other {، ولا ينتهي الطابور ذلك اليوم}}.",
   "treatment.wornNever": "حين يحين تبديل الطقم ومع طلب أكثر لا تمر اللترات أبدًا.",
   "waterTests.clean": "{count} من العينات النظيفة على التوالي: في المتوسط {below} أو أقل.",
-  "waterTests.inspection": "جولة {day} سجلت {score} من 10: خطر {band, select, low {منخفض} intermediate {متوسط} high {عالٍ} other {عالٍ جدًا}}.",
-  "waterTests.last": "آخر عينة من {point, select, tank {الخزان} tap {الصنبور} container {وعاء في البيت} other {المصدر الثاني}}، في {day}، {sign, select, less {لا E. coli فيها: أقل من {count} في 100 مل، بقدر ما تقوله هذه الكمية} more {فيها E. coli: أكثر من {count} في 100 مل، ولا أحد يعرف كم} other {فيها {count} من E. coli في 100 مل، غالبًا {range}}}.",
+  "waterTests.inspection": "جولة {day} وجدت {score} من 10 مخاطر{band, select, low {: خطر منخفض} intermediate {: خطر متوسط} high {: خطر عالٍ} veryHigh {: خطر عالٍ جدًا} other {}}.",
+  "waterTests.last": "آخر عينة من {point, select, tank {الخزان} tap {الصنبور} container {وعاء في البيت} other {المصدر الثاني}}، في {day}{isBefore, select, yes {، قبيل التسليم} other {}}، {sign, select, less {لا E. coli فيها: أقل من {count} في 100 مل، بقدر ما تقوله هذه الكمية} more {فيها E. coli، ولا يُعرف كم ({count} على الأقل في 100 مل)} other {فيها {count} من E. coli في 100 مل، غالبًا {range}}}{isBefore, select, yes {؛ وتبقى حتى تكون عينة بعدها نظيفة} other {}}.",
   "waterTests.none": "لا عينة منذ التسليم تقول شيئًا عن هذا الماء.",
-  "waterTests.priority": "أولوية التصرف {band, select, low {منخفضة} intermediate {متوسطة} high {عالية} other {قصوى}}.",
+  "waterTests.priority": "{band, select, low {لا شيء مما وُجد عاجل.} intermediate {ما وُجد يحتاج إصلاحًا.} high {أصلحوا ما وُجد قريبًا.} other {أصلحوا ما وُجد فورًا.}}",
+  "waterTests.unusable": "{count, plural, zero {لا عينة لا يمكن استعمالها} one {عينة واحدة لا يمكن استعمالها} two {عينتان لا يمكن استعمالهما} few {# عينات لا يمكن استعمالها} many {# عينة لا يمكن استعمالها} other {# عينة لا يمكن استعمالها}}: {samples}.",
+  "waterTests.unusableOne": "{test}، {because, select, unread {لا يُقرأ سطرها} dayToCome {يومها لم يأت بعد} other {لا تُقرأ أجزاؤها}}{hasGerms, select, yes {، وفيها E. coli بحسب ما يُقرأ} other {}} ({place})",
   "waterYear": "سنوات مائية: {year} من {from} إلى {to}",
   "wear.byRating": "بحسب المقرر وحده: قراءة للتدفق تضيّق المدى.",
   "wear.byReadings": "بحسب {count, plural, zero {# قراءة} one {قراءة واحدة} two {قراءتين} few {# قراءات} many {# قراءة} other {# قراءة}} للتدفق تنسد أسرع من المقرر بـ{times} مرة (غالبًا {range}).",

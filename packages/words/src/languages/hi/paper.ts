@@ -6,14 +6,7 @@ export const language = {
   "forms": "hi",
   "for": "paper"
 } as const;
-export const missing = [
-  "findings.safety.tooOld",
-  "findings.safety.unitFailed",
-  "findings.safety.walkAtRisk",
-  "findings.safety.withheld",
-  "findings.waterTests.unusable",
-  "findings.waterTests.unusableOne"
-] as const;
+export const missing = [] as const;
 export const cautions = {
   "drinking": "छत का पानी तब तक पीने लायक नहीं है जब तक उसे शुद्ध न किया जाए और जाँचा न जाए। यहाँ उसकी सुरक्षा के बारे में जो कहा गया है वह योजना में सहायता भर है: फ़ैसला स्वास्थ्य विभाग और मान्यता-प्राप्त प्रयोगशालाएँ करती हैं।",
   "fragileRoof": "यह छत पैर के नीचे टूट सकती है: इस पर कोई पैर न रखे। नीचे से, या भार सह सकने वाले तख़्तों और मचान से काम करें; पुरानी सीमेंट चादर में एस्बेस्टस हो सकता है: उसे न काटें, न छेदें, न खुरचें।",
@@ -146,12 +139,16 @@ export const findings = {
   "safety.mayDrink.no": "यह पानी ऐसे न पिएँ: उबालें या क्लोरीन डालें, ख़राबी ढूँढें और फिर जाँचें।",
   "safety.mayDrink.notShown": "यह पानी पीने लायक है, यह दिखाया नहीं गया: चेतावनियाँ बताती हैं कि क्या कमी है। तब तक उबालें या क्लोरीन डालें।",
   "safety.mayDrink.yes": "अपनी रोकों और नमूनों के अनुसार यह पानी योजना के मुताबिक पीने लायक है। फ़ैसला स्वास्थ्य विभाग का है।",
-  "safety.risk": "आँकड़ों से सबसे बुरा {pathogen, select, campylobacter {कैम्पिलोबैक्टर, जीवाणुओं के लिए} rotavirus {रोटावायरस, विषाणुओं के लिए} other {क्रिप्टोस्पोरिडियम, प्रोटोज़ोआ के लिए}}: {risk}, ऊपरी सिरे पर {high}; {source, select, none {} other {{isEvery, select, yes {{source} के पानी के लिए, अगर रोज़ पिया जाए} other {छत के पानी के लिए, और {days} {source} के पानी के लिए}}; }}{target} के लक्ष्य {isOver, select, yes {से ऊपर} other {के भीतर}}।",
+  "safety.risk": "आँकड़ों से सबसे बुरा {pathogen, select, campylobacter {कैम्पिलोबैक्टर, जीवाणुओं के लिए} rotavirus {रोटावायरस, विषाणुओं के लिए} other {क्रिप्टोस्पोरिडियम, प्रोटोज़ोआ के लिए}}: दस लाख लोग एक साल में स्वस्थ जीवन के {risk} साल खोते हैं, ऊपरी सिरे पर {high}; {source, select, none {} other {{isEvery, select, yes {{source} के पानी के लिए, अगर रोज़ पिया जाए} other {छत के पानी के लिए, और {days} पर {source} के पानी के लिए}}; }}{target} के लक्ष्य {isOver, select, yes {से ऊपर} other {के भीतर}}।",
   "safety.skipping": "इसका {share} उन {skipping} पर पड़ता है जो बिना शुद्ध किया पानी पीते हैं।",
-  "safety.sourceDays.known": "टंकियों के हिसाब से लोग {days} {source} का पानी पीते हैं, दर्ज सालों में {low} से {high} दिन, और बाक़ी दिन छत का पानी।",
-  "safety.sourceDays.none": "टंकियों के हिसाब से दर्ज कोई दिन {source} पर नहीं पड़ता: सिर्फ़ छत का पानी गिना गया है।",
-  "safety.sourceDays.unknown": "लोग कितने दिन {source} का पानी पीते हैं पता नहीं, क्योंकि टंकियों का हिसाब पता नहीं: हर पानी ऐसे परखा गया मानो रोज़ पिया जाए, और जो बुरा हो वही तय करता है।",
+  "safety.sourceDays.known": "टंकियों के हिसाब से लोग {source} का पानी {days} पर पीते हैं, रिकॉर्ड के सालों में {low} से {high} दिन, और बाक़ी दिनों छत का पानी।",
+  "safety.sourceDays.none": "टंकियों के हिसाब से रिकॉर्ड का कोई दिन {source} के लिए नहीं बचता: केवल छत का पानी गिना जाता है।",
+  "safety.sourceDays.unknown": "लोग {source} का पानी कितने दिन पीते हैं यह पता नहीं, क्योंकि टंकियों का हिसाब पता नहीं: हर पानी ऐसे परखा जाता है मानो रोज़ पिया जाए, और जो बदतर हो वही तय करता है।",
   "safety.tier": "{tier, select, 3 {जितना माना गया उसके अनुसार शुद्धिकरण बहुत रक्षा करता है} 2 {जितना माना गया उसके अनुसार शुद्धिकरण रक्षा करता है} 1 {जितना माना गया उसके अनुसार शुद्धिकरण तीन में से दो तरह के कीटाणुओं से रक्षा करता है} other {जितना माना गया उसके अनुसार शुद्धिकरण सबसे निचले स्तर तक नहीं पहुँचता}} (विश्व स्वास्थ्य संगठन)।",
+  "safety.tooOld": "{day} का पिछला साफ़ नमूना भरोसे के लिए बहुत पुराना है: नया लें।",
+  "safety.unitFailed": "{count, plural, one {{units} की पिछली हवा-जाँच विफल रही} other {{units} की पिछली हवा-जाँचें विफल रहीं}}: पानी बिना छने निकल सकता है। कटे रेशे और ख़राब सील देखें, ठीक करें और फिर जाँचें।",
+  "safety.walkAtRisk": "पिछले मुआयने में बहुत जोखिम मिले: जो मिला उसे ठीक करें, साफ़ नमूना संयोग हो सकता है।",
+  "safety.withheld": "{isReckoned, select, yes {इससे ज़्यादा नहीं कहा जा सकता} other {रोक और रोगाणु नहीं गिने जा सकते}}, जब तक {count, plural, one {यह} other {ये}} ठीक न हो: {places}।",
   "settling.clay": "बारीक मिट्टी और कीटाणु नहीं बैठते: इससे पानी पीने के लिए ज़्यादा सुरक्षित नहीं होता।",
   "settling.clean": "कम से कम {months} बाद साफ़ करें: {sludge} गाद।",
   "settling.settles": "{grain} के कणों में से {byDay} लोगों के पंप चलाते समय बैठ जाते हैं{hasStorm, select, yes { और तूफ़ान में {inStorm}} other {; तूफ़ान का पता नहीं}}।",
@@ -206,10 +203,12 @@ export const findings = {
   "treatment.worn": "जब कार्ट्रिज बदलने का समय हो और माँग बढ़ी हो, तब {hours}{ends, select, yes { और {wait} का इंतज़ार} other {, और क़तार उस दिन ख़त्म नहीं होती}}।",
   "treatment.wornNever": "जब कार्ट्रिज बदलने का समय हो और माँग बढ़ी हो, तब उतना पानी निकलता ही नहीं।",
   "waterTests.clean": "लगातार {count} साफ़ नमूने: औसतन {below} या कम।",
-  "waterTests.inspection": "{day} के मुआयने में 10 में से {score}: {band, select, low {कम} intermediate {मध्यम} high {ज़्यादा} other {बहुत ज़्यादा}} जोखिम।",
-  "waterTests.last": "{day} को {point, select, tank {टंकी} tap {नल} container {घर के बर्तन} other {दूसरे स्रोत}} से लिए पिछले नमूने में {sign, select, less {E. coli नहीं: 100 मिली में {count} से कम, जितना इतना पानी बता सकता है} more {E. coli: 100 मिली में {count} से ज़्यादा, कितना कोई नहीं बता सकता} other {100 मिली में {count} E. coli, संभवतः {range}}}।",
+  "waterTests.inspection": "{day} के मुआयने में 10 में से {score} जोखिम मिले{band, select, low {: कम जोखिम} intermediate {: मध्यम जोखिम} high {: ज़्यादा जोखिम} veryHigh {: बहुत ज़्यादा जोखिम} other {}}।",
+  "waterTests.last": "{day} को{isBefore, select, yes {, सौंपने से कुछ पहले,} other {}} {point, select, tank {टंकी} tap {नल} container {घर के बर्तन} other {दूसरे स्रोत}} से लिए पिछले नमूने में {sign, select, less {E. coli नहीं: 100 मिली में {count} से कम, जितना इतना पानी बता सकता है} more {E. coli मिले; कितने, यह नहीं बताया जा सकता (100 मिली में कम से कम {count})} other {100 मिली में {count} E. coli, संभवतः {range}}}{isBefore, select, yes {; बाद का नमूना साफ़ निकलने तक यही गिना जाता है} other {}}।",
   "waterTests.none": "सौंपने के बाद का कोई नमूना इस पानी के बारे में कुछ नहीं बताता।",
-  "waterTests.priority": "इस पर काम की प्राथमिकता {band, select, low {कम} intermediate {कुछ} high {ज़्यादा} other {सबसे ज़्यादा}} है।",
+  "waterTests.priority": "{band, select, low {जो मिला उसमें कुछ ज़रूरी नहीं।} intermediate {जो मिला उसे ठीक करना चाहिए।} high {जो मिला उसे जल्दी ठीक करें।} other {जो मिला उसे तुरंत ठीक करें।}}",
+  "waterTests.unusable": "{count, plural, one {एक नमूना काम का नहीं} other {# नमूने काम के नहीं}}: {samples}।",
+  "waterTests.unusableOne": "{test}, {because, select, unread {जिसकी पंक्ति पढ़ी नहीं जा सकती} dayToCome {जिसका दिन अभी आना है} other {जिसके हिस्से पढ़े नहीं जा सकते}}{hasGerms, select, yes {, और जितना पढ़ा जा सकता है उसमें E. coli थे} other {}} ({place})",
   "waterYear": "जल-वर्ष: {year} यानी {from} से {to}",
   "wear.byRating": "सिर्फ़ तय आँकड़े से: बहाव की एक नाप से अंदाज़ा बेहतर होगा।",
   "wear.byReadings": "बहाव की {count, plural, one {# नाप} other {# नापों}} के अनुसार ये तय से {times} गुना तेज़ी से बंद होते हैं (संभवतः {range})।",
@@ -582,7 +581,7 @@ export const steps = {
 export const units = {
   "C": "{amount} °C",
   "DALY_per_case": "{amount} DALY प्रति मामला",
-  "DALY_per_million_per_year": "{amount} DALY प्रति दस लाख लोग प्रति वर्ष",
+  "DALY_per_million_per_year": "प्रति दस लाख लोग प्रति वर्ष स्वस्थ जीवन के {amount} साल खोए",
   "L": "{amount} लीटर",
   "L_per_day": "{amount} लीटर प्रति दिन",
   "L_per_h": "{amount} लीटर प्रति घंटा",
