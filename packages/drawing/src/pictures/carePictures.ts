@@ -106,9 +106,9 @@ export function callForHelp(): readonly Shape[] {
       ...{ size, hip: [16, 54], shoulder: [16, 35], hands: [[10, 56]], feet: spots([12, 92, 19, 92]) },
       ...{ faces: 1, elbows: [1], head: [16, 22.5] },
     }),
-    bar(spots([27, 13, 25.6, 27]), 2.1),
-    ...forearmUp([19, 37], [34, 43], [28.5, 28]),
-    line([9, 16].map((far) => through(arc([29, 15], far, -40, 40))).join('')),
+    bar(spots([28.6, 18, 27.8, 30]), 2.6),
+    ...forearmUp([19, 37], [35, 46], [29.5, 32.5]),
+    line([9, 16].map((far) => through(arc([30, 19], far, -40, 40))).join('')),
     ...spanner([69, 62], [57, 34]),
     ...figure({
       ...{ size, hip: [83, 54], shoulder: [81, 35], hands: spots([66, 55, 91, 55]), feet: spots([74, 92, 91, 92]) },
