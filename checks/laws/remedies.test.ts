@@ -196,7 +196,14 @@ describe('remedies', () => {
     } as const;
     const portions = [{ ...tubes, uncountable_count: 0, uncountableFrom_count: null }];
     const clean = {
-      ...{ testId: 'W', takenOn: 30_000, point: 'tap' as const, portions, turbidity_NTU: null, freeChlorine_mg_per_L: null },
+      ...{
+        testId: 'W',
+        takenOn: 30_000,
+        point: 'tap' as const,
+        portions,
+        turbidity_NTU: null,
+        freeChlorine_mg_per_L: null,
+      },
       ...{ pH: null, waterTemperature_C: null, laboratory: null },
     } as const;
     const said = { skipping_fraction: 0, daysOff_per_year: 0, tests: [clean] };
