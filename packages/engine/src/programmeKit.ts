@@ -2,12 +2,10 @@ import type {
   Carrier,
   DayIndex,
   DesignSettings,
-  Judged,
   PartFacts,
   Problem,
   ProgrammeFacts,
   SiteFacts,
-  WearFinding,
 } from './kernel/index.ts';
 import { moneyOn, type PriceFound } from './parts/index.ts';
 import {
@@ -17,6 +15,7 @@ import {
   type ProgrammeCost,
   partPrice,
   programmeCost,
+  type SetDates,
   type SiteCost,
   siteCost,
   throwsFor,
@@ -159,7 +158,7 @@ export function kitsCarried(pieces: readonly Piece[], ready: ReadyKit): readonly
  */
 export function setsOf(
   site: Pick<SiteFacts, 'treatment'>,
-  wear: Judged<readonly WearFinding[]>,
+  wear: { readonly finding: readonly SetDates[] | null },
   ready: ReadyKit,
 ): readonly CartridgeWear[] {
   return cartridgeSets(site.treatment, ready.parts, wear.finding);

@@ -11,7 +11,7 @@ export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts
 export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
 export { safetyReport } from './safetyReport.ts';
 export { siteCup } from './siteCup.ts';
-export { findingOf, siteReport } from './siteReport.ts';
+export { findingOf, siteReport, workingReport } from './siteReport.ts';
 export { type SiteSaid, shortIn, siteSaid } from './siteSaid.ts';
 export { siteShort } from './siteShort.ts';
 export { siteYears } from './siteYears.ts';

@@ -1157,6 +1157,7 @@ export interface paths {
                                     roofSolids_g_per_m2_per_year: number | null;
                                     roofTurbidity_NTU: number | null;
                                     roofTurbidityHigh_NTU: number | null;
+                                    sampleAge_days: number;
                                     seed: number;
                                     settledTarget_fraction: number;
                                     settledTurbidity_fraction: number;
@@ -1882,6 +1883,58 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit of the programme, or of a trip: what is needed, short and to be bought, every site in short, what all of it costs. */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description The day all is needed on. */
+                    neededOn?: string;
+                    /** @description The sites of a trip by their ids, in the order they are come to, with commas. */
+                    sites?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeKit"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/overview": {
         parameters: {
             query?: never;
@@ -2320,6 +2373,93 @@ export interface paths {
                     content: {
                         "application/json": components["schemas"]["problems"];
                     };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites/{siteId}/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit, the loads and the whole-life cost of one site. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["siteKit"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites/{siteId}/pack.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The pack that is carried to one site, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
                 };
             };
         };
@@ -3612,6 +3752,444 @@ export interface components {
             name: string;
             programmeId: string;
         };
+        programmeKit: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+            };
+            built_count: number;
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            /** @description The sites of the trip; null: all. */
+            chosen: string[] | null;
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costSites_count: number;
+            costUnknown_count: number;
+            currency: string | null;
+            /** @description The design whose wear the costs take; null: none yet. */
+            designVersion: number | null;
+            lines: {
+                amount: number | null;
+                bought_count: number | null;
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                inStock_count: number | null;
+                isAtLeast: boolean;
+                isLate: boolean | null;
+                kind: string;
+                late_days: number | null;
+                name: string;
+                orderBy: string | null;
+                packs_count: number | null;
+                packSize_count: number;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                reason: string | null;
+                short_count: number | null;
+                spare_count: number | null;
+                supplier: string | null;
+                total_count: number | null;
+            }[];
+            neededOn: string | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problem"][];
+            sites: {
+                cost: {
+                    isAtLeast: boolean;
+                    perPersonYear_amount: number | null;
+                    perYear_amount: number;
+                    spread_amount: {
+                        p10: number;
+                        p90: number;
+                    } | null;
+                } | null;
+                handOver: string | null;
+                isBuilt: boolean;
+                kitsIn: {
+                    carrierId: string;
+                    kits_count: number | null;
+                }[];
+                loads: {
+                    carrierId: string;
+                    left_count: number;
+                    loads_count: number | null;
+                }[];
+                mass_kg: number;
+                name: string | null;
+                /** @description Pieces whose mass nobody states: the mass is at least so much. */
+                noMass_count: number;
+                parts_count: number;
+                people: number | null;
+                problems_count: number;
+                siteId: string;
+            }[];
+            sites_count: number;
+            suppliers: {
+                orderBy: string | null;
+                partIds: string[];
+                sums: {
+                    amount: number;
+                    currency: string;
+                }[];
+                supplier: string | null;
+                unpriced: string[];
+            }[];
+            /** @description Year-month-day. */
+            today: string;
+            trip: {
+                carried: {
+                    cannotCarry: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        over_kg: number | null;
+                        over_L: number | null;
+                        over_m: number | null;
+                        partId: string;
+                    }[];
+                    carrierId: string;
+                    cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                    isLeast: boolean;
+                    leastLoads_count: number | null;
+                    /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                    limit_kg: number | null;
+                    loads: {
+                        bulk_L: number | null;
+                        /** @enum {string} */
+                        carriedBy: "one" | "two" | "carrier";
+                        isFragile: boolean;
+                        longest_m: number | null;
+                        mass_kg: number;
+                        pieces: {
+                            count: number;
+                            each_count: number;
+                            name: string;
+                            partId: string;
+                        }[];
+                    }[];
+                    longest_m: number | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    noMass: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                    problems: components["schemas"]["problem"][];
+                }[];
+                mass_kg: number;
+                noMass_count: number;
+                stowed: {
+                    count: number;
+                    each_count: number;
+                    isFragile: boolean;
+                    mass_kg: number | null;
+                    name: string;
+                    partId: string;
+                    rules: string[];
+                    siteId: string;
+                }[];
+            } | null;
+            /** @description Asked for, and not there. */
+            unknownSites: string[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeKitInput: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+            };
+            built_count: number;
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            /** @description The sites of the trip; null: all. */
+            chosen: string[] | null;
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costSites_count: number;
+            costUnknown_count: number;
+            currency: string | null;
+            /** @description The design whose wear the costs take; null: none yet. */
+            designVersion: number | null;
+            lines: {
+                amount: number | null;
+                bought_count: number | null;
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                inStock_count: number | null;
+                isAtLeast: boolean;
+                isLate: boolean | null;
+                kind: string;
+                late_days: number | null;
+                name: string;
+                orderBy: string | null;
+                packs_count: number | null;
+                packSize_count: number;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                reason: string | null;
+                short_count: number | null;
+                spare_count: number | null;
+                supplier: string | null;
+                total_count: number | null;
+            }[];
+            neededOn: string | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problemInput"][];
+            sites: {
+                cost: {
+                    isAtLeast: boolean;
+                    perPersonYear_amount: number | null;
+                    perYear_amount: number;
+                    spread_amount: {
+                        p10: number;
+                        p90: number;
+                    } | null;
+                } | null;
+                handOver: string | null;
+                isBuilt: boolean;
+                kitsIn: {
+                    carrierId: string;
+                    kits_count: number | null;
+                }[];
+                loads: {
+                    carrierId: string;
+                    left_count: number;
+                    loads_count: number | null;
+                }[];
+                mass_kg: number;
+                name: string | null;
+                /** @description Pieces whose mass nobody states: the mass is at least so much. */
+                noMass_count: number;
+                parts_count: number;
+                people: number | null;
+                problems_count: number;
+                siteId: string;
+            }[];
+            sites_count: number;
+            suppliers: {
+                orderBy: string | null;
+                partIds: string[];
+                sums: {
+                    amount: number;
+                    currency: string;
+                }[];
+                supplier: string | null;
+                unpriced: string[];
+            }[];
+            /** @description Year-month-day. */
+            today: string;
+            trip: {
+                carried: {
+                    cannotCarry: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        over_kg: number | null;
+                        over_L: number | null;
+                        over_m: number | null;
+                        partId: string;
+                    }[];
+                    carrierId: string;
+                    cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                    isLeast: boolean;
+                    leastLoads_count: number | null;
+                    /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                    limit_kg: number | null;
+                    loads: {
+                        bulk_L: number | null;
+                        /** @enum {string} */
+                        carriedBy: "one" | "two" | "carrier";
+                        isFragile: boolean;
+                        longest_m: number | null;
+                        mass_kg: number;
+                        pieces: {
+                            count: number;
+                            each_count: number;
+                            name: string;
+                            partId: string;
+                        }[];
+                    }[];
+                    longest_m: number | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    noMass: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                    problems: components["schemas"]["problemInput"][];
+                }[];
+                mass_kg: number;
+                noMass_count: number;
+                stowed: {
+                    count: number;
+                    each_count: number;
+                    isFragile: boolean;
+                    mass_kg: number | null;
+                    name: string;
+                    partId: string;
+                    rules: string[];
+                    siteId: string;
+                }[];
+            } | null;
+            /** @description Asked for, and not there. */
+            unknownSites: string[];
+            /** @description Grows with every change. */
+            version: number;
+        };
         programmeListed: {
             /** @description Put away, kept whole; it can be brought back. */
             isSetAside: boolean;
@@ -4384,7 +4962,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4410,7 +4988,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4418,7 +4996,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4449,8 +5027,12 @@ export interface components {
                 protozoa_log10: number;
                 viruses_log10: number;
             };
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
             /** @description In a few sentences. */
             finding: string;
+            /** @description False where rows in doubt keep barriers and germs from being reckoned. */
+            isReckoned: boolean;
             /** @description The same with one cartridge leaking; null where there is no unit. */
             leaking: {
                 bacteria_log10: number;
@@ -4462,6 +5044,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description The worst first. */
             risks: {
                 /** @description Healthy years of life lost. */
@@ -4533,7 +5121,9 @@ export interface components {
                     inspectedOn: string;
                     score: number;
                 } | null;
-                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                /** @description May one of them be the one that says no? */
+                isUnusableOpen: boolean;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean. */
                 last: {
                     band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                     count_per_100mL: number | null;
@@ -4552,6 +5142,8 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 } | null;
+                /** @description The newest of them. */
+                lastCleanOn: string | null;
                 /** @description The worse of the last sample and the last inspection. */
                 priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 /** @description In the order of their days. */
@@ -4573,7 +5165,44 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 }[];
+                /** @description Samples that cannot be used as they were written down. */
+                unusable: {
+                    /** @description The row that is to be mended. */
+                    at: {
+                        /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                        cell?: string;
+                        column?: string;
+                        /** @description A day, YYYY-MM-DD. */
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        /** @description Counted as a spreadsheet does: the first line is row 1. */
+                        row?: number;
+                        siteId?: string;
+                    };
+                    /**
+                     * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                     * @enum {string}
+                     */
+                    because: "unread" | "dayToCome" | "portions";
+                    /** @description Does what can be read of it say that E. coli were found? */
+                    hasGerms: boolean;
+                    testId: string;
+                }[];
             };
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
         };
         /** @description A planning aid: the health authority and accredited laboratories decide. */
         safetyInput: {
@@ -4581,7 +5210,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4607,7 +5236,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4615,7 +5244,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4646,8 +5275,12 @@ export interface components {
                 protozoa_log10: number;
                 viruses_log10: number;
             };
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
             /** @description In a few sentences. */
             finding: string;
+            /** @description False where rows in doubt keep barriers and germs from being reckoned. */
+            isReckoned: boolean;
             /** @description The same with one cartridge leaking; null where there is no unit. */
             leaking: {
                 bacteria_log10: number;
@@ -4659,6 +5292,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description The worst first. */
             risks: {
                 /** @description Healthy years of life lost. */
@@ -4730,7 +5369,9 @@ export interface components {
                     inspectedOn: string;
                     score: number;
                 } | null;
-                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                /** @description May one of them be the one that says no? */
+                isUnusableOpen: boolean;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean. */
                 last: {
                     band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                     count_per_100mL: number | null;
@@ -4749,6 +5390,8 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 } | null;
+                /** @description The newest of them. */
+                lastCleanOn: string | null;
                 /** @description The worse of the last sample and the last inspection. */
                 priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 /** @description In the order of their days. */
@@ -4770,7 +5413,44 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 }[];
+                /** @description Samples that cannot be used as they were written down. */
+                unusable: {
+                    /** @description The row that is to be mended. */
+                    at: {
+                        /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                        cell?: string;
+                        column?: string;
+                        /** @description A day, YYYY-MM-DD. */
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        /** @description Counted as a spreadsheet does: the first line is row 1. */
+                        row?: number;
+                        siteId?: string;
+                    };
+                    /**
+                     * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                     * @enum {string}
+                     */
+                    because: "unread" | "dayToCome" | "portions";
+                    /** @description Does what can be read of it say that E. coli were found? */
+                    hasGerms: boolean;
+                    testId: string;
+                }[];
             };
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
         };
         /** @description Only with --series. */
         series: {
@@ -5076,10 +5756,12 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
-            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
+            /** @description The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk. */
             last: {
                 band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 count_per_100mL: number | null;
@@ -5094,6 +5776,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
             sets: {
                 /** @description A day, YYYY-MM-DD. */
@@ -5105,11 +5793,48 @@ export interface components {
                 serial: string;
             }[];
             target_DALY_per_person_per_year: number;
+            /** @description Samples that cannot be used as they were written down. */
+            unusable: {
+                /** @description The row that is to be mended. */
+                at: {
+                    /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                    cell?: string;
+                    column?: string;
+                    /** @description A day, YYYY-MM-DD. */
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    /** @description Counted as a spreadsheet does: the first line is row 1. */
+                    row?: number;
+                    siteId?: string;
+                };
+                /**
+                 * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                 * @enum {string}
+                 */
+                because: "unread" | "dayToCome" | "portions";
+                /** @description Does what can be read of it say that E. coli were found? */
+                hasGerms: boolean;
+                testId: string;
+            }[];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
             /** @description The germ that does most harm; null where no risk could be worked. */
             worst: {
                 DALY_per_person_per_year: number;
@@ -5120,6 +5845,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteCupInput: {
@@ -5127,10 +5854,12 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
-            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
+            /** @description The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk. */
             last: {
                 band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 count_per_100mL: number | null;
@@ -5145,6 +5874,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
             sets: {
                 /** @description A day, YYYY-MM-DD. */
@@ -5156,11 +5891,48 @@ export interface components {
                 serial: string;
             }[];
             target_DALY_per_person_per_year: number;
+            /** @description Samples that cannot be used as they were written down. */
+            unusable: {
+                /** @description The row that is to be mended. */
+                at: {
+                    /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                    cell?: string;
+                    column?: string;
+                    /** @description A day, YYYY-MM-DD. */
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    /** @description Counted as a spreadsheet does: the first line is row 1. */
+                    row?: number;
+                    siteId?: string;
+                };
+                /**
+                 * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                 * @enum {string}
+                 */
+                because: "unread" | "dayToCome" | "portions";
+                /** @description Does what can be read of it say that E. coli were found? */
+                hasGerms: boolean;
+                testId: string;
+            }[];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
             /** @description The germ that does most harm; null where no risk could be worked. */
             worst: {
                 DALY_per_person_per_year: number;
@@ -5171,6 +5943,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteFacts: {
@@ -5426,6 +6200,7 @@ export interface components {
                 roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
                 roofTurbidity_NTU: components["schemas"]["figure"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figure"] | null;
+                sampleAge_days: components["schemas"]["figure"];
                 seed: components["schemas"]["figure"];
                 settledTarget_fraction: components["schemas"]["figure"];
                 settledTurbidity_fraction: components["schemas"]["figure"];
@@ -5689,6 +6464,30 @@ export interface components {
                         testId: string;
                         turbidity_NTU: components["schemas"]["figure"] | null;
                         waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                    unusableTests: {
+                        at: {
+                            column?: string;
+                            day?: string;
+                            file?: string;
+                            gaugeId?: string;
+                            row?: components["schemas"]["figure"];
+                            siteId?: string;
+                        };
+                        /** @enum {string} */
+                        because: "unread" | "dayToCome" | "portions";
+                        point: ("tank" | "tap" | "container" | "secondSource") | null;
+                        portions: {
+                            colonies_count: components["schemas"]["figure"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figure"];
+                            positive_count: components["schemas"]["figure"] | null;
+                            uncountable_count: components["schemas"]["figure"];
+                            uncountableFrom_count: components["schemas"]["figure"] | null;
+                            volume_mL: components["schemas"]["figure"];
+                        }[];
+                        testId: string;
                     }[];
                 };
                 secondSource: {
@@ -6060,6 +6859,7 @@ export interface components {
                 roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
                 roofTurbidity_NTU: components["schemas"]["figureInput"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figureInput"] | null;
+                sampleAge_days: components["schemas"]["figureInput"];
                 seed: components["schemas"]["figureInput"];
                 settledTarget_fraction: components["schemas"]["figureInput"];
                 settledTurbidity_fraction: components["schemas"]["figureInput"];
@@ -6323,6 +7123,30 @@ export interface components {
                         testId: string;
                         turbidity_NTU: components["schemas"]["figureInput"] | null;
                         waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                    unusableTests: {
+                        at: {
+                            column?: string;
+                            day?: string;
+                            file?: string;
+                            gaugeId?: string;
+                            row?: components["schemas"]["figureInput"];
+                            siteId?: string;
+                        };
+                        /** @enum {string} */
+                        because: "unread" | "dayToCome" | "portions";
+                        point: ("tank" | "tap" | "container" | "secondSource") | null;
+                        portions: {
+                            colonies_count: components["schemas"]["figureInput"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figureInput"];
+                            positive_count: components["schemas"]["figureInput"] | null;
+                            uncountable_count: components["schemas"]["figureInput"];
+                            uncountableFrom_count: components["schemas"]["figureInput"] | null;
+                            volume_mL: components["schemas"]["figureInput"];
+                        }[];
+                        testId: string;
                     }[];
                 };
                 secondSource: {
@@ -6617,6 +7441,364 @@ export interface components {
             /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
             wear: components["schemas"]["wearInput"][] | null;
             working: components["schemas"]["workingLineInput"][];
+        };
+        siteKit: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+            };
+            carried: {
+                cannotCarry: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    over_kg: number | null;
+                    over_L: number | null;
+                    over_m: number | null;
+                    partId: string;
+                }[];
+                carrierId: string;
+                cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                isLeast: boolean;
+                leastLoads_count: number | null;
+                /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                limit_kg: number | null;
+                loads: {
+                    bulk_L: number | null;
+                    /** @enum {string} */
+                    carriedBy: "one" | "two" | "carrier";
+                    isFragile: boolean;
+                    longest_m: number | null;
+                    mass_kg: number;
+                    pieces: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                }[];
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+                noMass: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    partId: string;
+                }[];
+                problems: components["schemas"]["problem"][];
+            }[];
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costProblems: components["schemas"]["problem"][];
+            costWorking: components["schemas"]["workingLine"][];
+            currency: string | null;
+            designVersion: number | null;
+            handOver: string | null;
+            isBuilt: boolean;
+            kitsIn: {
+                carrierId: string;
+                kits_count: number | null;
+                limitedBy: ("mass" | "bulk" | "longest" | "keptApart") | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            lines: {
+                countedBy: ("site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge")[];
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                cuts: {
+                    bar_m: number | null;
+                    bars: {
+                        bars_count: number;
+                        cuts: {
+                            length_m: number;
+                            runId: string;
+                        }[];
+                        offcut_m: number;
+                    }[];
+                    bars_count: number;
+                    bound_count: number;
+                    joints_count: number;
+                } | null;
+                /** @enum {string} */
+                from: "rule" | "named";
+                isAtLeast: boolean;
+                kind: string;
+                name: string;
+                needed_count: number | null;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                ruleIds: string[];
+                spare_count: number | null;
+                total_count: number | null;
+                working: components["schemas"]["workingLine"][];
+            }[];
+            mass_kg: number;
+            name: string | null;
+            noMass_count: number;
+            people: number | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problem"][];
+            siteId: string;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        siteKitInput: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+            };
+            carried: {
+                cannotCarry: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    over_kg: number | null;
+                    over_L: number | null;
+                    over_m: number | null;
+                    partId: string;
+                }[];
+                carrierId: string;
+                cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                isLeast: boolean;
+                leastLoads_count: number | null;
+                /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                limit_kg: number | null;
+                loads: {
+                    bulk_L: number | null;
+                    /** @enum {string} */
+                    carriedBy: "one" | "two" | "carrier";
+                    isFragile: boolean;
+                    longest_m: number | null;
+                    mass_kg: number;
+                    pieces: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                }[];
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+                noMass: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    partId: string;
+                }[];
+                problems: components["schemas"]["problemInput"][];
+            }[];
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costProblems: components["schemas"]["problemInput"][];
+            costWorking: components["schemas"]["workingLineInput"][];
+            currency: string | null;
+            designVersion: number | null;
+            handOver: string | null;
+            isBuilt: boolean;
+            kitsIn: {
+                carrierId: string;
+                kits_count: number | null;
+                limitedBy: ("mass" | "bulk" | "longest" | "keptApart") | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            lines: {
+                countedBy: ("site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge")[];
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                cuts: {
+                    bar_m: number | null;
+                    bars: {
+                        bars_count: number;
+                        cuts: {
+                            length_m: number;
+                            runId: string;
+                        }[];
+                        offcut_m: number;
+                    }[];
+                    bars_count: number;
+                    bound_count: number;
+                    joints_count: number;
+                } | null;
+                /** @enum {string} */
+                from: "rule" | "named";
+                isAtLeast: boolean;
+                kind: string;
+                name: string;
+                needed_count: number | null;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                ruleIds: string[];
+                spare_count: number | null;
+                total_count: number | null;
+                working: components["schemas"]["workingLineInput"][];
+            }[];
+            mass_kg: number;
+            name: string | null;
+            noMass_count: number;
+            people: number | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problemInput"][];
+            siteId: string;
+            /** @description Grows with every change. */
+            version: number;
         };
         siteShort: {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */

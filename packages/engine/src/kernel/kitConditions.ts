@@ -23,6 +23,8 @@ const words: Readonly<Partial<Record<ConditionField, readonly string[]>>> = {
  * @param field - the field [text]
  * @returns true where values are compared as numbers
  * @definition ours
+ * @example
+ * isNumberField('people') // → true
  */
 export function isNumberField(field: ConditionField): boolean {
   return numbers.has(field);
@@ -38,7 +40,8 @@ export function isNumberField(field: ConditionField): boolean {
  * @example
  * conditionIsUsable({ field: 'people', test: 'atLeast', value: 'many' }) // → false
  */
-export function conditionIsUsable({ field, test, value }: KitCondition): boolean {
+export function conditionIsUsable(condition: KitCondition): boolean {
+  const { field, test, value } = condition;
   if (isNumberField(field)) return value.trim() !== '' && Number.isFinite(Number(value));
   if (test === 'atLeast' || test === 'atMost') return false;
   return words[field]?.includes(value) ?? true;

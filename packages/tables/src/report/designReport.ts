@@ -67,6 +67,7 @@ const settings = z.strictObject({
   daysOff_per_year: z.number().nullable(),
   recontamination_fraction: z.number().nullable(),
   leak_fraction: z.number(),
+  sampleAge_days: z.int(),
   susceptibleToRotavirus_fraction: z.number(),
   currency: z.string().nullable().describe('The currency costs are told in; null: that of the latest price.'),
   priceChange_fraction_per_year: z.number().nullable(),

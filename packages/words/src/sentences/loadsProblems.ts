@@ -9,6 +9,7 @@ const over = (t: Told, name: string, unit: string) => (t.has(name) ? amount(t, [
 /** What room loads finds, in words. */
 export const loadsSentences: Sentences<keyof typeof loadsProblems> = {
   'loads.no_limit': (t) => says(t, 'loads.no_limit', { ...carrier(t), isBoat: yes(t.text('mode') === 'boat') }),
+  'loads.too_many': (t) => says(t, 'loads.too_many', { ...carrier(t), loads: t.count('loads') }),
   'loads.figure_unusable': (t) =>
     says(t, 'loads.figure_unusable', { of: t.text('of'), column: t.text('column'), value: t.text('value') }),
   'loads.mass_unknown': (t) => says(t, 'loads.mass_unknown', parts(t)),

@@ -1,6 +1,7 @@
 /** What room loads can find, with its severity. */
 export const loadsProblems = {
   'loads.no_limit': 'blocker',
+  'loads.too_many': 'blocker',
   'loads.figure_unusable': 'warning',
   'loads.mass_unknown': 'warning',
   'loads.bulk_unknown': 'warning',

@@ -31,6 +31,9 @@ export const largestBulk_L = 1e9;
 export const largestSide_m = 1000;
 export const mostPieces_count = 1e6;
 
+/** Loads × kinds of piece: over this nobody reads them, and none is made [count]. Ours, some 200,000 loads of a usual kit. */
+export const mostLoadKinds_count = 4_000_000;
+
 /**
  * So many steps are taken in search of fewer loads: of few pieces, and of many [count]. Ours, docs/decisions/0247-fewest-loads.md: some tenths
  * of a second, and some hundredths.

@@ -10,6 +10,7 @@ interface OpenLoad {
 export function firstPacked(all: PackCase): number[][] {
   const rooms = roomsOf(all);
   const loads: OpenLoad[] = [];
+  const apart = all.apart.map((row) => row.flatMap((isApart, other) => (isApart ? [other] : [])));
   all.kinds.forEach((kind, index) => {
     let left = kind.count;
     const put = (load: OpenLoad, most: number) => {
@@ -19,7 +20,9 @@ export function firstPacked(all: PackCase): number[][] {
       load.left_L -= some * kind.bulk_L;
       left -= some;
     };
-    const fit = loads.map((load) => ({ load, most: mostOf(all, load, index) })).filter(({ most }) => most > 0);
+    const fit = loads
+      .map((load) => ({ load, most: mostOf(all, load, index, apart[index]!) }))
+      .filter(({ most }) => most > 0);
     fit.sort((a, b) => fullness(all, b.load) - fullness(all, a.load));
     for (const { load, most } of fit) if (left > 0) put(load, most);
     while (left > 0) {
@@ -29,20 +32,26 @@ export function firstPacked(all: PackCase): number[][] {
         left_L: rooms.room_L,
       };
       loads.push(load);
-      put(load, Math.max(1, mostOf(all, load, index)));
+      put(load, Math.max(1, mostOf(all, load, index, apart[index]!)));
     }
   });
   return loads.map(({ counts }) => counts);
 }
 
 /** How many of a kind still go into a load. */
-function mostOf({ kinds, apart }: PackCase, { counts, left_kg, left_L }: OpenLoad, index: number): number {
+function mostOf(
+  { kinds }: PackCase,
+  { counts, left_kg, left_L }: OpenLoad,
+  index: number,
+  apart: readonly number[],
+): number {
   const kind = kinds[index]!;
-  if (counts.some((count, other) => count > 0 && apart[index]![other])) return 0;
+  if (kind.mass_kg > left_kg || kind.bulk_L > left_L) return 0;
+  for (const other of apart) if (counts[other]! > 0) return 0;
   const byMass = kind.mass_kg > 0 ? Math.floor(left_kg / kind.mass_kg) : kind.count;
   const byBulk = kind.bulk_L > 0 ? Math.floor(left_L / kind.bulk_L) : kind.count;
   const most = Math.min(byMass, byBulk);
-  return apart[index]![index] ? Math.min(1, most) : most;
+  return apart.includes(index) ? Math.min(1, most) : most;
 }
 
 function fullness({ room_kg, room_L }: PackCase, { left_kg, left_L }: OpenLoad): number {

@@ -69,11 +69,11 @@ export type LoadRule = (typeof loadRules)[number];
 export interface CarrierLoads {
   readonly carrierId: string;
   readonly mode: CarrierMode;
-  /** Null where nobody stated what the carrier holds: then there is no load. */
+  /** Null where nobody stated what the carrier holds: then there is no load. There is none either where there would be too many to read. */
   readonly limits: LoadLimits | null;
   /** In the order they are to go. */
   readonly loads: readonly Load[];
-  /** No way of loading has fewer; null where there is no load as no limit is stated. */
+  /** No way of loading has fewer; null where no load was made. */
   readonly leastLoads_count: number | null;
   /** Is there no way with fewer? */
   readonly isLeast: boolean;
@@ -86,5 +86,28 @@ export interface CarrierLoads {
   readonly rules: readonly LoadRule[];
   readonly cautions: readonly LoadCaution[];
   readonly problems: readonly Problem[];
+  readonly working: readonly WorkingLine[];
+}
+
+/** The limit that decides how many kits go in: of mass, of bulk, or a piece that goes in nowhere. */
+export type BindingLimit = 'mass' | 'bulk' | 'longest' | 'keptApart';
+
+/** How many whole kits go into a carrier. */
+export interface KitsFound {
+  readonly carrierId: string;
+  /** Null where it is not known; then byMass_count is the most there can be. */
+  readonly kits_count: number | null;
+  /** The limit that decides; null where nothing is known to. Where both come to the same, mass. */
+  readonly limitedBy: BindingLimit | null;
+  /** By what is known of their mass; null where no mass is limited. */
+  readonly byMass_count: number | null;
+  /** By their bulk and the share of the room that can be filled; null where bulk is not limited, or something of it is not known. */
+  readonly byBulk_count: number | null;
+  /** Of one kit, what is known of it. */
+  readonly kit_kg: number;
+  readonly kit_L: number;
+  readonly longest_m: number | null;
+  readonly noMass: readonly LoadPieces[];
+  readonly noBulk: readonly LoadPieces[];
   readonly working: readonly WorkingLine[];
 }

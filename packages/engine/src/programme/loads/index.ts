@@ -1,7 +1,9 @@
 export { cautionsOfLoads } from './cautionsOfLoads.ts';
 export {
+  type BindingLimit,
   type CarriedBy,
   type CarrierLoads,
+  type KitsFound,
   type Load,
   type LoadCaution,
   type LoadLimits,
@@ -12,11 +14,10 @@ export {
   type NotCarried,
 } from './foundLoads.ts';
 export { type FreeboardRule, ferryFreeboard_mm, freeboardRules, platePersons_count } from './freeboard.ts';
-export { type BindingLimit, type KitsFound, kitsIn } from './kitsIn.ts';
+export { kitsIn } from './kitsIn.ts';
 export { loadLimits } from './loadLimits.ts';
 export { putIn } from './loadOrder.ts';
 export { loadsOf } from './loadsOf.ts';
-export { arePartsApart } from './meetApart.ts';
 export type { Piece } from './piece.ts';
 export { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
 export { type CarriedLine, piecesOf } from './piecesOf.ts';

@@ -1,42 +1,12 @@
-import {
-  type Carrier,
-  type Checked,
-  engineProblem,
-  type PartsApart,
-  type Problem,
-  type WorkingLine,
-} from '../../kernel/index.ts';
+import { type Carrier, type Checked, engineProblem, type PartsApart, type Problem } from '../../kernel/index.ts';
 import { roomOf } from '../../parts/index.ts';
-import type { LoadPieces } from './foundLoads.ts';
+import type { BindingLimit, KitsFound, LoadPieces } from './foundLoads.ts';
 import { kitsWorking } from './loadsWorking.ts';
 import { meetApart } from './meetApart.ts';
 import { named, partsNamed } from './namedPieces.ts';
 import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
 import { unusablePieces } from './unusablePieces.ts';
-
-/** The limit that decides how many kits go in: of mass, of bulk, or a piece that goes in nowhere. */
-export type BindingLimit = 'mass' | 'bulk' | 'longest' | 'keptApart';
-
-/** How many whole kits go into a carrier. */
-export interface KitsFound {
-  readonly carrierId: string;
-  /** Null where it is not known; then byMass_count is the most there can be. */
-  readonly kits_count: number | null;
-  /** The limit that decides; null where nothing is known to. Where both come to the same, mass. */
-  readonly limitedBy: BindingLimit | null;
-  /** By what is known of their mass; null where no mass is limited. */
-  readonly byMass_count: number | null;
-  /** By their bulk and the share of the room that can be filled; null where bulk is not limited, or something of it is not known. */
-  readonly byBulk_count: number | null;
-  /** Of one kit, what is known of it. */
-  readonly kit_kg: number;
-  readonly kit_L: number;
-  readonly longest_m: number | null;
-  readonly noMass: readonly LoadPieces[];
-  readonly noBulk: readonly LoadPieces[];
-  readonly working: readonly WorkingLine[];
-}
 
 /**
  * How many whole kits go into a container, on a pallet or a truck? By mass, by bulk with the share of the room that can be filled, and by the

@@ -50,6 +50,13 @@ describe('loads of a boat', () => {
     expect(result.cautions).toContain('dangerApart');
   });
 
+  it('have chlorine and fuel in two loads, though both fit one and no pair is stated', () => {
+    const pieces = [piece('chlorine', 5, 1, { danger: 'chlorine' }), piece('fuel', 5, 1, { danger: 'fuel' })];
+    const result = found({ pieces, carrier: boat, keptApart: [] });
+    expect(inside(result)).toEqual([['1 chlorine'], ['1 fuel']]);
+    expect(result.isLeast).toBe(true);
+  });
+
   it('name what is over a limit, and by how much, and carry the rest', () => {
     const pieces = [
       piece('tank', 130, 1, { sides_m: [1, 1, 2] }),
@@ -213,5 +220,20 @@ describe('the working of loads', () => {
       'carton',
       'onePiece',
     ]);
+  });
+});
+
+describe('a mistyped count', () => {
+  it('gives no million of loads, but a problem', () => {
+    const many = [piece('A', 14, 1e6), piece('B', 20, 1e6), piece('C', 1, 1e6), piece('D', 2), piece('E', 3)];
+    const result = found({ pieces: many, carrier: person, keptApart: [] });
+    expect(result).toMatchObject({ loads: [], leastLoads_count: null, isLeast: false });
+    expect(result.problems.map(({ code }) => code)).toEqual(['loads.too_many']);
+  });
+
+  it('of a whole programme, 40,000 loads, is no trouble', () => {
+    const result = found({ pieces: [piece('A', 7.5, 60_000), piece('B', 9, 10_000)], carrier: person, keptApart: [] });
+    expect(result.loads).toHaveLength(40_000);
+    expect(result.isLeast).toBe(true);
   });
 });

@@ -1,6 +1,7 @@
 import { type Carrier, engineProblem, type Facts, type PartsApart, type Problem } from '../../kernel/index.ts';
 import { cautionsOfLoads } from './cautionsOfLoads.ts';
-import type { CarrierLoads, LoadPieces, LoadRule, NotCarried } from './foundLoads.ts';
+import { mostLoadKinds_count } from './constants.ts';
+import type { CarrierLoads, LoadLimits, LoadPieces, LoadRule, NotCarried } from './foundLoads.ts';
 import { loadLimits } from './loadLimits.ts';
 import { inOrderNeeded } from './loadOrder.ts';
 import { loadsWorking } from './loadsWorking.ts';
@@ -8,7 +9,7 @@ import { named, partsNamed } from './namedPieces.ts';
 import { packedLoads } from './packedLoads.ts';
 import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
-import { sortPieces } from './sortPieces.ts';
+import { type SortedPieces, sortPieces } from './sortPieces.ts';
 import { unusablePieces } from './unusablePieces.ts';
 
 /**
@@ -21,6 +22,7 @@ import { unusablePieces } from './unusablePieces.ts';
  * @param keptApart - parts that the programme keeps apart; chlorine and fuel are kept apart always
  * @returns loads in the order they are to go, the number below which there is none, and what is not carried
  * @problem loads.no_limit - nobody stated what the boat, truck, pallet or container holds: no load is made
+ * @problem loads.too_many - there are more loads than anybody reads: none is told
  * @problem loads.figure_unusable - a figure of a piece or of the carrier is no number one can reckon with
  * @problem loads.mass_unknown - a piece has no mass
  * @problem loads.bulk_unknown - bulk is limited and that of a piece is not known
@@ -43,6 +45,11 @@ export function loadsOf(pieces: readonly Piece[], carrier: Carrier, keptApart: r
     return { ...about, ...noLoads, problems: isCarrierUsable ? [...wrong, noLimit] : wrong };
   }
   const sorted = sortPieces(usable, limits, mode);
+  const aboutLoads = loadsAbout(sorted, limits);
+  if (aboutLoads * usable.length > mostLoadKinds_count) {
+    const facts = { carrierId, carrierName, loads: Math.round(aboutLoads) };
+    return { ...about, ...noLoads, limits, problems: [...wrong, engineProblem('loads.too_many', {}, facts)] };
+  }
   const { loads, bound_count } = packedLoads(sorted, limits, mode, keptApart);
   const isUnknown = (of: (piece: Piece) => number | null) =>
     sorted.carried.filter((piece) => of(piece) === null).map(named);
@@ -61,7 +68,16 @@ export function loadsOf(pieces: readonly Piece[], carrier: Carrier, keptApart: r
   return { ...found, problems: [...wrong, ...problemsOf(found, limits.piece_kg, carrier)] };
 }
 
-/** Where nobody stated what the carrier holds. */
+/** So many loads by mass or by bulk, were it sand. */
+function loadsAbout({ together, alone, byTwo }: SortedPieces, { load_kg, load_L }: LoadLimits): number {
+  const sum = (pieces: readonly Piece[], of: (piece: Piece) => number) =>
+    pieces.reduce((all, piece) => all + of(piece) * piece.count, 0);
+  const byMass = sum(together, ({ mass_kg }) => mass_kg!) / load_kg;
+  const byBulk = load_L === null ? 0 : sum(together, (piece) => pieceBulk_L(piece) ?? 0) / load_L;
+  return Math.max(byMass, byBulk) + sum([...alone, ...byTwo], () => 1);
+}
+
+/** Where no load is made. */
 const noLoads = {
   limits: null,
   loads: [],

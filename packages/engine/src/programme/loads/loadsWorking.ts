@@ -1,7 +1,6 @@
 import { type Carrier, explain, type WorkingLine, workingInput } from '../../kernel/index.ts';
 import { bestLift_kg, carton_kg, twoPeople_kg } from '../../parts/index.ts';
-import type { Load, LoadLimits } from './foundLoads.ts';
-import type { KitsFound } from './kitsIn.ts';
+import type { KitsFound, Load, LoadLimits } from './foundLoads.ts';
 
 /** How the number of loads was reached. */
 export function loadsWorking(

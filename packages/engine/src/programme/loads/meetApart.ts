@@ -1,16 +1,7 @@
 import type { PartsApart } from '../../kernel/index.ts';
 import type { Piece } from './piece.ts';
 
-/**
- * Are two pieces never to travel together: chlorine and fuel, or a pair that the programme keeps apart?
- *
- * @param one - a piece
- * @param other - another piece, or the same
- * @param keptApart - pairs of the programme
- * @returns true where no load may have both
- * @law the two may change places
- * @definition ours: docs/decisions/0248-fragile-and-apart.md
- */
+/** Are two pieces never to travel together: chlorine and fuel, or a pair that the programme keeps apart? */
 export function arePartsApart(
   one: Pick<Piece, 'partId' | 'danger'>,
   other: Pick<Piece, 'partId' | 'danger'>,

@@ -34,8 +34,8 @@ export function sourceDaysByYear(bodies: readonly SourceDaysOfBody[]): readonly 
 export interface SparedByBoth {
   /** How many they are, as a share of all. */
   readonly people_fraction: number;
-  readonly logOfFirst: number;
-  readonly logOfSecond: number;
+  readonly firstLog_ratio: number;
+  readonly secondLog_ratio: number;
 }
 
 /**
@@ -52,8 +52,8 @@ export function sparedByBoth(given: DrinkingGiven, second_per_L: number): readon
   const second = { ...given, raw_per_L: second_per_L };
   return groups.map((group: DrinkersGroup) => ({
     people_fraction: group.people_factor / all,
-    logOfFirst: logSparedOfGroup(group, given),
-    logOfSecond: logSparedOfGroup(group, second),
+    firstLog_ratio: logSparedOfGroup(group, given),
+    secondLog_ratio: logSparedOfGroup(group, second),
   }));
 }
 
@@ -76,8 +76,8 @@ export function infectedInYear_fraction(
   let infected = 0;
   for (let body = 0; body < bodies.length; body++) {
     const second = bodies[body]!.days_by_year[year]! / yearOfDrinking_days;
-    for (const { people_fraction, logOfFirst, logOfSecond } of groups) {
-      const logSpared = (second < 1 ? (1 - second) * logOfFirst : 0) + (second > 0 ? second * logOfSecond : 0);
+    for (const { people_fraction, firstLog_ratio, secondLog_ratio } of groups) {
+      const logSpared = (second < 1 ? (1 - second) * firstLog_ratio : 0) + (second > 0 ? second * secondLog_ratio : 0);
       infected -= shares[body]! * people_fraction * Math.expm1(logSpared);
     }
   }

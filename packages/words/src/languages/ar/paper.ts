@@ -7,7 +7,14 @@ export const language = {
   "groups": "space",
   "for": "paper"
 } as const;
-export const missing = [] as const;
+export const missing = [
+  "findings.safety.tooOld",
+  "findings.safety.unitFailed",
+  "findings.safety.walkAtRisk",
+  "findings.safety.withheld",
+  "findings.waterTests.unusable",
+  "findings.waterTests.unusableOne"
+] as const;
 export const cautions = {
   "drinking": "ماء السطح غير صالح للشرب حتى يُعالَج ويُفحَص. ما يُقال هنا عن سلامته عون للتخطيط فقط: القرار للسلطة الصحية والمختبرات المعتمدة.",
   "fragileRoof": "قد ينكسر هذا السقف تحت القدم: لا يقف عليه أحد. اعملوا من الأسفل أو على ألواح وسقالة تتحمل الثقل؛ وقد يحتوي الأسمنت الليفي القديم على الأسبستوس: لا تقطعوه ولا تثقبوه ولا تكشطوه.",
@@ -620,7 +627,7 @@ export const units = {
   "kg_per_m3": "{amount} كغم/م³",
   "kg_per_year": "{amount} كغم في السنة",
   "km": "{amount} كم",
-  "log10": "{amount} log10",
+  "log10": "{amount} من خطوات العشرة",
   "m": "{amount} م",
   "m2": "{amount} م²",
   "mL": "{amount} مل",

@@ -6,7 +6,14 @@ export const language = {
   "forms": "hi",
   "for": "paper"
 } as const;
-export const missing = [] as const;
+export const missing = [
+  "findings.safety.tooOld",
+  "findings.safety.unitFailed",
+  "findings.safety.walkAtRisk",
+  "findings.safety.withheld",
+  "findings.waterTests.unusable",
+  "findings.waterTests.unusableOne"
+] as const;
 export const cautions = {
   "drinking": "छत का पानी तब तक पीने लायक नहीं है जब तक उसे शुद्ध न किया जाए और जाँचा न जाए। यहाँ उसकी सुरक्षा के बारे में जो कहा गया है वह योजना में सहायता भर है: फ़ैसला स्वास्थ्य विभाग और मान्यता-प्राप्त प्रयोगशालाएँ करती हैं।",
   "fragileRoof": "यह छत पैर के नीचे टूट सकती है: इस पर कोई पैर न रखे। नीचे से, या भार सह सकने वाले तख़्तों और मचान से काम करें; पुरानी सीमेंट चादर में एस्बेस्टस हो सकता है: उसे न काटें, न छेदें, न खुरचें।",
@@ -619,7 +626,7 @@ export const units = {
   "kg_per_m3": "{amount} किग्रा/मी³",
   "kg_per_year": "{amount} किग्रा प्रति वर्ष",
   "km": "{amount} किमी",
-  "log10": "{amount} log10",
+  "log10": "दस-दस गुना के {amount} कदम",
   "m": "{amount} मी",
   "m2": "{amount} मी²",
   "mL": "{amount} मिली",
