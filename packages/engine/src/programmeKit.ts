@@ -21,7 +21,16 @@ import {
   throwsFor,
 } from './programme/cost/index.ts';
 import { type KitMarket, kitOfSite, type ProgrammeKit, programmeKit, type SiteKit } from './programme/kit/index.ts';
-import { type CarrierLoads, type KitsFound, kitsIn, loadsOf, type Piece, piecesOf } from './programme/loads/index.ts';
+import {
+  type CarrierLoads,
+  type KitsFound,
+  kitsIn,
+  loadsOf,
+  type Piece,
+  piecesOf,
+  type Stowed,
+  stowOrder,
+} from './programme/loads/index.ts';
 import { marketOn } from './remedies/index.ts';
 import { headcount } from './water/people/index.ts';
 
@@ -120,6 +129,29 @@ export function piecesOfKit(kit: Pick<SiteKit, 'lines'>, ready: ReadyKit): reado
  */
 export function loadsBy(pieces: readonly Piece[], carrier: Carrier, ready: ReadyKit): CarrierLoads {
   return loadsOf(pieces, carrier, ready.facts.kit.keptApart);
+}
+
+/**
+ * In which order is a carrier loaded for several stops, with what it takes? What is too much for it, and what nobody weighed, stays behind.
+ *
+ * @param stops - sites in the order they are come to, with the pieces for each [kg]
+ * @param loads - how the pieces of all stops together go in the carrier
+ * @returns what is put in, the first first; nothing where nobody stated what the carrier holds
+ * @law nothing is put in that the carrier cannot take
+ * @definition ours: docs/decisions/0249-order-of-loads.md
+ */
+export function stowedIn(
+  stops: readonly { readonly siteId: string; readonly pieces: readonly Piece[] }[],
+  { limits, cannotCarry, noMass }: CarrierLoads,
+): readonly Stowed[] {
+  const keyOf = ({ partId, each_count }: Pick<Piece, 'partId' | 'each_count'>) => `${partId} ${each_count}`;
+  const left = new Set([...cannotCarry, ...noMass].map(keyOf));
+  return stowOrder(
+    stops.map(({ siteId, pieces }) => ({
+      stopId: siteId,
+      pieces: limits === null ? [] : pieces.filter((piece) => !left.has(keyOf(piece))),
+    })),
+  );
 }
 
 /** How many whole kits go into a carrier; nothing where that cannot be told, with the problems. */

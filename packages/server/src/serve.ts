@@ -134,7 +134,7 @@ async function built(
   await tasks.open();
   const designs = new Designs(programmes, tasks, version);
   designs.onDone = (done) => asked.onDesign?.(done);
-  const kits = new Kits(programmes, designs, work.others);
+  const kits = new Kits(programmes, designs, work.others, version);
   const overviews = new Overviews();
   const behind = { programmes, designs, kits, overviews, reviews: new Reviews(programmes, tasks), tasks };
   return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };

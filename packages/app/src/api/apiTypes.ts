@@ -1935,6 +1935,47 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/kit.xlsx": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit of the programme, or of a trip, as a workbook (.xlsx). */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description The day all is needed on. */
+                    neededOn?: string;
+                    /** @description The sites of a trip by their ids, in the order they are come to, with commas. */
+                    sites?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/overview": {
         parameters: {
             query?: never;
@@ -3952,19 +3993,20 @@ export interface components {
                         partId: string;
                     }[];
                     problems: components["schemas"]["problem"][];
+                    /** @description In the order it is put in; what the carrier cannot take is left out. */
+                    stowed: {
+                        count: number;
+                        each_count: number;
+                        isFragile: boolean;
+                        mass_kg: number | null;
+                        name: string;
+                        partId: string;
+                        rules: string[];
+                        siteId: string;
+                    }[];
                 }[];
                 mass_kg: number;
                 noMass_count: number;
-                stowed: {
-                    count: number;
-                    each_count: number;
-                    isFragile: boolean;
-                    mass_kg: number | null;
-                    name: string;
-                    partId: string;
-                    rules: string[];
-                    siteId: string;
-                }[];
             } | null;
             /** @description Asked for, and not there. */
             unknownSites: string[];
@@ -4171,19 +4213,20 @@ export interface components {
                         partId: string;
                     }[];
                     problems: components["schemas"]["problemInput"][];
+                    /** @description In the order it is put in; what the carrier cannot take is left out. */
+                    stowed: {
+                        count: number;
+                        each_count: number;
+                        isFragile: boolean;
+                        mass_kg: number | null;
+                        name: string;
+                        partId: string;
+                        rules: string[];
+                        siteId: string;
+                    }[];
                 }[];
                 mass_kg: number;
                 noMass_count: number;
-                stowed: {
-                    count: number;
-                    each_count: number;
-                    isFragile: boolean;
-                    mass_kg: number | null;
-                    name: string;
-                    partId: string;
-                    rules: string[];
-                    siteId: string;
-                }[];
             } | null;
             /** @description Asked for, and not there. */
             unknownSites: string[];

@@ -2,7 +2,6 @@ import { stat } from 'node:fs/promises';
 import {
   asInstalled,
   type Carrier,
-  type CarrierLoads,
   costAtSite,
   costOfProgramme,
   type DayIndex,
@@ -23,9 +22,8 @@ import {
   type SiteCost,
   type SiteFacts,
   type SiteKit,
-  type Stop,
   setsOf,
-  stowOrder,
+  stowedIn,
   wearOf,
 } from '@eavewell/engine';
 import { plainWorkbook, writeFileWhole } from '@eavewell/formats';
@@ -174,22 +172,9 @@ function tripOf(
     stops: stops.map(({ siteId }) => siteId),
     carriers: taking.map((one) => {
       const loads = loadsBy(pieces, one, ready);
-      return { loads, stowed: stowOrder(aboard(stops, loads)) };
+      return { loads, stowed: stowedIn(stops, loads) };
     }),
   };
-}
-
-/** What of each stop a carrier takes: all but what is too much for it, or has no mass. */
-function aboard(
-  stops: readonly { readonly siteId: string; readonly pieces: readonly Piece[] }[],
-  { limits, cannotCarry, noMass }: CarrierLoads,
-): readonly Stop[] {
-  const keyOf = ({ partId, each_count }: Pick<Piece, 'partId' | 'each_count'>) => `${partId} ${each_count}`;
-  const left = new Set([...cannotCarry, ...noMass].map(keyOf));
-  return stops.map(({ siteId, pieces }) => ({
-    stopId: siteId,
-    pieces: limits === null ? [] : pieces.filter((piece) => !left.has(keyOf(piece))),
-  }));
 }
 
 /** What is told beside the report. */

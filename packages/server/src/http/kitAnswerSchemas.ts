@@ -178,9 +178,19 @@ export const programmeKitAnswer = z
       .strictObject({
         mass_kg: amount,
         noMass_count: count,
-        carried: z.array(carried),
-        stowed: z.array(
-          pieces.extend({ siteId: z.string(), mass_kg: perhaps, isFragile: z.boolean(), rules: z.array(z.string()) }),
+        carried: z.array(
+          carried.extend({
+            stowed: z
+              .array(
+                pieces.extend({
+                  siteId: z.string(),
+                  mass_kg: perhaps,
+                  isFragile: z.boolean(),
+                  rules: z.array(z.string()),
+                }),
+              )
+              .describe('In the order it is put in; what the carrier cannot take is left out.'),
+          }),
         ),
       })
       .nullable(),

@@ -1,4 +1,5 @@
 import { recordProblem } from '@eavewell/records';
+import type { z } from 'zod';
 import { siteKitAnswer } from '../kits/kitAnswers.ts';
 import { marketOf } from '../kits/kitSumTask.ts';
 import { progressOf } from './factsRoutes.ts';
@@ -19,10 +20,7 @@ export function kitRoutes(app: App, behind: Behind, find: Find): void {
     `${one}/kit`,
     { schema: { ...programme, params: schemas.programmeId, querystring: answers.kitAsked } },
     async (request, reply) => {
-      const { sites, neededOn = null } = request.query;
-      const chosen = sites === undefined || sites === '' ? null : [...new Set(sites.split(',').filter(Boolean))];
-      const asked = { language: languageOf(request).code, sites: chosen, neededOn };
-      const text = await kits.sum(await find(request), asked);
+      const text = await kits.sum(await find(request), sumAsked(request.query, languageOf(request).code));
       return asIs(reply).type('application/json; charset=utf-8').send(text);
     },
   );
@@ -37,6 +35,29 @@ export function kitRoutes(app: App, behind: Behind, find: Find): void {
     return asIs(reply).type('application/json; charset=utf-8').send(text);
   });
   packRoute(app, behind, find);
+  workbookRoute(app, behind, find);
+}
+
+/** What is asked of a sum: the sites of a trip, each once, or all. */
+function sumAsked({ sites, neededOn }: z.infer<typeof answers.kitAsked>, language: string) {
+  const chosen = sites === undefined || sites === '' ? null : [...new Set(sites.split(',').filter(Boolean))];
+  return { language, sites: chosen, neededOn: neededOn ?? null };
+}
+
+/** The kit of the programme or a trip, to be opened in a spreadsheet. */
+function workbookRoute(app: App, { kits }: Behind, find: Find): void {
+  const schema = {
+    summary: 'The kit of the programme, or of a trip, as a workbook (.xlsx).',
+    params: schemas.programmeId,
+    querystring: answers.kitAsked,
+  };
+  app.get(`${one}/kit.xlsx`, { schema }, async (request, reply) => {
+    const bytes = await kits.workbook(await find(request), sumAsked(request.query, languageOf(request).code));
+    return asIs(reply)
+      .type('application/vnd.openxmlformats-officedocument.spreadsheetml.sheet')
+      .header('content-disposition', 'attachment; filename="kit.xlsx"')
+      .send(Buffer.from(bytes));
+  });
 }
 
 /** The pack that is carried to a site, as a PDF. */

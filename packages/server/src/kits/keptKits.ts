@@ -26,7 +26,7 @@ export interface CarriedKept {
 /** All that is said of the kit of one site, as it is kept: data, no sentences. */
 export interface SiteKitKept {
   readonly siteId: string;
-  readonly name: string | null;
+  readonly name: string;
   /** Those counted, or those of the design where nobody is said to be counted. */
   readonly people: number | null;
   readonly handOverDay: DayIndex | null;

@@ -9,7 +9,7 @@ import {
   type ReadyKit,
   readIsoDay,
   readyKit,
-  stowOrder,
+  stowedIn,
 } from '@eavewell/engine';
 import { type Language, loadLanguage } from '@eavewell/words';
 import { type KitsKept, readKits, readSiteKits, type SiteKitKept } from './keptKits.ts';
@@ -96,18 +96,20 @@ function tripOf(
   carriers: readonly Carrier[],
   language: Language,
 ): NonNullable<ProgrammeKitAnswer['trip']> {
-  const stops = sites.map(({ siteId, kit }) => ({ stopId: siteId, pieces: piecesOfKit(kit, ready) }));
+  const stops = sites.map(({ siteId, kit }) => ({ siteId, pieces: piecesOfKit(kit, ready) }));
   const all = stops.flatMap(({ pieces }) => pieces);
-  const byPart = new Map(all.map((piece) => [`${piece.partId} ${piece.each_count}`, piece.mass_kg]));
+  const massById = new Map(all.map((piece) => [`${piece.partId} ${piece.each_count}`, piece.mass_kg]));
+  const taking = carriers.filter(({ mode }) => mode === 'boat' || mode === 'truck');
   return {
     mass_kg: massOf(all),
     noMass_count: all.reduce((sum, { mass_kg, count }) => sum + (mass_kg === null ? count : 0), 0),
-    carried: carriers
-      .filter(({ mode }) => mode === 'boat' || mode === 'truck')
-      .map((carrier) => carriedAnswer(loadsBy(all, carrier, ready), carrier.name, language)),
-    stowed: stowOrder(stops).map(({ stopId, partId, name, each_count, count, isFragile, rules }) => ({
-      ...{ siteId: stopId, partId, name, each_count, count, isFragile, rules: [...rules] },
-      mass_kg: byPart.get(`${partId} ${each_count}`) ?? null,
-    })),
+    carried: taking.map((carrier) => {
+      const loads = loadsBy(all, carrier, ready);
+      const stowed = stowedIn(stops, loads).map(({ stopId, partId, name, each_count, count, isFragile, rules }) => ({
+        ...{ siteId: stopId, partId, name, each_count, count, isFragile, rules: [...rules] },
+        mass_kg: massById.get(`${partId} ${each_count}`) ?? null,
+      }));
+      return { ...carriedAnswer(loads, carrier.name, language), stowed };
+    }),
   };
 }

@@ -11,6 +11,7 @@ import type { Programmes } from '../programmes.ts';
 import { type KitsKept, nameOfKits, readKits, readSiteKits } from './keptKits.ts';
 import type { KitSumAsked } from './kitSumTask.ts';
 import type { KitsAsked } from './kitsTask.ts';
+import type { KitWorkbookAsked } from './kitWorkbookTask.ts';
 import type { PackAsked, PackMade } from './packTask.ts';
 
 /** Kits that are there: what they are called, where they stand, and what all of them come to. */
@@ -32,6 +33,7 @@ export class Kits {
     private readonly programmes: Programmes,
     private readonly designs: Designs,
     private readonly work: Work,
+    private readonly programVersion: string,
   ) {}
 
   /** The kits of the present facts; where they are not there they are made. */
@@ -50,6 +52,14 @@ export class Kits {
   /** The answer for a programme or a trip as JSON, put together in a thread. */
   sum(programme: OpenProgramme, asked: Omit<KitSumAsked, 'folder'>): Promise<string> {
     return this.orAnew(programme, (kits) => this.sumOf(kits, asked));
+  }
+
+  /** The kit of a programme or a trip as a workbook, written in a thread. */
+  workbook(programme: OpenProgramme, asked: Omit<KitWorkbookAsked, 'folder' | 'eavewell'>): Promise<Uint8Array> {
+    return this.orAnew(programme, async ({ folder }) => {
+      const given = { ...asked, folder, eavewell: this.programVersion } satisfies KitWorkbookAsked;
+      return this.work.start<Uint8Array>('kitWorkbook', given).result;
+    });
   }
 
   /** The kit of one site, and what all share; null where there is no such site. */

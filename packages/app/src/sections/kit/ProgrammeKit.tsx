@@ -32,6 +32,15 @@ export function ProgrammeKit() {
       <h1>{first}</h1>
       {rest === '' ? null : <p className="rest">{rest}</p>}
       <NeededOn asked={asked} />
+      <p className="papers on-screen">
+        <a
+          className="button"
+          href={`/api/programmes/${encodeURIComponent(programmeId)}/kit.xlsx?${new URLSearchParams({ ...asked })}`}
+          download="kit.xlsx"
+        >
+          {say('kit.sheet')}
+        </a>
+      </p>
       {kit.unknownSites.length === 0 ? null : (
         <p className="trouble">{say('kit.unknown_sites', { sites: kit.unknownSites.join(', ') })}</p>
       )}

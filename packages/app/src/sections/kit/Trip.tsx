@@ -9,7 +9,7 @@ import type { Carried, ProgrammeKitAnswer } from './kitQuery.ts';
 import { carriedWords, massWords, overWords, pieceWords } from './kitWords.ts';
 import { type StopLoad, stopsOfLoads } from './stopsOfLoads.ts';
 
-type TripAnswer = NonNullable<ProgrammeKitAnswer['trip']>;
+type TripBoat = NonNullable<ProgrammeKitAnswer['trip']>['carried'][number];
 
 /** A trip: what its sites take together, the boat with it from the side, and in which order it is loaded. */
 export function Trip({ kit, asked }: { readonly kit: ProgrammeKitAnswer; readonly asked: KitAsked }) {
@@ -50,25 +50,17 @@ export function Trip({ kit, asked }: { readonly kit: ProgrammeKitAnswer; readonl
           </select>
         </label>
       )}
-      {boat === undefined ? <p>{say('kit.no_boat')}</p> : <Boat kit={kit} trip={trip} boat={boat} />}
-      <Stowing kit={kit} trip={trip} />
+      {boat === undefined ? <p>{say('kit.no_boat')}</p> : <Boat kit={kit} boat={boat} />}
+      {boat === undefined ? null : <Stowing kit={kit} boat={boat} />}
     </section>
   );
 }
 
-function Boat({
-  kit,
-  trip,
-  boat,
-}: {
-  readonly kit: ProgrammeKitAnswer;
-  readonly trip: TripAnswer;
-  readonly boat: Carried;
-}) {
+function Boat({ kit, boat }: { readonly kit: ProgrammeKitAnswer; readonly boat: TripBoat }) {
   const language = useLanguage();
   const { say } = language;
   const carrier = kit.carriers.find(({ carrierId }) => carrierId === boat.carrierId);
-  const byStop = useMemo(() => stopsOfLoads(boat.loads, trip.stowed, kit.chosen ?? []), [boat, trip, kit.chosen]);
+  const byStop = useMemo(() => stopsOfLoads(boat.loads, boat.stowed, kit.chosen ?? []), [boat, kit.chosen]);
   return (
     <>
       <h3>{carriedWords(boat, language)}</h3>
@@ -141,17 +133,17 @@ export function BoatLoad({
 }
 
 /** In which order it is loaded: the last stop first, what is fragile on top. */
-function Stowing({ kit, trip }: { readonly kit: ProgrammeKitAnswer; readonly trip: TripAnswer }) {
+function Stowing({ kit, boat }: { readonly kit: ProgrammeKitAnswer; readonly boat: TripBoat }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  if (trip.stowed.length === 0) return null;
+  if (boat.stowed.length === 0) return null;
   const nameOf = (siteId: string) => kit.sites.find((site) => site.siteId === siteId)?.name ?? siteId;
   const runs: {
     readonly siteId: string;
     readonly isFragile: boolean;
-    readonly pieces: TripAnswer['stowed'][number][];
+    readonly pieces: TripBoat['stowed'][number][];
   }[] = [];
-  for (const piece of trip.stowed) {
+  for (const piece of boat.stowed) {
     const last = runs.at(-1);
     if (last !== undefined && last.siteId === piece.siteId && last.isFragile === piece.isFragile)
       last.pieces.push(piece);

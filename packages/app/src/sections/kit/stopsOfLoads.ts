@@ -1,6 +1,6 @@
 import type { Carried, ProgrammeKitAnswer } from './kitQuery.ts';
 
-type Aboard = NonNullable<ProgrammeKitAnswer['trip']>['stowed'][number];
+type Aboard = NonNullable<ProgrammeKitAnswer['trip']>['carried'][number]['stowed'][number];
 type Stowed = Pick<Aboard, 'siteId' | 'partId' | 'each_count' | 'count' | 'mass_kg'>;
 type Load = Pick<Carried['loads'][number], 'pieces'>;
 

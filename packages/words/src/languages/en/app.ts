@@ -1610,6 +1610,7 @@ export const kit = {
   "reason_peopleUnknown": "people not known",
   "reason_rateMissing": "no rate of a currency",
   "section": "Kit",
+  "sheet": "Spreadsheet (.xlsx)",
   "short": "Short, and to be bought",
   "site_lead": "{count, plural, one {# part} other {# parts}}, {mass}.",
   "site_link": "Kit, loads and cost",

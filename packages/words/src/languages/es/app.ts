@@ -1611,6 +1611,7 @@ export const kit = {
   "reason_peopleUnknown": "personas no conocidas",
   "reason_rateMissing": "falta el cambio de una moneda",
   "section": "Material",
+  "sheet": "Hoja de cálculo (.xlsx)",
   "short": "Lo que falta y hay que comprar",
   "site_lead": "{count, plural, one {# pieza} other {# piezas}}, {mass}.",
   "site_link": "Material, cargas y costo",

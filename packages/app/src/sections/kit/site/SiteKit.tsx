@@ -64,6 +64,13 @@ function Papers({ programmeId, siteId }: { readonly programmeId: string; readonl
     <p className="papers on-screen">
       <a className="button main" href={`${of}/pack.pdf?language=${code}`} download={`${siteId}.pdf`}>
         {say('kit.pack')}
+      </a>{' '}
+      <a
+        className="button"
+        href={`/api/programmes/${encodeURIComponent(programmeId)}/kit.xlsx?sites=${encodeURIComponent(siteId)}`}
+        download={`${siteId}-kit.xlsx`}
+      >
+        {say('kit.sheet')}
       </a>
     </p>
   );
