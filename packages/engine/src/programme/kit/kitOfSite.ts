@@ -78,12 +78,11 @@ function isHandedOver(handOverDay: DayIndex | null, today: DayIndex | null): boo
  */
 export function kitOfDesign(design: CountedDesign, ready: ReadyRules, cutting: Cutting): SiteKit {
   const isJoint = (rule: KitRule) => rule.countedBy === 'gutterJoint' || rule.countedBy === 'pipeJoint';
-  const first = kitLines(design, countedFor(design, ready), ready, cutting);
-  // Where runs are joined is known once their bars are.
-  const joints = ready.rules.some(isJoint) ? jointsOf(design, first.lines, ready) : [];
+  // Where runs are joined is known once it is known what they are made of.
+  const joints = ready.rules.some(isJoint) ? jointsOf(design, countedFor(design, ready).counted, ready, cutting) : [];
   const whole = { ...design, counted: [...design.counted, ...joints] };
   const all = countedFor(whole, ready);
-  const { lines, problems } = joints.length === 0 ? first : kitLines(whole, all, ready, cutting);
+  const { lines, problems } = kitLines(whole, all, ready, cutting);
   const { siteId } = design;
   return {
     siteId,
