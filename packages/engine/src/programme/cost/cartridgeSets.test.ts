@@ -36,6 +36,14 @@ it('takes the only cartridge of the catalogue where none is named, and none of s
   expect(cartridgeSets(treatment, two, null)[0]!.partId).toBeNull();
 });
 
+it('takes none where the cartridges of a unit are of several parts: one of them is not the set', () => {
+  const treatment = {
+    units: [unit('U1')],
+    cartridges: [cartridge('C1', 'U1', 'coarse'), cartridge('C2', 'U1', 'fine')],
+  };
+  expect(cartridgeSets(treatment, parts, null)[0]!.partId).toBeNull();
+});
+
 it('knows no life where no day is known', () => {
   const treatment = { units: [unit('U1')], cartridges: [] };
   for (const more of [{ endsOn: null }, { setSince: null }])

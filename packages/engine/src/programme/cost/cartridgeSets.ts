@@ -17,7 +17,7 @@ export interface CartridgeWear {
 }
 
 /**
- * Which sets of cartridges does a site wear out, and how long does each last? A set is the part its cartridges are said to be, else the only part of kind `cartridge`; it lasts from the day it was new to the day it is due.
+ * Which sets of cartridges does a site wear out, and how long does each last? A set is the one part its cartridges are said to be, else the only part of kind `cartridge`; it lasts from the day it was new to the day it is due.
  *
  * @param treatment - the site's units and cartridges
  * @param parts - the catalogue
@@ -42,10 +42,15 @@ export function cartridgeSets(
       const finding = findings?.find(({ serial }) => serial === unit.serial) ?? null;
       return {
         unitSerial: unit.serial,
-        partId: own[0]?.partId ?? only,
+        partId: own.length === 0 ? only : partOf(own.map(({ partId }) => partId)),
         life: finding === null ? null : lifeOf(finding),
       };
     });
+}
+
+/** The one part of all; null where they are of several, so that none of them is the set. */
+function partOf(partIds: readonly (string | null)[]): string | null {
+  return partIds.every((one) => one === partIds[0]) ? partIds[0]! : null;
 }
 
 function lifeOf({ setSince, endsOn }: WearFinding): LifeSpread | null {

@@ -87,6 +87,7 @@ it('never takes a missing price, count or life for nothing', () => {
   expect(reasons(siteCost({ ...given, sets })).capManEx).toEqual(['lifeUnknown']);
   const unit = { ...tank, partId: 'unit', kind: 'treatmentUnit' };
   expect(reasons(siteCost({ ...given, sets: [], lines: [unit] })).capManEx).toEqual(['lifeUnknown']);
+  expect(reasons(siteCost({ ...given, sets: [] })).capManEx).toEqual(['lifeUnknown']);
   expect(
     siteCost({ ...given, people: { ...given.people, counted_people: null } }).cost!.perPersonYear_amount,
   ).toBeNull();

@@ -179,9 +179,9 @@ function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket):
   });
 }
 
-/** A unit in the kit of which no set is told wears cartridges too: nobody knows how long they last. */
+/** A unit or a cartridge in the kit of which no set is told wears out too: nobody knows how long a set lasts. */
 function setsWorn(sets: readonly CartridgeWear[], lines: readonly CostedLine[]): readonly CartridgeWear[] {
-  const unit = lines.find(({ kind }) => kind === 'treatmentUnit');
+  const unit = lines.find(({ kind }) => kind === 'treatmentUnit' || kind === 'cartridge');
   return sets.length > 0 || unit === undefined ? sets : [{ unitSerial: unit.partId, partId: null, life: null }];
 }
 
