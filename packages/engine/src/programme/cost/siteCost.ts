@@ -8,7 +8,7 @@ import {
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { type MoneyOn, partById } from '../../parts/index.ts';
-import type { CartridgeWear } from './cartridgeSets.ts';
+import { type CartridgeWear, type CountedSet, piecesOfSet } from './cartridgeSets.ts';
 import type { CostItem } from './costItem.ts';
 import { costSum } from './costsTogether.ts';
 import { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
@@ -29,6 +29,8 @@ export interface CostedLine {
   readonly total_count: number | null;
   /** Is there more of it that nobody could count? */
   readonly isAtLeast: boolean;
+  /** What counts it: so many things or metres, and so many of the part for them. Left out: it does not matter. */
+  readonly counts?: readonly CountedSet[];
 }
 
 /** The people of a site, as they were counted and grow. */
@@ -148,7 +150,7 @@ export function siteCost(given: SiteCostGiven): SiteCost {
   problems.push(...rows.flatMap((row) => row.problems));
   const items = [
     ...kitItems(lines, market),
-    ...setItems(siteId, setsWorn(sets, lines), market),
+    ...setItems(siteId, setsWorn(sets, lines), lines, market),
     ...rows.map(({ item }) => item),
   ];
   const { interest_fraction_per_year: nominal, inflation_fraction_per_year: inflation } = settings;
@@ -182,18 +184,29 @@ function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket):
 /** A unit or a cartridge in the kit of which no set is told wears out too: nobody knows how long a set lasts. */
 function setsWorn(sets: readonly CartridgeWear[], lines: readonly CostedLine[]): readonly CartridgeWear[] {
   const unit = lines.find(({ kind }) => kind === 'treatmentUnit' || kind === 'cartridge');
-  return sets.length > 0 || unit === undefined ? sets : [{ unitSerial: unit.partId, partId: null, life: null }];
+  return sets.length > 0 || unit === undefined
+    ? sets
+    : [{ unitSerial: unit.partId, partId: null, life: null, cartridges_count: null }];
 }
 
-function setItems(siteId: string, sets: readonly CartridgeWear[], { parts, priceOf }: CostMarket): readonly CostItem[] {
-  return sets.map(({ unitSerial, partId, life }) => {
+function setItems(
+  siteId: string,
+  sets: readonly CartridgeWear[],
+  lines: readonly CostedLine[],
+  { parts, priceOf }: CostMarket,
+): readonly CostItem[] {
+  return sets.map((set) => {
+    const { unitSerial, partId, life } = set;
     const name = partId === null ? unitSerial : (partById(parts, partId)?.name ?? partId);
     const price: PartPrice = partId === null ? { amount: null, reason: 'noPart' } : priceOf(partId);
     return cartridgeItem({
       unitId: `${siteId} ${unitSerial}`,
       partId: partId ?? unitSerial,
       name,
-      pieces_count: 1,
+      pieces_count: piecesOfSet(
+        set,
+        lines.find((line) => line.partId === partId),
+      ),
       life,
       ...price,
     });
