@@ -81,6 +81,17 @@ it('renews three cartridges of a set where the kit counts them one by one', () =
   expect(heads(siteCost({ ...given, lines: [tank, single] })).capManEx).toBeCloseTo((4 * 3 * 30 + 200) / 10, 9);
 });
 
+it('buys spares once: they are not worn, and not renewed', () => {
+  const spared = siteCost({ ...given, lines: [{ ...tank, total_count: 3, spare_count: 1 }] });
+  // Three tanks of 100 now, two again after five of ten years; sets of 30 after 2, 4, 6 and 8.
+  expect(heads(spared)).toMatchObject({ capExHardware: 30, capManEx: 20 + 12 });
+  // Spares alone, of a life nobody knows: nothing of them is renewed.
+  const alone = siteCost({ ...given, sets: [], lines: [{ ...tank, partId: 'set', kind: 'tank', spare_count: 2 }] });
+  expect(heads(alone)).toMatchObject({ capExHardware: 6, capManEx: 0 });
+  expect(reasons(alone).capExHardware).toEqual([]);
+  expect(reasons(alone).capManEx).toEqual(['notStated']);
+});
+
 it('keeps costs of another site out, and says which head nobody stated', () => {
   expect(heads(siteCost(given)).directSupport).toBe(0);
   expect(reasons(siteCost(given)).directSupport).toEqual(['notStated']);

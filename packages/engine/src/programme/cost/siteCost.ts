@@ -27,6 +27,8 @@ export interface CostedLine {
   readonly kind: string;
   /** Null: not known. */
   readonly total_count: number | null;
+  /** Of them to have over: bought once, and not renewed with what wears out. Left out: none. */
+  readonly spare_count?: number | null;
   /** Is there more of it that nobody could count? */
   readonly isAtLeast: boolean;
   /** What counts it: so many things or metres, and so many of the part for them. Left out: it does not matter. */
@@ -171,13 +173,19 @@ function peopleAtStart({ counted_people, grows }: CostPeople, year: number): num
   return counted_people * (1 + grows.growthFraction_per_year) ** Math.max(0, year - grows.countYear);
 }
 
-/** The kit: each part once for what is counted of it, and once more for what is not. A set of cartridges is renewed by the wear of its unit. */
+/** The kit: each part once for what is counted of it, once for its spares, which lie unworn, and once more for what is not counted. A set of cartridges is renewed by the wear of its unit. */
 function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket): readonly CostItem[] {
-  return lines.flatMap(({ partId, name, kind, total_count, isAtLeast }) => {
+  return lines.flatMap(({ partId, name, kind, total_count, spare_count, isAtLeast }) => {
     const life_years = partById(parts, partId)?.kit.life_years ?? null;
     const part = { partId, name, life_years, isRenewed: kind !== 'cartridge', ...priceOf(partId) };
-    const counted = partItem({ ...part, pieces_count: total_count });
-    return isAtLeast && total_count !== null ? [counted, partItem({ ...part, pieces_count: null })] : [counted];
+    if (total_count === null) return [partItem({ ...part, pieces_count: null })];
+    const spares = Math.min(total_count, spare_count ?? 0);
+    const inUse = total_count - spares;
+    return [
+      ...(inUse > 0 || spares === 0 ? [partItem({ ...part, pieces_count: inUse })] : []),
+      ...(spares > 0 ? [partItem({ ...part, isRenewed: false, pieces_count: spares })] : []),
+      ...(isAtLeast ? [partItem({ ...part, pieces_count: null })] : []),
+    ];
   });
 }
 
