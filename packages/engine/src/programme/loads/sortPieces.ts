@@ -18,6 +18,9 @@ export interface SortedPieces {
   readonly cannotCarry: readonly NotCarried[];
 }
 
+/** Two people are so many. */
+const bothOf_count = 2;
+
 /** Which pieces are packed together, which are carried by themselves, and which not at all? */
 export function sortPieces(pieces: readonly Piece[], limits: LoadLimits, mode: CarrierMode): SortedPieces {
   const carried: Piece[] = [];
@@ -26,8 +29,8 @@ export function sortPieces(pieces: readonly Piece[], limits: LoadLimits, mode: C
   const byTwo: Piece[] = [];
   const noMass: Piece[] = [];
   const cannotCarry: NotCarried[] = [];
-  // What is too heavy for one is carried by two: no more than two are to carry, whatever one is said to.
-  const most_kg = mode === 'person' ? twoPeople_kg : limits.piece_kg;
+  // What is too heavy for one is carried by two: no more than two are to carry, nor than each of them is said to.
+  const most_kg = mode === 'person' ? Math.min(twoPeople_kg, bothOf_count * limits.piece_kg) : limits.piece_kg;
   for (const piece of pieces) {
     const { mass_kg } = piece;
     const over = {
