@@ -814,7 +814,7 @@ export const findings = {
   "waterYear": "años hidrológicos: {year} es {from} a {to}",
   "wear.byRating": "Solo según los datos nominales: una lectura del caudal lo estrecharía.",
   "wear.byReadings": "Según {count, plural, one {una lectura} other {# lecturas}} del caudal, se tapan {times} veces tan rápido como lo nominal (probablemente {range}).",
-  "wear.due": "Cambie los cartuchos de {unit} hacia el {middle}, probable entre el {early} y el {late}: {end} (el final más probable, {share}).",
+  "wear.due": "Cambie los cartuchos de {unit} hacia el {middle}, probablemente entre el {early} y el {late}: {end} (el final más probable, {share}).",
   "wear.dueOnce": "Cambie los cartuchos de {unit} hacia el {middle}: {end} (el final más probable, {share}).",
   "wear.end.age": "primero se hacen viejos",
   "wear.end.failure": "primero fallan",
