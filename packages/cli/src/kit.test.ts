@@ -21,7 +21,7 @@ const parts = [
     name: 'Gutter bar',
     length_m: 4,
     mass_kg: 6,
-    stock: 2,
+    stock_count: 2,
     stockCountedOn: '2026-01-01',
   },
   { partId: 'tap', kind: 'tap', name: '=1+1', mass_kg: 0.5, packSize: 5, leadTime_days: 30 },
@@ -149,7 +149,7 @@ describe('the workbook', () => {
     await writeFile(path, 'mine');
     const kept = await eavewell('kit', folder, '--workbook', path);
     expect([kept.code, kept.out, await readFile(path, 'utf8')]).toEqual([2, '', 'mine']);
-    expect((await eavewell('kit', folder, '--workbook', path, '--replace')).code).toBe(0);
+    expect((await eavewell('kit', folder, '--workbook', path, '--overwrite')).code).toBe(0);
     expect((await stat(path)).size).toBeGreaterThan(1000);
     expect((await eavewell('kit', folder, '--workbook', join(room, 'kit.csv'))).code).toBe(2);
   });

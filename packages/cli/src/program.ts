@@ -145,8 +145,8 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
     );
   fromData(design);
   addTreatment(root, context, ended);
-  addPack(root, context, ended);
   addKit(root, context, ended);
+  addPack(root, context, ended);
   const rain = root
     .command('rain')
     .description(help.rain)
@@ -203,6 +203,26 @@ function addTreatment(root: Command, context: Context, ended: (code: ExitCode) =
   }
 }
 
+/** Which parts sites need, what is bought, how it is carried, and what it costs. */
+function addKit(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { kit } = spoken.commandLine;
+  const added = root
+    .command('kit')
+    .description(kit.help)
+    .argument('[folder]', help.folder)
+    .option('--site <id>', kit.siteHelp, (id: string, before: readonly string[] = []) => [...before, id])
+    .option('--needed-on <date>', kit.neededOnHelp)
+    .option('--by <carrier>', kit.byHelp)
+    .option('--workbook <file>', kit.workbookHelp)
+    .option('--overwrite', kit.overwriteHelp)
+    .option('--json', kit.jsonHelp)
+    .addHelpText('after', kit.examples)
+    .action(async (folder: string | undefined, options: KitOptions) =>
+      ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
+    );
+  fromData(added);
+}
+
 /** What is carried to a site, on paper. */
 function addPack(root: Command, context: Context, ended: (code: ExitCode) => void): void {
   const { pack } = spoken.commandLine;
@@ -223,26 +243,6 @@ function addPack(root: Command, context: Context, ended: (code: ExitCode) => voi
         ),
       );
     });
-  fromData(added);
-}
-
-/** Which parts sites need, what is bought, how it is carried, and what it costs. */
-function addKit(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  const { kit } = spoken.commandLine;
-  const added = root
-    .command('kit')
-    .description(kit.help)
-    .argument('[folder]', help.folder)
-    .option('--site <id>', kit.siteHelp, (id: string, before: readonly string[] = []) => [...before, id])
-    .option('--needed-on <date>', kit.neededOnHelp)
-    .option('--by <carrier>', kit.byHelp)
-    .option('--workbook <file>', kit.workbookHelp)
-    .option('--replace', kit.replaceHelp)
-    .option('--json', kit.jsonHelp)
-    .addHelpText('after', kit.examples)
-    .action(async (folder: string | undefined, options: KitOptions) =>
-      ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
-    );
   fromData(added);
 }
 

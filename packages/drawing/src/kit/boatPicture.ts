@@ -90,7 +90,7 @@ export function boatPicture(
       ]),
     );
     const middle = at + wide / 2;
-    if (nth !== null)
+    if (nth !== null && wide > 14)
       lettering.set(
         { text: nth, isStrong: true },
         { x: middle, y: (top + foot) / 2 + 6, anchor: 'middle' },

@@ -1,5 +1,4 @@
 import { recordProblem } from '@eavewell/records';
-import { readSiteKits } from '../kits/keptKits.ts';
 import { siteKitAnswer } from '../kits/kitAnswers.ts';
 import { marketOf } from '../kits/kitSumTask.ts';
 import { progressOf } from './factsRoutes.ts';
@@ -20,21 +19,21 @@ export function kitRoutes(app: App, behind: Behind, find: Find): void {
     `${one}/kit`,
     { schema: { ...programme, params: schemas.programmeId, querystring: answers.kitAsked } },
     async (request, reply) => {
-      const found = await kits.of(await find(request));
       const { sites, neededOn = null } = request.query;
       const chosen = sites === undefined || sites === '' ? null : [...new Set(sites.split(',').filter(Boolean))];
-      const text = await kits.sum(found, { language: languageOf(request).code, sites: chosen, neededOn });
+      const asked = { language: languageOf(request).code, sites: chosen, neededOn };
+      const text = await kits.sum(await find(request), asked);
       return asIs(reply).type('application/json; charset=utf-8').send(text);
     },
   );
   const site = answering('The kit, the loads and the whole-life cost of one site.', answers.siteKitAnswer);
   app.get(`${one}/sites/:siteId/kit`, { schema: { ...site, params: schemas.siteAsked } }, async (request, reply) => {
-    const { kept, folder } = await kits.of(await find(request));
     const { siteId } = request.params;
-    const place = kept.sites.find((listed) => listed.siteId === siteId);
-    const [found] = place === undefined ? [] : ((await readSiteKits(folder, [place])) ?? []);
-    if (found === undefined) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
-    const text = JSON.stringify(siteKitAnswer(found, kept, marketOf(kept).priceOf, languageOf(request)));
+    const found = await kits.site(await find(request), siteId);
+    if (found === null) throw new Refused([recordProblem('request.not_found', {}, { value: siteId })]);
+    const text = JSON.stringify(
+      siteKitAnswer(found.site, found.kept, marketOf(found.kept).priceOf, languageOf(request)),
+    );
     return asIs(reply).type('application/json; charset=utf-8').send(text);
   });
   packRoute(app, behind, find);

@@ -2,13 +2,13 @@ import { randomBytes } from 'node:crypto';
 import { mkdir, readdir, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { dayOnClock, isoDay } from '@eavewell/engine';
-import type { Work } from '@eavewell/work';
+import { Stopped, type Work } from '@eavewell/work';
 import { readLines } from '../designs/designFiles.ts';
 import type { Designs } from '../designs/designs.ts';
 import type { OpenProgramme } from '../openProgramme.ts';
 import { programBuild } from '../programBuild.ts';
 import type { Programmes } from '../programmes.ts';
-import { type KitsKept, nameOfKits, readKits } from './keptKits.ts';
+import { type KitsKept, nameOfKits, readKits, readSiteKits } from './keptKits.ts';
 import type { KitSumAsked } from './kitSumTask.ts';
 import type { KitsAsked } from './kitsTask.ts';
 import type { PackAsked, PackMade } from './packTask.ts';
@@ -34,20 +34,13 @@ export class Kits {
     private readonly work: Work,
   ) {}
 
-  /** What the kits of the present facts are called, with the design whose wear they take. */
-  async nameOf(programme: OpenProgramme): Promise<string> {
-    const design = await this.designs.keptList(programme);
-    const { programmeId } = programme.entry;
-    const build = await programBuild();
-    return nameOfKits([programmeId, programme.version, design?.list.stamp ?? null, dayOnClock(new Date()), build]);
-  }
-
   /** The kits of the present facts; where they are not there they are made. */
   async of(programme: OpenProgramme): Promise<KitsFound> {
+    const { version } = programme;
     // Asking begins a design where there is none, so that wear comes to be known.
     await this.designs.state(programme);
-    const name = await this.nameOf(programme);
-    const known = this.making.get(name) ?? this.found(programme, name);
+    const name = await this.nameOf(programme, version);
+    const known = this.making.get(name) ?? this.found(programme, version, name);
     this.making.set(name, known);
     void known.catch(() => this.making.delete(name));
     for (const other of [...this.making.keys()].slice(0, -mostKits)) this.making.delete(other);
@@ -55,7 +48,43 @@ export class Kits {
   }
 
   /** The answer for a programme or a trip as JSON, put together in a thread. */
-  async sum(kits: KitsFound, asked: Omit<KitSumAsked, 'folder'>): Promise<string> {
+  sum(programme: OpenProgramme, asked: Omit<KitSumAsked, 'folder'>): Promise<string> {
+    return this.orAnew(programme, (kits) => this.sumOf(kits, asked));
+  }
+
+  /** The kit of one site, and what all share; null where there is no such site. */
+  site(programme: OpenProgramme, siteId: string) {
+    return this.orAnew(programme, async ({ kept, folder }) => {
+      const place = kept.sites.find((listed) => listed.siteId === siteId);
+      if (place === undefined) return null;
+      const [site] = (await readSiteKits(folder, [place])) ?? [];
+      if (site === undefined) throw new Error('the kits that are kept cannot be read');
+      return { kept, site };
+    });
+  }
+
+  /** Does something with kits; where they do not stand as they were written they are made anew, once. */
+  private async orAnew<T>(programme: OpenProgramme, work: (kits: KitsFound) => Promise<T>): Promise<T> {
+    const kits = await this.of(programme);
+    try {
+      return await work(kits);
+    } catch (error) {
+      if (error instanceof Stopped) throw error;
+      this.making.delete(kits.name);
+      await rm(kits.folder, { recursive: true, force: true });
+      return work(await this.of(programme));
+    }
+  }
+
+  /** What kits are called: by the facts, the design whose wear they take, the day and the program. */
+  private async nameOf(programme: OpenProgramme, version: number): Promise<string> {
+    const design = await this.designs.keptList(programme);
+    const { programmeId } = programme.entry;
+    const build = await programBuild();
+    return nameOfKits([programmeId, version, design?.list.stamp ?? null, dayOnClock(new Date()), build]);
+  }
+
+  private async sumOf(kits: KitsFound, asked: Omit<KitSumAsked, 'folder'>): Promise<string> {
     const key = JSON.stringify([kits.name, asked]);
     const text =
       this.texts.get(key) ??
@@ -77,7 +106,8 @@ export class Kits {
     if (!kits.kept.sites.some((site) => site.siteId === siteId)) return 'unknown';
     const design = await this.designs.keptList(programme);
     const listed = design?.list.sites.find(({ short }) => short.siteId === siteId);
-    if (design === null || listed === undefined) return 'notYet';
+    // What is printed is of one state: the pack waits for the design of the present facts.
+    if (design === null || listed === undefined || design.list.version !== kits.kept.version) return 'notYet';
     const [facts, report] = await readLines(design.folder, async (lines) => [
       await lines.line(listed.facts),
       await lines.line(listed),
@@ -93,7 +123,7 @@ export class Kits {
     return this.work.start<PackMade>('pack', { ...asked, ...printed } satisfies PackAsked).result;
   }
 
-  private async found(programme: OpenProgramme, name: string): Promise<KitsFound> {
+  private async found(programme: OpenProgramme, version: number, name: string): Promise<KitsFound> {
     const { programmeId } = programme.entry;
     const all = this.programmes.derivedFolder(join('kits', programmeId));
     const folder = join(all, name);
@@ -104,7 +134,7 @@ export class Kits {
     const passing = await this.programmes.passingFolder('designs');
     try {
       await this.work.start('kits', {
-        ...{ dataFolder: this.programmes.folder, programmeId, version: programme.version },
+        ...{ dataFolder: this.programmes.folder, programmeId, version },
         ...{ passing: join(passing, randomBytes(4).toString('hex')), build: await programBuild() },
         designs: this.programmes.derivedFolder(join('designs', programmeId)),
         ...{ folder, today: dayOnClock(new Date()) },

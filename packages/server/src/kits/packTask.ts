@@ -2,7 +2,7 @@ import type { SiteFacts } from '@eavewell/engine';
 import { contentOf, loadsSaid, sitePack, usualCarrier } from '@eavewell/paper';
 import { reportedFaults, siteReportIn } from '@eavewell/report';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
-import { loadLanguage } from '@eavewell/words';
+import { loadPaperLanguage } from '@eavewell/words';
 import { readKits, readSiteKits, revived } from './keptKits.ts';
 
 /** What the pack of a site is made of. */
@@ -26,7 +26,7 @@ export type PackMade =
 
 /** Lays the pack of one site on paper. */
 export async function packTask(asked: PackAsked): Promise<PackMade> {
-  const language = await loadLanguage(asked.language);
+  const language = await loadPaperLanguage(asked.language);
   const { site } = JSON.parse(asked.facts, revived) as { readonly site: SiteFacts };
   const report = siteReportIn(JSON.parse(asked.report) as SiteReport, language, reportedFaults(asked.faults));
   const kept = await readKits(asked.kits);

@@ -37,9 +37,9 @@ export function ProgrammeKit() {
       )}
       {isTrip ? <Trip kit={kit} asked={asked} /> : null}
       <Behind kit={kit} />
+      <KitProblems problems={kit.problems} />
       <Purchases kit={kit} />
       <SitesOfKits kit={kit} programmeId={programmeId} asked={asked} />
-      <KitProblems problems={kit.problems} />
       <section className="kit-cost" aria-labelledby="kit-cost">
         <h2 id="kit-cost">{say('kit.programme_cost')}</h2>
         <p className="small">
