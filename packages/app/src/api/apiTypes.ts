@@ -2432,6 +2432,45 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/sites/{siteId}/pack.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The pack that is carried to one site, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/tables/{table}": {
         parameters: {
             query?: never;
@@ -3272,6 +3311,7 @@ export interface components {
                 } | null;
                 finding: string | null;
                 hasStorm: boolean | null;
+                isNotToDrink: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3518,6 +3558,7 @@ export interface components {
                 } | null;
                 finding: string | null;
                 hasStorm: boolean | null;
+                isNotToDrink: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -7815,6 +7856,8 @@ export interface components {
             finding: string;
             /** @description Is it known how hard it may rain there? */
             hasStorm: boolean;
+            /** @description Must its water not be drunk as it is? It is told before any other reason. */
+            isNotToDrink: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -7958,6 +8001,8 @@ export interface components {
             finding: string;
             /** @description Is it known how hard it may rain there? */
             hasStorm: boolean;
+            /** @description Must its water not be drunk as it is? It is told before any other reason. */
+            isNotToDrink: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
