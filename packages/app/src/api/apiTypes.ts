@@ -3352,6 +3352,7 @@ export interface components {
                 } | null;
                 finding: string | null;
                 hasStorm: boolean | null;
+                isNotToDrink: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3598,6 +3599,7 @@ export interface components {
                 } | null;
                 finding: string | null;
                 hasStorm: boolean | null;
+                isNotToDrink: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -7897,6 +7899,8 @@ export interface components {
             finding: string;
             /** @description Is it known how hard it may rain there? */
             hasStorm: boolean;
+            /** @description Must its water not be drunk as it is? It is told before any other reason. */
+            isNotToDrink: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -8040,6 +8044,8 @@ export interface components {
             finding: string;
             /** @description Is it known how hard it may rain there? */
             hasStorm: boolean;
+            /** @description Must its water not be drunk as it is? It is told before any other reason. */
+            isNotToDrink: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
