@@ -21,7 +21,7 @@ const mayImport = {
   drawing: ['engine'],
   paper: ['drawing', 'engine', 'report', 'tables', 'words'],
   work: [],
-  server: ['database', 'demo', 'engine', 'formats', 'records', 'report', 'tables', 'words', 'work'],
+  server: ['database', 'demo', 'engine', 'formats', 'paper', 'records', 'report', 'tables', 'words', 'work'],
   app: ['drawing', 'engine', 'report', 'tables', 'words'],
   cli: ['app', 'demo', 'engine', 'formats', 'paper', 'report', 'server', 'tables', 'words', 'work'],
 };

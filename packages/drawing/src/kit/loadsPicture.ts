@@ -35,6 +35,7 @@ export type CarriedByDrawn = 'one' | 'two';
  * @returns the picture; height of a box to scale of mass [px]
  * @definition ours: docs/decisions/0287-kits-loads-and-costs-drawn.md
  */
+// long: boxes row after row, with their line and letters
 export function loadsPicture(
   loads: readonly LoadBox[],
   limit_kg: number | null,
