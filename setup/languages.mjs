@@ -18,6 +18,7 @@ const into = 'packages/words/src/languages';
 const notForTheApp = [
   'commandLine',
   'findings',
+  'kitReport',
   'pack',
   'pictures',
   'places',

@@ -84,11 +84,14 @@ describe('portions', () => {
     expect(site.doubtsBeside.safety.length).toBeGreaterThan(0);
   });
 
-  it('more positive than there were are told, and believed in that some were found', async () => {
-    const { tests, said } = await found({ portions: ['S001,W1,tubes,10,10,12,,,'] });
+  it('more positive than there were are named by their row, and the sample could not be read', async () => {
+    const { site, tests, read, said } = await found({ portions: ['S001,W1,tubes,100,1,7,,,'] });
+    expect(read).toEqual(['row.positive_over_portions @ testPortions.csv 2 positive']);
     expect(said).toContain('waterTests.portions_contradict');
-    expect(said).toContain('waterTests.found_uncounted');
-    expect(tests.last).toMatchObject({ sign: 'more', count_per_100mL: 0 });
+    expect(tests).toMatchObject({ last: null, unusable: [{ testId: 'W1', because: 'portions', at: { row: 2 } }] });
+    expect(site.doubtsBeside.safety).toEqual([
+      { file: 'testPortions.csv', row: 2, column: 'positive', siteId: 'S001' },
+    ]);
   });
 
   it('all positive are a bound from below, and ask for smaller portions', async () => {
@@ -132,6 +135,23 @@ describe('samples', () => {
     });
     expect(read.map((one) => one.split(' @ ')[1])).toEqual(['waterTests.csv 3 takenOn', 'waterTests.csv 4 point']);
     expect(tests.tests.map(({ testId }) => testId)).toEqual(['W1']);
+  });
+
+  it('of a day that is none, or without a place, are listed with their row and with what they held', async () => {
+    const rows = [sample, 'S001,W2,2027-13-01,tap,,,', 'S001,W3,2027-05-01,,,,'];
+    const held = ['S001,W2,plates,100,1,,40,,', 'S001,W3,tubes,100,1,0,,,', 'S001,W4,tubes,0,1,0,,,'];
+    const { tests } = await found({
+      tests: [...rows, 'S001,W4,2027-05-02,tap,,,'],
+      portions: [portion, ...held],
+    });
+    const at = (file: string, row: number) => ({ file, row, siteId: 'S001' });
+    expect(tests.unusable).toEqual([
+      { testId: 'W2', because: 'unread', at: at('waterTests.csv', 3), hasGerms: true },
+      { testId: 'W3', because: 'unread', at: at('waterTests.csv', 4), hasGerms: false },
+      { testId: 'W4', because: 'portions', at: at('testPortions.csv', 5), hasGerms: false },
+    ]);
+    expect(tests.isUnusableOpen).toBe(true);
+    expect(tests.last).toMatchObject({ testId: 'W1', sign: 'less' });
   });
 });
 
@@ -188,6 +208,22 @@ describe('the cup of a site', () => {
     expect(safety.mayDrink).toBe('no');
     expect(safety.waterTests.last).toMatchObject({ sign: 'equal', band: 'high' });
     expect(codes).toContain('waterTests.found');
+  });
+
+  it('is told not to be drunk of where the last sample held E. coli, though rows of other tables are in doubt', async () => {
+    const rows = { portions: ['S001,W1,plates,100,1,,40,,'] };
+    const files: Readonly<Record<string, string>> = { ...folder(rows), 'rain/G-east.csv': longRain };
+    const presence = 'calendarId,from,to,presentFraction,reason\nterms,05-01,05-20,0.5,\nterms,05-15,06-10,0.5,\n';
+    const [head, ...sites] = String(files['sites.csv']).trim().split('\n');
+    expect(head).not.toContain('presenceCalendar');
+    const named = [`${head},presenceCalendar`, ...sites.map((line) => `${line},terms`), ''].join('\n');
+    const read = await readFiles({ ...files, 'presence.csv': presence, 'sites.csv': named });
+    const [design] = [...designSites(read.facts.sites, readyProgramme(read.facts))];
+    expect(design!.stations).toMatchObject({ cup: 'short', storage: 'unknown' });
+    expect(design!.safety).toMatchObject({
+      ...{ mayDrink: 'no', reasons: ['found', 'withheld'], isReckoned: false },
+      withheldBy: [{ file: 'presence.csv', row: 3 }],
+    });
   });
 
   it('never holds on a sample that could not be read, nor on one of before hand-over', async () => {

@@ -24,16 +24,27 @@ export const everyPage: Readonly<Record<string, Reach>> = {
   '/p/$programmeId/sites': ({ programmeId }) => `/p/${programmeId}/sites`,
   '/p/$programmeId/water': ({ programmeId }) => `/p/${programmeId}/water`,
   '/p/$programmeId/safety': ({ programmeId }) => `/p/${programmeId}/safety`,
+  '/p/$programmeId/kit': async ({ programmeId }, page) =>
+    `/p/${programmeId}/kit?sites=${(await toFit(programmeId, page)).join(',')}`,
   '/p/$programmeId/new-site': ({ programmeId }) => `/p/${programmeId}/new-site`,
   '/p/$programmeId/take-in': ({ programmeId }, page) => reviewAddress(programmeId, page),
   '/p/$programmeId/changes': ({ programmeId }) => `/p/${programmeId}/changes`,
   '/p/$programmeId/settings': ({ programmeId }) => `/p/${programmeId}/settings`,
   '/p/$programmeId/settings/$table': ({ programmeId }) => `/p/${programmeId}/settings/secondSources`,
   '/p/$programmeId/sites/$siteId': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}`,
+  '/p/$programmeId/sites/$siteId/kit': async ({ programmeId }, page) =>
+    `/p/${programmeId}/sites/${(await toFit(programmeId, page))[0]}/kit`,
   '/p/$programmeId/sites/$siteId/safety': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/safety`,
   '/p/$programmeId/sites/$siteId/water-safety': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/water-safety`,
   '/p/$programmeId/sites/$siteId/installation': (demo) => `/p/${demo.programmeId}/sites/${worst(demo)}/installation`,
 };
+
+/** Sites that are not handed over, so that a kit is wanted. */
+export async function toFit(programmeId: string, page: Page): Promise<readonly string[]> {
+  const answer = await page.request.get(new URL(`/api/programmes/${programmeId}/kit`, page.url()).href);
+  const { sites } = (await answer.json()) as { sites: readonly { siteId: string; isBuilt: boolean }[] };
+  return sites.filter(({ isBuilt }) => !isBuilt).map(({ siteId }) => siteId);
+}
 
 /** A table with faults that waits to be looked at: a header and a class nobody knows, a number that is none. */
 const faulty = `siteId,name,people,Gauge ID\nS901,Osk landing,"1,5",G99\nS902,Tullen ford,many,G3\n`;

@@ -24,7 +24,7 @@ journey('the worst stands first; its page tells why, a figure opens, and its pag
   await page.getByText(/^This is a planning aid/).waitFor();
   // Those where germs were found stand before all others, and the site of this test is one of them.
   const first = await rows(page).first().textContent();
-  expect(first).toMatch(/Do not drink\.\s*The last sample since hand-over held E\.\s*coli/);
+  expect(first).toMatch(/Do not drink\.\s*The last sample that counts held E\.\s*coli/);
   await page.getByRole('link', { name: /do not drink$/ }).click();
   await page.getByRole('link', { name: 'Osk landing' }).click();
   await page.waitForURL(/\/sites\/S991\/safety$/);
@@ -97,7 +97,7 @@ journey('what is asked of the list stands in the address, and back brings it aga
   const told = () => rows(page).locator('.line').allTextContents();
   const areAll = (said: RegExp) => expect.poll(async () => (await told()).every((one) => said.test(one))).toBe(true);
   await areAll(/^Fit by plan and samples\./);
-  await page.getByRole('link', { name: /without a sample since hand-over$/ }).click();
+  await page.getByRole('link', { name: /in need of a test$/ }).click();
   await page.waitForURL(/due=sample/);
   await page.goBack();
   await page.waitForURL(/\?drink=yes$/);

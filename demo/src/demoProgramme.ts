@@ -135,6 +135,8 @@ const engineering = { windSpeed_m_per_s: 35, unitHead_m: 4 };
  */
 const habits = {
   ...{ healthTarget_DALY_per_person_per_year: 1e-4, skipping_fraction: 0.01, daysOff_per_year: 1 },
+  // The demo stands still in time: its samples are of two years, whenever somebody looks at it.
+  sampleAge_days: 3660,
   ...{ roofTurbidity_NTU: 1, roofTurbidityHigh_NTU: 2.5, cartridgeFailures_per_year: 0.05 },
 };
 

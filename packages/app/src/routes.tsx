@@ -6,6 +6,7 @@ import { KeptPage } from './offline/index.ts';
 import { Changes } from './sections/changes/index.ts';
 import { NewSite } from './sections/facts/index.ts';
 import { TakeIn, TakeInNew } from './sections/imports/index.ts';
+import { kitAskedOf, ProgrammeKit, SiteKit } from './sections/kit/index.ts';
 import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
 import { Safety, SiteSafety, safetyAskedOf, WaterSafetySheet } from './sections/safety/index.ts';
@@ -80,6 +81,16 @@ const waterSafety = createRoute({
   component: WaterSafetySheet,
 });
 
+/** What goes in the boat and what it costs. */
+const kit = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/kit',
+  component: ProgrammeKit,
+  validateSearch: kitAskedOf,
+});
+
+const siteKit = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId/kit', component: SiteKit });
+
 /** The water of the whole programme, year by year. */
 const water = createRoute({
   getParentRoute: () => programmeRoute,
@@ -130,8 +141,8 @@ const settingsTable = createRoute({
   component: TableRows,
 });
 
-const ofSite = [site, installation, siteSafety, waterSafety];
-const ofProgramme = [sites, ...ofSite, water, safety, map, newSite, takeIn, changes, settings, settingsTable];
+const ofSite = [site, installation, siteSafety, waterSafety, siteKit];
+const ofProgramme = [sites, ...ofSite, water, safety, kit, map, newSite, takeIn, changes, settings, settingsTable];
 const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

@@ -6,6 +6,7 @@ import { type ConvertOptions, convertCommand } from './commands/convert.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
 import { type FromData, inFolder } from './commands/folderOrData.ts';
+import { type KitOptions, kitCommand } from './commands/kit.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
 import { type PackOptions, packCommand } from './commands/pack.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
@@ -145,6 +146,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
   fromData(design);
   addTreatment(root, context, ended);
   addPack(root, context, ended);
+  addKit(root, context, ended);
   const rain = root
     .command('rain')
     .description(help.rain)
@@ -221,6 +223,26 @@ function addPack(root: Command, context: Context, ended: (code: ExitCode) => voi
         ),
       );
     });
+  fromData(added);
+}
+
+/** Which parts sites need, what is bought, how it is carried, and what it costs. */
+function addKit(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { kit } = spoken.commandLine;
+  const added = root
+    .command('kit')
+    .description(kit.help)
+    .argument('[folder]', help.folder)
+    .option('--site <id>', kit.siteHelp, (id: string, before: readonly string[] = []) => [...before, id])
+    .option('--needed-on <date>', kit.neededOnHelp)
+    .option('--by <carrier>', kit.byHelp)
+    .option('--workbook <file>', kit.workbookHelp)
+    .option('--overwrite', kit.overwriteHelp)
+    .option('--json', kit.jsonHelp)
+    .addHelpText('after', kit.examples)
+    .action(async (folder: string | undefined, options: KitOptions) =>
+      ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
+    );
   fromData(added);
 }
 

@@ -37,7 +37,11 @@ beforeAll(async () => {
   const raw = (pathogen: string) => ({ pathogen, typical_per_L: 1, high_per_L: 2, source: 'Made up' });
   await writeProgramme(folder, {
     ...made,
-    settings: { ...made.settings, roofTurbidity_NTU: 1, skipping_fraction: 0, daysOff_per_year: 0 },
+    // The sample is to be young enough on the day of the test.
+    settings: {
+      ...made.settings,
+      ...{ roofTurbidity_NTU: 1, skipping_fraction: 0, daysOff_per_year: 0, sampleAge_days: 3660 },
+    },
     tables: {
       ...tables,
       sites: tables.sites!.map((row) => ({ ...row, handOverDay: '2025-12-01' })),

@@ -155,7 +155,7 @@ it('a set without a date has no life, and one with a date lasts from its first d
   const unit = { serial: 'U1', partId: null, figures: null, installedOn: day, removedOn: null };
   const fitted = { treatment: { ...site.treatment, units: [unit] } };
   const setOf = (more: { readonly setSince: number | null; readonly endsOn: typeof endsOn | null }) =>
-    setsOf(fitted, { finding: [{ ...found, ...more }], problems: [], working: [] }, ready)[0]!;
+    setsOf(fitted, { finding: [{ ...found, ...more }] }, ready)[0]!;
   expect(setOf({ setSince: day, endsOn }).life?.p50_years).toBeCloseTo(731 / 365.2425, 12);
   expect(setOf({ setSince: null, endsOn: null }).life).toBeNull();
 });

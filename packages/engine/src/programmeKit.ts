@@ -2,12 +2,10 @@ import type {
   Carrier,
   DayIndex,
   DesignSettings,
-  Judged,
   PartFacts,
   Problem,
   ProgrammeFacts,
   SiteFacts,
-  WearFinding,
 } from './kernel/index.ts';
 import { moneyOn, type PriceFound } from './parts/index.ts';
 import {
@@ -17,12 +15,22 @@ import {
   type ProgrammeCost,
   partPrice,
   programmeCost,
+  type SetDates,
   type SiteCost,
   siteCost,
   throwsFor,
 } from './programme/cost/index.ts';
 import { type KitMarket, kitOfSite, type ProgrammeKit, programmeKit, type SiteKit } from './programme/kit/index.ts';
-import { type CarrierLoads, type KitsFound, kitsIn, loadsOf, type Piece, piecesOf } from './programme/loads/index.ts';
+import {
+  type CarrierLoads,
+  type KitsFound,
+  kitsIn,
+  loadsOf,
+  type Piece,
+  piecesOf,
+  type Stowed,
+  stowOrder,
+} from './programme/loads/index.ts';
 import { marketOn } from './remedies/index.ts';
 import { headcount } from './water/people/index.ts';
 
@@ -123,6 +131,29 @@ export function loadsBy(pieces: readonly Piece[], carrier: Carrier, ready: Ready
   return loadsOf(pieces, carrier, ready.facts.kit.keptApart);
 }
 
+/**
+ * In which order is a carrier loaded for several stops, with what it takes? What is too much for it, and what nobody weighed, stays behind.
+ *
+ * @param stops - sites in the order they are come to, with the pieces for each [kg]
+ * @param loads - how the pieces of all stops together go in the carrier
+ * @returns what is put in, the first first; nothing where nobody stated what the carrier holds
+ * @law nothing is put in that the carrier cannot take
+ * @definition ours: docs/decisions/0249-order-of-loads.md
+ */
+export function stowedIn(
+  stops: readonly { readonly siteId: string; readonly pieces: readonly Piece[] }[],
+  { limits, cannotCarry, noMass }: CarrierLoads,
+): readonly Stowed[] {
+  const keyOf = ({ partId, each_count }: Pick<Piece, 'partId' | 'each_count'>) => `${partId} ${each_count}`;
+  const left = new Set([...cannotCarry, ...noMass].map(keyOf));
+  return stowOrder(
+    stops.map(({ siteId, pieces }) => ({
+      stopId: siteId,
+      pieces: limits === null ? [] : pieces.filter((piece) => !left.has(keyOf(piece))),
+    })),
+  );
+}
+
 /** How many whole kits go into a carrier; nothing where that cannot be told, with the problems. */
 export interface KitsCarried {
   readonly carrier: Carrier;
@@ -159,7 +190,7 @@ export function kitsCarried(pieces: readonly Piece[], ready: ReadyKit): readonly
  */
 export function setsOf(
   site: Pick<SiteFacts, 'treatment'>,
-  wear: Judged<readonly WearFinding[]>,
+  wear: { readonly finding: readonly SetDates[] | null },
   ready: ReadyKit,
 ): readonly CartridgeWear[] {
   return cartridgeSets(site.treatment, ready.parts, wear.finding);

@@ -14,9 +14,9 @@ import type {
   WaterYear,
   WorkingLine,
 } from './kernel/index.ts';
-import { unusableFigures, worstVerdict } from './kernel/index.ts';
+import { worstVerdict } from './kernel/index.ts';
 import { heaviestPiece } from './parts/index.ts';
-import { type OtherStations, otherStations, standGateOf } from './siteStations.ts';
+import { cupInDoubt, type OtherStations, otherStations, standGateOf, withheldByOf } from './siteStations.ts';
 import {
   drawnYears,
   type GroupWater,
@@ -114,9 +114,10 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
   waters.sort((a, b) => compareStorages(a.finding, b.finding));
   const storages = waters.map(({ finding }) => finding);
   const rest = stationsBeside(site, gauge, programme, demandOf(water), sourceDaysOf(storages));
-  const ownProblems = [...told.own, ...(rest?.problems ?? [])];
-  working.push(...(rest?.working ?? []));
-  const stations = { ...notJudged, ...rest?.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
+  const found = rest ?? cupInDoubt(site, programme);
+  const ownProblems = [...told.own, ...found.problems];
+  working.push(...found.working);
+  const stations = { ...notJudged, ...found.verdicts, storage: worstVerdict(storages.map(({ verdict }) => verdict)) };
   const partIds = site.tanks.map(({ partId }) => partId);
   const heaviest = heaviestPiece(partIds, programme.parts);
   const design: SiteDesign = {
@@ -137,7 +138,7 @@ export function siteInFull(site: SiteFacts, gauge: GaugeFinding | undefined, pro
     head: rest?.head ?? [],
     stands: rest?.stands ?? [],
     treatment: rest?.treatment ?? [],
-    safety: rest?.safety ?? null,
+    safety: found.safety,
     standGate: standGateOf(site, programme.today ?? null),
     cautions: cautionsOf(site, heaviest, (rest?.stands ?? []).length > 0),
     heaviestPiece: heaviest,
@@ -377,7 +378,7 @@ function stationsBeside(
   demandHighest_L_per_day: ReadonlyMap<string, number>,
   sourceDays: readonly SourceDaysOfBody[] | null,
 ): OtherStations | null {
-  if (site.doubts.length > 0 || unusableFigures(site).length > 0) return null;
+  if (withheldByOf(site).length > 0) return null;
   const { storm, stormTold, rainByIntensity } = gauge ?? { storm: null, stormTold: null, rainByIntensity: null };
   const ofGauge = { storm, stormTold, rainByIntensity };
   return otherStations(site, { settings, parts, ...ofGauge, demandHighest_L_per_day, sourceDays, today });
@@ -389,7 +390,7 @@ function stationsBeside(
  * @param site - the site's facts
  * @param gauge - its gauge, or undefined
  * @param programme - settings, catalogue and shared stores
- * @returns the problems of the site's own facts; none while a row about it is in doubt, since that is told of the row
+ * @returns the problems of the site's own facts; those of its samples alone while a row about it is in doubt, since that is told of the row
  * @definition ours
  */
 export function siteProblems(
@@ -399,8 +400,6 @@ export function siteProblems(
 ): readonly Problem[] {
   const { problems, demandHighest_L_per_day } = ownFacts(site, gauge, programme);
   const sourceDays = sourceDaysAlone(site, gauge, programme);
-  return [
-    ...problems,
-    ...(stationsBeside(site, gauge, programme, demandHighest_L_per_day, sourceDays)?.problems ?? []),
-  ];
+  const rest = stationsBeside(site, gauge, programme, demandHighest_L_per_day, sourceDays);
+  return [...problems, ...(rest ?? cupInDoubt(site, programme)).problems];
 }

@@ -67,6 +67,12 @@ it('lets no sample and no test with air of a day to come hide what was found', (
   expect(mayDrink([good], [air(20_000, 50), air(21_000, 0.0001)], 'always')).toEqual(['tight', 'notShown', true]);
 });
 
+it('lists a sample of a day to come, and lets one that held E. coli keep the cup from being called fit', () => {
+  const ahead = (positive: number) => mayDrink([sample(20_050, 0), sample(21_000, positive)], [], 'always');
+  expect(ahead(0)).toEqual(['holds', 'yes', true]);
+  expect(ahead(1)).toEqual(['unknown', 'notShown', true]);
+});
+
 it('knows what a test with air showed where nobody asks whether the unit keeps up', () => {
   expect(mayDrink([sample(20_050, 0)], [air(20_000, 50)], 'never')).toEqual(['tight', 'notShown', false]);
 });

@@ -8,6 +8,7 @@ import {
   type HeadFinding,
   type Judged,
   type PartFacts,
+  type Place,
   type Problem,
   type RainByIntensity,
   roofPlanArea,
@@ -21,6 +22,7 @@ import {
   type StationVerdict,
   type StormTold,
   type TreatmentFinding,
+  unusableFigures,
   type WorkingLine,
   worstVerdict,
 } from './kernel/index.ts';
@@ -29,7 +31,7 @@ import { boilingPoint_C, chlorineFinding } from './water/chlorine/index.ts';
 import { drainageFinding, stormFlows_L_per_s } from './water/drainage/index.ts';
 import { headFindings } from './water/head/index.ts';
 import { firstFlushFindings } from './water/roof/index.ts';
-import { safetyFinding } from './water/safety/index.ts';
+import { type SafetyGiven, safetyFinding, safetyInDoubt } from './water/safety/index.ts';
 import { settlingFindings } from './water/settling/index.ts';
 import { standFindings, standGate } from './water/stand/index.ts';
 import { shareOverCapacity_fraction } from './water/storm/index.ts';
@@ -116,7 +118,7 @@ export function otherStations(whole: SiteFacts, given: StationsGiven): OtherStat
       stand: stands('stand', worstOf(stand.finding)),
       treatmentUnit: stands('treatment', worstOf(treatment.finding)),
       tap: stands('head', worstOf(head.finding)),
-      cup: cupOf(site, settings, stands('safety', safety.finding?.verdict ?? 'notJudged')),
+      cup: cupOf(site, settings, safety.finding),
     },
     problems: [
       ...doubtsBeside(site),
@@ -161,12 +163,58 @@ export function safetyOf(
   sourceDays: readonly SourceDaysOfBody[] | null,
   today: DayIndex | null,
 ): Judged<SafetyFinding> {
+  return withSamples(site, settings, (known) => safetyFinding({ ...known, treatment, sourceDays, today }));
+}
+
+/**
+ * What is said of drinking the water of a site of which a row could not be used? Its samples speak for themselves.
+ *
+ * @param whole - the site's facts, rows of days to come among them
+ * @param programme - the settings, and the day it is asked on
+ * @returns the finding, and the verdict of the cup
+ * @definition ours: docs/decisions/0241-samples-speak-alone.md
+ */
+export function cupInDoubt(
+  whole: SiteFacts,
+  { settings, today = null }: { readonly settings: DesignSettings; readonly today?: DayIndex | null },
+): Pick<OtherStations, 'safety' | 'problems' | 'working'> & {
+  readonly verdicts: Pick<OtherStations['verdicts'], 'cup'>;
+} {
+  const { site, problems: datedAhead } = siteUntilToday(whole, today);
+  const withheldBy = withheldByOf(whole);
+  const found = withSamples(site, settings, (known) =>
+    safetyInDoubt({ ...known, treatment: [], sourceDays: null, today }, withheldBy),
+  );
+  const ofSamples = datedAhead.filter(
+    ({ place }) => place.file === 'waterTests.csv' || place.file === 'inspections.csv',
+  );
+  return {
+    safety: found.finding,
+    verdicts: { cup: found.finding?.verdict ?? 'notJudged' },
+    problems: found.finding === null ? [] : [...ofSamples, ...found.problems],
+    working: found.working,
+  };
+}
+
+/** Rows and figures of a whole site that could not be used. */
+export function withheldByOf(site: SiteFacts): readonly Place[] {
+  return [...site.doubts, ...unusableFigures(site).map(({ place }) => place)];
+}
+
+/** What samples, chlorine and the height say by themselves, and what is judged of them. */
+function withSamples(
+  site: SiteFacts,
+  settings: DesignSettings,
+  judge: (
+    known: Pick<SafetyGiven, 'site' | 'settings' | 'waterTests' | 'chlorine' | 'boilsAt_C'>,
+  ) => Judged<SafetyFinding>,
+): Judged<SafetyFinding> {
   const waterTests = waterTestsFinding(site);
   const chlorine = chlorineFinding(site, settings);
   const { altitude_m } = site.safety;
   const boilsAt_C = altitude_m === null ? null : boilingPoint_C(altitude_m);
-  const found = safetyFinding({
-    ...{ site, boilsAt_C, settings, treatment, sourceDays, today },
+  const found = judge({
+    ...{ site, boilsAt_C, settings },
     waterTests: waterTests.finding,
     chlorine: chlorine.finding,
   });
@@ -178,13 +226,16 @@ export function safetyOf(
   };
 }
 
-/** Water is not called fit to drink while what is known of the treatment unit could not be read. */
+/** Water is not called fit to drink while what is known of it or of the treatment unit could not be read. Germs that were found were found, whatever else is in doubt. */
 export function cupOf(
-  { doubtsBeside }: SiteFacts,
-  { judgeSafety }: DesignSettings,
-  verdict: StationVerdict,
+  site: SiteFacts,
+  settings: DesignSettings,
+  safety: Pick<SafetyFinding, 'verdict' | 'reasons'> | null,
 ): StationVerdict {
-  return verdict !== 'notJudged' && judgeSafety !== 'never' && doubtsBeside.treatment.length > 0 ? 'unknown' : verdict;
+  if (safety?.reasons.includes('found')) return 'short';
+  const verdict = verdictWithDoubts('safety', safety?.verdict ?? 'notJudged', site, settings);
+  const isUnread = site.doubtsBeside.treatment.length > 0;
+  return verdict !== 'notJudged' && settings.judgeSafety !== 'never' && isUnread ? 'unknown' : verdict;
 }
 
 /** What was measured and could not be read was measured: a station in doubt is unknown, and not left out. */

@@ -8,7 +8,7 @@ const facts = (days: readonly number[]) =>
     ...{ ...unmeasuredSite, siteId: 'S1' },
     safety: {
       ...noSafety,
-      tests: days.map((takenOn) => ({ takenOn })),
+      tests: days.map((takenOn) => ({ testId: 'W', point: 'tap', portions: [], takenOn })),
       inspections: days.map((inspectedOn) => ({ inspectedOn })),
     },
     treatment: {
@@ -20,7 +20,10 @@ const facts = (days: readonly number[]) =>
 
 it('leaves out what was measured on a day that is still to come, and says how many rows of which table', () => {
   const { site, problems } = siteUntilToday(facts([19_000, today + 2, 25_000]), today);
-  expect(site).toEqual(facts([19_000]));
+  const until = facts([19_000]);
+  const at = { file: 'waterTests.csv', siteId: 'S1', column: 'takenOn' };
+  const unusable = { testId: 'W', because: 'dayToCome', at, point: 'tap', portions: [] };
+  expect(site).toEqual({ ...until, safety: { ...until.safety, unusableTests: [unusable, unusable] } });
   expect(problems.map(({ code, place, facts: told }) => [code, place.file, told['count']])).toEqual(
     ['waterTests.csv', 'inspections.csv', 'pressureTests.csv', 'flowReadings.csv'].map((file) => [
       ...['site.dated_ahead', file, 2],

@@ -1,4 +1,4 @@
-import { type DayIndex, engineProblem, type Problem, type SiteFacts } from './kernel/index.ts';
+import { type DayIndex, engineProblem, type Problem, type SiteFacts, type UnusableTest } from './kernel/index.ts';
 
 /** Clocks and calendars of a site and of the computer may be a day apart. */
 const clocksApart_days = 1;
@@ -11,7 +11,8 @@ export interface SiteUntilToday {
 }
 
 /**
- * What was measured at a site until today: a sample, a walk, a test with air or a reading of a day that is still to come was written down wrongly, and may not speak before one that was taken.
+ * What was measured at a site until today: a sample, a walk, a test with air or a reading of a day that is still to come was written down wrongly, and may not speak before one that was taken. A sample
+ * stays among those that cannot be used.
  *
  * @param site - the site's facts
  * @param today - the day it is asked on; null where that is not known
@@ -37,9 +38,16 @@ export function siteUntilToday(site: SiteFacts, today: DayIndex | null): SiteUnt
     count > 0 ? [engineProblem('site.dated_ahead', { file, siteId, column }, { count })] : [],
   );
   if (problems.length === 0) return { site, problems };
+  const unusable = safety.tests
+    .filter(({ takenOn }) => takenOn > last)
+    .map(({ testId, point, portions }): UnusableTest => {
+      const at = { file: 'waterTests.csv', siteId, column: 'takenOn' };
+      return { testId, because: 'dayToCome', at, point, portions };
+    });
+  const unusableTests = [...safety.unusableTests, ...unusable];
   const until = {
     ...site,
-    safety: { ...safety, tests, inspections },
+    safety: { ...safety, tests, inspections, unusableTests },
     treatment: { ...treatment, pressureTests, flowReadings },
   };
   return { site: until, problems };

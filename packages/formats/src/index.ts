@@ -21,6 +21,7 @@ export type { SheetLaid, TablesAsRead } from './rowsAsRead.ts';
 export { type ShownColumn, type ShownRows, shownRows } from './shownRows.ts';
 export { tablesAsRead } from './tablesAsRead.ts';
 export { isWorkbook } from './workbook/isWorkbook.ts';
+export { plainWorkbook } from './workbook/plainWorkbook.ts';
 export { type WorkbookLimit, workbookLimits } from './workbook/workbookLimits.ts';
 export { writeWorkbook } from './workbook/writeWorkbook.ts';
 export { writeFileWhole } from './writeFileWhole.ts';

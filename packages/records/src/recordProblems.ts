@@ -53,6 +53,7 @@ export const recordProblems = {
   'request.refused': 'blocker', // reason: host, origin or token
   'request.too_large': 'blocker', // largest_MB
   'request.called_off': 'blocker', // somebody called the job off
+  'request.letters_missing': 'blocker', // letters: those that no face has
   'request.not_judged_yet': 'blocker', // state: running, failed or calledOff; done_fraction
   'request.our_fault': 'blocker',
   'server.port_taken': 'blocker', // value: the port

@@ -6,6 +6,7 @@ import {
   type Reductions,
   type SafetyFinding,
   type SourceDays,
+  type UnusableTestFinding,
   type WaterTestFinding,
   type WaterTestsFinding,
 } from '@eavewell/engine';
@@ -23,6 +24,8 @@ export function safetyReport(f: SafetyFinding, language: Language): SafetyReport
       cappedBy: f.cappedBy,
       finding: '',
       mayDrink: f.mayDrink,
+      ...cupSaidReport(f),
+      isReckoned: f.isReckoned,
       barriers: f.barriers.map(barrierReport),
       credited: reductions(f.credited),
       leaking: f.leaking && reductions(f.leaking),
@@ -105,10 +108,32 @@ const testReport = (f: WaterTestFinding): WaterTestsReport['tests'][number] => (
   isBeforeHandOver: f.isBeforeHandOver,
 });
 
+/** A sample that cannot be used, as data. */
+export const unusableReport = (f: UnusableTestFinding): WaterTestsReport['unusable'][number] => ({
+  testId: f.testId,
+  because: f.because,
+  at: { ...f.at },
+  hasGerms: f.hasGerms,
+});
+
+/** Why it may be said, what is told beside it, why a sample is to be taken, and the rows that keep more from being said. */
+export const cupSaidReport = (
+  f: SafetyFinding,
+): Pick<SafetyReport, 'reasons' | 'notes' | 'needsTest' | 'failedUnits' | 'withheldBy'> => ({
+  reasons: [...f.reasons],
+  notes: [...f.notes],
+  needsTest: [...f.needsTest],
+  failedUnits: [...f.failedUnits],
+  withheldBy: f.withheldBy.map((at) => ({ ...at })),
+});
+
 const testsReport = (f: WaterTestsFinding): Omit<WaterTestsReport, 'finding'> => ({
   tests: f.tests.map(testReport),
+  unusable: f.unusable.map(unusableReport),
+  isUnusableOpen: f.isUnusableOpen,
   last: f.last && testReport(f.last),
   clean_count: f.clean_count,
+  lastCleanOn: f.lastCleanOn === null ? null : isoDay(f.lastCleanOn),
   cleanBelow_per_100mL: f.cleanBelow_per_100mL,
   cleanWanted_count: f.cleanWanted_count,
   inspection: f.inspection && { ...f.inspection, inspectedOn: isoDay(f.inspection.inspectedOn) },

@@ -1,7 +1,5 @@
 import {
   dayIndexOf,
-  type EngineProblemCode,
-  engineProblem,
   type PathogenRisk,
   type SafetyFinding,
   type WaterTestFinding,
@@ -30,11 +28,12 @@ const sample = (band: WaterTestFinding['band']): WaterTestFinding => ({
 
 const tests: SafetyFinding['waterTests'] = {
   ...{ tests: [], last: null, clean_count: 0, cleanBelow_per_100mL: null, cleanWanted_count: 59 },
-  ...{ inspection: null, priority: null },
+  ...{ inspection: null, priority: null, unusable: [], isUnusableOpen: false, lastCleanOn: null },
 };
 
 const finding: SafetyFinding = {
   ...{ verdict: 'holds', cappedBy: null, mayDrink: 'yes', barriers: [], credited: none, leaking: null },
+  ...{ reasons: ['shown'], notes: [], needsTest: [], failedUnits: [], withheldBy: [], isReckoned: true },
   ...{
     effective: none,
     tier: 2,
@@ -53,13 +52,8 @@ const stations = (cup: 'holds' | 'tight' | 'short' | 'unknown' | 'notJudged') =>
   cup,
 });
 
-const problem = (code: EngineProblemCode) => engineProblem(code, {}, {});
-
-const told = (
-  safety: SafetyFinding | null,
-  cup: Parameters<typeof stations>[0] = safety?.verdict ?? 'notJudged',
-  problems: readonly ReturnType<typeof problem>[] = [],
-) => siteCup({ safety, stations: stations(cup), problems }, null);
+const told = (safety: SafetyFinding | null, cup: Parameters<typeof stations>[0] = safety?.verdict ?? 'notJudged') =>
+  siteCup({ safety, stations: stations(cup) }, null, null);
 
 describe('what a list tells of a cup', () => {
   it('is nothing where the cup is not judged', () => {
@@ -71,32 +65,24 @@ describe('what a list tells of a cup', () => {
     expect(schema.parse(told(finding))).toEqual(told(finding));
   });
 
-  it('names the first reason: germs before sums, sums before what is not known', () => {
-    const because = (more: Partial<SafetyFinding>) => told({ ...finding, ...more })?.because;
-    expect(because({})).toBe('shown');
-    const over = { verdict: 'short', mayDrink: 'no', risks: [risk(1e-5, 1e-3)] } as const;
-    expect(because(over)).toBe('overTarget');
-    expect(because({ ...over, waterTests: { ...tests, last: sample('intermediate') } })).toBe('found');
-    expect(because({ verdict: 'tight', mayDrink: 'notShown', risks: [risk(1e-8, 1e-5)] })).toBe('overAtWorst');
-    expect(because({ verdict: 'tight', mayDrink: 'notShown', cappedBy: 'safety.skipping_unknown' })).toBe(
-      'skippingUnknown',
-    );
-    expect(because({ verdict: 'tight', mayDrink: 'notShown', cappedBy: 'safety.no_clean_sample' })).toBe('noSample');
-    expect(because({ verdict: 'tight', cappedBy: 'safety.over_most' })).toBe('assumed');
+  it('names the first reason, and all the others in their order', () => {
+    const reasons = ['found', 'overTarget', 'withheld'] as const;
+    expect(told({ ...finding, reasons })).toMatchObject({ because: 'found', reasons });
   });
 
-  it('what leaves it unknown is told by the problems beside it', () => {
-    const unknown = { ...finding, verdict: 'unknown', mayDrink: 'notShown', risks: [] } as const;
-    expect(told(unknown, 'unknown', [])?.because).toBe('unknown');
-    const both = [problem('safety.raw_unknown'), problem('safety.no_evidence')];
-    expect(told(unknown, 'unknown', both)?.because).toBe('noEvidence');
-    expect(told(unknown, 'unknown', [both[0]!])?.because).toBe('rawUnknown');
+  it('calls no sample low beside a word that the water must not be drunk', () => {
+    const last = sample('low');
+    expect(told({ ...finding, waterTests: { ...tests, last } })?.last?.band).toBe('low');
+    const over = { ...finding, verdict: 'short', mayDrink: 'no', waterTests: { ...tests, last } } as const;
+    expect(told(over)?.last).toMatchObject({ sign: 'less', band: null });
   });
 
-  it('never says fit where facts beside it are in doubt', () => {
-    expect(told(finding, 'unknown')).toMatchObject({ verdict: 'unknown', mayDrink: 'notShown', because: 'unknown' });
-    const found = { ...finding, verdict: 'short', mayDrink: 'no' } as const;
-    expect(told(found, 'unknown')?.mayDrink).toBe('no');
+  it('a set past its middle day is told of a fit site and wants a test', () => {
+    const day = dayIndexOf(2028, 1, 1);
+    const wear = [{ serial: 'A', endsOn: { p10: day - 60, p50: day, p90: day + 90 } } as WearFinding];
+    const on = (today: number) => siteCup({ safety: finding, stations: stations('holds') }, wear, today);
+    expect(on(day + 1)).toMatchObject({ mayDrink: 'yes', notes: ['setOverdue'], needsTest: ['setOverdue'] });
+    expect(on(day)).toMatchObject({ notes: [], needsTest: [] });
   });
 
   it('tells the sets that are due, the soonest first, and leaves out those without a date', () => {
@@ -104,7 +90,7 @@ describe('what a list tells of a cup', () => {
       ({ serial, endsOn: p50 === null ? null : { p10: p50 - 60, p50, p90: p50 + 90 } }) as WearFinding;
     const day = dayIndexOf(2028, 1, 1);
     const wear = [set('B', day + 10), set('A', day), set('C', null)];
-    const sets = siteCup({ safety: finding, stations: stations('holds'), problems: [] }, wear)?.sets;
+    const sets = siteCup({ safety: finding, stations: stations('holds') }, wear, null)?.sets;
     expect(sets?.map(({ serial }) => serial)).toEqual(['A', 'B']);
     expect(sets?.[0]).toEqual({ serial: 'A', early: '2027-11-02', middle: '2028-01-01', late: '2028-03-31' });
   });

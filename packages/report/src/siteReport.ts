@@ -157,7 +157,8 @@ export function saidIn(value: unknown, language: Language): { readonly said?: st
   return said === null ? {} : { said };
 }
 
-function workingReport(line: WorkingLine, language: Language): SiteReport['working'][number] {
+/** One line of a working, as the report has it. */
+export function workingReport(line: WorkingLine, language: Language): SiteReport['working'][number] {
   const text = workingText(line, language);
   return {
     code: line.code,

@@ -10,6 +10,7 @@ import { buildApp } from './http/app.ts';
 import { freshKeys, type Keys } from './http/guard.ts';
 import { Reviews } from './imports/reviews.ts';
 import { KeptExports } from './keptExports.ts';
+import { Kits } from './kits/kits.ts';
 import type { Now } from './openProgramme.ts';
 import { Overviews } from './overview.ts';
 import { Programmes } from './programmes.ts';
@@ -133,7 +134,9 @@ async function built(
   await tasks.open();
   const designs = new Designs(programmes, tasks, version);
   designs.onDone = (done) => asked.onDesign?.(done);
-  const behind = { programmes, designs, overviews: new Overviews(), reviews: new Reviews(programmes, tasks), tasks };
+  const kits = new Kits(programmes, designs, work.others, version);
+  const overviews = new Overviews();
+  const behind = { programmes, designs, kits, overviews, reviews: new Reviews(programmes, tasks), tasks };
   return { app: await buildApp({ ...behind, keys, version, pages, dataFolder: folder, onFault, port }), designs };
 }
 

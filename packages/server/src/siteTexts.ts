@@ -13,7 +13,12 @@ interface SitesText {
 
 /** What is told of every site, beside its name, area and people. */
 type RowOfSite = Pick<ReturnType<typeof ofRow>, 'key' | 'siteId' | 'name' | 'area' | 'people'>;
-type EntryOf = (row: RowOfSite, told: SiteTold | undefined) => object;
+/** What an answer is made of. */
+interface TextOf {
+  /** Sites alone, as the command line counts them; else every row, a second row of one id among them. */
+  readonly isOfSites: boolean;
+  entryOf(row: RowOfSite, told: SiteTold | undefined): object;
+}
 
 const pack = promisify(gzip);
 const turn = () => new Promise(setImmediate);
@@ -21,16 +26,19 @@ const turn = () => new Promise(setImmediate);
 /** Sites that are put together before others get their turn. */
 const turn_sites = 250;
 
-async function made({ facts, version }: OpenProgramme, state: DesignState, entryOf: EntryOf): Promise<SitesText> {
+async function made({ facts, version }: OpenProgramme, state: DesignState, of: TextOf): Promise<SitesText> {
   const isPresent = state.version === version && state.done_fraction === 1;
   const sites: string[] = [];
-  for (const [rowKey, cells] of facts.rowsAsEntered('sites')) {
+  const rows = [...facts.rowsAsEntered('sites')];
+  const keys = new Set(rows.map(([key]) => key));
+  for (const [rowKey, cells] of rows) {
     const { key, siteId, name, area, people } = ofRow(rowKey, cells);
-    // A second row of one id is not used, so nothing is told of it.
+    // A second row of one id is no site of its own: the list of sites tells of it, and where sites are counted it is none.
+    if (of.isOfSites && key !== siteId && keys.has(siteId)) continue;
     const told = key === siteId ? state.sites.get(key) : undefined;
     // Only the design of these very facts knows people made from households.
     const row = { key, siteId, name, area, people: told && isPresent ? told.short.people : people };
-    sites.push(JSON.stringify(entryOf(row, told)));
+    sites.push(JSON.stringify(of.entryOf(row, told)));
     if (sites.length % turn_sites === 0) await turn();
   }
   const head = JSON.stringify({ version, designVersion: state.version });
@@ -44,7 +52,7 @@ export class SiteTexts {
 
   constructor(
     private readonly what: string,
-    private readonly entryOf: EntryOf,
+    private readonly of: TextOf,
   ) {}
 
   /** Names what the answer would hold, before it is put together. */
@@ -58,7 +66,7 @@ export class SiteTexts {
     const name = this.nameOf(programme, state);
     const known = this.kept.get(programmeId);
     if (known?.name === name) return known.made;
-    const text = made(programme, state, this.entryOf);
+    const text = made(programme, state, this.of);
     this.kept.set(programmeId, { name, made: text });
     void text.catch(() => this.kept.delete(programmeId));
     return text;

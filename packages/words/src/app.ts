@@ -14,9 +14,10 @@ export type { ParsedNumber } from './messages/parseNumber.ts';
 export type { AppMessageKey, MessageValues } from './messages/texts.ts';
 export type { NumberWords } from './numberWords.ts';
 export type { DrawnWords } from './sentences/drawnWords.ts';
+export { roundedDown } from './sentences/roundedDown.ts';
 export { flowWords, sectionFindings, unitLetters } from './sentences/sectionFindings.ts';
 export { type MarkLetters, markWords, sectionWords } from './sentences/sectionWords.ts';
-export { isSourceKnown, type SourceOfRisk, sourceOfRisk, waterOfRisk } from './sentences/waterOfRisk.ts';
+export { nameOfSource, type SourceOfRisk, sourceOfRisk, waterOfRisk } from './sentences/waterOfRisk.ts';
 
 /** Numbers as the pages of the app show and read them. */
 export interface AppNumbers extends NumberWords {

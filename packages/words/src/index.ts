@@ -95,6 +95,6 @@ export { markWords, sectionWords } from './sentences/sectionWords.ts';
 export type { SettlingSaid } from './sentences/settlingFindings.ts';
 export type { StandSaid } from './sentences/standFindings.ts';
 export type { TreatmentSaid } from './sentences/treatmentFindings.ts';
-export { isSourceKnown, type SourceOfRisk, sourceOfRisk } from './sentences/waterOfRisk.ts';
+export { type SourceOfRisk, sourceOfRisk } from './sentences/waterOfRisk.ts';
 export type { WaterTestsSaid } from './sentences/waterTestsFindings.ts';
 export type { WearSaid } from './sentences/wearFindings.ts';

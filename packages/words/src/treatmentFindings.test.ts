@@ -73,7 +73,7 @@ describe('a treatment unit in words', () => {
 
   it('says of a test what it sees, and that it says nothing of viruses', () => {
     expect(said({ ...unit, pressureTest: test })).toMatch(
-      /The test with air of 1 September 2027 sees holes of 2\.91 µm and more, and its fall supports 4\.02 log10 of what is larger; it says nothing of viruses\.$/,
+      /The test with air of 1 September 2027 sees holes of 2\.91 µm and more, and its fall supports 4\.02 steps of ten of what is larger; it says nothing of viruses\.$/,
     );
     expect(said({ ...unit, pressureTest: { ...test, supports_log10: null } })).toMatch(
       /and more; it says nothing of viruses\.$/,

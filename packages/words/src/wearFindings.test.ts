@@ -19,7 +19,7 @@ const due: WearSaid = {
 describe('what is said of cartridges', () => {
   it('is the day they are due with its range, why, what they pass, and what it rests on', () => {
     expect(english.findings.wear(due)).toBe(
-      'Change the cartridges of U1 about 14 June 2029, likely between 2 November 2028 and 28 February 2030: first too little flows through them (61 % of the futures). ' +
+      'Change the cartridges of U1 about 14 June 2029, likely between 2 November 2028 and 28 February 2030: first too little flows through them (the likeliest end, 61 %). ' +
         'By then they have passed about 1,650,000 L (likely 1,240,000 to 2,000,000 L). By the rating alone: a reading of the flow would narrow it.',
     );
   });
@@ -42,7 +42,9 @@ describe('what is said of cartridges', () => {
       endsOn: { p10: 22_000, p50: 22_000, p90: 22_000 },
       endsBy_fraction: { litres: 0, flow: 0, age: 1, failure: 0 },
     };
-    expect(english.findings.wear(one)).toContain('about 27 March 2030: first they are too old (100 % of the futures).');
+    expect(english.findings.wear(one)).toContain(
+      'about 27 March 2030: first they are too old (the likeliest end, 100 %).',
+    );
   });
 
   it('says no day where none is known, and the litres of a new set where only its day is missing', () => {

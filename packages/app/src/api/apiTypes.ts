@@ -1094,7 +1094,14 @@ export interface paths {
                                 /** @enum {number} */
                                 schema: 2;
                                 settings: {
+                                    boiledWater_L_per_person_per_day: number | null;
+                                    boughtWater_amount_per_L: number | null;
+                                    boughtWater_L_per_person_per_day: number | null;
                                     cartridgeFailures_per_year: number | null;
+                                    costYears: number;
+                                    /** @description The currency costs are told in; null: that of the latest price. */
+                                    currency: string | null;
+                                    cutWaste_mm: number;
                                     /** @enum {string} */
                                     dayOrder: "drawFirst" | "yas" | "ybs";
                                     daysOff_per_year: number | null;
@@ -1105,6 +1112,8 @@ export interface paths {
                                     fiveMinutesOfDaySource: string | null;
                                     flowReadingError_fraction: number;
                                     foulingSpread_fraction: number;
+                                    fuel_amount_per_kg: number | null;
+                                    fuelHeat_MJ_per_kg: number | null;
                                     futures: number;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -1112,6 +1121,8 @@ export interface paths {
                                     growthFraction_per_year: number | null;
                                     headMargin_m: number;
                                     healthTarget_DALY_per_person_per_year: number;
+                                    inflation_fraction_per_year: number | null;
+                                    interest_fraction_per_year: number | null;
                                     /** @enum {string} */
                                     judgeDrainage: "whereMeasured" | "always" | "never";
                                     /** @enum {string} */
@@ -1131,8 +1142,13 @@ export interface paths {
                                     litresDrunkHigh_L_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
+                                    oldRate_days: number;
                                     peakShare_fraction: number;
                                     people_per_household: number | null;
+                                    pipedScheme_amount_per_person: number | null;
+                                    pipedScheme_amount_per_person_per_year: number | null;
+                                    pipedScheme_years: number | null;
+                                    priceChange_fraction_per_year: number | null;
                                     programme: string;
                                     pumping_h_per_day: number;
                                     range_fraction: number;
@@ -1141,6 +1157,7 @@ export interface paths {
                                     roofSolids_g_per_m2_per_year: number | null;
                                     roofTurbidity_NTU: number | null;
                                     roofTurbidityHigh_NTU: number | null;
+                                    sampleAge_days: number;
                                     seed: number;
                                     settledTarget_fraction: number;
                                     settledTurbidity_fraction: number;
@@ -1150,6 +1167,7 @@ export interface paths {
                                     standMargin_fraction: number;
                                     stormMargin_fraction: number;
                                     stormReturnPeriod_years: number;
+                                    stoveEfficiency_fraction: number | null;
                                     susceptibleToRotavirus_fraction: number;
                                     tapFlow_L_per_min: number;
                                     target: {
@@ -1167,6 +1185,9 @@ export interface paths {
                                     /** @enum {string} */
                                     windExposure: "builtUp" | "openGround" | "openWater";
                                     windSpeed_m_per_s: number | null;
+                                    workingService_fraction: number | null;
+                                    workingServiceHigh_fraction: number | null;
+                                    workingServiceLow_fraction: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -1862,6 +1883,99 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit of the programme, or of a trip: what is needed, short and to be bought, every site in short, what all of it costs. */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description The day all is needed on. */
+                    neededOn?: string;
+                    /** @description The sites of a trip by their ids, in the order they are come to, with commas. */
+                    sites?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["programmeKit"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/kit.xlsx": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit of the programme, or of a trip, as a workbook (.xlsx). */
+        get: {
+            parameters: {
+                query?: {
+                    /** @description The day all is needed on. */
+                    neededOn?: string;
+                    /** @description The sites of a trip by their ids, in the order they are come to, with commas. */
+                    sites?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/overview": {
         parameters: {
             query?: never;
@@ -2300,6 +2414,93 @@ export interface paths {
                     content: {
                         "application/json": components["schemas"]["problems"];
                     };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites/{siteId}/kit": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The kit, the loads and the whole-life cost of one site. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["siteKit"];
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/sites/{siteId}/pack.pdf": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The pack that is carried to one site, as a PDF in a language of paper. */
+        get: {
+            parameters: {
+                query?: {
+                    language?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    siteId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content?: never;
                 };
             };
         };
@@ -3592,6 +3793,446 @@ export interface components {
             name: string;
             programmeId: string;
         };
+        programmeKit: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+            };
+            built_count: number;
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            /** @description The sites of the trip; null: all. */
+            chosen: string[] | null;
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costSites_count: number;
+            costUnknown_count: number;
+            currency: string | null;
+            /** @description The design whose wear the costs take; null: none yet. */
+            designVersion: number | null;
+            lines: {
+                amount: number | null;
+                bought_count: number | null;
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                inStock_count: number | null;
+                isAtLeast: boolean;
+                isLate: boolean | null;
+                kind: string;
+                late_days: number | null;
+                name: string;
+                orderBy: string | null;
+                packs_count: number | null;
+                packSize_count: number;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                reason: string | null;
+                short_count: number | null;
+                spare_count: number | null;
+                supplier: string | null;
+                total_count: number | null;
+            }[];
+            neededOn: string | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problem"][];
+            sites: {
+                cost: {
+                    isAtLeast: boolean;
+                    perPersonYear_amount: number | null;
+                    perYear_amount: number;
+                    spread_amount: {
+                        p10: number;
+                        p90: number;
+                    } | null;
+                } | null;
+                handOver: string | null;
+                isBuilt: boolean;
+                kitsIn: {
+                    carrierId: string;
+                    kits_count: number | null;
+                }[];
+                loads: {
+                    carrierId: string;
+                    left_count: number;
+                    loads_count: number | null;
+                }[];
+                mass_kg: number;
+                name: string | null;
+                /** @description Pieces whose mass nobody states: the mass is at least so much. */
+                noMass_count: number;
+                parts_count: number;
+                people: number | null;
+                problems_count: number;
+                siteId: string;
+            }[];
+            sites_count: number;
+            suppliers: {
+                orderBy: string | null;
+                partIds: string[];
+                sums: {
+                    amount: number;
+                    currency: string;
+                }[];
+                supplier: string | null;
+                unpriced: string[];
+            }[];
+            /** @description Year-month-day. */
+            today: string;
+            trip: {
+                carried: {
+                    cannotCarry: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        over_kg: number | null;
+                        over_L: number | null;
+                        over_m: number | null;
+                        partId: string;
+                    }[];
+                    carrierId: string;
+                    cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                    isLeast: boolean;
+                    leastLoads_count: number | null;
+                    /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                    limit_kg: number | null;
+                    loads: {
+                        bulk_L: number | null;
+                        /** @enum {string} */
+                        carriedBy: "one" | "two" | "carrier";
+                        isFragile: boolean;
+                        longest_m: number | null;
+                        mass_kg: number;
+                        pieces: {
+                            count: number;
+                            each_count: number;
+                            name: string;
+                            partId: string;
+                        }[];
+                    }[];
+                    longest_m: number | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    noMass: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                    problems: components["schemas"]["problem"][];
+                    /** @description In the order it is put in; what the carrier cannot take is left out. */
+                    stowed: {
+                        count: number;
+                        each_count: number;
+                        isFragile: boolean;
+                        mass_kg: number | null;
+                        name: string;
+                        partId: string;
+                        rules: string[];
+                        siteId: string;
+                    }[];
+                }[];
+                mass_kg: number;
+                noMass_count: number;
+            } | null;
+            /** @description Asked for, and not there. */
+            unknownSites: string[];
+            /** @description Grows with every change. */
+            version: number;
+        };
+        programmeKitInput: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+            };
+            built_count: number;
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            /** @description The sites of the trip; null: all. */
+            chosen: string[] | null;
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costSites_count: number;
+            costUnknown_count: number;
+            currency: string | null;
+            /** @description The design whose wear the costs take; null: none yet. */
+            designVersion: number | null;
+            lines: {
+                amount: number | null;
+                bought_count: number | null;
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                inStock_count: number | null;
+                isAtLeast: boolean;
+                isLate: boolean | null;
+                kind: string;
+                late_days: number | null;
+                name: string;
+                orderBy: string | null;
+                packs_count: number | null;
+                packSize_count: number;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                reason: string | null;
+                short_count: number | null;
+                spare_count: number | null;
+                supplier: string | null;
+                total_count: number | null;
+            }[];
+            neededOn: string | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problemInput"][];
+            sites: {
+                cost: {
+                    isAtLeast: boolean;
+                    perPersonYear_amount: number | null;
+                    perYear_amount: number;
+                    spread_amount: {
+                        p10: number;
+                        p90: number;
+                    } | null;
+                } | null;
+                handOver: string | null;
+                isBuilt: boolean;
+                kitsIn: {
+                    carrierId: string;
+                    kits_count: number | null;
+                }[];
+                loads: {
+                    carrierId: string;
+                    left_count: number;
+                    loads_count: number | null;
+                }[];
+                mass_kg: number;
+                name: string | null;
+                /** @description Pieces whose mass nobody states: the mass is at least so much. */
+                noMass_count: number;
+                parts_count: number;
+                people: number | null;
+                problems_count: number;
+                siteId: string;
+            }[];
+            sites_count: number;
+            suppliers: {
+                orderBy: string | null;
+                partIds: string[];
+                sums: {
+                    amount: number;
+                    currency: string;
+                }[];
+                supplier: string | null;
+                unpriced: string[];
+            }[];
+            /** @description Year-month-day. */
+            today: string;
+            trip: {
+                carried: {
+                    cannotCarry: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        over_kg: number | null;
+                        over_L: number | null;
+                        over_m: number | null;
+                        partId: string;
+                    }[];
+                    carrierId: string;
+                    cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                    isLeast: boolean;
+                    leastLoads_count: number | null;
+                    /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                    limit_kg: number | null;
+                    loads: {
+                        bulk_L: number | null;
+                        /** @enum {string} */
+                        carriedBy: "one" | "two" | "carrier";
+                        isFragile: boolean;
+                        longest_m: number | null;
+                        mass_kg: number;
+                        pieces: {
+                            count: number;
+                            each_count: number;
+                            name: string;
+                            partId: string;
+                        }[];
+                    }[];
+                    longest_m: number | null;
+                    /** @enum {string} */
+                    mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                    name: string;
+                    noMass: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                    problems: components["schemas"]["problemInput"][];
+                    /** @description In the order it is put in; what the carrier cannot take is left out. */
+                    stowed: {
+                        count: number;
+                        each_count: number;
+                        isFragile: boolean;
+                        mass_kg: number | null;
+                        name: string;
+                        partId: string;
+                        rules: string[];
+                        siteId: string;
+                    }[];
+                }[];
+                mass_kg: number;
+                noMass_count: number;
+            } | null;
+            /** @description Asked for, and not there. */
+            unknownSites: string[];
+            /** @description Grows with every change. */
+            version: number;
+        };
         programmeListed: {
             /** @description Put away, kept whole; it can be brought back. */
             isSetAside: boolean;
@@ -4364,7 +5005,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4390,7 +5031,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4398,7 +5039,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4429,8 +5070,12 @@ export interface components {
                 protozoa_log10: number;
                 viruses_log10: number;
             };
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
             /** @description In a few sentences. */
             finding: string;
+            /** @description False where rows in doubt keep barriers and germs from being reckoned. */
+            isReckoned: boolean;
             /** @description The same with one cartridge leaking; null where there is no unit. */
             leaking: {
                 bacteria_log10: number;
@@ -4442,6 +5087,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description The worst first. */
             risks: {
                 /** @description Healthy years of life lost. */
@@ -4513,7 +5164,9 @@ export interface components {
                     inspectedOn: string;
                     score: number;
                 } | null;
-                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                /** @description May one of them be the one that says no? */
+                isUnusableOpen: boolean;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean. */
                 last: {
                     band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                     count_per_100mL: number | null;
@@ -4532,6 +5185,8 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 } | null;
+                /** @description The newest of them. */
+                lastCleanOn: string | null;
                 /** @description The worse of the last sample and the last inspection. */
                 priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 /** @description In the order of their days. */
@@ -4553,7 +5208,44 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 }[];
+                /** @description Samples that cannot be used as they were written down. */
+                unusable: {
+                    /** @description The row that is to be mended. */
+                    at: {
+                        /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                        cell?: string;
+                        column?: string;
+                        /** @description A day, YYYY-MM-DD. */
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        /** @description Counted as a spreadsheet does: the first line is row 1. */
+                        row?: number;
+                        siteId?: string;
+                    };
+                    /**
+                     * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                     * @enum {string}
+                     */
+                    because: "unread" | "dayToCome" | "portions";
+                    /** @description Does what can be read of it say that E. coli were found? */
+                    hasGerms: boolean;
+                    testId: string;
+                }[];
             };
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
         };
         /** @description A planning aid: the health authority and accredited laboratories decide. */
         safetyInput: {
@@ -4561,7 +5253,7 @@ export interface components {
             barriers: {
                 /** @description A serial of a unit, an id of barriers; null for chlorine. */
                 barrierId: string | null;
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4587,7 +5279,7 @@ export interface components {
             cappedBy: string | null;
             /** @description Null where water is not chlorinated. */
             chlorine: {
-                /** @description Tenfold steps by class of germs. */
+                /** @description Steps of ten by class of germs. */
                 credited: {
                     bacteria_log10: number;
                     protozoa_log10: number;
@@ -4595,7 +5287,7 @@ export interface components {
                 };
                 /** @description Residual times contact time times the share of it that counts. */
                 ct_mg_min_per_L: number | null;
-                /** @description For three tenfold steps, by the table; null outside it. */
+                /** @description For three steps of ten, by the table; null outside it. */
                 ctForGiardia_mg_min_per_L: number | null;
                 /** @description By the regression, for comparison. */
                 ctForGiardiaRegression_mg_min_per_L: number | null;
@@ -4626,8 +5318,12 @@ export interface components {
                 protozoa_log10: number;
                 viruses_log10: number;
             };
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
             /** @description In a few sentences. */
             finding: string;
+            /** @description False where rows in doubt keep barriers and germs from being reckoned. */
+            isReckoned: boolean;
             /** @description The same with one cartridge leaking; null where there is no unit. */
             leaking: {
                 bacteria_log10: number;
@@ -4639,6 +5335,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description The worst first. */
             risks: {
                 /** @description Healthy years of life lost. */
@@ -4710,7 +5412,9 @@ export interface components {
                     inspectedOn: string;
                     score: number;
                 } | null;
-                /** @description The last of tap or container since hand-over in which E. coli was looked for. */
+                /** @description May one of them be the one that says no? */
+                isUnusableOpen: boolean;
+                /** @description The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean. */
                 last: {
                     band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                     count_per_100mL: number | null;
@@ -4729,6 +5433,8 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 } | null;
+                /** @description The newest of them. */
+                lastCleanOn: string | null;
                 /** @description The worse of the last sample and the last inspection. */
                 priority: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 /** @description In the order of their days. */
@@ -4750,7 +5456,44 @@ export interface components {
                     takenOn: string;
                     testId: string;
                 }[];
+                /** @description Samples that cannot be used as they were written down. */
+                unusable: {
+                    /** @description The row that is to be mended. */
+                    at: {
+                        /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                        cell?: string;
+                        column?: string;
+                        /** @description A day, YYYY-MM-DD. */
+                        day?: string;
+                        file?: string;
+                        gaugeId?: string;
+                        /** @description Counted as a spreadsheet does: the first line is row 1. */
+                        row?: number;
+                        siteId?: string;
+                    };
+                    /**
+                     * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                     * @enum {string}
+                     */
+                    because: "unread" | "dayToCome" | "portions";
+                    /** @description Does what can be read of it say that E. coli were found? */
+                    hasGerms: boolean;
+                    testId: string;
+                }[];
             };
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
         };
         /** @description Only with --series. */
         series: {
@@ -5056,10 +5799,12 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
-            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
+            /** @description The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk. */
             last: {
                 band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 count_per_100mL: number | null;
@@ -5074,6 +5819,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
             sets: {
                 /** @description A day, YYYY-MM-DD. */
@@ -5085,11 +5836,48 @@ export interface components {
                 serial: string;
             }[];
             target_DALY_per_person_per_year: number;
+            /** @description Samples that cannot be used as they were written down. */
+            unusable: {
+                /** @description The row that is to be mended. */
+                at: {
+                    /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                    cell?: string;
+                    column?: string;
+                    /** @description A day, YYYY-MM-DD. */
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    /** @description Counted as a spreadsheet does: the first line is row 1. */
+                    row?: number;
+                    siteId?: string;
+                };
+                /**
+                 * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                 * @enum {string}
+                 */
+                because: "unread" | "dayToCome" | "portions";
+                /** @description Does what can be read of it say that E. coli were found? */
+                hasGerms: boolean;
+                testId: string;
+            }[];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
             /** @description The germ that does most harm; null where no risk could be worked. */
             worst: {
                 DALY_per_person_per_year: number;
@@ -5100,6 +5888,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteCupInput: {
@@ -5107,10 +5897,12 @@ export interface components {
              * @description The first reason for it.
              * @enum {string}
              */
-            because: "found" | "overTarget" | "fails" | "rawUnknown" | "sourceRawUnknown" | "noEvidence" | "unknown" | "overAtWorst" | "sourceOver" | "skippingUnknown" | "daysOffUnknown" | "noSample" | "assumed" | "shown";
+            because: "found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown";
             /** @description Samples without E. coli in a row since hand-over. */
             clean_count: number;
-            /** @description The last sample of tap or container since hand-over; null where there is none: one is due. */
+            /** @description Units whose last test with air failed. */
+            failedUnits: string[];
+            /** @description The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk. */
             last: {
                 band: ("low" | "intermediate" | "high" | "veryHigh") | null;
                 count_per_100mL: number | null;
@@ -5125,6 +5917,12 @@ export interface components {
              * @enum {string}
              */
             mayDrink: "yes" | "notShown" | "no";
+            /** @description Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue. */
+            needsTest: ("failed" | "unitFailed" | "unusable" | "none" | "tooOld" | "setOverdue")[];
+            /** @description What makes no verdict and is told beside it: many risks found by the last walk, a set past its day. */
+            notes: ("walkAtRisk" | "setOverdue")[];
+            /** @description Why it may be said, the first told first. */
+            reasons: ("found" | "unitFailed" | "overTarget" | "fails" | "withheld" | "sampleUnusable" | "noEvidence" | "rawUnknown" | "sourceRawUnknown" | "sourceOver" | "unknown" | "chlorineHigh" | "notInPlace" | "overAtWorst" | "skippingUnknown" | "daysOffUnknown" | "sampleTooOld" | "noSample" | "assumed" | "shown")[];
             /** @description When each set of cartridges is due, the soonest first: tenth, middle and ninetieth of a hundred futures. */
             sets: {
                 /** @description A day, YYYY-MM-DD. */
@@ -5136,11 +5934,48 @@ export interface components {
                 serial: string;
             }[];
             target_DALY_per_person_per_year: number;
+            /** @description Samples that cannot be used as they were written down. */
+            unusable: {
+                /** @description The row that is to be mended. */
+                at: {
+                    /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                    cell?: string;
+                    column?: string;
+                    /** @description A day, YYYY-MM-DD. */
+                    day?: string;
+                    file?: string;
+                    gaugeId?: string;
+                    /** @description Counted as a spreadsheet does: the first line is row 1. */
+                    row?: number;
+                    siteId?: string;
+                };
+                /**
+                 * @description Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.
+                 * @enum {string}
+                 */
+                because: "unread" | "dayToCome" | "portions";
+                /** @description Does what can be read of it say that E. coli were found? */
+                hasGerms: boolean;
+                testId: string;
+            }[];
             /**
              * @description holds: meets the target over its whole range. tight: at the point value only. short: misses it. unknown: not enough facts, never a pass.
              * @enum {string}
              */
             verdict: "holds" | "tight" | "short" | "unknown";
+            /** @description Rows that could not be used and keep more from being said. */
+            withheldBy: {
+                /** @description As a spreadsheet names it, such as D14; in workbooks. */
+                cell?: string;
+                column?: string;
+                /** @description A day, YYYY-MM-DD. */
+                day?: string;
+                file?: string;
+                gaugeId?: string;
+                /** @description Counted as a spreadsheet does: the first line is row 1. */
+                row?: number;
+                siteId?: string;
+            }[];
             /** @description The germ that does most harm; null where no risk could be worked. */
             worst: {
                 DALY_per_person_per_year: number;
@@ -5151,6 +5986,8 @@ export interface components {
                 secondSourceId: string | null;
                 /** @description Days on which the second source is drunk; null where its water is taken as drunk every day. */
                 sourceDays_per_year: number | null;
+                /** @description What that second source is called. */
+                sourceName: string | null;
             } | null;
         };
         siteFacts: {
@@ -5406,6 +6243,7 @@ export interface components {
                 roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
                 roofTurbidity_NTU: components["schemas"]["figure"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figure"] | null;
+                sampleAge_days: components["schemas"]["figure"];
                 seed: components["schemas"]["figure"];
                 settledTarget_fraction: components["schemas"]["figure"];
                 settledTurbidity_fraction: components["schemas"]["figure"];
@@ -5669,6 +6507,30 @@ export interface components {
                         testId: string;
                         turbidity_NTU: components["schemas"]["figure"] | null;
                         waterTemperature_C: components["schemas"]["figure"] | null;
+                    }[];
+                    unusableTests: {
+                        at: {
+                            column?: string;
+                            day?: string;
+                            file?: string;
+                            gaugeId?: string;
+                            row?: components["schemas"]["figure"];
+                            siteId?: string;
+                        };
+                        /** @enum {string} */
+                        because: "unread" | "dayToCome" | "portions";
+                        point: ("tank" | "tap" | "container" | "secondSource") | null;
+                        portions: {
+                            colonies_count: components["schemas"]["figure"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figure"];
+                            positive_count: components["schemas"]["figure"] | null;
+                            uncountable_count: components["schemas"]["figure"];
+                            uncountableFrom_count: components["schemas"]["figure"] | null;
+                            volume_mL: components["schemas"]["figure"];
+                        }[];
+                        testId: string;
                     }[];
                 };
                 secondSource: {
@@ -6040,6 +6902,7 @@ export interface components {
                 roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
                 roofTurbidity_NTU: components["schemas"]["figureInput"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figureInput"] | null;
+                sampleAge_days: components["schemas"]["figureInput"];
                 seed: components["schemas"]["figureInput"];
                 settledTarget_fraction: components["schemas"]["figureInput"];
                 settledTurbidity_fraction: components["schemas"]["figureInput"];
@@ -6303,6 +7166,30 @@ export interface components {
                         testId: string;
                         turbidity_NTU: components["schemas"]["figureInput"] | null;
                         waterTemperature_C: components["schemas"]["figureInput"] | null;
+                    }[];
+                    unusableTests: {
+                        at: {
+                            column?: string;
+                            day?: string;
+                            file?: string;
+                            gaugeId?: string;
+                            row?: components["schemas"]["figureInput"];
+                            siteId?: string;
+                        };
+                        /** @enum {string} */
+                        because: "unread" | "dayToCome" | "portions";
+                        point: ("tank" | "tap" | "container" | "secondSource") | null;
+                        portions: {
+                            colonies_count: components["schemas"]["figureInput"] | null;
+                            /** @enum {string} */
+                            kind: "tubes" | "plates";
+                            portions_count: components["schemas"]["figureInput"];
+                            positive_count: components["schemas"]["figureInput"] | null;
+                            uncountable_count: components["schemas"]["figureInput"];
+                            uncountableFrom_count: components["schemas"]["figureInput"] | null;
+                            volume_mL: components["schemas"]["figureInput"];
+                        }[];
+                        testId: string;
                     }[];
                 };
                 secondSource: {
@@ -6597,6 +7484,364 @@ export interface components {
             /** @description When the cartridges are due, one for each unit in use; null: not worked out. */
             wear: components["schemas"]["wearInput"][] | null;
             working: components["schemas"]["workingLineInput"][];
+        };
+        siteKit: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLine"][];
+                };
+            };
+            carried: {
+                cannotCarry: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    over_kg: number | null;
+                    over_L: number | null;
+                    over_m: number | null;
+                    partId: string;
+                }[];
+                carrierId: string;
+                cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                isLeast: boolean;
+                leastLoads_count: number | null;
+                /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                limit_kg: number | null;
+                loads: {
+                    bulk_L: number | null;
+                    /** @enum {string} */
+                    carriedBy: "one" | "two" | "carrier";
+                    isFragile: boolean;
+                    longest_m: number | null;
+                    mass_kg: number;
+                    pieces: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                }[];
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+                noMass: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    partId: string;
+                }[];
+                problems: components["schemas"]["problem"][];
+            }[];
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costProblems: components["schemas"]["problem"][];
+            costWorking: components["schemas"]["workingLine"][];
+            currency: string | null;
+            designVersion: number | null;
+            handOver: string | null;
+            isBuilt: boolean;
+            kitsIn: {
+                carrierId: string;
+                kits_count: number | null;
+                limitedBy: ("mass" | "bulk" | "longest" | "keptApart") | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            lines: {
+                countedBy: ("site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge")[];
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                cuts: {
+                    bar_m: number | null;
+                    bars: {
+                        bars_count: number;
+                        cuts: {
+                            length_m: number;
+                            runId: string;
+                        }[];
+                        offcut_m: number;
+                    }[];
+                    bars_count: number;
+                    bound_count: number;
+                    joints_count: number;
+                } | null;
+                /** @enum {string} */
+                from: "rule" | "named";
+                isAtLeast: boolean;
+                kind: string;
+                name: string;
+                needed_count: number | null;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                ruleIds: string[];
+                spare_count: number | null;
+                total_count: number | null;
+                working: components["schemas"]["workingLine"][];
+            }[];
+            mass_kg: number;
+            name: string | null;
+            noMass_count: number;
+            people: number | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problem"][];
+            siteId: string;
+            /** @description Grows with every change. */
+            version: number;
+        };
+        siteKitInput: {
+            beside: {
+                boiling: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                boughtWater: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+                pipedScheme: {
+                    missing: string[];
+                    perPersonYear_amount: number | null;
+                    working: components["schemas"]["workingLineInput"][];
+                };
+            };
+            carried: {
+                cannotCarry: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    over_kg: number | null;
+                    over_L: number | null;
+                    over_m: number | null;
+                    partId: string;
+                }[];
+                carrierId: string;
+                cautions: ("lifting" | "lifeVests" | "localSkipperDecides" | "freeboardMark" | "nobodyOnLoad" | "lashed" | "dangerApart")[];
+                isLeast: boolean;
+                leastLoads_count: number | null;
+                /** @description Of a load of several pieces; null: nobody stated it, and there is no load. */
+                limit_kg: number | null;
+                loads: {
+                    bulk_L: number | null;
+                    /** @enum {string} */
+                    carriedBy: "one" | "two" | "carrier";
+                    isFragile: boolean;
+                    longest_m: number | null;
+                    mass_kg: number;
+                    pieces: {
+                        count: number;
+                        each_count: number;
+                        name: string;
+                        partId: string;
+                    }[];
+                }[];
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+                noMass: {
+                    count: number;
+                    each_count: number;
+                    name: string;
+                    partId: string;
+                }[];
+                problems: components["schemas"]["problemInput"][];
+            }[];
+            carriers: {
+                carrierId: string;
+                freeboard_cm: number | null;
+                leastFreeboard_cm: number | null;
+                limit_kg: number | null;
+                limitSetBy: string | null;
+                longest_m: number | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            cost: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costProblems: components["schemas"]["problemInput"][];
+            costWorking: components["schemas"]["workingLineInput"][];
+            currency: string | null;
+            designVersion: number | null;
+            handOver: string | null;
+            isBuilt: boolean;
+            kitsIn: {
+                carrierId: string;
+                kits_count: number | null;
+                limitedBy: ("mass" | "bulk" | "longest" | "keptApart") | null;
+                /** @enum {string} */
+                mode: "person" | "twoPeople" | "boat" | "truck" | "pallet" | "shippingContainer";
+                name: string;
+            }[];
+            lines: {
+                countedBy: ("site" | "person" | "household" | "roof" | "gutter" | "gutterMetre" | "gutterOutlet" | "gutterBend" | "gutterJoint" | "downpipe" | "downpipeMetre" | "diverter" | "tank" | "settlingTank" | "overflow" | "stand" | "standPad" | "pipe" | "pipeMetre" | "pipeJoint" | "elbow" | "tee" | "valve" | "meter" | "tap" | "unit" | "cartridgeSet" | "cartridge")[];
+                /** @enum {string} */
+                countedIn: "piece" | "m" | "kg" | "L";
+                cuts: {
+                    bar_m: number | null;
+                    bars: {
+                        bars_count: number;
+                        cuts: {
+                            length_m: number;
+                            runId: string;
+                        }[];
+                        offcut_m: number;
+                    }[];
+                    bars_count: number;
+                    bound_count: number;
+                    joints_count: number;
+                } | null;
+                /** @enum {string} */
+                from: "rule" | "named";
+                isAtLeast: boolean;
+                kind: string;
+                name: string;
+                needed_count: number | null;
+                partId: string;
+                price: {
+                    amount: number;
+                    currency: string;
+                } | null;
+                ruleIds: string[];
+                spare_count: number | null;
+                total_count: number | null;
+                working: components["schemas"]["workingLineInput"][];
+            }[];
+            mass_kg: number;
+            name: string | null;
+            noMass_count: number;
+            people: number | null;
+            pricesOn: string | null;
+            problems: components["schemas"]["problemInput"][];
+            siteId: string;
+            /** @description Grows with every change. */
+            version: number;
         };
         siteShort: {
             /** @description The figure of the worst station, where that is not the tank and it is short or tight. */

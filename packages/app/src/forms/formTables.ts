@@ -69,6 +69,7 @@ export const settingFields = [
   'daysOff_per_year',
   'recontamination_fraction',
   'leak_fraction',
+  'sampleAge_days',
   'susceptibleToRotavirus_fraction',
   'currency',
   'priceChange_fraction_per_year',

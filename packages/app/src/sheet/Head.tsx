@@ -20,6 +20,7 @@ export const Head = memo(function Head({
   const isAtSite = at === '/p/$programmeId/sites/$siteId';
   const isAtSafety =
     at === '/p/$programmeId/sites/$siteId/safety' || at === '/p/$programmeId/sites/$siteId/water-safety';
+  const isAtKit = at === '/p/$programmeId/sites/$siteId/kit';
   return (
     <header className="head">
       <Link to="/programmes" className="maker">
@@ -61,6 +62,18 @@ export const Head = memo(function Head({
                 {...(isAtSafety ? { 'aria-current': 'location' } : {})}
               >
                 {say('safety.section')}
+                <LevelSign />
+              </Link>
+            </li>
+            <li>
+              <Link
+                to="/p/$programmeId/kit"
+                params={{ programmeId }}
+                activeOptions={{ includeSearch: false }}
+                activeProps={{ 'aria-current': 'page' }}
+                {...(isAtKit ? { 'aria-current': 'location' } : {})}
+              >
+                {say('kit.section')}
                 <LevelSign />
               </Link>
             </li>

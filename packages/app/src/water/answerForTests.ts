@@ -11,7 +11,7 @@ const flowReading = {
   ...{ pressure_kPa: 50, waterTemperature_C: null, passed_L: { figure: '-0' as const } },
 };
 const emptySafety = {
-  ...{ rawWater: [], barriers: [], tests: [], inspections: [], chlorination: null },
+  ...{ rawWater: [], barriers: [], tests: [], unusableTests: [], inspections: [], chlorination: null },
   ...{ skipping_fraction: 0.1, daysOff_per_year: null },
 };
 

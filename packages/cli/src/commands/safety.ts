@@ -1,4 +1,6 @@
 import {
+  type CupRanked,
+  compareCups,
   type DayIndex,
   dayOnClock,
   isoDay,
@@ -9,9 +11,10 @@ import {
   type SafetyFinding,
   type SiteDesign,
   type SiteFacts,
-  verdictOrder,
+  wearOf,
 } from '@eavewell/engine';
-import { faultFinder, faultNamer, problemReport, safetyReport } from '@eavewell/report';
+import { faultFinder, faultNamer, problemReport, safetyReport, siteCup } from '@eavewell/report';
+import type { SiteCup } from '@eavewell/tables';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { safetySection } from '../print/safetySection.ts';
@@ -38,6 +41,8 @@ const rooms = /^(?:safety|waterTests|chlorine)\./;
 interface SafetyOfSite {
   readonly design: SiteDesign;
   readonly safety: SafetyFinding;
+  /** What a list tells of it, with sets of cartridges that are overdue. */
+  readonly cup: SiteCup;
 }
 
 /** Says whether the water of sites is fit to drink, the worst first; of one site with the working. */
@@ -70,25 +75,26 @@ function judgedAt(
   let done = 0;
   for (const { design: designed } of judgedSites(sites, ready)) {
     const design = named(designed);
+    const site = sites[done]!;
     const at = ++done;
     progress.at(() => words.working(at, sites.length));
-    if (design.safety !== null) found.push({ design, safety: design.safety });
+    if (design.safety === null) continue;
+    const wear = wearOf(site, ready, designed).finding;
+    found.push({ design, safety: design.safety, cup: siteCup(design, wear, ready.today ?? null)! });
   }
   return found.sort(worstFirst);
 }
 
-/** By what may be said of drinking, germs that were found before those that are reckoned with; then by verdict, then by what is lost at the worse end. */
+/** The worst first, as compareCups has it. */
 function worstFirst(a: SafetyOfSite, b: SafetyOfSite): number {
-  const said = ({ safety: { mayDrink, waterTests } }: SafetyOfSite) => {
-    const isFound = mayDrink === 'no' && waterTests.last !== null && waterTests.last.sign !== 'less';
-    return isFound ? -1 : mayDrinkOrder.indexOf(mayDrink);
+  return compareCups(rankedOf(a), rankedOf(b));
+}
+
+function rankedOf({ design: { stations, people }, safety: { mayDrink, reasons, risks } }: SafetyOfSite): CupRanked {
+  return {
+    ...{ mayDrink, reasons, verdict: stations.cup, people },
+    burden_DALY_per_person_per_year: risks[0]?.DALYHigh_per_person_per_year ?? null,
   };
-  const verdict = ({ design }: SafetyOfSite) => {
-    const { cup } = design.stations;
-    return cup === 'notJudged' ? verdictOrder.length : verdictOrder.indexOf(cup);
-  };
-  const lost = ({ safety }: SafetyOfSite) => safety.risks[0]?.DALYHigh_per_person_per_year ?? 0;
-  return said(a) - said(b) || verdict(a) - verdict(b) || lost(b) - lost(a);
 }
 
 const problemsOf = ({ problems }: SiteDesign) => problems.filter(({ code }) => rooms.test(code));
@@ -126,17 +132,23 @@ function listed(sheet: Sheet, all: readonly SafetyOfSite[], sites: number): void
     const group = all.filter(({ safety }) => safety.mayDrink === mayDrink);
     if (group.length === 0) continue;
     sheet.heading(words.groups(mayDrink, group.length));
-    for (const { design, safety } of group) {
+    for (const { design, safety, cup } of group) {
       const { last } = safety.waterTests;
       const tested = last === null ? words.noTest : words.lastTest(numbers.date(last.takenOn));
       sheet.verdict(design.stations.cup, [
         `${design.name}, ${design.siteId}: ${tested}`,
         spoken.findings.safety(safety),
-        ...(last === null ? [] : [spoken.findings.waterTests(safety.waterTests)]),
+        ...(last === null && safety.waterTests.unusable.length === 0
+          ? []
+          : [spoken.findings.waterTests(safety.waterTests)]),
+        ...(cup.notes.includes('setOverdue') && mayDrink === 'yes' ? [words.setOverdue] : []),
+        ...(cup.needsTest.length === 0 ? [] : [words.testWanted(cup.needsTest)]),
       ]);
     }
   }
   sheet.blank();
+  const wanting = all.filter(({ cup }) => cup.needsTest.length > 0).length;
+  if (wanting > 0) sheet.line(words.needsTest(wanting), 0, 2);
   if (all.length < sites) sheet.line(words.notJudged(sites - all.length), 0, 2);
   sheet.line(words.testFails, 0, 2);
 }

@@ -1,5 +1,5 @@
-import type { PathogenRisk, SafetyFinding, WaterTestFinding } from '@eavewell/engine';
-import { isSourceKnown, sourceOfRisk } from '@eavewell/words';
+import type { PathogenRisk, SafetyFinding, WaterTestFinding, WaterTestsFinding } from '@eavewell/engine';
+import { sourceOfRisk } from '@eavewell/words';
 import { spoken } from '../language.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -10,17 +10,20 @@ const { numbers } = spoken;
 export function safetySection(sheet: Sheet, f: SafetyFinding): void {
   sheet.heading(words.heading);
   sheet.line(spoken.findings.safety(f), 2);
+  if (f.needsTest.length > 0) sheet.line(words.testWanted(f.needsTest), 2);
   barriers(sheet, f);
-  if (f.risks.length > 0)
+  if (f.risks.length > 0) {
+    sheet.line(words.risksAbout, 2);
     sheet.table(
       words.riskColumns.map((head, index) => ({ head, align: index < 2 ? 'left' : 'right' }) as const),
       f.risks.map((risk) => riskRow(risk, f)),
     );
+  }
   sheet.line(spoken.findings.waterTests(f.waterTests), 2);
   if (f.waterTests.tests.length > 0)
     sheet.table(
       words.testColumns.map((head, index) => ({ head, align: index === 2 ? 'right' : 'left' }) as const),
-      f.waterTests.tests.map(testRow),
+      f.waterTests.tests.map((test) => testRow(test, f.waterTests)),
     );
   if (f.chlorine !== null) sheet.line(spoken.findings.chlorine(f.chlorine), 2);
   if (f.boilsAt_C !== null) sheet.line(words.boils(f.boilsAt_C), 2);
@@ -43,22 +46,23 @@ function barriers(sheet: Sheet, { barriers: row }: SafetyFinding): void {
 }
 
 function riskRow(risk: PathogenRisk, f: SafetyFinding): readonly string[] {
-  const years = (value: number) => numbers.quantity(value, 'DALY/person/year');
+  const years = words.lostYears;
   return [
     words.pathogen(risk.pathogen),
-    words.water(sourceOfRisk(risk, isSourceKnown(f))),
+    words.water(sourceOfRisk(risk, f)),
     years(risk.DALY_per_person_per_year),
     years(risk.DALYHigh_per_person_per_year),
     years(f.target_DALY_per_person_per_year),
   ];
 }
 
-function testRow(test: WaterTestFinding): readonly string[] {
+function testRow(test: WaterTestFinding, { unusable }: WaterTestsFinding): readonly string[] {
+  const isUnread = unusable.some(({ testId }) => testId === test.testId);
   const day = numbers.date(test.takenOn);
   return [
     test.isBeforeHandOver ? words.beforeHandOver(day) : day,
     words.point(test.point),
-    words.count(test),
+    words.count(test, isUnread),
     words.band(test.band),
   ];
 }

@@ -1,5 +1,6 @@
 export * from './buildingFacts.ts';
 export * from './cleanUnit.ts';
+export * from './cupOrder.ts';
 export * from './cylinder.ts';
 export * from './days.ts';
 export * from './drainageFindings.ts';

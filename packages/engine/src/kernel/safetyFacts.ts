@@ -1,4 +1,5 @@
 import type { DayIndex } from './days.ts';
+import type { Place } from './problems.ts';
 import type { StatedReductions } from './treatmentFacts.ts';
 
 /** The germs that stand for their class. */
@@ -74,6 +75,22 @@ export interface WaterTest {
   readonly laboratory: string | null;
 }
 
+/** Why a sample cannot be used: its row could not be read, its day is still to come, or what was found in it cannot be reckoned with. */
+export const unusableTestReasons = ['unread', 'dayToCome', 'portions'] as const;
+export type UnusableTestReason = (typeof unusableTestReasons)[number];
+
+/** A sample that cannot be used as it was written down. It is told of, so that nothing that was found is lost. */
+export interface UnusableTest {
+  readonly testId: string;
+  readonly because: UnusableTestReason;
+  /** The row that is to be mended. */
+  readonly at: Place;
+  /** Null where it could not be read. */
+  readonly point: SamplePoint | null;
+  /** Those of its portions that could be read. */
+  readonly portions: readonly TestPortion[];
+}
+
 /** What somebody found who walked the site with a list of questions. */
 export interface InspectionFacts {
   readonly inspectedOn: DayIndex;
@@ -112,6 +129,7 @@ export interface SiteSafetyFacts {
   readonly barriers: readonly BarrierFacts[];
   /** In the order of their days. */
   readonly tests: readonly WaterTest[];
+  readonly unusableTests: readonly UnusableTest[];
   readonly inspections: readonly InspectionFacts[];
   readonly chlorination: ChlorinationFacts | null;
   /** Share of the people who drink untreated water; null: as the settings say. */
@@ -127,6 +145,7 @@ export const noSafety = {
   rawWater: [],
   barriers: [],
   tests: [],
+  unusableTests: [],
   inspections: [],
   chlorination: null,
   skipping_fraction: null,

@@ -1,7 +1,8 @@
 import type { DayIndex } from './days.ts';
 import type { EngineProblemCode } from './engineProblems.ts';
+import type { Place } from './problems.ts';
 import type { Range } from './range.ts';
-import type { BarrierKind, Pathogen, SamplePoint } from './safetyFacts.ts';
+import type { BarrierKind, Pathogen, SamplePoint, UnusableTestReason } from './safetyFacts.ts';
 import type { ReductionEvidence } from './treatmentFacts.ts';
 import type { Verdict } from './verdicts.ts';
 
@@ -92,14 +93,29 @@ export interface WaterTestFinding {
   readonly isBeforeHandOver: boolean;
 }
 
+/** A sample that cannot be used. */
+export interface UnusableTestFinding {
+  readonly testId: string;
+  readonly because: UnusableTestReason;
+  /** The row that is to be mended. */
+  readonly at: Place;
+  /** Does what can be read of it say that E. coli were found? */
+  readonly hasGerms: boolean;
+}
+
 /** What samples and walks say together. */
 export interface WaterTestsFinding {
   /** In the order of their days. */
   readonly tests: readonly WaterTestFinding[];
-  /** The last of tap or container since hand-over in which E. coli was looked for. */
+  readonly unusable: readonly UnusableTestFinding[];
+  /** May one that cannot be used be the one that says no: none that was clean is known to have come after it? */
+  readonly isUnusableOpen: boolean;
+  /** The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held E. coli while none since was clean. */
   readonly last: WaterTestFinding | null;
   /** Clean ones in a row since, at tap and container, and the mean that is then below with 95 % sureness. */
   readonly clean_count: number;
+  /** The newest of them; null where there is none. */
+  readonly lastCleanOn: DayIndex | null;
   readonly cleanBelow_per_100mL: number | null;
   /** How many clean in a row are wanted to say that fewer than one in twenty is not. */
   readonly cleanWanted_count: number;
@@ -135,11 +151,38 @@ export interface ChlorineFinding {
 /** What may be said of drinking it: `no` where a sample after hand-over held E. coli or treatment is known not to work, `notShown` where nothing proves it. */
 export type MayDrink = 'yes' | 'notShown' | 'no';
 
+/** Why it may be said of the water of a site what is said of drinking it, the worst kind first. */
+export const cupReasons = [
+  ...(['found', 'unitFailed', 'overTarget', 'fails'] as const),
+  ...(['withheld', 'sampleUnusable', 'noEvidence', 'rawUnknown', 'sourceRawUnknown', 'sourceOver', 'unknown'] as const),
+  ...(['chlorineHigh', 'notInPlace', 'overAtWorst', 'skippingUnknown', 'daysOffUnknown'] as const),
+  ...(['sampleTooOld', 'noSample', 'assumed'] as const),
+  'shown',
+] as const;
+export type CupReason = (typeof cupReasons)[number];
+
+/** What makes no verdict and is told beside it all the same: many risks found by the last walk, a set of cartridges past its day. */
+export const cupNotes = ['walkAtRisk', 'setOverdue'] as const;
+export type CupNote = (typeof cupNotes)[number];
+
+/** Why a sample is to be taken: none since hand-over was clean, the last clean one is too old, the last one failed, one cannot be used, a unit failed its test, a set is overdue. */
+export const testNeeds = ['failed', 'unitFailed', 'unusable', 'none', 'tooOld', 'setOverdue'] as const;
+export type TestNeed = (typeof testNeeds)[number];
+
 /** Is the water of a site fit to drink? A planning aid: the health authority and accredited laboratories decide. */
 export interface SafetyFinding {
   readonly verdict: Verdict;
   readonly cappedBy: EngineProblemCode | null;
   readonly mayDrink: MayDrink;
+  /** All of them, the first told first. */
+  readonly reasons: readonly CupReason[];
+  readonly notes: readonly CupNote[];
+  readonly needsTest: readonly TestNeed[];
+  /** Units whose last test with air failed. */
+  readonly failedUnits: readonly string[];
+  /** Rows that could not be used and keep more from being said: where a row of the whole site is among them, nothing is reckoned of barriers and germs. */
+  readonly withheldBy: readonly Place[];
+  readonly isReckoned: boolean;
   readonly barriers: readonly BarrierFinding[];
   /** Sum of what is credited; where nobody skips and no day is without treatment. */
   readonly credited: Reductions;

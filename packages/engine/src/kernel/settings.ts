@@ -121,13 +121,15 @@ export interface DesignSettings extends KitSettings {
   readonly recontamination_fraction: number | null;
   /** Share of the flow of one leaking cartridge that goes through unfiltered. */
   readonly leak_fraction: number;
+  /** The longest time since a clean sample that a verdict of fit may rest on. */
+  readonly sampleAge_days: number;
   /** Share of the people who can fall ill of rotavirus. */
   readonly susceptibleToRotavirus_fraction: number;
 }
 
 /**
  * The settings a programme has until it states its own. Storm every 20 years: NCC 2019 vol. 2 part 3.5.3, eaves gutters;
- * 30 minutes in line: Sphere 2018; the target of health, a litre a day and the susceptible share: WHO, guidelines 4th ed., from memory; peaks, spreads, margins and leak are ours;
+ * 30 minutes in line: Sphere 2018; the target of health, a litre a day and the susceptible share: WHO, guidelines 4th ed., from memory; peaks, spreads, margins, leak and the age of a sample are ours;
  * 7.5 L a minute a tap: Sphere 2018; 1 m left at a tap is from memory; grain, margins and hours of pumping are ours. Sources: target, range, seed, shares, least years and years to the design year are ours
  * (docs/decisions); 7.5 L a person a day is the lower end of Sphere 2018's basic survival range, water supply standard
  * 2.1; first flush 0.5 mm is MSMA 2011 ch. 6 (from memory), inside the Texas manual's 0.41–0.81 mm.
@@ -191,6 +193,7 @@ export const defaultSettings: DesignSettings = {
   daysOff_per_year: null,
   recontamination_fraction: null,
   leak_fraction: 0.01,
+  sampleAge_days: 400,
   susceptibleToRotavirus_fraction: 0.06,
   ...defaultKitSettings,
 };

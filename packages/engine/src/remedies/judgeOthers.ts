@@ -2,6 +2,7 @@ import {
   type DesignSettings,
   type DrainageFinding,
   type HeadFinding,
+  type SafetyFinding,
   type SiteFacts,
   type SourceDaysOfBody,
   type StandGate,
@@ -87,7 +88,7 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
   const treatedKey = ({ tanks, pipes }: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>) =>
     `${textOf([tanks, pipes], withoutUnlooked)}${JSON.stringify([...demand_L_per_day])}`;
   // Of all that is changed, a second source, the days it is drunk on, and what the units pass alone have a say in what people drink.
-  const known = new Map<string, StationVerdict>();
+  const known = new Map<string, Pick<SafetyFinding, 'verdict' | 'reasons'> | null>();
   const safety = (site: SiteFacts, demand_L_per_day: ReadonlyMap<string, number>, sourceDays: SourceDaysAsked) => {
     const isOfSource = site.secondSource !== null && isSafetyJudged(site, settings);
     const days = isOfSource ? sourceDays() : null;
@@ -96,9 +97,8 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
     if (found !== undefined) return found;
     const until = siteUntilToday(site, today).site;
     const { finding } = safetyOf(until, settings, tested(site, demand_L_per_day), days, today);
-    const verdict = finding?.verdict ?? 'notJudged';
-    known.set(key, verdict);
-    return verdict;
+    known.set(key, finding);
+    return finding;
   };
   const headOf = (site: SiteFacts) =>
     head(textOf([site.tanks, site.pipes], withoutUnlooked), site, new Map<string, number>());
@@ -134,8 +134,7 @@ export function judgeOthers({ programme, gauge }: RemedyCase): JudgeOthers {
           return verdictWithDoubts('treatment', worstOf(treated(site, demandHighest_L_per_day)), site, settings);
         },
         get cup() {
-          const found = safety(site, demandHighest_L_per_day, sourceDays);
-          return cupOf(site, settings, verdictWithDoubts('safety', found, site, settings));
+          return cupOf(site, settings, safety(site, demandHighest_L_per_day, sourceDays));
         },
         get tap() {
           return verdictWithDoubts('head', worstOf(headTried()), site, settings);

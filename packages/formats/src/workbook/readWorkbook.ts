@@ -113,7 +113,13 @@ function doubtsLocated(site: SiteFacts, located: (place: Place) => Place): SiteF
     treatment: treatment.map(located),
     safety: safety.map(located),
   };
-  return { ...site, doubts: site.doubts.map(located), doubtsBeside };
+  const unusableTests = site.safety.unusableTests.map((one) => ({ ...one, at: located(one.at) }));
+  return {
+    ...site,
+    safety: { ...site.safety, unusableTests },
+    doubts: site.doubts.map(located),
+    doubtsBeside,
+  };
 }
 
 /**

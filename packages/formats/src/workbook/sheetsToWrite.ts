@@ -5,7 +5,8 @@ import { WriteRefused } from '../writeRefused.ts';
 import { sheetCell, textCell, type WrittenCell } from './writtenCells.ts';
 
 /** Rows a sheet can have, and letters its name can have. Source: ECMA-376 names no limit; those of spreadsheets, common practice. */
-const [mostRows, longestName] = [1_048_576, 31];
+export const mostRows = 1_048_576;
+const longestName = 31;
 /** Width of a column [character]; ours. */
 const [leastWidth, mostWidth] = [10, 30];
 

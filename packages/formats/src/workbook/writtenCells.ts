@@ -8,7 +8,7 @@ export type WrittenCell =
   | { readonly type: NumberConstructor; readonly value: number; readonly format?: string };
 
 const plainNumber = /^-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
-const dayFormat = 'yyyy-mm-dd';
+export const dayFormat = 'yyyy-mm-dd';
 /** Kinds of columns in which a spreadsheet would make a date or a number of what is typed: MAR-1, 03-01, 11-2. */
 const stayText: readonly Column<unknown>['kind'][] = ['id', 'monthDay', 'months'];
 /** The format of cells that are text whatever is typed into them later. */

@@ -38,16 +38,31 @@ export interface DocumentFacts {
 }
 
 /**
+ * A document that keeps what it writes. As a stream it would hold itself in the queue of what is done later, and a hundred
+ * documents made one after another would all stay in memory until then.
+ */
+class KeptDocument extends PDFDocument {
+  // Without a value of its own: the first lines are written while it is being made.
+  declare written: Uint8Array[] | undefined;
+
+  override push(chunk: Uint8Array | null): boolean {
+    this.written ??= [];
+    if (chunk !== null) this.written.push(chunk);
+    return true;
+  }
+}
+
+/**
  * A document being drawn: letters, lines and grounds in points from the upper left corner of the sheet. Everything of pdfkit is
  * behind it.
  */
 export class Canvas {
-  readonly #pdf: Pdf;
+  readonly #pdf: KeptDocument;
   readonly root: Branch;
 
   constructor({ title, author, language, madeAt_ms }: DocumentFacts) {
     const made = new Date(madeAt_ms);
-    this.#pdf = new PDFDocument({
+    this.#pdf = new KeptDocument({
       size: 'A4',
       margin: 0,
       autoFirstPage: false,
@@ -147,10 +162,7 @@ export class Canvas {
   finish(): Uint8Array {
     this.root.element.end();
     this.#pdf.end();
-    // The stream has been written whole: nothing of it waits for anything.
-    const bytes: unknown = this.#pdf.read();
-    if (!(bytes instanceof Uint8Array)) throw new Error('the document was not written whole');
-    return new Uint8Array(bytes);
+    return new Uint8Array(Buffer.concat(this.#pdf.written ?? []));
   }
 }
 

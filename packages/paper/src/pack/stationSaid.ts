@@ -57,6 +57,9 @@ const figures: Readonly<Record<Station, Figure>> = {
     return say('drawn.figure_unit', { flow, hours: numbers.quantity(unit.hoursNeeded_h, 'h') });
   },
   tap: ({ head: [way] }, { say, numbers }) => {
+    // Where there is a hand pump, the fall of the water alone judges nothing.
+    if (way?.hasHandPump && way.pumpAdds_m !== null)
+      return say('drawn.pump_adds', { head: numbers.quantity(way.pumpAdds_m, 'm') });
     if (!way || way.headLeft_m === null) return null;
     const head = numbers.quantity(Math.abs(way.headLeft_m), 'm');
     return way.headLeft_m < 0 ? say('drawn.head_missing', { head }) : say('drawn.head_left', { head });

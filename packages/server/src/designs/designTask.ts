@@ -100,7 +100,7 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     await writer.add(siteId, report, siteText(site, faultAt), {
       ...{ hash, short, said, smallest },
       years: siteYears(found!),
-      cup: siteCup(found!, wear.finding),
+      cup: siteCup(found!, wear.finding, ready.today ?? null),
     });
   };
 }

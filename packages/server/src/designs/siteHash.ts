@@ -78,8 +78,10 @@ export function siteHasher(
   };
   return (site) => {
     const doubts = [site.doubts, ...Object.values(site.doubtsBeside)].flat();
-    // Cartridges are due so many days from the day it is asked on.
-    const isInUse = site.treatment.units.some(({ removedOn }) => removedOn === null);
+    // Cartridges are due so many days from the day it is asked on, and a sample is so many days old.
+    const { tests, unusableTests, inspections } = site.safety;
+    const isDated = [tests, unusableTests, inspections].some(({ length }) => length > 0);
+    const isInUse = isDated || site.treatment.units.some(({ removedOn }) => removedOn === null);
     return contentHash([all, rainOf(site.gaugeId), site, doubts.map(faultAt), isInUse ? ready.today : null]);
   };
 }

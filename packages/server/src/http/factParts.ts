@@ -10,3 +10,13 @@ export const known = figure.nullable();
 
 /** A text, or null: not known. */
 export const text = z.string().nullable();
+
+/** Where something stands. */
+export const place = z.strictObject({
+  file: z.string().optional(),
+  row: figure.optional(),
+  column: z.string().optional(),
+  siteId: z.string().optional(),
+  gaugeId: z.string().optional(),
+  day: z.string().optional(),
+});

@@ -68,7 +68,8 @@ async function sendOnce(request: FastifyRequest, reply: FastifyReply, { found, s
   return isPacked ? reply.header('content-encoding', 'gzip').send(await pack(found.text)) : reply.send(found.text);
 }
 
-function progressOf({ done_fraction, isFailed, isCalledOff }: DesignState) {
+/** How far the design is, as a problem tells it. */
+export function progressOf({ done_fraction, isFailed, isCalledOff }: DesignState) {
   const state = isFailed ? 'failed' : isCalledOff ? 'calledOff' : 'running';
   return { state, done_fraction };
 }

@@ -16,19 +16,11 @@ import {
   windExposures,
 } from '@eavewell/engine';
 import { z } from 'zod';
-import { figure, known, text } from './factParts.ts';
+import { figure, known, place, text } from './factParts.ts';
 import { kitFacts, kitFigures, kitSettings } from './kitSchemas.ts';
 import { programmeId, version } from './schemaParts.ts';
 import { safetyFacts, treatmentFacts, treatmentSettings, unitFigures } from './treatmentSchemas.ts';
 
-const place = z.strictObject({
-  file: z.string().optional(),
-  row: figure.optional(),
-  column: z.string().optional(),
-  siteId: z.string().optional(),
-  gaugeId: z.string().optional(),
-  day: z.string().optional(),
-});
 const fact = z.union([figure, z.string(), z.array(z.string())]);
 const fault = z.strictObject({
   code: z.string(),

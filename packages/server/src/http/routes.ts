@@ -4,6 +4,7 @@ import type { FastifyInstance } from 'fastify';
 import * as answers from './answers.ts';
 import { addFactsRoutes } from './factsRoutes.ts';
 import { importRoutes } from './importRoutes.ts';
+import { kitRoutes } from './kitRoutes.ts';
 import { orRefuse, Refused } from './problemReply.ts';
 import { programmeRoutes } from './programmeRoutes.ts';
 import { type App, answering, asIs, type Behind, changed, type Find, one, typed } from './routing.ts';
@@ -21,6 +22,7 @@ export function addRoutes(plain: FastifyInstance, behind: Behind): void {
   addFactsRoutes(app, behind, find);
   overviewRoute(app, behind, find);
   siteTextRoutes(app, behind, find);
+  kitRoutes(app, behind, find);
   designRoutes(app, behind, find);
   changeRoutes(app, find);
   historyRoutes(app, find);

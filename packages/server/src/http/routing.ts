@@ -3,6 +3,7 @@ import type { ZodTypeProvider } from 'fastify-type-provider-zod';
 import type { z } from 'zod';
 import type { Designs } from '../designs/designs.ts';
 import type { Reviews } from '../imports/reviews.ts';
+import type { Kits } from '../kits/kits.ts';
 import type { Changed, OpenProgramme } from '../openProgramme.ts';
 import type { Overviews } from '../overview.ts';
 import type { Programmes } from '../programmes.ts';
@@ -17,6 +18,7 @@ import { languageOf } from './spokenTo.ts';
 export interface Behind {
   readonly programmes: Programmes;
   readonly designs: Designs;
+  readonly kits: Kits;
   readonly overviews: Overviews;
   readonly reviews: Reviews;
   readonly tasks: RunningTasks;

@@ -18,14 +18,18 @@ export function siteTextRoutes(app: App, { designs }: Behind, find: Find): void 
     schemas.programmeSafety,
   );
   const texts = {
-    years: new SiteTexts(
-      'years',
-      (row, told): Years => ({ ...row, verdict: told?.short.verdict ?? null, years: told?.years ?? null }),
-    ),
-    safety: new SiteTexts(
-      'safety',
-      (row, told): Safety => ({ ...row, isJudged: told !== undefined, cup: told?.cup ?? null }),
-    ),
+    years: new SiteTexts('years', {
+      isOfSites: false,
+      entryOf: (row, told): Years => ({
+        ...row,
+        verdict: told?.short.verdict ?? null,
+        years: told?.years ?? null,
+      }),
+    }),
+    safety: new SiteTexts('safety', {
+      isOfSites: true,
+      entryOf: (row, told): Safety => ({ ...row, isJudged: told !== undefined, cup: told?.cup ?? null }),
+    }),
   };
   const answer = async (
     programme: OpenProgramme,

@@ -5,9 +5,10 @@ import {
   portionKinds,
   reductionEvidences,
   samplePoints,
+  unusableTestReasons,
 } from '@eavewell/engine';
 import { z } from 'zod';
-import { figure, known, text } from './factParts.ts';
+import { figure, known, place, text } from './factParts.ts';
 
 const reductions = z.strictObject({
   bacteria_log10: known,
@@ -115,6 +116,13 @@ const waterTest = z.strictObject({
   waterTemperature_C: known,
   laboratory: text,
 });
+const unusableTest = z.strictObject({
+  testId: z.string(),
+  because: z.enum(unusableTestReasons),
+  at: place,
+  point: z.enum(samplePoints).nullable(),
+  portions: z.array(portion),
+});
 const inspection = z.strictObject({ inspectedOn: figure, risks_count: figure, questions_count: figure, by: text });
 const chlorination = z.strictObject({
   product: z.enum(chlorineProducts).nullable(),
@@ -134,6 +142,7 @@ export const safetyFacts = z.strictObject({
   rawWater: z.array(rawWater),
   barriers: z.array(barrier),
   tests: z.array(waterTest),
+  unusableTests: z.array(unusableTest),
   inspections: z.array(inspection),
   chlorination: chlorination.nullable(),
   skipping_fraction: known,
@@ -160,5 +169,6 @@ export const treatmentSettings = {
   daysOff_per_year: known,
   recontamination_fraction: known,
   leak_fraction: figure,
+  sampleAge_days: figure,
   susceptibleToRotavirus_fraction: figure,
 };

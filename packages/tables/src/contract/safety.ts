@@ -14,15 +14,15 @@ const day = (about: string) => date(about, '1950-01-01', '2150-12-31');
 
 /** Log reductions as stated, and what says so. */
 export const reductionColumns = {
-  bacteria_log10: quantity('log10', 'Tenfold steps by which it lessens bacteria.', {
+  bacteria_log10: quantity('log10', 'Steps of ten by which it lessens bacteria.', {
     hard: from(0, 12),
     usual: from(0, 8),
   }),
-  viruses_log10: quantity('log10', 'Tenfold steps by which it lessens viruses.', {
+  viruses_log10: quantity('log10', 'Steps of ten by which it lessens viruses.', {
     hard: from(0, 12),
     usual: from(0, 8),
   }),
-  protozoa_log10: quantity('log10', 'Tenfold steps by which it lessens protozoa.', {
+  protozoa_log10: quantity('log10', 'Steps of ten by which it lessens protozoa.', {
     hard: from(0, 12),
     usual: from(0, 8),
   }),

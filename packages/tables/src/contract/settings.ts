@@ -200,6 +200,10 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   leak_fraction: fraction('Share of the flow of one leaking cartridge that goes through unfiltered.', {
     usual: from(0.0001, 0.2),
   }),
+  sampleAge_days: whole('day', 'The longest time since a clean sample that a verdict of fit may rest on.', {
+    hard: from(1, 3660),
+    usual: from(90, 3660),
+  }),
   susceptibleToRotavirus_fraction: fraction('Share of the people who can fall ill of rotavirus.', {
     usual: from(0.02, 0.3),
   }),

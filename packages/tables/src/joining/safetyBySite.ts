@@ -5,6 +5,7 @@ import type {
   RawWater,
   SiteSafetyFacts,
   TestPortion,
+  UnusableTest,
   WaterTest,
 } from '@eavewell/engine';
 import type { FolderTableName } from '../contract/allTables.ts';
@@ -21,6 +22,7 @@ export class SafetyBySite {
   private readonly rawWater: ReadonlyMap<string, readonly RawWater[]>;
   private readonly barriers: ReadonlyMap<string, readonly BarrierFacts[]>;
   private readonly tests: ReadonlyMap<string, readonly WaterTest[]>;
+  private readonly unusable: ReadonlyMap<string, readonly UnusableTest[]>;
   private readonly inspections: ReadonlyMap<string, readonly InspectionFacts[]>;
   private readonly chlorination: ReadonlyMap<string, readonly ChlorinationFacts[]>;
 
@@ -32,6 +34,7 @@ export class SafetyBySite {
     this.barriers = this.grouped('barriers', barrierOf);
     const portions = this.portions();
     this.tests = this.grouped('waterTests', (row) => testOf(row, portions));
+    this.unusable = unusableTests(this.tables, portions);
     this.inspections = this.grouped('inspections', inspectionOf);
     this.chlorination = this.grouped('chlorination', chlorinationOf);
   }
@@ -44,6 +47,7 @@ export class SafetyBySite {
       rawWater: withOwn(this.rawWater, siteId, (one) => `${one.secondSourceId ?? ''} ${one.pathogen}`),
       barriers: withOwn(this.barriers, siteId, (one) => one.barrierId),
       ...{ tests, inspections },
+      unusableTests: this.unusable.get(siteId) ?? [],
       chlorination: this.chlorination.get(siteId)?.[0] ?? null,
     };
   }
@@ -116,6 +120,25 @@ function testOf(values: Row<'waterTests'>['values'], portions: ReadonlyMap<strin
     portions: portions.get(`${values.siteId} ${values.testId}`) ?? [],
     ...{ turbidity_NTU, freeChlorine_mg_per_L, pH, waterTemperature_C, laboratory },
   };
+}
+
+/** Samples whose own row, or a row of whose portions, could not be used, by site: each once. */
+function unusableTests(
+  { waterTests, testPortions }: TablesRead,
+  portions: ReadonlyMap<string, readonly TestPortion[]>,
+): ReadonlyMap<string, readonly UnusableTest[]> {
+  const all = new Map<string, UnusableTest[]>();
+  for (const [read, because] of [[waterTests, 'unread'] as const, [testPortions, 'portions'] as const])
+    for (const { row, keys } of read?.lost ?? []) {
+      const { siteId, testId } = keys;
+      if (siteId === undefined || testId === undefined) continue;
+      const own = all.get(siteId) ?? [];
+      if (own.some((one) => one.testId === testId)) continue;
+      const at = { file: read!.file, row, siteId };
+      own.push({ testId, because, at, point: null, portions: portions.get(`${siteId} ${testId}`) ?? [] });
+      all.set(siteId, own);
+    }
+  return all;
 }
 
 function inspectionOf(values: Row<'inspections'>['values']): InspectionFacts {

@@ -48,6 +48,13 @@ function overflowAboveWall(overflowHeight_m: number, height_m: number): readonly
   return [{ columns: ['overflowHeight_m'], fault: { code: 'row.overflow_above_wall', facts } }];
 }
 
+/** No more portions turn than there were. */
+function morePositive(positive: number, portions: number): readonly RowMixUp[] {
+  if (positive <= portions) return [];
+  const facts = { value: String(positive), portions: String(portions) };
+  return [{ columns: ['positive'], fault: { code: 'row.positive_over_portions', facts } }];
+}
+
 function cubicMetresForLitres(volume_L: number): readonly RowMixUp[] {
   const { unit: other, high, factor } = cubicMetres;
   if (volume_L <= 0 || volume_L > high) return [];
@@ -66,6 +73,7 @@ function cubicMetresForLitres(volume_L: number): readonly RowMixUp[] {
  * @problem row.coordinates_swapped - a latitude beyond 90 degrees that would be a longitude
  * @problem row.sides_in_feet - length × width is 10.76 times the area: as many square feet as m²
  * @problem row.overflow_above_wall - an overflow higher than the wall of its tank
+ * @problem row.positive_over_portions - more tubes turned than there were
  * @problem row.area_in_square_feet - the area is 10.76 times length × width
  * @definition ours: docs/decisions/0017-cells-mixed-up.md
  */
@@ -83,10 +91,12 @@ export function rowMixUps(
   const volume = kind === 'tank' ? all('volume_L') : null;
   const sides = all('length_m', 'width_m', 'roofPlanArea_m2');
   const levels = all('overflowHeight_m', 'height_m');
+  const turned = all('positive', 'portions');
   return [
     ...(coordinates ? swappedCoordinates(coordinates[0]!, coordinates[1]!) : []),
     ...(sides ? feet(sides[0]!, sides[1]!, sides[2]!) : []),
     ...(levels ? overflowAboveWall(levels[0]!, levels[1]!) : []),
+    ...(turned ? morePositive(turned[0]!, turned[1]!) : []),
     ...(volume ? cubicMetresForLitres(volume[0]!) : []),
   ];
 }

@@ -71,6 +71,7 @@ export const tableProblems = {
   'row.coordinates_far': 'warning', // value, likely as above; how: swapped, sign or both, what brings it near the others
   'row.sides_in_feet': 'warning', // value: length × width; likely: in m; area_m2
   'row.overflow_above_wall': 'warning', // value: the overflow; wall_m: the height of the tank; both are used
+  'row.positive_over_portions': 'blocker', // value: how many turned; portions: how many there were
   'row.area_in_square_feet': 'blocker', // value: the area; likely: in m²
   'cell.unusual': 'warning', // low, high as text
   'cell.date_form': 'blocker', // readings: the ISO dates it could be

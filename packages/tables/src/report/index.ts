@@ -7,7 +7,19 @@ export {
   type ProblemReport,
   type SiteReport,
 } from './designReport.ts';
+export {
+  type KitLineReport,
+  type KitReport,
+  kitReport,
+  kitSchemaText,
+  kitSchemaVersion,
+  type SiteKitLineReport,
+  type SiteKitReport,
+} from './kit.ts';
+export type { ProgrammeCostReport, WholeLifeCostReport } from './kitCost.ts';
+export type { CarrierLoadsReport, KitsCarriedReport, LoadCountsReport, StowedReport } from './kitLoads.ts';
+export type { PlainSheet, PlainSheetColumn, SheetColumnKind } from './plainSheets.ts';
 export { type RemediesInWords, remediesInWords } from './remedies.ts';
-export { cupReasons, type SiteCup, siteCup } from './siteCup.ts';
+export { type SiteCup, siteCup } from './siteCup.ts';
 export { type SiteShort, siteShort } from './siteShort.ts';
 export { type SiteYears, siteYears } from './siteYears.ts';

@@ -22,7 +22,8 @@ export const stationVerdict = z
   .enum(['holds', 'tight', 'short', 'unknown', 'notJudged'])
   .describe('A station not modelled yet is notJudged and does not count.');
 
-const place = z
+/** Where something was found. */
+export const place = z
   .strictObject({
     file: z.string().optional(),
     row: z.int().optional().describe('Counted as a spreadsheet does: the first line is row 1.'),

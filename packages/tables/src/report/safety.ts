@@ -1,6 +1,17 @@
-import { barrierKinds, germBands, pathogens, reductionEvidences, residualBands, samplePoints } from '@eavewell/engine';
+import {
+  barrierKinds,
+  cupNotes,
+  cupReasons,
+  germBands,
+  pathogens,
+  reductionEvidences,
+  residualBands,
+  samplePoints,
+  testNeeds,
+  unusableTestReasons,
+} from '@eavewell/engine';
 import { z } from 'zod';
-import { day, range, verdict } from './parts.ts';
+import { day, place, range, verdict } from './parts.ts';
 
 const known = z.number().nullable();
 const band = z
@@ -10,7 +21,7 @@ const band = z
 /** Tenfold steps by class of germs. */
 const reductions = z
   .strictObject({ bacteria_log10: z.number(), viruses_log10: z.number(), protozoa_log10: z.number() })
-  .describe('Tenfold steps by class of germs.');
+  .describe('Steps of ten by class of germs.');
 
 const barrier = z.strictObject({
   kind: z.enum([...barrierKinds, 'membrane', 'chlorine']),
@@ -72,11 +83,43 @@ const waterTest = z.strictObject({
   isBeforeHandOver: z.boolean().describe('It says nothing of the water handed over.'),
 });
 
+/** A sample that cannot be used. */
+export const unusableTest = z.strictObject({
+  testId: z.string(),
+  because: z
+    .enum(unusableTestReasons)
+    .describe('Its row could not be read; its day is still to come; what was found in it cannot be reckoned with.'),
+  at: place.describe('The row that is to be mended.'),
+  hasGerms: z.boolean().describe('Does what can be read of it say that E. coli were found?'),
+});
+
+/** Why it may be said, the first told first; what is told beside it; and why a sample is to be taken. */
+export const cupSaid = {
+  reasons: z.array(z.enum(cupReasons)).describe('Why it may be said, the first told first.'),
+  notes: z
+    .array(z.enum(cupNotes))
+    .describe('What makes no verdict and is told beside it: many risks found by the last walk, a set past its day.'),
+  needsTest: z
+    .array(z.enum(testNeeds))
+    .describe(
+      'Why a sample is to be taken: the last one failed, a unit failed its test with air, one cannot be used, none since hand-over was clean, the last clean one is too old, a set of cartridges is overdue.',
+    ),
+  failedUnits: z.array(z.string()).describe('Units whose last test with air failed.'),
+  withheldBy: z.array(place).describe('Rows that could not be used and keep more from being said.'),
+};
+
 const waterTests = z.strictObject({
   finding: z.string().describe('In a few sentences.'),
   tests: z.array(waterTest).describe('In the order of their days.'),
-  last: waterTest.nullable().describe('The last of tap or container since hand-over in which E. coli was looked for.'),
+  unusable: z.array(unusableTest).describe('Samples that cannot be used as they were written down.'),
+  isUnusableOpen: z.boolean().describe('May one of them be the one that says no?'),
+  last: waterTest
+    .nullable()
+    .describe(
+      'The last of tap or container since hand-over in which E. coli was looked for; one of shortly before that held them, while none since was clean.',
+    ),
   clean_count: z.int().describe('Clean ones in a row since hand-over, at tap and container.'),
+  lastCleanOn: day.nullable().describe('The newest of them.'),
   cleanBelow_per_100mL: known.describe('The mean that is then below with 95 % sureness.'),
   cleanWanted_count: z.int().describe('Clean ones in a row wanted to say that fewer than one in twenty is not.'),
   inspection: z.strictObject({ inspectedOn: day, score: z.number(), band }).nullable(),
@@ -86,7 +129,7 @@ const waterTests = z.strictObject({
 const chlorine = z.strictObject({
   finding: z.string().describe('In a few sentences.'),
   ct_mg_min_per_L: known.describe('Residual times contact time times the share of it that counts.'),
-  ctForGiardia_mg_min_per_L: known.describe('For three tenfold steps, by the table; null outside it.'),
+  ctForGiardia_mg_min_per_L: known.describe('For three steps of ten, by the table; null outside it.'),
   ctForGiardiaRegression_mg_min_per_L: known.describe('By the regression, for comparison.'),
   giardia_log10: known,
   viruses_log10: known,
@@ -109,6 +152,8 @@ export const safety = z
       .describe(
         'no: a sample after hand-over held E. coli, or treatment is known not to work. notShown: nothing proves it.',
       ),
+    ...cupSaid,
+    isReckoned: z.boolean().describe('False where rows in doubt keep barriers and germs from being reckoned.'),
     barriers: z.array(barrier).describe('Along the way of the water.'),
     credited: reductions.describe('Sum of what is credited, for those whose water is treated.'),
     leaking: reductions.nullable().describe('The same with one cartridge leaking; null where there is no unit.'),

@@ -1,14 +1,7 @@
-import { germBands, pathogens, samplePoints } from '@eavewell/engine';
+import { cupReasons, germBands, pathogens, samplePoints } from '@eavewell/engine';
 import { z } from 'zod';
 import { day, verdict } from './parts.ts';
-
-/** Why it may be said of the water of a site what is said of drinking it. */
-export const cupReasons = [
-  ...(['found', 'overTarget', 'fails'] as const),
-  ...(['rawUnknown', 'sourceRawUnknown', 'noEvidence', 'unknown'] as const),
-  ...(['overAtWorst', 'sourceOver', 'skippingUnknown', 'daysOffUnknown', 'noSample', 'assumed'] as const),
-  'shown',
-] as const;
+import { cupSaid, unusableTest } from './safety.ts';
 
 /** What a list of the whole programme tells of the cup of one site. */
 export const siteCup = z
@@ -20,9 +13,12 @@ export const siteCup = z
         'no: a sample after hand-over held E. coli, or treatment is known not to be enough. notShown: nothing proves it.',
       ),
     because: z.enum(cupReasons).describe('The first reason for it.'),
+    ...cupSaid,
+    unusable: z.array(unusableTest).describe('Samples that cannot be used as they were written down.'),
     worst: z
       .strictObject({
         pathogen: z.enum(pathogens),
+        sourceName: z.string().nullable().describe('What that second source is called.'),
         secondSourceId: z
           .string()
           .nullable()
@@ -46,7 +42,9 @@ export const siteCup = z
         band: z.enum(germBands).nullable(),
       })
       .nullable()
-      .describe('The last sample of tap or container since hand-over; null where there is none: one is due.'),
+      .describe(
+        'The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk.',
+      ),
     clean_count: z.int().describe('Samples without E. coli in a row since hand-over.'),
     sets: z
       .array(z.strictObject({ serial: z.string(), early: day, middle: day, late: day }))

@@ -3,6 +3,7 @@ import type { Speech } from '../problems.ts';
 import { columnsIn, typed } from './columnWords.ts';
 import { convertIn, demoIn } from './copyWords.ts';
 import { headPageIn, settlingPageIn } from './flowPages.ts';
+import { kitPageIn } from './kitPages.ts';
 import { mapsIn } from './maps.ts';
 import { packPageIn } from './packPages.ts';
 import { parserIn } from './parserWords.ts';
@@ -276,6 +277,7 @@ export const commandLineIn = (speech: Speech) => ({
   pack: packPageIn(speech),
   wear: wearPageIn(speech),
   safety: safetyPageIn(speech),
+  kit: kitPageIn(speech),
   check: checkIn(speech),
   design: designIn(speech),
   scenario: scenarioIn(speech),

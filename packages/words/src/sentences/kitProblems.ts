@@ -1,7 +1,7 @@
 import type { kitProblems } from '@eavewell/engine';
 import { isMessage } from '../catalogues.ts';
 import type { Told } from '../problems.ts';
-import { type Sentences, says } from './telling.ts';
+import { type Sentences, says, yes } from './telling.ts';
 
 function word(t: Told, name: string): string {
   const key = `choices.${name}`;
@@ -29,11 +29,15 @@ export const kitSentences: Sentences<keyof typeof kitProblems> = {
       test: word(t, t.text('test')),
       value: t.text('value'),
     }),
+  'kit.site_in_doubt': (t) => says(t, 'kit.site_in_doubt', { of: t.both('of'), named: yes(t.list('of').length > 0) }),
+  'kit.no_pipes': (t) => says(t, 'kit.no_pipes'),
   'kit.counted_twice': (t) => says(t, 'kit.counted_twice', ruled(t)),
   'kit.counted_both_ways': (t) => says(t, 'kit.counted_both_ways', { part: t.text('partId'), rules: t.both('rules') }),
   'kit.condition_unknown': (t) =>
     says(t, 'kit.condition_unknown', {
-      ...ruled(t),
+      rules: t.text('rules'),
+      count: t.list('rules').length,
+      things: things(t),
       fields: t
         .list('fields')
         .map((field) => word(t, field))

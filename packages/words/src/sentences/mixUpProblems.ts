@@ -25,6 +25,8 @@ export const mixUpSentences = {
     says(t, 'row.sides_in_feet', { value: t.text('value'), area: t.text('area_m2'), likely: t.text('likely') }),
   'row.overflow_above_wall': (t) =>
     says(t, 'row.overflow_above_wall', { value: t.text('value'), wall: t.text('wall_m') }),
+  'row.positive_over_portions': (t) =>
+    says(t, 'row.positive_over_portions', { value: t.text('value'), portions: t.text('portions') }),
   'row.area_in_square_feet': (t) =>
     says(t, 'row.area_in_square_feet', { value: t.text('value'), likely: t.text('likely') }),
 } satisfies Partial<Sentences<TableProblemCode>>;

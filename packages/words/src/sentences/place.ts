@@ -1,10 +1,13 @@
 import type { Place } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
 
+/** A place as the engine or as a report has it. */
+export type PlaceSaid = { readonly [K in keyof Place]?: Place[K] | undefined };
+
 /** Where a problem was found: file, row and column first, then the site or gauge and the day. */
 export const placeIn =
   ({ say, numbers }: Speech) =>
-  (at: Place): string => {
+  (at: PlaceSaid): string => {
     const parts: string[] = [];
     if (at.file !== undefined) parts.push(at.file);
     if (at.row !== undefined) parts.push(say('places.row', { row: String(at.row) }));

@@ -41,6 +41,11 @@ export const safetySentences: Sentences<keyof typeof safetyProblems> = {
   'safety.recontamination_unknown': (t) => says(t, 'safety.recontamination_unknown'),
   'safety.unit_not_in_place': (t) => says(t, 'safety.unit_not_in_place', barriers(t)),
   'safety.no_clean_sample': (t) => says(t, 'safety.no_clean_sample'),
+  'safety.sample_too_old': (t) =>
+    says(t, 'safety.sample_too_old', {
+      age: t.numbers.days(t.count('age_days')),
+      most: t.numbers.days(t.count('most_days')),
+    }),
   'safety.do_not_drink': (t) => says(t, 'safety.do_not_drink', { reason: t.text('reason') }),
   'safety.lead': (t) => says(t, 'safety.lead', roofs(t)),
   'safety.lead_not_looked_for': (t) => says(t, 'safety.lead_not_looked_for', roofs(t)),

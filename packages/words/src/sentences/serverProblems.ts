@@ -89,6 +89,7 @@ export const serverProblemSentences: Sentences<ServerProblemCode> = {
     says(t, 'request.refused', { reason: wordFor(t, 'refusal', t.text('reason')) ?? part(t, 'refusal.other') }),
   'request.too_large': (t) => says(t, 'request.too_large', { largest: t.text('largest_MB') }),
   'request.called_off': (t) => says(t, 'request.called_off'),
+  'request.letters_missing': (t) => says(t, 'request.letters_missing', { letters: t.text('letters') }),
   'request.not_judged_yet': (t) => says(t, 'request.not_judged_yet', { state: t.text('state') }),
   'request.our_fault': (t) => says(t, 'request.our_fault'),
   'server.port_taken': (t) => says(t, 'server.port_taken', { value: t.text('value') }),

@@ -5,9 +5,11 @@ import type {
   Pathogen,
   PeakFinding,
   ReductionEvidence,
+  TestNeed,
   WaterTestFinding,
 } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
+import { roundedDown } from './roundedDown.ts';
 import { yes } from './telling.ts';
 import { type SourceOfRisk, waterOfRisk } from './waterOfRisk.ts';
 
@@ -71,6 +73,8 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
     of.secondSourceId === null
       ? say('commandLine.safety.ofRoofs')
       : say('commandLine.safety.ofSource', waterOfRisk(of, { numbers })),
+  risksAbout: say('commandLine.safety.risksAbout'),
+  lostYears: (value_DALY_per_person_per_year: number) => numbers.quantity(value_DALY_per_person_per_year * 1e6, ''),
   /** The germ, the water it is in, healthy years lost, the high end of them, the target. */
   riskColumns: [
     say('commandLine.safety.columns.germ'),
@@ -80,10 +84,13 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
     say('commandLine.safety.columns.target'),
   ],
   point: (point: WaterTestFinding['point']) => say('commandLine.safety.point', { point }),
-  count: ({ sign, count_per_100mL }: Pick<WaterTestFinding, 'sign' | 'count_per_100mL'>) =>
+  count: ({ sign, count_per_100mL }: Pick<WaterTestFinding, 'sign' | 'count_per_100mL'>, isUnread: boolean) =>
     sign === null || count_per_100mL === null
-      ? say('commandLine.safety.notLookedFor')
-      : say('commandLine.safety.count', { sign, count: numbers.quantity(count_per_100mL, 'count') }),
+      ? say(isUnread ? 'commandLine.safety.notRead' : 'commandLine.safety.notLookedFor')
+      : say('commandLine.safety.count', {
+          sign,
+          count: numbers.quantity(sign === 'more' ? roundedDown(count_per_100mL) : count_per_100mL, 'count'),
+        }),
   band: (band: GermBand | null) => (band === null ? '' : say('commandLine.safety.band', { band })),
   beforeHandOver: (text: string) => say('commandLine.safety.beforeHandOver', { text }),
   /** The day, where it was taken, E. coli in 100 mL, its band. */
@@ -99,6 +106,12 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
   groups: (mayDrink: 'no' | 'notShown' | 'yes', count: number) => say('commandLine.safety.groups', { mayDrink, count }),
   lastTest: (day: string) => say('commandLine.safety.lastTest', { day }),
   noTest: say('commandLine.safety.noTest'),
+  testWanted: (needs: readonly TestNeed[]) =>
+    say('commandLine.safety.testWanted', {
+      needs: needs.map((need) => say('commandLine.safety.need', { need })).join(', '),
+    }),
+  needsTest: (count: number) => say('commandLine.safety.needsTest', { count }),
+  setOverdue: say('commandLine.safety.setOverdue'),
   notJudged: (count: number) => say('commandLine.safety.notJudged', { count }),
   none: say('commandLine.safety.none'),
   noneHere: say('commandLine.safety.noneHere'),

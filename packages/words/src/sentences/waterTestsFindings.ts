@@ -1,12 +1,18 @@
 import type { DayIndex, WaterTestFinding, WaterTestsFinding } from '@eavewell/engine';
 import type { Speech } from '../problems.ts';
+import { type PlaceSaid, placeIn } from './place.ts';
+import { roundedDown } from './roundedDown.ts';
+import { yes } from './telling.ts';
 
 type Day = DayIndex | string;
 type TestSaid = Omit<WaterTestFinding, 'takenOn'> & { readonly takenOn: Day };
+type Unusable = Omit<WaterTestsFinding['unusable'][number], 'at'> & { readonly at: PlaceSaid };
 type Inspected = NonNullable<WaterTestsFinding['inspection']>;
 
 /** What samples and walks are said from: days as a report writes them. */
-export type WaterTestsSaid = Omit<WaterTestsFinding, 'tests' | 'last' | 'inspection'> & {
+export type WaterTestsSaid = Omit<WaterTestsFinding, 'tests' | 'unusable' | 'last' | 'lastCleanOn' | 'inspection'> & {
+  readonly unusable: readonly Unusable[];
+  readonly lastCleanOn: Day | null;
   readonly tests: readonly TestSaid[];
   readonly last: TestSaid | null;
   readonly inspection: (Omit<Inspected, 'inspectedOn'> & { readonly inspectedOn: Day }) | null;
@@ -19,7 +25,7 @@ export type WaterTestsSaid = Omit<WaterTestsFinding, 'tests' | 'last' | 'inspect
  * @param f - the finding
  */
 export function waterTestsSaid(w: Speech, f: WaterTestsSaid): string {
-  return [lastSaid(w, f), cleanSaid(w, f), walkSaid(w, f)].filter((text) => text !== '').join(' ');
+  return [lastSaid(w, f), unusableSaid(w, f), cleanSaid(w, f), walkSaid(w, f)].filter((text) => text !== '').join(' ');
 }
 
 function lastSaid({ say, numbers }: Speech, { last }: WaterTestsSaid): string {
@@ -30,9 +36,19 @@ function lastSaid({ say, numbers }: Speech, { last }: WaterTestsSaid): string {
     day: numbers.date(last.takenOn),
     point: last.point,
     sign: last.sign,
-    count: numbers.quantity(last.count_per_100mL, 'count'),
+    isBefore: yes(last.isBeforeHandOver),
+    count: numbers.quantity(last.sign === 'more' ? roundedDown(last.count_per_100mL) : last.count_per_100mL, 'count'),
     range: isRange ? numbers.quantity({ low, high }, 'count') : '',
   });
+}
+
+/** Samples that cannot be used, with where they stand. */
+function unusableSaid(w: Speech, { unusable }: WaterTestsSaid): string {
+  if (unusable.length === 0) return '';
+  const samples = unusable.map(({ testId: test, because, hasGerms, at: { siteId: _, ...at } }) =>
+    w.say('findings.waterTests.unusableOne', { test, because, hasGerms: yes(hasGerms), place: placeIn(w)(at) }),
+  );
+  return w.say('findings.waterTests.unusable', { count: unusable.length, samples: samples.join('; ') });
 }
 
 /** What the clean ones in a row say together. */
@@ -45,12 +61,14 @@ function cleanSaid({ say, numbers }: Speech, f: WaterTestsSaid): string {
 }
 
 /** The walk, and what it and the sample ask for together. */
-function walkSaid({ say, numbers }: Speech, { inspection, priority }: WaterTestsSaid): string {
+function walkSaid({ say, numbers }: Speech, { last, inspection, priority }: WaterTestsSaid): string {
   if (inspection === null) return '';
+  // Beside germs that were found no word says that there is little to fear.
+  const isFound = last?.sign === 'more' || last?.sign === 'equal';
   const walk = say('findings.waterTests.inspection', {
     day: numbers.date(inspection.inspectedOn),
     score: inspection.score,
-    band: inspection.band,
+    band: isFound ? 'none' : inspection.band,
   });
-  return priority === null ? walk : `${walk} ${say('findings.waterTests.priority', { band: priority })}`;
+  return priority === null || isFound ? walk : `${walk} ${say('findings.waterTests.priority', { band: priority })}`;
 }

@@ -1,4 +1,4 @@
-import { type AppLanguage, waterOfRisk } from '@eavewell/words/app';
+import { type AppLanguage, roundedDown, waterOfRisk } from '@eavewell/words/app';
 import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from './cups.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
@@ -28,26 +28,41 @@ export function reasonWords(site: SiteOfSafety, words: Words): string {
   const { cup } = site;
   if (cup === null) return say(site.isJudged ? 'safety.because_notJudged' : 'safety.because_notYet');
   const { because, worst, last, target_DALY_per_person_per_year: target } = cup;
-  const risk = (value: number) => numbers.quantity(twoDigits(value), 'DALY/person/year');
-  return say(`safety.because_${because}`, {
+  const risk = (value: number) => numbers.quantity(twoDigits(value * 1e6), '');
+  const rows = [...new Set(cup.withheldBy.map((at) => placeWords(at, words)))];
+  const said = say(`safety.because_${because}`, {
     found: last === null ? '' : countWords(last, words),
     pathogen: worst?.pathogen ?? 'none',
-    ...waterOfRisk(worst ?? { secondSourceId: null, sourceDays_per_year: null }, words),
+    ...waterOfRisk(worst ?? { secondSourceId: null, sourceName: null, sourceDays_per_year: null }, words),
     risk: worst === null ? '' : risk(worst.DALY_per_person_per_year),
     high: worst === null ? '' : risk(worst.DALYHigh_per_person_per_year),
     target: risk(target),
     clean: cup.clean_count,
+    count: because === 'unitFailed' ? cup.failedUnits.length : rows.length,
+    units: cup.failedUnits.join(', '),
+    rows: rows.join('; '),
+    samples: cup.unusable.map(({ testId, at }) => `${testId} (${placeWords(at, words)})`).join('; '),
   });
+  const notes = cup.mayDrink === 'yes' ? cup.notes.map((note) => say(`safety.note_${note}`)) : [];
+  return [said, ...notes].join(' ');
+}
+
+/** Where a row stands that is to be mended. */
+function placeWords({ file = '', row }: Cup['withheldBy'][number], { say }: Pick<Words, 'say'>): string {
+  return say('safety.row_at', { file, row: row === undefined ? 'none' : String(row) });
 }
 
 type Counted = Pick<NonNullable<Cup['last']>, 'sign' | 'count_per_100mL'>;
 
-/** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". */
-export function countWords({ sign, count_per_100mL: count }: Counted, { say, numbers }: Words): string {
-  if (sign === null || count === null) return say('safety.not_looked_for');
-  // That something was there and nothing counted is no count.
-  if (sign === 'more' && count < 1) return say('safety.found_uncounted');
-  return say('safety.count', { sign, count: numbers.quantity(twoDigits(count), 'per_100mL') });
+/** What was counted: "fewer than 1 in 100 mL", "23 in 100 mL". A bound from below is rounded down. */
+export function countWords(
+  { sign, count_per_100mL: count }: Counted,
+  { say, numbers }: Words,
+  isUnread = false,
+): string {
+  if (sign === null || count === null) return say(isUnread ? 'safety.not_read' : 'safety.not_looked_for');
+  const told = sign === 'more' ? roundedDown(count) : twoDigits(count);
+  return say('safety.count', { sign, count: numbers.quantity(told, 'per_100mL') });
 }
 
 /** The last sample with its band, where and when; or that none was taken since hand-over. */

@@ -14,17 +14,18 @@ import {
 const cup: Cup = {
   ...{ verdict: 'holds', mayDrink: 'yes', because: 'shown', worst: null, target_DALY_per_person_per_year: 1e-6 },
   last: { takenOn: '2026-03-01', point: 'tap', sign: 'less', count_per_100mL: 1, band: 'low' },
-  ...{ clean_count: 4, sets: [] },
+  ...{ clean_count: 4, sets: [], reasons: ['shown'], notes: [], needsTest: [], failedUnits: [], withheldBy: [] },
+  unusable: [],
 };
 
 const site = (key: string, own: Partial<Cup> | null, more: Partial<SiteOfSafety> = {}): SiteOfSafety => ({
   ...{ key, siteId: key, name: key, area: 'North', people: 100, isJudged: true },
-  cup: own === null ? null : { ...cup, ...own },
+  cup: own === null ? null : { ...cup, ...(own.because ? { reasons: [own.because] } : {}), ...own },
   ...more,
 });
 
 const risk = (high: number): Cup['worst'] => ({
-  ...{ pathogen: 'rotavirus', secondSourceId: null, sourceDays_per_year: null },
+  ...{ pathogen: 'rotavirus', secondSourceId: null, sourceName: null, sourceDays_per_year: null },
   ...{ DALY_per_person_per_year: high / 10, DALYHigh_per_person_per_year: high },
 });
 
@@ -33,8 +34,20 @@ const set = (serial: string, middle: string) => ({ serial, early: middle, middle
 const fit = site('FIT', {});
 const found = site('FOUND', { verdict: 'short', mayDrink: 'no', because: 'found', worst: risk(1e-7) });
 const over = site('OVER', { verdict: 'short', mayDrink: 'no', because: 'overTarget', worst: risk(1e-3) });
-const tight = site('TIGHT', { verdict: 'tight', mayDrink: 'notShown', because: 'noSample', last: null });
-const unknown = site('UNKNOWN', { verdict: 'unknown', mayDrink: 'notShown', because: 'rawUnknown', last: null });
+const tight = site('TIGHT', {
+  verdict: 'tight',
+  mayDrink: 'notShown',
+  because: 'noSample',
+  needsTest: ['none'],
+  last: null,
+});
+const unknown = site('UNKNOWN', {
+  verdict: 'unknown',
+  mayDrink: 'notShown',
+  because: 'rawUnknown',
+  needsTest: ['none'],
+  last: null,
+});
 const none = site('NONE', null, { area: 'South' });
 const all = [fit, none, tight, over, unknown, found];
 
@@ -47,6 +60,11 @@ describe('the cups of a programme', () => {
     expect(keys([...all].sort(worstFirst))).toEqual(['FOUND', 'OVER', 'UNKNOWN', 'TIGHT', 'FIT', 'NONE']);
   });
 
+  it('a unit that failed its test stands straight after what must not be drunk', () => {
+    const failed = site('FAILED', { verdict: 'tight', mayDrink: 'notShown', because: 'unitFailed' });
+    expect(keys([...all, failed].sort(worstFirst)).slice(0, 3)).toEqual(['FOUND', 'OVER', 'FAILED']);
+  });
+
   it('among those that are alike the one that costs most people most comes first', () => {
     const few = site('FEW', { mayDrink: 'no', verdict: 'short', worst: risk(1e-4) }, { people: 10 });
     const many = site('MANY', { mayDrink: 'no', verdict: 'short', worst: risk(1e-4) }, { people: 900 });
@@ -57,6 +75,8 @@ describe('the cups of a programme', () => {
     expect(keys(chosenCups(all, {}, today))).toEqual(['TIGHT', 'OVER', 'UNKNOWN', 'FOUND']);
     expect(keys(chosenCups(all, { drink: 'yes' }, today))).toEqual(['FIT']);
     expect(keys(chosenCups(all, { due: 'sample' }, today))).toEqual(['TIGHT', 'UNKNOWN']);
+    const old = site('OLD', { needsTest: ['tooOld'] });
+    expect(keys(chosenCups([fit, old], { due: 'sample' }, today))).toEqual(['OLD']);
     expect(keys(chosenCups(all, { drink: 'notJudged', area: 'North' }, today))).toEqual([]);
   });
 

@@ -1,3 +1,4 @@
+import { type CupRanked, compareCups } from '@eavewell/engine';
 import type { components } from '../../api/apiTypes.ts';
 
 /** The cups of all sites as the server answers them. */
@@ -10,7 +11,7 @@ export type Cup = NonNullable<SiteOfSafety['cup']>;
 export const drinks = ['no', 'notShown', 'yes', 'notJudged'] as const;
 export type Drink = (typeof drinks)[number];
 
-/** What is due at a site: a sample, as none was taken since hand-over; or a set of cartridges. */
+/** What is due at a site: a sample, for whatever reason one is wanted; or a set of cartridges. */
 export const dues = ['sample', 'set'] as const;
 export type Due = (typeof dues)[number];
 
@@ -42,8 +43,8 @@ export function withAsked<K extends keyof SafetyAsked>(asked: SafetyAsked, key: 
 /** What may be said of drinking the water of a site. */
 export const drinkOf = ({ cup }: SiteOfSafety): Drink => cup?.mayDrink ?? 'notJudged';
 
-/** Is a sample due: was none taken since hand-over? */
-export const isSampleDue = ({ cup }: SiteOfSafety): boolean => cup !== null && cup.last === null;
+/** Is a sample wanted: none, too old, failed, or something failed since? */
+export const isSampleDue = ({ cup }: SiteOfSafety): boolean => cup !== null && cup.needsTest.length > 0;
 
 /** Sets that may be due within so long are told of [month]: some months go by before new ones are there. Ours. */
 const soon_months = 6;
@@ -52,20 +53,19 @@ const soon_months = 6;
 export const isSetDue = ({ cup }: SiteOfSafety, today: string): boolean =>
   cup?.sets.some(({ early }) => monthsTo(early, today) <= soon_months) ?? false;
 
-const verdicts = ['short', 'unknown', 'tight', 'holds'] as const;
+const rankedOf = ({ people }: SiteOfSafety, { mayDrink, verdict, reasons, worst }: Cup): CupRanked => ({
+  ...{ mayDrink, verdict, reasons, people },
+  burden_DALY_per_person_per_year: worst?.DALYHigh_per_person_per_year ?? null,
+});
 
-/** What a site weighs within its place: people whose healthy years are lost, by the high end of the worst germ. */
-const weightOf = ({ cup, people }: SiteOfSafety) => (cup?.worst?.DALYHigh_per_person_per_year ?? 0) * (people ?? 1);
-
-/** Do-not-drink first, germs found before sums; then what is not shown, then what is fit; most healthy years lost first. */
+/** The worst first, as compareCups has it; what is not judged last. */
 export function worstFirst(a: SiteOfSafety, b: SiteOfSafety): number {
-  return (
-    drinks.indexOf(drinkOf(a)) - drinks.indexOf(drinkOf(b)) ||
-    Number(b.cup?.because === 'found') - Number(a.cup?.because === 'found') ||
-    verdicts.indexOf(a.cup?.verdict ?? 'unknown') - verdicts.indexOf(b.cup?.verdict ?? 'unknown') ||
-    weightOf(b) - weightOf(a) ||
-    a.key.localeCompare(b.key)
-  );
+  const [one, other] = [a.cup, b.cup];
+  const order =
+    one !== null && other !== null
+      ? compareCups(rankedOf(a, one), rankedOf(b, other))
+      : Number(one === null) - Number(other === null);
+  return order || a.key.localeCompare(b.key);
 }
 
 /** Which sites are shown, in their order; where sets are asked of, the soonest due first. */

@@ -16,6 +16,13 @@ export const tablesAsked = [
   'places',
   'parts',
   'prices',
+  'kitRules',
+  'kitConditions',
+  'carriers',
+  'keptApart',
+  'costs',
+  'rates',
+  'redenominations',
 ] as const satisfies readonly TableName[];
 
 export type TableAsked = (typeof tablesAsked)[number];
@@ -23,4 +30,4 @@ export type TableAsked = (typeof tablesAsked)[number];
 export const isTableAsked = (name: string): name is TableAsked => (tablesAsked as readonly string[]).includes(name);
 
 /** Tables whose rows the cells of these may name. */
-export const namedHere = ['gauges', 'parts', 'secondSources'] as const satisfies readonly TableName[];
+export const namedHere = ['gauges', 'parts', 'secondSources', 'kitRules'] as const satisfies readonly TableName[];

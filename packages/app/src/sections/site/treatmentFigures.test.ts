@@ -54,10 +54,10 @@ it('the cup is told by the germ that does most harm, to two digits', () => {
       ...{
         code: 'safety.daly',
         of: 'rotavirus',
-        value: 'viruses (rotavirus) cost 1,200 DALY a year per million people',
+        value: 'viruses (rotavirus): 1,200 healthy years lost a year per million people',
       },
-      likely: 'up to 46,000 DALY a year per million people',
-      target: 'at most 100 DALY a year per million people',
+      likely: 'up to 46,000 healthy years lost a year per million people',
+      target: 'at most 100 healthy years lost a year per million people',
     },
   ]);
   expect(cupFigures({ ...safety, risks: [] }, words)).toEqual([]);

@@ -68,7 +68,7 @@ it('a treatment unit is told by its hours, the cup by what a sample held or by h
   );
   const unit = 'DALY/million/year';
   expect(line({ ...none, station: 'cup', figure: 'lostYears', id: 'rotavirus', value: 3.5, limit: 1, unit })).toBe(
-    'cup short: viruses: 3.5 DALY a year per million people, target 1 DALY a year per million people',
+    'cup short: viruses: 3.5 healthy years lost a year per million people, target 1 healthy years lost a year per million people',
   );
 });
 

@@ -3,6 +3,8 @@ export const kitProblems = {
   'kit.part_unknown': 'warning',
   'kit.rule_unusable': 'warning',
   'kit.condition_unusable': 'warning',
+  'kit.site_in_doubt': 'warning',
+  'kit.no_pipes': 'warning',
   'kit.counted_twice': 'warning',
   'kit.counted_both_ways': 'warning',
   'kit.condition_unknown': 'warning',

@@ -19,6 +19,7 @@ export const safetyProblems = {
   'safety.days_off_unknown': 'warning',
   'safety.recontamination_unknown': 'note',
   'safety.no_clean_sample': 'note',
+  'safety.sample_too_old': 'warning',
   'safety.do_not_drink': 'warning',
   'safety.lead': 'warning',
   'safety.lead_not_looked_for': 'note',

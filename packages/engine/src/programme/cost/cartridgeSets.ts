@@ -19,6 +19,9 @@ export interface CartridgeWear {
   readonly cartridges_count: number | null;
 }
 
+/** What is looked at of the wear of a set: since when it is there, and when it ends [day]. */
+export type SetDates = Pick<WearFinding, 'serial' | 'setSince' | 'endsOn'>;
+
 /**
  * Which sets of cartridges does a site wear out, and how long does each last? A set is the one part its cartridges are said to be, else the only part of kind `cartridge`; it lasts from the day it was new to the day it is due.
  *
@@ -31,7 +34,7 @@ export interface CartridgeWear {
 export function cartridgeSets(
   treatment: Pick<SiteTreatmentFacts, 'units' | 'cartridges'>,
   parts: readonly Pick<PartFacts, 'partId' | 'kind'>[],
-  findings: readonly WearFinding[] | null,
+  findings: readonly SetDates[] | null,
 ): readonly CartridgeWear[] {
   const ofKind = parts.filter(({ kind }) => kind === 'cartridge');
   const only = ofKind.length === 1 ? ofKind[0]!.partId : null;
@@ -57,7 +60,7 @@ function partOf(partIds: readonly (string | null)[]): string | null {
   return partIds.every((one) => one === partIds[0]) ? partIds[0]! : null;
 }
 
-function lifeOf({ setSince, endsOn }: WearFinding): LifeSpread | null {
+function lifeOf({ setSince, endsOn }: SetDates): LifeSpread | null {
   if (setSince === null || endsOn === null) return null;
   const years = (day: number) => (day - setSince) / meanYear_days;
   return { p10_years: years(endsOn.p10), p50_years: years(endsOn.p50), p90_years: years(endsOn.p90) };

@@ -1,4 +1,4 @@
-export { type CartridgeWear, cartridgeSets } from './cartridgeSets.ts';
+export { type CartridgeWear, cartridgeSets, type SetDates } from './cartridgeSets.ts';
 export type { CostItem, CostReason, CostTiming } from './costItem.ts';
 export { type CostSum, costSum, costsTogether } from './costsTogether.ts';
 export { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';

@@ -224,6 +224,16 @@ it('wants nothing where a site is handed over, and nothing that is built', () =>
   const on = (today: number | null) =>
     kitOfSite(site, { parts, kit: { rules: [] }, settings: { cutWaste_mm: 3 }, today });
   expect(on(100)).toMatchObject({ isBuilt: true, lines: [], problems: [] });
+  const doubtful = {
+    ...site,
+    doubts: [{ file: 'tanks.csv', row: 3 }],
+    doubtsBeside: { ...site.doubtsBeside, head: [{ file: 'pipes.csv', row: 9 }] },
+  };
+  const found = kitOfSite(doubtful, { parts, kit: { rules: [] }, settings: { cutWaste_mm: 3 }, today: 99 });
+  expect(found.problems.slice(0, 2)).toMatchObject([
+    { code: 'kit.site_in_doubt', facts: { of: ['pipes.csv', 'tanks.csv'] } },
+    { code: 'kit.no_pipes' },
+  ]);
   for (const today of [99, null])
     expect(on(today)).toMatchObject({ isBuilt: false, lines: [{ partId: 'tank-5', total_count: 1, from: 'named' }] });
 });

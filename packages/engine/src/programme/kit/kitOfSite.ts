@@ -35,6 +35,8 @@ export interface SiteKit {
  * @param site - the site's facts
  * @param market - catalogue, rules, what a cut takes [mm], and today [day]
  * @returns a line for each part [count, in what the part is counted in]; problems but those of rules, which programmeKit tells once
+ * @problem kit.site_in_doubt - rows of the site could not be used, so that what they tell of is not in its kit
+ * @problem kit.no_pipes - no pipe was surveyed, and none is in the kit
  * @problem kit.part_unknown - and all others of kitOfDesign
  * @law a site that is handed over needs nothing
  * @definition ours: docs/methods/kit.md
@@ -44,7 +46,19 @@ export function kitOfSite(site: SiteFacts, market: KitMarket): SiteKit {
   if (isHandedOver(site.handOverDay, today))
     return { siteId: site.siteId, isBuilt: true, lines: [], problems: [], ruleIds: [], working: [] };
   const cutting = { cut_mm: settings.cutWaste_mm, squareOff_mm: 0 };
-  return kitOfDesign(countedDesign(site, today), readyRules(market.kit.rules, market.parts), cutting);
+  const kit = kitOfDesign(countedDesign(site, today), readyRules(market.kit.rules, market.parts), cutting);
+  return { ...kit, problems: [...ofSurvey(site), ...kit.problems] };
+}
+
+/** Rows that could not be read, and pipes nobody surveyed: what belongs to them is in no line. */
+function ofSurvey({ siteId, doubts, doubtsBeside, pipes, tanks }: SiteFacts): readonly Problem[] {
+  const { drainage, settling, stand, head, treatment } = doubtsBeside;
+  const places = [...doubts, ...drainage, ...settling, ...stand, ...head, ...treatment];
+  const of = [...new Set(places.flatMap(({ file }) => (file === undefined ? [] : [file])))].sort();
+  return [
+    ...(places.length > 0 ? [engineProblem('kit.site_in_doubt', { siteId }, { of })] : []),
+    ...(pipes.length === 0 && tanks.length > 0 ? [engineProblem('kit.no_pipes', { siteId })] : []),
+  ];
 }
 
 function isHandedOver(handOverDay: DayIndex | null, today: DayIndex | null): boolean {
@@ -143,10 +157,18 @@ function bothWays(partId: string, counted: readonly CountedFor[], siteId: string
 
 function ofRules({ twice, undecided }: AllCounted, siteId: string): readonly Problem[] {
   const told = ({ ruleId, partId, countedBy }: KitRule, of: readonly string[]) => ({ ruleId, partId, countedBy, of });
+  // Rules for gutters of each width ask for the same width.
+  const alike = new Map<string, { readonly rules: string[]; readonly one: AllCounted['undecided'][number] }>();
+  for (const one of undecided) {
+    const key = JSON.stringify([one.rule.countedBy, one.ids, one.fields]);
+    const others = alike.get(key);
+    if (others === undefined) alike.set(key, { rules: [one.rule.ruleId], one });
+    else others.rules.push(one.rule.ruleId);
+  }
   return [
     ...twice.map(({ rule, ids }) => engineProblem('kit.counted_twice', { siteId }, told(rule, ids))),
-    ...undecided.map(({ rule, ids, fields }) =>
-      engineProblem('kit.condition_unknown', { siteId }, { ...told(rule, ids), fields }),
+    ...[...alike.values()].map(({ rules, one: { rule, ids, fields } }) =>
+      engineProblem('kit.condition_unknown', { siteId }, { rules, countedBy: rule.countedBy, of: ids, fields }),
     ),
   ];
 }

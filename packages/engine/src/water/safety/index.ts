@@ -36,6 +36,7 @@ export { type OverGuideline, overGuideline } from './overGuideline.ts';
 export { performanceTier_count } from './performanceTier.ts';
 export { type RoofLooked, type RoofWarningCode, roofWarnings } from './roofWarnings.ts';
 export { isSafetyJudged, type SafetyGiven, safetyFinding } from './safetyFinding.ts';
+export { safetyInDoubt } from './safetyInDoubt.ts';
 export { staysInWater, type TreatmentKind, type WaterTrouble } from './staysInWater.ts';
 export {
   type DaysAtRisk,

@@ -44,7 +44,8 @@ const clean: WaterTestFinding = {
 };
 const tests = (last: WaterTestFinding | null, clean_count: number): WaterTestsFinding => ({
   ...{ tests: last === null ? [] : [last], last, clean_count, cleanBelow_per_100mL: null, cleanWanted_count: 38 },
-  ...{ inspection: null, priority: null },
+  ...{ inspection: null, priority: null, unusable: [], isUnusableOpen: false },
+  lastCleanOn: clean_count > 0 ? (last?.takenOn ?? null) : null,
 });
 const said: Partial<DesignSettings> = { skipping_fraction: 0, daysOff_per_year: 0, recontamination_fraction: 0 };
 
@@ -89,6 +90,66 @@ describe('safetyFinding is judged', () => {
     expect(judged({ safety: noSafety }).finding).not.toBeNull();
     expect(judged({ safety: noSafety, units: [unit('U1', null)] }).finding).toBeNull();
     expect(judged({ safety: noSafety, units: [{ ...unit('U1'), removedOn: 19_000 }] }).finding).toBeNull();
+  });
+});
+
+describe('a clean sample grows old', () => {
+  it('and beyond the age of the settings no verdict of fit rests on it', () => {
+    const on = (today: number | null, set: Partial<DesignSettings> = {}) => verdicts({ given: { today }, set });
+    expect(on(20_400)).toEqual(['holds', null, 'yes']);
+    expect(on(20_401)).toEqual(['tight', 'safety.sample_too_old', 'notShown']);
+    expect(on(20_401, { sampleAge_days: 401 })).toEqual(['holds', null, 'yes']);
+    expect(on(null)).toEqual(['holds', null, 'yes']);
+    const old = judged({ given: { today: 20_401 } });
+    expect(old.finding).toMatchObject({ reasons: ['sampleTooOld'], needsTest: ['tooOld'] });
+    expect(old.problems[0]).toMatchObject({
+      code: 'safety.sample_too_old',
+      facts: { age_days: 401, most_days: 400 },
+    });
+  });
+});
+
+describe('why it is said', () => {
+  const saysOf = (change: Change) => {
+    const { reasons, notes, needsTest } = found(change);
+    return { reasons, notes, needsTest };
+  };
+
+  it('stands in the finding, all of it, the first told first', () => {
+    expect(saysOf({})).toEqual({ reasons: ['shown'], notes: [], needsTest: [] });
+    expect(saysOf({ given: { waterTests: null } })).toMatchObject({ reasons: ['noSample'], needsTest: ['none'] });
+    expect(saysOf({ safety: { rawWater: [] } }).reasons).toEqual(['rawUnknown']);
+    const unshown = unit('U1', { reductions: { ...tested, evidence: null } });
+    expect(saysOf({ units: [unshown], safety: { rawWater: [] } }).reasons).toEqual(['noEvidence', 'rawUnknown']);
+    expect(saysOf({ set: { skipping_fraction: null } }).reasons).toEqual(['skippingUnknown']);
+  });
+
+  it('names a walk that found many risks beside a fit site, without a verdict of its own', () => {
+    const walked = (band: 'low' | 'high') => ({
+      given: { waterTests: { ...tests(clean, 1), inspection: { inspectedOn: 20_000, score: 7, band } } },
+    });
+    expect(saysOf(walked('high'))).toEqual({ reasons: ['shown'], notes: ['walkAtRisk'], needsTest: [] });
+    expect(found(walked('high')).mayDrink).toBe('yes');
+    expect(saysOf(walked('low')).notes).toEqual([]);
+  });
+
+  it('tells a unit that failed its last test with air before all but germs, shown or not what it takes out', () => {
+    const pressureTest = { supports_log10: 5.5 } as PressureTestFinding;
+    const failed = { given: { treatment: [{ serial: 'U1', pressureTest }] } };
+    expect(found(failed)).toMatchObject({ mayDrink: 'notShown', failedUnits: ['U1'], needsTest: ['unitFailed'] });
+    expect(saysOf(failed).reasons[0]).toBe('unitFailed');
+    const unshown = [unit('U1', { reductions: { ...tested, evidence: null } })];
+    expect(saysOf({ ...failed, units: unshown }).reasons[0]).toBe('unitFailed');
+    const germs: WaterTestFinding = { ...clean, sign: 'equal', count_per_100mL: 4 };
+    const both = { given: { ...failed.given, waterTests: tests(germs, 0) } };
+    expect(saysOf(both).reasons.slice(0, 2)).toEqual(['found', 'unitFailed']);
+    expect(saysOf(both).needsTest).toEqual(['failed', 'unitFailed']);
+  });
+
+  it('a sample that cannot be used and may be the one that says no leaves it unknown', () => {
+    const open = { given: { waterTests: { ...tests(clean, 1), isUnusableOpen: true } } };
+    expect(verdicts(open)).toEqual(['unknown', null, 'notShown']);
+    expect(saysOf(open).reasons).toEqual(['sampleUnusable']);
   });
 });
 

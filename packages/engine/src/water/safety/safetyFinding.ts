@@ -6,16 +6,19 @@ import {
   engineProblem,
   type Judged,
   type MayDrink,
+  type Place,
   type Problem,
   type Reductions,
   type SafetyFinding,
   type SiteFacts,
   type SourceDaysOfBody,
   type TreatmentFinding,
+  unmeasuredUnit,
   type Verdict,
   verdictOf,
   type WaterTestsFinding,
 } from '../../kernel/index.ts';
+import { cupSaid } from './cupSaid.ts';
 import { daysOfSource } from './daysOfSource.ts';
 import { performanceTier_count } from './performanceTier.ts';
 import { type SafetyBarriers, safetyBarriers } from './safetyBarriers.ts';
@@ -29,6 +32,7 @@ import {
   skippingOf,
 } from './safetyRisks.ts';
 import { safetyWorking } from './safetyWorking.ts';
+import { type SamplesSaid, samplesSaid } from './samplesSaid.ts';
 import { unitsNotInPlace } from './unitsNotInPlace.ts';
 import { waterWarnings } from './waterWarnings.ts';
 
@@ -75,6 +79,7 @@ export interface SafetyGiven {
  * @problem safety.days_off_unknown - nobody says on how many days nothing is treated
  * @problem safety.recontamination_unknown - germs that come back are not reckoned with
  * @problem safety.no_clean_sample - no sample since hand-over was clean
+ * @problem safety.sample_too_old - the last clean sample is older than the settings let a verdict rest on
  * @problem safety.do_not_drink - the last sample held E. coli, or the raw water is drunk and its germs are too many
  * @problem safety.ph_low - acid water runs over metal
  * @problem safety.not_taken_out - a roof may give what no treatment here takes out
@@ -89,33 +94,36 @@ export function safetyFinding(given: SafetyGiven): Judged<SafetyFinding> {
   const days = daysOfSource(site, given.sourceDays ?? null);
   const risks = safetyRisks(site, barriers, drinkers, days, settings);
   const habits = habitsUnknown(given, barriers);
-  const samples = samplesOf(given);
+  const samples = samplesSaid(given);
   const place = placeUnknown(given);
+  const failedUnits = failedUnitsOf(site, supportedByTests(given));
+  const withheldBy = withheldByOf(site);
   const cappedBy = place.cappedBy ?? barriers.cappedBy ?? risks.cappedBy ?? habits.cappedBy ?? samples.cappedBy;
-  const verdict = verdictOfCup(barriers, risks, samples.hasGerms, cappedBy, settings);
-  const mayDrink = mayDrinkIt(
-    verdict,
-    barriers,
-    samples,
-    place.cappedBy !== null || risks.isSourceOver || isInDoubt(site) || hasTooMuchChlorine(given),
-  );
+  const verdict = verdictOfCup(barriers, risks, samples, cappedBy, settings);
+  const isDoubted = samples.isOpen || withheldBy.length > 0 || failedUnits.length > 0 || hasTooMuchChlorine(given);
+  const mayDrink = mayDrinkIt(verdict, barriers, samples, place.cappedBy !== null || risks.isSourceOver || isDoubted);
   const reason = samples.hasGerms ? 'sample' : barriers.isTestedLess ? 'test' : 'raw';
   const doNot =
     mayDrink === 'no'
       ? [engineProblem('safety.do_not_drink', { file: 'waterTests.csv', siteId: site.siteId }, { reason })]
       : [];
   const holdsOtherwise = verdict === 'tight' && isMetAtWorst(risks, settings);
-  const finding: SafetyFinding = {
-    ...{ verdict, mayDrink },
-    cappedBy: holdsOtherwise ? cappedBy : null,
-    ...figuresOf(barriers, drinkers, risks, given),
-    sourceDays: days.told,
-  };
   const problems: readonly Problem[] = [
     ...doNot,
     ...[barriers, place, risks, habits, samples].flatMap((of) => of.problems),
     ...waterWarnings(site),
   ];
+  const said = cupSaid({
+    ...{ verdict, mayDrink, samples, waterTests: given.waterTests, failedUnits, problems },
+    ...{ isWithheld: withheldBy.length > 0, isChlorineHigh: hasTooMuchChlorine(given) },
+    ...{ isOver: !isMet(risks, settings), isOverAtWorst: !isMetAtWorst(risks, settings) },
+  });
+  const finding: SafetyFinding = {
+    ...{ verdict, mayDrink, ...said, failedUnits, withheldBy, isReckoned: true },
+    cappedBy: holdsOtherwise ? cappedBy : null,
+    ...figuresOf(barriers, drinkers, risks, given),
+    sourceDays: days.told,
+  };
   return { finding, problems, working: safetyWorking(finding, drinkers, settings) };
 }
 
@@ -137,10 +145,13 @@ function figuresOf(barriers: SafetyBarriers, drinkers: Drinkers, { risks }: Safe
 }
 
 /** Of a site with neither sample nor walk. */
-const noTests: WaterTestsFinding = {
+export const noTests: WaterTestsFinding = {
   tests: [],
+  unusable: [],
+  isUnusableOpen: false,
   last: null,
   clean_count: 0,
+  lastCleanOn: null,
   cleanBelow_per_100mL: null,
   cleanWanted_count: 0,
   inspection: null,
@@ -162,8 +173,9 @@ export function isSafetyJudged(
   const { safety, treatment } = site;
   const { judgeSafety } = settings;
   if (judgeSafety !== 'whereMeasured') return judgeSafety === 'always';
-  const { rawWater, barriers, tests, inspections, chlorination } = safety;
-  const told = rawWater.length + barriers.length + tests.length + inspections.length > 0 || chlorination !== null;
+  const { rawWater, barriers, tests, unusableTests, inspections, chlorination } = safety;
+  const rows = [rawWater, barriers, tests, unusableTests, inspections];
+  const told = rows.some(({ length }) => length > 0) || chlorination !== null;
   return (
     told || treatment.units.some(({ removedOn, figures }) => removedOn === null && hasReductions(figures?.reductions))
   );
@@ -195,9 +207,19 @@ function placeUnknown({ site, today = null }: SafetyGiven) {
   };
 }
 
+/** Units whose last test with air supports less than is stated of the largest germs, shown or not: there is a hole. */
+function failedUnitsOf({ treatment }: SiteFacts, supported_log10: ReadonlyMap<string, number>): readonly string[] {
+  return treatment.units
+    .filter(({ serial, figures, removedOn }) => {
+      const { protozoa_log10, bacteria_log10 } = (figures ?? unmeasuredUnit).reductions;
+      return removedOn === null && (protozoa_log10 ?? bacteria_log10 ?? 0) > (supported_log10.get(serial) ?? Infinity);
+    })
+    .map(({ serial }) => serial);
+}
+
 /** A row of samples or of units that could not be used may be the one that says no. */
-function isInDoubt({ doubtsBeside: { safety, treatment } }: SiteFacts): boolean {
-  return safety.length + treatment.length > 0;
+function withheldByOf({ doubtsBeside: { safety, treatment } }: SiteFacts): readonly Place[] {
+  return [...safety, ...treatment];
 }
 
 /** More chlorine is left in it than may be drunk. */
@@ -218,23 +240,8 @@ function habitsUnknown({ site, settings }: SafetyGiven, { credited }: SafetyBarr
   return { cappedBy, problems: [...caps, ...notes].map((code) => engineProblem(code, place, {})) };
 }
 
-/** What samples since hand-over say. */
-interface Samples {
-  readonly hasGerms: boolean;
-  readonly isClean: boolean;
-  readonly cappedBy: EngineProblemCode | null;
-  readonly problems: readonly Problem[];
-}
-
-function samplesOf({ site, waterTests }: SafetyGiven): Samples {
-  const last = waterTests?.last ?? null;
-  const hasGerms =
-    last !== null && (last.sign === 'more' || (last.sign === 'equal' && (last.count_per_100mL ?? 0) > 0));
-  const isClean = !hasGerms && (waterTests?.clean_count ?? 0) > 0;
-  if (hasGerms || isClean) return { hasGerms, isClean, cappedBy: null, problems: [] };
-  const code = 'safety.no_clean_sample';
-  const problem = engineProblem(code, { file: 'waterTests.csv', siteId: site.siteId }, {});
-  return { hasGerms, isClean, cappedBy: code, problems: [problem] };
+function isMet({ risks }: SafetyRisks, { healthTarget_DALY_per_person_per_year: target }: DesignSettings): boolean {
+  return risks.every(({ DALY_per_person_per_year }) => DALY_per_person_per_year <= target);
 }
 
 function isMetAtWorst(
@@ -248,16 +255,15 @@ function isMetAtWorst(
 function verdictOfCup(
   { isShown }: SafetyBarriers,
   of: SafetyRisks,
-  hasGerms: boolean,
+  { hasGerms, isOpen }: SamplesSaid,
   cappedBy: EngineProblemCode | null,
   settings: DesignSettings,
 ): Verdict {
   if (hasGerms) return 'short';
-  const { healthTarget_DALY_per_person_per_year: target } = settings;
-  const isMet = of.risks.every(({ DALY_per_person_per_year }) => DALY_per_person_per_year <= target);
-  if (isShown && !isMet) return 'short';
-  if (!isShown || !of.isKnown) return 'unknown';
-  return verdictOf(isMet, isMetAtWorst(of, settings) && cappedBy === null);
+  const isMetAsUsual = isMet(of, settings);
+  if (isShown && !isMetAsUsual) return 'short';
+  if (!isShown || !of.isKnown || isOpen) return 'unknown';
+  return verdictOf(isMetAsUsual, isMetAtWorst(of, settings) && cappedBy === null);
 }
 
 /**
@@ -267,7 +273,7 @@ function verdictOfCup(
 function mayDrinkIt(
   verdict: Verdict,
   barriers: SafetyBarriers,
-  { hasGerms, isClean }: Samples,
+  { hasGerms, isClean }: SamplesSaid,
   isDoubted: boolean,
 ): MayDrink {
   const isKnownNotToWork = barriers.findings.length === 0 || barriers.isTestedLess;

@@ -1,8 +1,11 @@
 /** Counts of E. coli are told for so much water [mL]. Source: who-gdwq-2017, table 7.10: must not be found in any 100 mL sample (from memory). */
 export const told_mL = 100;
 
-/** Where E. coli was found in every portion, at least one is taken to be in what counts are told for [per 100 mL]. Ours: docs/decisions/0215-half-open-bands.md. */
+/** Where E. coli was found in every portion, at least one is taken to be in what counts are told for [per 100 mL]. Ours: docs/decisions/0215-half-open-bands.md, 0272-counts-that-cannot-be-told.md. */
 export const foundAnyway_per_100mL = 1;
+
+/** A tap sample that held E. coli so shortly before hand-over stands until one after it is clean [days]. Ours: docs/decisions/0271-samples-that-are-not-lost.md. */
+export const standsBeforeHandOver_days = 30;
 
 /** How much of the doubt the limits of a count hold [fraction]. Ours, the usual share: docs/decisions/0213-water-tests-by-likelihood.md. */
 export const limitsHold_fraction = 0.95;

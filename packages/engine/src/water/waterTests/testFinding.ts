@@ -19,7 +19,7 @@ export interface TestRead {
 
 /**
  * Reads one sample. Where a portion cannot be used, the others count only if they found E. coli: none found in what is left proves nothing. A portion that cannot be
- * used and yet says that some were found is believed in that.
+ * used and yet says that some were found is believed in that, unless it says so of more tubes than there were: then nobody knows what was meant.
  */
 export function testFinding(test: WaterTest, handOverDay: DayIndex | null): TestRead {
   const read = portionsOf(test.portions);
@@ -27,7 +27,10 @@ export function testFinding(test: WaterTest, handOverDay: DayIndex | null): Test
   const whole = ecoliEstimate(portions);
   const estimate = faulty.length > 0 && whole?.reach === 'below' ? null : whole;
   const looked = looked_mL(portions);
-  const figures = estimate === null && faulty.some(hasSigns) ? foundUncounted : figuresOf(estimate, portions, looked);
+  const figures =
+    estimate === null && faulty.some(isBelieved)
+      ? foundUncounted(test.portions)
+      : figuresOf(estimate, portions, looked);
   const finding: WaterTestFinding = {
     ...{ testId: test.testId, takenOn: test.takenOn, point: test.point },
     ...figures,
@@ -36,17 +39,36 @@ export function testFinding(test: WaterTest, handOverDay: DayIndex | null): Test
   return { finding, read, estimate, looked_mL: looked, isClean: estimate?.reach === 'below' && looked >= told_mL };
 }
 
-function hasSigns({ positive_count, colonies_count, uncountable_count }: TestPortion): boolean {
+/** Does a portion say that E. coli were found, whether or not it can be reckoned with? */
+export function hasSigns({ positive_count, colonies_count, uncountable_count }: TestPortion): boolean {
   return (positive_count ?? 0) > 0 || (colonies_count ?? 0) > 0 || uncountable_count > 0;
+}
+
+function isBelieved(portion: TestPortion): boolean {
+  return hasSigns(portion) && !(portion.kind === 'tubes' && (portion.positive_count ?? 0) > portion.portions_count);
 }
 
 type Figures = Omit<WaterTestFinding, 'testId' | 'takenOn' | 'point' | 'isBeforeHandOver'>;
 
-/** E. coli were found, and nobody can tell how many. */
-const foundUncounted: Figures = {
-  ...{ sign: 'more', count_per_100mL: 0, low_per_100mL: 0, high_per_100mL: null, rarity: null },
-  band: ecoliBand(foundAnyway_per_100mL),
-};
+/** E. coli were found, and nobody can tell how many: one at least in the water looked at. */
+function foundUncounted(rows: readonly TestPortion[]): Figures {
+  const looked = rows.reduce((sum, of) => sum + of.volume_mL * (of.portions_count + of.uncountable_count), 0);
+  const least = looked > 0 && Number.isFinite(looked) ? oneIn_per_100mL(looked) : foundAnyway_per_100mL;
+  return {
+    ...{ sign: 'more', count_per_100mL: least, low_per_100mL: least, high_per_100mL: null, rarity: null },
+    band: bandWhenFound(least),
+  };
+}
+
+/** A single germ in the water looked at [per 100 mL]: where some were found there were no fewer. */
+function oneIn_per_100mL(looked: number): number {
+  return told_mL / looked;
+}
+
+/** Where some were found the water is not called low, however much of it was looked at. */
+function bandWhenFound(count_per_100mL: number): GermBand {
+  return ecoliBand(Math.max(count_per_100mL, foundAnyway_per_100mL));
+}
 
 function figuresOf(estimate: EcoliEstimate | null, portions: readonly Portion[], looked: number): Figures {
   if (estimate === null) {
@@ -57,12 +79,15 @@ function figuresOf(estimate: EcoliEstimate | null, portions: readonly Portion[],
   const limits = { low_per_100mL, high_per_100mL };
   if (estimate.reach === 'below')
     return { sign: 'less', count_per_100mL: high_per_100mL, ...limits, rarity: null, band: bandWhenNone(looked) };
+  const least = Math.max(low_per_100mL, oneIn_per_100mL(looked));
   if (estimate.reach === 'above') {
-    const band = ecoliBand(Math.max(low_per_100mL, foundAnyway_per_100mL));
-    return { sign: 'more', count_per_100mL: low_per_100mL, ...limits, rarity: null, band };
+    const found = { count_per_100mL: least, low_per_100mL: least, high_per_100mL };
+    return { sign: 'more', ...found, rarity: null, band: bandWhenFound(least) };
   }
+  const count_per_100mL = ecoli_per_100mL!;
   const rarity = tellsRarity(portions) ? estimate.rarity_fraction : null;
-  return { sign: 'equal', count_per_100mL: ecoli_per_100mL, ...limits, rarity, band: ecoliBand(ecoli_per_100mL!) };
+  const found = { count_per_100mL, low_per_100mL: Math.min(least, count_per_100mL), high_per_100mL };
+  return { sign: 'equal', ...found, rarity, band: bandWhenFound(count_per_100mL) };
 }
 
 /** The band that one germ in the water looked at would be in, just under it: none in 100 mL is low, none in 10 mL may be up to ten. */

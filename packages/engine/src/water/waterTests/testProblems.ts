@@ -9,14 +9,21 @@ import {
 import { ecoliBand } from './bands.ts';
 import type { TestRead } from './testFinding.ts';
 
-/** What is wrong with samples, or worth knowing of them; the last that counts is told when it held E. coli. */
-export function testProblems(site: SiteFacts, read: readonly TestRead[], last: TestRead | null): readonly Problem[] {
+/** What is wrong with samples, or worth knowing of them; the last that counts is told when it held E. coli. Those of before hand-over say nothing, unless they stand. */
+export function testProblems(
+  site: SiteFacts,
+  read: readonly TestRead[],
+  standing: readonly TestRead[],
+  last: TestRead | null,
+): readonly Problem[] {
   const { siteId, handOverDay } = site;
   const place = { file: 'waterTests.csv', siteId };
   const problems: Problem[] = [];
   if (read.length > 0 && handOverDay === null)
     problems.push(engineProblem('waterTests.handover_unknown', { file: 'sites.csv', siteId, column: 'handOverDay' }));
-  const before = read.filter(({ finding }) => finding.isBeforeHandOver).map(({ finding }) => finding.testId);
+  const before = read
+    .filter((one) => one.finding.isBeforeHandOver && !standing.includes(one))
+    .map(({ finding }) => finding.testId);
   if (before.length > 0)
     problems.push(engineProblem('waterTests.before_handover', place, { tests: before, count: before.length }));
   for (const one of read) problems.push(...ownProblems(siteId, one));

@@ -164,13 +164,11 @@ describe('waterTestsFinding', () => {
     expect(found(halves(tubes(100, 1, 0), unread)).tests[0]).toMatchObject({ sign: null, band: null });
     expect(codes(halves(tubes(100, 1, 0), unread))).toEqual(['waterTests.portions_contradict', 'waterTests.none']);
     expect(found(halves(plates(100, 1, 7), unread)).last).toMatchObject({ sign: 'equal', band: 'intermediate' });
-    const tooMany = tubes(10, 5, 6);
-    expect(found(halves(tubes(100, 1, 0), tooMany)).last).toMatchObject({
-      sign: 'more',
-      count_per_100mL: 0,
-      band: 'intermediate',
+    const uncounted = plates(100, 0, null, 1);
+    expect(found(halves(tubes(100, 1, 0), uncounted)).last).toMatchObject({
+      ...{ sign: 'more', count_per_100mL: 0.5, low_per_100mL: 0.5, high_per_100mL: null, band: 'intermediate' },
     });
-    expect(codes([sample('A', '2026-03-01', [tooMany])])).toEqual([
+    expect(codes([sample('A', '2026-03-01', [uncounted])])).toEqual([
       ...['waterTests.portions_contradict', 'waterTests.found_uncounted'],
     ]);
     for (const faulty of [
@@ -182,6 +180,64 @@ describe('waterTestsFinding', () => {
       plates(10, 1, -1),
     ])
       expect(codes([sample('A', '2026-03-01', [faulty])])).toContain('waterTests.portions_contradict');
+  });
+
+  it('cannot read a sample of which more turned than there were, and says so', () => {
+    const slip = sample('A', '2026-03-01', [tubes(100, 1, 7)]);
+    const got = found([slip]);
+    expect(got).toMatchObject({ last: null, isUnusableOpen: true });
+    expect(got.unusable).toEqual([
+      { testId: 'A', because: 'portions', at: { file: 'testPortions.csv', siteId: 'S1' }, hasGerms: true },
+    ]);
+    expect(codes([slip])).toContain('waterTests.portions_contradict');
+    const before = found([sample('0', '2026-02-01', clean), slip]);
+    expect(before).toMatchObject({ last: { testId: '0' }, isUnusableOpen: true });
+    expect(found([slip, sample('B', '2026-04-01', clean)]).isUnusableOpen).toBe(false);
+    expect(found([slip, sample('B', '2026-04-01', clean, 'container')]).isUnusableOpen).toBe(true);
+    expect(found([{ ...slip, point: 'tank' }]).isUnusableOpen).toBe(false);
+  });
+
+  it('keeps samples whose day or place could not be read, and lets one that held E. coli stand open', () => {
+    const at = { file: 'waterTests.csv', row: 5, siteId: 'S1' };
+    const unread = (positive: number, point: SamplePoint | null = null): SiteFacts => {
+      const one = { testId: 'W5', because: 'unread', at, point, portions: [tubes(100, 1, positive)] } as const;
+      const facts = site([sample('A', '2026-03-01', clean)]);
+      return { ...facts, safety: { ...facts.safety, unusableTests: [one] } };
+    };
+    expect(waterTestsFinding(unread(1)).finding).toMatchObject({
+      unusable: [{ testId: 'W5', because: 'unread', at, hasGerms: true }],
+      isUnusableOpen: true,
+    });
+    expect(waterTestsFinding(unread(0)).finding).toMatchObject({
+      unusable: [{ hasGerms: false }],
+      isUnusableOpen: false,
+    });
+    expect(waterTestsFinding(unread(1, 'tank')).finding!.isUnusableOpen).toBe(false);
+    const alone = { ...unread(1), safety: { ...unread(1).safety, tests: [], inspections: [] } };
+    expect(waterTestsFinding(alone).finding).toMatchObject({ last: null, isUnusableOpen: true });
+  });
+
+  it('lets a tap that held E. coli up to thirty days before hand-over stand until one after it is clean', () => {
+    const dirty = (on: string, point: SamplePoint = 'tap') => sample(on, on, [plates(100, 1, 3)], point);
+    expect(found([dirty('2025-12-11')]).last).toMatchObject({ testId: '2025-12-11', isBeforeHandOver: true });
+    expect(codes([dirty('2025-12-11')])).toEqual(['waterTests.found']);
+    expect(found([dirty('2025-12-10')]).last).toBeNull();
+    expect(found([dirty('2025-12-20', 'tank')]).last).toBeNull();
+    expect(found([dirty('2025-12-20'), sample('B', '2026-01-05', clean)]).last).toBeNull();
+    expect(found([dirty('2025-12-20'), sample('B', '2026-02-05', clean)])).toMatchObject({
+      ...{ last: { testId: 'B', sign: 'less' }, clean_count: 1, lastCleanOn: day('2026-02-05') },
+    });
+    expect(found([dirty('2025-12-20'), sample('B', '2026-02-05', clean, 'container')]).last).toMatchObject({
+      testId: '2025-12-20',
+    });
+  });
+
+  it('where some were found never tells of none: one at least in the water looked at, and no low band', () => {
+    const of = (portions: readonly TestPortion[]) => found([sample('A', '2026-03-01', portions)]).last!;
+    expect(of([tubes(100, 1, 1)])).toMatchObject({ sign: 'more', count_per_100mL: 1, low_per_100mL: 1 });
+    expect(of([plates(100, 1, 1)])).toMatchObject({ sign: 'equal', low_per_100mL: 1, band: 'intermediate' });
+    expect(of([plates(100, 4, 1)])).toMatchObject({ low_per_100mL: 0.25, band: 'intermediate' });
+    expect(of([plates(100, 2, 30)]).low_per_100mL).toBeGreaterThan(5);
   });
 
   it('brings a walk to ten, and leaves out one with more risks than questions', () => {

@@ -1,4 +1,5 @@
 import {
+  type DayIndex,
   engineProblem,
   type InspectionFacts,
   type Judged,
@@ -9,8 +10,10 @@ import {
 } from '../../kernel/index.ts';
 import { combinedPriority, inspectionBand } from './bands.ts';
 import { meanWhenClean_per_sample, samplesForClaim_count } from './cleanSamples.ts';
+import { standsBeforeHandOver_days } from './constants.ts';
 import { type TestRead, testFinding } from './testFinding.ts';
 import { testProblems, toldFigure } from './testProblems.ts';
+import { unusableTests } from './unusableTests.ts';
 import { waterTestsWorking } from './waterTestsWorking.ts';
 
 /** The same for every site, so worked out once. */
@@ -18,7 +21,7 @@ const cleanWanted_count = /* @__PURE__ */ samplesForClaim_count(0);
 
 /**
  * What do the samples and the walks at a site say? Samples of tap and container since hand-over count: the last of each, of those of
- * one day the worst, and of the two the worse.
+ * one day the worst, and of the two the worse. One of the tap that held E. coli shortly before hand-over stands until one after it is clean.
  *
  * @param site - the site's facts: samples with their portions [mL] and counts, inspections, the day of hand-over
  * @returns what each sample holds [per 100 mL] and what they say together; null where there is neither sample nor walk
@@ -39,15 +42,20 @@ const cleanWanted_count = /* @__PURE__ */ samplesForClaim_count(0);
 export function waterTestsFinding(site: SiteFacts): Judged<WaterTestsFinding> {
   const { tests, inspections } = site.safety;
   const read = tests.map((test) => testFinding(test, site.handOverDay));
-  const counting = read.filter(isCounted);
+  const standing = read.filter((one) => isStanding(one, site.handOverDay, read));
+  const counting = read.filter((one) => isCounted(one) || standing.includes(one));
   const last = lastOf(counting);
   const walks = inspections.map(walkOf);
   const inspection = walks.findLast((walk) => walk !== null) ?? null;
-  const clean_count = last?.estimate?.reach === 'below' ? cleanInARow(counting) : 0;
+  const clean = last?.estimate?.reach === 'below' ? cleanInARow(counting) : [];
+  const clean_count = clean.length;
+  const { unusable, isOpen } = unusableTests(site, read, (one) => isCleanSince(one.finding, laterThan(one, counting)));
   const found: WaterTestsFinding = {
     tests: read.map(({ finding }) => finding),
+    ...{ unusable, isUnusableOpen: isOpen },
     last: last?.finding ?? null,
     clean_count,
+    lastCleanOn: clean.at(-1)?.finding.takenOn ?? null,
     cleanBelow_per_100mL: clean_count > 0 ? meanWhenClean_per_sample(clean_count) : null,
     cleanWanted_count,
     inspection,
@@ -55,11 +63,11 @@ export function waterTestsFinding(site: SiteFacts): Judged<WaterTestsFinding> {
   };
   const faultyWalks = inspections.filter((_, i) => walks[i] === null);
   const problems = [
-    ...testProblems(site, read, last),
+    ...testProblems(site, read, standing, last),
     ...walkProblems(site, faultyWalks),
     ...togetherProblems(site, found),
   ];
-  const isNothing = tests.length === 0 && inspections.length === 0;
+  const isNothing = tests.length === 0 && inspections.length === 0 && unusable.length === 0;
   return isNothing
     ? { finding: null, problems, working: [] }
     : { finding: found, problems, working: waterTestsWorking(found, read) };
@@ -70,6 +78,17 @@ function isCounted({ finding }: TestRead): boolean {
   return (
     (finding.point === 'tap' || finding.point === 'container') && !finding.isBeforeHandOver && finding.sign !== null
   );
+}
+
+/** Held the tap E. coli shortly before hand-over, and was none clean after it until then? */
+function isStanding(one: TestRead, handOverDay: DayIndex | null, read: readonly TestRead[]): boolean {
+  const { point, isBeforeHandOver, takenOn, sign } = one.finding;
+  if (!isBeforeHandOver || handOverDay === null || point !== 'tap' || sign === null || !isFound(one)) return false;
+  return takenOn >= handOverDay - standsBeforeHandOver_days && !isCleanSince(one.finding, laterThan(one, read));
+}
+
+function laterThan({ finding }: TestRead, read: readonly TestRead[]): readonly TestRead[] {
+  return read.filter((other) => other.finding.takenOn > finding.takenOn);
 }
 
 /** The last at the tap and the last in a container, of several on one day the worst; and of the two points the worse. */
@@ -99,13 +118,13 @@ function badness({ finding: { sign, count_per_100mL } }: TestRead): number {
 }
 
 /** Clean ones from the last back to the one that held E. coli; one of too little water neither counts nor breaks the row. None while the point that held them has no clean one since. */
-function cleanInARow(counting: readonly TestRead[]): number {
-  if (counting.some((one, index) => isFound(one) && !isCleanSince(one.finding, counting.slice(index + 1)))) return 0;
+function cleanInARow(counting: readonly TestRead[]): readonly TestRead[] {
+  if (counting.some((one, index) => isFound(one) && !isCleanSince(one.finding, counting.slice(index + 1)))) return [];
   const lastFound = counting.findLastIndex(isFound);
   const since = counting.slice(lastFound + 1);
   const day = counting[lastFound]?.finding.takenOn;
   // A clean one of the same day as one that held E. coli proves nothing.
-  return since.filter(({ isClean, finding }) => isClean && finding.takenOn !== day).length;
+  return since.filter(({ isClean, finding }) => isClean && finding.takenOn !== day);
 }
 
 function isFound({ estimate }: TestRead): boolean {

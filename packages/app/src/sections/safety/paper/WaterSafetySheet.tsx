@@ -39,7 +39,7 @@ export function WaterSafetySheet() {
       </p>
       <MayDrink safety={safety} isDoubted={design?.stations.cup === 'unknown'} />
       <WhatToDo safety={safety} chlorination={cellsOf('chlorination')} />
-      <Barriers safety={safety} />
+      {safety?.isReckoned === false ? null : <Barriers safety={safety} />}
       <Tests safety={safety} />
       <Calls />
       <p className="caution">{say('safety.caution')}</p>
@@ -180,7 +180,11 @@ function Tests({ safety }: { readonly safety: SafetyReport | null }) {
               <th scope="row">{numbers.date(test.takenOn)}</th>
               <td>{say(`safety.point_${test.point}`)}</td>
               <td>
-                {countWords(test, language)}
+                {countWords(
+                  test,
+                  language,
+                  safety?.waterTests.unusable.some(({ testId }) => testId === test.testId),
+                )}
                 {test.band === null ? '' : `: ${say(`safety.band_${test.band}`)}`}
               </td>
               <td />

@@ -59,7 +59,7 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
                   <th scope="row">{germWords(risk, safety, language)}</th>
                   <td data-head={say('safety.head_raw')}>
                     {risk.waters.map((water) => (
-                      <RawOf key={water.secondSourceId} water={water} risk={risk} />
+                      <RawOf key={water.secondSourceId} water={water} risk={risk} safety={safety} />
                     ))}
                   </td>
                   <td data-head={say('safety.head_ill')}>
@@ -111,7 +111,9 @@ export function Risks({ safety }: { readonly safety: SafetyReport }) {
 function RawOf({
   water,
   risk,
+  safety,
 }: {
+  readonly safety: SafetyReport;
   readonly water: SafetyReport['risks'][number]['waters'][number];
   readonly risk: SafetyReport['risks'][number];
 }) {
@@ -119,7 +121,7 @@ function RawOf({
   const { say, numbers } = language;
   return (
     <span className="raw-of">
-      {rawOfWords(water, risk, language)}
+      {rawOfWords(water, risk, safety, language)}
       <Opens code="safety.raw" of={risk.pathogen}>
         {numbers.quantity(water.raw_per_L, '1/L')}
       </Opens>{' '}

@@ -12,6 +12,12 @@ const bandClass = { low: '', intermediate: 'w-tight', high: 'w-short', veryHigh:
 /** Samples told in the table before one asks for all. Ours. */
 const newest = 12;
 
+/** Is it the same sample? */
+const isOf =
+  ({ testId }: { readonly testId: string }) =>
+  (one: { readonly testId: string }) =>
+    one.testId === testId;
+
 /** What the samples say, in time, with their limits; and what was seen by whoever walked the site. */
 // long: sentence, picture and table of one part
 export function Samples({ safety }: { readonly safety: SafetyReport }) {
@@ -68,7 +74,7 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
                   <td>{say(`safety.point_${test.point}`)}</td>
                   <td>
                     <Opens code="waterTests.count" of={test.testId}>
-                      {countWords(test, language)}
+                      {countWords(test, language, waterTests.unusable.some(isOf(test)))}
                     </Opens>{' '}
                     {test.low_per_100mL === null || test.high_per_100mL === null ? null : (
                       <span className="small">
@@ -116,7 +122,7 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
             })}
           </Opens>
         )}{' '}
-        {priority === null ? null : (
+        {priority === null || inspection === null || waterTests.last === null ? null : (
           <Opens code="waterTests.priority">{say('safety.priority', { band: say(`safety.band_${priority}`) })}</Opens>
         )}
       </p>

@@ -60,8 +60,12 @@ export function SiteSafety() {
       {design?.safety ? (
         <WithWorkings lines={lines}>
           <PictureHatches />
-          <Way safety={design.safety} />
-          <Risks safety={design.safety} />
+          {design.safety.isReckoned ? (
+            <>
+              <Way safety={design.safety} />
+              <Risks safety={design.safety} />
+            </>
+          ) : null}
           <Samples safety={design.safety} />
           {design.safety.chlorine === null ? null : (
             <Chlorine found={design.safety.chlorine} doses={dosesOf(design.safety.chlorine, chlorinated)} />

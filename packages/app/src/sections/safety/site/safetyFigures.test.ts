@@ -21,7 +21,8 @@ const report: SafetyReport = {
   ...{ verdict: 'short', cappedBy: null, finding: '', mayDrink: 'notShown' },
   barriers: [{ kind: 'membrane', barrierId: 'U1', evidence: 'challengeTest', credited: steps(6, 0, 6), leaking: null }],
   ...{ credited: steps(6, 0, 6), leaking: null, effective: steps(2, 0, 2), tier: 1 },
-  ...{ skipping_fraction: 0.06, daysOff_per_year: null },
+  ...{ skipping_fraction: 0.06, daysOff_per_year: null, reasons: [], notes: [], needsTest: [], failedUnits: [] },
+  ...{ withheldBy: [], isReckoned: true },
   sourceDays: {
     ...{ secondSourceId: 'RIVER', name: 'The river', finding: '', days_per_year: null, days_per_year_range: null },
   },
@@ -29,7 +30,7 @@ const report: SafetyReport = {
   target_DALY_per_person_per_year: 1e-6,
   waterTests: {
     ...{ finding: '', tests: [], last: null, clean_count: 0, cleanBelow_per_100mL: null, cleanWanted_count: 59 },
-    ...{ inspection: null, priority: null },
+    ...{ inspection: null, priority: null, unusable: [], isUnusableOpen: false, lastCleanOn: null },
   },
   ...{ chlorine: null, boilsAt_C: null },
 };

@@ -1,6 +1,6 @@
 import type { RiskRow, SampleDot, WayInput, WayStop, WayStopKind } from '@eavewell/drawing';
 import { dayIndexOf, type GermClass, germClasses, type Pathogen, type Reductions } from '@eavewell/engine';
-import { type AppLanguage, isSourceKnown, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
+import { type AppLanguage, nameOfSource, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
 import type { components } from '../../../api/apiTypes.ts';
 import { twoDigits } from '../cupWords.ts';
 
@@ -89,16 +89,19 @@ export function germWords(
   { say, numbers }: Words,
 ): string {
   const { pathogen } = risk;
-  return say('safety.germ_in', { pathogen, ...waterOfRisk(sourceOfRisk(risk, isSourceKnown(safety)), { numbers }) });
+  return say('safety.germ_in', { pathogen, ...waterOfRisk(sourceOfRisk(risk, safety), { numbers }) });
 }
 
 /** Whose water it is, where more than one is told of; nothing else. */
 export function rawOfWords(
   { secondSourceId }: SafetyReport['risks'][number]['waters'][number],
   { waters }: SafetyReport['risks'][number],
+  safety: Pick<SafetyReport, 'sourceDays'>,
   { say }: Pick<Words, 'say'>,
 ): string {
-  return waters.length < 2 ? '' : `${say('safety.raw_of', { source: secondSourceId ?? 'none' })} `;
+  return waters.length < 2
+    ? ''
+    : `${say('safety.raw_of', { source: nameOfSource(secondSourceId, safety) ?? 'none' })} `;
 }
 
 /** Risks as multiples of the target, the worst first. */

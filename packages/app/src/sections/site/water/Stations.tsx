@@ -1,4 +1,5 @@
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { KitAndCost } from '../KitAndCost.tsx';
 import { StationTable } from '../StationTable.tsx';
 import type { SiteReport } from '../siteFigures.ts';
 import { TreatmentAndSafety } from '../TreatmentAndSafety.tsx';
@@ -28,6 +29,7 @@ export function Stations({
         {opened === null ? null : <Working lines={report.working} opened={opened} onClose={() => onOpen(null)} />}
       </section>
       <TreatmentAndSafety {...{ report, programmeId, siteId, opened }} onOpen={toggle} />
+      <KitAndCost {...{ programmeId, siteId }} />
     </>
   );
 }

@@ -1,0 +1,182 @@
+import { limb } from '../building/people.ts';
+import { Lettering } from '../charts/lettering.ts';
+import { letterWidth_px } from '../charts/letterWidth.ts';
+import { across, down, fill, group, pen, rect, stroke } from '../charts/strokes.ts';
+import type { Picture, Shape } from '../sheet/shapes.ts';
+import { px } from '../sheet/svgOf.ts';
+import { fitted } from './rangesPicture.ts';
+
+/** What lies together in the boat: the parts of one stop, or of one load. */
+export interface BoatBlock {
+  readonly blockId: string;
+  readonly label: string;
+  /** `1` for the first stop; null: none. */
+  readonly nth: string | null;
+  readonly mass_kg: number;
+  readonly said: string;
+}
+
+/** A boat with its load. */
+export interface BoatInput {
+  /** From the stern to the bow: what goes ashore last lies aft. */
+  readonly blocks: readonly BoatBlock[];
+  /** What it may carry [kg]; null: not stated. */
+  readonly limit_kg: number | null;
+  /** From the water to the edge at its limit, and the least it goes with [cm]; null: not known. */
+  readonly freeboard_cm: number | null;
+  readonly leastFreeboard_cm: number | null;
+}
+
+/** The words of the picture. */
+export interface BoatWords {
+  freeboard(height_cm: number): string;
+  mark(height_cm: number): string;
+  /** Room of the limit that is not taken: `200 kg to spare`. */
+  spare(mass_kg: number): string;
+}
+
+const [height_px, gunwale_px, hull_px, hold_px] = [188, 88, 62, 52] as const;
+
+/** A label is not cut shorter than this [px]. */
+const leastLabel_px = 130;
+
+/**
+ * A boat from the side, with what lies in it: each block as long as its share of what the boat may carry, the last stop aft. The water stands
+ * at the freeboard the carrier's table gives at its limit; the mark under which it may not sink is drawn.
+ *
+ * @param input - blocks and limits
+ * @param words - its words
+ * @param layout - width [px]
+ * @returns the picture; length of a block to scale of mass, hull and people not to scale [px]
+ * @definition ours: docs/decisions/0287-kits-loads-and-costs-drawn.md
+ */
+// long: the hull from stern to bow
+export function boatPicture(
+  { blocks, limit_kg, freeboard_cm, leastFreeboard_cm }: BoatInput,
+  words: BoatWords,
+  { width }: { readonly width: number },
+): Picture {
+  const lettering = new Lettering(width, height_px);
+  const isNarrow = width < 480;
+  const end = width - (isNarrow ? 10 : 150);
+  const [stern, bow] = [14, end];
+  const keel = gunwale_px + hull_px;
+  const water = gunwale_px + (freeboard_cm === null ? 34 : 30);
+  const hold = { from: stern + 64, to: bow - (isNarrow ? 60 : 120) };
+  const total = blocks.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
+  const k = (hold.to - hold.from) / Math.max(limit_kg ?? 0, total, 1);
+  const hull =
+    `M${px(stern)} ${px(gunwale_px - 4)}Q${px(stern + 4)} ${px(keel)} ${px(stern + 34)} ${px(keel)}` +
+    `H${px(bow - 90)}Q${px(bow - 26)} ${px(keel)} ${px(bow)} ${px(gunwale_px - 20)}` +
+    `Q${px((stern + bow) / 2)} ${px(gunwale_px + 12)} ${px(stern)} ${px(gunwale_px - 4)}Z`;
+  const shapes: Shape[] = [
+    fill(rect(0, water, width, height_px - water - 6), 'low'),
+    stroke(across(0, water, width), pen('edge', 'waterline')),
+    fill(hull, 'paper', pen('cut', 'ink')),
+  ];
+  for (const x of isNarrow ? [stern + 34] : [stern + 34, bow - 84])
+    lettering.keepOff({ x: x - 10, y: gunwale_px - 54, width: 34, height: 52 });
+  let at = hold.from;
+  for (const { blockId, label, nth, mass_kg, said } of blocks) {
+    const wide = mass_kg * k;
+    const [top, foot] = [gunwale_px - 16, gunwale_px - 16 + hold_px];
+    shapes.push(
+      group(blockId, [
+        fill(rect(at, top, wide, foot - top), 'paper', pen('edge', 'ink')),
+        stroke(
+          `M${px(at)} ${px(top)}L${px(at + wide)} ${px(foot)}M${px(at + wide)} ${px(top)}L${px(at)} ${px(foot)}`,
+          pen('hair', 'mark'),
+        ),
+      ]),
+    );
+    const middle = at + wide / 2;
+    if (nth !== null && wide > 14)
+      lettering.set(
+        { text: nth, isStrong: true },
+        { x: middle, y: (top + foot) / 2 + 6, anchor: 'middle' },
+        { size: 'body', hasHalo: true },
+      );
+    const room = Math.max(wide + 20, leastLabel_px);
+    // Over each other where blocks are narrow, with a leader down to the block.
+    for (const lift of [0, 36]) {
+      const y = top - 8 - lift;
+      const spots = [
+        { x: middle, y, anchor: 'middle' as const },
+        { x: at, y, anchor: 'start' as const },
+      ];
+      if (!lettering.set({ text: said, isStrong: true }, spots)) continue;
+      lettering.set(fitted(label, room), [
+        { x: middle, y: y - 16, anchor: 'middle' },
+        { x: at, y: y - 16 },
+      ]);
+      if (lift > 0) shapes.push(stroke(down(middle, y + 4, top), pen('hair', 'ink')));
+      break;
+    }
+    at += wide;
+  }
+  if (limit_kg !== null && limit_kg > total && hold.to - at > 4) {
+    shapes.push(stroke(rect(at, gunwale_px - 16, hold.to - at, hold_px), pen('thin', 'second', 'unknown')));
+    const spare = words.spare(limit_kg - total);
+    if (letterWidth_px(spare) < hold.to - at - 8)
+      lettering.set({ text: spare, ink: 'second' }, { x: (at + hold.to) / 2, y: gunwale_px + 20, anchor: 'middle' });
+  }
+  shapes.push(...sitting(stern + 34, gunwale_px), ...(isNarrow ? [] : sitting(bow - 84, gunwale_px - 4)));
+  shapes.push(...freeboardOf({ freeboard_cm, leastFreeboard_cm, water, bow, hold, isNarrow, width }, words, lettering));
+  return { width, height: height_px, pxPerM: null, shapes: [...shapes, ...lettering.letters], handles: [] };
+}
+
+interface FreeboardPlace extends Pick<BoatInput, 'freeboard_cm' | 'leastFreeboard_cm'> {
+  readonly water: number;
+  readonly bow: number;
+  readonly hold: { readonly to: number };
+  readonly isNarrow: boolean;
+  readonly width: number;
+}
+
+/** The height of the edge over the water, and the mark that must stay clear of it. */
+function freeboardOf(
+  { freeboard_cm, leastFreeboard_cm, water, bow, hold, isNarrow, width }: FreeboardPlace,
+  words: BoatWords,
+  lettering: Lettering,
+): readonly Shape[] {
+  const shapes: Shape[] = [];
+  const edge = gunwale_px + 2;
+  if (freeboard_cm !== null && !isNarrow) {
+    const x = bow + 22;
+    shapes.push(
+      stroke(
+        `${across(bow - 20, edge, x + 8)}${down(x, edge, water)}M${px(x - 4)} ${px(edge + 4)}l8 -8M${px(x - 4)} ${px(water + 4)}l8 -8`,
+        pen('thin', 'ink'),
+      ),
+    );
+    lettering.set({ text: words.freeboard(freeboard_cm) }, [
+      { x: x + 12, y: (edge + water) / 2 + 5 },
+      { x: width - 2, y: edge - 8, anchor: 'end' },
+    ]);
+  }
+  if (leastFreeboard_cm !== null && freeboard_cm !== null && freeboard_cm > 0) {
+    const y = edge + ((water - edge) * leastFreeboard_cm) / freeboard_cm;
+    const x = hold.to + 10;
+    shapes.push(stroke(across(x, y, x + 34), pen('cut', 'ink')));
+    const spot = isNarrow
+      ? ({ x: width - 4, y: height_px - 12, anchor: 'end' } as const)
+      : ({ x: bow + 8, y: water + 34 } as const);
+    shapes.push(
+      stroke(
+        `M${px(x + 34)} ${px(y)}L${px(spot.x - (isNarrow ? 20 : 4))} ${px(spot.y - (isNarrow ? 14 : 4))}`,
+        pen('hair', 'ink'),
+      ),
+    );
+    lettering.set({ text: words.mark(leastFreeboard_cm), isStrong: true }, spot, { hasHalo: true });
+  }
+  return shapes;
+}
+
+/** Someone who sits, low in the boat: outline alone. */
+function sitting(x: number, floor: number): readonly Shape[] {
+  const d =
+    limb(x, floor - 38, 7, x, floor - 37, 6.5) +
+    limb(x, floor - 24, 8, x - 1, floor - 4, 9) +
+    limb(x, floor - 2, 6, x + 16, floor - 1, 5);
+  return [group('person', [fill(d, 'figure', pen('edge', 'mark')), fill(d, 'figure')])];
+}
