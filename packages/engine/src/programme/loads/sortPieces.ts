@@ -1,5 +1,6 @@
 import type { CarrierMode } from '../../kernel/index.ts';
 import { roomOf, twoPeople_kg } from '../../parts/index.ts';
+import { bothOf_count } from './constants.ts';
 import type { LoadLimits, NotCarried } from './foundLoads.ts';
 import { named } from './namedPieces.ts';
 import type { Piece } from './piece.ts';
@@ -17,9 +18,6 @@ export interface SortedPieces {
   readonly noMass: readonly Piece[];
   readonly cannotCarry: readonly NotCarried[];
 }
-
-/** Two people are so many. */
-const bothOf_count = 2;
 
 /** Which pieces are packed together, which are carried by themselves, and which not at all? */
 export function sortPieces(pieces: readonly Piece[], limits: LoadLimits, mode: CarrierMode): SortedPieces {
