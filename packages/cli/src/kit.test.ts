@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { demoProgramme } from '@eavewell/demo';
 import { writeProgramme } from '@eavewell/formats';
 import { type KitReport, kitReport } from '@eavewell/tables';
-import Ajv from 'ajv/dist/2020.js';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keptRun } from './keptRun.ts';
@@ -39,7 +39,7 @@ beforeAll(async () => {
   room = await mkdtemp(join(tmpdir(), 'eavewell-kit-'));
   folder = join(room, 'islands');
   bare = join(room, 'bare');
-  const sites = made.tables.sites!.map((row) => ({ ...row, handOverDay: null }));
+  const sites = made.tables.sites!.map((row) => ({ ...row, siteId: String(row['siteId']), handOverDay: null }));
   const roofs = sites.map(({ siteId }) => ({ siteId, roofId: 'R1', material: 'corrugatedMetal', planArea_m2: 80 }));
   const gutters = sites.map(({ siteId }) => ({ siteId, roofId: 'R1', gutterId: 'G1', length_m: 10 }));
   const tables = { sites, roofs, gutters, parts, gauges: made.tables.gauges! };
@@ -96,7 +96,7 @@ describe('kit of a programme', () => {
 
   it('is the document of docs/kit.schema.json', async () => {
     const schema = JSON.parse(await readFile(new URL('../../../docs/kit.schema.json', import.meta.url), 'utf8'));
-    const isValid = new Ajv({ strict: false }).compile(schema);
+    const isValid = new Ajv2020({ strict: false }).compile(schema);
     for (const args of [[], ['--site', 'S001'], ['--site', 'S001', '--site', 'S002', '--by', 'boat']]) {
       const { out } = await eavewell('kit', folder, '--json', ...args);
       expect(isValid(JSON.parse(out)), JSON.stringify(isValid.errors)).toBe(true);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Carrier,
+  type CostFacts,
   dayIndexOf,
   defaultSettings,
   type KitRule,
@@ -162,10 +163,19 @@ it('a set without a date has no life, and one with a date lasts from its first d
 
 it('reckons in the currency of the latest price of a part, also where a cost of another is later', () => {
   const { facts } = programme({ currency: null });
-  const later = {
-    ...{ costId: 'C', siteId: null, head: 'opEx', what: 'C', amount: 5, low: null, high: null, currency: 'EUR' },
-    ...{ priceDate: day + 1, per: 'year', life_years: null, source: null },
-  } as const;
+  const later: CostFacts = {
+    ...{
+      costId: 'C',
+      siteId: null,
+      head: 'opEx' as const,
+      what: 'C',
+      amount: 5,
+      low: null,
+      high: null,
+      currency: 'EUR',
+    },
+    ...{ priceDate: day + 1, per: 'year' as const, life_years: null, source: null },
+  };
   const rates = [{ currency: 'EUR', day, perUnit: 2, source: null }];
   const ready = readyKit({ ...facts, kit: { ...facts.kit, costs: [later], rates } }, day + 1);
   const { cost } = costAtSite(site, [], ready);
