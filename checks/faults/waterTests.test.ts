@@ -212,7 +212,7 @@ describe('the cup of a site', () => {
 
   it('is told not to be drunk of where the last sample held E. coli, though rows of other tables are in doubt', async () => {
     const rows = { portions: ['S001,W1,plates,100,1,,40,,'] };
-    const files = { ...folder(rows), 'rain/G-east.csv': longRain };
+    const files: Readonly<Record<string, string>> = { ...folder(rows), 'rain/G-east.csv': longRain };
     const presence = 'calendarId,from,to,presentFraction,reason\nterms,05-01,05-20,0.5,\nterms,05-15,06-10,0.5,\n';
     const [head, ...sites] = String(files['sites.csv']).trim().split('\n');
     expect(head).not.toContain('presenceCalendar');

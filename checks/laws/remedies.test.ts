@@ -75,14 +75,14 @@ async function withTreatment(): Promise<ProgrammeFacts> {
 
 let inStorms: ProgrammeFacts | undefined;
 
-/** The same in storms half as hard again, so that gutters spill; fewer sites, since each takes its time. */
+/** The same in storms nearly twice as hard, so that gutters spill; fewer sites, since each takes its time. */
 function stormy(): ProgrammeFacts {
   if (inStorms) return inStorms;
-  const harder = (depth: number | null) => depth && depth * 1.5;
+  const harder = (depth: number | null) => depth && depth * 1.8;
   const gauges = facts.gauges.map((gauge) => ({
     ...gauge,
     storms: gauge.storms.map((storm) => ({
-      ...{ ...storm, intensity_mm_per_h: storm.intensity_mm_per_h * 1.5 },
+      ...{ ...storm, intensity_mm_per_h: storm.intensity_mm_per_h * 1.8 },
       ...{ low_mm_per_h: harder(storm.low_mm_per_h), high_mm_per_h: harder(storm.high_mm_per_h) },
     })),
   }));

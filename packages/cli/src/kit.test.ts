@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { demoProgramme } from '@eavewell/demo';
 import { writeProgramme } from '@eavewell/formats';
 import { type KitReport, kitReport } from '@eavewell/tables';
-import Ajv from 'ajv/dist/2020.js';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { unzipSync } from 'fflate';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keptRun } from './keptRun.ts';
@@ -21,7 +21,7 @@ const parts = [
     name: 'Gutter bar',
     length_m: 4,
     mass_kg: 6,
-    stock: 2,
+    stock_count: 2,
     stockCountedOn: '2026-01-01',
   },
   { partId: 'tap', kind: 'tap', name: '=1+1', mass_kg: 0.5, packSize: 5, leadTime_days: 30 },
@@ -39,7 +39,7 @@ beforeAll(async () => {
   room = await mkdtemp(join(tmpdir(), 'eavewell-kit-'));
   folder = join(room, 'islands');
   bare = join(room, 'bare');
-  const sites = made.tables.sites!.map((row) => ({ ...row, handOverDay: null }));
+  const sites = made.tables.sites!.map((row) => ({ ...row, siteId: String(row['siteId']), handOverDay: null }));
   const roofs = sites.map(({ siteId }) => ({ siteId, roofId: 'R1', material: 'corrugatedMetal', planArea_m2: 80 }));
   const gutters = sites.map(({ siteId }) => ({ siteId, roofId: 'R1', gutterId: 'G1', length_m: 10 }));
   const tables = { sites, roofs, gutters, parts, gauges: made.tables.gauges! };
@@ -96,7 +96,7 @@ describe('kit of a programme', () => {
 
   it('is the document of docs/kit.schema.json', async () => {
     const schema = JSON.parse(await readFile(new URL('../../../docs/kit.schema.json', import.meta.url), 'utf8'));
-    const isValid = new Ajv({ strict: false }).compile(schema);
+    const isValid = new Ajv2020({ strict: false }).compile(schema);
     for (const args of [[], ['--site', 'S001'], ['--site', 'S001', '--site', 'S002', '--by', 'boat']]) {
       const { out } = await eavewell('kit', folder, '--json', ...args);
       expect(isValid(JSON.parse(out)), JSON.stringify(isValid.errors)).toBe(true);
@@ -149,7 +149,7 @@ describe('the workbook', () => {
     await writeFile(path, 'mine');
     const kept = await eavewell('kit', folder, '--workbook', path);
     expect([kept.code, kept.out, await readFile(path, 'utf8')]).toEqual([2, '', 'mine']);
-    expect((await eavewell('kit', folder, '--workbook', path, '--replace')).code).toBe(0);
+    expect((await eavewell('kit', folder, '--workbook', path, '--overwrite')).code).toBe(0);
     expect((await stat(path)).size).toBeGreaterThan(1000);
     expect((await eavewell('kit', folder, '--workbook', join(room, 'kit.csv'))).code).toBe(2);
   });

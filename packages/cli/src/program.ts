@@ -6,15 +6,11 @@ import { type ConvertOptions, convertCommand } from './commands/convert.ts';
 import { type DemoOptions, demoCommand } from './commands/demo.ts';
 import { type DesignOptions, designCommand } from './commands/design.ts';
 import { type FromData, inFolder } from './commands/folderOrData.ts';
-import { type KitOptions, kitCommand } from './commands/kit.ts';
 import { type MapOptions, mapCommand } from './commands/map.ts';
-import { type PackOptions, packCommand } from './commands/pack.ts';
 import { type PositionsOptions, positionsCommand } from './commands/positions.ts';
 import { type ProgrammesOptions, programmesCommand } from './commands/programmes.ts';
 import { rainCommand } from './commands/rain.ts';
-import { safetyCommand } from './commands/safety.ts';
 import { type ServeOptions, serveCommand } from './commands/serve.ts';
-import { type OfSitesOptions, wearCommand } from './commands/wear.ts';
 import {
   type WordsExportOptions,
   type WordsImportOptions,
@@ -25,6 +21,7 @@ import type { ExitCode } from './exitCodes.ts';
 import { spoken } from './language.ts';
 import { errorInWords, titleInWords } from './parserWords.ts';
 import { plainText } from './print/text.ts';
+import { addKit, addPack, addTreatment, fromData } from './siteCommands.ts';
 
 const { help, demo: demoWords, maps, serve, translate, parser } = spoken.commandLine;
 
@@ -45,11 +42,6 @@ function kilometres(text: string): number {
   if (text.trim() === '' || !(value > 0 && value <= farthest_km))
     throw new InvalidArgumentError(maps.trouble.kilometres);
   return value;
-}
-
-/** Lets a command take a programme of a data folder in place of a folder. */
-function fromData(command: Command): void {
-  command.option('--data <dir>', serve.help.fromData).option('--programme <id>', serve.help.programme);
 }
 
 /** What commander gives an action of two arguments. */
@@ -179,71 +171,6 @@ function addDemo(root: Command, context: Context, ended: (code: ExitCode) => voi
     .option('--clean', help.clean)
     .addHelpText('after', help.examples.demo)
     .action(async (folder: string, options: DemoOptions) => ended(await demoCommand(folder, options, context)));
-}
-
-/** When cartridges are due, and whether water is fit to drink. */
-function addTreatment(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  const { wear, safety } = spoken.commandLine;
-  const each = [
-    ['wear', wear, wearCommand],
-    ['safety', safety, safetyCommand],
-  ] as const;
-  for (const [name, words, command] of each) {
-    const added = root
-      .command(name)
-      .description(words.help)
-      .argument('[folder]', help.folder)
-      .option('--site <id>', help.site)
-      .option('--json', words.jsonHelp)
-      .addHelpText('after', words.examples)
-      .action(async (folder: string | undefined, options: OfSitesOptions) =>
-        ended(await inFolder(folder, options, context, (found) => command(found, options, found.context))),
-      );
-    fromData(added);
-  }
-}
-
-/** What is carried to a site, on paper. */
-function addPack(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  const { pack } = spoken.commandLine;
-  const added = root
-    .command('pack')
-    .description(pack.help)
-    .argument('[folder]', help.folder)
-    .option('--site <id>', help.site)
-    .option('--out <dir>', pack.outHelp)
-    .option('--by <carrier>', pack.byHelp)
-    .option('--overwrite', pack.overwriteHelp)
-    .addHelpText('after', pack.examples)
-    .action(async (folder: string | undefined, options: PackOptions) => {
-      const { language } = root.opts<{ language?: string }>();
-      ended(
-        await inFolder(folder, options, context, (found) =>
-          packCommand(found, options, language ?? null, found.context),
-        ),
-      );
-    });
-  fromData(added);
-}
-
-/** Which parts sites need, what is bought, how it is carried, and what it costs. */
-function addKit(root: Command, context: Context, ended: (code: ExitCode) => void): void {
-  const { kit } = spoken.commandLine;
-  const added = root
-    .command('kit')
-    .description(kit.help)
-    .argument('[folder]', help.folder)
-    .option('--site <id>', kit.siteHelp, (id: string, before: readonly string[] = []) => [...before, id])
-    .option('--needed-on <date>', kit.neededOnHelp)
-    .option('--by <carrier>', kit.byHelp)
-    .option('--workbook <file>', kit.workbookHelp)
-    .option('--replace', kit.replaceHelp)
-    .option('--json', kit.jsonHelp)
-    .addHelpText('after', kit.examples)
-    .action(async (folder: string | undefined, options: KitOptions) =>
-      ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
-    );
-  fromData(added);
 }
 
 function addWords(root: Command, context: Context, ended: (code: ExitCode) => void): void {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   type Carrier,
+  type CostFacts,
   dayIndexOf,
   defaultSettings,
   type KitRule,
@@ -155,7 +156,30 @@ it('a set without a date has no life, and one with a date lasts from its first d
   const unit = { serial: 'U1', partId: null, figures: null, installedOn: day, removedOn: null };
   const fitted = { treatment: { ...site.treatment, units: [unit] } };
   const setOf = (more: { readonly setSince: number | null; readonly endsOn: typeof endsOn | null }) =>
-    setsOf(fitted, { finding: [{ ...found, ...more }], problems: [], working: [] }, ready)[0]!;
+    setsOf(fitted, { finding: [{ ...found, ...more }] }, ready)[0]!;
   expect(setOf({ setSince: day, endsOn }).life?.p50_years).toBeCloseTo(731 / 365.2425, 12);
   expect(setOf({ setSince: null, endsOn: null }).life).toBeNull();
+});
+
+it('reckons in the currency of the latest price of a part, also where a cost of another is later', () => {
+  const { facts } = programme({ currency: null });
+  const later: CostFacts = {
+    ...{
+      costId: 'C',
+      siteId: null,
+      head: 'opEx' as const,
+      what: 'C',
+      amount: 5,
+      low: null,
+      high: null,
+      currency: 'EUR',
+    },
+    ...{ priceDate: day + 1, per: 'year' as const, life_years: null, source: null },
+  };
+  const rates = [{ currency: 'EUR', day, perUnit: 2, source: null }];
+  const ready = readyKit({ ...facts, kit: { ...facts.kit, costs: [later], rates } }, day + 1);
+  const { cost } = costAtSite(site, [], ready);
+  expect(cost?.currency).toBe('USD');
+  // As above, and five a year of a currency that buys two.
+  expect(cost?.perYear_amount).toBeCloseTo(3 + 5 + 1.6 + 10, 9);
 });

@@ -60,7 +60,7 @@ export interface ReadyKit extends KitMarket {
 export function readyKit(facts: ProgrammeFacts, today: DayIndex | null, pricesOn: DayIndex | null = null): ReadyKit {
   const { settings, parts, prices, kit } = facts;
   const market = marketOn(parts, prices, pricesOn, { settings, kit });
-  const money = moneyOn(settings, kit, market.day ?? today ?? 0, [...prices, ...kit.costs]);
+  const money = moneyOn(settings, kit, market.day ?? today ?? 0, prices.length > 0 ? prices : kit.costs);
   const priceOf = (partId: string): PriceFound => market.prices.get(partId) ?? { price: null, reason: 'noPrice' };
   const costs: CostMarket = {
     ...{ settings, parts, costs: kit.costs, money, throws: throwsFor(settings) },

@@ -43,6 +43,7 @@ export function siteShort(
     finding: findingOf(design, language),
     withheldBy: problem && problemSentence(problem, language).what,
     decides: decidingFigure(design, settings),
+    isNotToDrink: design.safety?.mayDrink === 'no',
     standGate: design.standGate,
     hasStorm: design.storm !== null,
     remedy: first

@@ -80,6 +80,7 @@ const notJudged = {
     finding: null,
     withheldBy: null,
     decides: null,
+    isNotToDrink: null,
     standGate: null,
     hasStorm: null,
     remedy: null,

@@ -42,7 +42,9 @@ describe('what is said of cartridges', () => {
       endsOn: { p10: 22_000, p50: 22_000, p90: 22_000 },
       endsBy_fraction: { litres: 0, flow: 0, age: 1, failure: 0 },
     };
-    expect(english.findings.wear(one)).toContain('about 27 March 2030: first they are too old (the likeliest end, 100 %).');
+    expect(english.findings.wear(one)).toContain(
+      'about 27 March 2030: first they are too old (the likeliest end, 100 %).',
+    );
   });
 
   it('says no day where none is known, and the litres of a new set where only its day is missing', () => {

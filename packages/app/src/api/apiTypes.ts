@@ -1094,7 +1094,14 @@ export interface paths {
                                 /** @enum {number} */
                                 schema: 2;
                                 settings: {
+                                    boiledWater_L_per_person_per_day: number | null;
+                                    boughtWater_amount_per_L: number | null;
+                                    boughtWater_L_per_person_per_day: number | null;
                                     cartridgeFailures_per_year: number | null;
+                                    costYears: number;
+                                    /** @description The currency costs are told in; null: that of the latest price. */
+                                    currency: string | null;
+                                    cutWaste_mm: number;
                                     /** @enum {string} */
                                     dayOrder: "drawFirst" | "yas" | "ybs";
                                     daysOff_per_year: number | null;
@@ -1105,6 +1112,8 @@ export interface paths {
                                     fiveMinutesOfDaySource: string | null;
                                     flowReadingError_fraction: number;
                                     foulingSpread_fraction: number;
+                                    fuel_amount_per_kg: number | null;
+                                    fuelHeat_MJ_per_kg: number | null;
                                     futures: number;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -1112,6 +1121,8 @@ export interface paths {
                                     growthFraction_per_year: number | null;
                                     headMargin_m: number;
                                     healthTarget_DALY_per_person_per_year: number;
+                                    inflation_fraction_per_year: number | null;
+                                    interest_fraction_per_year: number | null;
                                     /** @enum {string} */
                                     judgeDrainage: "whereMeasured" | "always" | "never";
                                     /** @enum {string} */
@@ -1131,8 +1142,13 @@ export interface paths {
                                     litresDrunkHigh_L_per_person_per_day: number;
                                     madeYears: number;
                                     missingDays_fraction: number;
+                                    oldRate_days: number;
                                     peakShare_fraction: number;
                                     people_per_household: number | null;
+                                    pipedScheme_amount_per_person: number | null;
+                                    pipedScheme_amount_per_person_per_year: number | null;
+                                    pipedScheme_years: number | null;
+                                    priceChange_fraction_per_year: number | null;
                                     programme: string;
                                     pumping_h_per_day: number;
                                     range_fraction: number;
@@ -1151,6 +1167,7 @@ export interface paths {
                                     standMargin_fraction: number;
                                     stormMargin_fraction: number;
                                     stormReturnPeriod_years: number;
+                                    stoveEfficiency_fraction: number | null;
                                     susceptibleToRotavirus_fraction: number;
                                     tapFlow_L_per_min: number;
                                     target: {
@@ -1168,6 +1185,9 @@ export interface paths {
                                     /** @enum {string} */
                                     windExposure: "builtUp" | "openGround" | "openWater";
                                     windSpeed_m_per_s: number | null;
+                                    workingService_fraction: number | null;
+                                    workingServiceHigh_fraction: number | null;
+                                    workingServiceLow_fraction: number | null;
                                 };
                                 sites: components["schemas"]["site"][];
                             } | null;
@@ -3332,6 +3352,7 @@ export interface components {
                 } | null;
                 finding: string | null;
                 hasStorm: boolean | null;
+                isNotToDrink: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -3578,6 +3599,7 @@ export interface components {
                 } | null;
                 finding: string | null;
                 hasStorm: boolean | null;
+                isNotToDrink: boolean | null;
                 /** @description The key of its row in the table of sites. */
                 key: string;
                 latitude_deg: number | null;
@@ -7877,6 +7899,8 @@ export interface components {
             finding: string;
             /** @description Is it known how hard it may rain there? */
             hasStorm: boolean;
+            /** @description Must its water not be drunk as it is? It is told before any other reason. */
+            isNotToDrink: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;
@@ -8020,6 +8044,8 @@ export interface components {
             finding: string;
             /** @description Is it known how hard it may rain there? */
             hasStorm: boolean;
+            /** @description Must its water not be drunk as it is? It is told before any other reason. */
+            isNotToDrink: boolean;
             latitude_deg: number | null;
             longitude_deg: number | null;
             name: string;

@@ -52,7 +52,7 @@ export interface KitOptions extends FromData {
   readonly neededOn?: string;
   readonly by?: string;
   readonly workbook?: string;
-  readonly replace?: boolean;
+  readonly overwrite?: boolean;
   readonly json?: boolean;
 }
 
@@ -73,7 +73,7 @@ export async function kitCommand(
 ): Promise<ExitCode> {
   const neededOn = options.neededOn === undefined ? null : readIsoDay(options.neededOn);
   if (options.neededOn !== undefined && neededOn === null) throw new WrongUse(words.neededOnForm);
-  if (options.workbook !== undefined) await refuseWorkbook(options.workbook, options.replace === true);
+  if (options.workbook !== undefined) await refuseWorkbook(options.workbook, options.overwrite === true);
   const read = await readFolder(folder, context);
   const asked: Asked = {
     ...carriersAsked(read.facts, options.by),

@@ -4,11 +4,13 @@ import { figure, hand } from './figures.ts';
 import {
   arc,
   arrow,
+  away,
   bar,
   body,
   box,
   disc,
   drop,
+  fine,
   line,
   not,
   outline,
@@ -18,7 +20,7 @@ import {
   through,
   waves,
 } from './signs.ts';
-import { broomHead, bubbles, ground, jerrican, tap } from './things.ts';
+import { bottleBrush, broomHead, bubbles, ground, stream, tap } from './things.ts';
 
 /** Somebody scrubs a tank with a brush on a long handle through its hatch, from outside; the dirty water runs out at its foot. */
 export function washTank(): readonly Shape[] {
@@ -40,20 +42,24 @@ export function washTank(): readonly Shape[] {
       },
       ...{ faces: -1, elbows: [-1, -1] },
     }),
-    drop(7.5, 84.5, 8),
+    ...stream([5.6, 83], 93),
+    ...stream([9.6, 83], 93),
   ];
 }
 
-/** A container is scrubbed with brush and foam. */
+/** A brush goes into a container through its open mouth; the cap lies beside it. */
 export function cleanContainer(): readonly Shape[] {
   return [
     ground(4, 96),
-    ...jerrican(10, 94.5, 48, 66),
-    ...bubbles([30, 66, 5, 42, 74, 4, 26, 78, 3.4, 40, 60, 3, 36, 84, 3.6, 56, 90, 3]),
-    ...broomHead([62, 70], 180),
-    ...hand({ palm: [70, 70], from: [94, 92], deed: 'grips', turn_deg: 90, side: -1, size: 0.85 }),
-    ...arrow(spots([80, 44, 80, 28]), 1.5),
-    ...arrow(spots([80, 36, 80, 54]), 1.5),
+    outline(through(spots([28, 32, 28, 40, 14, 52, 14, 94.5, 68, 94.5, 68, 40, 48, 40, 48, 32]))),
+    outline(box(52, 46, 12, 7, 3.4)),
+    ...bottleBrush([38, 12], [38, 86], 24),
+    ...bubbles([21, 62, 3.2, 20, 74, 4, 22, 87, 3.6, 56, 64, 4.4, 61, 76, 3.4, 55, 86, 4.2]),
+    ...hand({ palm: [38, 15], from: [94, 6], deed: 'grips', turn_deg: 90, side: -1, size: 0.85 }),
+    ...arrow(spots([72, 27, 72, 17]), 1.5),
+    ...arrow(spots([72, 22, 72, 36]), 1.5),
+    outline(box(76, 82, 18, 12.5, 2)),
+    fine('M80.5 86V93M85 86V93M89.5 86V93'),
   ];
 }
 
@@ -72,54 +78,43 @@ export function washHands(): readonly Shape[] {
 export function keepChlorineAway(): readonly Shape[] {
   return [
     ground(4, 96),
-    bar(spots([58, 47, 96, 47]), 1.6),
-    line('M94 48V63M94 61L80 48'),
-    outline('M66 45.5V27l6 -6V15h12v6l6 6V45.5Z'),
-    outline(box(66, 31, 24, 8)),
-    solid(box(69, 7, 18, 8)),
+    bar(spots([69, 59, 96, 59]), 1.6),
+    line('M94 60V74M94 72L82 60'),
+    outline('M71 57.5V40l5 -6V24h12v10l5 6V57.5Z'),
+    outline(box(71, 43, 22, 8)),
+    solid(box(73, 15, 18, 9)),
     ...figure({
       ...{
-        size: 50,
-        hip: [20, 66],
-        shoulder: [21, 53],
-        hands: spots([36, 47, 18, 67]),
-        feet: spots([16, 92, 24, 92]),
+        size: 58,
+        hip: [26, 75],
+        shoulder: [30, 63.5],
+        hands: spots([61, 50, 19, 75]),
+        feet: spots([21, 92, 31, 92]),
       },
-      ...{ faces: 1, isChild: true },
+      ...{ faces: 1, isChild: true, head: [30, 51] },
     }),
-    not([6, 6], [94, 94]),
+    not(),
   ];
 }
 
 /** Somebody calls with a telephone; somebody comes with a tool. */
 export function callForHelp(): readonly Shape[] {
+  const size = 76;
   return [
     ground(4, 96),
     ...figure({
-      ...{
-        size: 84,
-        hip: [21, 49.5],
-        shoulder: [21, 28],
-        hands: [[14, 52]],
-        feet: spots([17, 92, 24, 92]),
-      },
-      ...{ faces: 1, elbows: [1], head: [21, 14] },
+      ...{ size, hip: [16, 54], shoulder: [16, 35], hands: [[10, 56]], feet: spots([12, 92, 19, 92]) },
+      ...{ faces: 1, elbows: [1], head: [16, 22.5] },
     }),
-    bar(spots([20.6, 9.6, 22.6, 19.6]), 1.9),
-    ...forearmUp([24, 31], [36, 35], [27, 20]),
-    line([10, 17, 24].map((far) => through(arc([34, 18], far, -35, 35))).join('')),
-    ...spanner([72, 62], [67, 78]),
+    bar(spots([28.6, 18, 27.8, 30]), 2.6),
+    ...forearmUp([19, 37], [35, 46], [29.5, 32.5]),
+    line([9, 16].map((far) => through(arc([30, 19], far, -40, 40))).join('')),
+    ...spanner([69, 62], [57, 34]),
     ...figure({
-      ...{
-        size: 58,
-        hip: [84, 64],
-        shoulder: [83, 46.5],
-        hands: spots([72, 62, 90, 65]),
-        feet: spots([77, 92, 91, 92]),
-      },
-      ...{ faces: -1, elbows: [-1, -1] },
+      ...{ size, hip: [83, 54], shoulder: [81, 35], hands: spots([66, 55, 91, 55]), feet: spots([74, 92, 91, 92]) },
+      ...{ faces: -1, elbows: [-1, -1], head: [80, 22.5] },
     }),
-    ...arrow(spots([62, 86, 40, 86]), 1.6),
+    ...arrow(spots([62, 82, 36, 82]), 1.7),
   ];
 }
 
@@ -130,7 +125,20 @@ const forearmUp = (shoulder: Spot, elbow: Spot, hand: Spot): readonly Shape[] =>
     [...elbow, 3.4, ...hand, 3],
   ]);
 
-/** A spanner from one end to the other. */
+/** A spanner from its end to its open jaw. */
 function spanner(from: Spot, to: Spot): readonly Shape[] {
-  return [bar([from, to], 1.6), solid(disc(to[0], to[1], 4.4)), fill(disc(to[0] - 0.6, to[1] + 2.6, 2.2), 'paper')];
+  const turn_deg = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const jaw = [away(to, turn_deg, 1), away(to, turn_deg, 9)];
+  return [
+    bar([from, to], 2),
+    solid(disc(to[0], to[1], 6.4)),
+    fill(through(boxOf(jaw[0]!, jaw[1]!, 2.6), true), 'paper'),
+  ];
+}
+
+/** The corners of a bar with straight ends. */
+function boxOf(from: Spot, to: Spot, half: number): readonly Spot[] {
+  const turn_deg = (Math.atan2(to[1] - from[1], to[0] - from[0]) * 180) / Math.PI;
+  const edge = (at: Spot, by: 1 | -1) => away(at, turn_deg + by * 90, half);
+  return [edge(from, -1), edge(to, -1), edge(to, 1), edge(from, 1)];
 }

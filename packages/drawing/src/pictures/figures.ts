@@ -16,7 +16,7 @@ export interface Pose {
   readonly faces: 1 | -1;
   /** Which way elbows point: 1 clockwise of the way from shoulder to hand. */
   readonly elbows?: readonly (1 | -1)[];
-  /** Child: a larger head. */
+  /** Child: a larger head and shorter limbs. */
   readonly isChild?: boolean;
 }
 
@@ -25,6 +25,8 @@ const upperLeg = 0.255;
 const lowerLeg = 0.255;
 const upperArm = 0.175;
 const lowerArm = 0.175;
+/** A child's legs, shares of those of a grown person of the same size. */
+const childLeg = 0.6;
 
 /** Somebody, as an outline: no face, no dress of anyone. */
 export function figure(pose: Pose): readonly PathShape[] {
@@ -36,7 +38,7 @@ function limbsOf(pose: Pose): readonly Limb[] {
   const lean = Math.atan2(shoulder[1] - hip[1], shoulder[0] - hip[0]);
   const lean_deg = (lean * 180) / Math.PI;
   const r = (share: number) => share * size;
-  const headSize = pose.isChild ? 0.105 : 0.085;
+  const headSize = pose.isChild ? 0.145 : 0.085;
   const head = pose.head ?? away(shoulder, lean_deg, r(headSize + 0.075));
   const limbs: Limb[] = [
     [...head, r(headSize), ...away(head, 90, r(0.012)), r(headSize - 0.004)],
@@ -44,7 +46,8 @@ function limbsOf(pose: Pose): readonly Limb[] {
     [...shoulder, r(0.088), ...hip, r(0.078)],
   ];
   for (const foot of feet) {
-    const knee = joint(hip, foot, r(upperLeg), r(lowerLeg), -faces as 1 | -1);
+    const leg = pose.isChild ? childLeg : 1;
+    const knee = joint(hip, foot, leg * r(upperLeg), leg * r(lowerLeg), -faces as 1 | -1);
     limbs.push([...hip, r(0.075), ...knee, r(0.053)], [...knee, r(0.051), ...foot, r(0.036)]);
     limbs.push([foot[0], foot[1] + r(0.008), r(0.028), foot[0] + faces * r(0.075), foot[1] + r(0.012), r(0.024)]);
   }

@@ -3,7 +3,7 @@ import { fill, pen, stroke } from '../charts/strokes.ts';
 import type { Shape } from '../sheet/shapes.ts';
 import { carePicture, carePictureIds } from './index.ts';
 import { closedShareOf, inkOf, outsideOf, pathsOf, shareOf, thinShareOf } from './raster.testing.ts';
-import { box } from './signs.ts';
+import { box, not } from './signs.ts';
 
 /** Units of the square that are 0.35 and 0.5 mm where it is printed 30 mm wide: the least line and the least gap. */
 const [leastLine, leastGap] = [0.35 / 0.3, 0.5 / 0.3];
@@ -12,6 +12,19 @@ const [mostThin, mostClosed] = [0.012, 0.025];
 
 const isOnlyPaths = (shapes: readonly Shape[]): boolean =>
   shapes.every((one) => (one.kind === 'group' ? isOnlyPaths(one.shapes) : one.kind === 'path'));
+
+/** How x and y of the ink go together: near 1 down to the right, near -1 up to the right. */
+function slantOf(dots: Uint8Array): number {
+  const wide = Math.sqrt(dots.length);
+  const inked = [...dots.keys()]
+    .filter((at) => dots[at] === 1)
+    .map((at) => [at % wide, Math.floor(at / wide)] as const);
+  const mean = (of: (x: number, y: number) => number) =>
+    inked.reduce((sum, [x, y]) => sum + of(x, y), 0) / inked.length;
+  const [mx, my] = [mean((x) => x), mean((_, y) => y)];
+  const [xx, yy] = [mean((x) => (x - mx) ** 2), mean((_, y) => (y - my) ** 2)];
+  return mean((x, y) => (x - mx) * (y - my)) / Math.sqrt(xx * yy);
+}
 
 describe('the measures of a print', () => {
   const square = [fill(box(20, 20, 50, 40), 'ink')];
@@ -51,11 +64,18 @@ describe('the care pictures', () => {
       expect(closedShareOf(ink, leastGap)).toBeLessThan(mostClosed);
     });
 
-  it('what must not be has a stroke across the whole, and nothing else has one', () => {
-    const barred = carePictureIds.filter((id) =>
-      carePicture(id).shapes.some((one) => one.kind === 'group' && one.part === 'not'),
+  it('what must not be has a stroke down to the right, across the whole or over the drop, and nothing else has one', () => {
+    const strokes = carePictureIds.flatMap((id) =>
+      carePicture(id).shapes.flatMap((one) =>
+        one.kind === 'group' && one.part === 'not' ? [[id, one.shapes] as const] : [],
+      ),
     );
-    expect(barred).toEqual(['doNotDip', 'keepChlorineAway']);
+    const whole = not();
+    const drawn = JSON.stringify(whole.kind === 'group' ? whole.shapes : null);
+    const across = strokes.filter(([, shapes]) => JSON.stringify(shapes) === drawn);
+    expect(across.map(([id]) => id)).toEqual(['doNotDip', 'keepChlorineAway']);
+    expect(strokes.map(([id]) => id)).toEqual(['doNotDip', 'closedTap', 'keepChlorineAway']);
+    for (const [, shapes] of strokes) expect(slantOf(inkOf(shapes))).toBeGreaterThan(0.9);
   });
 
   it('no two are alike', () => {

@@ -1,7 +1,7 @@
 import type { Shape } from '../sheet/shapes.ts';
 import { figure, hand } from './figures.ts';
-import { arrow, bar, box, fine, leaf, line, outline, solid, specks, spots, through } from './signs.ts';
-import { broomHead, ground, ladder } from './things.ts';
+import { arrow, bar, fine, leaf, line, outline, specks, spots, through } from './signs.ts';
+import { broomHead, ground, ladder, stream } from './things.ts';
 
 /** Somebody on a ladder, one hand on it, sweeps leaves down a roof. */
 export function sweepRoof(): readonly Shape[] {
@@ -57,21 +57,27 @@ export function clearScreen(): readonly Shape[] {
   ];
 }
 
-/** A hand has opened the foot of the upright pipe; the first, dirty water runs out, and none of it into the tank. */
+/** The cap is off the foot of the upright pipe; the first, dirty water runs out, and none of it into the tank. */
 export function emptyFirstFlush(): readonly Shape[] {
-  const dirt = spots([36, 42, 44, 47, 37, 54, 45, 59, 38, 65]);
   return [
-    outline(through(spots([97, 50, 73, 50, 73, 96, 97, 96]))),
-    bar(spots([4, 4, 26, 12]), 2),
-    outline('M26 10v4a8 8 0 0 0 8 8h14v-12Z'),
-    outline(through(spots([32, 22, 32, 72, 50, 72, 50, 38, 78, 42, 78, 54, 86, 54, 86, 35, 50, 28, 50, 22]), true)),
-    specks(dirt, 1.6),
-    line('M32 35q4.5 -3 9 0q4.5 3 9 0'),
-    ...arrow(spots([41, 74, 41, 92]), 1.8),
-    specks(spots([34, 78, 47, 80, 33, 86, 49, 87]), 1.4),
-    solid('M24 97a17 3.4 0 0 1 34 0Z'),
-    outline(box(18, 58, 8, 18)),
-    ...hand({ palm: [14, 67], from: [7, 94], deed: 'grips', turn_deg: 90, side: 1, size: 0.9 }),
+    ground(4, 96),
+    outline('M63 95V59Q78.5 49 94 59V95Z'),
+    bar(spots([4, 4, 26, 11]), 2),
+    outline('M25 9v4a8 8 0 0 0 8 8h14v-12Z'),
+    line(through(spots([30, 53, 30, 21, 50, 21, 50, 27, 83, 34, 83, 53]))),
+    line(through(spots([50, 53, 50, 37, 74, 41, 74, 53]))),
+    specks(spots([35, 39, 43, 42, 36, 46, 44, 49, 40, 53, 40, 59, 40, 65, 40, 71]), 1.6),
+    line('M31 33q4.5 -3 9 0q4.5 3 9 0'),
+    bar(spots([28.5, 53, 31, 53]), 1.6),
+    bar(spots([49, 53, 51.5, 53]), 1.6),
+    ...stream([35, 55], 70),
+    ...stream([45, 55], 70),
+    ...stream([25.6, 78], 92),
+    ...stream([54.4, 78], 92),
+    outline('M30 76V85Q30 88 33 88H47Q50 88 50 85V76'),
+    fine('M35 80V87M40 80V87M45 80V87'),
+    ...arrow(spots([18, 58, 18, 82]), 1.7),
+    specks(spots([21, 91, 32, 91.5, 40, 91.5, 48, 91.5, 58.6, 91]), 1.4),
   ];
 }
 

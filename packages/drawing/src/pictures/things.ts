@@ -55,16 +55,24 @@ export function tap(x: number, y: number): readonly Shape[] {
   ];
 }
 
-/** A container with a handle and a spout, its foot's left end at x, y. */
-export function jerrican(x: number, y: number, wide: number, high: number): readonly Shape[] {
-  const [top, neck] = [y - high, wide * 0.3];
-  return [
-    outline(
-      `M${px(x)} ${px(y)}V${px(top + 0.34 * high)}L${px(x + 0.16 * wide)} ${px(top + 0.12 * high)}H${px(x + wide)}V${px(y)}Z`,
-    ),
-    outline(box(x + 0.5 * wide, top + 0.2 * high, 0.36 * wide, 0.13 * high, 0.06 * high)),
-    outline(box(x + 0.17 * wide, top, neck, 0.12 * high)),
-  ];
+/** Water that runs down in a stream: one edge of it, from a mouth to where it arrives. */
+export function stream([x, y]: Spot, to: number): readonly Shape[] {
+  const count = Math.max(1, Math.round((to - y) / 5));
+  const step = (to - y) / count;
+  const swing = (nth: number) => `q${nth % 2 === 0 ? 1.6 : -1.6} ${px(step / 2)} 0 ${px(step)}`;
+  return [line(`M${px(x)} ${px(y)}${Array.from({ length: count }, (_, nth) => swing(nth)).join('')}`)];
+}
+
+/** A brush for bottles on a stiff handle, bristles on both sides of its end so long. */
+export function bottleBrush(from: Spot, to: Spot, long: number): readonly Shape[] {
+  const bristles = Array.from({ length: 6 }, (_, nth) => {
+    const y = to[1] - (long * nth) / 5;
+    return through([
+      [to[0] - 8, y],
+      [to[0] + 8, y],
+    ]);
+  });
+  return [line(bristles.join('')), bar([from, to], 1.9)];
 }
 
 /** A bucket, its foot's left end at x, y, wider at its rim. */

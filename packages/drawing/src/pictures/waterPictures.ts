@@ -1,3 +1,4 @@
+import { fill } from '../charts/strokes.ts';
 import type { Shape } from '../sheet/shapes.ts';
 import { figure, hand } from './figures.ts';
 import {
@@ -10,6 +11,7 @@ import {
   disc,
   drop,
   fine,
+  line,
   not,
   outline,
   type Spot,
@@ -19,7 +21,7 @@ import {
   through,
   waves,
 } from './signs.ts';
-import { bucket, ground, tap } from './things.ts';
+import { bucket, ground, stream, tap } from './things.ts';
 
 /** Somebody works the lever of a pump; water runs into a container. */
 export function pump(): readonly Shape[] {
@@ -29,8 +31,10 @@ export function pump(): readonly Shape[] {
     outline(through(spots([30, 52, 15, 52, 15, 62, 21, 62, 21, 58, 30, 58]), true)),
     solid(box(27, 36, 19, 5)),
     bar(spots([36.5, 38, 36.5, 26, 66, 40]), 1.7),
-    drop(18, 65, 7),
-    bucket(9, 95, 16, 17),
+    ...stream([16, 63], 83),
+    ...stream([20, 63], 83),
+    bucket(9, 95, 17, 17),
+    waves(9, 85, 17),
     ...figure({
       ...{
         size: 66,
@@ -46,37 +50,36 @@ export function pump(): readonly Shape[] {
   ];
 }
 
-/** Clean water goes back through a filter, and the dirt comes out. */
+/** A hand turns the lever of a filter; clean water turns round, goes up through it, and the dirt leaves by a pipe. */
 export function backwash(): readonly Shape[] {
-  const fibres = [20, 26, 32, 50, 56, 62].map((x) =>
-    through([
-      [x, 34],
-      [x, 63],
-    ]),
-  );
-  const dirt = spots([23, 59, 29, 53, 53, 61, 59, 55, 23, 47, 59, 44, 53, 49, 29, 41]);
-  const below = spots([30, 82, 52, 81, 35, 88, 48, 89, 28, 94, 55, 94, 41, 94]);
   return [
-    ...[25, 41, 57].map((x, nth) => clearDrop(x, nth === 1 ? 3 : 9, 12)),
-    outline(box(14, 28, 54, 42)),
-    bar(spots([14, 28, 68, 28]), 2.4),
-    bar(spots([14, 69.5, 68, 69.5]), 2.4),
-    fine(fibres.join('')),
-    specks(dirt, 1.5),
-    ...arrow(spots([41, 21, 41, 86]), 2.6),
-    specks(below, 1.6),
-    ...arrow([[79, 66], [79, 36], ...arc([85.5, 36], 6.5, 180, 360), [92, 66]], 1.7),
+    ground(4, 30),
+    outline('M28 78V40Q28 32 36 32H58Q66 32 66 40V78Z'),
+    fill(box(26, 41, 6, 9), 'paper'),
+    line('M29 40H8V60M18 60V50H29'),
+    fine(through(spots([35, 54, 35, 72])) + through(spots([59, 42, 59, 72]))),
+    specks(spots([34, 45, 41, 40, 54, 41, 40, 58, 54, 60, 40, 68, 54, 69, 26, 45, 19, 45, 13, 47, 13, 54]), 1.5),
+    ...stream([9.4, 61], 92),
+    ...stream([16.6, 61], 92),
+    specks(spots([13, 61, 13, 68, 13, 75, 13, 82, 13, 89, 5, 91, 22, 90, 26, 92]), 1.4),
+    bar(spots([28, 78, 66, 78]), 2.2),
+    ...clearBar(spots([47, 84, 47, 72]), 2.4),
+    ...arrow([[85, 46], [85, 85], ...arc([77, 85], 8, 0, 90), ...arc([53, 87], 6, 90, 180), [47, 48]], 2.4),
+    clearDrop(85, 27, 14),
+    bar(spots([47, 31, 47, 20]), 2.4),
+    bar(spots([40, 20, 74, 20]), 1.9),
+    ...hand({ palm: [66, 20], from: [95, 6], deed: 'grips', turn_deg: 0, side: 1, size: 0.8 }),
   ];
 }
 
 /** No cup and no hand into the tank. */
 export function doNotDip(): readonly Shape[] {
   return [
-    outline(through(spots([24, 44, 24, 96, 96, 96, 96, 44]))),
-    waves(25.5, 62, 69, 3, 10),
-    outline('M66 57h24l-2.5 24h-19Z'),
-    ...hand({ palm: [63, 57], from: [12, 8], deed: 'grips', turn_deg: 80, side: -1, size: 0.85 }),
-    not([92, 8], [8, 92]),
+    outline(through(spots([4, 44, 4, 96, 76, 96, 76, 44]))),
+    waves(5.5, 62, 69, 3, 10),
+    outline('M34 57h-24l2.5 24h19Z'),
+    ...hand({ palm: [37, 57], from: [88, 8], deed: 'grips', turn_deg: 100, side: 1, size: 0.85 }),
+    not(),
   ];
 }
 
@@ -110,7 +113,7 @@ export function closedTap(): readonly Shape[] {
     ...tap(48, 56),
     ...hand({ palm: [40, 30], from: [94, 8], deed: 'grips', turn_deg: 0, side: 1, size: 0.85 }),
     ...arrow(arc([40, 34], 24, 170, 280), 1.5),
-    clearDrop(48, 62, 26),
-    ...clearBar(spots([33, 64, 63, 94]), 1.9),
+    clearDrop(48, 60, 33),
+    not([29, 62], [66, 96]),
   ];
 }

@@ -1,6 +1,6 @@
 import type { Language } from '@eavewell/words';
-import { drawLines, type SetLines, type Setter } from '../document/setter.ts';
-import { bodyEnd_pt, lines_pt, mm } from '../document/sheetSize.ts';
+import { drawLines, type Setter } from '../document/setter.ts';
+import { bodyEnd_pt, mm } from '../document/sheetSize.ts';
 import { drawQr, qrOf } from '../drawing/qr.ts';
 import {
   type Band,
@@ -15,6 +15,7 @@ import {
   ticks,
 } from '../flow/index.ts';
 import type { PackStation, SitePackContent } from './content.ts';
+import { namePlate } from './namePlate.ts';
 import { firstTop_pt } from './pageHead.ts';
 import { fitted, pictureBand } from './pictureBand.ts';
 import { wayBand } from './wayLine.ts';
@@ -124,52 +125,6 @@ function plateOf(
     [say('pack.by'), measuredBy ?? say('pack.not_known')],
     [say('pack.dashed'), say('pack.dashed_means')],
   ];
-}
-
-/** What a drawing is, in a frame: its name, and pairs of what and which. */
-function namePlate(setter: Setter, width: number, pairs: readonly (readonly [string, string])[], title: string): Band {
-  const high = mm(11.5);
-  const pad = mm(2.6);
-  const most = (width * 0.76) / pairs.length - 2 * pad;
-  const cells = pairs.map(([what, which]) => {
-    const sets: readonly SetLines[] = [setter.lines(what, 'small', most), setter.lines(which, 10, most)];
-    const own = Math.max(...sets.flatMap(({ lines }) => lines.map(({ width_pt }) => width_pt)));
-    return { sets, width: own + 2 * pad, rows: Math.max(...sets.map(({ lines }) => lines.length)) };
-  });
-  const tall = high + (Math.max(...cells.map(({ rows }) => rows)) - 1) * 13;
-  const own = setter.lines(title, 11, width * 0.24, 'strong');
-  return band(
-    tall,
-    (canvas, under, { x, y }) => {
-      const drawAll = () => {
-        drawLines(canvas, setter, own, {
-          x: setter.place(x, width, pad, width - 2 * pad),
-          y: y + 3,
-          width: width - 2 * pad,
-        });
-        let from = width;
-        for (const cell of [...cells].reverse()) {
-          from -= cell.width;
-          let top = y + 2.5;
-          for (const set of cell.sets) {
-            const inner = cell.width - 2 * pad;
-            drawLines(canvas, setter, set, { x: setter.place(x, width, from + pad, inner), y: top, width: inner });
-            top += set.height_pt;
-          }
-        }
-      };
-      canvas.within(canvas.branch(under, 'P'), 'P', drawAll);
-      canvas.unread(() => {
-        canvas.box(x, y, width, tall, lines_pt.edge);
-        let from = width;
-        for (const cell of [...cells].reverse()) {
-          from -= cell.width;
-          canvas.fill(setter.place(x, width, from, lines_pt.edge), y, lines_pt.edge, tall, '#000');
-        }
-      });
-    },
-    { before_pt: 5 },
-  );
 }
 
 const isException = ({ verdict }: PackStation) => verdict === 'short' || verdict === 'tight' || verdict === 'unknown';

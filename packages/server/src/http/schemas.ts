@@ -148,6 +148,7 @@ export const overview = z
           finding: judged.finding.nullable(),
           withheldBy: judged.withheldBy,
           decides: judged.decides,
+          isNotToDrink: judged.isNotToDrink.nullable(),
           standGate: judged.standGate.nullable(),
           hasStorm: judged.hasStorm.nullable(),
           remedy: judged.remedy,

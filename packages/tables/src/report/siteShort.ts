@@ -38,6 +38,7 @@ export const siteShort = siteReport
       .nullable()
       .describe('What keeps it, or its worst station, from a verdict, in words; null where nothing does.'),
     decides,
+    isNotToDrink: z.boolean().describe('Must its water not be drunk as it is? It is told before any other reason.'),
     standGate: z.enum(standGates).describe('Apart from the verdict. closed: not to be filled or handed over.'),
     hasStorm: z.boolean().describe('Is it known how hard it may rain there?'),
     remedy: z

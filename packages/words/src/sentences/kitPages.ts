@@ -8,7 +8,7 @@ const kitHelpIn = ({ say }: Speech) => ({
   neededOnHelp: say('commandLine.kit.neededOnHelp'),
   byHelp: say('commandLine.kit.byHelp'),
   workbookHelp: say('commandLine.kit.workbookHelp'),
-  replaceHelp: say('commandLine.kit.replaceHelp'),
+  overwriteHelp: say('commandLine.kit.overwriteHelp'),
   jsonHelp: say('commandLine.kit.jsonHelp'),
   examples: say('commandLine.kit.examples'),
   working: (done: number, all: number) => say('commandLine.kit.working', { done, all }),

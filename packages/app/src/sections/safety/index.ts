@@ -1,6 +1,7 @@
 import { lazyRouteComponent } from '@tanstack/react-router';
 
 export { safetyAskedOf } from './cups.ts';
+export { CupOfBefore, useIsCupOfBefore } from './ofBefore.tsx';
 
 /** Whether the water of each site is fit to drink; loaded when it is opened. */
 export const Safety = lazyRouteComponent(() => import('./Safety.tsx'), 'Safety');

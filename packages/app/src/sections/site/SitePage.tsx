@@ -5,6 +5,7 @@ import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { SiteFacts } from '../facts/index.ts';
+import { CupOfBefore, useIsCupOfBefore } from '../safety/index.ts';
 import { costWords, overviewQuery, type SiteEntry, stationsInOrder } from '../sites/index.ts';
 import { Among } from './Among.tsx';
 import { GateBand, standingTanks } from './GateBand.tsx';
@@ -28,6 +29,7 @@ export function SitePage() {
   const entry = place === undefined ? undefined : overview?.sites[place];
   const row = site.rows.find(({ table }) => table === 'sites')?.cells ?? {};
   const name = row['name'] ?? design?.name ?? siteId;
+  const isCupOfBefore = useIsCupOfBefore(programmeId, siteId, site);
   const isOfBefore = site.designVersion !== null && site.designVersion !== site.version;
   return (
     <>
@@ -45,6 +47,7 @@ export function SitePage() {
               {say('site.to_safety')}
             </Link>
           </p>
+          {isCupOfBefore && design.safety !== null ? <CupOfBefore /> : null}
           {design.safety?.mayDrink === 'no' ? <DoNotDrink /> : null}
         </>
       )}

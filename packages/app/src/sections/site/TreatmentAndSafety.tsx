@@ -1,6 +1,9 @@
+import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link } from '@tanstack/react-router';
+import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
+import { useIsCupOfBefore } from '../safety/index.ts';
 import { type Figure, type SiteReport, workingOf } from './siteFigures.ts';
 import { isOpened } from './stationFigures.ts';
 import { dueFigure, unitFigures } from './treatmentFigures.ts';
@@ -22,6 +25,8 @@ export function TreatmentAndSafety({
   const language = useLanguage();
   const { say } = language;
   const { treatment, wear, safety, stations } = report;
+  const { data: site } = useSuspenseQuery(queries.site(programmeId, siteId));
+  const isOfBefore = useIsCupOfBefore(programmeId, siteId, site);
   const figures = [
     ...treatment.flatMap((one) => unitFigures(one, language)),
     ...(wear ?? []).flatMap((one) => dueFigure(one, language) ?? []),
@@ -33,6 +38,9 @@ export function TreatmentAndSafety({
       <h2 id="treatment-safety-head">{say('site.treatment_safety')}</h2>
       {may === null ? (
         <p>{say('safety.because_notJudged')}</p>
+      ) : isOfBefore && may === 'yes' ? (
+        // That it is fit is not said of before.
+        <p>{say('safety.again')}.</p>
       ) : (
         <div className="verdict">
           <VerdictMark verdict={stations.cup} size={may === 'yes' ? 20 : 32} />

@@ -9,7 +9,15 @@ type Stations = NonNullable<SiteEntry['stations']>;
 const notJudged = 'notJudged' as const;
 const bare = {
   ...{ siteClass: null, design_people: null, latitude_deg: null, longitude_deg: null, finding: null, withheldBy: null },
-  ...{ figures: null, target: null, notMended: null, decides: null, standGate: null, hasStorm: null },
+  ...{
+    figures: null,
+    target: null,
+    notMended: null,
+    decides: null,
+    isNotToDrink: null,
+    standGate: null,
+    hasStorm: null,
+  },
 };
 const site = (
   siteId: string,

@@ -24,7 +24,15 @@ const judged: SiteEntry = {
     finding: 'Enough water.',
     withheldBy: null,
   },
-  ...{ remedy: null, notMended: null, figures: null, target: null, standGate: 'closed', hasStorm: true },
+  ...{
+    remedy: null,
+    notMended: null,
+    figures: null,
+    target: null,
+    standGate: 'closed',
+    hasStorm: true,
+    isNotToDrink: false,
+  },
   decides: {
     ...{ station: 'gutter', figure: 'downpipe', id: 'D1', value: 3.4, range: { low: 3, high: 3.9 } },
     ...{ limit: 2.05, unit: 'L/s' },
@@ -38,6 +46,25 @@ it('a site whose gutter is its worst station is told by what the storm brings, n
   );
   const plain = { ...judged, decides: { ...judged.decides!, range: null } };
   expect(lineWords(plain, true, words)).toBe('downpipe D1: 3.4 L a second in the storm, it carries 2.05 L a second');
+});
+
+it('a row says first that its water must not be drunk, whatever station it is about', async () => {
+  const words = await loadAppLanguage('en');
+  const site = { ...judged, stations: { ...stations, cup: 'short' as const }, isNotToDrink: true };
+  expect(leadWords(site, words)).toBe('Do not drink. gutter short:');
+  const germs = {
+    station: 'cup',
+    figure: 'germs',
+    id: 'W2',
+    value: 23,
+    range: null,
+    limit: null,
+    unit: '1/100mL',
+  } as const;
+  const own = { ...site, stations: { ...site.stations, gutter: 'holds' as const }, decides: germs };
+  expect(`${leadWords(own, words)} ${lineWords(own, true, words)}`).toMatch(
+    /^cup short: do not drink: E. coli in sample W2/,
+  );
 });
 
 it('head that is missing is told as missing, not as less than nothing', async () => {

@@ -9,12 +9,14 @@ type Decides = NonNullable<SiteEntry['decides']>;
 export const peopleWords = ({ people }: Pick<SiteEntry, 'people'>, { say, numbers }: Words): string =>
   people === null ? say('sites.no_people') : numbers.people(people);
 
-/** Which station is it about, and how does it stand: "tank short:". Nothing where none was judged. */
+/** Which station is it about, and how does it stand: "tank short:". Nothing where none was judged. Before it, that its water must not be drunk. */
 export function leadWords(site: SiteEntry, { say }: Words): string {
+  const { isNotToDrink, decides } = site;
   const station = worstStation(site);
   if (station === null) return '';
   const verdict = say(`sites.verdict_${standingOf(site)}`);
-  return say('sites.row_lead', { station: say(`sites.station_${station}`), verdict });
+  const lead = say('sites.row_lead', { station: say(`sites.station_${station}`), verdict });
+  return isNotToDrink === true && decides?.figure !== 'germs' ? `${say('safety.drink_no')}. ${lead}` : lead;
 }
 
 /** What was found: the figure that decides, with its likely range and its target; where there is none, the finding itself. */

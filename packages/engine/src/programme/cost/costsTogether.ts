@@ -1,5 +1,4 @@
 import { type CostHead, costHeads } from '../../kernel/index.ts';
-import type { CostReason } from './costItem.ts';
 import { inputAnywhere } from './doubtful.ts';
 import { headOf } from './headCosts.ts';
 import { capitalHeads } from './heads.ts';
@@ -116,13 +115,12 @@ function headPlus(sum: HeadCost, { known_amount, least_amount, most_amount, reas
   return headOf(sum.head, all, [...sum.reasons, ...reasons]);
 }
 
-/** Cost of capital lacks what the capital of any site lacks. */
+/** Cost of capital lacks what that of any site lacks, and what the capital of any site lacks. */
 function capitalKnown(heads: readonly HeadCost[]): readonly HeadCost[] {
   const capital = heads.filter(({ head }) => capitalHeads.includes(head)).flatMap(({ reasons }) => reasons);
   return heads.map((one) => {
     if (one.head !== 'costOfCapital' || one.reasons.length === 0) return one;
-    const interest: readonly CostReason[] = one.reasons.filter((reason) => reason === 'interestUnknown');
-    return headOf(one.head, one, [...interest, ...capital]);
+    return headOf(one.head, one, [...one.reasons, ...capital]);
   });
 }
 

@@ -46,7 +46,9 @@ const tank = { partId: 'tank', name: 'Tank', kind: 'tank', total_count: 2, isAtL
 const given = {
   siteId: 'S1',
   lines: [tank, { partId: 'set', name: 'Set', kind: 'cartridge', total_count: 1, isAtLeast: false }],
-  sets: [{ unitSerial: 'U1', partId: 'set', life: { p10_years: 1.5, p50_years: 2, p90_years: 3 } }],
+  sets: [
+    { unitSerial: 'U1', partId: 'set', life: { p10_years: 1.5, p50_years: 2, p90_years: 3 }, cartridges_count: 3 },
+  ],
   people: { counted_people: 50, grows: null, design_people: 60 },
   market,
 };
@@ -72,6 +74,24 @@ it('adds kit, renewals, sets of cartridges and costs of the site', () => {
   expect(found.problems).toEqual([]);
 });
 
+it('renews three cartridges of a set where the kit counts them one by one', () => {
+  const counts = [{ countedBy: 'cartridge' as const, ofIds: ['U1'], counted_count: 3, needed_count: 3 }];
+  const single = { partId: 'set', name: 'Cartridge', kind: 'cartridge', total_count: 3, isAtLeast: false, counts };
+  // Three of 30 after 2, 4, 6 and 8 of ten years, and two tanks of 100 again after five.
+  expect(heads(siteCost({ ...given, lines: [tank, single] })).capManEx).toBeCloseTo((4 * 3 * 30 + 200) / 10, 9);
+});
+
+it('buys spares once: they are not worn, and not renewed', () => {
+  const spared = siteCost({ ...given, lines: [{ ...tank, total_count: 3, spare_count: 1 }] });
+  // Three tanks of 100 now, two again after five of ten years; sets of 30 after 2, 4, 6 and 8.
+  expect(heads(spared)).toMatchObject({ capExHardware: 30, capManEx: 20 + 12 });
+  // Spares alone, of a life nobody knows: nothing of them is renewed.
+  const alone = siteCost({ ...given, sets: [], lines: [{ ...tank, partId: 'set', kind: 'tank', spare_count: 2 }] });
+  expect(heads(alone)).toMatchObject({ capExHardware: 6, capManEx: 0 });
+  expect(reasons(alone).capExHardware).toEqual([]);
+  expect(reasons(alone).capManEx).toEqual(['notStated']);
+});
+
 it('keeps costs of another site out, and says which head nobody stated', () => {
   expect(heads(siteCost(given)).directSupport).toBe(0);
   expect(reasons(siteCost(given)).directSupport).toEqual(['notStated']);
@@ -83,10 +103,11 @@ it('never takes a missing price, count or life for nothing', () => {
     { ...tank, partId: 'odd', total_count: 3 },
   ];
   expect(reasons(siteCost({ ...given, lines })).capExHardware).toEqual(['countUnknown', 'noPrice']);
-  const sets = [{ unitSerial: 'U1', partId: null, life: null }];
+  const sets = [{ unitSerial: 'U1', partId: null, life: null, cartridges_count: null }];
   expect(reasons(siteCost({ ...given, sets })).capManEx).toEqual(['lifeUnknown']);
   const unit = { ...tank, partId: 'unit', kind: 'treatmentUnit' };
   expect(reasons(siteCost({ ...given, sets: [], lines: [unit] })).capManEx).toEqual(['lifeUnknown']);
+  expect(reasons(siteCost({ ...given, sets: [] })).capManEx).toEqual(['lifeUnknown']);
   expect(
     siteCost({ ...given, people: { ...given.people, counted_people: null } }).cost!.perPersonYear_amount,
   ).toBeNull();

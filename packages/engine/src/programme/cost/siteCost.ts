@@ -8,7 +8,7 @@ import {
   type WorkingLine,
 } from '../../kernel/index.ts';
 import { type MoneyOn, partById } from '../../parts/index.ts';
-import type { CartridgeWear } from './cartridgeSets.ts';
+import { type CartridgeWear, type CountedSet, piecesOfSet } from './cartridgeSets.ts';
 import type { CostItem } from './costItem.ts';
 import { costSum } from './costsTogether.ts';
 import { type CostThrows, type CostThrowsGiven, costThrows } from './costThrows.ts';
@@ -27,8 +27,12 @@ export interface CostedLine {
   readonly kind: string;
   /** Null: not known. */
   readonly total_count: number | null;
+  /** Of them to have over: bought once, and not renewed with what wears out. Left out: none. */
+  readonly spare_count?: number | null;
   /** Is there more of it that nobody could count? */
   readonly isAtLeast: boolean;
+  /** What counts it: so many things or metres, and so many of the part for them. Left out: it does not matter. */
+  readonly counts?: readonly CountedSet[];
 }
 
 /** The people of a site, as they were counted and grow. */
@@ -148,7 +152,7 @@ export function siteCost(given: SiteCostGiven): SiteCost {
   problems.push(...rows.flatMap((row) => row.problems));
   const items = [
     ...kitItems(lines, market),
-    ...setItems(siteId, setsWorn(sets, lines), market),
+    ...setItems(siteId, setsWorn(sets, lines), lines, market),
     ...rows.map(({ item }) => item),
   ];
   const { interest_fraction_per_year: nominal, inflation_fraction_per_year: inflation } = settings;
@@ -169,31 +173,48 @@ function peopleAtStart({ counted_people, grows }: CostPeople, year: number): num
   return counted_people * (1 + grows.growthFraction_per_year) ** Math.max(0, year - grows.countYear);
 }
 
-/** The kit: each part once for what is counted of it, and once more for what is not. A set of cartridges is renewed by the wear of its unit. */
+/** The kit: each part once for what is counted of it, once for its spares, which lie unworn, and once more for what is not counted. A set of cartridges is renewed by the wear of its unit. */
 function kitItems(lines: readonly CostedLine[], { parts, priceOf }: CostMarket): readonly CostItem[] {
-  return lines.flatMap(({ partId, name, kind, total_count, isAtLeast }) => {
+  return lines.flatMap(({ partId, name, kind, total_count, spare_count, isAtLeast }) => {
     const life_years = partById(parts, partId)?.kit.life_years ?? null;
     const part = { partId, name, life_years, isRenewed: kind !== 'cartridge', ...priceOf(partId) };
-    const counted = partItem({ ...part, pieces_count: total_count });
-    return isAtLeast && total_count !== null ? [counted, partItem({ ...part, pieces_count: null })] : [counted];
+    if (total_count === null) return [partItem({ ...part, pieces_count: null })];
+    const spares = Math.min(total_count, spare_count ?? 0);
+    const inUse = total_count - spares;
+    return [
+      ...(inUse > 0 || spares === 0 ? [partItem({ ...part, pieces_count: inUse })] : []),
+      ...(spares > 0 ? [partItem({ ...part, isRenewed: false, pieces_count: spares })] : []),
+      ...(isAtLeast ? [partItem({ ...part, pieces_count: null })] : []),
+    ];
   });
 }
 
-/** A unit in the kit of which no set is told wears cartridges too: nobody knows how long they last. */
+/** A unit or a cartridge in the kit of which no set is told wears out too: nobody knows how long a set lasts. */
 function setsWorn(sets: readonly CartridgeWear[], lines: readonly CostedLine[]): readonly CartridgeWear[] {
-  const unit = lines.find(({ kind }) => kind === 'treatmentUnit');
-  return sets.length > 0 || unit === undefined ? sets : [{ unitSerial: unit.partId, partId: null, life: null }];
+  const unit = lines.find(({ kind }) => kind === 'treatmentUnit' || kind === 'cartridge');
+  return sets.length > 0 || unit === undefined
+    ? sets
+    : [{ unitSerial: unit.partId, partId: null, life: null, cartridges_count: null }];
 }
 
-function setItems(siteId: string, sets: readonly CartridgeWear[], { parts, priceOf }: CostMarket): readonly CostItem[] {
-  return sets.map(({ unitSerial, partId, life }) => {
+function setItems(
+  siteId: string,
+  sets: readonly CartridgeWear[],
+  lines: readonly CostedLine[],
+  { parts, priceOf }: CostMarket,
+): readonly CostItem[] {
+  return sets.map((set) => {
+    const { unitSerial, partId, life } = set;
     const name = partId === null ? unitSerial : (partById(parts, partId)?.name ?? partId);
     const price: PartPrice = partId === null ? { amount: null, reason: 'noPart' } : priceOf(partId);
     return cartridgeItem({
       unitId: `${siteId} ${unitSerial}`,
       partId: partId ?? unitSerial,
       name,
-      pieces_count: 1,
+      pieces_count: piecesOfSet(
+        set,
+        lines.find((line) => line.partId === partId),
+      ),
       life,
       ...price,
     });

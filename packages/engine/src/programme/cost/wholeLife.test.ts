@@ -185,3 +185,11 @@ it('tells the least and the most of each head', () => {
   const capital = head(found, 'costOfCapital');
   expect(capital.least_amount < capital.known_amount && capital.known_amount < capital.most_amount).toBe(true);
 });
+
+it('does not know the cost of capital of all where one site states it and it is not known there', () => {
+  const stated = cost({ items: [...items, item('loan', 'costOfCapital', null, yearly)] });
+  expect(head(stated, 'costOfCapital')).toMatchObject({ perYear_amount: null, reasons: ['noPrice'] });
+  const all = costsTogether([cost(), stated])!;
+  expect(head(all, 'costOfCapital')).toMatchObject({ perYear_amount: null, reasons: ['noPrice'] });
+  expect(all.isAtLeast).toBe(true);
+});

@@ -1,7 +1,6 @@
 import type { CountedBy } from '../../kernel/index.ts';
-import type { CountedDesign, CountedOne } from './kitFacts.ts';
-import type { KitLine } from './kitLine.ts';
-import { isCut } from './kitRuns.ts';
+import type { CountedDesign, CountedFor, CountedOne, Cutting, KitPart } from './kitFacts.ts';
+import { cutsOf, isCut, knownOf, planOf } from './kitRuns.ts';
 import type { ReadyRules } from './readyRules.ts';
 
 /** What joints are counted by, by the lengths they are in. */
@@ -9,31 +8,48 @@ const jointOf: Readonly<Partial<Record<CountedBy, CountedBy>>> = { gutterMetre: 
 
 /**
  * Where are runs joined? A gutter or pipe that is cut from bars is joined once less than it has pieces; one that is bought by the metre
- * nowhere; of one that nothing is counted for nobody knows.
+ * nowhere; of one that nothing is counted for nobody knows. Each run that is cut counts once, by whatever it is counted.
  */
 export function jointsOf(
   design: CountedDesign,
-  lines: readonly KitLine[],
+  counted: readonly CountedFor[],
   { parts }: ReadyRules,
+  cutting: Cutting,
 ): readonly CountedOne[] {
-  const counted = new Set<string>();
   const joints = new Map<string, number>();
-  for (const { partId, counts, cuts } of lines) {
-    for (const { countedBy, ofIds } of counts) {
-      // Brackets along a gutter are no gutter.
-      const part = parts.get(partId);
-      if (part === undefined || !isCut({ ...part, kit: { ...part.kit, countedIn: 'piece' } }, countedBy)) continue;
-      for (const ofId of ofIds) counted.add(`${countedBy} ${ofId}`);
-      for (const { runId, joints_count } of cuts?.joints ?? [])
-        if (ofIds.includes(runId))
-          joints.set(`${countedBy} ${runId}`, (joints.get(`${countedBy} ${runId}`) ?? 0) + joints_count);
+  for (const one of counted) {
+    const part = parts.get(one.partId);
+    // Brackets along a gutter are no gutter, and spares alone are not cut.
+    if (part === undefined || !isRun(part, one)) continue;
+    for (const run of knownOf(one.ones).known) {
+      const found_count = jointsIn(part, { ...one, ones: [run] }, cutting);
+      const key = keyOf(run);
+      if (found_count !== null) joints.set(key, (joints.get(key) ?? 0) + found_count);
     }
   }
   return design.counted.flatMap((one) => {
     const countedBy = jointOf[one.countedBy];
     if (countedBy === undefined) return [];
-    const key = `${one.countedBy} ${one.ofId ?? ''}`;
-    const things_count = counted.has(key) ? (joints.get(key) ?? 0) : null;
-    return [{ ...one, countedBy, things_count, run: null, partId: null }];
+    return [{ ...one, countedBy, things_count: joints.get(keyOf(one)) ?? null, run: null, partId: null }];
   });
+}
+
+/** Is a run made of the part, in bars or by the metre? */
+function isRun(part: KitPart, { countedBy, rule }: CountedFor): boolean {
+  const isWanted = rule === null || rule.each_count > 0;
+  return isWanted && isCut({ ...part, kit: { ...part.kit, countedIn: 'piece' } }, countedBy);
+}
+
+/** Joints of one run; null where the part has no length to cut from. */
+function jointsIn(part: KitPart, one: CountedFor, cutting: Cutting): number | null {
+  if (!isCut(part, one.countedBy)) return 0;
+  const plans = cutsOf(one, one.ones).map((cut) => planOf([cut], part, cutting));
+  return plans.reduce<number | null>(
+    (sum, plan) => (sum === null || plan === null ? null : sum + plan.joints_count),
+    0,
+  );
+}
+
+function keyOf({ countedBy, ofId }: CountedOne): string {
+  return `${countedBy} ${ofId ?? ''}`;
 }

@@ -248,3 +248,27 @@ it('shows every step', () => {
     ['kit.total', 2],
   ]);
 });
+
+it('counts a joint once for each run that is cut, whatever else is counted by that run or has its name', () => {
+  const joint = rule('RJ', 'joint', 'gutterJoint');
+  const jointsFor = (rules: readonly KitRule[]) =>
+    kit([metres('G1', 7)], rules).lines.find(({ partId }) => partId === 'joint')?.total_count;
+  // Seven metres are two pieces of a bar of 4 m; two gutters of it are joined twice.
+  expect(jointsFor([rule('R1', 'gutter', 'gutterMetre'), joint])).toBe(1);
+  expect(jointsFor([rule('R1', 'gutter', 'gutterMetre'), rule('R2', 'gutter', 'gutterMetre'), joint])).toBe(2);
+  // Spares alone say nothing of the gutter.
+  expect(jointsFor([rule('R1', 'gutter', 'gutterMetre', { each_count: 0 }), joint])).toBeNull();
+  const pipes = [part('pipe', 'pipe', 6), part('joint', 'other')];
+  const run = (countedBy: CountedOne['countedBy'], length_m: number) =>
+    one(countedBy, 'P1', { run: { length_m, from: 'measured' } });
+  const rules = [rule('R1', 'pipe', 'pipeMetre'), rule('R2', 'pipe', 'downpipeMetre')];
+  const found = kitOfDesign(
+    { siteId: 'S1', counted: [run('pipeMetre', 7), run('downpipeMetre', 13)], choices: {} },
+    readyRules([...rules, rule('RJ', 'joint', 'pipeJoint')], pipes),
+    { cut_mm: 0, squareOff_mm: 0 },
+  );
+  expect(totals(found)).toEqual([
+    ['joint', 1],
+    ['pipe', 4],
+  ]);
+});

@@ -9,7 +9,7 @@ import {
 import { countedDesign } from './countedDesign.ts';
 import { type AllCounted, countedFor, idsOf } from './countedFor.ts';
 import { jointsOf } from './jointsOf.ts';
-import type { CountedDesign, CountedFor, CountedOne, Cutting, KitMarket } from './kitFacts.ts';
+import type { CountedDesign, CountedFor, Cutting, KitMarket } from './kitFacts.ts';
 import { type KitLine, kitLine } from './kitLine.ts';
 import { idsFrom, isCut, isLength, knownOf } from './kitRuns.ts';
 import { compareText, type ReadyRules, readyRules } from './readyRules.ts';
@@ -91,7 +91,10 @@ function isHandedOver(handOverDay: DayIndex | null, today: DayIndex | null): boo
  * @definition ours: docs/methods/kit.md
  */
 export function kitOfDesign(design: CountedDesign, ready: ReadyRules, cutting: Cutting): SiteKit {
-  const whole = { ...design, counted: [...design.counted, ...jointsIn(design, ready, cutting)] };
+  const isJoint = (rule: KitRule) => rule.countedBy === 'gutterJoint' || rule.countedBy === 'pipeJoint';
+  // Where runs are joined is known once it is known what they are made of.
+  const joints = ready.rules.some(isJoint) ? jointsOf(design, countedFor(design, ready).counted, ready, cutting) : [];
+  const whole = { ...design, counted: [...design.counted, ...joints] };
   const all = countedFor(whole, ready);
   const { lines, problems } = kitLines(whole, all, ready, cutting);
   const { siteId } = design;
@@ -108,17 +111,6 @@ export function kitOfDesign(design: CountedDesign, ready: ReadyRules, cutting: C
     ruleIds: [...new Set(all.counted.flatMap(({ rule }) => (rule === null ? [] : [rule.ruleId])))],
     working: lines.flatMap(({ working }) => working),
   };
-}
-
-/** Where runs are joined is known once their bars are; nobody asks where no rule counts joints. */
-function jointsIn(design: CountedDesign, ready: ReadyRules, cutting: Cutting): readonly CountedOne[] {
-  if (!ready.rules.some(({ countedBy }) => countedBy === 'gutterJoint' || countedBy === 'pipeJoint')) return [];
-  const { counted } = countedFor(design, ready);
-  const isJoined = ({ countedBy }: CountedFor) => countedBy === 'gutterMetre' || countedBy === 'pipeMetre';
-  const partIds = new Set(counted.filter(isJoined).map(({ partId }) => partId));
-  const ofThese = counted.filter(({ partId }) => partIds.has(partId));
-  const { lines } = kitLines(design, { counted: ofThese, twice: [], undecided: [] }, ready, cutting);
-  return jointsOf(design, lines, ready);
 }
 
 /** A line for each part, and what is wrong with each. */

@@ -63,6 +63,9 @@ export const openFreeboard_mm = 400;
 export const plateMore_lb = 32;
 export const platePerson_lb = 141;
 
+/** Two people carry so many times what each of them is stated to [count]. Source: arithmetic, by definition. */
+export const bothOf_count = 2;
+
 /** A box has so many sides that are measured [count]. Source: geometry, by definition. */
 export const sidesOfBox_count = 3;
 

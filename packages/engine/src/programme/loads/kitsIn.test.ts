@@ -34,6 +34,16 @@ it('counts none where a piece is too long or the kit is not to travel together',
   expect(codesOf(apart)).toEqual(['loads.kit_kept_apart']);
 });
 
+it('counts one kit where it holds a part that is kept apart from its own kind', () => {
+  const apart = [{ partId: 'box', otherPartId: 'box' }];
+  expect(kitsOf(kitsIn(kit, space(), apart))).toMatchObject({
+    kits_count: 1,
+    limitedBy: 'keptApart',
+    byMass_count: 142,
+  });
+  expect(kitsOf(kitsIn([...kit, piece('box', 1, 1, { bulk_L: 1 })], space(), apart))).toMatchObject({ kits_count: 0 });
+});
+
 it('counts nothing where something is not known, and says what', () => {
   const noMass = kitsIn([...kit, piece('bag', null, 3, { bulk_L: 1 })], space(), []);
   expect(kitsOf(noMass)).toMatchObject({ kits_count: null, limitedBy: null, byMass_count: 142 });

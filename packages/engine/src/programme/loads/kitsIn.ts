@@ -2,7 +2,7 @@ import { type Carrier, type Checked, engineProblem, type PartsApart, type Proble
 import { roomOf } from '../../parts/index.ts';
 import type { BindingLimit, KitsFound, LoadPieces } from './foundLoads.ts';
 import { kitsWorking } from './loadsWorking.ts';
-import { meetApart } from './meetApart.ts';
+import { arePartsApart, meetApart } from './meetApart.ts';
 import { named, partsNamed } from './namedPieces.ts';
 import type { Piece } from './piece.ts';
 import { pieceBulk_L, pieceLongest_m } from './pieceBulk.ts';
@@ -37,7 +37,7 @@ export function kitsIn(kit: readonly Piece[], carrier: Carrier, keptApart: reado
   // A kit without a piece that could not be used is not the whole kit.
   const isWhole = wrong.length === 0;
   problems.push(...kitProblems(one, carrier, tooLong, isApart));
-  const counted = countedKits(one, carrier);
+  const counted = oneOnly(countedKits(one, carrier), usable, keptApart);
   const never: BindingLimit | null = tooLong.length > 0 ? 'longest' : isApart ? 'keptApart' : null;
   const noBulk = carrier.limit_L === null ? [] : one.noBulk;
   const value = { carrierId, ...counted, ...one, noBulk };
@@ -78,6 +78,16 @@ function countedKits(
   const isMassLess = byBulk_count === null || byMass_count <= byBulk_count;
   const kits_count = isMassLess ? byMass_count : byBulk_count;
   return { kits_count, limitedBy: isMassLess ? 'mass' : 'bulk', byMass_count, byBulk_count };
+}
+
+/** Of a kit with a part that is kept apart from its own kind, there is one and no more. */
+function oneOnly<T extends Pick<KitsFound, 'kits_count' | 'limitedBy'>>(
+  counted: T,
+  kit: readonly Piece[],
+  keptApart: readonly PartsApart[],
+): T {
+  const isOne = kit.some((piece) => arePartsApart(piece, piece, keptApart));
+  return isOne && (counted.kits_count ?? 0) > 1 ? { ...counted, kits_count: 1, limitedBy: 'keptApart' } : counted;
 }
 
 function overLength_m(piece: Piece, { longest_m }: Carrier): number {

@@ -237,3 +237,15 @@ describe('a mistyped count', () => {
     expect(result.isLeast).toBe(true);
   });
 });
+
+it('two people carry no more than each of them is said to', () => {
+  const pieces = [piece('box', 20), piece('tank', 25)];
+  const by = (limit_kg: number | null) => found({ pieces, carrier: carrier('person', limit_kg), keptApart: [] });
+  expect(by(10).cannotCarry).toEqual([expect.objectContaining({ partId: 'tank', over_kg: 5 })]);
+  expect(by(10).loads.map(({ carriedBy, mass_kg }) => [carriedBy, mass_kg])).toEqual([['two', 20]]);
+  expect(by(15).cannotCarry).toEqual([]);
+  expect(by(null).loads.map(({ carriedBy, mass_kg }) => [carriedBy, mass_kg])).toEqual([
+    ['two', 25],
+    ['one', 20],
+  ]);
+});

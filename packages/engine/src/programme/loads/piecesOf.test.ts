@@ -46,6 +46,8 @@ describe('pieces of a kit', () => {
     const cement = part('cement', null, { countedIn: 'kg', packSize_count: 25 });
     expect(amounts([line('cement', 60)], [cement])).toEqual([[3, 25, 25]]);
     expect(amounts([line('cement', 75)], [cement])).toEqual([[3, 25, 25]]);
+    const weighed = part('cement', 25, { countedIn: 'kg', packSize_count: 25 });
+    expect(amounts([line('cement', 60)], [weighed])).toEqual([[3, 25, 25]]);
     const hose = part('hose', 0.3, { countedIn: 'm' });
     expect(amounts([line('hose', 12.5)], [hose])).toEqual([[1, 12.5, 3.75]]);
   });

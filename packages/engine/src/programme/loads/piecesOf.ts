@@ -45,7 +45,7 @@ function onePiece({ partId, name, kind: own, counts }: CarriedLine, part: PartFa
   const kind = (own === 'other' && countedBy !== undefined ? neededWith[countedBy] : own) ?? own;
   const figures = part?.kit;
   // A kilogram weighs one, whatever else is said of it.
-  const mass_kg = part?.mass_kg ?? (figures?.countedIn === 'kg' ? 1 : null);
+  const mass_kg = figures?.countedIn === 'kg' ? 1 : (part?.mass_kg ?? null);
   return {
     ...{ partId, name, kind, mass_kg, each_count: 1, count: 1 },
     sides_m: [part?.length_m ?? null, figures?.width_m ?? null, figures?.height_m ?? null],

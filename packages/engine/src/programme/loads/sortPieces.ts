@@ -1,5 +1,6 @@
 import type { CarrierMode } from '../../kernel/index.ts';
 import { roomOf, twoPeople_kg } from '../../parts/index.ts';
+import { bothOf_count } from './constants.ts';
 import type { LoadLimits, NotCarried } from './foundLoads.ts';
 import { named } from './namedPieces.ts';
 import type { Piece } from './piece.ts';
@@ -26,8 +27,8 @@ export function sortPieces(pieces: readonly Piece[], limits: LoadLimits, mode: C
   const byTwo: Piece[] = [];
   const noMass: Piece[] = [];
   const cannotCarry: NotCarried[] = [];
-  // What is too heavy for one is carried by two: no more than two are to carry, whatever one is said to.
-  const most_kg = mode === 'person' ? twoPeople_kg : limits.piece_kg;
+  // What is too heavy for one is carried by two: no more than two are to carry, nor than each of them is said to.
+  const most_kg = mode === 'person' ? Math.min(twoPeople_kg, bothOf_count * limits.piece_kg) : limits.piece_kg;
   for (const piece of pieces) {
     const { mass_kg } = piece;
     const over = {

@@ -1848,6 +1848,9 @@ export const questions = {
   "onlyWith.tieDown": "where it is tied down"
 } as const;
 export const safety = {
+  "again": "Being worked out",
+  "again_more": "The facts have changed since, and what may be said of drinking is not worked out again yet. A sample just written down is not in it.",
+  "again_no": "Before, it said: do not drink.",
   "at_target": "target {amount}",
   "back": "All sites",
   "band_high": "high risk",
@@ -1989,6 +1992,7 @@ export const safety = {
   "others_notJudged": "{count, plural, one {# site that is not judged} other {# sites that are not judged}}",
   "others_yes": "{count, plural, one {# site that is fit by plan and samples} other {# sites that are fit by plan and samples}}",
   "overdue": "overdue",
+  "paper_again": "Being worked out: do not hang this up",
   "paper_no": "Do not drink",
   "paper_notShown": "Not shown to be fit to drink: boil or chlorinate it",
   "paper_title": "Water safety: {name}",
@@ -1998,6 +2002,7 @@ export const safety = {
   "point_secondSource": "second source",
   "point_tank": "tank",
   "point_tap": "tap",
+  "print_later": "It can be printed once it is worked out.",
   "printed": "Printed {day}. By the facts of the programme on that day.",
   "priority": "The worse of the two: {band}.",
   "rare": "An unlikely pattern: test again.",

@@ -1849,6 +1849,9 @@ export const questions = {
   "onlyWith.tieDown": "donde está amarrado"
 } as const;
 export const safety = {
+  "again": "Se está calculando de nuevo",
+  "again_more": "Los datos han cambiado desde entonces, y lo que se puede decir de beberla no está calculado de nuevo todavía. Una muestra recién anotada no está incluida.",
+  "again_no": "Antes decía: no beber.",
   "at_target": "meta {amount}",
   "back": "Todos los sitios",
   "band_high": "riesgo alto",
@@ -1990,6 +1993,7 @@ export const safety = {
   "others_notJudged": "{count, plural, one {# sitio no evaluado} other {# sitios no evaluados}}",
   "others_yes": "{count, plural, one {# sitio con agua apta según plan y muestras} other {# sitios con agua apta según plan y muestras}}",
   "overdue": "vencidos",
+  "paper_again": "Se está calculando: no cuelgue esta hoja",
   "paper_no": "No beber",
   "paper_notShown": "No está demostrado que sea apta: hiérvala o clórela",
   "paper_title": "Agua segura: {name}",
@@ -1999,6 +2003,7 @@ export const safety = {
   "point_secondSource": "segunda fuente",
   "point_tank": "tanque",
   "point_tap": "grifo",
+  "print_later": "Se podrá imprimir cuando esté calculado.",
   "printed": "Impreso el {day}. Según los datos del programa de ese día.",
   "priority": "Lo peor de los dos: {band}.",
   "rare": "Un resultado poco probable: pruebe otra vez.",

@@ -8,6 +8,7 @@ import { todayHere } from '../cups.ts';
 import { countWords } from '../cupWords.ts';
 import { DoseTable } from '../DoseTable.tsx';
 import { dosesOf } from '../doses.ts';
+import { useIsCupOfBefore } from '../ofBefore.tsx';
 import { barrierName, type SafetyReport } from '../site/safetyFigures.ts';
 import '../../site/site.css';
 import '../safety.css';
@@ -22,6 +23,7 @@ export function WaterSafetySheet() {
   const cellsOf = (table: string) => rows.find((one) => one.table === table)?.cells ?? {};
   const name = cellsOf('sites')['name'] ?? design?.name ?? siteId;
   const safety = design?.safety ?? null;
+  const isOfBefore = useIsCupOfBefore(programmeId, siteId, site);
   return (
     <article className="water-safety">
       <nav className="among on-screen" aria-label={say('safety.section')}>
@@ -29,21 +31,42 @@ export function WaterSafetySheet() {
           <span aria-hidden="true">‹ </span>
           {say('safety.site_title', { name })}
         </Link>
-        <button type="button" className="press" onClick={() => window.print()}>
-          {say('water.print')}
-        </button>
+        {isOfBefore ? (
+          <span className="small">{say('safety.print_later')}</span>
+        ) : (
+          <button type="button" className="press" onClick={() => window.print()}>
+            {say('water.print')}
+          </button>
+        )}
       </nav>
       <h1>{say('safety.paper_title', { name })}</h1>
       <p className="facts-line">
         {siteId}. {say('safety.printed', { day: numbers.date(todayHere()) })}
       </p>
-      <MayDrink safety={safety} isDoubted={design?.stations.cup === 'unknown'} />
+      {isOfBefore ? (
+        <NotYet isNo={safety?.mayDrink === 'no'} />
+      ) : (
+        <MayDrink safety={safety} isDoubted={design?.stations.cup === 'unknown'} />
+      )}
       <WhatToDo safety={safety} chlorination={cellsOf('chlorination')} />
       {safety?.isReckoned === false ? null : <Barriers safety={safety} />}
       <Tests safety={safety} />
       <Calls />
       <p className="caution">{say('safety.caution')}</p>
     </article>
+  );
+}
+
+/** In the place of what may be said, while that is of before: this sheet is not to be hung up. */
+function NotYet({ isNo }: { readonly isNo: boolean }) {
+  const { say } = useLanguage();
+  return (
+    <section className="may-drink is-again" aria-label={say('safety.may_drink')} role="status">
+      <p className="large">{say('safety.paper_again')}</p>
+      <p>
+        {say('safety.again_more')} {isNo ? <strong>{say('safety.again_no')}</strong> : null} {say('safety.step_treat')}
+      </p>
+    </section>
   );
 }
 

@@ -7,6 +7,7 @@ import { PictureHatches } from '../../../look/PictureView.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { SafetyCaution } from '../Caution.tsx';
 import { dosesOf } from '../doses.ts';
+import { CupOfBefore, useIsCupOfBefore } from '../ofBefore.tsx';
 import { Chlorine } from './Chlorine.tsx';
 import { Opens, Part, WithWorkings } from './opening.tsx';
 import { Risks } from './Risks.tsx';
@@ -26,6 +27,7 @@ export function SiteSafety() {
   const row = rows.find(({ table }) => table === 'sites')?.cells ?? {};
   const name = row['name'] ?? design?.name ?? siteId;
   const people = design?.people ?? null;
+  const isOfBefore = useIsCupOfBefore(programmeId, siteId, site);
   const lines = useMemo(() => (design === null ? [] : safetyLines(design)), [design]);
   const chlorinated = rows.find(({ table }) => table === 'chlorination')?.cells ?? {};
   return (
@@ -50,12 +52,8 @@ export function SiteSafety() {
           ...(row['area'] ? [row['area']] : []),
         ].join(', ')}
       </p>
-      {site.designVersion !== null && site.designVersion !== site.version ? (
-        <p className="small" role="status">
-          {say('sites.of_before')}
-        </p>
-      ) : null}
-      {design?.safety ? <Said design={design} safety={design.safety} /> : null}
+      {isOfBefore ? <CupOfBefore /> : null}
+      {design?.safety ? <Said design={design} safety={design.safety} isOfBefore={isOfBefore} /> : null}
       <SafetyCaution />
       {design?.safety ? (
         <WithWorkings lines={lines}>
@@ -85,12 +83,22 @@ export function SiteSafety() {
 }
 
 /** What may be said of drinking it, larger than all else, and why. */
-function Said({ design, safety }: { readonly design: SiteReport; readonly safety: SafetyReport }) {
+function Said({
+  design,
+  safety,
+  isOfBefore,
+}: {
+  readonly design: SiteReport;
+  readonly safety: SafetyReport;
+  readonly isOfBefore: boolean;
+}) {
   const { say } = useLanguage();
   const { mayDrink, finding } = safety;
   const { cup } = design.stations;
   // Facts in doubt beside it: it is not said to be fit then.
   const said = mayDrink === 'yes' && cup === 'unknown' ? 'notShown' : mayDrink;
+  // That it is fit is not said of before.
+  if (isOfBefore && said === 'yes') return null;
   return (
     <div className={`verdict may-${said}`}>
       <VerdictMark verdict={cup} size={said === 'yes' ? 28 : 48} />

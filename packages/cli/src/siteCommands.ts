@@ -1,0 +1,81 @@
+import type { Command } from 'commander';
+import type { Context } from './commands/context.ts';
+import { inFolder } from './commands/folderOrData.ts';
+import { type KitOptions, kitCommand } from './commands/kit.ts';
+import { type PackOptions, packCommand } from './commands/pack.ts';
+import { safetyCommand } from './commands/safety.ts';
+import { type OfSitesOptions, wearCommand } from './commands/wear.ts';
+import type { ExitCode } from './exitCodes.ts';
+import { spoken } from './language.ts';
+
+const { help, serve } = spoken.commandLine;
+
+/** Lets a command take a programme of a data folder in place of a folder. */
+export function fromData(command: Command): void {
+  command.option('--data <dir>', serve.help.fromData).option('--programme <id>', serve.help.programme);
+}
+
+/** When cartridges are due, and whether water is fit to drink. */
+export function addTreatment(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { wear, safety } = spoken.commandLine;
+  const each = [
+    ['wear', wear, wearCommand],
+    ['safety', safety, safetyCommand],
+  ] as const;
+  for (const [name, words, command] of each) {
+    const added = root
+      .command(name)
+      .description(words.help)
+      .argument('[folder]', help.folder)
+      .option('--site <id>', help.site)
+      .option('--json', words.jsonHelp)
+      .addHelpText('after', words.examples)
+      .action(async (folder: string | undefined, options: OfSitesOptions) =>
+        ended(await inFolder(folder, options, context, (found) => command(found, options, found.context))),
+      );
+    fromData(added);
+  }
+}
+
+/** Which parts sites need, what is bought, how it is carried, and what it costs. */
+export function addKit(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { kit } = spoken.commandLine;
+  const added = root
+    .command('kit')
+    .description(kit.help)
+    .argument('[folder]', help.folder)
+    .option('--site <id>', kit.siteHelp, (id: string, before: readonly string[] = []) => [...before, id])
+    .option('--needed-on <date>', kit.neededOnHelp)
+    .option('--by <carrier>', kit.byHelp)
+    .option('--workbook <file>', kit.workbookHelp)
+    .option('--overwrite', kit.overwriteHelp)
+    .option('--json', kit.jsonHelp)
+    .addHelpText('after', kit.examples)
+    .action(async (folder: string | undefined, options: KitOptions) =>
+      ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
+    );
+  fromData(added);
+}
+
+/** What is carried to a site, on paper. */
+export function addPack(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { pack } = spoken.commandLine;
+  const added = root
+    .command('pack')
+    .description(pack.help)
+    .argument('[folder]', help.folder)
+    .option('--site <id>', help.site)
+    .option('--out <dir>', pack.outHelp)
+    .option('--by <carrier>', pack.byHelp)
+    .option('--overwrite', pack.overwriteHelp)
+    .addHelpText('after', pack.examples)
+    .action(async (folder: string | undefined, options: PackOptions) => {
+      const { language } = root.opts<{ language?: string }>();
+      ended(
+        await inFolder(folder, options, context, (found) =>
+          packCommand(found, options, language ?? null, found.context),
+        ),
+      );
+    });
+  fromData(added);
+}
