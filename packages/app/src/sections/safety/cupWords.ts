@@ -1,4 +1,5 @@
-import { type AppLanguage, roundedDown, waterOfRisk } from '@eavewell/words/app';
+import { type AppLanguage, roundedDown, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
+import type { components } from '../../api/apiTypes.ts';
 import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from './cups.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
@@ -22,8 +23,27 @@ export function tallyWords(
   return { first, rest: rest.join(' ') };
 }
 
+type SafetyReport = NonNullable<components['schemas']['site']['safety']>;
+
+/** Why it may be said on the page of a site: the short reason first, the others after it. */
+export function reasonsOfReport(safety: SafetyReport, words: Words): readonly [first: string, ...others: string[]] {
+  const { risks, waterTests, reasons } = safety;
+  const [worst] = risks;
+  const of = (because: Cup['because'], notes: Cup['notes']) => {
+    const cup = {
+      ...safety,
+      ...{ because, notes, sets: [], unusable: waterTests.unusable },
+      ...{ last: waterTests.last, clean_count: waterTests.clean_count },
+      worst: worst === undefined ? null : { ...worst, ...sourceOfRisk(worst, safety) },
+    };
+    return reasonWords({ isJudged: true, cup }, words);
+  };
+  const [first = 'unknown', ...others] = reasons;
+  return [of(first, safety.notes), ...others.map((one) => of(one, []))];
+}
+
 /** Why it may be said: a sentence. */
-export function reasonWords(site: SiteOfSafety, words: Words): string {
+export function reasonWords(site: Pick<SiteOfSafety, 'isJudged' | 'cup'>, words: Words): string {
   const { say, numbers } = words;
   const { cup } = site;
   if (cup === null) return say(site.isJudged ? 'safety.because_notJudged' : 'safety.because_notYet');
@@ -66,7 +86,7 @@ export function countWords(
 }
 
 /** The last sample with its band, where and when; or that none was taken since hand-over. */
-export function lastWords({ cup }: SiteOfSafety, words: Words): string {
+export function lastWords({ cup }: { readonly cup: Pick<Cup, 'last'> | null }, words: Words): string {
   const { say, numbers } = words;
   if (cup === null) return '';
   if (cup.last === null) return say('safety.no_sample');

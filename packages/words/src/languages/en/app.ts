@@ -2179,6 +2179,7 @@ export const site = {
   "unit_flow": "{unit} passes {flow}",
   "unit_hours": "{unit} runs {hours} on the day that asks for most",
   "unit_wait": "{unit}: the last in line waits {wait}",
+  "units_alike": "{unit} ({count, plural, one {and # just like it} other {and # just like it}})",
   "up_to": "up to {amount}",
   "wait_no_end": "longer than the day",
   "when_worn": "worn: {amount}",

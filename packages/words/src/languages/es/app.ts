@@ -2180,6 +2180,7 @@ export const site = {
   "unit_flow": "{unit} deja pasar {flow}",
   "unit_hours": "{unit} trabaja {hours} el día que más se pide",
   "unit_wait": "{unit}: el último de la fila espera {wait}",
+  "units_alike": "{unit} ({count, plural, one {y # igual} other {y # iguales}})",
   "up_to": "hasta {amount}",
   "wait_no_end": "más que el día",
   "when_worn": "gastado: {amount}",

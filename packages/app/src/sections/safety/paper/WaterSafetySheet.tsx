@@ -5,7 +5,7 @@ import { queries } from '../../../api/queries.ts';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { todayHere } from '../cups.ts';
-import { countWords } from '../cupWords.ts';
+import { countWords, reasonsOfReport } from '../cupWords.ts';
 import { DoseTable } from '../DoseTable.tsx';
 import { dosesOf } from '../doses.ts';
 import { useIsCupOfBefore } from '../ofBefore.tsx';
@@ -72,7 +72,8 @@ function NotYet({ isNo }: { readonly isNo: boolean }) {
 
 /** The one thing that is read from the door. */
 function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null; readonly isDoubted: boolean }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const may = safety === null ? 'notShown' : safety.mayDrink === 'yes' && isDoubted ? 'notShown' : safety.mayDrink;
   return (
     <section className={`may-drink is-${may}`} aria-label={say('safety.may_drink')}>
@@ -83,10 +84,8 @@ function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null;
         {safety === null
           ? say('safety.because_notJudged')
           : may === 'no'
-            ? [say('safety.paper_until'), ...(safety.waterTests.last === null ? [] : [safety.waterTests.finding])].join(
-                ' ',
-              )
-            : safety.finding}
+            ? `${reasonsOfReport(safety, language)[0]} ${say('safety.paper_until')}`
+            : reasonsOfReport(safety, language).join(' ')}
       </p>
       {may === 'no' && safety?.sourceDays ? <p>{safety.sourceDays.finding}</p> : null}
     </section>

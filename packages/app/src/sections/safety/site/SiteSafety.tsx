@@ -6,6 +6,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { SafetyCaution } from '../Caution.tsx';
+import { reasonsOfReport } from '../cupWords.ts';
 import { dosesOf } from '../doses.ts';
 import { CupOfBefore, useIsCupOfBefore } from '../ofBefore.tsx';
 import { Chlorine } from './Chlorine.tsx';
@@ -92,8 +93,10 @@ function Said({
   readonly safety: SafetyReport;
   readonly isOfBefore: boolean;
 }) {
-  const { say } = useLanguage();
-  const { mayDrink, finding } = safety;
+  const language = useLanguage();
+  const { say } = language;
+  const { mayDrink } = safety;
+  const [first, ...others] = reasonsOfReport(safety, language);
   const { cup } = design.stations;
   // Facts in doubt beside it: it is not said to be fit then.
   const said = mayDrink === 'yes' && cup === 'unknown' ? 'notShown' : mayDrink;
@@ -104,7 +107,10 @@ function Said({
       <VerdictMark verdict={cup} size={said === 'yes' ? 28 : 48} />
       <div>
         <p className={`may w-${cup}`}>{say(`safety.drink_${said}`)}.</p>
-        <p className="sentence">{finding}</p>
+        <p className="sentence">
+          {first} {said === 'yes' ? null : say('safety.step_treat')}
+        </p>
+        {others.length === 0 ? null : <p className="small">{others.join(' ')}</p>}
       </div>
     </div>
   );
