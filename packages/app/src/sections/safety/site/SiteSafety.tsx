@@ -65,7 +65,7 @@ export function SiteSafety() {
               <Risks safety={design.safety} />
             </>
           ) : null}
-          <Samples safety={design.safety} />
+          <Samples safety={design.safety} rows={rows} siteId={siteId} />
           {design.safety.chlorine === null ? null : (
             <Chlorine found={design.safety.chlorine} doses={dosesOf(design.safety.chlorine, chlorinated)} />
           )}
