@@ -32,7 +32,7 @@ export function reasonsOfReport(safety: SafetyReport, words: Words): readonly [f
   const of = (because: Cup['because'], notes: Cup['notes']) => {
     const cup = {
       ...safety,
-      ...{ because, notes, sets: [], unusable: waterTests.unusable },
+      ...{ because, notes, sets: [], setsUndated_count: 0, unusable: waterTests.unusable },
       ...{ last: waterTests.last, clean_count: waterTests.clean_count },
       worst: worst === undefined ? null : { ...worst, ...sourceOfRisk(worst, safety) },
     };
@@ -99,10 +99,21 @@ export function lastWords({ cup }: { readonly cup: Pick<Cup, 'last'> | null }, w
   });
 }
 
-/** When a set is due, in months from today. */
-export function dueWords({ early, late }: Cup['sets'][number], today: string, { say }: Words): string {
+/** Why a sample is to be taken: all reasons; nothing where none is wanted. */
+export function needsWords({ cup }: Pick<SiteOfSafety, 'cup'>, { say }: Words): string {
+  if (cup === null || cup.needsTest.length === 0) return '';
+  return say('safety.needs', { needs: cup.needsTest.map((need) => say(`safety.needs_${need}`)).join('; ') });
+}
+
+/** The month of a day, with its year. */
+export const monthWords = (day: string, { say, numbers }: Words): string =>
+  say('safety.month_year', { month: numbers.quantity(Number(day.slice(5, 7)), 'month'), year: day.slice(0, 4) });
+
+/** When a set is due, in months from today; one is overdue once half its futures have ended, as the engine has it. */
+export function dueWords({ early, middle, late }: Cup['sets'][number], today: string, words: Words): string {
+  const { say } = words;
   const [from, to] = [monthsTo(early, today), monthsTo(late, today)];
-  if (to === 0) return say('safety.overdue');
+  if (middle < today) return say('safety.overdue_since', { since: monthWords(middle, words) });
   return from === to ? say('safety.due_about', { months: to }) : say('safety.due_between', { from, to });
 }
 
