@@ -119,7 +119,19 @@ const CupRow = memo(function CupRow({
       </div>
       <div className="beside small">
         {last === '' ? null : <p className={cup?.last === null ? 'is-due' : ''}>{last}</p>}
-        {needs === '' ? null : <p className="is-due">{needs}</p>}
+        {needs === '' ? null : (
+          <p className="is-due">
+            {needs}{' '}
+            <Link
+              to="/p/$programmeId/sites/$siteId"
+              params={{ programmeId, siteId: siteId || key }}
+              hash="form-waterTests"
+              className="on-screen"
+            >
+              {say('safety.write_test')}
+            </Link>
+          </p>
+        )}
         {set === undefined ? null : (
           <p>
             {say(set.middle < today ? 'safety.set_is' : 'safety.set_due', { when: dueWords(set, today, language) })}

@@ -41,6 +41,9 @@ export function SiteSafety() {
         <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }}>
           {say('safety.to_site')}
         </Link>
+        <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }} hash="form-waterTests">
+          {say('safety.write_test')}
+        </Link>
         <Link to="/p/$programmeId/sites/$siteId/water-safety" params={{ programmeId, siteId }}>
           {say('safety.to_paper')}
         </Link>
