@@ -119,6 +119,18 @@ journey('a chlorinated site has its doses, on the page and on paper', async ({ p
   expect(await page.getByText(/Here water boils at/).textContent()).toMatch(/9[5-6](?:\.\d)? °C/);
 });
 
+journey('from Safety one press leads to the fields of samples of that site', async ({ page }) => {
+  const { programmeId } = await withSafetySites(page);
+  await page.goto(new URL(`/p/${programmeId}/sites/S991/safety`, page.url()).href);
+  await page.getByRole('link', { name: 'Write down a test' }).click();
+  await page.waitForURL(/\/sites\/S991#form-waterTests$/);
+  const fields = page.locator('#form-waterTests');
+  await fields.waitFor();
+  await expect
+    .poll(() => fields.locator(':scope > button').evaluate((one) => one === document.activeElement))
+    .toBe(true);
+});
+
 journey('the drawing of a site leads to its safety, and says so where nobody may drink', async ({ page }) => {
   const { programmeId } = await withSafetySites(page);
   await page.goto(new URL(`/p/${programmeId}/sites/S991`, page.url()).href);

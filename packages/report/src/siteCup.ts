@@ -40,6 +40,7 @@ export function siteCup(
     target_DALY_per_person_per_year: safety.target_DALY_per_person_per_year,
     last: lastOf(safety),
     clean_count: safety.waterTests.clean_count,
+    setsUndated_count: (wear ?? []).filter(({ endsOn }) => endsOn === null).length,
     sets: setsOf(wear ?? []),
   };
 }

@@ -5837,6 +5837,8 @@ export interface components {
                 middle: string;
                 serial: string;
             }[];
+            /** @description Sets of cartridges whose day cannot be told. */
+            setsUndated_count: number;
             target_DALY_per_person_per_year: number;
             /** @description Samples that cannot be used as they were written down. */
             unusable: {
@@ -5935,6 +5937,8 @@ export interface components {
                 middle: string;
                 serial: string;
             }[];
+            /** @description Sets of cartridges whose day cannot be told. */
+            setsUndated_count: number;
             target_DALY_per_person_per_year: number;
             /** @description Samples that cannot be used as they were written down. */
             unusable: {

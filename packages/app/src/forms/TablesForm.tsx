@@ -46,6 +46,9 @@ export interface TablesFormProps {
   readonly children?: ReactNode;
 }
 
+/** Where in the page the fields of a table stand: what an address may lead to. */
+export const formAt = (table: string): string => `form-${table}`;
+
 /** Rows of tables as fields: one save makes one record of all that was typed. */
 export function TablesForm(props: TablesFormProps) {
   const { programmeId, sections, rows, draft, draftName, dispatch, onSaved, asKept } = props;
@@ -101,7 +104,7 @@ function Section(props: TablesFormProps & { readonly section: FormSection; reado
   const isShown = (row: RowNow) => draft.rows[rowId(row)] !== undefined || props.isShown?.(row) !== false;
   const own = [...rows.filter((row) => row.table === table && isShown(row)), ...added];
   return (
-    <section className="form-section">
+    <section className="form-section" id={formAt(table)}>
       <Heading level={props.level ?? 2} className="form-table">
         {words.table(table)}
       </Heading>

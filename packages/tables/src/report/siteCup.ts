@@ -46,6 +46,7 @@ export const siteCup = z
         'The last sample of tap or container that counts; null where there is none. No band is told as low of water that must not be drunk.',
       ),
     clean_count: z.int().describe('Samples without E. coli in a row since hand-over.'),
+    setsUndated_count: z.int().describe('Sets of cartridges whose day cannot be told.'),
     sets: z
       .array(z.strictObject({ serial: z.string(), early: day, middle: day, late: day }))
       .describe(

@@ -1,8 +1,9 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
+import { useLocation } from '@tanstack/react-router';
 import { useEffect, useRef, useState } from 'react';
 import { queries } from '../../api/queries.ts';
 import { rowId } from '../../forms/draft.ts';
-import { TablesForm } from '../../forms/TablesForm.tsx';
+import { formAt, TablesForm } from '../../forms/TablesForm.tsx';
 import { useDraft } from '../../forms/useDraft.ts';
 import { useKnownRows } from '../../forms/useKnownRows.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
@@ -21,12 +22,23 @@ export function SiteFacts({ programmeId, siteId }: { readonly programmeId: strin
   const rows = useRowsWithKept(programmeId, siteId, data.rows);
   const known = useKnownRows(programmeId, namedBySites);
   const { name, draft, dispatch, foundAt } = useDraft(programmeId, `site-${siteId}`);
-  const [isEdited, setEdited] = useState(false);
+  const hash = useLocation({ select: (location) => location.hash });
+  // An address may lead straight to the fields of samples.
+  const [isEdited, setEdited] = useState(hash === formAt('waterTests'));
+  const isLed = useRef(isEdited);
   const [isSaved, setSaved] = useState(false);
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => {
-    if (isEdited) heading.current?.focus();
+    if (isEdited && !isLed.current) heading.current?.focus();
   }, [isEdited]);
+  const isOpen = isEdited && known !== null;
+  useEffect(() => {
+    if (!isOpen || !isLed.current) return;
+    const fields = document.getElementById(formAt('waterTests'));
+    fields?.scrollIntoView();
+    fields?.querySelector<HTMLElement>(':scope > button')?.focus({ preventScroll: true });
+    isLed.current = false;
+  }, [isOpen]);
   const close = (saved: boolean) => {
     setEdited(false);
     setSaved(saved);

@@ -5,7 +5,7 @@ import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { useIsPrinting } from '../../look/useIsPrinting.ts';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { drinkOf, type SiteOfSafety } from './cups.ts';
-import { dueWords, lastWords, leadWords, reasonWords } from './cupWords.ts';
+import { dueWords, lastWords, leadWords, needsWords, reasonWords } from './cupWords.ts';
 
 /** A row before it is measured [px], and rows drawn beyond the screen at each end. Ours. */
 const [usual_px, beyond_rows] = [92, 4] as const;
@@ -99,6 +99,7 @@ const CupRow = memo(function CupRow({
   const verdict = cup?.verdict ?? 'notJudged';
   const [set, ...others] = cup?.sets ?? [];
   const last = lastWords(site, language);
+  const needs = needsWords(site, language);
   return (
     <div className={`cup-row drink-${drink}`}>
       <VerdictMark verdict={verdict} size={drink === 'no' ? 30 : drink === 'notShown' ? 24 : 14} />
@@ -118,9 +119,22 @@ const CupRow = memo(function CupRow({
       </div>
       <div className="beside small">
         {last === '' ? null : <p className={cup?.last === null ? 'is-due' : ''}>{last}</p>}
+        {needs === '' ? null : (
+          <p className="is-due">
+            {needs}{' '}
+            <Link
+              to="/p/$programmeId/sites/$siteId"
+              params={{ programmeId, siteId: siteId || key }}
+              hash="form-waterTests"
+              className="on-screen"
+            >
+              {say('safety.write_test')}
+            </Link>
+          </p>
+        )}
         {set === undefined ? null : (
           <p>
-            {say('safety.set_due', { when: dueWords(set, today, language) })}
+            {say(set.middle < today ? 'safety.set_is' : 'safety.set_due', { when: dueWords(set, today, language) })}
             {others.length === 0 ? '' : ` ${say('safety.more_sets', { count: others.length })}`}
           </p>
         )}

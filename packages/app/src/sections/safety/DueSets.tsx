@@ -2,7 +2,7 @@ import { Link } from '@tanstack/react-router';
 import { useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { DueSet } from './cups.ts';
-import { dueWords } from './cupWords.ts';
+import { dueWords, monthWords } from './cupWords.ts';
 
 /** Sets told before one asks for more. Ours. */
 const first = 12;
@@ -11,20 +11,24 @@ const first = 12;
 export function DueSets({
   programmeId,
   sets,
+  undated_count,
   today,
 }: {
   readonly programmeId: string;
   readonly sets: readonly DueSet[];
+  /** Sets whose day cannot be told. */
+  readonly undated_count: number;
   readonly today: string;
 }) {
   const language = useLanguage();
-  const { say, numbers } = language;
+  const { say } = language;
   const [most, setMost] = useState(first);
-  if (sets.length === 0) return null;
+  if (sets.length === 0 && undated_count === 0) return null;
   return (
     <section className="due-sets" aria-labelledby="due-head">
       <h2 id="due-head">{say('safety.sets_due')}</h2>
       <p className="small">{say('safety.sets_due_about')}</p>
+      {undated_count === 0 ? null : <p>{say('safety.sets_undated', { count: undated_count })}</p>}
       <table>
         <thead>
           <tr>
@@ -35,7 +39,7 @@ export function DueSets({
         </thead>
         <tbody>
           {sets.slice(0, most).map(({ site, set }) => (
-            <tr key={`${site.key} ${set.serial}`} className={set.middle <= today ? 'past' : undefined}>
+            <tr key={`${site.key} ${set.serial}`} className={set.middle < today ? 'past' : undefined}>
               <th scope="row">
                 <Link
                   to="/p/$programmeId/sites/$siteId/safety"
@@ -46,12 +50,7 @@ export function DueSets({
                 <span className="small">{set.serial}</span>
               </th>
               <td>{dueWords(set, today, language)}</td>
-              <td>
-                {say('safety.month_year', {
-                  month: numbers.quantity(Number(set.middle.slice(5, 7)), 'month'),
-                  year: set.middle.slice(0, 4),
-                })}
-              </td>
+              <td>{monthWords(set.middle, language)}</td>
             </tr>
           ))}
         </tbody>

@@ -28,6 +28,7 @@ export function Safety() {
   const tally = useMemo(() => safetyTally(sites, now), [sites, now]);
   const shown = useMemo(() => chosenCups(sites, later, now), [sites, later, now]);
   const sets = useMemo(() => dueSets(sites), [sites]);
+  const undated_count = useMemo(() => sites.reduce((sum, { cup }) => sum + (cup?.setsUndated_count ?? 0), 0), [sites]);
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
   // Before the first site is worked out nothing can be said of any.
   const isYet = !isOfNow && tally.drink.notJudged === sites.length;
@@ -64,7 +65,7 @@ export function Safety() {
             </p>
           )}
         </section>
-        <DueSets programmeId={programmeId} sets={sets} today={now} />
+        <DueSets programmeId={programmeId} sets={sets} undated_count={undated_count} today={now} />
       </div>
     </div>
   );

@@ -1,4 +1,5 @@
-import { type AppLanguage, roundedDown, waterOfRisk } from '@eavewell/words/app';
+import { type AppLanguage, roundedDown, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
+import type { components } from '../../api/apiTypes.ts';
 import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from './cups.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
@@ -22,8 +23,27 @@ export function tallyWords(
   return { first, rest: rest.join(' ') };
 }
 
+type SafetyReport = NonNullable<components['schemas']['site']['safety']>;
+
+/** Why it may be said on the page of a site: the short reason first, the others after it. */
+export function reasonsOfReport(safety: SafetyReport, words: Words): readonly [first: string, ...others: string[]] {
+  const { risks, waterTests, reasons } = safety;
+  const [worst] = risks;
+  const of = (because: Cup['because'], notes: Cup['notes']) => {
+    const cup = {
+      ...safety,
+      ...{ because, notes, sets: [], setsUndated_count: 0, unusable: waterTests.unusable },
+      ...{ last: waterTests.last, clean_count: waterTests.clean_count },
+      worst: worst === undefined ? null : { ...worst, ...sourceOfRisk(worst, safety) },
+    };
+    return reasonWords({ isJudged: true, cup }, words);
+  };
+  const [first = 'unknown', ...others] = reasons;
+  return [of(first, safety.notes), ...others.map((one) => of(one, []))];
+}
+
 /** Why it may be said: a sentence. */
-export function reasonWords(site: SiteOfSafety, words: Words): string {
+export function reasonWords(site: Pick<SiteOfSafety, 'isJudged' | 'cup'>, words: Words): string {
   const { say, numbers } = words;
   const { cup } = site;
   if (cup === null) return say(site.isJudged ? 'safety.because_notJudged' : 'safety.because_notYet');
@@ -66,7 +86,7 @@ export function countWords(
 }
 
 /** The last sample with its band, where and when; or that none was taken since hand-over. */
-export function lastWords({ cup }: SiteOfSafety, words: Words): string {
+export function lastWords({ cup }: { readonly cup: Pick<Cup, 'last'> | null }, words: Words): string {
   const { say, numbers } = words;
   if (cup === null) return '';
   if (cup.last === null) return say('safety.no_sample');
@@ -79,10 +99,21 @@ export function lastWords({ cup }: SiteOfSafety, words: Words): string {
   });
 }
 
-/** When a set is due, in months from today. */
-export function dueWords({ early, late }: Cup['sets'][number], today: string, { say }: Words): string {
+/** Why a sample is to be taken: all reasons; nothing where none is wanted. */
+export function needsWords({ cup }: Pick<SiteOfSafety, 'cup'>, { say }: Words): string {
+  if (cup === null || cup.needsTest.length === 0) return '';
+  return say('safety.needs', { needs: cup.needsTest.map((need) => say(`safety.needs_${need}`)).join('; ') });
+}
+
+/** The month of a day, with its year. */
+export const monthWords = (day: string, { say, numbers }: Words): string =>
+  say('safety.month_year', { month: numbers.quantity(Number(day.slice(5, 7)), 'month'), year: day.slice(0, 4) });
+
+/** When a set is due, in months from today; one is overdue once half its futures have ended, as the engine has it. */
+export function dueWords({ early, middle, late }: Cup['sets'][number], today: string, words: Words): string {
+  const { say } = words;
   const [from, to] = [monthsTo(early, today), monthsTo(late, today)];
-  if (to === 0) return say('safety.overdue');
+  if (middle < today) return say('safety.overdue_since', { since: monthWords(middle, words) });
   return from === to ? say('safety.due_about', { months: to }) : say('safety.due_between', { from, to });
 }
 

@@ -14,7 +14,16 @@ import {
 const cup: Cup = {
   ...{ verdict: 'holds', mayDrink: 'yes', because: 'shown', worst: null, target_DALY_per_person_per_year: 1e-6 },
   last: { takenOn: '2026-03-01', point: 'tap', sign: 'less', count_per_100mL: 1, band: 'low' },
-  ...{ clean_count: 4, sets: [], reasons: ['shown'], notes: [], needsTest: [], failedUnits: [], withheldBy: [] },
+  ...{
+    clean_count: 4,
+    setsUndated_count: 0,
+    sets: [],
+    reasons: ['shown'],
+    notes: [],
+    needsTest: [],
+    failedUnits: [],
+    withheldBy: [],
+  },
   unusable: [],
 };
 

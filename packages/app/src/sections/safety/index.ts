@@ -1,6 +1,7 @@
 import { lazyRouteComponent } from '@tanstack/react-router';
 
 export { safetyAskedOf } from './cups.ts';
+export { lastWords, reasonsOfReport } from './cupWords.ts';
 export { CupOfBefore, useIsCupOfBefore } from './ofBefore.tsx';
 
 /** Whether the water of each site is fit to drink; loaded when it is opened. */

@@ -5,7 +5,7 @@ import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
 import { SiteFacts } from '../facts/index.ts';
-import { CupOfBefore, useIsCupOfBefore } from '../safety/index.ts';
+import { CupOfBefore, reasonsOfReport, useIsCupOfBefore } from '../safety/index.ts';
 import { costWords, overviewQuery, type SiteEntry, stationsInOrder } from '../sites/index.ts';
 import { Among } from './Among.tsx';
 import { GateBand, standingTanks } from './GateBand.tsx';
@@ -146,7 +146,9 @@ function Verdict({
 }) {
   const language = useLanguage();
   const { say, numbers } = language;
-  const { verdict, finding } = design;
+  const { verdict, finding, safety } = design;
+  // Of the cup the short reason: what it does to those who drink stands with its safety.
+  const said = safety === null ? finding : finding.replace(safety.finding, reasonsOfReport(safety, language)[0]);
   const cannotTell = recordSaid(design, language);
   // The stations that stand as badly as the site; where it is the tank alone, the sentence says so.
   const worst = stationsInOrder
@@ -166,7 +168,7 @@ function Verdict({
           {isTried ? <span className="tried">{say('water.as_changed')}</span> : null}
         </p>
         <p className="sentence">
-          {finding}{' '}
+          {said}{' '}
           {onOpen === undefined || design.storages.length === 0 ? null : (
             <button type="button" className="opens how on-screen" onClick={() => onOpen('storage.goodYears')}>
               {say('water.how')}

@@ -3,10 +3,10 @@ import { Link } from '@tanstack/react-router';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../look/VerdictMark.tsx';
-import { useIsCupOfBefore } from '../safety/index.ts';
+import { lastWords, reasonsOfReport, useIsCupOfBefore } from '../safety/index.ts';
 import { type Figure, type SiteReport, workingOf } from './siteFigures.ts';
 import { isOpened } from './stationFigures.ts';
-import { dueFigure, unitFigures } from './treatmentFigures.ts';
+import { alike, dueFigure, unitFigures } from './treatmentFigures.ts';
 
 /** Treatment and safety of a site in short: what the unit passes, when its set is due, what may be said of drinking; and the way to the rest. */
 export function TreatmentAndSafety({
@@ -28,7 +28,7 @@ export function TreatmentAndSafety({
   const { data: site } = useSuspenseQuery(queries.site(programmeId, siteId));
   const isOfBefore = useIsCupOfBefore(programmeId, siteId, site);
   const figures = [
-    ...treatment.flatMap((one) => unitFigures(one, language)),
+    ...alike(treatment, language).flatMap((one) => unitFigures(one, language)),
     ...(wear ?? []).flatMap((one) => dueFigure(one, language) ?? []),
   ];
   const may =
@@ -46,13 +46,11 @@ export function TreatmentAndSafety({
           <VerdictMark verdict={stations.cup} size={may === 'yes' ? 20 : 32} />
           <div>
             <p className={`w-${stations.cup}`}>{say(`safety.drink_${may}`)}.</p>
-            <p>{safety?.finding}</p>
+            <p>{safety === null ? null : reasonsOfReport(safety, language)[0]}</p>
+            {safety === null ? null : <p className="small">{lastWords({ cup: safety.waterTests }, language)}</p>}
           </div>
         </div>
       )}
-      {treatment.map(({ serial, finding }) => (
-        <p key={serial}>{finding}</p>
-      ))}
       {figures.length === 0 ? null : (
         <ul className="unit-figures">
           {figures.map((figure) => (

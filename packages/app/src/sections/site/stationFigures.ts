@@ -1,5 +1,6 @@
 import { leastSafety_factor } from '@eavewell/engine';
 import type { AppLanguage } from '@eavewell/words/app';
+import { reasonsOfReport } from '../safety/index.ts';
 import type { Station } from '../sites/index.ts';
 import { type Figure, type SiteReport, storageFigures } from './siteFigures.ts';
 import { cupFigures, unitFigures } from './treatmentFigures.ts';
@@ -38,7 +39,8 @@ export function figuresOf(station: Station, report: SiteReport, words: Words): r
 }
 
 /** What is said under the figures of a station: what is too small and what would hold, in sentences; and the caution of its work. */
-export function sentencesOf(station: Station, report: SiteReport, { say }: Pick<Words, 'say'>): readonly string[] {
+export function sentencesOf(station: Station, report: SiteReport, words: Words): readonly string[] {
+  const { say } = words;
   const caution = report.cautions.find((one) => one.caution === 'stand')?.said ?? say('cautions.stand');
   switch (station) {
     case 'gutter': {
@@ -58,7 +60,7 @@ export function sentencesOf(station: Station, report: SiteReport, { say }: Pick<
     case 'tap':
       return report.head.map(({ finding }) => finding);
     case 'cup':
-      return report.safety === null ? [] : [report.safety.finding];
+      return report.safety === null ? [] : [reasonsOfReport(report.safety, words)[0]];
     default:
       return [];
   }

@@ -15,12 +15,27 @@ function longestWait(
   return { wait_min: waits.includes(null) ? null : Math.max(...waits.map((wait) => wait ?? 0)) };
 }
 
+/** A unit, with how many others pass, run and wait as it does. */
+export type UnitsAlike = Treatment & { readonly others_count: number };
+
+/** Units of which the very same is to be told go together: the first of them, and how many more there are. */
+export function alike(treatment: readonly Treatment[], words: Words): readonly UnitsAlike[] {
+  const groups = new Map<string, Treatment[]>();
+  for (const one of treatment) {
+    const told = JSON.stringify(
+      unitFigures({ ...one, serial: null }, words).map(({ value, likely }) => [value, likely]),
+    );
+    groups.set(told, [...(groups.get(told) ?? []), one]);
+  }
+  return [...groups.values()].map(([first, ...others]) => ({ ...first!, others_count: others.length }));
+}
+
 /** The figures by which a treatment unit is judged: flow, hours and wait, as its set is now and when it is worn. */
-export function unitFigures(found: Treatment, words: Words): readonly Figure[] {
+export function unitFigures(found: Treatment & Partial<UnitsAlike>, words: Words): readonly Figure[] {
   const { say, numbers } = words;
   const { serial, flowNow_L_per_h, flowWorn_L_per_h, hoursNeeded_h, hoursNeededWorn_h } = found;
   const of = serial === null ? {} : { of: serial };
-  const unit = serial ?? '';
+  const unit = unitWords(serial ?? '', found.others_count ?? 0, words);
   const worn = (amount: string) => say('site.when_worn', { amount });
   const figures: Figure[] = [];
   if (flowNow_L_per_h !== null)
@@ -49,6 +64,9 @@ export function unitFigures(found: Treatment, words: Words): readonly Figure[] {
     });
   return figures;
 }
+
+const unitWords = (unit: string, count: number, { say }: Words) =>
+  count === 0 ? unit : say('site.units_alike', { unit, count });
 
 /** When a set of cartridges is due, with its range; null where no date is given. */
 export function dueFigure({ serial, endsOn }: Wear, { say, numbers }: Words): Figure | null {

@@ -1991,7 +1991,7 @@ export const safety = {
   "order_worst": "The worst first: germs found, then what must not be drunk by what is reckoned, then units that failed their test with air, then what is not shown.",
   "others_notJudged": "{count, plural, one {# site that is not judged} other {# sites that are not judged}}",
   "others_yes": "{count, plural, one {# site that is fit by plan and samples} other {# sites that are fit by plan and samples}}",
-  "overdue": "overdue",
+  "overdue_since": "overdue, likely since {since}",
   "paper_again": "Being worked out: do not hang this up",
   "paper_no": "Do not drink",
   "paper_notShown": "Not shown to be fit to drink: boil or chlorinate it",
@@ -2023,8 +2023,10 @@ export const safety = {
   "samples_signs": "Dots: tap. Squares: container at home. Triangles: tank. Rings: other water. Pale: before hand-over. Lines: likely range.",
   "section": "Safety",
   "set_due": "Cartridges due {when}.",
+  "set_is": "Cartridges {when}.",
   "sets_due": "Cartridges due",
   "sets_due_about": "The soonest first. Months from today: eight chances in ten that it is due between the two.",
+  "sets_undated": "{count, plural, one {# set cannot be dated: the page of its site says why.} other {# sets cannot be dated: the pages of their sites say why.}}",
   "show": "Show by what may be said",
   "show_all": "Show those that need you",
   "shown": "{count, plural, =0 {No site} one {# site} other {# sites}} shown.",
@@ -2078,7 +2080,8 @@ export const safety = {
   "wear_about": "Bar: eight chances in ten that it is due within it. Mark: the middle. Dashed line: today.",
   "wear_name": "When each set of cartridges is due",
   "when_fails": "When a test fails",
-  "working_out": "Whether the water is fit to drink is being worked out."
+  "working_out": "Whether the water is fit to drink is being worked out.",
+  "write_test": "Write down a test"
 } as const;
 export const settings = {
   "change": "Change",
@@ -2180,6 +2183,7 @@ export const site = {
   "unit_flow": "{unit} passes {flow}",
   "unit_hours": "{unit} runs {hours} on the day that asks for most",
   "unit_wait": "{unit}: the last in line waits {wait}",
+  "units_alike": "{unit} ({count, plural, one {and # just like it} other {and # just like it}})",
   "up_to": "up to {amount}",
   "wait_no_end": "longer than the day",
   "when_worn": "worn: {amount}",

@@ -1992,7 +1992,7 @@ export const safety = {
   "order_worst": "Los peores primero: gérmenes hallados, luego lo que no se debe beber según el cálculo, luego unidades que fallaron su prueba con aire, luego lo que no está demostrado.",
   "others_notJudged": "{count, plural, one {# sitio no evaluado} other {# sitios no evaluados}}",
   "others_yes": "{count, plural, one {# sitio con agua apta según plan y muestras} other {# sitios con agua apta según plan y muestras}}",
-  "overdue": "vencidos",
+  "overdue_since": "vencidos, probablemente desde {since}",
   "paper_again": "Se está calculando: no cuelgue esta hoja",
   "paper_no": "No beber",
   "paper_notShown": "No está demostrado que sea apta: hiérvala o clórela",
@@ -2024,8 +2024,10 @@ export const safety = {
   "samples_signs": "Puntos: grifo. Cuadrados: recipiente en casa. Triángulos: tanque. Anillos: otra agua. Pálido: antes de la entrega. Líneas: rango probable.",
   "section": "Agua segura",
   "set_due": "Cartuchos por cambiar: {when}.",
+  "set_is": "Cartuchos {when}.",
   "sets_due": "Cartuchos por cambiar",
   "sets_due_about": "Primero lo que vence antes. Meses desde hoy: ocho de diez probabilidades de que venza entre los dos.",
+  "sets_undated": "{count, plural, one {De # juego no se puede decir la fecha: la página de su sitio dice por qué.} other {De # juegos no se puede decir la fecha: las páginas de sus sitios dicen por qué.}}",
   "show": "Mostrar según lo que se puede decir",
   "show_all": "Mostrar los que la necesitan",
   "shown": "{count, plural, =0 {Ningún sitio} one {# sitio} other {# sitios}} a la vista.",
@@ -2079,7 +2081,8 @@ export const safety = {
   "wear_about": "Barra: ocho de diez probabilidades de que venza dentro de ella. Marca: el medio. Línea discontinua: hoy.",
   "wear_name": "Cuándo toca cada juego de cartuchos",
   "when_fails": "Cuando una prueba sale mal",
-  "working_out": "Se está calculando si el agua es apta para beber."
+  "working_out": "Se está calculando si el agua es apta para beber.",
+  "write_test": "Anotar un análisis"
 } as const;
 export const settings = {
   "change": "Cambiar",
@@ -2181,6 +2184,7 @@ export const site = {
   "unit_flow": "{unit} deja pasar {flow}",
   "unit_hours": "{unit} trabaja {hours} el día que más se pide",
   "unit_wait": "{unit}: el último de la fila espera {wait}",
+  "units_alike": "{unit} ({count, plural, one {y # igual} other {y # iguales}})",
   "up_to": "hasta {amount}",
   "wait_no_end": "más que el día",
   "when_worn": "gastado: {amount}",

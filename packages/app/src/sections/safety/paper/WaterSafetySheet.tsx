@@ -4,10 +4,12 @@ import { Link, useParams } from '@tanstack/react-router';
 import { queries } from '../../../api/queries.ts';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
+import type { TableRow } from '../../../offline/outbox.ts';
 import { todayHere } from '../cups.ts';
-import { countWords } from '../cupWords.ts';
+import { countWords, reasonsOfReport } from '../cupWords.ts';
 import { DoseTable } from '../DoseTable.tsx';
 import { dosesOf } from '../doses.ts';
+import { notedOf } from '../noted.ts';
 import { useIsCupOfBefore } from '../ofBefore.tsx';
 import { barrierName, type SafetyReport } from '../site/safetyFigures.ts';
 import '../../site/site.css';
@@ -43,6 +45,7 @@ export function WaterSafetySheet() {
       <p className="facts-line">
         {siteId}. {say('safety.printed', { day: numbers.date(todayHere()) })}
       </p>
+      <p className="caution">{say('safety.caution')}</p>
       {isOfBefore ? (
         <NotYet isNo={safety?.mayDrink === 'no'} />
       ) : (
@@ -50,9 +53,8 @@ export function WaterSafetySheet() {
       )}
       <WhatToDo safety={safety} chlorination={cellsOf('chlorination')} />
       {safety?.isReckoned === false ? null : <Barriers safety={safety} />}
-      <Tests safety={safety} />
+      <Tests safety={safety} rows={rows} siteId={siteId} />
       <Calls />
-      <p className="caution">{say('safety.caution')}</p>
     </article>
   );
 }
@@ -72,7 +74,8 @@ function NotYet({ isNo }: { readonly isNo: boolean }) {
 
 /** The one thing that is read from the door. */
 function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null; readonly isDoubted: boolean }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const may = safety === null ? 'notShown' : safety.mayDrink === 'yes' && isDoubted ? 'notShown' : safety.mayDrink;
   return (
     <section className={`may-drink is-${may}`} aria-label={say('safety.may_drink')}>
@@ -83,11 +86,14 @@ function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null;
         {safety === null
           ? say('safety.because_notJudged')
           : may === 'no'
-            ? [say('safety.paper_until'), ...(safety.waterTests.last === null ? [] : [safety.waterTests.finding])].join(
-                ' ',
-              )
-            : safety.finding}
+            ? `${reasonsOfReport(safety, language)[0]} ${say('safety.paper_until')}`
+            : reasonsOfReport(safety, language).join(' ')}
       </p>
+      {safety !== null && safety.failedUnits.length > 0 && safety.reasons[0] !== 'unitFailed' && may === 'no' ? (
+        <p>
+          {say('safety.because_unitFailed', { count: safety.failedUnits.length, units: safety.failedUnits.join(', ') })}
+        </p>
+      ) : null}
       {may === 'no' && safety?.sourceDays ? <p>{safety.sourceDays.finding}</p> : null}
     </section>
   );
@@ -163,7 +169,7 @@ function Barriers({ safety }: { readonly safety: SafetyReport | null }) {
               <th scope="row">{barrierName(barrier, language)}</th>
               <td>{say(`safety.evidence_${barrier.evidence}`)}</td>
               {germClasses.map((one) => (
-                <td key={one} className="num">
+                <td key={one} className="num" data-head={say(`safety.germs_${one}`)}>
                   {numbers.fixed(barrier.credited[`${one}_log10`], 1)}
                 </td>
               ))}
@@ -175,13 +181,22 @@ function Barriers({ safety }: { readonly safety: SafetyReport | null }) {
   );
 }
 
-/** Samples told, and lines for the next ones. */
-const [told, blank] = [3, 5] as const;
+/** Samples told, and lines in all: those that are left are for the next ones. */
+const [told, lines] = [3, 6] as const;
 
 /** The last samples, with room to write the next. */
-function Tests({ safety }: { readonly safety: SafetyReport | null }) {
+function Tests({
+  safety,
+  rows,
+  siteId,
+}: {
+  readonly safety: SafetyReport | null;
+  readonly rows: readonly TableRow[];
+  readonly siteId: string;
+}) {
   const language = useLanguage();
   const { say, numbers } = language;
+  const noted = notedOf(rows, siteId, language);
   const last = (safety?.waterTests.tests ?? []).filter(({ isBeforeHandOver }) => !isBeforeHandOver).slice(-told);
   return (
     <section className="tests">
@@ -210,12 +225,17 @@ function Tests({ safety }: { readonly safety: SafetyReport | null }) {
                 )}
                 {test.band === null ? '' : `: ${say(`safety.band_${test.band}`)}`}
               </td>
-              <td />
-              <td />
-              <td />
+              {(['chlorine', 'turbidity', 'by'] as const).map((one) => {
+                const text = noted(test.testId)[one];
+                return (
+                  <td key={one} data-head={text === '' ? undefined : say(`safety.head_${one}`)}>
+                    {text}
+                  </td>
+                );
+              })}
             </tr>
           ))}
-          {Array.from({ length: blank }, (_, nth) => (
+          {Array.from({ length: lines - last.length }, (_, nth) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: empty lines to write on
             <tr key={nth} className="blank">
               {Array.from({ length: 6 }, (_cell, at) => (

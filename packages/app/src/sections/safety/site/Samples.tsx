@@ -1,7 +1,9 @@
 import { samplesPicture } from '@eavewell/drawing';
 import { useCallback } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import type { TableRow } from '../../../offline/outbox.ts';
 import { countWords } from '../cupWords.ts';
+import { notedOf } from '../noted.ts';
 import { Drawn } from './Drawn.tsx';
 import { Opens, Part } from './opening.tsx';
 import { type SafetyReport, sampleDots } from './safetyFigures.ts';
@@ -20,10 +22,19 @@ const isOf =
 
 /** What the samples say, in time, with their limits; and what was seen by whoever walked the site. */
 // long: sentence, picture and table of one part
-export function Samples({ safety }: { readonly safety: SafetyReport }) {
+export function Samples({
+  safety,
+  rows,
+  siteId,
+}: {
+  readonly safety: SafetyReport;
+  readonly rows: readonly TableRow[];
+  readonly siteId: string;
+}) {
   const language = useLanguage();
   const { say, numbers } = language;
   const { waterTests } = safety;
+  const noted = notedOf(rows, siteId, language);
   const { tests, clean_count, cleanWanted_count, cleanBelow_per_100mL, inspection, priority } = waterTests;
   const dots = sampleDots(waterTests);
   const draw = useCallback(
@@ -55,7 +66,7 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
         <table className="of-samples stacks">
           <thead>
             <tr>
-              {(['day', 'point', 'found', 'band'] as const).map((head) => (
+              {(['day', 'point', 'found', 'band', 'chlorine', 'turbidity', 'by'] as const).map((head) => (
                 <th key={head} scope="col">
                   {say(`safety.head_${head}`)}
                 </th>
@@ -93,6 +104,14 @@ export function Samples({ safety }: { readonly safety: SafetyReport }) {
                     )}
                     {test.isBeforeHandOver ? <span className="small"> {say('safety.before_hand_over')}</span> : null}
                   </td>
+                  {(['chlorine', 'turbidity', 'by'] as const).map((one) => {
+                    const text = noted(test.testId)[one];
+                    return (
+                      <td key={one} data-head={text === '' ? undefined : say(`safety.head_${one}`)}>
+                        {text}
+                      </td>
+                    );
+                  })}
                 </tr>
               ))}
           </tbody>

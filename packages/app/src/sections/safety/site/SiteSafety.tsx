@@ -6,6 +6,7 @@ import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { SafetyCaution } from '../Caution.tsx';
+import { reasonsOfReport } from '../cupWords.ts';
 import { dosesOf } from '../doses.ts';
 import { CupOfBefore, useIsCupOfBefore } from '../ofBefore.tsx';
 import { Chlorine } from './Chlorine.tsx';
@@ -40,6 +41,9 @@ export function SiteSafety() {
         <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }}>
           {say('safety.to_site')}
         </Link>
+        <Link to="/p/$programmeId/sites/$siteId" params={{ programmeId, siteId }} hash="form-waterTests">
+          {say('safety.write_test')}
+        </Link>
         <Link to="/p/$programmeId/sites/$siteId/water-safety" params={{ programmeId, siteId }}>
           {say('safety.to_paper')}
         </Link>
@@ -64,7 +68,7 @@ export function SiteSafety() {
               <Risks safety={design.safety} />
             </>
           ) : null}
-          <Samples safety={design.safety} />
+          <Samples safety={design.safety} rows={rows} siteId={siteId} />
           {design.safety.chlorine === null ? null : (
             <Chlorine found={design.safety.chlorine} doses={dosesOf(design.safety.chlorine, chlorinated)} />
           )}
@@ -92,8 +96,10 @@ function Said({
   readonly safety: SafetyReport;
   readonly isOfBefore: boolean;
 }) {
-  const { say } = useLanguage();
-  const { mayDrink, finding } = safety;
+  const language = useLanguage();
+  const { say } = language;
+  const { mayDrink } = safety;
+  const [first, ...others] = reasonsOfReport(safety, language);
   const { cup } = design.stations;
   // Facts in doubt beside it: it is not said to be fit then.
   const said = mayDrink === 'yes' && cup === 'unknown' ? 'notShown' : mayDrink;
@@ -104,7 +110,10 @@ function Said({
       <VerdictMark verdict={cup} size={said === 'yes' ? 28 : 48} />
       <div>
         <p className={`may w-${cup}`}>{say(`safety.drink_${said}`)}.</p>
-        <p className="sentence">{finding}</p>
+        <p className="sentence">
+          {first} {said === 'yes' ? null : say('safety.step_treat')}
+        </p>
+        {others.length === 0 ? null : <p className="small">{others.join(' ')}</p>}
       </div>
     </div>
   );
