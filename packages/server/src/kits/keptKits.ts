@@ -64,7 +64,7 @@ export interface SiteOfKits
 }
 
 /** The same kits for a sum: what a sum does not look at is left out. */
-export type KitForSum = SiteKit;
+type KitForSum = SiteKit;
 
 /** What the kits of a programme come to, as it is kept. */
 export interface KitsKept {
