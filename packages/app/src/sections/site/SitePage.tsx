@@ -18,6 +18,7 @@ import './site.css';
 const WaterSheet = lazy(() => import('./water/WaterSheet.tsx').then((loaded) => ({ default: loaded.WaterSheet })));
 
 /** One site: verdict, stations, what would mend it, what was found in its tables, and its facts. */
+// long: one part of a page as it is read, line after line
 export function SitePage() {
   const language = useLanguage();
   const { code, say } = language;

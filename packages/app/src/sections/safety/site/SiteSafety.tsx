@@ -20,6 +20,7 @@ import '../../site/site.css';
 import '../safety.css';
 
 /** Whether the water of one site is fit to drink: the way of the water, the risks, the samples, and when cartridges are due. */
+// long: one part of a page as it is read, line after line
 export function SiteSafety() {
   const { say } = useLanguage();
   const { programmeId, siteId } = useParams({ from: '/p/$programmeId/sites/$siteId/safety' });
