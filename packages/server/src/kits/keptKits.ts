@@ -63,9 +63,6 @@ export interface SiteOfKits
   readonly length_bytes: number;
 }
 
-/** The same kits for a sum: what a sum does not look at is left out. */
-type KitForSum = SiteKit;
-
 /** What the kits of a programme come to, as it is kept. */
 export interface KitsKept {
   readonly version: number;
