@@ -7,6 +7,7 @@ import {
   languageFromFile,
   languageOf,
   loadLanguage,
+  paperChoices,
   paperLanguageFor,
 } from '@eavewell/words';
 import { WrongUse } from './exitCodes.ts';
@@ -62,7 +63,8 @@ export async function speakAsAsked(
   // A language for paper alone says nothing in the terminal: the command loads it for its sheets.
   if (printing.has(commandOf(args)) && paperLanguageFor(tag) !== null) return;
   if (languageFor(tag) === null) {
-    const known = languageChoices.map(({ code, name }) => `${code} (${name})`).join(', ');
+    const there = printing.has(commandOf(args)) ? paperChoices : languageChoices;
+    const known = there.map(({ code, name }) => `${code} (${name})`).join(', ');
     throw new WrongUse(english.commandLine.trouble.noLanguage(tag, known));
   }
   chosen = await loadLanguage(tag);
