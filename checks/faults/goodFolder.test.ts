@@ -1,5 +1,7 @@
 import {
   defaultSettings,
+  noKit,
+  noKitFigures,
   noStorms,
   readIsoDay,
   unmeasuredPart,
@@ -203,7 +205,12 @@ it('joins the rows of all tables into what the engine is told', async () => {
     volume_L: 4900,
     length_m: 1.9,
     mass_kg: 110,
+    kit: {
+      ...noKitFigures,
+      ...{ width_m: 1.9, height_m: 2.1, packSize_count: 1, supplier: 'Harbour Yard', leadTime_days: 40 },
+    },
   });
+  expect(facts.kit).toEqual(noKit);
   expect(facts.prices[0]).toEqual({
     partId: 'tank-10',
     priceDate: readIsoDay('2026-02-01'),

@@ -5,6 +5,9 @@ import type { TablesRead } from './tablesRead.ts';
 /** The cells of a row of a table. */
 type Cells<Name extends FolderTableName> = NonNullable<TablesRead[Name]>['rows'][number]['values'];
 
+/** What is there already says so; of all else nothing is said. */
+const there = (built: boolean | null): { readonly isBuilt?: boolean } => (built === true ? { isBuilt: true } : {});
+
 /** A row of roofs as facts. */
 export function roofOf(values: Cells<'roofs'>, tankId: string | null, diverter: DiverterFacts | null): RoofFacts {
   return {
@@ -46,7 +49,7 @@ export function gutterOf(values: Cells<'gutters'>): GutterFacts {
     runToOutlet_m: values.runToOutlet_m,
     bends_count: values.bends,
     outletGrate: values.outletGrate ?? 'open',
-    isBuilt: values.built ?? false,
+    ...there(values.built),
   };
 }
 
@@ -57,7 +60,7 @@ export function downpipeOf(values: Cells<'downpipes'>): DownpipeFacts {
     roofId: values.roofId!,
     bore_mm: values.bore_mm,
     length_m: values.length_m,
-    isBuilt: values.built ?? false,
+    ...there(values.built),
   };
 }
 
@@ -93,7 +96,7 @@ export function tankOf(
     isFastened: values.fastened,
     signedBy: values.signedBy,
     signedOn: values.signedOn,
-    isBuilt: values.built ?? false,
+    ...there(values.built),
   };
 }
 
@@ -111,6 +114,6 @@ export function pipeOf(values: Cells<'pipes'>, tankId: string | null): PipeFacts
     valves_count: values.valves,
     meters_count: values.meters,
     otherLoss_k: values.otherLoss_k,
-    isBuilt: values.built ?? false,
+    ...there(values.built),
   };
 }
