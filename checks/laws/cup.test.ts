@@ -39,7 +39,7 @@ describe('the verdict of the cup', () => {
       ...{ ...unmeasuredSite, siteId: 'S1', roofs: [], secondSource: null },
       safety: { ...noSafety, rawWater, barriers: stated, skipping_fraction, daysOff_per_year },
     } as unknown as SiteFacts;
-    const clean = { last: null, clean_count: 1, tests: [] } as unknown as WaterTestsFinding;
+    const clean = { last: null, clean_count: 1, tests: [], unusable: [] } as unknown as WaterTestsFinding;
     const given = {
       site,
       waterTests: clean,

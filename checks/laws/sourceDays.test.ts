@@ -148,7 +148,7 @@ describe('the days of a second source', () => {
         secondSource: { secondSourceId: 'R', name: 'R', kind: 'river', months: [1], turbidity_NTU: null },
         safety: { ...noSafety, rawWater, barriers, skipping_fraction, daysOff_per_year: 0 },
       } as unknown as SiteFacts;
-      const waterTests = { last: null, clean_count: 1, tests: [] } as unknown as WaterTestsFinding;
+      const waterTests = { last: null, clean_count: 1, tests: [], unusable: [] } as unknown as WaterTestsFinding;
       const given = { site, waterTests, chlorine: null, boilsAt_C: null, treatment: [], settings: defaultSettings };
       const { verdict, mayDrink } = safetyFinding({ ...given, sourceDays: body(days) }).finding!;
       return [order.indexOf(verdict), may.indexOf(mayDrink)] as const;

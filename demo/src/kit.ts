@@ -23,7 +23,7 @@ export const crewParts = [
   },
   { ...crew('petrol-20', 'petrol for the drill, can of 20 L', 17, [0.36, 0.18, 0.45], 1, 31, null), danger: 'fuel' },
   crew('toolbox', 'tools of a crew, box', 14, [0.6, 0.3, 0.3], 1, 240, 8),
-  crew('caretaker-sheet', 'picture sheet of the caretaker, on board', 0.5, [0.42, 0.3, 0.01], 25, 3, 15),
+  crew('caretaker-sheet', "caretaker's picture sheet, on board", 0.5, [0.42, 0.3, 0.01], 25, 3, 15),
 ] as const;
 
 function crew(
@@ -198,7 +198,7 @@ export function kitRuleRows(): { readonly kitRules: readonly Row[]; readonly kit
   };
 }
 
-const harbour = { limitSetBy: 'harbour office of the demo', limitSetOn: '2026-01-12' };
+const harbour = { limitSetBy: 'harbour office, invented', limitSetOn: '2026-01-12' };
 
 /** What carries kits in the demo. Every limit is made up. */
 export const carrierRows: readonly Row[] = [
@@ -249,13 +249,13 @@ const stated = { currency: 'USD', priceDate: '2026-02-02', source };
 /** What is spent beside parts. Invented. */
 export const costRows: readonly Row[] = [
   cost('carrying', 'capExHardware', 'truck, boat and carrying', 'site', [420, 260, 780], 15),
-  cost('crew', 'capExHardware', 'wages and food of the crew', 'site', [860, 640, 1250], 15),
+  cost('crew', 'capExHardware', 'wages and food for crews', 'site', [860, 640, 1250], 15),
   cost('survey', 'capExSoftware', 'survey and design', 'site', [180, 120, 260], 15),
-  cost('training', 'capExSoftware', 'committee and training of the caretaker', 'site', [240, 160, 380], 15),
+  cost('training', 'capExSoftware', 'committee and training for caretakers', 'site', [240, 160, 380], 15),
   cost('caretaker', 'opEx', 'thanks to the caretaker, cleaning', 'year', [75, 50, 120]),
   cost('tests', 'opEx', 'bottles and reagents for tests', 'year', [48, 30, 80]),
   cost('visits', 'directSupport', 'two visits a year', 'year', [130, 90, 210]),
-  cost('office', 'indirectSupport', 'share of the office', 'personYear', [0.5, 0.3, 0.9]),
+  cost('office', 'indirectSupport', 'office, shared', 'personYear', [0.5, 0.3, 0.9]),
 ];
 
 function cost(

@@ -21,7 +21,7 @@ export function normalRows(seed: number, gaugeId: string): Row[] {
       month: i + 1,
       rain_mm,
       wetDays,
-      source: 'weather office of the chain, printed table',
+      source: 'weather office, printed table',
       yearFrom: 1981,
       yearTo: 2010,
     };

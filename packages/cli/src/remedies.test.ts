@@ -36,7 +36,7 @@ describe('design with remedies', () => {
     const short = report.sites.filter((site) => site.verdict === 'short' && site.storages.length > 0);
     expect(short.length).toBeGreaterThan(3);
     expect(out.match(/^ {13}(Would hold|Would be tight|No change)/gm)).toHaveLength(short.length);
-    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 11,000 L;\s+1,424 USD\./);
+    expect(out).toMatch(/Would hold: gutter 100 % of the roof and join a tank of 11,000 L;\s+1,496 USD\./);
     const holding = report.sites.flatMap(({ remedies }) => {
       const [first] = remedies?.ranked ?? [];
       return first?.verdict === 'holds' && remedies!.notMended === null ? [first] : [];

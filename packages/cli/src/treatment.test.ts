@@ -108,7 +108,7 @@ describe('safety', () => {
   it('shows one site with barriers, germs, samples and working, in another language too', async () => {
     const { code, out } = await eavewell('safety', folder, '--site', 'S001');
     expect(code).toBe(0);
-    expect(out).toMatch(/membrane U-S001 +challenge test +6/);
+    expect(out).toMatch(/membrane +challenge test +6 steps of ten/);
     expect(out).toMatch(/Cryptosporidium/);
     expect(out).toMatch(/1 February 2026 +tap +under/);
     expect(out).toMatch(/How the figures were reached/);
