@@ -31,7 +31,8 @@ export class Watch {
   private listenTo(page: Page): void {
     page.on('console', (message) => {
       if (message.type() !== 'error' && message.type() !== 'warning') return;
-      this.faults.push(`console ${message.type()}: ${message.text()}`);
+      const at = message.location().url;
+      this.faults.push(`console ${message.type()}: ${message.text()}${at === '' ? '' : ` (${at})`}`);
     });
     page.on('crash', () => this.faults.push('the page crashed'));
   }
