@@ -44,7 +44,7 @@ export const parts = defineTable({
     width_m: quantity('m', 'Second side, packed.', size),
     height_m: quantity('m', 'Third side, packed.', size),
     countedIn: choice(countedIns, 'What it is counted in.', 'piece'),
-    bulk_L: quantity('L', 'Room it takes, packed; empty: its three sides.', { hard: above(0, 1e7) }),
+    bulk_L: quantity('L', 'Room it takes, packed, where its three sides are not all given.', { hard: above(0, 1e7) }),
     packSize: whole('piece', 'How many are sold together.', { hard: above(0, 100000) }),
     supplier: text('Who sells it.'),
     leadTime_days: whole('day', 'Days from order to arrival.', { hard: { low: 0, high: 3650 } }),

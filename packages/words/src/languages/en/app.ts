@@ -528,7 +528,7 @@ export const fields = {
   "parts_bore_mm": "Bore",
   "parts_bore_mm_about": "Inside diameter of a pipe, a downpipe, an outlet or an overflow.",
   "parts_bulk_L": "Room it takes",
-  "parts_bulk_L_about": "Room it takes, packed; empty: its three sides.",
+  "parts_bulk_L_about": "Room it takes, packed, where its three sides are not all given.",
   "parts_cartridges": "Cartridges",
   "parts_cartridges_about": "Cartridges in parallel in a treatment unit.",
   "parts_countedIn": "Counted in",

@@ -529,7 +529,7 @@ export const fields = {
   "parts_bore_mm": "Diámetro",
   "parts_bore_mm_about": "Diámetro interior de una tubería, un bajante, una salida o un rebose.",
   "parts_bulk_L": "Espacio que ocupa",
-  "parts_bulk_L_about": "Espacio que ocupa, embalada; vacío: sus tres lados.",
+  "parts_bulk_L_about": "Espacio que ocupa, embalada, donde no se dan sus tres lados.",
   "parts_cartridges": "Cartuchos",
   "parts_cartridges_about": "Cartuchos en paralelo en una unidad de tratamiento.",
   "parts_countedIn": "Se cuenta en",
