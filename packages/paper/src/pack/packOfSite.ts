@@ -1,10 +1,13 @@
 import {
+  type CarriedLine,
   type Carrier,
   type CarrierMode,
   judgedSites,
   kitAtSite,
-  loadsBy,
-  piecesOfKit,
+  loadsOf,
+  type PartFacts,
+  type PartsApart,
+  piecesOf,
   type ReadyKit,
   type ReadyProgramme,
   type SiteFacts,
@@ -67,11 +70,36 @@ export function packOfSite(site: SiteFacts, shared: PacksReady): SitePack {
 }
 
 function loadsOfSite(site: SiteFacts, { kit, carrier, language }: PacksReady): readonly PackLoad[] {
-  const { lines } = kitAtSite(site, kit);
-  const pieces = piecesOfKit({ lines }, kit);
+  const { parts, facts } = kit;
+  return kitSaid(kitAtSite(site, kit).lines, { parts, carrier, keptApart: facts.kit.keptApart }, language);
+}
+
+/** How a kit is carried: by what, of which catalogue, and what stays apart. */
+export interface KitCarried {
+  readonly parts: readonly PartFacts[];
+  /** Null: nobody states one, and all is one list. */
+  readonly carrier: Carrier | null;
+  readonly keptApart: readonly PartsApart[];
+}
+
+/**
+ * The kit of a site as a pack tells it, load by load.
+ *
+ * @param lines - its parts and how many of each [count]
+ * @param carried - by what it is carried
+ * @param language - of the pack
+ * @returns loads; none where nothing is to be brought
+ * @definition ours: docs/methods/paper.md
+ */
+export function kitSaid(
+  lines: readonly CarriedLine[],
+  { parts, carrier, keptApart }: KitCarried,
+  language: Language,
+): readonly PackLoad[] {
+  const pieces = piecesOf(lines, parts);
   if (pieces.length === 0) return [];
   const by = carrier ?? noCarrier(language);
-  return loadsSaid({ carrier: by, found: loadsBy(pieces, by, kit), parts: kit.parts }, language);
+  return loadsSaid({ carrier: by, found: loadsOf(pieces, by, keptApart), parts }, language);
 }
 
 /** Where nobody states a carrier, all is one list. */

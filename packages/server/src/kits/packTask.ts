@@ -1,5 +1,5 @@
 import type { SiteFacts } from '@eavewell/engine';
-import { contentOf, loadsSaid, sitePack, usualCarrier } from '@eavewell/paper';
+import { contentOf, kitSaid, sitePack, usualCarrier } from '@eavewell/paper';
 import { reportedFaults, siteReportIn } from '@eavewell/report';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
 import { loadPaperLanguage } from '@eavewell/words';
@@ -33,11 +33,10 @@ export async function packTask(asked: PackAsked): Promise<PackMade> {
   const place = kept?.sites.find(({ siteId }) => siteId === asked.siteId);
   const [kit] = kept === null || place === undefined ? [] : ((await readSiteKits(asked.kits, [place])) ?? []);
   const carrier = usualCarrier(kept?.market.kit.carriers ?? []);
-  const found = kit?.carried.find(({ carrierId }) => carrierId === carrier?.carrierId);
   const loads =
-    carrier === null || found === undefined || kit?.kit.lines.length === 0
+    kept === null || kit === undefined
       ? []
-      : loadsSaid({ carrier, found: found.loads, parts: kept?.market.parts ?? [] }, language);
+      : kitSaid(kit.kit.lines, { parts: kept.market.parts, carrier, keptApart: kept.market.kit.keptApart }, language);
   const programme = kept?.market.settings.programme ?? '';
   const beside = { caretaker: null, trip: null, way: [], detail: null, measuredBy: null, measuredOn: null };
   const content = contentOf({ ...beside, site, report, programme, loads }, language);
