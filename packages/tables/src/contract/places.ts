@@ -1,8 +1,6 @@
+import { placeKinds } from '@eavewell/engine';
 import { choice, from, id, quantity, required, text } from './columns.ts';
 import { defineTable } from './table.ts';
-
-/** What a place may be. A site is no place of this table: it stands in sites.csv. */
-export const placeKinds = ['store', 'roadhead', 'landing', 'base', 'other'] as const;
 
 export const places = defineTable({
   name: 'places',

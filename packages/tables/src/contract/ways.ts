@@ -1,8 +1,6 @@
+import { wayModes } from '@eavewell/engine';
 import { above, choice, id, quantity, required, text } from './columns.ts';
 import { defineTable } from './table.ts';
-
-/** How a way is gone. */
-export const wayModes = ['road', 'river', 'foot'] as const;
 
 /** The file that keeps the lines of ways: GeoJSON, a feature for each, its id the wayId. */
 export const wayLinesFile = 'ways.geojson';
