@@ -17,6 +17,7 @@ export * from './judged.ts';
 export * from './kitConditions.ts';
 export * from './kitFacts.ts';
 export * from './liftingFindings.ts';
+export * from './linearProgramme.ts';
 export * from './membrane.ts';
 export * from './numerics.ts';
 export * from './numericsBeta.ts';
