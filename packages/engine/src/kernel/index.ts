@@ -30,6 +30,7 @@ export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './range.ts';
 export * from './rolloutFacts.ts';
+export * from './rolloutTravel.ts';
 export * from './roofPlanArea.ts';
 export * from './roofSides.ts';
 export * from './roomProblems/chlorine.ts';
