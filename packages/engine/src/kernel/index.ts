@@ -46,6 +46,7 @@ export * from './roomProblems/stand.ts';
 export * from './roomProblems/storm.ts';
 export * from './roomProblems/treatment.ts';
 export * from './roomProblems/waterTests.ts';
+export * from './roomProblems/ways.ts';
 export * from './roomProblems/wear.ts';
 export * from './runLengths.ts';
 export * from './safetyFacts.ts';
