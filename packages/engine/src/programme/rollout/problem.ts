@@ -1,4 +1,6 @@
-import type { DayIndex, DaysAsked } from '../../kernel/index.ts';
+import type { DayIndex, DaysAsked, Period, Travel } from '../../kernel/index.ts';
+
+export type { LegLimit, LegTable, Period, Travel } from '../../kernel/index.ts';
 
 /**
  * The rollout as numbers: what the evaluator, the search, the bounds and the finish dates all read. Everything is by index; ids stand
@@ -26,11 +28,6 @@ export interface RolloutProblem {
   /** A boat is ashore so many hours after a crew's day begins, at the latest. */
   readonly riverEnds_h: number;
   readonly fuelPrice_per_L: number;
-}
-
-/** Days of one state of the ways: from `from` to before the next period's. The first begins at day 0. */
-export interface Period {
-  readonly from: number;
 }
 
 /** A site to be served. */
@@ -86,38 +83,6 @@ export interface Crew {
   readonly pools: readonly number[];
   /** Jobs done before, for the learning curve. */
   readonly done_count: number;
-}
-
-/**
- * The best way between any two nodes, for one set of carriers, period by period. Arrays are of nodes x nodes, from-major. The way is
- * gone as land, river, land: what lies before the first stretch of river, from there to the last, and after. A river part that fits
- * into a day (`riverEnds_h`) is not begun unless it ends that day; a longer one is broken at nights, as land is anywhere.
- */
-export interface Travel {
-  readonly nodes: number;
-  readonly byPeriod: readonly LegTable[];
-}
-
-export interface LegTable {
-  /** Infinity: cannot be gone in this period. */
-  readonly landBefore_h: Float32Array;
-  readonly river_h: Float32Array;
-  readonly landAfter_h: Float32Array;
-  readonly cost: Float32Array;
-  readonly fuel_L: Float32Array;
-  /** Index of `limits`. */
-  readonly limitOf: Uint16Array;
-  readonly limits: readonly LegLimit[];
-  /** Index of the problem's areas plus 1; 0: none. */
-  readonly areaOf: Uint8Array;
-}
-
-/** What passes on a leg in one go. */
-export interface LegLimit {
-  readonly kg: number;
-  readonly litres: number;
-  readonly longest_m: number;
-  readonly porters_count: number;
 }
 
 /** Goods that are short at some time: the rest need not be counted. */
