@@ -29,6 +29,7 @@ export * from './problems.ts';
 export * from './rainRecord.ts';
 export * from './range.ts';
 export * from './rolloutFacts.ts';
+export * from './rolloutSettings.ts';
 export * from './roofPlanArea.ts';
 export * from './roofSides.ts';
 export * from './roomProblems/chlorine.ts';
