@@ -31,6 +31,7 @@ export * from './rainRecord.ts';
 export * from './range.ts';
 export * from './rolloutFacts.ts';
 export * from './rolloutTravel.ts';
+export * from './rolloutSettings.ts';
 export * from './roofPlanArea.ts';
 export * from './roofSides.ts';
 export * from './roomProblems/chlorine.ts';
