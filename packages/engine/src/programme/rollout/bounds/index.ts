@@ -1,0 +1,8 @@
+export {
+  type BoundName,
+  type BoundsAsked,
+  boundNames,
+  type WaitingBound,
+  type WaitingBounds,
+  waitingBounds,
+} from './waitingBounds.ts';
