@@ -16,9 +16,9 @@ export abstract class LinkedTrips extends RouteState {
 
   /** The number each job was given, by its number here. */
   protected readonly chain: Int32Array;
-  /** Cost from i to j at i × width + j, exact. */
-  protected readonly exact: Float64Array;
-  /** The same for ranking places, and from j to i at the same place of `backward`, one array where both are alike. */
+  /** Cost from i to j at i × width + j, as given. */
+  private readonly given: Float64Array;
+  /** The same by numbers here, to 24 bits (half the memory is nearly twice the pace), and from j to i at the same place of `backward`, one array where both are alike. */
   protected readonly forward: Float32Array;
   protected readonly backward: Float32Array;
   protected readonly width: number;
@@ -61,8 +61,8 @@ export abstract class LinkedTrips extends RouteState {
     this.jobs = jobs;
     this.width = width;
     this.chain = stopChain(cost, width);
-    this.exact = chainedMatrix(cost, this.chain);
-    this.forward = Float32Array.from(this.exact);
+    this.given = cost;
+    this.forward = Float32Array.from(chainedMatrix(cost, this.chain));
     this.backward = turned(this.forward, width);
     this.demand = chained(demand, this.chain);
     this.blink = blink;
@@ -84,7 +84,7 @@ export abstract class LinkedTrips extends RouteState {
     this.bestNext = new Int32Array(width);
     this.bestFirst = new Int32Array(trips);
     this.nearCount = Math.min(jobs - 1, 1000);
-    this.near = nearestJobs(this.exact, width, this.nearCount);
+    this.near = nearestJobs(this.forward, width, this.nearCount);
   }
 
   /** What must be known anew of a trip whose jobs changed. */
@@ -99,11 +99,11 @@ export abstract class LinkedTrips extends RouteState {
   }
 
   orderKey(order: string): Float64Array | null {
-    const { width, exact, demand } = this;
+    const { width, forward, demand } = this;
     const by: Readonly<Record<string, (job: number) => number>> = {
       demand: (job) => -demand[job]!,
-      far: (job) => -exact[job]!,
-      close: (job) => exact[job]!,
+      far: (job) => -forward[job]!,
+      close: (job) => forward[job]!,
     };
     const key = by[order];
     if (order !== 'random' && key === undefined) throw new Error(`no order ${order}`);
@@ -194,7 +194,7 @@ export abstract class LinkedTrips extends RouteState {
       this.retime(trip);
     }
     this.begin();
-    this.total = this.counted();
+    this.total = this.countedExactly();
   }
 
   /** The plan as lists: jobs of each trip in their order, trips without jobs left out. */
@@ -222,6 +222,19 @@ export abstract class LinkedTrips extends RouteState {
       if (this.tripSize[trip] === 0) continue;
       sum += this.outward[trip]!;
       for (let job = this.firstOf[trip]!; job !== 0; job = this.next[job]!) sum += this.onward[job]!;
+    }
+    return sum;
+  }
+
+  /** The same from the costs as they were given. */
+  private countedExactly(): number {
+    let sum = 0;
+    for (const trip of this.trips()) {
+      let from = 0;
+      for (const stop of [...trip, 0]) {
+        sum += this.given[from * this.width + stop]!;
+        from = stop;
+      }
     }
     return sum;
   }

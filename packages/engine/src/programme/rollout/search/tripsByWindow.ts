@@ -35,7 +35,7 @@ export class TripsByWindow extends LinkedTrips {
   constructor(facts: TripsByWindowFacts, blink: number, draws: Draws) {
     super(facts.cost_ratio, facts.demand_amount, blink, draws);
     this.capacity = facts.capacity_amount;
-    this.time = facts.time_ratio === facts.cost_ratio ? this.exact : chainedMatrix(facts.time_ratio, this.chain);
+    this.time = chainedMatrix(facts.time_ratio, this.chain);
     this.timeBack = turned(this.time, this.width);
     this.opens = chained(facts.opens_ratio, this.chain);
     this.closes = chained(facts.closes_ratio, this.chain);
