@@ -51,7 +51,10 @@ export interface Job {
   /** Bits of the skills its crew must have. */
   readonly skills: number;
   readonly area: number;
-  /** Days from hand-over to the first day of service, by day of a year (1 January = 0, 366 values); all 0 where nothing is known. */
+  /**
+   * Days from hand-over to the first day of service, by day of a leap year (1 January = 0, 29 February = 59, 1 March = 60 in every year; 366
+   * values); all 0 where nothing is known.
+   */
   readonly serviceWait_days: ArrayLike<number>;
 }
 
@@ -164,11 +167,19 @@ export type Broken =
   | { readonly kind: 'noStock'; readonly crew: number; readonly trip: number; readonly goods: number }
   | { readonly kind: 'noSkill'; readonly crew: number; readonly trip: number; readonly job: number }
   | { readonly kind: 'notOpen'; readonly crew: number; readonly trip: number; readonly job: number }
+  | {
+      /** A crew that may not sleep at sites is there overnight. */
+      readonly kind: 'sleepsAtSite';
+      readonly crew: number;
+      readonly trip: number;
+      readonly job: number;
+      readonly by: number;
+    }
   | { readonly kind: 'late'; readonly crew: number; readonly trip: number; readonly job: number; readonly by: number }
   | { readonly kind: 'leftOut'; readonly job: number }
   | { readonly kind: 'beyondHorizon'; readonly crew: number; readonly trip: number };
 
-/** One stop of a trip, timed. Times as in RolloutProblem. */
+/** One stop of a trip, timed. Times as in RolloutProblem; where the job is not done (`broken` says why) all of them but `arrives` are the horizon. */
 export interface TimedStop {
   readonly job: number;
   readonly arrives: number;
@@ -208,7 +219,7 @@ export interface Outcome {
   /** As the plan's crews and trips. */
   readonly trips: readonly (readonly TimedTrip[])[];
   readonly hauls: readonly TimedHaul[];
-  /** Sum of weight x first day of service [person-day], of people alone, and the last hand-over [day]. */
+  /** Sum of weight x first day of service [person-day], of people alone, and the last hand-over of those that are handed over [day]. */
   readonly waiting: number;
   readonly waiting_personDays: number;
   readonly finish: number;
