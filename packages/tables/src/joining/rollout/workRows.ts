@@ -16,7 +16,8 @@ export function checkWork(rows: RolloutRows): void {
     const { readyFrom, finishBy, priority_factor, priorityReason, skill } = row.values;
     const at = (column: string, code: Parameters<typeof rows.at>[3]) => rows.at('sites', row, column, code, false);
     const install = installOf(row);
-    if (install !== null && isTurned(install)) rows.fault(at('installLikely_days', 'rollout.range_turned'), { ...install });
+    if (install !== null && isTurned(install))
+      rows.fault(at('installLikely_days', 'rollout.range_turned'), { ...install });
     if (readyFrom !== null && finishBy !== null && finishBy < readyFrom) {
       const link = { ...at('finishBy', 'rollout.deadline_before_ready'), id: isoDay(finishBy) };
       rows.remark(link, { ready: isoDay(readyFrom) });
@@ -30,7 +31,8 @@ export function checkWork(rows: RolloutRows): void {
 /** What the rollout asks of every site of the table; of one whose row could not be used nothing is known. */
 export function workOf(rows: RolloutRows): readonly SiteWork[] {
   const known = rows.used('sites').map((row) => {
-    const { siteId, readyFrom, finishBy, workMonths, priority_factor, priorityReason, agreedOn, skill, weatherArea } = row.values;
+    const { siteId, readyFrom, finishBy, workMonths, priority_factor, priorityReason, agreedOn, skill, weatherArea } =
+      row.values;
     const install = installOf(row);
     return {
       ...{ siteId: siteId!, place: rows.linked('sites', row, 'place') ?? siteId!, readyFrom, finishBy },
