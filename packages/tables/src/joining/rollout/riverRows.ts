@@ -94,13 +94,11 @@ export function checkRivers(rows: RolloutRows): void {
 
 /** The readings that are used. */
 export function riverLevelsOf(rows: RolloutRows): readonly RiverLevel[] {
-  return rows
-    .used('riverLevels')
-    .map(({ values: { riverGaugeId, day, level_m } }) => ({
-      riverGaugeId: riverGaugeId!,
-      day: day!,
-      level_m: level_m!,
-    }));
+  return rows.used('riverLevels').map(({ values: { riverGaugeId, day, level_m } }) => ({
+    riverGaugeId: riverGaugeId!,
+    day: day!,
+    level_m: level_m!,
+  }));
 }
 
 /** The limits that are used. */

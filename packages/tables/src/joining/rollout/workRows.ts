@@ -11,7 +11,8 @@ export function checkWork(rows: RolloutRows): void {
   const place = { code: 'link.unknown_place', expected: 'a siteId or placeId', wholeRow: false } as const;
   rows.link(['sites', 'place'], rows.ends, place);
   const skills = new Set(rows.all('crews').flatMap(({ values }) => skillsOf(values.skills)));
-  const hasCrews = rows.all('crews').length > 0;
+  // A crew that could not be read may have it.
+  const areCrewsKnown = rows.all('crews').length > 0 && rows.tables.crews!.lost.length === 0;
   for (const row of rows.used('sites')) {
     const { readyFrom, finishBy, priority_factor, priorityReason, skill } = row.values;
     const at = (column: string, code: Parameters<typeof rows.at>[3]) => rows.at('sites', row, column, code, false);
@@ -24,7 +25,8 @@ export function checkWork(rows: RolloutRows): void {
     }
     if ((priority_factor ?? 1) !== 1 && priorityReason === null)
       rows.remark(at('priorityReason', 'rollout.priority_unexplained'), { value: priority_factor! });
-    if (hasCrews && skill !== null && !skills.has(skill)) rows.remark(at('skill', 'link.skill_unused'), { likely: '' });
+    if (areCrewsKnown && skill !== null && !skills.has(skill))
+      rows.remark(at('skill', 'link.skill_unused'), { likely: '' });
   }
 }
 
