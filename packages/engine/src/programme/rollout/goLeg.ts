@@ -8,38 +8,37 @@ import { afterDays, afterRiver, endDay, firstHour } from './workDays.ts';
  */
 export function goLeg(ready: Retiming, crew: ReadyCrew, from: number, to: number, time: number): number {
   const { leg, periodFrom, periodOf, horizon_days } = ready;
-  leg.isBeyond = false;
+  const { calendar } = crew;
   leg.start = time;
   leg.legs = null;
   if (from === to) return time;
   const at = from * ready.nodes + to;
-  let best = Number.POSITIVE_INFINITY;
-  let start = time;
-  let period = periodOf[Math.min(horizon_days, Math.floor(time))]!;
-  for (;;) {
-    const arrives = straight(ready, crew, at, start);
-    if (arrives < best - timeSlack_days) {
-      best = arrives;
-      leg.start = firstHour(crew.calendar, null, start);
-      leg.legs = crew.legs[periodOf[Math.floor(leg.start)]!]!;
-    }
-    period++;
-    if (period >= periodFrom.length) break;
-    start = periodFrom[period]!;
-    if (start >= best || start >= horizon_days) break;
+  let begins = firstHour(calendar, null, time);
+  leg.isBeyond = begins === Number.POSITIVE_INFINITY;
+  let best = begins;
+  if (begins < Number.POSITIVE_INFINITY) {
+    best = straight(ready, crew, at, begins);
+    leg.start = begins;
+    leg.legs = crew.legs[periodOf[Math.floor(begins)]!]!;
+  }
+  for (let period = periodOf[Math.min(horizon_days, Math.floor(time))]! + 1; period < periodFrom.length; period++) {
+    const opens = periodFrom[period]!;
+    if (opens >= best || opens >= horizon_days) break;
+    begins = firstHour(calendar, null, opens);
+    if (begins === Number.POSITIVE_INFINITY) break;
+    const arrives = straight(ready, crew, at, begins);
+    if (arrives >= best - timeSlack_days) continue;
+    best = arrives;
+    leg.start = begins;
+    leg.legs = crew.legs[periodOf[Math.floor(begins)]!]!;
   }
   return best;
 }
 
-/** When it arrives if it sets out on the first working day from `time` on and waits for no period; Infinity where it cannot. */
-function straight(ready: Retiming, crew: ReadyCrew, at: number, time: number): number {
+/** When it arrives if it sets out at `start`, on a working day, and waits for no period; Infinity where it cannot. */
+function straight(ready: Retiming, crew: ReadyCrew, at: number, start: number): number {
   const { calendar } = crew;
   const { periodOf, leg_factor } = ready;
-  const start = firstHour(calendar, null, time);
-  if (start === Number.POSITIVE_INFINITY) {
-    ready.leg.isBeyond = true;
-    return start;
-  }
   const period = periodOf[Math.floor(start)]!;
   const legs = crew.legs[period]!;
   const before_h = legs.before_h[at]! * leg_factor;
