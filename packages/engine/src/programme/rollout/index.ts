@@ -1,7 +1,25 @@
-export { type BoundName, boundNames, type BoundsAsked, type WaitingBound, type WaitingBounds, waitingBounds } from './bounds/index.ts';
+export {
+  type BoundName,
+  type BoundsAsked,
+  boundNames,
+  type WaitingBound,
+  type WaitingBounds,
+  waitingBounds,
+} from './bounds/index.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
-export { type GroupWaiting, type MonthMoney, moneyByMonth, type ServedPoint, type StockCurve, type StockPoint, servedCurve, serviceDaysOf, stockCurves, waitingByGroup } from './curves.ts';
+export {
+  type GroupWaiting,
+  type MonthMoney,
+  moneyByMonth,
+  type ServedPoint,
+  type StockCurve,
+  type StockPoint,
+  servedCurve,
+  serviceDaysOf,
+  stockCurves,
+  waitingByGroup,
+} from './curves.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
 export { retiming } from './makeReady.ts';
 export type {
