@@ -190,12 +190,10 @@ export function stockCurves(problem: RolloutProblem, plan: RolloutPlan, outcome:
       let left_count = 0;
       const points = [...byDay]
         .sort(([a], [b]) => a - b)
-        .map(([day, { in_count, out_count }]) => ({
-          day,
-          in_count,
-          out_count,
-          left_count: (left_count += in_count - out_count),
-        }));
+        .map(([day, { in_count, out_count }]) => {
+          left_count += in_count - out_count;
+          return { day, in_count, out_count, left_count };
+        });
       return [{ store, goods: which, points }];
     }),
   );
