@@ -119,9 +119,7 @@ export const settingFields = [
 
 /** Links that are not told as foreign keys, for what they name is no key by itself or need not be there. */
 const looseLinks: Readonly<Record<string, Readonly<Record<string, Link>>>> = {
-  settings: { mainStore: { table: 'places', column: 'placeId', ofSite: false, isOpen: false } },
   crews: { calendarId: { table: 'workCalendars', column: 'calendarId', ofSite: false, isOpen: false } },
-  ways: { riverGaugeId: { table: 'riverLevels', column: 'riverGaugeId', ofSite: false, isOpen: true } },
   sites: {
     siteClass: { table: 'targets', column: 'siteClass', ofSite: false, isOpen: true },
     secondSourceId: { table: 'secondSources', column: 'secondSourceId', ofSite: false, isOpen: false },

@@ -1,3 +1,4 @@
+export { arrivalDay } from './jobLengths.ts';
 export {
   type BoundName,
   type BoundsAsked,

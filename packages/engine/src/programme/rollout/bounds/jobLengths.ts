@@ -1,4 +1,4 @@
-import type { RolloutProblem } from '../problem.ts';
+import type { Arrival, RolloutProblem } from '../problem.ts';
 
 /** What is least about each job, whatever the plan. Arrays are as the jobs. */
 export interface JobLeast {
@@ -49,13 +49,25 @@ function firstDayOfGoods({ stores, crews, horizon_days }: RolloutProblem, needs:
       store = stores[store.filledBy.store]!;
     }
     const has = needs.map(() => 0);
-    const enough = store.arrivals.find(({ goods, quantity_count }) => {
+    const inOrder = [...store.arrivals].sort((a, b) => arrivalDay(a) - arrivalDay(b));
+    const enough = inOrder.find(({ goods, quantity_count }) => {
       has[goods] = has[goods]! + quantity_count;
       return needs.every((need, each) => has[each]! >= need);
     });
-    if (enough) first = Math.min(first, Math.floor(Math.max(0, enough.day) + carried_days));
+    if (enough) first = Math.min(first, Math.floor(arrivalDay(enough) + carried_days));
   }
   return first;
+}
+
+/**
+ * From which day on is an arrival in its store, if it is as late as is likely?
+ *
+ * @param arrival - when it is due, and how late it may be [day]
+ * @returns the first whole day [day], 0 or later
+ * @definition docs/methods/rollout.md
+ */
+export function arrivalDay({ day, slip_days }: Arrival): number {
+  return Math.max(0, Math.ceil(day + slip_days.likely - 1e-9));
 }
 
 /**

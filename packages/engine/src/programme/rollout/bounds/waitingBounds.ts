@@ -4,7 +4,7 @@ import { assignmentBound } from './assignment.ts';
 import { boundedLengths, type Lengths, shares } from './boundedLengths.ts';
 import { crewsAtWork, earliestEnd, longestSpan } from './crewDays.ts';
 import { daysApart, fastMachine } from './fastMachine.ts';
-import { earliestService, type JobLeast, jobLeast } from './jobLengths.ts';
+import { arrivalDay, earliestService, type JobLeast, jobLeast } from './jobLengths.ts';
 import { type LeastTravel, leastTravel } from './leastTravel.ts';
 
 /** Which bound it is. */
@@ -160,8 +160,9 @@ function assigned(
 function cameBy({ goods, stores }: RolloutProblem, days: number): Float64Array[] {
   const came = goods.map(() => new Float64Array(days));
   for (const { arrivals } of stores) {
-    for (const { day, goods: which, quantity_count } of arrivals) {
-      for (let on = Math.max(0, Math.ceil(day)); on < days; on++) came[which]![on] = came[which]![on]! + quantity_count;
+    for (const arrival of arrivals) {
+      const { goods: which, quantity_count } = arrival;
+      for (let on = arrivalDay(arrival); on < days; on++) came[which]![on] = came[which]![on]! + quantity_count;
     }
   }
   return came;

@@ -1,6 +1,7 @@
 import type { Draws } from './draws.ts';
 import { nearestJobs } from './nearestJobs.ts';
 import { out, RouteState } from './routeState.ts';
+import { chained, chainedMatrix, stopChain } from './stopChain.ts';
 
 /**
  * Trips kept as linked lists, every change noted so that it can be taken back. A trip begins and ends at the base, 0; so does the list:
@@ -13,9 +14,13 @@ export abstract class LinkedTrips extends RouteState {
   readonly near: Uint16Array | Uint32Array;
   readonly nearCount: number;
 
-  /** Cost from i to j at i × width + j, and from j to i at the same place of `backward`, one array where both are alike. */
-  protected readonly forward: Float64Array;
-  protected readonly backward: Float64Array;
+  /** The number each job was given, by its number here. */
+  protected readonly chain: Int32Array;
+  /** Cost from i to j at i × width + j, as given. */
+  private readonly given: Float64Array;
+  /** The same by numbers here, to 24 bits (half the memory is nearly twice the pace), and from j to i at the same place of `backward`, one array where both are alike. */
+  protected readonly forward: Float32Array;
+  protected readonly backward: Float32Array;
   protected readonly width: number;
   protected readonly demand: Int32Array;
   protected readonly next: Int32Array;
@@ -48,16 +53,18 @@ export abstract class LinkedTrips extends RouteState {
   private readonly bestNext: Int32Array;
   private readonly bestFirst: Int32Array;
 
-  constructor(forward: Float64Array, demand: Int32Array, blink: number, draws: Draws) {
+  constructor(cost: Float64Array, demand: Int32Array, blink: number, draws: Draws) {
     super();
     const width = demand.length;
     const jobs = width - 1;
-    if (forward.length !== width * width) throw new Error('a cost from every stop to every stop, base first');
+    if (cost.length !== width * width) throw new Error('a cost from every stop to every stop, base first');
     this.jobs = jobs;
     this.width = width;
-    this.forward = forward;
-    this.backward = turned(forward, width);
-    this.demand = demand;
+    this.chain = stopChain(cost, width);
+    this.given = cost;
+    this.forward = Float32Array.from(chainedMatrix(cost, this.chain));
+    this.backward = turned(this.forward, width);
+    this.demand = chained(demand, this.chain);
     this.blink = blink;
     this.draws = draws;
     this.blinkIn = draws.missed(blink);
@@ -77,7 +84,7 @@ export abstract class LinkedTrips extends RouteState {
     this.bestNext = new Int32Array(width);
     this.bestFirst = new Int32Array(trips);
     this.nearCount = Math.min(jobs - 1, 1000);
-    this.near = nearestJobs(forward, width, this.nearCount);
+    this.near = nearestJobs(this.forward, width, this.nearCount);
   }
 
   /** What must be known anew of a trip whose jobs changed. */
@@ -187,7 +194,7 @@ export abstract class LinkedTrips extends RouteState {
       this.retime(trip);
     }
     this.begin();
-    this.total = this.counted();
+    this.total = this.countedExactly();
   }
 
   /** The plan as lists: jobs of each trip in their order, trips without jobs left out. */
@@ -195,7 +202,7 @@ export abstract class LinkedTrips extends RouteState {
     const found: number[][] = [];
     for (let trip = 0; trip < this.tripsUsed; trip++) {
       const one: number[] = [];
-      for (let job = this.firstOf[trip]!; job !== 0; job = this.next[job]!) one.push(job);
+      for (let job = this.firstOf[trip]!; job !== 0; job = this.next[job]!) one.push(this.chain[job]!);
       if (one.length > 0) found.push(one);
     }
     return found;
@@ -215,6 +222,19 @@ export abstract class LinkedTrips extends RouteState {
       if (this.tripSize[trip] === 0) continue;
       sum += this.outward[trip]!;
       for (let job = this.firstOf[trip]!; job !== 0; job = this.next[job]!) sum += this.onward[job]!;
+    }
+    return sum;
+  }
+
+  /** The same from the costs as they were given. */
+  private countedExactly(): number {
+    let sum = 0;
+    for (const trip of this.trips()) {
+      let from = 0;
+      for (const stop of [...trip, 0]) {
+        sum += this.given[from * this.width + stop]!;
+        from = stop;
+      }
     }
     return sum;
   }
@@ -298,9 +318,9 @@ export abstract class LinkedTrips extends RouteState {
   }
 }
 
-/** Costs or times the other way about; the same array where both ways cost alike. */
-export function turned(forward: Float64Array, width: number): Float64Array {
-  const back = new Float64Array(forward.length);
+/** Costs or times the other way about; the same array where both ways are alike. */
+export function turned<T extends Float32Array | Float64Array>(forward: T, width: number): T {
+  const back = forward.slice() as T;
   let alike = true;
   for (let i = 0; i < width; i++)
     for (let j = 0; j < width; j++) {

@@ -7,13 +7,13 @@
  * @returns for job i, from entry i × nearCount: the others, nearest first [number of the job]
  * @definition
  */
-export function nearestJobs(forward: Float64Array, width: number, nearCount: number): Uint16Array {
+export function nearestJobs(forward: Float32Array, width: number, nearCount: number): Uint16Array {
   const near = new Uint16Array(width * nearCount);
   const keys = new Float64Array(Math.max(0, width - 1));
   let most = 0;
   for (let at = 0; at < forward.length; at++)
     if (forward[at]! > most && forward[at]! < Number.POSITIVE_INFINITY) most = forward[at]!;
-  // Distance in 2^36 steps and the number of the job share one number, so that plain numbers are sorted.
+  // Distance in 2^35 steps and the number of the job share one number, so that plain numbers are sorted.
   const steps = most > 0 ? (2 ** 35 - 1) / most : 0;
   for (let job = 1; job < width; job++) {
     for (let other = 1; other < width; other++) {

@@ -115,7 +115,7 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
     budget.report({ tries_count: tries, best_amount: best, left_fraction: Math.max(0, left) });
   }
   state.restoreBest();
-  return { best_amount: best, tries_count: tries, leftOut_count: bestLeftOut };
+  return { best_amount: state.cost(), tries_count: tries, leftOut_count: bestLeftOut };
 }
 
 /** Orders as often as their weights say, so that one draw picks one. */

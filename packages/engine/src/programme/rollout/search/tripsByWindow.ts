@@ -1,5 +1,6 @@
 import type { Draws } from './draws.ts';
 import { LinkedTrips, turned } from './linkedTrips.ts';
+import { chained, chainedMatrix } from './stopChain.ts';
 
 /** Jobs for trips limited by load and windows of time. Entry 0 is the base: when trips may leave, and when they must be back. */
 export interface TripsByWindowFacts {
@@ -34,11 +35,11 @@ export class TripsByWindow extends LinkedTrips {
   constructor(facts: TripsByWindowFacts, blink: number, draws: Draws) {
     super(facts.cost_ratio, facts.demand_amount, blink, draws);
     this.capacity = facts.capacity_amount;
-    this.time = facts.time_ratio;
-    this.timeBack = turned(facts.time_ratio, this.width);
-    this.opens = facts.opens_ratio;
-    this.closes = facts.closes_ratio;
-    this.service = facts.service_ratio;
+    this.time = chainedMatrix(facts.time_ratio, this.chain);
+    this.timeBack = turned(this.time, this.width);
+    this.opens = chained(facts.opens_ratio, this.chain);
+    this.closes = chained(facts.closes_ratio, this.chain);
+    this.service = chained(facts.service_ratio, this.chain);
     this.leaves = new Float64Array(this.width);
     this.latest = new Float64Array(this.width);
     this.leaves[0] = this.opens[0]! + this.service[0]!;
