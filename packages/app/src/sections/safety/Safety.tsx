@@ -3,6 +3,7 @@ import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useDeferredValue, useMemo } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { Progress } from '../sites/index.ts';
 import { SafetyCaution } from './Caution.tsx';
 import { CupRows } from './CupRows.tsx';
 import { chosenCups, drinks, dueSets, safetyTally, todayHere } from './cups.ts';
@@ -32,17 +33,20 @@ export function Safety() {
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
   // Before the first site is worked out nothing can be said of any.
   const isYet = !isOfNow && tally.drink.notJudged === sites.length;
-  const { first, rest } = isYet ? { first: say('safety.working_out'), rest: '' } : tallyWords(tally, language);
+  const { first, rest } = isYet
+    ? { first: say(isRunning ? 'safety.working_out' : 'safety.not_worked_out'), rest: '' }
+    : tallyWords(tally, language);
   const left = drinks.filter((one) => one === 'yes' || one === 'notJudged').filter((one) => tally.drink[one] > 0);
   return (
     <div className="programme-safety">
       <h1>{tally.drink.no > 0 ? <strong className="w-short">{first}</strong> : first}</h1>
       {rest === '' ? null : <p className="rest">{rest}</p>}
-      {isOfNow ? null : (
+      {isOfNow || (isYet && !isRunning) ? null : (
         <p role="status" className="small">
           {say(isRunning ? 'safety.running' : 'safety.of_before')}
         </p>
       )}
+      {isRunning ? null : <Progress {...{ programmeId, state, count: sites.length, isOfBefore: false }} />}
       <SafetyCaution />
       <SafetyTools sites={sites} tally={tally} asked={asked} />
       <div className="safety-sheet">

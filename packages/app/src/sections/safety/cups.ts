@@ -17,7 +17,7 @@ export type Due = (typeof dues)[number];
 
 /** Which sites are shown: it stands in the address, so that a link keeps it and back brings it again. */
 export interface SafetyAsked {
-  /** Without it those that may not be drunk of or are not shown to be fit; all that fit the rest where `due` is asked. */
+  /** Without it those that may not be drunk of, are not shown to be fit, or need a test; all that fit the rest where `due` is asked. */
   readonly drink?: Drink;
   readonly due?: Due;
   readonly area?: string;
@@ -80,7 +80,8 @@ export function chosenCups(
     if (due === 'sample' && !isSampleDue(site)) return false;
     if (due === 'set' && !isSetDue(site, today)) return false;
     if (drink !== undefined) return own === drink;
-    return due !== undefined || own === 'no' || own === 'notShown';
+    // What needs her today: also a test that is due where all else says that it is fit.
+    return due !== undefined || own === 'no' || own === 'notShown' || isSampleDue(site);
   };
   const chosen = sites.filter(fits);
   return due === 'set' ? chosen.sort((a, b) => (middleOf(a) < middleOf(b) ? -1 : 1)) : chosen;
