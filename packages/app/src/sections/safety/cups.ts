@@ -1,5 +1,6 @@
 import { type CupRanked, compareCups } from '@eavewell/engine';
 import type { components } from '../../api/apiTypes.ts';
+import type { SiteFinder } from '../sites/index.ts';
 
 /** The cups of all sites as the server answers them. */
 export type SafetyBody = components['schemas']['programmeSafety'];
@@ -88,6 +89,20 @@ export function chosenCups(
 }
 
 const middleOf = ({ cup }: SiteOfSafety) => cup?.sets[0]?.middle ?? '9999';
+
+/**
+ * The sites meant by what was typed, the likeliest first, whatever is said of them; null where nothing was typed.
+ *
+ * @param finder - of these sites, in this order
+ */
+export function foundCups(
+  sites: readonly SiteOfSafety[],
+  finder: Pick<SiteFinder, 'find'>,
+  typed: string,
+): readonly SiteOfSafety[] | null {
+  const found = finder.find(typed);
+  return found === null ? null : [...found].map((at) => sites[at]!);
+}
 
 /** How many sites there are of each, and at how many something is due. */
 export interface SafetyTally {

@@ -1,5 +1,6 @@
 export { askedOf } from './asked.ts';
 export { saveAs } from './csvOfSites.ts';
+export { SiteFinder } from './findSites.ts';
 export { type Overview, type SiteEntry, type Station, standingOf, stationsInOrder } from './overview.ts';
 export { overviewQuery } from './overviewQuery.ts';
 export { Progress, WorkOutAgain } from './Progress.tsx';

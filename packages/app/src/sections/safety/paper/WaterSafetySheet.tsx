@@ -192,8 +192,8 @@ function Barriers({ safety }: { readonly safety: SafetyReport | null }) {
   );
 }
 
-/** Samples told, and lines in all: those that are left are for the next ones. */
-const [told, lines] = [3, 6] as const;
+/** Samples told, and lines in all: those that are left are for the next ones, fewer where doses take their room. One sheet holds it all. */
+const [told, lines, linesBesideDoses] = [3, 6, 5] as const;
 
 /** The last samples, with room to write the next. */
 function Tests({
@@ -246,7 +246,7 @@ function Tests({
               })}
             </tr>
           ))}
-          {Array.from({ length: lines - last.length }, (_, nth) => (
+          {Array.from({ length: (safety?.chlorine ? linesBesideDoses : lines) - last.length }, (_, nth) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: empty lines to write on
             <tr key={nth} className="blank">
               {Array.from({ length: 6 }, (_cell, at) => (
