@@ -57,9 +57,11 @@ async function start(): Promise<void> {
     await piece();
     await turn();
   }
-  const { App, pagesRouter } = await import('./App.tsx');
+  const { App, pagesHistory, pagesRouter } = await import('./App.tsx');
   await turn();
-  const router = pagesRouter();
+  const history = pagesHistory();
+  await turn();
+  const router = pagesRouter(history);
   await letters;
   await turn();
   const root = createRoot(document.getElementById('app')!);
