@@ -3,6 +3,7 @@ import {
   designSites,
   type GaugeFacts,
   noKit,
+  noRollout,
   noSafety,
   noStorms,
   noTreatment,
@@ -239,7 +240,7 @@ const facts: ProgrammeFacts = {
   gauges: [gauge],
   parts: [{ ...unmeasuredPart, partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000 }],
   prices: [],
-  kit: noKit,
+  kit: noKit, rollout: noRollout,
 };
 const ready = readyProgramme(facts);
 

@@ -2,6 +2,7 @@ import {
   type DesignSettings,
   defaultSettings,
   noKit,
+  noRollout,
   noStorms,
   type ProgrammeFacts,
   type RainReading,
@@ -47,7 +48,7 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
         file: 'rain/G.csv',
       },
     ],
-    kit: noKit,
+    kit: noKit, rollout: noRollout,
     ...madeCatalogue(seed, site.people!),
   };
 }

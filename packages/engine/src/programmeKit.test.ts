@@ -6,6 +6,7 @@ import {
   defaultSettings,
   type KitRule,
   noKit,
+  noRollout,
   noKitFigures,
   type PartFacts,
   type ProgrammeFacts,
@@ -97,6 +98,7 @@ function programme(more: Partial<ProgrammeFacts['settings']> = {}, prices = { gu
       rules: [rule('K1', 'gutter', 'gutterMetre'), rule('K2', 'tap', 'tap')],
       carriers: [person],
     },
+    rollout: noRollout,
   };
   return readyKit(facts, day);
 }

@@ -5,6 +5,7 @@ import {
   defaultSettings,
   type GaugeFacts,
   noKit,
+  noRollout,
   type Scenario,
   type SiteFacts,
 } from './kernel/index.ts';
@@ -19,7 +20,7 @@ function judged(gauges: readonly GaugeFacts[], of = site(), settings: Partial<De
     gauges,
     parts: [],
     prices: [],
-    kit: noKit,
+    kit: noKit, rollout: noRollout,
   };
   const ready = readyProgramme(facts);
   const [design] = [...designSites([of], ready)];

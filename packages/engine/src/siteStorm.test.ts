@@ -5,6 +5,7 @@ import {
   defaultSettings,
   type GaugeFacts,
   noKit,
+  noRollout,
   type StormFacts,
 } from './kernel/index.ts';
 import { readyProgramme } from './plan.ts';
@@ -27,7 +28,7 @@ const ready = (gauges: readonly GaugeFacts[], settings: Partial<DesignSettings> 
       gauges,
       parts: [],
       prices: [],
-      kit: noKit,
+      kit: noKit, rollout: noRollout,
     },
     only && { gauges: only },
   );

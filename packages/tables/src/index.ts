@@ -1,5 +1,5 @@
 export * from './contract/allTables.ts';
-export { bearingOf } from './contract/bearing.ts';
+export { bearingOf, settingsBeside } from './contract/bearing.ts';
 export { idForm } from './contract/columns.ts';
 export { rain } from './contract/rain.ts';
 export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './contract/table.ts';
@@ -14,7 +14,7 @@ export {
   type ProgrammeParts,
   type RainOfGauge,
 } from './joining/assembleProgramme.ts';
-export { checkWays, type WaysChecked } from './joining/checkWays.ts';
+export { checkWays, lengthsOfLines, type WaysChecked } from './joining/checkWays.ts';
 export {
   type MapContent,
   mapContent,

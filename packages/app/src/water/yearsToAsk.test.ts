@@ -1,4 +1,4 @@
-import { dayIndexOf, defaultSettings, noKit, noStorms, type ProgrammeFacts } from '@eavewell/engine';
+import { dayIndexOf, defaultSettings, noKit, noRollout, noStorms, type ProgrammeFacts } from '@eavewell/engine';
 import { loadLanguage } from '@eavewell/words';
 import { expect, it } from 'vitest';
 import { emptyDraft, noQuestion } from './draft.ts';
@@ -32,7 +32,7 @@ function judgeOf(isMadeUp: boolean): SiteJudge {
     gauges: [{ ...noStorms, ...gauge, readings, normals: isMadeUp ? normals : [], file: 'G1.csv' }],
     parts: [],
     prices: [],
-    kit: noKit,
+    kit: noKit, rollout: noRollout,
   };
   return new SiteJudge(facts, 'S1');
 }

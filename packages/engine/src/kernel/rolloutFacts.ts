@@ -157,7 +157,22 @@ export interface SiteWork {
   readonly install_days: DaysAsked | null;
   /** A skill its crew must have. */
   readonly skill: string | null;
+  /** Ways and sites of one area share their weather. */
+  readonly weatherArea: string | null;
 }
+
+/** Of a site that states nothing of all that; its place is the site itself. */
+export const plainWork = {
+  readyFrom: null,
+  finishBy: null,
+  workMonths: [],
+  priority_factor: 1,
+  priorityReason: null,
+  agreedOn: null,
+  install_days: null,
+  skill: null,
+  weatherArea: null,
+} as const satisfies Omit<SiteWork, 'siteId' | 'place'>;
 
 /** Everything of the tables that the rollout is planned from. */
 export interface RolloutFacts {
@@ -170,6 +185,7 @@ export interface RolloutFacts {
   readonly crews: readonly CrewFacts[];
   readonly calendars: readonly CalendarDays[];
   readonly arrivals: readonly StockArrival[];
+  /** Of every site of the table, in its order; none where the facts were not joined from tables. */
   readonly work: readonly SiteWork[];
 }
 

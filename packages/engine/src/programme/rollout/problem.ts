@@ -1,4 +1,6 @@
-import type { DayIndex, DaysAsked } from '../../kernel/index.ts';
+import type { DayIndex, DaysAsked, Period, Travel } from '../../kernel/index.ts';
+
+export type { LegLimit, LegTable, Period, Travel } from '../../kernel/index.ts';
 
 /**
  * The rollout as numbers: what the evaluator, the search, the bounds and the finish dates all read. Everything is by index; ids stand
@@ -28,11 +30,6 @@ export interface RolloutProblem {
   readonly fuelPrice_per_L: number;
 }
 
-/** Days of one state of the ways: from `from` to before the next period's. The first begins at day 0. */
-export interface Period {
-  readonly from: number;
-}
-
 /** A site to be served. */
 export interface Job {
   readonly siteId: string;
@@ -54,7 +51,10 @@ export interface Job {
   /** Bits of the skills its crew must have. */
   readonly skills: number;
   readonly area: number;
-  /** Days from hand-over to the first day of service, by day of a year (1 January = 0, 366 values); all 0 where nothing is known. */
+  /**
+   * Days from hand-over to the first day of service, by day of a leap year (1 January = 0, 29 February = 59, 1 March = 60 in every year; 366
+   * values); all 0 where nothing is known.
+   */
   readonly serviceWait_days: ArrayLike<number>;
 }
 
@@ -83,38 +83,6 @@ export interface Crew {
   readonly pools: readonly number[];
   /** Jobs done before, for the learning curve. */
   readonly done_count: number;
-}
-
-/**
- * The best way between any two nodes, for one set of carriers, period by period. Arrays are of nodes x nodes, from-major. The way is
- * gone as land, river, land: what lies before the first stretch of river, from there to the last, and after. A river part that fits
- * into a day (`riverEnds_h`) is not begun unless it ends that day; a longer one is broken at nights, as land is anywhere.
- */
-export interface Travel {
-  readonly nodes: number;
-  readonly byPeriod: readonly LegTable[];
-}
-
-export interface LegTable {
-  /** Infinity: cannot be gone in this period. */
-  readonly landBefore_h: Float32Array;
-  readonly river_h: Float32Array;
-  readonly landAfter_h: Float32Array;
-  readonly cost: Float32Array;
-  readonly fuel_L: Float32Array;
-  /** Index of `limits`. */
-  readonly limitOf: Uint16Array;
-  readonly limits: readonly LegLimit[];
-  /** Index of the problem's areas plus 1; 0: none. */
-  readonly areaOf: Uint8Array;
-}
-
-/** What passes on a leg in one go. */
-export interface LegLimit {
-  readonly kg: number;
-  readonly litres: number;
-  readonly longest_m: number;
-  readonly porters_count: number;
 }
 
 /** Goods that are short at some time: the rest need not be counted. */
@@ -199,11 +167,19 @@ export type Broken =
   | { readonly kind: 'noStock'; readonly crew: number; readonly trip: number; readonly goods: number }
   | { readonly kind: 'noSkill'; readonly crew: number; readonly trip: number; readonly job: number }
   | { readonly kind: 'notOpen'; readonly crew: number; readonly trip: number; readonly job: number }
+  | {
+      /** A crew that may not sleep at sites is there overnight. */
+      readonly kind: 'sleepsAtSite';
+      readonly crew: number;
+      readonly trip: number;
+      readonly job: number;
+      readonly by: number;
+    }
   | { readonly kind: 'late'; readonly crew: number; readonly trip: number; readonly job: number; readonly by: number }
   | { readonly kind: 'leftOut'; readonly job: number }
   | { readonly kind: 'beyondHorizon'; readonly crew: number; readonly trip: number };
 
-/** One stop of a trip, timed. Times as in RolloutProblem. */
+/** One stop of a trip, timed. Times as in RolloutProblem; where the job is not done (`broken` says why) all of them but `arrives` are the horizon. */
 export interface TimedStop {
   readonly job: number;
   readonly arrives: number;
@@ -243,7 +219,7 @@ export interface Outcome {
   /** As the plan's crews and trips. */
   readonly trips: readonly (readonly TimedTrip[])[];
   readonly hauls: readonly TimedHaul[];
-  /** Sum of weight x first day of service [person-day], of people alone, and the last hand-over [day]. */
+  /** Sum of weight x first day of service [person-day], of people alone, and the last hand-over of those that are handed over [day]. */
   readonly waiting: number;
   readonly waiting_personDays: number;
   readonly finish: number;
