@@ -24,4 +24,4 @@ export type {
   TimedTrip,
   Travel,
 } from './problem.ts';
-export { type BrokenFound, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
+export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
