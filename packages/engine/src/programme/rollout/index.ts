@@ -45,3 +45,5 @@ export type {
   Travel,
 } from './problem.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
+export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
+export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';

@@ -47,6 +47,7 @@ export interface OneCrew {
   readonly turnaround: number;
   readonly limitKg: number;
   readonly limitLitres: number;
+  readonly longest: number;
   /** Days of work times this for its n-th job; null: all alike. */
   readonly learned: Float64Array | null;
   /** 1 where it may do the job at all. */
@@ -118,8 +119,8 @@ export function crewNumbers(problem: RolloutProblem): CrewNumbers {
     windowTo: Int32Array.from(windows.flatMap((some) => some.map(({ to }) => to))),
     periodFrom: problem.periods.map(({ from }) => from),
     byCrew: problem.crews.map((crew) => oneCrew(problem, crew, known, tableNumbers)),
-    leftOut: weight.map((one) => 3 * horizon * (one + total / (100 * Math.max(1, jobs)))),
-    awayPenalty: 2 * total,
+    leftOut: weight.map((one) => (lateFactor + 4) * horizon * (one + total / (100 * Math.max(1, jobs)))),
+    awayPenalty: (lateFactor + 2) * total,
     homeWeight: 0,
     mostTrips: jobs + 1,
   };
@@ -194,7 +195,7 @@ function oneCrew(
     ...{ base: crew.base, store: problem.stores[crew.store]!.node, hours: crew.work_h_per_day },
     riverHours: Math.min(crew.work_h_per_day, problem.riverEnds_h),
     ...{ mostAway: crew.mostDaysAway, pace: crew.pace_factor, turnaround: crew.turnaround_days },
-    ...{ limitKg: crew.limit_kg, limitLitres: crew.limit_L },
+    ...{ limitKg: crew.limit_kg, limitLitres: crew.limit_L, longest: crew.longest_m },
     learned:
       learning_fraction === 1
         ? null
@@ -202,7 +203,7 @@ function oneCrew(
     may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
     from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
     ...{ dayOf, before, stretch: horizon / Math.max(1, count), isEveryDay: count === horizon, legs },
-    hasNarrowLegs: legs.some(({ table }) => table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L)),
+    hasNarrowLegs: legs.some(({ table }) => table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m)),
   };
 }
 

@@ -20,13 +20,14 @@ export const stopFields = 4;
 /**
  * What is kept of a trip; days are working days of its crew. `back` counts from the day it leaves; `worth` is what its hand-overs cost
  * were it to leave on day 0 of a line without rest, `weight` what a day adds; `later`: slopes of it and all later trips of the crew;
- * `fixedIn` the period in which it goes the same whatever the day, -1: none.
+ * `fixedIn` the period in which it goes the same whatever the day, -1: none; `extra`
+ * is what loads too great for a leg cost.
  */
 export const ofTrip = {
   ...{ id: 0, first: 1, ready: 2, leaves: 3, back: 4, kg: 5, litres: 6, idle: 7, value: 8, later: 9, waits: 10 },
-  ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15 },
+  ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15, extra: 16 },
 } as const;
-export const tripFields = 16;
+export const tripFields = 17;
 
 /**
  * Crews, each with its trips in order, each with its stops: flat arrays. Every crew has two slots; the first change of a try copies the
@@ -81,6 +82,7 @@ export abstract class CrewSlots extends RouteState {
   private outBefore = 0;
   private tripsBefore = 0;
   private jobsBefore = 0;
+  private readonly aside: { tripsOf: Float64Array; stops: Float64Array; trips: number; changedFrom: number };
   private readonly best: {
     readonly stop: Int32Array;
     readonly trip: Int32Array;
@@ -121,6 +123,10 @@ export abstract class CrewSlots extends RouteState {
     this.touched = new Int32Array(crews);
     this.isTouched = new Uint8Array(crews);
     this.cameIn = new Int32Array(jobs + 1);
+    this.aside = {
+      ...{ tripsOf: new Float64Array(tripRoom * tripFields), stops: new Float64Array(stopRoom * stopFields) },
+      ...{ trips: 0, changedFrom: 0 },
+    };
     this.best = {
       stop: new Int32Array(crews * stopRoom),
       trip: new Int32Array(crews * tripRoom),
@@ -129,7 +135,7 @@ export abstract class CrewSlots extends RouteState {
       floor: new Float64Array(crews * tripRoom),
       tripsIn: new Int32Array(crews),
     };
-    this.nearCount = Math.min(jobs - 1, 1000);
+    this.nearCount = Math.max(0, Math.min(jobs - 1, 1000));
     this.near = nearestJobs(nearness(numbers), jobs + 1, this.nearCount);
     for (let job = 1; job <= jobs; job++) this.outCost += numbers.leftOut[job]!;
   }
@@ -404,6 +410,46 @@ export abstract class CrewSlots extends RouteState {
     this.retime(crew, index);
   }
 
+  /** Remembers a crew as it is, so that `takeBack` undoes one insertion. */
+  protected keepAside(crew: number): void {
+    this.touch(crew);
+    const slot = this.slotOf[crew]!;
+    const { aside } = this;
+    const at = slot * this.tripRoom * tripFields;
+    const trips = this.tripsIn[slot]!;
+    const end = at + (trips + 1) * tripFields;
+    for (let i = at; i < end; i++) aside.tripsOf[i - at] = this.tripsOf[i]!;
+    const stop = slot * this.stopRoom * stopFields;
+    const count = this.tripsOf[end - tripFields + ofTrip.first]! * stopFields;
+    for (let i = 0; i < count; i++) aside.stops[i] = this.stops[stop + i]!;
+    aside.trips = trips;
+    aside.changedFrom = this.changedFrom[crew]!;
+  }
+
+  /** Takes a job out again that `insertAt` put in since `keepAside`. */
+  protected takeBack(job: number, crew: number, isNew: boolean): void {
+    const slot = this.slotOf[crew]!;
+    const { aside } = this;
+    const at = slot * this.tripRoom * tripFields;
+    const end = at + (aside.trips + 1) * tripFields;
+    for (let i = at; i < end; i++) this.tripsOf[i] = aside.tripsOf[i - at]!;
+    const stop = slot * this.stopRoom * stopFields;
+    const count = this.tripsOf[end - tripFields + ofTrip.first]! * stopFields;
+    for (let i = 0; i < count; i++) this.stops[stop + i] = aside.stops[i]!;
+    this.tripsIn[slot] = aside.trips;
+    this.changedFrom[crew] = aside.changedFrom;
+    const id = this.tripOf[job]!;
+    this.tripSize[id] = this.tripSize[id]! - 1;
+    if (isNew) {
+      this.freeCount++;
+      this.tripsUsed--;
+    }
+    this.tripOf[job] = out;
+    this.jobsIn--;
+    this.outCost += this.numbers.leftOut[job]!;
+    this.cameInCount--;
+  }
+
   private newTrip(crew: number, notBefore: number): number {
     const id = this.free[--this.freeCount]!;
     this.crewOf[id] = crew;
@@ -437,9 +483,9 @@ export abstract class CrewSlots extends RouteState {
 }
 
 /** How far jobs are from each other, base first: days of the first crew's ways in the first period in which there are any. */
-function nearness({ byCrew, jobs, nodes, nodeOf }: CrewNumbers): Float64Array {
+function nearness({ byCrew, jobs, nodes, nodeOf }: CrewNumbers): Float32Array {
   const width = jobs + 1;
-  const found = new Float64Array(width * width);
+  const found = new Float32Array(width * width);
   const one = byCrew[0];
   if (one === undefined) return found;
   for (let i = 0; i < width; i++)

@@ -1,6 +1,10 @@
-import type { OneCrew } from './crewNumbers.ts';
+import { loadSlack } from '../constants.ts';
+import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import { TimedCrews, timeSlack } from './timedCrews.ts';
+
+/** Of so few jobs every place is tried. */
+const triedJobs = 12;
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -43,6 +47,7 @@ export class CrewsByWaiting extends TimedCrews {
 
   // long: the innermost loop of the search
   price(job: number): number {
+    if (this.jobs <= triedJobs) return this.tryPlaces(job);
     const { numbers, tripsOf, stops } = this;
     const { nodeOf, nodes, wholeDays, periodFrom } = numbers;
     const weight = numbers.weight[job]!;
@@ -87,12 +92,22 @@ export class CrewsByWaiting extends TimedCrews {
           }
         }
         if (one.learned !== null) work = numbers.days[job]! * one.pace * one.learned[tripsOf[t + ofTrip.first]!]!;
+        // A way that is closed now: a new trip waits for the next period in which it is open.
+        let opens = 0;
+        if (there === Number.POSITIVE_INFINITY) {
+          const open = this.opensLater(one, crew, period, row + store);
+          if (open < 0) continue;
+          opens = this.periodAt[crew]![open]!;
+          there = legs[open]!.inward[row + store]!;
+          home = legs[open]!.onward[row + base]!;
+        }
         const least = fetch + there + work;
         // No later trip can be cheaper than its own first day.
-        if (weight * (day + least - 1) >= best && least < Number.POSITIVE_INFINITY) break;
+        if (weight * (day + least - 1) >= best) break;
         // A new trip before this one.
         if (trips < numbers.mostTrips && there < Number.POSITIVE_INFINITY) {
-          let done = start + least;
+          const leave = opens > start ? opens : start;
+          let done = leave + least;
           if (!isOpen) done = this.endOfWork(one, job, done - work, work);
           if (done < Number.POSITIVE_INFINITY) {
             const dayHome = done + home;
@@ -100,7 +115,7 @@ export class CrewsByWaiting extends TimedCrews {
             let price = isPlain ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done) : this.worthOf(job, one, done);
             if (price < best) {
               price += isIdle ? this.delayOf(t, end, delay) : delay * tripsOf[t + ofTrip.later]!;
-              if (price < best && this.nightsOf(one, start, dayHome) <= mostAway) {
+              if (price < best && this.nightsOf(one, leave, dayHome) <= mostAway && (!one.hasNarrowLegs || this.fitsLeg(one, legs[period]!, job))) {
                 if (this.blinkIn-- > 0) {
                   best = price;
                   this.pricedCrew = crew;
@@ -111,6 +126,10 @@ export class CrewsByWaiting extends TimedCrews {
               }
             }
           }
+        }
+        if (opens > 0) {
+          there = Number.POSITIVE_INFINITY;
+          continue;
         }
         if (t === end || tripsOf[t + ofTrip.kg]! > mostKg || tripsOf[t + ofTrip.litres]! > mostLitres) continue;
         const leave = tripsOf[t + ofTrip.leaves]!;
@@ -153,7 +172,7 @@ export class CrewsByWaiting extends TimedCrews {
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
-              if (one.hasNarrowLegs && !this.legsHold(one, t, from, stop, to, job)) continue;
+              if (one.hasNarrowLegs && !this.legsHold(one, legs[period]!, t, from, stop, to, job)) continue;
               best = price;
               this.pricedCrew = crew;
               this.pricedTrip = (t - zero) / tripFields;
@@ -165,6 +184,58 @@ export class CrewsByWaiting extends TimedCrews {
       }
     }
     return best;
+  }
+
+  /** The first later period in which the way from a store, as `inward` has it, is open; -1: none. */
+  private opensLater({ legs }: OneCrew, crew: number, period: number, at: number): number {
+    for (let later = period + 1; later < legs.length; later++)
+      if (legs[later]!.inward[at]! < Number.POSITIVE_INFINITY && this.periodAt[crew]![later]! >= 0) return later;
+    return -1;
+  }
+
+  /** Prices every place by putting the job there: for few jobs, where guesses cost more than they save. */
+  private tryPlaces(job: number): number {
+    const { numbers, tripsOf } = this;
+    const without = this.cost();
+    let best = without;
+    this.pricedCrew = -1;
+    if (this.blinkIn < 0) this.blinkIn = this.draws.missed(this.blink);
+    for (let crew = 0; crew < this.crews; crew++) {
+      const one = numbers.byCrew[crew]!;
+      if (one.may[job] === 0) continue;
+      this.keepAside(crew);
+      const slot = this.slotOf[crew]!;
+      const [ready, cost, idle] = [this.readyEnd[slot]!, this.slotCost[slot]!, this.slotIdle[slot]!];
+      for (let index = this.firstFree[crew]!; index <= this.tripsIn[slot]!; index++) {
+        const t = (slot * this.tripRoom + index) * tripFields;
+        const from = tripsOf[t + ofTrip.first]!;
+        const isLast = index === this.tripsIn[slot];
+        const fits =
+          !isLast &&
+          tripsOf[t + ofTrip.kg]! + numbers.kg[job]! <= one.limitKg + loadSlack &&
+          tripsOf[t + ofTrip.litres]! + numbers.litres[job]! <= one.limitLitres + loadSlack;
+        const to = fits ? tripsOf[t + tripFields + ofTrip.first]! : from - 1;
+        const mayBeNew = this.tripsIn[slot]! < numbers.mostTrips ? 1 : 0;
+        for (let place = from - mayBeNew; place <= to; place++) {
+          const isNew = place < from;
+          this.insertAt(job, crew, index, isNew ? from : place, isNew);
+          const price = this.cost();
+          this.takeBack(job, crew, isNew);
+          this.readyEnd[slot] = ready;
+          this.slotCost[slot] = cost;
+          this.slotIdle[slot] = idle;
+          if (price >= best) continue;
+          if (this.blinkIn-- > 0) {
+            best = price;
+            this.pricedCrew = crew;
+            this.pricedTrip = index;
+            this.pricedPlace = isNew ? from : place;
+            this.pricedIsNew = isNew;
+          } else this.blinkIn = this.draws.missed(this.blink);
+        }
+      }
+    }
+    return this.pricedCrew < 0 ? Number.POSITIVE_INFINITY : best - without + numbers.leftOut[job]!;
   }
 
   private endDay(dayOf: Int32Array, lastDay: number, end: number): number {
@@ -217,10 +288,16 @@ export class CrewsByWaiting extends TimedCrews {
     return cost;
   }
 
+  /** Does the leg from the store to a job take what it needs? */
+  private fitsLeg(one: OneCrew, { table }: CrewLegs, job: number): boolean {
+    const { numbers } = this;
+    const limit = table.limits[table.limitOf[one.store * numbers.nodes + numbers.nodeOf[job]!]!]!;
+    return numbers.kg[job]! <= limit.kg && numbers.litres[job]! <= limit.litres && numbers.longest[job]! <= limit.longest_m;
+  }
+
   /** Does every leg from the store to the new stop, and those beside it, take what would be on board? */
-  private legsHold(one: OneCrew, t: number, from: number, place: number, to: number, job: number): boolean {
+  private legsHold(one: OneCrew, { table }: CrewLegs, t: number, from: number, place: number, to: number, job: number): boolean {
     const { numbers, stops, tripsOf } = this;
-    const { table } = one.legs[0]!;
     let kg = tripsOf[t + ofTrip.kg]! + numbers.kg[job]!;
     let litres = tripsOf[t + ofTrip.litres]! + numbers.litres[job]!;
     let node = one.store;

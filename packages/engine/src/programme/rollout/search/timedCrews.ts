@@ -1,4 +1,5 @@
 import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
+import { loadSlack } from '../constants.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
@@ -18,6 +19,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly periodAt: readonly (readonly number[])[];
   /** When the leg asked for last was begun. */
   protected began = 0;
+  /** The ways by which it was gone, where they change. */
+  private goneBy: CrewLegs | null = null;
 
   constructor(numbers: CrewNumbers, blink: number, draws: Draws) {
     super(numbers, blink, draws);
@@ -147,6 +150,12 @@ export abstract class TimedCrews extends CrewSlots {
     let waited = 0;
     let hasWindows = 0;
     let place = from;
+    let overloaded = 0;
+    if (one.hasNarrowLegs)
+      for (let stop = begin; stop < end; stop += stopFields) {
+        kg += numbers.kg[stops[stop]!]!;
+        litres += numbers.litres[stops[stop]!]!;
+      }
     if (store !== base) {
       time = this.legEnd(one, crew, time, base, store);
       leave = this.began;
@@ -156,6 +165,11 @@ export abstract class TimedCrews extends CrewSlots {
       const next = nodeOf[job]!;
       time = this.legEnd(one, crew, time, node, next);
       if (stop === begin && store === base) leave = this.began;
+      if (one.hasNarrowLegs) {
+        if (this.isOverloaded(one, node * numbers.nodes + next, kg, litres, stop, end)) overloaded++;
+        kg -= numbers.kg[job]!;
+        litres -= numbers.litres[job]!;
+      }
       stops[stop + ofStop.comes] = time - leave;
       let work = days[job]! * pace;
       if (learned !== null) work *= learned[place]!;
@@ -169,22 +183,38 @@ export abstract class TimedCrews extends CrewSlots {
         } else time += work;
       }
       stops[stop + ofStop.ends] = time - leave;
-      kg += numbers.kg[job]!;
-      litres += numbers.litres[job]!;
       node = next;
     }
     time = this.legEnd(one, crew, time, node, base);
     const isBroken = !(time < Number.POSITIVE_INFINITY);
     tripsOf[t + ofTrip.leaves] = isBroken ? start : leave;
     tripsOf[t + ofTrip.back] = isBroken ? 1e4 : time - leave;
+    kg = 0;
+    litres = 0;
+    for (let stop = begin; stop < end; stop += stopFields) {
+      kg += numbers.kg[stops[stop]!]!;
+      litres += numbers.litres[stops[stop]!]!;
+    }
     tripsOf[t + ofTrip.kg] = kg;
     tripsOf[t + ofTrip.litres] = litres;
     tripsOf[t + ofTrip.waits] = waited;
     tripsOf[t + ofTrip.hasWindows] = hasWindows;
     tripsOf[t + ofTrip.isStale] = 0;
+    tripsOf[t + ofTrip.extra] = overloaded * numbers.awayPenalty;
     tripsOf[t + ofTrip.fixedIn] = hasWindows === 1 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
     if (isBroken) tripsOf[t + ofTrip.value] = 1e15;
     else this.valued(one, slot, t);
+  }
+
+  /** Is what is on board, from this stop to the trip's end, too much for the leg gone last? */
+  private isOverloaded(one: OneCrew, way: number, kg: number, litres: number, from: number, end: number): boolean {
+    const { table } = this.goneBy ?? one.legs[0]!;
+    const limit = table.limits[table.limitOf[way]!]!;
+    if (kg > limit.kg + loadSlack || litres > limit.litres + loadSlack) return true;
+    if (limit.longest_m >= one.longest) return false;
+    for (let stop = from; stop < end; stop += stopFields)
+      if (this.numbers.longest[this.stops[stop]!]! > limit.longest_m + loadSlack) return true;
+    return false;
   }
 
   /** The period in which all of a trip lies; -1 where it lies in several or waited for one. */
@@ -206,7 +236,7 @@ export abstract class TimedCrews extends CrewSlots {
     const begin = zero + tripsOf[t + ofTrip.first]! * stopFields;
     const isLinear = numbers.value === null;
     let slope = 0;
-    let cost = 0;
+    let cost = tripsOf[t + ofTrip.extra]!;
     let people = 0;
     for (let stop = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields - stopFields; stop >= begin; stop -= stopFields) {
       const job = stops[stop]!;
@@ -281,11 +311,15 @@ export abstract class TimedCrews extends CrewSlots {
       const next = period + 1 < legs.length ? starts[period + 1]! : Number.POSITIVE_INFINITY;
       if (end <= next + timeSlack && end < Number.POSITIVE_INFINITY) {
         this.began = time;
+        this.goneBy = legs[period]!;
         return end;
       }
       if (end < Number.POSITIVE_INFINITY && this.isOpenUntil(legs, starts, at, period, end)) {
         const waited = this.endFrom(one, crew, period + 1, at);
-        if (waited >= end) this.began = time;
+        if (waited >= end) {
+          this.began = time;
+          this.goneBy = legs[period]!;
+        }
         return Math.min(end, waited);
       }
       if (next === Number.POSITIVE_INFINITY) return Number.POSITIVE_INFINITY;
