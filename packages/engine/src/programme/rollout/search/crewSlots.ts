@@ -143,6 +143,16 @@ export abstract class CrewSlots extends RouteState {
   /** Times of a crew from a trip on, after its stops changed. */
   protected abstract retime(crew: number, fromTrip: number): void;
 
+  /** Nothing is known of it before all jobs are timed. */
+  atLeast(): number {
+    return Number.NEGATIVE_INFINITY;
+  }
+
+  /** The mean cost of a job. */
+  costScale(): number {
+    return this.cost() / Math.max(1, this.jobs);
+  }
+
   meanTripSize(): number {
     return this.tripsUsed > 0 ? this.jobsIn / this.tripsUsed : 0;
   }
