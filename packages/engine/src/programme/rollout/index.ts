@@ -1,7 +1,25 @@
-export { type BoundName, boundNames, type BoundsAsked, type WaitingBound, type WaitingBounds, waitingBounds } from './bounds/index.ts';
+export {
+  type BoundName,
+  type BoundsAsked,
+  boundNames,
+  type WaitingBound,
+  type WaitingBounds,
+  waitingBounds,
+} from './bounds/index.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
-export { type GroupWaiting, type MonthMoney, moneyByMonth, type ServedPoint, type StockCurve, type StockPoint, servedCurve, serviceDaysOf, stockCurves, waitingByGroup } from './curves.ts';
+export {
+  type GroupWaiting,
+  type MonthMoney,
+  moneyByMonth,
+  type ServedPoint,
+  type StockCurve,
+  type StockPoint,
+  servedCurve,
+  serviceDaysOf,
+  stockCurves,
+  waitingByGroup,
+} from './curves.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
 export { retiming } from './makeReady.ts';
 export type {
@@ -26,4 +44,6 @@ export type {
   TimedTrip,
   Travel,
 } from './problem.ts';
-export { type BrokenFound, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
+export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
+export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
+export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';

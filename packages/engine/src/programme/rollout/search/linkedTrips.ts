@@ -78,9 +78,9 @@ export abstract class LinkedTrips extends RouteState {
     this.lastOf = new Int32Array(trips);
     this.outward = new Float64Array(trips);
     this.load = new Int32Array(trips);
-    this.noteJob = new Int32Array(4 * width);
-    this.noteAfter = new Int32Array(4 * width);
-    this.noteTrip = new Int32Array(4 * width);
+    this.noteJob = new Int32Array(12 * width);
+    this.noteAfter = new Int32Array(12 * width);
+    this.noteTrip = new Int32Array(12 * width);
     this.bestNext = new Int32Array(width);
     this.bestFirst = new Int32Array(trips);
     this.nearCount = Math.min(jobs - 1, 1000);
@@ -174,6 +174,12 @@ export abstract class LinkedTrips extends RouteState {
   insertPriced(): void {
     this.link(this.pricedJob, this.pricedAfter, this.pricedTrip);
     this.retime(this.pricedTrip);
+  }
+
+  /** Puts a job of one trip into another. */
+  protected move(job: number, after: number, trip: number): void {
+    this.unlink(job, this.tripOf[job]!);
+    this.link(job, after, trip);
   }
 
   undo(): void {
