@@ -12,10 +12,15 @@ import {
   servedCurve,
   serviceDaysOf,
   stockCurves,
-  waitingByGroup,
   type WayMode,
+  waitingByGroup,
 } from '@eavewell/engine';
-import { type RolloutLegReport, type RolloutReport, rolloutSchemaVersion, type RolloutTripReport } from '@eavewell/tables';
+import {
+  type RolloutLegReport,
+  type RolloutReport,
+  type RolloutTripReport,
+  rolloutSchemaVersion,
+} from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 
@@ -101,7 +106,10 @@ interface Told extends RolloutGiven {
 export function rolloutReport(given: RolloutGiven, language: Language): RolloutReport {
   const { facts, problem, outcome } = given;
   const { rollout, sites, settings } = facts;
-  const names = [...rollout.places.map(({ placeId, name }) => [placeId, name]), ...sites.map(({ siteId, name }) => [siteId, name])];
+  const names = [
+    ...rollout.places.map(({ placeId, name }) => [placeId, name]),
+    ...sites.map(({ siteId, name }) => [siteId, name]),
+  ];
   const told: Told = {
     ...{ ...given, language, nameOf: new Map(names as [string, string][]) },
     tripIdOf: (crew, trip) => `${problem.crews[crew]!.crewId}-${trip + 1}`,
@@ -186,29 +194,35 @@ function waiting(told: Told): RolloutReport['waiting'] {
   const { say, numbers } = language;
   const service = serviceDaysOf(problem, outcome);
   const people = problem.jobs.reduce((sum, job) => sum + job.people, 0);
-  const areas = new Map(facts.sites.map(({ siteId, area }) => [siteId, area]));
+  const areas = new Map(facts.rollout.work.map(({ siteId, area }) => [siteId, area]));
   const longest = service.reduce((best, day, job) => (best < 0 || day > service[best]! ? job : best), -1);
   const gap = bounds === null || bounds.best.waiting <= 0 ? null : outcome.waiting / bounds.best.waiting - 1;
   return {
     ...{ personDays: outcome.waiting_personDays, weighted: outcome.waiting },
     mean_days: people === 0 ? 0 : outcome.waiting_personDays / people,
-    longest: longest < 0 ? null : {
-      siteId: problem.jobs[longest]!.siteId,
-      name: told.nameOf.get(problem.jobs[longest]!.siteId) ?? problem.jobs[longest]!.siteId,
-      days: service[longest]!,
-    },
+    longest:
+      longest < 0
+        ? null
+        : {
+            siteId: problem.jobs[longest]!.siteId,
+            name: told.nameOf.get(problem.jobs[longest]!.siteId) ?? problem.jobs[longest]!.siteId,
+            days: service[longest]!,
+          },
     byArea: waitingByGroup(problem, outcome, (job) => areas.get(problem.jobs[job]!.siteId) ?? null).map(
       ({ group, people_count, mean_days }) => ({ area: group, people: people_count, mean_days }),
     ),
-    bound: bounds === null || gap === null ? null : {
-      ...{ name: bounds.best.name, weighted: bounds.best.waiting, gap_fraction: gap },
-      said: say('rolloutReport.bound.said', {
-        isOptimal: gap <= optimal_fraction ? 'yes' : 'no',
-        gap: numbers.percent(Math.ceil(gap * 1000) / 1000),
-        name: say(`rolloutReport.bound.${bounds.best.name}`),
-      }),
-      all: bounds.all.map(({ name, waiting: weighted }) => ({ name, weighted })),
-    },
+    bound:
+      bounds === null || gap === null
+        ? null
+        : {
+            ...{ name: bounds.best.name, weighted: bounds.best.waiting, gap_fraction: gap },
+            said: say('rolloutReport.bound.said', {
+              isOptimal: gap <= optimal_fraction ? 'yes' : 'no',
+              gap: numbers.percent(Math.ceil(gap * 1000) / 1000),
+              name: say(`rolloutReport.bound.${bounds.best.name}`),
+            }),
+            all: bounds.all.map(({ name, waiting: weighted }) => ({ name, weighted })),
+          },
   };
 }
 
@@ -241,13 +255,22 @@ function tripReport(told: Told, crew: number, trip: number): RolloutTripReport {
   return {
     tripId: told.tripIdOf(crew, trip),
     ...{ leaves: dayAt(told, timed.leaves), back: dayAt(told, lastDay(timed.back)) },
-    ...{ nights_count: timed.nights_count, waitsFor: timed.waitsFor, waited_days: Math.max(0, timed.leaves - timed.ready) },
+    ...{
+      nights_count: timed.nights_count,
+      waitsFor: timed.waitsFor,
+      waited_days: Math.max(0, timed.leaves - timed.ready),
+    },
     ...{ kg: timed.kg, litres: timed.litres, cost: timed.cost, fuel_L: timed.fuel_L },
     isLocked: plan.trips[crew]![trip]!.isLocked,
     stops,
     legs: told.legsOf(crew, trip).map((leg) => legReport(told, leg)),
     aboard: told.aboardOf(crew, trip).map((one) => ({ ...one })),
-    said: tripSaid(told, crew, trip, stops.map(({ name }) => name)),
+    said: tripSaid(
+      told,
+      crew,
+      trip,
+      stops.map(({ name }) => name),
+    ),
   };
 }
 
@@ -255,7 +278,11 @@ function tripSaid(told: Told, crew: number, trip: number, names: readonly string
   const { say, numbers } = told.language;
   const { leaves, back, nights_count, kg, waitsFor } = told.outcome.trips[crew]![trip]!;
   return say('rolloutReport.trip', {
-    ...{ leaves: numbers.date(dayAt(told, leaves)), back: numbers.date(dayAt(told, lastDay(back))), nights: nights_count },
+    ...{
+      leaves: numbers.date(dayAt(told, leaves)),
+      back: numbers.date(dayAt(told, lastDay(back))),
+      nights: nights_count,
+    },
     ...{ stops: names.join(', '), mass: numbers.quantity(kg, 'kg'), waits: waitsFor },
   });
 }

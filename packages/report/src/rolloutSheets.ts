@@ -20,7 +20,8 @@ export function rolloutSheets(report: RolloutReport): readonly PlainSheet[] {
   return [plan(report), itineraries(report), manifests(report), stock(report), served(report), money(report)];
 }
 
-const tripsOf = ({ crews }: RolloutReport) => crews.flatMap(({ crewId, trips }) => trips.map((trip) => ({ crewId, trip })));
+const tripsOf = ({ crews }: RolloutReport) =>
+  crews.flatMap(({ crewId, trips }) => trips.map((trip) => ({ crewId, trip })));
 
 function plan(report: RolloutReport): PlainSheet {
   return {
@@ -51,7 +52,10 @@ function itineraries(report: RolloutReport): PlainSheet {
         ]);
         const stop = trip.stops.find(({ siteId }) => siteId === leg.to);
         if (stop === undefined) return goes;
-        return [...goes, [crewId, trip.tripId, stop.starts, stop.handOver, 'works', stop.siteId, null, null, null, null]];
+        return [
+          ...goes,
+          [crewId, trip.tripId, stop.starts, stop.handOver, 'works', stop.siteId, null, null, null, null],
+        ];
       }),
     ),
   };

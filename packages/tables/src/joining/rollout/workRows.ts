@@ -33,13 +33,23 @@ export function checkWork(rows: RolloutRows): void {
 /** What the rollout asks of every site of the table; of one whose row could not be used nothing is known. */
 export function workOf(rows: RolloutRows): readonly SiteWork[] {
   const known = rows.used('sites').map((row) => {
-    const { siteId, readyFrom, finishBy, workMonths, priority_factor, priorityReason, agreedOn, skill, weatherArea } =
-      row.values;
+    const {
+      siteId,
+      readyFrom,
+      finishBy,
+      workMonths,
+      priority_factor,
+      priorityReason,
+      agreedOn,
+      skill,
+      weatherArea,
+      area,
+    } = row.values;
     const install = installOf(row);
     return {
       ...{ siteId: siteId!, place: rows.linked('sites', row, 'place') ?? siteId!, readyFrom, finishBy },
       ...{ workMonths: workMonths ?? [], priority_factor: priority_factor ?? 1, priorityReason, agreedOn },
-      ...{ install_days: install !== null && isTurned(install) ? null : install, skill, weatherArea },
+      ...{ install_days: install !== null && isTurned(install) ? null : install, skill, weatherArea, area },
     };
   });
   const ids = new Set(known.map(({ siteId }) => siteId));

@@ -72,3 +72,21 @@ export const windowRules: SearchRules = {
     { by: 'closesLate', weight_count: 2 },
   ],
 };
+
+/**
+ * Crews with trips of some days, waiting counted.
+ *
+ * @source christiaans-2020, strings, split, blinks (from memory); orders and temperatures are ours
+ */
+export const crewRules: SearchRules = {
+  ...removal,
+  firstTemperature_ratio: 1,
+  lastTemperature_ratio: 0.001,
+  orders: [
+    { by: 'random', weight_count: 3 },
+    { by: 'peopleByDay', weight_count: 3 },
+    { by: 'people', weight_count: 2 },
+    { by: 'far', weight_count: 1 },
+    { by: 'close', weight_count: 1 },
+  ],
+};
