@@ -99,7 +99,7 @@ export abstract class LinkedTrips extends RouteState {
   }
 
   /** The mean cost from a job to the five nearest. */
-  costScale(): number {
+  override costScale(): number {
     const { near, nearCount, forward, width } = this;
     const nearest = Math.min(5, nearCount);
     let sum = 0;
@@ -109,7 +109,7 @@ export abstract class LinkedTrips extends RouteState {
   }
 
   /** A way round by one more stop is never shorter; where costs are rounded this is out by a rounding, which moves no choice but a close one. */
-  atLeast(): number {
+  override atLeast(): number {
     return this.total;
   }
 
