@@ -83,7 +83,7 @@ export abstract class LinkedTrips extends RouteState {
     this.noteTrip = new Int32Array(12 * width);
     this.bestNext = new Int32Array(width);
     this.bestFirst = new Int32Array(trips);
-    this.nearCount = Math.min(jobs - 1, 1000);
+    this.nearCount = Math.max(0, Math.min(jobs - 1, 1000));
     this.near = nearestJobs(this.forward, width, this.nearCount);
   }
 
