@@ -1,6 +1,7 @@
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
+export * from './finish/index.ts';
 export { retiming } from './makeReady.ts';
 export type {
   Arrival,
