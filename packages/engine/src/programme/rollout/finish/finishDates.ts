@@ -14,7 +14,7 @@ import {
   week_days,
 } from './constants.ts';
 import { NamedDice } from './namedDice.ts';
-import { type Ranked, type Spans, spansOfCounts, spansOfSorted } from './ranks.ts';
+import { type Ranked, type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
 import { type Spread, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
 
 /** How far a long reckoning may go. The caller owns clock and cancel. */
@@ -182,6 +182,9 @@ interface Tally {
   /** By week and replicate. */
   readonly people: Float64Array;
   readonly sites: Float64Array;
+  /** Of the replicate being counted, by week. */
+  readonly newPeople: Float64Array;
+  readonly newSites: Float64Array;
   readonly finish: Float64Array;
   readonly cost: Float64Array;
   readonly replicates: number;
@@ -198,6 +201,8 @@ function emptyTally({ horizon_days }: RolloutProblem, tripsOf: readonly CrewTrip
     service: new Uint16Array(jobs.length * serviceRow),
     people: new Float64Array(weeks * replicates),
     sites: new Float64Array(weeks * replicates),
+    newPeople: new Float64Array(weeks),
+    newSites: new Float64Array(weeks),
     finish: new Float64Array(replicates),
     cost: new Float64Array(replicates),
   };
@@ -205,7 +210,9 @@ function emptyTally({ horizon_days }: RolloutProblem, tripsOf: readonly CrewTrip
 
 /** Adds one replicate. */
 function count(tally: Tally, ready: Retiming, replicate: number): void {
-  const { jobs, horizon_days, serviceRow, weeks, people, sites, replicates } = tally;
+  const { jobs, horizon_days, serviceRow, weeks, people, sites, replicates, newPeople, newSites } = tally;
+  newPeople.fill(0);
+  newSites.fill(0);
   let last = 0;
   let isDone = true;
   for (let place = 0; place < jobs.length; place++) {
@@ -217,15 +224,17 @@ function count(tally: Tally, ready: Retiming, replicate: number): void {
     if (day > last) last = day;
     if (day >= horizon_days) isDone = false;
     else {
-      const at = Math.floor(served / week_days) * replicates + replicate;
-      people[at]! += ready.people[job]!;
-      sites[at]!++;
+      const week = Math.floor(served / week_days);
+      newPeople[week]! += ready.people[job]!;
+      newSites[week]!++;
     }
   }
-  for (let week = 1; week < weeks; week++) {
-    const at = week * replicates + replicate;
-    people[at]! += people[at - replicates]!;
-    sites[at]! += sites[at - replicates]!;
+  let [allPeople, allSites] = [0, 0];
+  for (let week = 0; week < weeks; week++) {
+    allPeople += newPeople[week]!;
+    allSites += newSites[week]!;
+    people[week * replicates + replicate] = allPeople;
+    sites[week * replicates + replicate] = allSites;
   }
   tally.finish[replicate] = last;
   let cost = 0;
@@ -242,12 +251,13 @@ function datesOf(
   weatherBy: readonly WeatherDrawn[],
 ): FinishDates {
   const { jobs, handOver, service, serviceRow, finish } = tally;
+  const ranks = spanRanks(done);
   const bySite = Array.from(jobs, (job, place): SiteFinish => {
     const row = place * (horizon_days + 1);
     return {
       job,
-      handOver: spansOfCounts(handOver, row, horizon_days + 1, done),
-      service: spansOfCounts(service, place * serviceRow, serviceRow, done),
+      handOver: spansOfCounts(handOver, row, horizon_days + 1, ranks),
+      service: spansOfCounts(service, place * serviceRow, serviceRow, ranks),
       notDone_fraction: handOver[row + horizon_days]! / done,
     };
   });
@@ -256,21 +266,25 @@ function datesOf(
   const squares = days.reduce((sum, day) => sum + (day - mean_day) ** 2, 0);
   const sd_days = done > 1 ? Math.sqrt(squares / (done - 1)) : 0;
   return {
-    ...{ replicates_count: done, isWhole: done === asked, bySite, byWeek: weeksOf(tally, done), weatherBy },
-    finish: { ...spansOfSorted(days.sort()), mean_day, sd_days, notDone_fraction: tally.notDone / done },
-    cost: spansOfSorted(tally.cost.slice(0, done).sort()),
+    ...{ replicates_count: done, isWhole: done === asked, bySite, byWeek: weeksOf(tally, done, ranks), weatherBy },
+    finish: { ...spansOfSorted(days.sort(), ranks), mean_day, sd_days, notDone_fraction: tally.notDone / done },
+    cost: spansOfSorted(tally.cost.slice(0, done).sort(), ranks),
   };
 }
 
 /** Week by week, up to the first in which all is as it stays. */
-function weeksOf({ weeks, people, sites, replicates }: Tally, done: number): readonly WeekServed[] {
+function weeksOf(
+  { weeks, people, sites, replicates }: Tally,
+  done: number,
+  ranks: readonly number[],
+): readonly WeekServed[] {
   const found: WeekServed[] = [];
   const rowOf = (of: Float64Array, week: number) => of.slice(week * replicates, week * replicates + done);
   const last = rowOf(sites, weeks - 1);
   for (let week = 0; week < weeks; week++) {
     const own = rowOf(sites, week);
     const isLast = own.every((value, at) => value === last[at]);
-    const spans = { people: spansOfSorted(rowOf(people, week).sort()), sites: spansOfSorted(own.sort()) };
+    const spans = { people: spansOfSorted(rowOf(people, week).sort(), ranks), sites: spansOfSorted(own.sort(), ranks) };
     found.push({ untilDay: (week + 1) * week_days - 1, ...spans });
     if (isLast) break;
   }

@@ -50,28 +50,30 @@ export interface Spans {
   readonly p90: Ranked;
 }
 
+/** Ranks of the three quantiles of so many draws, each with its ends. */
+export function spanRanks(count: number): readonly number[] {
+  return [0.1, 0.5, 0.9].flatMap((p) => {
+    const { rank, from, to } = quantileRanks(count, p);
+    return [rank, from, to];
+  });
+}
+
 /** The three quantiles of values that were counted by day: `counts[first + day]`. */
-export function spansOfCounts(counts: Uint16Array, first: number, days: number, count: number): Spans {
-  const all = [0.1, 0.5, 0.9].map((p) => quantileRanks(count, p));
-  const wanted = all.flatMap(({ rank, from, to }) => [rank, from, to]);
-  const order = wanted.map((_, at) => at).sort((a, b) => wanted[a]! - wanted[b]!);
-  const found = new Array<number>(wanted.length).fill(days);
+export function spansOfCounts(counts: Uint16Array, first: number, days: number, ranks: readonly number[]): Spans {
+  const order = ranks.map((_, at) => at).sort((a, b) => ranks[a]! - ranks[b]!);
+  const found = new Array<number>(ranks.length).fill(days);
   let seen = 0;
   let next = 0;
   for (let day = 0; day < days && next < order.length; day++) {
     seen += counts[first + day]!;
-    for (; next < order.length && wanted[order[next]!]! <= seen; next++) found[order[next]!] = day;
+    for (; next < order.length && ranks[order[next]!]! <= seen; next++) found[order[next]!] = day;
   }
   return spansFrom(found);
 }
 
 /** The three quantiles of values that are sorted. */
-export function spansOfSorted(sorted: Float64Array): Spans {
-  const found = [0.1, 0.5, 0.9].flatMap((p) => {
-    const { rank, from, to } = quantileRanks(sorted.length, p);
-    return [sorted[rank - 1]!, sorted[from - 1]!, sorted[to - 1]!];
-  });
-  return spansFrom(found);
+export function spansOfSorted(sorted: Float64Array, ranks: readonly number[]): Spans {
+  return spansFrom(ranks.map((rank) => sorted[rank - 1]!));
 }
 
 function spansFrom(found: readonly number[]): Spans {
