@@ -98,6 +98,21 @@ export abstract class LinkedTrips extends RouteState {
     return this.total;
   }
 
+  /** The mean cost from a job to the five nearest. */
+  costScale(): number {
+    const { near, nearCount, forward, width } = this;
+    const nearest = Math.min(5, nearCount);
+    let sum = 0;
+    for (let job = 1; job < width; job++)
+      for (let i = 0; i < nearest; i++) sum += forward[job * width + near[job * nearCount + i]!]!;
+    return nearest > 0 ? sum / (nearest * this.jobs) : 0;
+  }
+
+  /** A way round by one more stop is never shorter; where costs are rounded this is out by a rounding, which moves no choice but a close one. */
+  atLeast(): number {
+    return this.total;
+  }
+
   orderKey(order: string): Float64Array | null {
     const { width, forward, demand } = this;
     const by: Readonly<Record<string, (job: number) => number>> = {
