@@ -21,6 +21,7 @@ export {
   waitingByGroup,
 } from './curves.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
+export * from './finish/index.ts';
 export { retiming } from './makeReady.ts';
 export type {
   Arrival,
