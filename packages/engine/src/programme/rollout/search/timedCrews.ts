@@ -35,6 +35,16 @@ export abstract class TimedCrews extends CrewSlots {
     this.periodAt = numbers.byCrew.map(({ before }) => periodFrom.map((day) => before[Math.min(day, horizon)] ?? 0));
   }
 
+  protected override touch(crew: number): void {
+    const old = this.slotOf[crew]!;
+    super.touch(crew);
+    const now = this.slotOf[crew]!;
+    if (now === old) return;
+    this.readyEnd[now] = this.readyEnd[old]!;
+    this.slotCost[now] = this.slotCost[old]!;
+    this.slotIdle[now] = this.slotIdle[old]!;
+  }
+
   /** The day that a working day's end falls on: what ends there is handed over on it. */
   protected dayOfEnd(one: OneCrew, end: number): number {
     const n = Math.ceil(end - timeSlack) - 1;
