@@ -13,7 +13,7 @@ export { quantileRanks, type Ranked, type Ranks, type Spans } from './ranks.ts';
 export {
   lognormalOfMean,
   lognormalOfShares,
-  type Spread,
+  type Spread as DrawnSpread,
   type SpreadKind,
   type SpreadMoments,
   spreadDraw,
