@@ -15,6 +15,7 @@ export const pages = [
   { file: 'docs/tables.md', from: 'packages/tables/src/index.ts', maker: 'tablesPage' },
   { file: 'docs/design.schema.json', from: 'packages/tables/src/index.ts', maker: 'designSchemaText' },
   { file: 'docs/kit.schema.json', from: 'packages/tables/src/index.ts', maker: 'kitSchemaText' },
+  { file: 'docs/rollout.schema.json', from: 'packages/tables/src/index.ts', maker: 'rolloutSchemaText' },
   { file: 'docs/safety.schema.json', from: 'packages/tables/src/index.ts', maker: 'safetySchemaText' },
   { file: 'docs/wear.schema.json', from: 'packages/tables/src/index.ts', maker: 'wearSchemaText' },
   { file: 'docs/questions.md', from: 'packages/words/src/index.ts', maker: 'questionsPage' },

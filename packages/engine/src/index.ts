@@ -5,6 +5,8 @@ export * from './plan.ts';
 export * from './programme/cost/index.ts';
 export * from './programme/kit/index.ts';
 export * from './programme/loads/index.ts';
+export * from './programme/rollout/index.ts';
+export * from './programme/ways/index.ts';
 export * from './programmeKit.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';

@@ -12,6 +12,7 @@ import { standProblems } from './roomProblems/stand.ts';
 import { stormProblems } from './roomProblems/storm.ts';
 import { treatmentProblems } from './roomProblems/treatment.ts';
 import { waterTestsProblems } from './roomProblems/waterTests.ts';
+import { waysProblems } from './roomProblems/ways.ts';
 import { wearProblems } from './roomProblems/wear.ts';
 
 /** Every problem the engine can find, with its severity. The words package holds one sentence for each. */
@@ -98,6 +99,7 @@ export const engineProblems = {
   ...loadsProblems,
   ...moneyProblems,
   ...costProblems,
+  ...waysProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;
