@@ -39,7 +39,7 @@ const removal = {
 /**
  * Trips limited by load, distance counted.
  *
- * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
  */
 export const loadRules: SearchRules = {
   ...removal,
@@ -56,7 +56,7 @@ export const loadRules: SearchRules = {
 /**
  * Trips limited by load and by windows of time, distance counted.
  *
- * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
  */
 export const windowRules: SearchRules = {
   ...removal,
@@ -76,7 +76,7 @@ export const windowRules: SearchRules = {
 /**
  * Crews with trips of some days, waiting counted.
  *
- * @source christiaans-2020, strings, split, blinks (from memory); orders and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); orders and temperatures are ours
  */
 export const crewRules: SearchRules = {
   ...removal,

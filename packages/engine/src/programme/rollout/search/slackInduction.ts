@@ -22,7 +22,7 @@ export interface SearchFound {
  * @param draws - seeded; the state may draw from the same [number]
  * @returns cost of the best plan [unit of the state's cost], tries [count], jobs left out [count]
  * @law the same state, rules, seed and count of tries give the same plan
- * @source christiaans-2020, ruin and recreate (from memory)
+ * @source christiaens-vanden-berghe-2020, ruin and recreate (from memory)
  */
 // long: the loop of the search and what it draws
 export function slackInduction(state: RouteState, rules: SearchRules, budget: SearchBudget, draws: Draws): SearchFound {
