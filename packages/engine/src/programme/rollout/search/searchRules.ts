@@ -16,6 +16,15 @@ export interface SearchRules {
   /** Temperature at the start and at the end, × the state's scale of costs. */
   readonly firstTemperature_ratio: number;
   readonly lastTemperature_ratio: number;
+  /**
+   * Beginnings from nothing, at most so many, and one for each so many tries a job that the budget is good for, judged by the pace of the first
+   * tries after this share of it. They share this part of the budget; the rest goes on from the best at this share of the first temperature.
+   */
+  readonly mostStarts_count: number;
+  readonly triesAJobAndStart_count: number;
+  readonly paceAfter_fraction: number;
+  readonly startsShare_fraction: number;
+  readonly gentler_ratio: number;
   /** Orders in which jobs come back, each with its weight. */
   readonly orders: readonly RecreateOrder[];
 }
@@ -34,6 +43,11 @@ const removal = {
   blink_fraction: 0.01,
   seedsTogether_count: 128,
   seedsAround_count: 48,
+  mostStarts_count: 1,
+  triesAJobAndStart_count: 6000,
+  paceAfter_fraction: 0.02,
+  startsShare_fraction: 0.6,
+  gentler_ratio: 0.3,
 } as const;
 
 /**
@@ -43,7 +57,9 @@ const removal = {
  */
 export const loadRules: SearchRules = {
   ...removal,
-  firstTemperature_ratio: 2,
+  removed_count: 12,
+  mostStarts_count: 4,
+  firstTemperature_ratio: 3,
   lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
@@ -60,7 +76,10 @@ export const loadRules: SearchRules = {
  */
 export const windowRules: SearchRules = {
   ...removal,
-  firstTemperature_ratio: 2,
+  removed_count: 15,
+  mostStarts_count: 4,
+  triesAJobAndStart_count: 2500,
+  firstTemperature_ratio: 3,
   lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
