@@ -244,7 +244,14 @@ export const carrierRows: readonly Row[] = [
     ...{ speed_km_per_h: 15, fuel_L_per_km: 1.6, cost_per_day: 130, currency: 'EUR', priceDate: '2026-01-20' },
   },
   {
-    ...{ carrierId: 'barge', name: 'flat barge, 11 m', mode: 'boat', limit_kg: 5000, limit_L: 70000, longest_m: 8 },
+    ...{
+      carrierId: 'lighter',
+      name: 'lighter of shallow draught, 13 m',
+      mode: 'boat',
+      limit_kg: 5000,
+      limit_L: 70000,
+      longest_m: 8,
+    },
     ...{ stowage_fraction: 0.85, freeboard_cm: 45, leastFreeboard_cm: 30, ...harbour },
     ...{ speed_km_per_h: 9, fuel_L_per_km: 0.9, cost_per_day: 55, currency: 'USD', priceDate: '2026-02-02' },
   },

@@ -5,6 +5,7 @@ import { nearest, type Place } from './islands.ts';
 import type { DemoRain } from './rain.ts';
 import { areaOf, type RolloutLand, type RolloutWays, riverRows, rolloutWays } from './rolloutWays.ts';
 import type { MadeSite } from './sites.ts';
+import { cartridgePart, unitParts } from './units.ts';
 import { linesText } from './ways.ts';
 
 /** What the demo's rollout is planned from. */
@@ -50,7 +51,7 @@ const crewCarrierRows: readonly Row[] = [
   ['south', 'tractor'],
   ['south', 'coaster'],
   ['shed', 'tractor'],
-  ['shed', 'barge'],
+  ['shed', 'lighter'],
 ].map(([crewId = '', carrierId = '']) => ({ crewId, carrierId }));
 
 const calendarRows: readonly Row[] = [
@@ -86,6 +87,8 @@ const shipments: readonly {
       ['toolbox', 24],
       ['sample-bottles', 18],
       ['tap-20', 30],
+      ['cement-25', 60],
+      ['gutter-4m', 80],
     ],
   },
   {
@@ -95,7 +98,11 @@ const shipments: readonly {
       ['downpipe-3m', 90],
       ['diverter-pipe', 24],
       ['hypochlorite-1', 24],
-      ['cartridge-set', 12],
+      [cartridgePart, 12],
+      [unitParts.plain, 8],
+      ['tank-4500', 6],
+      ['tank-7500', 6],
+      ['pipe-26', 30],
     ],
   },
 ];
@@ -155,7 +162,10 @@ export function madeRollout(land: RolloutLand, rain: DemoRain, clean: boolean): 
       ways: made.map(({ wayId, row }) => ({ wayId, ...row })),
       closures: closureRows(sea, added.made.at(-1)!.wayId),
       riverLevels: riverRows(seed, rain.dates, rain.gauges.at(-1)!, clean),
-      wayLevels: [{ wayId: added.river, carrierId: 'barge', least_m: 0.7, greatest_m: 3.4 }],
+      wayLevels: [
+        { wayId: added.river, carrierId: 'lighter', least_m: 0.6, greatest_m: 3.6 },
+        { wayId: added.river, carrierId: 'coaster', least_m: 1.4, greatest_m: 3.2 },
+      ],
       ...{ crews: crewRows, crewCarriers: crewCarrierRows, workCalendars: calendarRows },
       arrivals: arrivalRows(sites.length * 2.5),
     },

@@ -29,7 +29,7 @@ const farFromLanding_km = 14;
 /** How far forward store and upper landing lie from the middle of their island [deg]. Invented. */
 const [forwardAt, innerAt] = [
   { north: 0.004, east: -0.05 },
-  { north: 0.02, east: 0.035 },
+  { north: 0.014, east: 0.012 },
 ] as const;
 const landingAt = { north: -0.004, east: -0.058 };
 const mainStore = 'STORE';
@@ -123,8 +123,8 @@ export function rolloutWays({ seed, islands, islandNames, sites, known }: Rollou
   };
 }
 
-/** A river holds back rain so far: what is left of it from one day to the next [fraction], and what one mm raises it by [m]. Invented. */
-const [held_fraction, rise_m_per_mm, bed_m] = [0.965, 0.0135, 0.35] as const;
+/** A river holds back rain so far: what is left of it from one day to the next [fraction], and what one mm raises it by, and where the gauge reads without any [m]. Invented. */
+const [held_fraction, rise_m_per_mm, bed_m] = [0.965, 0.0115, -0.45] as const;
 /** Read every third day, over the last seven years of the rain. */
 const [readEvery_days, readYears] = [3, 7] as const;
 
