@@ -58,7 +58,7 @@ const removal = {
 export const loadRules: SearchRules = {
   ...removal,
   removed_count: 12,
-  mostStarts_count: 4,
+  mostStarts_count: 2,
   firstTemperature_ratio: 3,
   lastTemperature_ratio: 0.05,
   orders: [
