@@ -2,9 +2,27 @@ import { expect, it } from 'vitest';
 import { Draws } from './draws.ts';
 
 it('draws the same from the same seed, and other numbers from another', () => {
-  const first = Array.from({ length: 20 }, ((draws) => () => draws.whole())(new Draws(7)));
-  const again = Array.from({ length: 20 }, ((draws) => () => draws.whole())(new Draws(7)));
-  const other = Array.from({ length: 20 }, ((draws) => () => draws.whole())(new Draws(8)));
+  const first = Array.from(
+    { length: 20 },
+    (
+      (draws) => () =>
+        draws.whole()
+    )(new Draws(7)),
+  );
+  const again = Array.from(
+    { length: 20 },
+    (
+      (draws) => () =>
+        draws.whole()
+    )(new Draws(7)),
+  );
+  const other = Array.from(
+    { length: 20 },
+    (
+      (draws) => () =>
+        draws.whole()
+    )(new Draws(8)),
+  );
   expect(again).toEqual(first);
   expect(other.filter((number) => first.includes(number))).toEqual([]);
 });

@@ -9,11 +9,19 @@ import { TripsByLoad } from './tripsByLoad.ts';
 /** Jobs on a line every 10 km from the base; each takes 1 of a load. */
 function onALine(jobs: number, capacity: number, draws: Draws, demand = Array.from({ length: jobs }, () => 1)) {
   const stops = jobs + 1;
-  const cost = Float64Array.from({ length: stops * stops }, (_, at) => 10 * Math.abs((at % stops) - Math.floor(at / stops)));
-  return new TripsByLoad({ cost_ratio: cost, demand_amount: Int32Array.from([0, ...demand]), capacity_amount: capacity }, 0.01, draws);
+  const cost = Float64Array.from(
+    { length: stops * stops },
+    (_, at) => 10 * Math.abs((at % stops) - Math.floor(at / stops)),
+  );
+  return new TripsByLoad(
+    { cost_ratio: cost, demand_amount: Int32Array.from([0, ...demand]), capacity_amount: capacity },
+    0.01,
+    draws,
+  );
 }
 
-const run = (state: TripsByLoad, draws: Draws, tries = 2000) => slackInduction(state, loadRules, budgetOfTries(tries), draws);
+const run = (state: TripsByLoad, draws: Draws, tries = 2000) =>
+  slackInduction(state, loadRules, budgetOfTries(tries), draws);
 
 describe('slack induction', () => {
   it('finds what is best on a line: far jobs together, the rest together', () => {
