@@ -52,9 +52,19 @@ function readyCrew(
   calendars.set(key, calendar);
   const store = stores[crew.store]!;
   return {
-    ...{ crew, calendar, legs, storeNode: store.node },
+    ...{ crew: alike(crew), calendar, legs, storeNode: store.node },
     river_h: Math.min(crew.work_h_per_day, riverEnds_h),
     isStocked: goods.length > 0 || store.filledBy !== null,
+  };
+}
+
+/** The same crew as an object of the same make as all others: what is timed looks at one kind of object alone. */
+function alike(crew: Crew): Crew {
+  const { crewId, base, store, travel, skills, works, work_h_per_day, mostDaysAway, maySleepAtSites, freeFrom } = crew;
+  const { pace_factor, turnaround_days, cost_per_day, limit_kg, limit_L, longest_m, pools, done_count } = crew;
+  return {
+    ...{ crewId, base, store, travel, skills, works, work_h_per_day, mostDaysAway, maySleepAtSites, freeFrom },
+    ...{ pace_factor, turnaround_days, cost_per_day, limit_kg, limit_L, longest_m, pools, done_count },
   };
 }
 
