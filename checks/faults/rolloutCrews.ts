@@ -1,5 +1,5 @@
 import { expect } from 'vitest';
-import { but, type PlantedRollout, sound } from './rolloutFolder.ts';
+import { but, type PlantedRollout } from './rolloutFolder.ts';
 
 /** Faults of crews, goods, costs, sites and settings. */
 export const faultsOfCrews: readonly PlantedRollout[] = [
