@@ -116,6 +116,7 @@ it('without a fault all of it is joined, and nothing is told', async () => {
     ...{ siteId: 'S001', place: 'S001', readyFrom: day('2027-01-10'), finishBy: day('2027-09-30') },
     ...{ workMonths: [4, 5, 6, 7, 8, 9, 10], priority_factor: 2, priorityReason: 'clinic without water' },
     ...{
+      area: null,
       agreedOn: day('2026-08-01'),
       install_days: { low: 1, likely: 2, high: 5 },
       skill: 'masonry',
