@@ -16,6 +16,8 @@ export const pages = [
   { file: 'docs/design.schema.json', from: 'packages/tables/src/index.ts', maker: 'designSchemaText' },
   { file: 'docs/kit.schema.json', from: 'packages/tables/src/index.ts', maker: 'kitSchemaText' },
   { file: 'docs/rollout.schema.json', from: 'packages/tables/src/index.ts', maker: 'rolloutSchemaText' },
+  { file: 'docs/safety.schema.json', from: 'packages/tables/src/index.ts', maker: 'safetySchemaText' },
+  { file: 'docs/wear.schema.json', from: 'packages/tables/src/index.ts', maker: 'wearSchemaText' },
   { file: 'docs/questions.md', from: 'packages/words/src/index.ts', maker: 'questionsPage' },
   { file: 'docs/openapi.json', from: 'packages/server/src/index.ts', maker: 'openApiText' },
   { file: 'packages/app/src/api/apiTypes.ts', from: 'setup/apiTypes.mjs', maker: 'apiTypesText' },

@@ -30,7 +30,7 @@ it('the search finds the best of all plans of 100 tiny programmes and more', () 
     const best = bestPlan(problem, { price: (waiting, ready) => priced(problem, waiting, lateIn(ready)) });
     if (best === null) continue;
     compared++;
-    const { outcome } = planRollout(problem, { budget: budgetOfTries(2048), seed });
+    const { outcome } = planRollout(problem, { budget: budgetOfTries(512), seed });
     const late = outcome.broken.flatMap((one) => (one.kind === 'late' ? [[one.job, one.by] as const] : []));
     const found = priced(problem, outcome.waiting, late);
     if (found > best.price + 1e-6) worse.push(`seed ${seed}: ${found} > ${best.price}, ${outcome.broken.map((one) => one.kind)}`);

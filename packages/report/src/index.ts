@@ -11,7 +11,6 @@ export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts
 export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
 export {
   type AboardGiven,
-  type DrawnDays,
   type LegGiven,
   leftOutReasons,
   type RolloutGiven,

@@ -2,6 +2,7 @@ import {
   type BoundName,
   type Broken,
   type DayIndex,
+  type FinishDates,
   isoDay,
   moneyByMonth,
   type Outcome,
@@ -9,6 +10,7 @@ import {
   type ProgrammeFacts,
   type RolloutPlan,
   type RolloutProblem,
+  type Spans,
   servedCurve,
   serviceDaysOf,
   stockCurves,
@@ -23,13 +25,6 @@ import {
 } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
-
-/** Three days of the futures drawn [day from the first day planned]. */
-export interface DrawnDays {
-  readonly p10: number;
-  readonly p50: number;
-  readonly p90: number;
-}
 
 /** One leg of a trip, explained. */
 export interface LegGiven {
@@ -74,14 +69,8 @@ export interface RolloutGiven {
     readonly best: { readonly name: BoundName; readonly waiting: number };
     readonly all: readonly { readonly name: BoundName; readonly waiting: number }[];
   } | null;
-  /** Futures drawn: of each job, of the last hand-over, of people served by day. Null: none were. */
-  readonly futures: {
-    readonly runs_count: number;
-    readonly jobs: readonly DrawnDays[];
-    readonly finish: DrawnDays;
-    readonly finishP90Between: readonly [number, number];
-    readonly served: (day: number) => { readonly p10: number; readonly p90: number };
-  } | null;
+  /** Futures drawn; null: none were. */
+  readonly futures: FinishDates | null;
   readonly legsOf: (crew: number, trip: number) => readonly LegGiven[];
   readonly aboardOf: (crew: number, trip: number) => readonly AboardGiven[];
   readonly compared: RolloutReport['compared'];
@@ -126,6 +115,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
     waiting: waiting(told),
     ...{ cost: outcome.cost, fuel_L: outcome.fuel_L },
     served: servedPoints(told),
+    servedByWeek: servedByWeek(told),
     moneyByMonth: moneyByMonth(problem, outcome).map((one) => ({ ...one })),
     crews: problem.crews.map(({ crewId }, crew) => ({
       crewId,
@@ -145,8 +135,9 @@ const dayAt = ({ problem }: Pick<Told, 'problem'>, time: number) => isoDay(probl
 /** The day on which something ends: a day wholly used is written as the next whole number. */
 const lastDay = (time: number) => Math.ceil(time - 1e-9) - 1;
 
-const daysAt = (told: Told, { p10, p50, p90 }: DrawnDays) => ({
-  ...{ p10: dayAt(told, p10), p50: dayAt(told, p50), p90: dayAt(told, p90) },
+/** Days of futures, by the value at each rank. */
+const daysAt = (told: Told, { p10, p50, p90 }: Spans) => ({
+  ...{ p10: dayAt(told, p10.value), p50: dayAt(told, p50.value), p90: dayAt(told, p90.value) },
 });
 
 function leftOut({ leftOut: sites, facts, problem, outcome, language }: Told): RolloutReport['leftOut'] {
@@ -184,8 +175,8 @@ function finish(told: Told): RolloutReport['finish'] {
   return {
     likely: dayAt(told, outcome.finish),
     futures: futures && daysAt(told, futures.finish),
-    runs_count: futures?.runs_count ?? 0,
-    p90Between: futures && futures.finishP90Between.map((day) => dayAt(told, day)),
+    runs_count: futures?.replicates_count ?? 0,
+    p90Between: futures === null ? null : [dayAt(told, futures.finish.p90.from), dayAt(told, futures.finish.p90.to)],
   };
 }
 
@@ -230,11 +221,17 @@ function waiting(told: Told): RolloutReport['waiting'] {
 const optimal_fraction = 0.0005;
 
 function servedPoints(told: Told): RolloutReport['served'] {
-  const { problem, outcome, futures } = told;
+  const { problem, outcome } = told;
   return servedCurve(problem, serviceDaysOf(problem, outcome)).map(({ day, people_count }) => ({
     day: dayAt(told, day),
     people: people_count,
-    futures: futures && { ...futures.served(day) },
+  }));
+}
+
+function servedByWeek(told: Told): RolloutReport['servedByWeek'] {
+  return (told.futures?.byWeek ?? []).map(({ untilDay, people }) => ({
+    until: dayAt(told, untilDay),
+    ...{ p10: people.p10.value, p50: people.p50.value, p90: people.p90.value },
   }));
 }
 
@@ -244,7 +241,7 @@ function tripReport(told: Told, crew: number, trip: number): RolloutTripReport {
   const timed = outcome.trips[crew]![trip]!;
   const stops = timed.stops.map(({ job, arrives, starts, handOverDay, serviceDay }) => {
     const { siteId, people } = problem.jobs[job]!;
-    const drawn = futures?.jobs[job] ?? null;
+    const drawn = futures?.bySite.find((one) => one.job === job)?.service ?? null;
     return {
       ...{ siteId, name: nameOf.get(siteId) ?? siteId, people },
       ...{ arrives: dayAt(told, arrives), starts: dayAt(told, starts) },

@@ -83,11 +83,13 @@ function stock(report: RolloutReport): PlainSheet {
   };
 }
 
-function served(report: RolloutReport): PlainSheet {
+function served({ served: likely, servedByWeek }: RolloutReport): PlainSheet {
+  const drawn = servedByWeek.map(({ until, p10, p50, p90 }): readonly Cell[] => [until, null, p10, p50, p90]);
+  const rows = [...likely.map(({ day, people }): readonly Cell[] => [day, people, null, null, null]), ...drawn];
   return {
     name: 'served',
-    columns: columnsOf('day:day people:number peopleP10:number peopleP90:number'),
-    rows: report.served.map(({ day, people, futures }) => [day, people, futures?.p10 ?? null, futures?.p90 ?? null]),
+    columns: columnsOf('day:day people:number peopleP10:number peopleP50:number peopleP90:number'),
+    rows: rows.sort(([a], [b]) => String(a).localeCompare(String(b))),
   };
 }
 

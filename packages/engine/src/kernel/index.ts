@@ -41,6 +41,7 @@ export * from './roomProblems/head.ts';
 export * from './roomProblems/kit.ts';
 export * from './roomProblems/loads.ts';
 export * from './roomProblems/money.ts';
+export * from './roomProblems/rolloutReady.ts';
 export * from './roomProblems/safety.ts';
 export * from './roomProblems/settling.ts';
 export * from './roomProblems/stand.ts';

@@ -8,6 +8,14 @@ export {
   type SiteReport,
 } from './designReport.ts';
 export {
+  type SafetyListReport,
+  safetySchemaText,
+  safetySchemaVersion,
+  type WearListReport,
+  wearSchemaText,
+  wearSchemaVersion,
+} from './dueReports.ts';
+export {
   type KitLineReport,
   type KitReport,
   kitReport,

@@ -114,7 +114,10 @@ export const rolloutReport = z
     }),
     cost: z.number(),
     fuel_L: z.number(),
-    served: z.array(z.strictObject({ day, people, futures: z.strictObject({ p10: people, p90: people }).nullable() })),
+    served: z.array(z.strictObject({ day, people })).describe('People who drink from a day on, if all goes as likely.'),
+    servedByWeek: z
+      .array(z.strictObject({ until: day, p10: people, p50: people, p90: people }))
+      .describe('People who drink by the end of a week, of futures drawn; empty where none were.'),
     moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
     crews: z.array(crew),
     hauls: z.array(

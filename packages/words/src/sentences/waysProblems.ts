@@ -4,7 +4,7 @@ import { amount, type Sentences, says, wordFor } from './telling.ts';
 
 const way = (t: Told) => ({ way: t.text('way') });
 const mode = (t: Told) => ({ mode: wordFor(t, 'wayMode', t.text('mode')) ?? t.text('mode') });
-const speed = (t: Told) => ({ speed: t.count('speed_km_per_h') });
+const speed = (t: Told) => ({ speed: amount(t, ['speed_km_per_h'], 'km/h') });
 
 /** What room ways finds, in words. */
 export const waysSentences: Sentences<keyof typeof waysProblems> = {
@@ -16,7 +16,7 @@ export const waysSentences: Sentences<keyof typeof waysProblems> = {
       ...way(t),
       hours: amount(t, ['hours_h'], 'h'),
       length: amount(t, ['length_km'], 'km'),
-      most: t.count('most_km_per_h'),
+      most: amount(t, ['most_km_per_h'], 'km/h'),
     }),
   'ways.closure_unused': (t) => says(t, 'ways.closure_unused', { closure: t.text('closure'), of: t.text('of') }),
   'ways.carrier_unknown': (t) => says(t, 'ways.carrier_unknown', { carrier: t.text('carrier'), of: t.text('of') }),

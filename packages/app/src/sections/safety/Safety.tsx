@@ -41,9 +41,15 @@ export function Safety() {
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
   // Before the first site is worked out nothing can be said of any.
   const isYet = !isOfNow && tally.drink.notJudged === sites.length;
-  const { first, rest } = isYet
-    ? { first: say(isRunning ? 'safety.working_out' : 'safety.not_worked_out'), rest: '' }
-    : tallyWords(tally, language);
+  // A site at which nobody may drink may be among those still to come.
+  const isOpen = !isOfNow && tally.drink.no === 0;
+  const said = tallyWords(tally, language);
+  const { first, rest } = isOpen
+    ? {
+        first: say(isRunning ? 'safety.working_out' : 'safety.not_worked_out'),
+        rest: isYet ? '' : [said.first, said.rest].join(' ').trim(),
+      }
+    : said;
   const left = drinks.filter((one) => one === 'yes' || one === 'notJudged').filter((one) => tally.drink[one] > 0);
   return (
     <div className="programme-safety">

@@ -21,7 +21,9 @@ export {
   waitingByGroup,
 } from './curves.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
+export * from './finish/index.ts';
 export { retiming } from './makeReady.ts';
+export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
 export type {
   Arrival,
   Broken,
@@ -45,5 +47,4 @@ export type {
   Travel,
 } from './problem.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
-export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';

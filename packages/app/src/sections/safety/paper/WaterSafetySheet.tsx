@@ -139,8 +139,7 @@ function WhatToDo({
           {say('safety.boil')}{' '}
           {boilsAt_C === null
             ? say('safety.boils_unknown')
-            : say('safety.boils_at', { at: numbers.quantity(boilsAt_C, 'C') })}
-          .
+            : `${say('safety.boils_at', { at: numbers.quantity(boilsAt_C, 'C') })}.`}
         </p>
       </section>
       {doses === null ? null : (

@@ -143,16 +143,6 @@ export abstract class CrewSlots extends RouteState {
   /** Times of a crew from a trip on, after its stops changed. */
   protected abstract retime(crew: number, fromTrip: number): void;
 
-  /** Nothing is known of it before all jobs are timed. */
-  atLeast(): number {
-    return Number.NEGATIVE_INFINITY;
-  }
-
-  /** The mean cost of a job. */
-  costScale(): number {
-    return this.cost() / Math.max(1, this.jobs);
-  }
-
   meanTripSize(): number {
     return this.tripsUsed > 0 ? this.jobsIn / this.tripsUsed : 0;
   }
@@ -205,7 +195,10 @@ export abstract class CrewSlots extends RouteState {
         const to = this.tripsOf[at + tripFields + ofTrip.first]!;
         const id = this.tripsOf[at + ofTrip.id]!;
         return {
-          stops: Array.from({ length: to - from }, (_, i) => this.stops[(slot * this.stopRoom + from + i) * stopFields]!),
+          stops: Array.from(
+            { length: to - from },
+            (_, i) => this.stops[(slot * this.stopRoom + from + i) * stopFields]!,
+          ),
           notBefore: this.notBefore[id]!,
           isLocked: this.isLocked[id] === 1,
         };
@@ -282,7 +275,8 @@ export abstract class CrewSlots extends RouteState {
     let stays = passedOver > 0 ? 1 + draws.below(length - 1) : -1;
     let write = read;
     for (let left = length; left > 0; left--) {
-      if (stays === 0) for (let i = 0; i < passedOver; i++) stops[zero + write++ * stopFields] = stops[zero + read++ * stopFields]!;
+      if (stays === 0)
+        for (let i = 0; i < passedOver; i++) stops[zero + write++ * stopFields] = stops[zero + read++ * stopFields]!;
       stays--;
       const gone = stops[zero + read++ * stopFields]!;
       taken[count++] = gone;
@@ -291,9 +285,14 @@ export abstract class CrewSlots extends RouteState {
     }
     const trips = this.tripsIn[slot]!;
     const end = (slot * this.tripRoom + trips) * tripFields;
-    stops.copyWithin(zero + write * stopFields, zero + read * stopFields, zero + tripsOf[end + ofTrip.first]! * stopFields);
+    stops.copyWithin(
+      zero + write * stopFields,
+      zero + read * stopFields,
+      zero + tripsOf[end + ofTrip.first]! * stopFields,
+    );
     tripsOf[at + ofTrip.isStale] = 1;
-    for (let i = at + tripFields + ofTrip.first; i <= end + ofTrip.first; i += tripFields) tripsOf[i] = tripsOf[i]! - (read - write);
+    for (let i = at + tripFields + ofTrip.first; i <= end + ofTrip.first; i += tripFields)
+      tripsOf[i] = tripsOf[i]! - (read - write);
     if (index < this.changedFrom[crew]!) this.changedFrom[crew] = index;
     this.tripSize[id] = this.tripSize[id]! - length;
     this.jobsIn -= length;
@@ -324,7 +323,11 @@ export abstract class CrewSlots extends RouteState {
       }
       const count = this.tripsOf[at + ofTrip.first]!;
       best.first[crew * this.tripRoom + trips] = count;
-      for (let i = 0, stop = slot * this.stopRoom * stopFields, to = crew * this.stopRoom; i < count; i++, stop += stopFields)
+      for (
+        let i = 0, stop = slot * this.stopRoom * stopFields, to = crew * this.stopRoom;
+        i < count;
+        i++, stop += stopFields
+      )
         best.stop[to + i] = this.stops[stop]!;
     }
   }

@@ -44,7 +44,7 @@ const removal = {
 export const loadRules: SearchRules = {
   ...removal,
   firstTemperature_ratio: 2,
-  lastTemperature_ratio: 0.02,
+  lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
     { by: 'demand', weight_count: 4 },
@@ -61,7 +61,7 @@ export const loadRules: SearchRules = {
 export const windowRules: SearchRules = {
   ...removal,
   firstTemperature_ratio: 2,
-  lastTemperature_ratio: 0.02,
+  lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
     { by: 'demand', weight_count: 4 },

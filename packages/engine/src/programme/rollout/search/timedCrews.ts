@@ -1,5 +1,5 @@
-import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { loadSlack } from '../constants.ts';
+import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
@@ -33,6 +33,16 @@ export abstract class TimedCrews extends CrewSlots {
     }
     const { periodFrom, horizon } = numbers;
     this.periodAt = numbers.byCrew.map(({ before }) => periodFrom.map((day) => before[Math.min(day, horizon)] ?? 0));
+  }
+
+  protected override touch(crew: number): void {
+    const old = this.slotOf[crew]!;
+    super.touch(crew);
+    const now = this.slotOf[crew]!;
+    if (now === old) return;
+    this.readyEnd[now] = this.readyEnd[old]!;
+    this.slotCost[now] = this.slotCost[old]!;
+    this.slotIdle[now] = this.slotIdle[old]!;
   }
 
   /** The day that a working day's end falls on: what ends there is handed over on it. */
@@ -82,7 +92,8 @@ export abstract class TimedCrews extends CrewSlots {
       let start = time;
       if (earliest > 0) start = Math.max(start, one.before[Math.min(Math.ceil(earliest), numbers.horizon)]!);
       if (this.floorOf[id]! > start) start = this.floorOf[id]!;
-      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
+      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
+        this.ride(one, crew, slot, t, start);
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - time;
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     }
@@ -128,7 +139,8 @@ export abstract class TimedCrews extends CrewSlots {
       tripsOf[t + ofTrip.later] = slopes;
     }
     if (numbers.homeWeight > 0 && trips > 0)
-      sum += numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
+      sum +=
+        numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
   }
@@ -201,7 +213,8 @@ export abstract class TimedCrews extends CrewSlots {
     tripsOf[t + ofTrip.hasWindows] = hasWindows;
     tripsOf[t + ofTrip.isStale] = 0;
     tripsOf[t + ofTrip.extra] = overloaded * numbers.awayPenalty;
-    tripsOf[t + ofTrip.fixedIn] = hasWindows === 1 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
+    tripsOf[t + ofTrip.fixedIn] =
+      hasWindows === 1 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
     if (isBroken) tripsOf[t + ofTrip.value] = 1e15;
     else this.valued(one, slot, t);
   }
@@ -238,7 +251,11 @@ export abstract class TimedCrews extends CrewSlots {
     let slope = 0;
     let cost = tripsOf[t + ofTrip.extra]!;
     let people = 0;
-    for (let stop = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields - stopFields; stop >= begin; stop -= stopFields) {
+    for (
+      let stop = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields - stopFields;
+      stop >= begin;
+      stop -= stopFields
+    ) {
       const job = stops[stop]!;
       const ends = leave + stops[stop + ofStop.ends]!;
       cost += this.worthOf(job, one, ends);
@@ -335,7 +352,13 @@ export abstract class TimedCrews extends CrewSlots {
     return end;
   }
 
-  private isOpenUntil(legs: readonly CrewLegs[], starts: readonly number[], at: number, period: number, end: number): boolean {
+  private isOpenUntil(
+    legs: readonly CrewLegs[],
+    starts: readonly number[],
+    at: number,
+    period: number,
+    end: number,
+  ): boolean {
     for (let next = period + 1; next < legs.length && starts[next]! < end - timeSlack; next++)
       if (legs[next]!.onward[at] === Number.POSITIVE_INFINITY) return false;
     return true;
