@@ -32,6 +32,8 @@ export interface CrewNumbers {
   readonly awayPenalty: number;
   /** What a day's delay of a crew's way home costs, by crew; 0 as a rule. */
   readonly homeWeight: number;
+  /** How often places are tried, not guessed: always where jobs are few, hardly ever where they are many. */
+  readonly tried_fraction: number;
   /** The most trips a crew makes. */
   readonly mostTrips: number;
 }
@@ -122,6 +124,7 @@ export function crewNumbers(problem: RolloutProblem): CrewNumbers {
     leftOut: weight.map((one) => (lateFactor + 4) * horizon * (one + total / (100 * Math.max(1, jobs)))),
     awayPenalty: (lateFactor + 2) * total,
     homeWeight: 0,
+    tried_fraction: Math.min(1, (12 / Math.max(1, jobs)) ** 2.5),
     mostTrips: jobs + 1,
   };
 }

@@ -3,9 +3,6 @@ import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import { TimedCrews, timeSlack } from './timedCrews.ts';
 
-/** Of so few jobs every place is tried. */
-const triedJobs = 12;
-
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
  * job itself waits and by how much all behind it are delayed, in steps of whole days from trip to trip; the exact times decide.
@@ -18,6 +15,11 @@ export class CrewsByWaiting extends TimedCrews {
   private blinkIn = -1;
   /** Days to where a stop's delay ends, left over by the stops a delay went through. */
   private passed = 0;
+
+  /** The working day from which what a job needs is there; 0: now. */
+  protected stockedFrom(_one: OneCrew, _crew: number, _job: number, _day: number): number {
+    return 0;
+  }
 
   cost(): number {
     let sum = this.outCost;
@@ -47,7 +49,8 @@ export class CrewsByWaiting extends TimedCrews {
 
   // long: the innermost loop of the search
   price(job: number): number {
-    if (this.jobs <= triedJobs) return this.tryPlaces(job);
+    const { tried_fraction } = this.numbers;
+    if (tried_fraction > 0 && (tried_fraction === 1 || this.draws.fraction() < tried_fraction)) return this.tryPlaces(job);
     const { numbers, tripsOf, stops } = this;
     const { nodeOf, nodes, wholeDays, periodFrom } = numbers;
     const weight = numbers.weight[job]!;
@@ -106,7 +109,9 @@ export class CrewsByWaiting extends TimedCrews {
         if (weight * (day + least - 1) >= best) break;
         // A new trip before this one.
         if (trips < numbers.mostTrips && there < Number.POSITIVE_INFINITY) {
-          const leave = opens > start ? opens : start;
+          let leave = opens > start ? opens : start;
+          const stocked = this.stockedFrom(one, crew, job, day);
+          if (stocked > leave) leave = stocked;
           let done = leave + least;
           if (!isOpen) done = this.endOfWork(one, job, done - work, work);
           if (done < Number.POSITIVE_INFINITY) {
@@ -143,6 +148,12 @@ export class CrewsByWaiting extends TimedCrews {
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
         const to = stopZero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+        const held = this.stockedFrom(one, crew, job, day) - leave;
+        let heldCost = 0;
+        if (held > 0) {
+          heldCost = held * (tripsOf[t + ofTrip.later]! - behind);
+          if (least2 + heldCost >= best || held === Number.POSITIVE_INFINITY) continue;
+        }
         const isTight = tripsOf[t + ofTrip.hasWindows] === 1;
         let left = leave + fetch;
         let came = there;
@@ -153,7 +164,9 @@ export class CrewsByWaiting extends TimedCrews {
           }
           let done = left + came + work;
           if (!isOpen) done = this.endOfWork(one, job, left + came, work);
-          let price = isPlain ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done) : this.worthOf(job, one, done);
+          const own = held > 0 ? done + held : done;
+          let price = isPlain ? weight * (wholeDays ? this.endDay(dayOf, lastDay, own) : own) : this.worthOf(job, one, own);
+          price += heldCost;
           if (price >= best) break;
           let delay: number;
           if (stop < to) {
@@ -167,7 +180,7 @@ export class CrewsByWaiting extends TimedCrews {
           if (wholeDays) {
             const last = Math.ceil(backNow + delay - timeSlack) - 1;
             if (dayOf[last > lastDay ? lastDay : last]! - leaveDay > mostAway) continue;
-            const more = last + 1 - wholeBack;
+            const more = last + 1 - wholeBack + (held > 0 ? held : 0);
             price += isIdle ? this.delayOf(t + tripFields, end, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {

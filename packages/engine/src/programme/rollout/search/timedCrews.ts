@@ -91,7 +91,7 @@ export abstract class TimedCrews extends CrewSlots {
       const earliest = this.notBefore[id]!;
       let start = time;
       if (earliest > 0) start = Math.max(start, one.before[Math.min(Math.ceil(earliest), numbers.horizon)]!);
-      if (this.floorOf[id]! > start) start = this.floorOf[id]!;
+      if (tripsOf[t + ofTrip.floor]! > start) start = tripsOf[t + ofTrip.floor]!;
       if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - time;
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
@@ -101,7 +101,7 @@ export abstract class TimedCrews extends CrewSlots {
   }
 
   /** A trip that goes the same on another day; false where it may not. */
-  private shifted(one: OneCrew, crew: number, slot: number, t: number, start: number): boolean {
+  protected shifted(one: OneCrew, crew: number, slot: number, t: number, start: number): boolean {
     const { tripsOf } = this;
     const leave = tripsOf[t + ofTrip.leaves]!;
     if (start === leave) return true;
@@ -120,7 +120,7 @@ export abstract class TimedCrews extends CrewSlots {
   }
 
   /** Sums of a crew, and slopes behind each trip. */
-  private summed(slot: number, zero: number, trips: number): void {
+  protected summed(slot: number, zero: number, trips: number): void {
     const { tripsOf, stops, numbers } = this;
     const stopZero = slot * this.stopRoom * stopFields + ofStop.slope;
     const end = zero + trips * tripFields;
@@ -144,7 +144,7 @@ export abstract class TimedCrews extends CrewSlots {
   }
 
   // long: the exact times of one trip
-  private ride(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
+  protected ride(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
     const { numbers, stops, tripsOf } = this;
     const { nodeOf, days, windowAt } = numbers;
     const { store, base, pace, learned } = one;
