@@ -1,7 +1,7 @@
 import { loadSlack } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
-import { TimedCrews, timeSlack } from './timedCrews.ts';
+import { delaySteps, TimedCrews, timeSlack } from './timedCrews.ts';
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -119,7 +119,7 @@ export class CrewsByWaiting extends TimedCrews {
             const delay = wholeDays ? Math.ceil(dayHome + turnaround - timeSlack) - start : dayHome + turnaround - start;
             let price = isPlain ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done) : this.worthOf(job, one, done);
             if (price < best) {
-              price += isIdle ? this.delayOf(t, end, delay) : delay * tripsOf[t + ofTrip.later]!;
+              price += isIdle ? this.delayOf(t, delay) : delay * tripsOf[t + ofTrip.later]!;
               if (price < best && this.nightsOf(one, leave, dayHome) <= mostAway && (!one.hasNarrowLegs || this.fitsLeg(one, legs[period]!, job))) {
                 if (this.blinkIn-- > 0) {
                   best = price;
@@ -144,7 +144,10 @@ export class CrewsByWaiting extends TimedCrews {
         const sure = work - (wholeBack - backNow);
         const leaveDay = wholeDays ? dayOf[leave > lastDay ? lastDay : leave]! : leave;
         let least2 = weight * (leaveDay + least - 1);
-        if (sure > 0 && !isIdle) least2 += (wholeDays ? Math.ceil(sure - timeSlack) : sure) * behind;
+        if (sure > 0) {
+          const days = wholeDays ? Math.ceil(sure - timeSlack) : sure;
+          least2 += isIdle ? this.delayOf(t + tripFields, days) : days * behind;
+        }
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
         const to = stopZero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
@@ -181,7 +184,7 @@ export class CrewsByWaiting extends TimedCrews {
             const last = Math.ceil(backNow + delay - timeSlack) - 1;
             if (dayOf[last > lastDay ? lastDay : last]! - leaveDay > mostAway) continue;
             const more = last + 1 - wholeBack + (held > 0 ? held : 0);
-            price += isIdle ? this.delayOf(t + tripFields, end, more) : more * behind;
+            price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
@@ -247,6 +250,7 @@ export class CrewsByWaiting extends TimedCrews {
           } else this.blinkIn = this.draws.missed(this.blink);
         }
       }
+      this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
     }
     return this.pricedCrew < 0 ? Number.POSITIVE_INFINITY : best - without + numbers.leftOut[job]!;
   }
@@ -261,22 +265,13 @@ export class CrewsByWaiting extends TimedCrews {
   }
 
   /** What it costs that the trip at `t` of a crew and those behind it can leave so many days later: waiting that they do anyway is taken off. */
-  private delayOf(t: number, end: number, days: number): number {
-    const { tripsOf } = this;
-    let delay = days;
-    let cost = 0;
-    for (let at = t; at < end; at += tripFields) {
-      if (delay > 0) {
-        delay -= tripsOf[at + ofTrip.idle]!;
-        if (delay <= 0) return cost;
-      }
-      cost += delay * (tripsOf[at + ofTrip.later]! - tripsOf[at + tripFields + ofTrip.later]!);
-      if (delay > 0) {
-        delay -= Math.floor(tripsOf[at + ofTrip.waits]! + timeSlack);
-        if (delay <= 0) return cost;
-      }
-    }
-    return cost + delay * tripsOf[end + ofTrip.later]!;
+  private delayOf(t: number, days: number): number {
+    const { delays } = this;
+    if (days <= 0) return days * this.tripsOf[t + ofTrip.later]!;
+    const at = (t / tripFields) * delaySteps - 1;
+    if (days <= delaySteps) return delays[at + Math.ceil(days)]!;
+    const last = delays[at + delaySteps]!;
+    return last + (days - delaySteps) * (last - delays[at + delaySteps - 1]!);
   }
 
   /** What a delay costs the stops of a trip from one on, windows minded; `passed` is what is left of it on the way home. */

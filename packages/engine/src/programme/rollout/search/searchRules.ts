@@ -75,6 +75,7 @@ export const windowRules: SearchRules = {
  */
 export const crewRules: SearchRules = {
   ...removal,
+  removed_count: 5,
   firstTemperature_ratio: 1,
   lastTemperature_ratio: 0.001,
   orders: [

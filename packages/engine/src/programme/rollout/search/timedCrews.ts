@@ -3,6 +3,9 @@ import { loadSlack } from '../constants.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
+/** Delays of so many days are summed up beforehand; longer ones go on as the last day of them. */
+export const delaySteps = 12;
+
 /** Times that differ by less are the same [day]. */
 export const timeSlack = 1e-9;
 
@@ -16,6 +19,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
+  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, where some wait anyway: by trip. */
+  protected readonly delays: Float64Array;
   protected readonly periodAt: readonly (readonly number[])[];
   /** When the leg asked for last was begun. */
   protected began = 0;
@@ -27,6 +32,7 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd = new Float64Array(2 * this.crews);
     this.slotCost = new Float64Array(2 * this.crews);
     this.slotIdle = new Uint8Array(2 * this.crews);
+    this.delays = new Float64Array(2 * this.crews * this.tripRoom * delaySteps);
     for (let crew = 0; crew < this.crews; crew++) {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
       this.readyEnd[2 * crew + 1] = numbers.byCrew[crew]!.from;
@@ -141,6 +147,26 @@ export abstract class TimedCrews extends CrewSlots {
       sum += numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
+    if (isIdle === 1) this.delayed(zero, trips);
+  }
+
+  /** Delays from the last trip to the first: what a trip waits anyway is taken off. */
+  private delayed(zero: number, trips: number): void {
+    const { tripsOf, delays, numbers } = this;
+    let at = (zero / tripFields + trips) * delaySteps;
+    for (let days = 1; days <= delaySteps; days++) delays[at + days - 1] = days * numbers.homeWeight;
+    for (let t = zero + (trips - 1) * tripFields; t >= zero; t -= tripFields) {
+      const next = at;
+      at -= delaySteps;
+      const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack);
+      const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack);
+      const slope = tripsOf[t + ofTrip.later]! - tripsOf[t + tripFields + ofTrip.later]!;
+      for (let days = 1; days <= delaySteps; days++) {
+        const own = days - idle;
+        const on = own - waits;
+        delays[at + days - 1] = own <= 0 ? 0 : own * slope + (on > 0 ? delays[next + on - 1]! : 0);
+      }
+    }
   }
 
   // long: the exact times of one trip
