@@ -68,13 +68,13 @@ module.exports = {
     {
       name: 'few-call-rooms',
       comment:
-        'Only site.ts with siteRain.ts, siteStorm.ts, siteStations.ts, siteWater.ts and siteWear.ts, plan.ts, programmeKit.ts, programmeRollout.ts, remedies/ and the door index.ts call rooms.',
+        'Only site.ts with siteRain.ts, siteStorm.ts, siteService.ts, siteStations.ts, siteWater.ts and siteWear.ts, plan.ts, programmeKit.ts, programmeRollout.ts with its own files, remedies/ and the door index.ts call rooms.',
       severity: error,
       from: {
         path: engine,
         pathNot: [
           room,
-          `${engine}(?:site|siteRain|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|programmeRollout|index)(?:\\.test)?\\.ts$`,
+          `${engine}(?:site|siteRain|siteService|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|programmeRollout(?:Crews|Days|Facts|Jobs|Reach|Stock|Trips)?|index)(?:\\.test)?\\.ts$`,
           `${engine}remedies/`,
         ],
       },

@@ -70,7 +70,8 @@ function measure({ kind, files, read, rules, state }, seconds) {
   if (files === null) return console.log(`${kind}: no files in this folder, nothing measured`);
   const means = [];
   for (const path of files.filter((file) => basename(file).includes(values.only))) {
-    const one = read(path);
+    const one = understood(read, path);
+    if (one === null) continue;
     const known = valueBeside(path);
     const runs = seeds.map((seed) => run(one, seed, rules, state, seconds));
     const costs = runs.map(({ cost }) => cost / (one.scale ?? 1));
@@ -82,6 +83,16 @@ function measure({ kind, files, read, rules, state }, seconds) {
     console.log(`${seconds} s  ${one.name.padEnd(14)} ${told.join(' ')}  ${total}  ${pace.join(' ')}`);
   }
   if (means.length > 0) console.log(`${seconds} s  ${kind}: mean of ${means.length} ${mean(means).toFixed(3)} %`);
+}
+
+/** An instance, or null where the file is not understood, which is told. */
+function understood(read, path) {
+  try {
+    return read(path);
+  } catch (error) {
+    console.log(`${basename(path)} is left out: ${error.message}`);
+    return null;
+  }
 }
 
 function run(one, seed, rules, state, seconds) {

@@ -240,7 +240,8 @@ const facts: ProgrammeFacts = {
   gauges: [gauge],
   parts: [{ ...unmeasuredPart, partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000 }],
   prices: [],
-  kit: noKit, rollout: noRollout,
+  kit: noKit,
+  rollout: noRollout,
 };
 const ready = readyProgramme(facts);
 

@@ -48,7 +48,8 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
         file: 'rain/G.csv',
       },
     ],
-    kit: noKit, rollout: noRollout,
+    kit: noKit,
+    rollout: noRollout,
     ...madeCatalogue(seed, site.people!),
   };
 }

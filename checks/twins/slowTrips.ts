@@ -3,7 +3,11 @@ export interface PlainJobs {
   readonly cost: Float64Array;
   readonly demand: readonly number[];
   readonly capacity: number;
-  readonly windows: { readonly opens: readonly number[]; readonly closes: readonly number[]; readonly service: readonly number[] } | null;
+  readonly windows: {
+    readonly opens: readonly number[];
+    readonly closes: readonly number[];
+    readonly service: readonly number[];
+  } | null;
 }
 
 /**
@@ -39,7 +43,15 @@ function bestOrder(jobs: PlainJobs, those: readonly number[], begun: readonly nu
   if (those.length === 0) return tripCost(jobs, begun) ?? Number.POSITIVE_INFINITY;
   if (begun.length === 0 && those.reduce((sum, job) => sum + jobs.demand[job]!, 0) > jobs.capacity)
     return Number.POSITIVE_INFINITY;
-  return Math.min(...those.map((job) => bestOrder(jobs, those.filter((other) => other !== job), [...begun, job])));
+  return Math.min(
+    ...those.map((job) =>
+      bestOrder(
+        jobs,
+        those.filter((other) => other !== job),
+        [...begun, job],
+      ),
+    ),
+  );
 }
 
 function tripCost({ cost, demand, capacity, windows }: PlainJobs, trip: readonly number[]): number | null {

@@ -85,7 +85,18 @@ function factsOf(
     ...change,
   };
   const all = { ...defaultSettings, ...settings };
-  return [site, readyProgramme({ settings: all, sites: [site], gauges: [gauge], parts, prices: [], kit: noKit, rollout: noRollout })];
+  return [
+    site,
+    readyProgramme({
+      settings: all,
+      sites: [site],
+      gauges: [gauge],
+      parts,
+      prices: [],
+      kit: noKit,
+      rollout: noRollout,
+    }),
+  ];
 }
 
 function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial<DesignSettings> = {}) {

@@ -20,7 +20,8 @@ function judged(gauges: readonly GaugeFacts[], of = site(), settings: Partial<De
     gauges,
     parts: [],
     prices: [],
-    kit: noKit, rollout: noRollout,
+    kit: noKit,
+    rollout: noRollout,
   };
   const ready = readyProgramme(facts);
   const [design] = [...designSites([of], ready)];

@@ -28,7 +28,8 @@ const ready = (gauges: readonly GaugeFacts[], settings: Partial<DesignSettings> 
       gauges,
       parts: [],
       prices: [],
-      kit: noKit, rollout: noRollout,
+      kit: noKit,
+      rollout: noRollout,
     },
     only && { gauges: only },
   );

@@ -22,7 +22,15 @@ export interface ProgrammeRead {
 
 /** What comes of a programme that cannot be read at all. */
 export function nothingRead(problem: Problem): ProgrammeRead {
-  const facts = { settings: defaultSettings, sites: [], gauges: [], parts: [], prices: [], kit: noKit, rollout: noRollout };
+  const facts = {
+    settings: defaultSettings,
+    sites: [],
+    gauges: [],
+    parts: [],
+    prices: [],
+    kit: noKit,
+    rollout: noRollout,
+  };
   return { facts, problems: [problem], notUsed: [], files: [] };
 }
 

@@ -4,11 +4,11 @@ import type { Problem } from '@eavewell/engine';
 import {
   assembleProgramme,
   checkWays,
-  lengthsOfLines,
   columnsFile,
   folderTableNames,
   folderTables,
   idForm,
+  lengthsOfLines,
   nearest,
   tableProblem,
   wayLinesFile,

@@ -16,7 +16,8 @@ const facts: ProgrammeFacts = {
   sites: [siteWith({})],
   parts: [],
   prices: [],
-  kit: noKit, rollout: noRollout,
+  kit: noKit,
+  rollout: noRollout,
   gauges: [
     {
       ...noStorms,

@@ -32,7 +32,8 @@ function judgeOf(isMadeUp: boolean): SiteJudge {
     gauges: [{ ...noStorms, ...gauge, readings, normals: isMadeUp ? normals : [], file: 'G1.csv' }],
     parts: [],
     prices: [],
-    kit: noKit, rollout: noRollout,
+    kit: noKit,
+    rollout: noRollout,
   };
   return new SiteJudge(facts, 'S1');
 }

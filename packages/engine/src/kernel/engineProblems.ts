@@ -6,6 +6,7 @@ import { headProblems } from './roomProblems/head.ts';
 import { kitProblems } from './roomProblems/kit.ts';
 import { loadsProblems } from './roomProblems/loads.ts';
 import { moneyProblems } from './roomProblems/money.ts';
+import { rolloutReadyProblems } from './roomProblems/rolloutReady.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
@@ -100,6 +101,7 @@ export const engineProblems = {
   ...moneyProblems,
   ...costProblems,
   ...waysProblems,
+  ...rolloutReadyProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

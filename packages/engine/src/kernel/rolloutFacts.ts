@@ -159,6 +159,8 @@ export interface SiteWork {
   readonly skill: string | null;
   /** Ways and sites of one area share their weather. */
   readonly weatherArea: string | null;
+  /** The area people know it by, for what is told of areas. */
+  readonly area: string | null;
 }
 
 /** Of a site that states nothing of all that; its place is the site itself. */
@@ -172,6 +174,7 @@ export const plainWork = {
   install_days: null,
   skill: null,
   weatherArea: null,
+  area: null,
 } as const satisfies Omit<SiteWork, 'siteId' | 'place'>;
 
 /** Everything of the tables that the rollout is planned from. */

@@ -80,7 +80,9 @@ export async function readSettingsSheet(workbook: MatchedWorkbook): Promise<Sett
   const rowOf = new Map(filled.map(({ field, row }) => [field, row]));
   const ofValues = read.problems.map((problem) => placed(problem, sheet, rowOf));
   const problems = [...found.problems, ...sheet.problems, ...rows.problems, ...ofValues];
-  const grave = problems.filter(({ severity, place }) => severity === 'blocker' && !settingsBeside.has(place.column ?? ''));
+  const grave = problems.filter(
+    ({ severity, place }) => severity === 'blocker' && !settingsBeside.has(place.column ?? ''),
+  );
   return {
     settings: read.settings,
     problems,

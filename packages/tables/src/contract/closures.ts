@@ -15,7 +15,10 @@ export const closures = defineTable({
     months: months('The months of every year, by number.', 'from one date to another'),
     from: date('The first day.', '1950-01-01', '2150-12-31'),
     to: date('The last day.', '1950-01-01', '2150-12-31'),
-    slower_factor: quantity('ratio', 'Hours take so many times as long.', { hard: above(0, 100), emptyMeans: 'closed' }),
+    slower_factor: quantity('ratio', 'Hours take so many times as long.', {
+      hard: above(0, 100),
+      emptyMeans: 'closed',
+    }),
     reason: text('Why, for people.'),
   },
 });

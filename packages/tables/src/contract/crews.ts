@@ -1,16 +1,4 @@
-import {
-  above,
-  currency,
-  date,
-  from,
-  id,
-  quantity,
-  required,
-  text,
-  weekdays,
-  whole,
-  yesNo,
-} from './columns.ts';
+import { above, currency, date, from, id, quantity, required, text, weekdays, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
 
 const [firstDay, lastDay] = ['1950-01-01', '2150-12-31'] as const;

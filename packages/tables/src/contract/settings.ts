@@ -252,8 +252,15 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   pipedScheme_amount_per_person_per_year: quantity('currency/person/year', 'What it would cost in a year, a person.', {
     hard: from(0, 1e12),
   }),
-  rolloutStart: date('The first day of the plan of the rollout; null: the day it is asked on.', '1950-01-01', '2150-12-31'),
-  rolloutHorizon_days: whole('day', 'How far the rollout looks ahead.', { hard: from(14, 7300), usual: from(90, 1500) }),
+  rolloutStart: date(
+    'The first day of the plan of the rollout; null: the day it is asked on.',
+    '1950-01-01',
+    '2150-12-31',
+  ),
+  rolloutHorizon_days: whole('day', 'How far the rollout looks ahead.', {
+    hard: from(14, 7300),
+    usual: from(90, 1500),
+  }),
   installLow_days: quantity('day', 'Days of work for a crew at a site that states none, at the least.', installDays),
   installLikely_days: quantity('day', 'The same, most likely.', installDays),
   installHigh_days: quantity('day', 'The same, at the most.', installDays),

@@ -8,8 +8,8 @@ import { nearest } from './nearest.ts';
 import { type DateOrder, readDate } from './readDate.ts';
 import { likelyMonthDay, readMonthDay, readMonths } from './readMonths.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
-import type { Fault, TableProblemCode } from './tableProblems.ts';
 import { likelyWeekdays, readWeekdays } from './readWeekdays.ts';
+import type { Fault, TableProblemCode } from './tableProblems.ts';
 import type { CellRefusal } from './workbookProblems.ts';
 import { writtenDegrees } from './writtenDegrees.ts';
 

@@ -1,4 +1,11 @@
-import { type DesignSettings, defaultSettings, type Facts, type Problem, readIsoDay, type Target } from '@eavewell/engine';
+import {
+  type DesignSettings,
+  defaultSettings,
+  type Facts,
+  type Problem,
+  readIsoDay,
+  type Target,
+} from '@eavewell/engine';
 import { expectedText, limitsText } from '../contract/columns.ts';
 import { settingsColumns, targetColumns } from '../contract/settings.ts';
 import type { Column, Limits } from '../contract/table.ts';

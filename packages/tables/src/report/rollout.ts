@@ -79,13 +79,22 @@ export const rolloutReport = z
     sites_count: z.int().describe('Sites that are planned.'),
     people_count: z.int(),
     leftOut: z.array(
-      z.strictObject({ siteId: z.string(), name: z.string(), people: people.nullable(), reason: z.string(), said: z.string() }),
+      z.strictObject({
+        siteId: z.string(),
+        name: z.string(),
+        people: people.nullable(),
+        reason: z.string(),
+        said: z.string(),
+      }),
     ),
     finish: z.strictObject({
       likely: day.describe('The last hand-over, if all goes as likely.'),
       futures: futures.nullable(),
       runs_count: z.int(),
-      p90Between: z.array(day).nullable().describe('Two days: how well the ninth in ten is known, from that many futures.'),
+      p90Between: z
+        .array(day)
+        .nullable()
+        .describe('Two days: how well the ninth in ten is known, from that many futures.'),
     }),
     waiting: z.strictObject({
       personDays: z.number().describe('People times days from the first day planned to the first day of service.'),
@@ -105,11 +114,21 @@ export const rolloutReport = z
     }),
     cost: z.number(),
     fuel_L: z.number(),
-    served: z.array(z.strictObject({ day, people, futures: z.strictObject({ p10: people, p90: people }).nullable() })),
+    served: z.array(z.strictObject({ day, people })).describe('People who drink from a day on, if all goes as likely.'),
+    servedByWeek: z
+      .array(z.strictObject({ until: day, p10: people, p50: people, p90: people }))
+      .describe('People who drink by the end of a week, of futures drawn; empty where none were.'),
     moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
     crews: z.array(crew),
     hauls: z.array(
-      z.strictObject({ store: z.string(), from: z.string(), leaves: day, arrives: day, trips_count: z.int(), forTrip: z.string() }),
+      z.strictObject({
+        store: z.string(),
+        from: z.string(),
+        leaves: day,
+        arrives: day,
+        trips_count: z.int(),
+        forTrip: z.string(),
+      }),
     ),
     stock: z.array(
       z.strictObject({

@@ -72,7 +72,7 @@ export function setDrawn(ready: Retiming, drawn: Drawn | null): void {
     days[at] = drawn === null ? job.install_days.likely : drawn.install_days[at]!;
   for (const [at, crew] of problem.crews.entries())
     pace[at] = crew.pace_factor * (drawn === null ? 1 : drawn.pace_factor[at]!);
-  ready.closed = problem.areaIds.map((_, area) => drawn?.closed[area] ?? null);
+  for (let area = 0; area < ready.closed.length; area++) ready.closed[area] = drawn?.closed[area] ?? null;
   ready.leg_factor = drawn?.leg_factor ?? 1;
   for (const [store, { arrivals }] of problem.stores.entries())
     for (let goods = 0; goods < ready.goods; goods++)

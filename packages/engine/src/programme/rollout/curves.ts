@@ -18,16 +18,17 @@ export interface ServedPoint {
  * @law never falls; the last point is all who are served
  * @definition ours
  */
-export function servedCurve({ jobs, horizon_days }: RolloutProblem, serviceDays: ArrayLike<number>): readonly ServedPoint[] {
+export function servedCurve(
+  { jobs, horizon_days }: RolloutProblem,
+  serviceDays: ArrayLike<number>,
+): readonly ServedPoint[] {
   const byDay = new Map<number, number>();
   for (const [job, { people }] of jobs.entries()) {
     const day = serviceDays[job]!;
     if (day < horizon_days) byDay.set(day, (byDay.get(day) ?? 0) + people);
   }
   let people_count = 0;
-  return [...byDay]
-    .sort(([a], [b]) => a - b)
-    .map(([day, people]) => ({ day, people_count: (people_count += people) }));
+  return [...byDay].sort(([a], [b]) => a - b).map(([day, people]) => ({ day, people_count: (people_count += people) }));
 }
 
 /** How long people of one group wait. */
@@ -76,7 +77,8 @@ export function waitingByGroup<T>(
  */
 export function serviceDaysOf({ jobs, horizon_days }: RolloutProblem, { trips }: Outcome): Float64Array {
   const service = new Float64Array(jobs.length).fill(horizon_days);
-  for (const { stops } of trips.flat()) for (const { job, serviceDay } of stops) service[job] = Math.min(horizon_days, serviceDay);
+  for (const { stops } of trips.flat())
+    for (const { job, serviceDay } of stops) service[job] = Math.min(horizon_days, serviceDay);
   return service;
 }
 
@@ -172,7 +174,8 @@ export function stockCurves(problem: RolloutProblem, plan: RolloutPlan, outcome:
     );
   for (const [crew, trips] of outcome.trips.entries()) {
     for (const [trip, { leaves }] of trips.entries())
-      for (const [which, need] of needsOf(crew, trip).entries()) move(crews[crew]!.store, which, Math.floor(leaves), -need);
+      for (const [which, need] of needsOf(crew, trip).entries())
+        move(crews[crew]!.store, which, Math.floor(leaves), -need);
   }
   for (const { store, leaves, arrives, forCrew, forTrip } of outcome.hauls) {
     const behind = (stores[store] as Store).filledBy!.store;
@@ -187,7 +190,10 @@ export function stockCurves(problem: RolloutProblem, plan: RolloutPlan, outcome:
       let left_count = 0;
       const points = [...byDay]
         .sort(([a], [b]) => a - b)
-        .map(([day, { in_count, out_count }]) => ({ day, in_count, out_count, left_count: (left_count += in_count - out_count) }));
+        .map(([day, { in_count, out_count }]) => {
+          left_count += in_count - out_count;
+          return { day, in_count, out_count, left_count };
+        });
       return [{ store, goods: which, points }];
     }),
   );

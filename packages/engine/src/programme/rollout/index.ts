@@ -1,7 +1,29 @@
+export {
+  type BoundName,
+  type BoundsAsked,
+  boundNames,
+  type WaitingBound,
+  type WaitingBounds,
+  waitingBounds,
+} from './bounds/index.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
+export {
+  type GroupWaiting,
+  type MonthMoney,
+  moneyByMonth,
+  type ServedPoint,
+  type StockCurve,
+  type StockPoint,
+  servedCurve,
+  serviceDaysOf,
+  stockCurves,
+  waitingByGroup,
+} from './curves.ts';
 export { evaluatePlan } from './evaluatePlan.ts';
+export * from './finish/index.ts';
 export { retiming } from './makeReady.ts';
+export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
 export type {
   Arrival,
   Broken,
@@ -25,5 +47,4 @@ export type {
   Travel,
 } from './problem.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
-export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';

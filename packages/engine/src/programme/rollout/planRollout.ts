@@ -71,5 +71,7 @@ export function stateFor(timing: Retiming, draws: Draws): CrewsByWaiting {
 
 /** Does anything but their own days hold crews up: goods that must be there, hauls, carriers that are out? */
 export function isShared({ isCoupled, crews, problem }: Retiming): boolean {
-  return isCoupled || crews.some(({ isStocked }) => isStocked) || problem.pools.some((pool) => pool.carriers_count <= 0);
+  return (
+    isCoupled || crews.some(({ isStocked }) => isStocked) || problem.pools.some((pool) => pool.carriers_count <= 0)
+  );
 }

@@ -128,7 +128,7 @@ export interface Retiming {
 
   readonly days: Float64Array;
   readonly pace: Float64Array;
-  closed: readonly (Uint8Array | null)[];
+  readonly closed: (Uint8Array | null)[];
   leg_factor: number;
   /** Goods by store and goods: `stock[store * goods + goods]`. */
   readonly stock: readonly StockState[];

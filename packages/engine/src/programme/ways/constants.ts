@@ -26,3 +26,9 @@ export const mostLimits_count = 65_535;
 
 /** As many areas as an index of 8 bits can tell apart beside none [count]. A definition. */
 export const mostAreas_count = 255;
+
+/** Limits whose pairs are looked up in a table, not in a map [count]. Ours: a table of 1 MB. */
+export const quickLimits_count = 512;
+
+/** Side of the square in which a table's rows and columns change places [count]. Ours: two squares fit in the nearest memory. */
+export const square_count = 32;

@@ -81,7 +81,8 @@ export class FastestTo {
   private readonly done: Uint8Array;
   private readonly heap = new StateHeap();
   private readonly slots: number;
-  private slower: Float64Array = new Float64Array(0);
+  /** Hours of the way as it is closed or slower now, by way x carriers. */
+  private readonly now_h: readonly [Float64Array, Float64Array];
 
   constructor(
     private readonly ready: ReadyWays,
@@ -104,6 +105,7 @@ export class FastestTo {
     this.next_positions = new Int32Array(states);
     this.best_positions = new Int32Array(nodes);
     this.done = new Uint8Array(states);
+    this.now_h = [new Float64Array(party.there_h.length), new Float64Array(party.there_h.length)];
   }
 
   /**
@@ -112,7 +114,7 @@ export class FastestTo {
    */
   search(end: number, slot: number, slower: Float64Array, areaOf: Int16Array): void {
     const { hours_h, best_positions, done, heap, slots } = this;
-    this.slower = slower;
+    this.setHours(slower);
     hours_h.fill(Number.POSITIVE_INFINITY);
     best_positions.fill(-1);
     done.fill(0);
@@ -139,19 +141,28 @@ export class FastestTo {
     }
   }
 
+  private setHours(slower: Float64Array): void {
+    const { there_h, back_h } = this.party;
+    const [there, back] = this.now_h;
+    slower.forEach((factor, at) => {
+      const isClosed = factor === Number.POSITIVE_INFINITY;
+      // A way of no hours that is closed has 0 times Infinity of them.
+      there[at] = isClosed ? factor : there_h[at]! * factor;
+      back[at] = isClosed ? factor : back_h[at]! * factor;
+    });
+  }
+
   /** Comes to `node`, from where it goes on as `state` says, by carrier `slot`. */
   private relax(node: number, state: number, slot: number, change_h: number): void {
-    const { hours_h, slots, slower, arcs, done } = this;
+    const { hours_h, slots, now_h, arcs, done } = this;
     const { start_positions, from_positions, way_positions, isBack_count } = arcs;
-    const { there_h, back_h } = this.party;
     const rest_h = hours_h[state]! + change_h;
     for (let arc = start_positions[node]!; arc < start_positions[node + 1]!; arc++) {
       const at = way_positions[arc]! * slots + slot;
-      const own_h = (isBack_count[arc] === 1 ? back_h : there_h)[at]!;
-      const factor = slower[at]!;
-      if (own_h === Number.POSITIVE_INFINITY || factor === Number.POSITIVE_INFINITY) continue;
+      const own_h = now_h[isBack_count[arc] as 0 | 1][at]!;
+      if (own_h === Number.POSITIVE_INFINITY) continue;
       const before = from_positions[arc]! * slots + slot;
-      const total_h = rest_h + own_h * factor;
+      const total_h = rest_h + own_h;
       if (done[before] === 1 || total_h >= hours_h[before]!) continue;
       hours_h[before] = total_h;
       this.arc_positions[before] = arc;
@@ -177,7 +188,7 @@ export class FastestTo {
     const arc = this.arc_positions[state]!;
     const way = this.arcs.way_positions[arc]!;
     const at = way * slots + slot;
-    const stretch_h = (this.arcs.isBack_count[arc] === 1 ? party.back_h : party.there_h)[at]! * this.slower[at]!;
+    const stretch_h = this.now_h[this.arcs.isBack_count[arc] as 0 | 1][at]!;
     const change_h = next % slots === slot ? 0 : this.ready.changeOver_h[Math.floor(next / slots)]!;
     this.split(state, next, stretch_h, change_h, isRiver);
     this.cost_amount[state] = this.cost_amount[next]! + stretch_h * party.carriers[slot]!.cost_amount_per_h;

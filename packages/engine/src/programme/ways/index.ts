@@ -9,6 +9,7 @@ export type {
   NoWay,
   Party,
   ReadyWays,
+  SingleLeg,
   StopLoad,
   WayCause,
   WaySettings,

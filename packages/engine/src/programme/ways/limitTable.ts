@@ -1,11 +1,13 @@
 import type { LegLimit } from '../../kernel/index.ts';
-import { mostLimits_count } from './constants.ts';
+import { mostLimits_count, quickLimits_count } from './constants.ts';
 
 /** Limits of legs, each once, by index. The first limits nothing. */
 export class LimitTable {
   readonly limits: LegLimit[] = [];
   private readonly byKey = new Map<string, number>();
   private readonly tighter = new Map<number, number>();
+  /** The same for the first so many, which are nearly all there are: -1 is not looked at yet. */
+  private readonly firstTighter = new Int32Array(quickLimits_count ** 2).fill(-1);
 
   constructor() {
     this.indexOf(unlimited);
@@ -25,7 +27,18 @@ export class LimitTable {
 
   /** The index of what passes two limits. */
   both(one: number, other: number): number {
-    if (one === other) return one;
+    if (one === other || other === 0) return one;
+    if (one === 0) return other;
+    if (one >= quickLimits_count || other >= quickLimits_count) return this.bothOfMany(one, other);
+    const at = one * quickLimits_count + other;
+    const known = this.firstTighter[at]!;
+    if (known >= 0) return known;
+    const index = this.indexOf(tighterOf(this.limits[one]!, this.limits[other]!));
+    this.firstTighter[at] = index;
+    return index;
+  }
+
+  private bothOfMany(one: number, other: number): number {
     const key = one * (mostLimits_count + 1) + other;
     const known = this.tighter.get(key);
     if (known !== undefined) return known;

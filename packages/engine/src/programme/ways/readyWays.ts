@@ -50,7 +50,8 @@ export function readyWays(asked: WaysAsked): ReadyWays {
       );
   const found = wayCauses(asked, ways);
   problems.push(...found.problems);
-  const named = [...new Set(ways.flatMap(({ way }) => way.weatherArea ?? []))].sort();
+  const ofWays = ways.flatMap(({ way }) => way.weatherArea ?? []);
+  const named = [...new Set([...ofWays, ...(asked.siteAreas ?? [])])].sort();
   if (named.length > mostAreas_count)
     problems.push(engineProblem('ways.areas_many', { file: 'ways.csv' }, { most: mostAreas_count }));
   const areaIds = named.slice(0, mostAreas_count);

@@ -1,10 +1,20 @@
 import { engineProblem, type LegTable, type Problem } from '../../kernel/index.ts';
 import { legBytes_count, legMemory_count } from './constants.ts';
+import { explainedWay } from './explainedWay.ts';
 import { arcsOf, slowerIn } from './fastestTo.ts';
 import { areSame, LegTables } from './legTable.ts';
 import { type ReadyParty, readyParty } from './readyParty.ts';
 import { fewerStates, type PeriodsFound, statePeriods } from './statePeriods.ts';
-import type { Party, ReadyWays, WayState, WayStop, WaysFound } from './waysFacts.ts';
+import type {
+  ExplainedWay,
+  NoWay,
+  Party,
+  ReadyWays,
+  SingleLeg,
+  WayState,
+  WaysFound,
+  WayStop,
+} from './waysFacts.ts';
 
 /**
  * Which is the best way between any two stops, for each party, in each period? The fastest by road, river and on foot with the hours that changing
@@ -13,7 +23,8 @@ import type { Party, ReadyWays, WayState, WayStop, WaysFound } from './waysFacts
  * @param ready - the network
  * @param stops - the nodes of the tables, in their order: where each hangs, and its own load [kg, L, m]
  * @param parties - what travels: carriers, and porters [count]
- * @returns periods [day], what holds in each, and for each party its tables [h, L, kg, m, currency]
+ * @param single - legs of parties that go nowhere else [kg, L, m, count]: a period ends where one of these changes too
+ * @returns periods [day], what holds in each, for each party its tables [h, L, kg, m, currency], and the single legs by period
  * @problem ways.carrier_unknown - when a party goes by a carrier that is not there
  * @problem ways.carrier_no_limit - when nobody stated what a boat or truck may carry: nothing is put in it
  * @problem ways.no_hours - when neither hours nor length and speed of a way are known
@@ -26,7 +37,12 @@ import type { Party, ReadyWays, WayState, WayStop, WaysFound } from './waysFacts
  * @law a closure makes no way shorter; the order of ways changes no hours
  * @definition ours: docs/methods/rollout.md, ways
  */
-export function travelBetween(ready: ReadyWays, stops: readonly WayStop[], parties: readonly Party[]): WaysFound {
+export function travelBetween(
+  ready: ReadyWays,
+  stops: readonly WayStop[],
+  parties: readonly Party[],
+  single: readonly SingleLeg[] = [],
+): WaysFound {
   const problems: Problem[] = stops
     .filter(({ place }) => !ready.nodeOf.has(place))
     .map(({ stopId, place }) => engineProblem('ways.stop_unknown', {}, { stop: stopId, place }));
@@ -39,14 +55,17 @@ export function travelBetween(ready: ReadyWays, stops: readonly WayStop[], parti
   const found = fewerStates(all, causes, asked.horizon_days, room_count);
   problems.push(...periodProblems(found), ...alwaysClosed(ready, found, readied), ...pieces(ready, stops));
   const tablesBy = readied.map((party) => tablesOf(ready, new LegTables(ready, arcs, party, stops), party, found));
-  const kept = found.periods.filter(
-    (_, index) => index === 0 || tablesBy.some((tables) => tables[index] !== tables[index - 1]),
-  );
+  const alone = singleLegs(ready, single, found);
+  const isNew = (index: number) =>
+    tablesBy.some((tables) => tables[index] !== tables[index - 1]) ||
+    alone.some((legs) => JSON.stringify(legs[index]) !== JSON.stringify(legs[index - 1]));
+  const kept = found.periods.filter((_, index) => index === 0 || isNew(index));
   const at = kept.map((period) => found.periods.indexOf(period));
   return {
     periods: kept.map(({ from }) => ({ from })),
     states: kept.map(({ state }) => state),
     travels: tablesBy.map((tables) => ({ nodes: stops.length, byPeriod: at.map((index) => tables[index]!) })),
+    single: alone.map((legs) => at.map((index) => legs[index]!)),
     problems: eachOnce(problems),
   };
 }
@@ -70,6 +89,22 @@ function tablesOf(
     byState.set(state, table);
   }
   return periods.map(({ state }) => byState.get(state)!);
+}
+
+/** Single legs by period, each looked up once for a state. */
+function singleLegs(
+  ready: ReadyWays,
+  single: readonly SingleLeg[],
+  { periods }: PeriodsFound,
+): readonly (readonly (ExplainedWay | NoWay)[])[] {
+  return single.map((leg) => {
+    const byState = new Map<WayState, ExplainedWay | NoWay>();
+    return periods.map(({ state }) => {
+      const found = byState.get(state) ?? explainedWay(ready, { ...leg, state });
+      byState.set(state, found);
+      return found;
+    });
+  });
 }
 
 function periodProblems({ periods, worse_days }: PeriodsFound): readonly Problem[] {

@@ -25,6 +25,8 @@ export interface WaysAsked {
   readonly wayLevels: readonly WayLevel[];
   readonly carriers: readonly Carrier[];
   readonly travel: readonly CarrierTravel[];
+  /** Areas that sites name beside those of the ways; left out: none. */
+  readonly siteAreas?: readonly string[];
   readonly firstDay: DayIndex;
   readonly horizon_days: number;
   readonly settings: WaySettings;
@@ -109,6 +111,13 @@ export interface StatePeriod extends Period {
   readonly state: WayState;
 }
 
+/** One leg that a party goes which goes nowhere else, such as a haul from store to store. */
+export interface SingleLeg {
+  readonly party: Party;
+  readonly from: WayStop;
+  readonly to: WayStop;
+}
+
 /** The best ways between stops. */
 export interface WaysFound {
   readonly periods: readonly Period[];
@@ -116,6 +125,8 @@ export interface WaysFound {
   readonly states: readonly WayState[];
   /** As the parties. */
   readonly travels: readonly Travel[];
+  /** As the single legs asked for, each by period. */
+  readonly single: readonly (readonly (ExplainedWay | NoWay)[])[];
   readonly problems: readonly Problem[];
 }
 

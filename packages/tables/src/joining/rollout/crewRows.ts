@@ -32,7 +32,11 @@ function checkCrewRows(rows: RolloutRows): void {
   rows.link(['crews', 'base'], rows.ends, place);
   const store = { code: 'link.unknown_store', expected: 'a placeId of places.csv', wholeRow: false } as const;
   rows.link(['crews', 'store'], rows.ids('places', 'placeId'), store);
-  const calendar = { code: 'link.unknown_work_calendar', expected: 'a calendarId of workCalendars.csv', wholeRow: false } as const;
+  const calendar = {
+    code: 'link.unknown_work_calendar',
+    expected: 'a calendarId of workCalendars.csv',
+    wholeRow: false,
+  } as const;
   rows.link(['crews', 'calendarId'], rows.ids('workCalendars', 'calendarId'), calendar);
   for (const row of rows.used('crews')) {
     const { crewId, from, to } = row.values;
@@ -50,7 +54,8 @@ function checkCrewCarriers(rows: RolloutRows): void {
   if (rows.tables.crewCarriers?.usable === false) return;
   const withCarrier = new Set(rows.used('crewCarriers').map(({ values }) => values.crewId));
   for (const row of rows.used('crews'))
-    if (!withCarrier.has(row.values.crewId)) rows.remark(rows.at('crews', row, 'crewId', 'rollout.crew_without_carrier'));
+    if (!withCarrier.has(row.values.crewId))
+      rows.remark(rows.at('crews', row, 'crewId', 'rollout.crew_without_carrier'));
 }
 
 function slipOf({ values }: RowOf<'arrivals'>) {
@@ -65,7 +70,8 @@ function checkArrivals(rows: RolloutRows): void {
   rows.link(['arrivals', 'partId'], parts, { code: 'link.unknown_part', expected: 'a partId of parts.csv' });
   for (const row of rows.used('arrivals')) {
     const slip = slipOf(row);
-    if (isTurned(slip)) rows.fault(rows.at('arrivals', row, 'slipLikely_days', 'rollout.range_turned', false), { ...slip });
+    if (isTurned(slip))
+      rows.fault(rows.at('arrivals', row, 'slipLikely_days', 'rollout.range_turned', false), { ...slip });
   }
 }
 

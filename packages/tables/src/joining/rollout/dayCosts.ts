@@ -1,4 +1,11 @@
-import { type DesignSettings, type KitFacts, type MoneyOn, moneyOn, type PricedOn, type PriceFacts } from '@eavewell/engine';
+import {
+  type DesignSettings,
+  type KitFacts,
+  type MoneyOn,
+  moneyOn,
+  type PricedOn,
+  type PriceFacts,
+} from '@eavewell/engine';
 import type { RolloutRows, RowOf } from './rolloutRows.ts';
 
 /** What money of the rollout is converted by. */
@@ -17,7 +24,9 @@ export class DayCosts {
 
   constructor(rows: RolloutRows, { settings, kit, prices }: RolloutMoney) {
     this.rows = rows;
-    const own = (['carriers', 'crews'] as const).flatMap((name) => rows.used(name).flatMap(({ values }) => priced(values)));
+    const own = (['carriers', 'crews'] as const).flatMap((name) =>
+      rows.used(name).flatMap(({ values }) => priced(values)),
+    );
     const all = [prices, kit.costs, own].find((some) => some.length > 0) ?? [];
     const day = Math.max(...(all.length > 0 ? all.map(({ priceDate }) => priceDate) : [0]));
     this.money = moneyOn(settings, kit, day, all);
@@ -41,6 +50,12 @@ export class DayCosts {
   }
 }
 
-function priced({ currency, priceDate }: { readonly currency: string | null; readonly priceDate: number | null }): readonly PricedOn[] {
+function priced({
+  currency,
+  priceDate,
+}: {
+  readonly currency: string | null;
+  readonly priceDate: number | null;
+}): readonly PricedOn[] {
   return currency === null || priceDate === null ? [] : [{ currency, priceDate }];
 }

@@ -94,16 +94,16 @@ export function checkRivers(rows: RolloutRows): void {
 
 /** The readings that are used. */
 export function riverLevelsOf(rows: RolloutRows): readonly RiverLevel[] {
-  return rows
-    .used('riverLevels')
-    .map(({ values: { riverGaugeId, day, level_m } }) => ({ riverGaugeId: riverGaugeId!, day: day!, level_m: level_m! }));
+  return rows.used('riverLevels').map(({ values: { riverGaugeId, day, level_m } }) => ({
+    riverGaugeId: riverGaugeId!,
+    day: day!,
+    level_m: level_m!,
+  }));
 }
 
 /** The limits that are used. */
 export function wayLevelsOf(rows: RolloutRows): readonly WayLevel[] {
-  return rows
-    .used('wayLevels')
-    .map(({ values: { wayId, carrierId, least_m, greatest_m } }) => ({
-      ...{ wayId: wayId!, carrierId: carrierId!, least_m, greatest_m },
-    }));
+  return rows.used('wayLevels').map(({ values: { wayId, carrierId, least_m, greatest_m } }) => ({
+    ...{ wayId: wayId!, carrierId: carrierId!, least_m, greatest_m },
+  }));
 }

@@ -1,4 +1,10 @@
-import { type DesignSettings, defaultSettings, type Problem, type RolloutFacts, usualInstall_days } from '@eavewell/engine';
+import {
+  type DesignSettings,
+  defaultSettings,
+  type Problem,
+  type RolloutFacts,
+  usualInstall_days,
+} from '@eavewell/engine';
 import { nearest } from '../../reading/nearest.ts';
 import { type NotUsed, tableProblem } from '../../reading/tableProblems.ts';
 import type { TablesRead } from '../tablesRead.ts';

@@ -44,7 +44,13 @@ export class RolloutRows extends LinkChecker {
     return (values as Readonly<Record<string, string | null>>)[column] ?? null;
   }
 
-  at<Name extends FolderTableName>(name: Name, row: RowOf<Name>, column: string, code: Link['code'], wholeRow = true): Link {
+  at<Name extends FolderTableName>(
+    name: Name,
+    row: RowOf<Name>,
+    column: string,
+    code: Link['code'],
+    wholeRow = true,
+  ): Link {
     const { siteId = null } = row.values as { readonly siteId?: string | null };
     const id = String((row.values as Readonly<Record<string, unknown>>)[column] ?? '');
     return { table: name, file: this.tables[name]!.file, row, column, id, siteId, code, wholeRow };
@@ -54,7 +60,11 @@ export class RolloutRows extends LinkChecker {
   link<Name extends FolderTableName>(
     [name, column]: readonly [Name, string],
     known: ReadonlySet<string> | null,
-    { code, expected, wholeRow = true }: { readonly code: CodeOfLink; readonly expected: string; readonly wholeRow?: boolean },
+    {
+      code,
+      expected,
+      wholeRow = true,
+    }: { readonly code: CodeOfLink; readonly expected: string; readonly wholeRow?: boolean },
   ): void {
     if (known === null) return;
     for (const row of this.used(name)) {

@@ -43,7 +43,11 @@ const needed = ['from', 'to', 'mode'] as const;
 
 function checkWayRows(rows: RolloutRows): void {
   const gauges = rows.ids('riverLevels', 'riverGaugeId');
-  const gauge = { code: 'link.unknown_river_gauge', expected: 'a riverGaugeId of riverLevels.csv', wholeRow: false } as const;
+  const gauge = {
+    code: 'link.unknown_river_gauge',
+    expected: 'a riverGaugeId of riverLevels.csv',
+    wholeRow: false,
+  } as const;
   rows.link(['ways', 'riverGaugeId'], gauges, gauge);
   for (const row of rows.used('ways')) {
     const { wayId, from, to } = row.values;
@@ -63,7 +67,10 @@ function badlyTimed({ months, from, to }: Cells<'closures'>): 'none' | 'both' | 
 }
 
 function checkClosures(rows: RolloutRows): void {
-  rows.link(['closures', 'wayId'], rows.ids('ways', 'wayId'), { code: 'link.unknown_way', expected: 'a wayId of ways.csv' });
+  rows.link(['closures', 'wayId'], rows.ids('ways', 'wayId'), {
+    code: 'link.unknown_way',
+    expected: 'a wayId of ways.csv',
+  });
   const areas = new Set([
     ...rows.all('ways').map(({ values }) => values.weatherArea),
     ...rows.all('sites').map(({ values }) => values.weatherArea),
@@ -119,7 +126,8 @@ function wayOf(
   ends: Pick<WayFacts, 'from' | 'to' | 'mode'>,
   lengths_km: ReadonlyMap<string, number>,
 ): WayFacts {
-  const { wayId, name, length_km, there_h, back_h, limit_kg, limit_L, longest_m, fuel_L_per_km, weatherArea } = row.values;
+  const { wayId, name, length_km, there_h, back_h, limit_kg, limit_L, longest_m, fuel_L_per_km, weatherArea } =
+    row.values;
   return {
     ...{ wayId: wayId!, name, ...ends, length_km: length_km ?? lengths_km.get(wayId!) ?? null },
     ...{ there_h, back_h, limit_kg, limit_L, longest_m, porters_count: row.values.porters ?? 0 },

@@ -7,7 +7,7 @@ const problemOf = (...calendars: readonly string[]) =>
   ({
     horizon_days: calendars[0]!.length,
     crews: calendars.map((days) => ({ works: Uint8Array.from(days, Number), freeFrom: 0 }) as unknown as Crew),
-  }) as RolloutProblem;
+  }) as unknown as RolloutProblem;
 
 describe('crewsAtWork', () => {
   it('counts crews by day, and goes on after the last working day of each', () => {

@@ -137,7 +137,8 @@ function openAlways(job: Job, horizon: number): Job['windows'] {
 /** What handing over on a day is worth: weight × first day of service, lateness priced at ten times that; null where that is weight × day. */
 function handOverValues(problem: RolloutProblem): Float64Array | null {
   const { horizon_days: horizon, jobs, firstDay } = problem;
-  const isPlain = (job: Job) => job.finishBy === null && Array.prototype.every.call(job.serviceWait_days, (one) => one === 0);
+  const isPlain = (job: Job) =>
+    job.finishBy === null && Array.prototype.every.call(job.serviceWait_days, (one) => one === 0);
   if (jobs.every(isPlain)) return null;
   const value = new Float64Array((jobs.length + 1) * horizon);
   const dayOfYear = daysOfYear(firstDay, horizon);
@@ -160,7 +161,9 @@ function daysOfYear(firstDay: number, count: number): Int16Array {
   const found = new Int16Array(count);
   for (let day = 0; day < count; day++) {
     const date = new Date((firstDay + day) * 86_400_000);
-    found[day] = Math.round((Date.UTC(2000, date.getUTCMonth(), date.getUTCDate()) - Date.UTC(2000, 0, 1)) / 86_400_000);
+    found[day] = Math.round(
+      (Date.UTC(2000, date.getUTCMonth(), date.getUTCDate()) - Date.UTC(2000, 0, 1)) / 86_400_000,
+    );
   }
   return found;
 }
@@ -206,7 +209,9 @@ function oneCrew(
     may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
     from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
     ...{ dayOf, before, stretch: horizon / Math.max(1, count), isEveryDay: count === horizon, legs },
-    hasNarrowLegs: legs.some(({ table }) => table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m)),
+    hasNarrowLegs: legs.some(({ table }) =>
+      table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m),
+    ),
   };
 }
 

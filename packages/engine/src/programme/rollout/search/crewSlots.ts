@@ -191,7 +191,10 @@ export abstract class CrewSlots extends RouteState {
         const to = this.tripsOf[at + tripFields + ofTrip.first]!;
         const id = this.tripsOf[at + ofTrip.id]!;
         return {
-          stops: Array.from({ length: to - from }, (_, i) => this.stops[(slot * this.stopRoom + from + i) * stopFields]!),
+          stops: Array.from(
+            { length: to - from },
+            (_, i) => this.stops[(slot * this.stopRoom + from + i) * stopFields]!,
+          ),
           notBefore: this.notBefore[id]!,
           isLocked: this.isLocked[id] === 1,
         };
@@ -268,7 +271,8 @@ export abstract class CrewSlots extends RouteState {
     let stays = passedOver > 0 ? 1 + draws.below(length - 1) : -1;
     let write = read;
     for (let left = length; left > 0; left--) {
-      if (stays === 0) for (let i = 0; i < passedOver; i++) stops[zero + write++ * stopFields] = stops[zero + read++ * stopFields]!;
+      if (stays === 0)
+        for (let i = 0; i < passedOver; i++) stops[zero + write++ * stopFields] = stops[zero + read++ * stopFields]!;
       stays--;
       const gone = stops[zero + read++ * stopFields]!;
       taken[count++] = gone;
@@ -277,9 +281,14 @@ export abstract class CrewSlots extends RouteState {
     }
     const trips = this.tripsIn[slot]!;
     const end = (slot * this.tripRoom + trips) * tripFields;
-    stops.copyWithin(zero + write * stopFields, zero + read * stopFields, zero + tripsOf[end + ofTrip.first]! * stopFields);
+    stops.copyWithin(
+      zero + write * stopFields,
+      zero + read * stopFields,
+      zero + tripsOf[end + ofTrip.first]! * stopFields,
+    );
     tripsOf[at + ofTrip.isStale] = 1;
-    for (let i = at + tripFields + ofTrip.first; i <= end + ofTrip.first; i += tripFields) tripsOf[i] = tripsOf[i]! - (read - write);
+    for (let i = at + tripFields + ofTrip.first; i <= end + ofTrip.first; i += tripFields)
+      tripsOf[i] = tripsOf[i]! - (read - write);
     if (index < this.changedFrom[crew]!) this.changedFrom[crew] = index;
     this.tripSize[id] = this.tripSize[id]! - length;
     this.jobsIn -= length;
@@ -309,7 +318,11 @@ export abstract class CrewSlots extends RouteState {
       }
       const count = this.tripsOf[at + ofTrip.first]!;
       best.first[crew * this.tripRoom + trips] = count;
-      for (let i = 0, stop = slot * this.stopRoom * stopFields, to = crew * this.stopRoom; i < count; i++, stop += stopFields)
+      for (
+        let i = 0, stop = slot * this.stopRoom * stopFields, to = crew * this.stopRoom;
+        i < count;
+        i++, stop += stopFields
+      )
         best.stop[to + i] = this.stops[stop]!;
     }
   }

@@ -50,7 +50,8 @@ export class CrewsByWaiting extends TimedCrews {
   // long: the innermost loop of the search
   price(job: number): number {
     const { tried_fraction } = this.numbers;
-    if (tried_fraction > 0 && (tried_fraction === 1 || this.draws.fraction() < tried_fraction)) return this.tryPlaces(job);
+    if (tried_fraction > 0 && (tried_fraction === 1 || this.draws.fraction() < tried_fraction))
+      return this.tryPlaces(job);
     const { numbers, tripsOf, stops } = this;
     const { nodeOf, nodes, wholeDays, periodFrom } = numbers;
     const weight = numbers.weight[job]!;
@@ -116,11 +117,19 @@ export class CrewsByWaiting extends TimedCrews {
           if (!isOpen) done = this.endOfWork(one, job, done - work, work);
           if (done < Number.POSITIVE_INFINITY) {
             const dayHome = done + home;
-            const delay = wholeDays ? Math.ceil(dayHome + turnaround - timeSlack) - start : dayHome + turnaround - start;
-            let price = isPlain ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done) : this.worthOf(job, one, done);
+            const delay = wholeDays
+              ? Math.ceil(dayHome + turnaround - timeSlack) - start
+              : dayHome + turnaround - start;
+            let price = isPlain
+              ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
+              : this.worthOf(job, one, done);
             if (price < best) {
               price += isIdle ? this.delayOf(t, delay) : delay * tripsOf[t + ofTrip.later]!;
-              if (price < best && this.nightsOf(one, leave, dayHome) <= mostAway && (!one.hasNarrowLegs || this.fitsLeg(one, legs[period]!, job))) {
+              if (
+                price < best &&
+                this.nightsOf(one, leave, dayHome) <= mostAway &&
+                (!one.hasNarrowLegs || this.fitsLeg(one, legs[period]!, job))
+              ) {
                 if (this.blinkIn-- > 0) {
                   best = price;
                   this.pricedCrew = crew;
@@ -168,7 +177,9 @@ export class CrewsByWaiting extends TimedCrews {
           let done = left + came + work;
           if (!isOpen) done = this.endOfWork(one, job, left + came, work);
           const own = held > 0 ? done + held : done;
-          let price = isPlain ? weight * (wholeDays ? this.endDay(dayOf, lastDay, own) : own) : this.worthOf(job, one, own);
+          let price = isPlain
+            ? weight * (wholeDays ? this.endDay(dayOf, lastDay, own) : own)
+            : this.worthOf(job, one, own);
           price += heldCost;
           if (price >= best) break;
           let delay: number;
@@ -282,7 +293,12 @@ export class CrewsByWaiting extends TimedCrews {
     for (let stop = from; stop < to && delay > timeSlack; stop += stopFields) {
       const job = stops[stop]!;
       if (numbers.windowAt[job] !== numbers.windowAt[job + 1]) {
-        const done = this.endOfWork(one, job, leave + stops[stop + ofStop.comes]! + delay, numbers.days[job]! * one.pace);
+        const done = this.endOfWork(
+          one,
+          job,
+          leave + stops[stop + ofStop.comes]! + delay,
+          numbers.days[job]! * one.pace,
+        );
         if (done === Number.POSITIVE_INFINITY) {
           this.passed = done;
           return done;
@@ -300,11 +316,21 @@ export class CrewsByWaiting extends TimedCrews {
   private fitsLeg(one: OneCrew, { table }: CrewLegs, job: number): boolean {
     const { numbers } = this;
     const limit = table.limits[table.limitOf[one.store * numbers.nodes + numbers.nodeOf[job]!]!]!;
-    return numbers.kg[job]! <= limit.kg && numbers.litres[job]! <= limit.litres && numbers.longest[job]! <= limit.longest_m;
+    return (
+      numbers.kg[job]! <= limit.kg && numbers.litres[job]! <= limit.litres && numbers.longest[job]! <= limit.longest_m
+    );
   }
 
   /** Does every leg from the store to the new stop, and those beside it, take what would be on board? */
-  private legsHold(one: OneCrew, { table }: CrewLegs, t: number, from: number, place: number, to: number, job: number): boolean {
+  private legsHold(
+    one: OneCrew,
+    { table }: CrewLegs,
+    t: number,
+    from: number,
+    place: number,
+    to: number,
+    job: number,
+  ): boolean {
     const { numbers, stops, tripsOf } = this;
     let kg = tripsOf[t + ofTrip.kg]! + numbers.kg[job]!;
     let litres = tripsOf[t + ofTrip.litres]! + numbers.litres[job]!;

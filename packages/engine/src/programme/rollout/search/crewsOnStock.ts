@@ -1,8 +1,8 @@
 import { loadSlack } from '../constants.ts';
 import type { Retiming } from '../retiming.ts';
 import type { CrewNumbers, OneCrew } from './crewNumbers.ts';
-import { CrewsByWaiting } from './crewsByWaiting.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
+import { CrewsByWaiting } from './crewsByWaiting.ts';
 import type { Draws } from './draws.ts';
 
 /**
@@ -32,7 +32,9 @@ export class CrewsOnStock extends CrewsByWaiting {
     super(numbers, blink, draws);
     this.goods = problem.goods.length;
     this.storeOf = Int32Array.from(problem.crews, ({ store }) => store);
-    const needs = problem.jobs.map((job) => job.needs.flatMap((count, goods) => (count > loadSlack ? [{ goods, count }] : [])));
+    const needs = problem.jobs.map((job) =>
+      job.needs.flatMap((count, goods) => (count > loadSlack ? [{ goods, count }] : [])),
+    );
     this.needAt = new Int32Array(numbers.jobs + 2);
     for (let job = 1; job <= numbers.jobs; job++) this.needAt[job + 1] = this.needAt[job]! + needs[job - 1]!.length;
     this.needGoods = Int32Array.from(needs.flat(), ({ goods }) => goods);
@@ -160,7 +162,8 @@ export class CrewsOnStock extends CrewsByWaiting {
       t = (slot * this.tripRoom + this.nextTrip[crew]! - 1) * tripFields;
       tripsOf[t + ofTrip.ready] = ready;
       tripsOf[t + ofTrip.floor] = floor;
-      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
+      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
+        this.ride(one, crew, slot, t, start);
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - ready;
     }
     if (!isNever) {
@@ -178,7 +181,8 @@ export class CrewsOnStock extends CrewsByWaiting {
     const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
     for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop < end; stop += stopFields) {
       const job = stops[stop]!;
-      for (let i = this.needAt[job]!, to = this.needAt[job + 1]!; i < to; i++) wanted[this.needGoods[i]!]! += this.needCount[i]!;
+      for (let i = this.needAt[job]!, to = this.needAt[job + 1]!; i < to; i++)
+        wanted[this.needGoods[i]!]! += this.needCount[i]!;
     }
     const store = this.storeOf[crew]! * goods;
     let from = 0;

@@ -1,9 +1,9 @@
-import type { CrewTrips } from '../crewTrips.ts';
 import { crewsTogether } from '../crewsTogether.ts';
+import type { CrewTrips } from '../crewTrips.ts';
 import { brokenKinds, type Retiming } from '../retiming.ts';
 import type { CrewNumbers } from './crewNumbers.ts';
-import { CrewsByWaiting } from './crewsByWaiting.ts';
 import { ofTrip, stopFields, tripFields } from './crewSlots.ts';
+import { CrewsByWaiting } from './crewsByWaiting.ts';
 import type { Draws } from './draws.ts';
 
 const tooLongAway = brokenKinds.indexOf('tooLongAway');
@@ -81,7 +81,8 @@ export class CrewsSharing extends CrewsByWaiting {
         one.notBefore![trip] = this.notBefore[this.tripsOf[at + ofTrip.id]!]!;
       }
       const zero = slot * this.stopRoom * stopFields;
-      for (let i = 0, count = this.tripsOf[at + ofTrip.first]!; i < count; i++) one.stops[i] = this.stops[zero + i * stopFields]! - 1;
+      for (let i = 0, count = this.tripsOf[at + ofTrip.first]!; i < count; i++)
+        one.stops[i] = this.stops[zero + i * stopFields]! - 1;
     }
   }
 

@@ -78,12 +78,12 @@ export abstract class LinkedTrips extends RouteState {
     this.lastOf = new Int32Array(trips);
     this.outward = new Float64Array(trips);
     this.load = new Int32Array(trips);
-    this.noteJob = new Int32Array(4 * width);
-    this.noteAfter = new Int32Array(4 * width);
-    this.noteTrip = new Int32Array(4 * width);
+    this.noteJob = new Int32Array(12 * width);
+    this.noteAfter = new Int32Array(12 * width);
+    this.noteTrip = new Int32Array(12 * width);
     this.bestNext = new Int32Array(width);
     this.bestFirst = new Int32Array(trips);
-    this.nearCount = Math.min(jobs - 1, 1000);
+    this.nearCount = Math.max(0, Math.min(jobs - 1, 1000));
     this.near = nearestJobs(this.forward, width, this.nearCount);
   }
 
@@ -95,6 +95,21 @@ export abstract class LinkedTrips extends RouteState {
   }
 
   cost(): number {
+    return this.total;
+  }
+
+  /** The mean cost from a job to the five nearest. */
+  override costScale(): number {
+    const { near, nearCount, forward, width } = this;
+    const nearest = Math.min(5, nearCount);
+    let sum = 0;
+    for (let job = 1; job < width; job++)
+      for (let i = 0; i < nearest; i++) sum += forward[job * width + near[job * nearCount + i]!]!;
+    return nearest > 0 ? sum / (nearest * this.jobs) : 0;
+  }
+
+  /** A way round by one more stop is never shorter; where costs are rounded this is out by a rounding, which moves no choice but a close one. */
+  override atLeast(): number {
     return this.total;
   }
 
@@ -159,6 +174,12 @@ export abstract class LinkedTrips extends RouteState {
   insertPriced(): void {
     this.link(this.pricedJob, this.pricedAfter, this.pricedTrip);
     this.retime(this.pricedTrip);
+  }
+
+  /** Puts a job of one trip into another. */
+  protected move(job: number, after: number, trip: number): void {
+    this.unlink(job, this.tripOf[job]!);
+    this.link(job, after, trip);
   }
 
   undo(): void {

@@ -22,6 +22,14 @@ export abstract class RouteState {
   abstract meanTripSize(): number;
   /** Cost of the plan as it is, exact, jobs that are out included at what leaving them out costs. */
   abstract cost(): number;
+  /** What the plan will cost at least when all jobs are back; −Infinity where nothing is known. Lets a try be given up early. */
+  atLeast(): number {
+    return Number.NEGATIVE_INFINITY;
+  }
+  /** By how much the cost of a plan moves when a job goes elsewhere: temperatures are told in it. The mean cost of a job, if nothing better is known. */
+  costScale(): number {
+    return this.cost() / Math.max(1, this.jobs);
+  }
   /** The key of each job in this order of coming back, the smallest first (entry 0 not used); null for an order drawn by lot. */
   abstract orderKey(order: string): Float64Array | null;
 

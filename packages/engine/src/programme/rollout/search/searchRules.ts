@@ -10,7 +10,10 @@ export interface SearchRules {
   readonly splitDepth_fraction: number;
   /** Chance that a place is passed over. */
   readonly blink_fraction: number;
-  /** Temperature at the start and at the end, × cost of the first plan ÷ jobs. */
+  /** So many tries in a row begin at jobs beside each other, of so many nearest to one: what they read is near in memory. */
+  readonly seedsTogether_count: number;
+  readonly seedsAround_count: number;
+  /** Temperature at the start and at the end, × the state's scale of costs. */
   readonly firstTemperature_ratio: number;
   readonly lastTemperature_ratio: number;
   /** Orders in which jobs come back, each with its weight. */
@@ -29,17 +32,19 @@ const removal = {
   split_fraction: 0.5,
   splitDepth_fraction: 0.01,
   blink_fraction: 0.01,
+  seedsTogether_count: 128,
+  seedsAround_count: 48,
 } as const;
 
 /**
  * Trips limited by load, distance counted.
  *
- * @source christiaans-2020, strings, split, blinks, orders (from memory); temperatures by share of the mean cost of a job are ours
+ * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
  */
 export const loadRules: SearchRules = {
   ...removal,
-  firstTemperature_ratio: 0.3,
-  lastTemperature_ratio: 0.003,
+  firstTemperature_ratio: 2,
+  lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
     { by: 'demand', weight_count: 4 },
@@ -51,12 +56,12 @@ export const loadRules: SearchRules = {
 /**
  * Trips limited by load and by windows of time, distance counted.
  *
- * @source christiaans-2020, strings, split, blinks, orders (from memory); temperatures by share of the mean cost of a job are ours
+ * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
  */
 export const windowRules: SearchRules = {
   ...removal,
-  firstTemperature_ratio: 0.3,
-  lastTemperature_ratio: 0.003,
+  firstTemperature_ratio: 2,
+  lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
     { by: 'demand', weight_count: 4 },

@@ -51,15 +51,17 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
   let bestLeftOut = leftOutCount;
   state.saveBest();
 
-  const scale = current / Math.max(1, jobs);
-  const first = rules.firstTemperature_ratio * scale;
+  const first = rules.firstTemperature_ratio * state.costScale();
   const cooling = Math.log(rules.lastTemperature_ratio / rules.firstTemperature_ratio);
+  const around = Math.min(nearCount, rules.seedsAround_count);
+  const together = rules.seedsTogether_count;
+  let middle = 0;
+  let turn = 0;
   let tries = 0;
   let left = budget.left();
   while (left > 0 && movable > 0 && !budget.stopped()) {
     const temperature = first * Math.exp(cooling * (1 - left));
     for (let poll = 0; poll < triesBetweenPolls_count; poll++) {
-      tries++;
       state.begin();
       count = 0;
       for (let i = 0; i < leftOutCount; i++) taken[count++] = leftOut[i]!;
@@ -68,7 +70,13 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
       const longest = Math.max(1, Math.min(rules.longestString_count, meanSize));
       const mostTrips = (4 * rules.removed_count) / (1 + longest) - 1;
       const wanted = Math.max(1, Math.floor(1 + draws.fraction() * mostTrips));
-      const seed = seeds[draws.below(movable)]!;
+      // Seeds of some tries lie beside each other: what those tries read stays in the processor's own memory. Every job has its turn.
+      if (tries % together === 0) {
+        if (turn === 0) sortTaken(seeds, movable, null, draws);
+        middle = seeds[turn]!;
+        turn = (turn + 1) % movable;
+      }
+      const seed = around > 0 ? near[middle * nearCount + draws.below(around)]! : middle;
       let hit = 0;
       for (let at = seed * nearCount - 1, end = at + nearCount, job = seed; ; job = near[at]!) {
         const trip = tripOf[job]!;
@@ -89,15 +97,18 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
       state.removed();
 
       sortTaken(taken, count, wheel[draws.below(wheel.length)]!, draws);
+      // Drawn before the jobs come back, so that a plan that is already too dear is given up before the rest of them are priced.
+      const limit = current - temperature * Math.log(1 - draws.fraction());
       let outNow = 0;
-      for (let i = 0; i < count; i++) {
+      let i = 0;
+      for (; i < count && state.atLeast() < limit; i++) {
         const job = taken[i]!;
         if (state.price(job) < Number.POSITIVE_INFINITY) state.insertPriced(job);
         else leftOutNew[outNow++] = job;
       }
 
-      const cost = state.cost();
-      if (cost < current || cost < current - temperature * Math.log(1 - draws.fraction())) {
+      const cost = i < count ? Number.POSITIVE_INFINITY : state.cost();
+      if (cost < limit) {
         current = cost;
         const before = leftOut;
         leftOut = leftOutNew;
@@ -110,6 +121,7 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
           bestLeftOut = leftOutCount;
         }
       } else state.undo();
+      tries++;
     }
     left = budget.left();
     budget.report({ tries_count: tries, best_amount: best, left_fraction: Math.max(0, left) });

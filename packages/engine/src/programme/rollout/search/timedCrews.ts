@@ -1,5 +1,5 @@
-import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { loadSlack } from '../constants.ts';
+import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
@@ -98,7 +98,8 @@ export abstract class TimedCrews extends CrewSlots {
       let start = time;
       if (earliest > 0) start = Math.max(start, one.before[Math.min(Math.ceil(earliest), numbers.horizon)]!);
       if (tripsOf[t + ofTrip.floor]! > start) start = tripsOf[t + ofTrip.floor]!;
-      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start)) this.ride(one, crew, slot, t, start);
+      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
+        this.ride(one, crew, slot, t, start);
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - time;
       time = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
     }
@@ -144,7 +145,8 @@ export abstract class TimedCrews extends CrewSlots {
       tripsOf[t + ofTrip.later] = slopes;
     }
     if (numbers.homeWeight > 0 && trips > 0)
-      sum += numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
+      sum +=
+        numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
     if (isIdle === 1) this.delayed(zero, trips);
@@ -237,7 +239,8 @@ export abstract class TimedCrews extends CrewSlots {
     tripsOf[t + ofTrip.hasWindows] = hasWindows;
     tripsOf[t + ofTrip.isStale] = 0;
     tripsOf[t + ofTrip.extra] = overloaded * numbers.awayPenalty;
-    tripsOf[t + ofTrip.fixedIn] = hasWindows === 1 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
+    tripsOf[t + ofTrip.fixedIn] =
+      hasWindows === 1 || learned !== null || isBroken ? -1 : this.periodOf(one, crew, start, leave, time);
     if (isBroken) tripsOf[t + ofTrip.value] = 1e15;
     else this.valued(one, slot, t);
   }
@@ -274,7 +277,11 @@ export abstract class TimedCrews extends CrewSlots {
     let slope = 0;
     let cost = tripsOf[t + ofTrip.extra]!;
     let people = 0;
-    for (let stop = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields - stopFields; stop >= begin; stop -= stopFields) {
+    for (
+      let stop = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields - stopFields;
+      stop >= begin;
+      stop -= stopFields
+    ) {
       const job = stops[stop]!;
       const ends = leave + stops[stop + ofStop.ends]!;
       cost += this.worthOf(job, one, ends);
@@ -371,7 +378,13 @@ export abstract class TimedCrews extends CrewSlots {
     return end;
   }
 
-  private isOpenUntil(legs: readonly CrewLegs[], starts: readonly number[], at: number, period: number, end: number): boolean {
+  private isOpenUntil(
+    legs: readonly CrewLegs[],
+    starts: readonly number[],
+    at: number,
+    period: number,
+    end: number,
+  ): boolean {
     for (let next = period + 1; next < legs.length && starts[next]! < end - timeSlack; next++)
       if (legs[next]!.onward[at] === Number.POSITIVE_INFINITY) return false;
     return true;

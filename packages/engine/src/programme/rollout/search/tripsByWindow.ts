@@ -107,7 +107,7 @@ export class TripsByWindow extends LinkedTrips {
         at = next[at]!;
       }
     }
-    if (bestTrip < 0) {
+    if (backward[row]! + forward[row]! < best) {
       const start = Math.max(leaves[0]! + timeBack[row]!, opens);
       if (most >= 0 && start <= closes && start + service + time[row]! <= latest[0]!) {
         best = backward[row]! + forward[row]!;
