@@ -30,7 +30,10 @@ export class Annealing {
     const { rules } = this;
     if (this.starts === 0 && spent >= rules.paceAfter_fraction) {
       const triesAJob = tries / spent / this.jobs;
-      this.starts = Math.max(1, Math.min(rules.mostStarts_count, Math.floor(triesAJob / rules.triesAJobAndStart_count)));
+      this.starts = Math.max(
+        1,
+        Math.min(rules.mostStarts_count, Math.floor(triesAJob / rules.triesAJobAndStart_count)),
+      );
     }
     if (this.starts <= 1) {
       this.cool(1, spent);
@@ -39,8 +42,7 @@ export class Annealing {
     const share = rules.startsShare_fraction / this.starts;
     const start = Math.min(this.starts, Math.floor(spent / share));
     const isLast = start === this.starts;
-    if (isLast)
-      this.cool(rules.gentler_ratio, (spent - rules.startsShare_fraction) / (1 - rules.startsShare_fraction));
+    if (isLast) this.cool(rules.gentler_ratio, (spent - rules.startsShare_fraction) / (1 - rules.startsShare_fraction));
     else this.cool(1, (spent - start * share) / share);
     if (start === this.start) return 'on';
     this.start = start;

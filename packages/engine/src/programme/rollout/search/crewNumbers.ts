@@ -189,7 +189,14 @@ function oneCrew(
     const number = tableNumbers.get(table) ?? tableNumbers.size;
     tableNumbers.set(table, number);
     const key = `${number} ${crew.work_h_per_day} ${problem.riverEnds_h}`;
-    const found = known.get(key) ?? crewLegs(table, problem, crew);
+    const found =
+      known.get(key) ??
+      crewLegs(
+        table,
+        problem.placeIds.length + jobs.length,
+        crew.work_h_per_day,
+        Math.min(crew.work_h_per_day, problem.riverEnds_h),
+      );
     known.set(key, found);
     return found;
   });
@@ -220,12 +227,10 @@ function mayDo(crew: Crew, job: Job): number {
   return fits && (job.skills & ~crew.skills) === 0 ? 1 : 0;
 }
 
-function crewLegs(table: LegTable, problem: RolloutProblem, crew: Crew): CrewLegs {
-  const nodes = problem.placeIds.length + problem.jobs.length;
+/** Legs as they are guessed for ranking, for a crew of such hours. */
+export function crewLegs(table: LegTable, nodes: number, hours: number, river: number): CrewLegs {
   const onward = new Float32Array(nodes * nodes);
   const inward = new Float32Array(nodes * nodes);
-  const hours = crew.work_h_per_day;
-  const river = Math.min(hours, problem.riverEnds_h);
   for (let from = 0; from < nodes; from++)
     for (let to = 0; to < nodes; to++) {
       const at = from * nodes + to;
