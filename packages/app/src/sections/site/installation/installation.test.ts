@@ -80,7 +80,7 @@ it('steps come in their order with the cautions of the site, none of them lost',
   );
   const unit = { ...unmeasuredUnitOf('U1') };
   const withUnit = { ...site, treatment: { ...site.treatment, units: [unit] } };
-  const open = { cautions: [], standGate: { gate: 'closed', said: '' } } as const;
+  const open = { cautions: [], standGate: { gate: 'closed' as const, said: '' } };
   expect(stepsOf(withUnit, open).map(({ step }) => step)).toContain('unit');
   // One that was taken away is not set again.
   const gone = { ...withUnit, treatment: { ...withUnit.treatment, units: [{ ...unit, removedOn: 5 }] } };
