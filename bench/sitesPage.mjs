@@ -1,19 +1,21 @@
 // Does the page of sites stay quick with 10,000 of them? Opens it in Chromium with the CPU slowed four times, loads, scrolls,
 // filters and types a search, and prints the rows in the page, the tasks over 50 ms and the size of each chunk.
-// node bench/sitesPage.mjs [--slowed] [--parts] [--pages FOLDER]
-// With --parts it also tells what the longest task of each consists of; pages of another build are named by their folder.
+// node bench/sitesPage.mjs [--slowed] [--parts] [--runs N] [--only NAME,NAME] [--pages FOLDER]
+// With --parts it also tells what the longest task of each consists of; pages of another build are named by their folder. With
+// --runs all is done so many times, each in a browser of its own, and the median and the worst of the runs are told.
 // The verdicts are those of the demo's 60 sites, told again: what is measured is the page.
 import { readdirSync, readFileSync } from 'node:fs';
 import { mkdtemp, rm } from 'node:fs/promises';
 import { createServer } from 'node:http';
 import { cpus, loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setTimeout as later } from 'node:timers/promises';
 import { gzipSync } from 'node:zlib';
 import { demoProgramme } from '@eavewell/demo';
 import { serve } from '@eavewell/server';
 import { chromium } from 'playwright-core';
-import { quietBrowser } from './quietBrowser.mjs';
-import { partsOf, tracedForParts } from './taskParts.mjs';
+import { countRows, taskMeasure } from './pageTasks.mjs';
+import { runsTable } from './taskRuns.mjs';
 
 const sites_count = 10_000;
 const slower = 4;
@@ -21,10 +23,14 @@ const long_ms = 50;
 /** On a machine that others use as well, the browser's own slowing counts their time too: then the CPU time of each task is taken and multiplied. */
 const isSlowed = process.argv.includes('--slowed');
 const isInParts = process.argv.includes('--parts');
-const pagesAt = process.argv.indexOf('--pages');
-const pages = pagesAt > 0 ? process.argv[pagesAt + 1] : new URL('../packages/app/dist/', import.meta.url).pathname;
+/** What stands after a word of the command; null where the word is not there. */
+const after = (word) => (process.argv.includes(word) ? process.argv[process.argv.indexOf(word) + 1] : null);
+const runs_count = Number(after('--runs') ?? 1);
+const only = after('--only')?.split(',') ?? null;
+const pages = after('--pages') ?? new URL('../packages/app/dist/', import.meta.url).pathname;
 const windowSize = { width: 1280, height: 900 };
 const browserPath = process.env.CHROMIUM ?? '/usr/bin/chromium';
+const { tasksOf, press, tasksOfLoad } = taskMeasure({ slower, isSlowed, isInParts });
 
 /** Asks the server as its own page does. */
 async function asker({ address, port }) {
@@ -32,8 +38,6 @@ async function asker({ address, port }) {
   const headers = { cookie: opened.headers.get('set-cookie').split(';')[0] };
   return (path) => fetch(`http://127.0.0.1:${port}${path}`, { headers });
 }
-
-const later = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
 
 /** The list of the demo's 60 judged sites, told again and again under 10,000 names and in the order of a list: worst first. */
 async function manySites(ask, at) {
@@ -84,119 +88,6 @@ async function before(ask, long) {
   return server;
 }
 
-/** So many tasks of each trace are told in parts, where that is asked for. */
-const most_told = 6;
-
-/** A mark the page makes, which tells its process from the browser's own. */
-const ofPage = 'eavewell-page';
-/** What is traced: tasks, and the page's mark. */
-const traced = {
-  transferMode: 'ReportEvents',
-  traceConfig: {
-    includedCategories: [
-      'toplevel',
-      'blink.user_timing',
-      'disabled-by-default-devtools.timeline',
-      '__metadata',
-      ...(isInParts ? tracedForParts : []),
-    ],
-  },
-};
-
-/** Tasks of the main threads of some processes: wall and CPU time [ms], longest first. */
-function tasksIn(events, isOfPage) {
-  const main = events.filter(
-    ({ name, args, pid }) => name === 'thread_name' && args.name === 'CrRendererMain' && isOfPage(pid),
-  );
-  const isMain = (one) => main.some(({ pid, tid }) => pid === one.pid && tid === one.tid);
-  const tasks = events
-    .filter((one) => one.name === 'RunTask' && one.dur > 0 && isMain(one))
-    .map((one) => ({
-      wall_ms: one.dur / 1000,
-      cpu_ms: ((one.tdur ?? one.dur) / 1000) * (isSlowed ? 1 : slower),
-      event: one,
-    }))
-    .sort((a, b) => b.cpu_ms - a.cpu_ms);
-  for (const task of tasks.slice(0, isInParts ? most_told : 0)) task.parts = partsOf(events, task.event);
-  return tasks;
-}
-
-/** Tasks of the page's main thread while something is done; what the bench itself looks up in the page is looked up before. */
-async function tasksOf(page, work) {
-  const session = await page.context().newCDPSession(page);
-  await session.send('Emulation.setCPUThrottlingRate', { rate: isSlowed ? slower : 1 });
-  const events = [];
-  session.on('Tracing.dataCollected', ({ value }) => events.push(...value));
-  await session.send('Tracing.start', traced);
-  await work();
-  const done = new Promise((resolve) => session.once('Tracing.tracingComplete', resolve));
-  await session.send('Tracing.end');
-  await done;
-  await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
-  await session.detach();
-  return tasksIn(events, () => true);
-}
-
-/** Presses where something stands, as a hand does: it comes there, presses, and lets go a little later. */
-async function press(page, what) {
-  await what.scrollIntoViewIfNeeded();
-  const { x, y, width, height } = await what.boundingBox();
-  return tasksOf(page, async () => {
-    await page.mouse.move(x + width / 2, y + height / 2);
-    await later(80);
-    await page.mouse.down();
-    await later(80);
-    await page.mouse.up();
-    await later(900);
-  });
-}
-
-/** Tasks of the page's main thread while it is opened for the first time, in a browser that nobody listens to. */
-async function tasksOfLoad(url) {
-  const browser = await quietBrowser(browserPath);
-  const told = async (expression) => (await browser.toPage('Runtime.evaluate', { expression })).result.value;
-  try {
-    await browser.toPage('Page.enable');
-    await browser.toPage('Page.addScriptToEvaluateOnNewDocument', { source: `(${countRows})()` });
-    await browser.toPage('Emulation.setDeviceMetricsOverride', { ...windowSize, deviceScaleFactor: 1, mobile: false });
-    await browser.toPage('Emulation.setCPUThrottlingRate', { rate: isSlowed ? slower : 1 });
-    const events = [];
-    browser.on('Tracing.dataCollected', ({ value }) => events.push(...value));
-    await browser.send('Tracing.start', traced);
-    await browser.toPage('Page.navigate', { url });
-    for (let i = 0; !(await told('window.mostRows > 0')); i++) {
-      if (i === 300) throw new Error('the list of sites did not come up within a minute');
-      await later(100);
-    }
-    await later(2000);
-    const rows = await told('window.mostRows');
-    await told(`performance.mark('${ofPage}')`);
-    const done = new Promise((resolve) => browser.on('Tracing.tracingComplete', resolve));
-    await browser.send('Tracing.end');
-    await done;
-    const page = events.find(({ name }) => name === ofPage);
-    if (page === undefined) throw new Error('the trace does not tell which process shows the page');
-    return { tasks: tasksIn(events, (pid) => pid === page.pid), rows };
-  } finally {
-    await browser.close();
-  }
-}
-
-/** Keeps the most rows that are in the page at once; it runs in the page. */
-function countRows() {
-  window.mostRows = 0;
-  const look = () => {
-    window.mostRows = Math.max(window.mostRows, document.querySelectorAll('[role=row]').length);
-    requestAnimationFrame(look);
-  };
-  look();
-}
-
-/** The most rows in the page while something goes on. */
-function rowsSeen(page) {
-  return page.evaluate(() => window.mostRows);
-}
-
 function line(name, { tasks, rows }) {
   const over = tasks.filter(({ cpu_ms }) => cpu_ms > long_ms);
   const wall = tasks.filter(({ wall_ms }) => wall_ms > long_ms);
@@ -209,7 +100,6 @@ function line(name, { tasks, rows }) {
       .join(' ')}], ${wall.length} by the clock; at most ${rows} rows in the page` +
     tasks
       .filter(({ parts }) => parts)
-      .slice(0, most_told)
       .map(({ cpu_ms, parts }) => [`\n  ${figure(cpu_ms)} ms:`, ...parts].join('\n'))
       .join('')
   );
@@ -272,6 +162,44 @@ const steps = {
     }),
 };
 
+/** All that is done, once: the tasks and the most rows of each step by its name. */
+async function oneRun(url) {
+  const isAsked = (name) => only === null || only.includes(name);
+  const done = new Map();
+  if (isAsked('load')) done.set('load', await tasksOfLoad(browserPath, windowSize, url));
+  const asked = Object.entries(steps).filter(([name]) => isAsked(name));
+  if (asked.length === 0) return done;
+  const browser = await chromium.launch({ executablePath: browserPath, args: ['--no-sandbox'] });
+  try {
+    const page = await browser.newPage({ viewport: windowSize, locale: 'en' });
+    await page.addInitScript(countRows);
+    await page.goto(url);
+    await page.locator('[role=row]').first().waitFor({ timeout: 60_000 });
+    await later(1500);
+    for (const [name, step] of asked) {
+      const tasks = (await step(page)).sort((a, b) => b.cpu_ms - a.cpu_ms);
+      done.set(name, { tasks, rows: await page.evaluate(() => window.mostRows) });
+    }
+  } finally {
+    await browser.close();
+  }
+  return done;
+}
+
+/** Prints each run, and what all of them come to. */
+async function measure(url) {
+  const runs = [];
+  for (let i = 0; i < runs_count; i++) {
+    console.log(
+      `${sites_count} sites, ${isSlowed ? `CPU slowed ${slower} times` : `CPU time × ${slower}`}, ${cpus().length} cores, load ${loadavg()[0].toFixed(1)}`,
+    );
+    const run = await oneRun(url);
+    for (const [name, done] of run) console.log(`- ${line(name, done)}`);
+    runs.push(run);
+  }
+  if (runs.length > 1) console.log(runsTable(runs, long_ms));
+}
+
 const scratch = await mkdtemp(join(tmpdir(), 'eavewell-sites-'));
 const started = await serve({
   folder: join(scratch, 'data'),
@@ -290,29 +218,15 @@ try {
   const [{ programmeId }] = (await (await ask('/api/programmes')).json()).programmes;
   const long = await manySites(ask, `/api/programmes/${programmeId}`);
   front = await before(ask, long);
-  const browser = await chromium.launch({ executablePath: browserPath, args: ['--no-sandbox'] });
-  const page = await browser.newPage({ viewport: windowSize, locale: 'en' });
-  await page.addInitScript(countRows);
-  const url = `http://127.0.0.1:${front.address().port}/p/${programmeId}/sites`;
-  console.log(
-    `${sites_count} sites, ${isSlowed ? `CPU slowed ${slower} times` : `CPU time × ${slower}`}, ${cpus().length} cores, load ${loadavg()[0].toFixed(1)}`,
-  );
-  console.log(`- ${line('load', await tasksOfLoad(url))}`);
-  await page.goto(url);
-  await page.locator('[role=row]').first().waitFor({ timeout: 60_000 });
-  await later(1500);
-  for (const [name, step] of Object.entries(steps)) {
-    const tasks = (await step(page)).sort((a, b) => b.cpu_ms - a.cpu_ms);
-    console.log(`- ${line(name, { tasks, rows: await rowsSeen(page) })}`);
-  }
-  await browser.close();
+  await measure(`http://127.0.0.1:${front.address().port}/p/${programmeId}/sites`);
 } finally {
   front?.closeAllConnections();
   front?.close();
   await served.close();
   await rm(scratch, { recursive: true, force: true });
 }
-for (const name of readdirSync(join(pages, 'assets')).filter((file) => /\.(?:js|css)$/.test(file))) {
-  const bytes = readFileSync(join(pages, 'assets', name));
-  console.log(`- ${name}: ${(gzipSync(bytes, { level: 9 }).length / 1024).toFixed(1)} KiB gzip`);
-}
+if (only === null)
+  for (const name of readdirSync(join(pages, 'assets')).filter((file) => /\.(?:js|css)$/.test(file))) {
+    const bytes = readFileSync(join(pages, 'assets', name));
+    console.log(`- ${name}: ${(gzipSync(bytes, { level: 9 }).length / 1024).toFixed(1)} KiB gzip`);
+  }

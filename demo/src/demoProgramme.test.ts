@@ -104,7 +104,7 @@ describe('sixty sites, seed 1', () => {
   });
 
   test('every planted fault is found where it stands', () => {
-    expect(planted).toHaveLength(34);
+    expect(planted).toHaveLength(38);
     const codes = planted.map(({ code }) => code);
     expect(codes).toContain('link.periods_overlap');
     expect(codes).toContain('site.tank_shares_sum');
@@ -209,7 +209,7 @@ describe('sixty sites, seed 1', () => {
         { latitude_deg: Number(row['latitude_deg']), longitude_deg: Number(row['longitude_deg']) },
       ]),
     );
-    expect(tables.places!.map(({ kind }) => kind)).toEqual(['store', 'landing', 'landing', 'roadhead']);
+    expect(tables.places!.slice(0, 4).map(({ kind }) => kind)).toEqual(['store', 'landing', 'landing', 'roadhead']);
     expect(new Set(tables.ways!.map(({ mode }) => mode))).toEqual(new Set(['road', 'river', 'foot']));
     expect(lines.features.map(({ id }) => id)).toEqual(tables.ways!.map(({ wayId }) => wayId));
     tables.ways!.forEach((way, i) => {

@@ -14,6 +14,7 @@ import { type Particular, particularsOf, withIsland } from './particulars.ts';
 import { people_per_household, peopleCells, presenceRows, targetRows } from './people.ts';
 import { type DemoRain, demoRain } from './rain.ts';
 import { altitude_m, chlorinationRows, habitCells, rawWaterRows, roofCells, withAsbestos } from './rawWater.ts';
+import { madeRollout } from './rollout.ts';
 import { samplesOf } from './samples.ts';
 import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
@@ -81,6 +82,9 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   });
   const rain = demoRain(seed, gaugeIds);
   const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;
+  const toFit = made.filter(({ siteId }) => waiting.has(siteId));
+  const land = { seed, islands, islandNames: names.islands, sites: toFit };
+  const rollout = ways === null ? null : madeRollout({ ...land, known: ways }, rain, clean);
   const draft: DraftProgramme = {
     settings: {
       programme: `${names.chain} Islands`,
@@ -88,9 +92,10 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       ...engineering,
       ...costSettings,
       ...(hasMore ? { people_per_household, ...habits } : {}),
+      ...rollout?.settings,
     },
     tables: {
-      sites,
+      sites: sites.map((row) => ({ ...row, ...rollout?.cells.get(String(row['siteId'])) })),
       ...rowsOf(
         made.map(({ siteId, ...site }) => {
           const building = buildingOf(seed, { siteId, ...site }, particulars.get(siteId));
@@ -118,10 +123,10 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
             secondSources: secondSourceRows(names.river, names.spring),
           }
         : {}),
-      ...(ways ? { places: ways.places, ways: ways.ways } : {}),
+      ...rollout?.tables,
     },
     rain: gaugeIds.map((gaugeId, i) => ({ gaugeId, rows: readings(seed, rain, i, clean) })),
-    rawFiles: ways ? [ways.lines] : [],
+    rawFiles: rollout ? [rollout.lines] : [],
   };
   const gauges_count = draft.tables.gauges.length;
   if (clean) return { ...draft, gauges_count, planted: [] };

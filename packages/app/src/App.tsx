@@ -1,5 +1,5 @@
 import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
-import { RouterProvider } from '@tanstack/react-router';
+import { createBrowserHistory, type RouterHistory, RouterProvider } from '@tanstack/react-router';
 import { useEffect } from 'react';
 import { NotDone } from './api/client.ts';
 import { Heard } from './api/events.ts';
@@ -34,8 +34,11 @@ const outbox = new Outbox(browserOutbox(), postOf(client));
 const heard = new Heard(client, () => void outbox.send());
 const keeping = { outbox, answers };
 
+/** Where one is and was. */
+export const pagesHistory = (): RouterHistory => createBrowserHistory();
+
 /** The addresses of the pages, with what they ask of. */
-export const pagesRouter = () => makeRouter(client);
+export const pagesRouter = (history: RouterHistory) => makeRouter(client, history);
 
 /** The whole page. */
 export function App({ router }: { readonly router: ReturnType<typeof makeRouter> }) {

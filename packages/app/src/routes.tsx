@@ -1,5 +1,11 @@
 import type { QueryClient } from '@tanstack/react-query';
-import { createRootRouteWithContext, createRoute, createRouter, redirect } from '@tanstack/react-router';
+import {
+  createRootRouteWithContext,
+  createRoute,
+  createRouter,
+  type RouterHistory,
+  redirect,
+} from '@tanstack/react-router';
 import { queries } from './api/queries.ts';
 import { kept } from './kept.ts';
 import { KeptPage } from './offline/index.ts';
@@ -146,9 +152,10 @@ const ofProgramme = [sites, ...ofSite, water, safety, kit, map, newSite, takeIn,
 const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */
-export function makeRouter(client: QueryClient) {
+export function makeRouter(client: QueryClient, history: RouterHistory) {
   return createRouter({
     routeTree: tree,
+    history,
     context: { client },
     defaultErrorComponent: ErrorSheet,
     defaultNotFoundComponent: NoSuchSheet,

@@ -1,6 +1,6 @@
 import { type AppLanguage, loadAppLanguage } from '@eavewell/words/app';
 import { useQueryClient } from '@tanstack/react-query';
-import { createContext, type ReactNode, useContext, useEffect, useState } from 'react';
+import { createContext, type ReactNode, startTransition, useContext, useEffect, useState } from 'react';
 import { I18nProvider } from 'react-aria-components';
 import { askIn } from '../api/client.ts';
 import { keep, kept } from '../kept.ts';
@@ -23,7 +23,8 @@ export function LanguageProvider({ children }: { readonly children: ReactNode })
       document.documentElement.lang = loaded.code;
       document.documentElement.dir = loaded.direction;
       askIn(loaded.code);
-      setLanguage(loaded);
+      // As a transition the pages are drawn in slices.
+      startTransition(() => setLanguage(loaded));
       // What was answered in another language is asked for again.
       void client.invalidateQueries();
     });

@@ -1,6 +1,6 @@
 import { useQuery } from '@tanstack/react-query';
 import { useNavigate, useParams } from '@tanstack/react-router';
-import { useEffect, useRef, useState } from 'react';
+import { useDeferredValue, useEffect, useRef, useState } from 'react';
 import { queries } from '../api/queries.ts';
 import { type ChangeOutcome, useStep } from '../api/useChange.ts';
 import { useWho } from '../api/useWho.ts';
@@ -129,7 +129,9 @@ function useAsked(programmeId: string): Asked {
   const { say } = useLanguage();
   const words = useFieldWords();
   const { data: state } = useQuery(queries.programme(programmeId));
-  const { data: last } = useQuery({ ...queries.lastRecords(programmeId), enabled: state !== undefined });
+  const { data } = useQuery({ ...queries.lastRecords(programmeId), enabled: state !== undefined });
+  // Their sentences are a rendering of their own: what answers at once does not wait for them.
+  const last = useDeferredValue(data);
   const records = last?.records ?? [];
   const find = (name: string) => records.find((record) => nameOfRecord(record) === name);
   const cell = (_: unknown, value: string | null) => (value === null ? say('forms.not_known') : words.choice(value));

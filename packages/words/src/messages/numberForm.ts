@@ -29,6 +29,15 @@ function partOf(format: Intl.NumberFormat, value: number, type: 'decimal' | 'gro
   return format.formatToParts(value).find((part) => part.type === type)?.value ?? otherwise;
 }
 
+/** What is made when it is first used: a form of dates takes a slow computer some milliseconds, and most pages write none. */
+function whenUsed<T>(make: () => T): () => T {
+  let made: T | undefined;
+  return () => {
+    made ??= make();
+    return made;
+  };
+}
+
 const any = { year: 2000, month: 1, day: 1 };
 
 /** The date of a calendar day for the formatters, which know no days without a clock. */
@@ -42,17 +51,19 @@ const at = ({ year, month, day }: typeof any) => new Date(Date.UTC(year, month -
  */
 export function numberForm(head: LanguageHead, region?: string): NumberForm {
   const tag = region ?? head.forms ?? head.code;
-  const whole = new Intl.NumberFormat(tag, { ...figures, maximumFractionDigits: 0 });
-  const groupMark = partOf(new Intl.NumberFormat(tag, figures), 1_234_567.5, 'group', '');
-  const decimalMark = partOf(new Intl.NumberFormat(tag, figures), 1.5, 'decimal', '.');
+  const whole = whenUsed(() => new Intl.NumberFormat(tag, { ...figures, maximumFractionDigits: 0 }));
+  const numbers = new Intl.NumberFormat(tag, figures);
+  const groupMark = partOf(numbers, 1_234_567.5, 'group', '');
+  const decimalMark = partOf(numbers, 1.5, 'decimal', '.');
   const written = head.groups === 'space' ? groupSpace : groupMark;
-  const dates = (options: Intl.DateTimeFormatOptions) => new Intl.DateTimeFormat(tag, { ...figures, ...options });
+  const dates = (options: Intl.DateTimeFormatOptions) =>
+    whenUsed(() => new Intl.DateTimeFormat(tag, { ...figures, ...options }));
   const utc = { timeZone: 'UTC' } as const;
   const full = dates({ day: 'numeric', month: 'long', year: 'numeric', ...utc });
   const short = dates({ day: 'numeric', month: 'long', ...utc });
   const months = dates({ month: 'long', ...utc });
   const moments = dates({ dateStyle: 'long', timeStyle: 'short' });
-  const plurals = new Intl.PluralRules(head.code);
+  const plurals = whenUsed(() => new Intl.PluralRules(head.code));
   return {
     tag,
     decimalMark,
@@ -60,14 +71,14 @@ export function numberForm(head: LanguageHead, region?: string): NumberForm {
     marked: (plain) => {
       const [, sign = '', digits = '0', part] = /^(-?)(\d+)(?:\.(\d+))?$/.exec(plain) ?? [];
       // Under a thousand nothing is grouped in any language.
-      const grouped = digits.length < 4 ? digits : whole.format(BigInt(digits));
+      const grouped = digits.length < 4 ? digits : whole().format(BigInt(digits));
       const body = written === groupMark ? grouped : grouped.split(groupMark).join(written);
       return `${sign}${body}${part === undefined ? '' : `${decimalMark}${part}`}`;
     },
-    day: (year, month, day) => full.format(at({ year, month, day })),
-    dayAndMonth: (month, day) => short.format(at({ ...any, month, day })),
-    month: (month) => months.format(at({ ...any, month })),
-    moment: (date) => moments.format(date),
-    plural: (count) => plurals.select(count),
+    day: (year, month, day) => full().format(at({ year, month, day })),
+    dayAndMonth: (month, day) => short().format(at({ ...any, month, day })),
+    month: (month) => months().format(at({ ...any, month })),
+    moment: (date) => moments().format(date),
+    plural: (count) => plurals().select(count),
   };
 }

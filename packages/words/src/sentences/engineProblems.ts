@@ -8,6 +8,7 @@ import { loadsSentences } from './loadsProblems.ts';
 import { costSentences, moneySentences } from './moneyProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
+import { rolloutReadySentences } from './rolloutReadyProblems.ts';
 import { safetySentences } from './safetyProblems.ts';
 import { settlingSentences } from './settlingProblems.ts';
 import { siteRainSentences } from './siteRainProblems.ts';
@@ -16,6 +17,7 @@ import { stormSentences } from './stormProblems.ts';
 import { amount, part, type Sentences, says, wordFor, yes } from './telling.ts';
 import { treatmentSentences } from './treatmentProblems.ts';
 import { waterTestsSentences } from './waterTestsProblems.ts';
+import { waysSentences } from './waysProblems.ts';
 import { wearSentences } from './wearProblems.ts';
 
 const days = (t: Told) => amount(t, ['count', 'days'], 'day');
@@ -210,6 +212,8 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...drainageSentences,
   ...settlingSentences,
   ...loadsSentences,
+  ...waysSentences,
+  ...rolloutReadySentences,
   ...standSentences,
   ...kitSentences,
   ...headSentences,

@@ -155,8 +155,10 @@ type UsedMap = ReturnType<typeof useMap>;
 /** What is seen of the map, what is drawn in it, and what hands and keys do to it. */
 function useMap(frame: Frame, { programmeId, sites, listed, selected, isWhole = false, onSelect }: SitesMapProps) {
   const [element, sheet] = [useRef<HTMLDivElement>(null), useRef<HTMLDivElement>(null)];
-  const size = useSize(element);
-  const { ways, places } = useMapRows(programmeId, frame.plane);
+  const { ways, places, isRead } = useMapRows(programmeId, frame.plane);
+  const laidOut = useSize(element);
+  // Places move what is seen: marks are not made twice.
+  const size = isRead ? laidOut : null;
   const points = useMemo(() => places.map(({ point }) => point), [places]);
   const seen = useMapView(frame, points, size);
   const { view } = seen;

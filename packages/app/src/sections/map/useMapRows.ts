@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { Plane } from './plane.ts';
@@ -7,21 +7,29 @@ import { type MapPlace, placesOf, type Row, type WaysDrawn, waysOf } from './way
 
 const none: readonly Row[] = [];
 
-/** The programme's own ways and places, laid on a plane; none while they are read. */
+/** The programme's own ways and places, laid on a plane; none while they are read. They say which part of the plane is seen first. */
 export function useMapRows(
   programmeId: string,
   plane: Plane,
-): { readonly ways: WaysDrawn; readonly places: readonly MapPlace[] } {
+): { readonly ways: WaysDrawn; readonly places: readonly MapPlace[]; readonly isRead: boolean } {
   const { numbers } = useLanguage();
-  const ways = useQuery(queries.table(programmeId, 'ways')).data?.rows ?? none;
-  const lines = useQuery(queries.table(programmeId, 'wayLines')).data?.rows ?? none;
-  const places = useQuery(queries.table(programmeId, 'places')).data?.rows ?? none;
+  const asked = [
+    useQuery(queries.table(programmeId, 'ways')),
+    useQuery(queries.table(programmeId, 'wayLines')),
+    useQuery(queries.table(programmeId, 'places')),
+  ] as const;
+  // What is drawn of them is a later rendering.
+  const ways = useDeferredValue(asked[0].data?.rows ?? none);
+  const lines = useDeferredValue(asked[1].data?.rows ?? none);
+  const places = useDeferredValue(asked[2].data?.rows ?? none);
+  const isRead = useDeferredValue(asked.every(({ isPending }) => !isPending));
   return useMemo(
     () => ({
+      isRead,
       ways: waysOf(ways, lines, plane),
       places: placesOf(places, plane, (cell) => degreesOf(cell ?? '', numbers.parse)),
     }),
-    [ways, lines, places, plane, numbers],
+    [isRead, ways, lines, places, plane, numbers],
   );
 }
 

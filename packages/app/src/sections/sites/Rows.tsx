@@ -26,8 +26,11 @@ import type { SiteCollection } from './siteCollection.ts';
 const [usual_px, beyond_rows] = [78, 3] as const;
 /** What stays free over and under a row that has the focus [px]: the head that stays on the screen must not cover it. */
 const [over_px, under_px] = [140, 20] as const;
-/** So many new rows are made at once, and the others when the browser has drawn those: a slow computer is never held up. Ours, measured. */
-const most_new = 3;
+/**
+ * So many new rows are made at once, and the others when the browser has drawn those: a slow computer is never held up. One at first,
+ * and after a frame that took long; else a few. Ours, measured.
+ */
+const [fewest_new, most_new, long_ms] = [1, 3, 10] as const;
 /** The page has come to rest when it has not moved for so long [ms]. Ours. */
 const rest_ms = 200;
 
@@ -101,26 +104,34 @@ function useFewAtOnce(items: readonly VirtualItem[], first: number): readonly Vi
   const there = useRef<ReadonlySet<VirtualItem['key']> | null>(null);
   // New rows since the browser drew last: the list may be rendered several times before it does so again.
   const made_count = useRef(0);
+  const room_count = useRef<number>(fewest_new);
   const frame = useRef<number | null>(null);
+  const after = useRef<ReturnType<typeof setTimeout>>(undefined);
   const isLacking = useRef(false);
   const [, goOn] = useReducer((count: number) => count + 1, 0);
-  const few = fewOf(items, there.current, first, most_new - made_count.current);
+  const few = fewOf(items, there.current, first, room_count.current - made_count.current);
   useEffect(() => {
     const before = there.current;
     there.current = new Set(few.map(({ key }) => key));
     if (before !== null) made_count.current += few.reduce((sum, { key }) => sum + Number(!before.has(key)), 0);
     isLacking.current = few.length < items.length;
     if (!isLacking.current && made_count.current === 0) return;
-    // What is asked for in a frame is made after it is drawn.
-    frame.current ??= requestAnimationFrame(() => {
+    const drawn = (from_ms: number) => {
       frame.current = null;
+      if (made_count.current > 0) room_count.current = performance.now() - from_ms > long_ms ? fewest_new : most_new;
       made_count.current = 0;
       if (isLacking.current) startTransition(goOn);
+    };
+    // A task that is put off in a frame comes after it is drawn.
+    frame.current ??= requestAnimationFrame(() => {
+      const from_ms = performance.now();
+      after.current = setTimeout(() => drawn(from_ms));
     });
   });
   useEffect(
     () => () => {
       if (frame.current !== null) cancelAnimationFrame(frame.current);
+      clearTimeout(after.current);
       frame.current = null;
     },
     [],

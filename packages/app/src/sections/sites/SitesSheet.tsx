@@ -100,7 +100,7 @@ function useMapped({ sites }: Overview): readonly MapSite[] | null {
 }
 
 /** Sites that are made before others may have their turn. Ours. */
-const step_sites = 500;
+const step_sites = 100;
 
 function* mappedInSteps(sites: readonly SiteEntry[]): Generator<void, readonly MapSite[]> {
   const mapped: MapSite[] = [];
