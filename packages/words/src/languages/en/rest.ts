@@ -1524,7 +1524,7 @@ export const problems = {
   "kit.rules_idle.todo": "Look at what {count, plural, one {it is} other {they are}} counted by, and at {count, plural, one {its} other {their}} conditions.",
   "kit.rules_idle.what": "{count, plural, one {A rule counts} other {# rules count}} nothing at any site: {of}.",
   "kit.set_by_unit.todo": "If the second is a spare, let the rule count 0 for each and give it a spare (leastSpare_count) in kitRules.csv; if not, leave the rule out.",
-  "kit.set_by_unit.what": "{part} is named for the set in {of}, and rule {rule} counts it for the unit as well: a set more is in the kit.",
+  "kit.set_by_unit.what": "{part} is counted for the set of cartridges of {of}, and by rule {rule} for the unit as well: a set more is in the kit.",
   "kit.site_in_doubt.todo": "Correct what is told of these rows. Until then the kit is at least what it says.",
   "kit.site_in_doubt.what": "Rows of this site could not be used{named, select, yes { ({of})} other {}}: what they tell of may be missing from its kit.",
   "kit.stock_unknown.todo": "Count, and fill in stock_count in parts.csv.",

@@ -1524,7 +1524,7 @@ export const problems = {
   "kit.rules_idle.todo": "Revise por qué se {count, plural, one {cuenta} other {cuentan}} y sus condiciones.",
   "kit.rules_idle.what": "{count, plural, one {Una regla no cuenta} other {# reglas no cuentan}} nada en ningún sitio: {of}.",
   "kit.set_by_unit.todo": "Si el segundo es un repuesto, deje que la regla cuente 0 por cada una y déle un repuesto (leastSpare_count) en kitRules.csv; si no, quite la regla.",
-  "kit.set_by_unit.what": "{part} está nombrada para el juego de {of}, y la regla {rule} también la cuenta por la unidad: hay un juego de más en el kit.",
+  "kit.set_by_unit.what": "{part} se cuenta por el juego de cartuchos de {of}, y con la regla {rule} también por la unidad: hay un juego de más en el kit.",
   "kit.site_in_doubt.todo": "Corrija lo que se dice de esas filas. Hasta entonces el kit es por lo menos lo que dice.",
   "kit.site_in_doubt.what": "Hay filas de este sitio que no se pudieron usar{named, select, yes { ({of})} other {}}: lo que dicen puede faltar en su kit.",
   "kit.stock_unknown.todo": "Cuente y complete stock_count en parts.csv.",
