@@ -21,9 +21,10 @@ const mayImport = {
   drawing: ['engine'],
   paper: ['drawing', 'engine', 'report', 'tables', 'words'],
   work: [],
+  linear: ['engine'],
   server: ['database', 'demo', 'engine', 'formats', 'paper', 'records', 'report', 'tables', 'words', 'work'],
   app: ['drawing', 'engine', 'report', 'tables', 'words'],
-  cli: ['app', 'demo', 'engine', 'formats', 'paper', 'report', 'server', 'tables', 'words', 'work'],
+  cli: ['app', 'demo', 'engine', 'formats', 'linear', 'paper', 'report', 'server', 'tables', 'words', 'work'],
 };
 
 const folderOf = (/** @type {string} */ name) => (name === 'demo' ? 'demo/' : `packages/${name}/`);
@@ -67,13 +68,13 @@ module.exports = {
     {
       name: 'few-call-rooms',
       comment:
-        'Only site.ts with siteRain.ts, siteStorm.ts, siteStations.ts, siteWater.ts and siteWear.ts, plan.ts, programmeKit.ts, remedies/ and the door index.ts call rooms.',
+        'Only site.ts with siteRain.ts, siteStorm.ts, siteService.ts, siteStations.ts, siteWater.ts and siteWear.ts, plan.ts, programmeKit.ts, programmeRollout.ts with its own files, remedies/ and the door index.ts call rooms.',
       severity: error,
       from: {
         path: engine,
         pathNot: [
           room,
-          `${engine}(?:site|siteRain|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|index)(?:\\.test)?\\.ts$`,
+          `${engine}(?:site|siteRain|siteService|siteStations|siteStorm|siteWater|siteWear|plan|programmeKit|programmeRollout(?:Crews|Days|Facts|Jobs|Reach|Stock)?|index)(?:\\.test)?\\.ts$`,
           `${engine}remedies/`,
         ],
       },

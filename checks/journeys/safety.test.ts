@@ -37,7 +37,11 @@ journey('the worst stands first; its page tells why, a figure opens, and its pag
   await way.getByRole('img').waitFor();
   await way.getByRole('button', { name: 'How 6.0 was reached' }).first().click();
   const working = way.getByRole('region', { name: 'How it was reached' });
-  await working.locator('.asked').waitFor();
+  // The line asked for stands first, and the others are behind a heading until they are asked for.
+  expect(await working.getByRole('listitem').first().getAttribute('class')).toBe('asked');
+  const few = await working.getByRole('listitem').count();
+  await working.getByText(/^The other \d+ lines of the working$/).click();
+  await expect.poll(() => working.getByRole('listitem').count()).toBeGreaterThan(few + 5);
   // The working is of these rooms alone.
   expect(await working.textContent()).not.toMatch(/first flush|dry days/i);
   await working.getByRole('button', { name: 'Close' }).click();
@@ -103,8 +107,113 @@ journey('what is asked of the list stands in the address, and back brings it aga
   await page.waitForURL(/\?drink=yes$/);
   await areAll(/^Fit by plan and samples\./);
   await page.getByRole('link', { name: 'Show those that need you' }).click();
-  await areAll(/^(?:Do not drink|Not shown to be fit)\./);
+  await areAll(/^(?:Do not drink|Not shown to be fit|Fit by plan and samples)\./);
+  expect((await told())[0]).toMatch(/^Do not drink\./);
   expect((await told()).length).toBeGreaterThan(3);
+});
+
+journey('a village is found by its name, with what is due there', async ({ page }) => {
+  await openSafety(page);
+  await page.getByRole('searchbox', { name: 'Find a village' }).fill('miremosa');
+  await expect.poll(() => rows(page).count()).toBe(1);
+  expect(await rows(page).first().textContent()).toMatch(/Mirremossa village hall.*Cartridges/);
+  const due = page.getByRole('region', { name: 'Cartridges due' });
+  expect(await due.getByRole('link').allTextContents()).toEqual(['Mirremossa village hall']);
+});
+
+journey(
+  'at 360 px no word of the cartridges due is cut, and each germ of the picture has its name',
+  async ({ open }) => {
+    const { page } = await open({ width: 360 });
+    await openSafety(page);
+    const cut = await page.locator('.due-sets').evaluate((table) => {
+      const found: string[] = [];
+      const walker = document.createTreeWalker(table, NodeFilter.SHOW_TEXT);
+      for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
+        for (const { index, 0: word } of (node.textContent ?? '').matchAll(/[\p{L}\p{N}]+/gu)) {
+          const range = document.createRange();
+          range.setStart(node, index);
+          range.setEnd(node, index + word.length);
+          const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+          if (lines.size > 1) found.push(word);
+        }
+      return found;
+    });
+    expect(cut).toEqual([]);
+    const { programmeId } = await withSafetySites(page);
+    // Its people drink of a second source on some days, so that the names of its germs are long.
+    await page.goto(new URL(`/p/${programmeId}/sites/S001/safety`, page.url()).href);
+    const picture = page.getByRole('region', { name: 'What it does to those who drink' }).locator('svg');
+    await picture.first().waitFor();
+    for (const germ of ['Cryptosporidium', 'Campylobacter', 'rotavirus'])
+      expect(await picture.first().textContent()).toContain(germ);
+  },
+);
+
+journey('the water-safety page of a chlorinated site is one sheet, and tells nobody of tables', async ({ page }) => {
+  const { programmeId } = await withSafetySites(page);
+  for (const [siteId, isChlorinated] of [
+    ['S021', true],
+    ['S994', true],
+    ['S991', false],
+  ] as const) {
+    await page.goto(new URL(`/p/${programmeId}/sites/${siteId}/water-safety`, page.url()).href);
+    await settled(page);
+    const pages = paperPages(await page.pdf({ preferCSSPageSize: true, printBackground: true }));
+    const text = pages.map((one) => one.text.replaceAll(/\s+/g, '')).join('');
+    expect(pages, siteId).toHaveLength(1);
+    expect(text.includes('Chlorinedoses'), siteId).toBe(isChlorinated);
+    expect(text).not.toMatch(/\.csv|,row\d|\.\./);
+  }
+});
+
+/** What the program would answer had the work on the verdicts been broken off: the facts of now, the verdicts of before. */
+async function brokenOff(page: Page, how: 'isFailed' | 'isCalledOff' | 'isRunning'): Promise<void> {
+  await page.route(/\/api\/programmes\/[^/]+(?:\/sites\/[^/]+)?$/, async (route) => {
+    if (route.request().method() !== 'GET') return route.continue();
+    const answer = await route.fetch();
+    const body = (await answer.json()) as Record<string, unknown>;
+    const state = { isFailed: how === 'isFailed', isCalledOff: how === 'isCalledOff', done_fraction: 0.4 };
+    await route.fulfill({ response: answer, json: { ...body, ...state, version: Number(body['version']) + 1 } });
+  });
+}
+
+journey(
+  'what is being worked out is said, on the page and on paper, and nothing of before is hung up',
+  async ({ page }) => {
+    const { programmeId } = await withSafetySites(page);
+    await brokenOff(page, 'isRunning');
+    await page.goto(new URL(`/p/${programmeId}/sites/S992/water-safety`, page.url()).href);
+    await page.getByText('Being worked out: do not hang this up').waitFor();
+    expect(await page.getByText('Fit to drink by plan and samples').count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Print' }).count()).toBe(0);
+    await page.goto(new URL(`/p/${programmeId}/sites/S992/safety`, page.url()).href);
+    await page.getByText('Being worked out: do not hang this up.').waitFor();
+    expect(await page.getByRole('button', { name: 'Try again' }).count()).toBe(0);
+    // That nobody may drink is said even of before.
+    await page.goto(new URL(`/p/${programmeId}/sites/S991/water-safety`, page.url()).href);
+    await page.getByText('Before, it said: do not drink.').waitFor();
+  },
+);
+
+journey('a run that failed, or was stopped, is said with what to do, and nobody is left to wait', async ({ page }) => {
+  const { programmeId } = await withSafetySites(page);
+  for (const [how, said, press] of [
+    ['isFailed', /could not be worked out\. This is our fault/, 'Try again'],
+    ['isCalledOff', /was stopped/, 'Work it out'],
+  ] as const) {
+    await brokenOff(page, how);
+    for (const path of ['sites/S992/water-safety', 'sites/S992/safety', 'safety']) {
+      await page.goto(new URL(`/p/${programmeId}/${path}`, page.url()).href);
+      await page.getByText(said).first().waitFor();
+      expect(await page.getByText(/being worked out/i).count(), path).toBe(0);
+      await page.getByRole('button', { name: press }).first().waitFor();
+    }
+    const asked = page.waitForRequest((one) => one.method() === 'POST' && /\/design$/.test(one.url()));
+    await page.getByRole('button', { name: press }).first().click();
+    await asked;
+    await page.unrouteAll({ behavior: 'ignoreErrors' });
+  }
 });
 
 journey('a chlorinated site has its doses, on the page and on paper', async ({ page }) => {

@@ -182,7 +182,11 @@ journey('a working opens from a figure, and is copied line by line', async ({ pa
   await working.getByRole('button', { name: 'Copy' }).click();
   await working.getByText('Copied').waitFor();
   const copied = await page.evaluate(() => navigator.clipboard.readText());
+  // Only what was asked for and what it comes from stands open; what is copied is the whole.
+  const open_count = await working.getByRole('listitem').count();
+  await working.getByText(/^The other \d+ lines of the working$/).click();
   const lines = await working.getByRole('listitem').count();
+  expect(lines).toBeGreaterThan(open_count + 5);
   expect(copied.split('\n')).toHaveLength(lines);
   expect(copied).toMatch(/\t/);
   // The finding of a chart opens to the line it rests on; a cost to what is bought.

@@ -3,6 +3,7 @@ import {
   designSites,
   type GaugeFacts,
   noKit,
+  noRollout,
   noSafety,
   noStorms,
   noTreatment,
@@ -240,6 +241,7 @@ const facts: ProgrammeFacts = {
   parts: [{ ...unmeasuredPart, partId: 'tank', kind: 'tank', name: 'Tank', volume_L: 5000 }],
   prices: [],
   kit: noKit,
+  rollout: noRollout,
 };
 const ready = readyProgramme(facts);
 

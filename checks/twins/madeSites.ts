@@ -2,6 +2,7 @@ import {
   type DesignSettings,
   defaultSettings,
   noKit,
+  noRollout,
   noStorms,
   type ProgrammeFacts,
   type RainReading,
@@ -48,6 +49,7 @@ export function madeProgramme(seed: number): ProgrammeFacts & { readonly site: S
       },
     ],
     kit: noKit,
+    rollout: noRollout,
     ...madeCatalogue(seed, site.people!),
   };
 }

@@ -67,14 +67,22 @@ describe('sixty sites, seed 1', () => {
     found = designed(read.facts);
   });
 
-  test('the water of over half holds, over a quarter hold in all, and every verdict is there', () => {
+  test('the water of over half holds, over a third of those handed over hold in all, and every verdict is there', () => {
     const counts = countBy(found.designs);
     expect(found.designs).toHaveLength(60);
+    const handedOver = new Set(tables.sites!.flatMap(({ siteId, handOverDay }) => (handOverDay ? [siteId] : [])));
+    // No sample was taken yet where a site is to be fitted: what is drunk there is tight at best.
     const ofStation = (station: Station) =>
-      countBy(found.designs.map(({ stations }) => ({ verdict: stations[station] })));
+      countBy(
+        found.designs.flatMap(({ siteId, stations }) =>
+          station === 'cup' && !handedOver.has(siteId) ? [] : [{ verdict: stations[station] }],
+        ),
+      );
     expect(ofStation('storage')['holds']).toBeGreaterThanOrEqual(33);
     expect(ofStation('storage')['holds']).toBeLessThanOrEqual(45);
-    expect(counts['holds']).toBeGreaterThanOrEqual(16);
+    const holding = found.designs.filter(({ verdict }) => verdict === 'holds');
+    expect(holding.length).toBeGreaterThanOrEqual(handedOver.size / 3);
+    expect(holding.every(({ siteId }) => handedOver.has(siteId))).toBe(true);
     // Where gutters, stands and pipes were measured, most do their work, and some of each do not.
     for (const [station, least] of [
       ['gutter', 2],
@@ -84,7 +92,8 @@ describe('sixty sites, seed 1', () => {
       ['cup', 8],
     ] as const) {
       const { holds = 0, notJudged = 0, tight = 0, short = 0 } = ofStation(station);
-      expect(holds, station).toBeGreaterThanOrEqual((60 - notJudged) / 2);
+      const sites = station === 'cup' ? handedOver.size : 60;
+      expect(holds, station).toBeGreaterThanOrEqual((sites - notJudged) / 2);
       expect(tight + short, station).toBeGreaterThanOrEqual(least);
     }
     expect(ofStation('gutter')['short']).toBeGreaterThanOrEqual(2);
@@ -95,7 +104,7 @@ describe('sixty sites, seed 1', () => {
   });
 
   test('every planted fault is found where it stands', () => {
-    expect(planted).toHaveLength(34);
+    expect(planted).toHaveLength(38);
     const codes = planted.map(({ code }) => code);
     expect(codes).toContain('link.periods_overlap');
     expect(codes).toContain('site.tank_shares_sum');
@@ -200,7 +209,7 @@ describe('sixty sites, seed 1', () => {
         { latitude_deg: Number(row['latitude_deg']), longitude_deg: Number(row['longitude_deg']) },
       ]),
     );
-    expect(tables.places!.map(({ kind }) => kind)).toEqual(['store', 'landing', 'landing', 'roadhead']);
+    expect(tables.places!.slice(0, 4).map(({ kind }) => kind)).toEqual(['store', 'landing', 'landing', 'roadhead']);
     expect(new Set(tables.ways!.map(({ mode }) => mode))).toEqual(new Set(['road', 'river', 'foot']));
     expect(lines.features.map(({ id }) => id)).toEqual(tables.ways!.map(({ wayId }) => wayId));
     tables.ways!.forEach((way, i) => {
@@ -227,6 +236,8 @@ const saidOfSoundTables = new Set([
   'safety.source_over_target',
   'site.second_source',
   'site.people_from_households',
+  // Of a site that is to be fitted.
+  'waterTests.none',
 ]);
 
 describe('without faults', () => {

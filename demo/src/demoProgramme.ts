@@ -4,6 +4,7 @@ import { castOf, type Part } from './cast.ts';
 import { partRows, priceRows } from './catalogue.ts';
 import type { DraftProgramme, LaterTable, PlantedFault, Row } from './draft.ts';
 import { faultySites, plantFaults } from './faults.ts';
+import { asPlanned, toBeFitted } from './fitting.ts';
 import { gappedReadings, wholeReadings } from './gaps.ts';
 import { gaugesFor, islandPlaces, nearest, type Place, roundedPlace } from './islands.ts';
 import { carrierRows, costRows, costSettings, keptApartRows, kitRuleRows, rateRows } from './kit.ts';
@@ -13,6 +14,7 @@ import { type Particular, particularsOf, withIsland } from './particulars.ts';
 import { people_per_household, peopleCells, presenceRows, targetRows } from './people.ts';
 import { type DemoRain, demoRain } from './rain.ts';
 import { altitude_m, chlorinationRows, habitCells, rawWaterRows, roofCells, withAsbestos } from './rawWater.ts';
+import { madeRollout } from './rollout.ts';
 import { samplesOf } from './samples.ts';
 import { secondSourceOf, secondSourceRows } from './secondSources.ts';
 import { demoNames, type MadeSite, madeSites, purposes } from './sites.ts';
@@ -61,22 +63,28 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
   const hasMore = particulars.size > 0;
   const ids = made.map(({ siteId }) => siteId);
   const ofFaults = new Set<Particular>(['harvest', 'tanksApart']);
+  const inDoubt = faultySites(seed, ids, new Set(particulars.keys()));
   const faulty = new Set([
-    ...faultySites(seed, ids, new Set(particulars.keys())),
+    ...inDoubt,
     ...[...particulars].flatMap(([siteId, what]) => (ofFaults.has(what) ? [siteId] : [])),
   ]);
   const ofUnread = new Set(ids.filter((siteId) => particulars.get(siteId) === 'unreadIsland'));
   const cast = hasMore ? castOf(seed, made, clean, faulty, ofUnread) : new Map<string, Part>();
+  const waiting = toBeFitted(seed, made, cast, particulars, inDoubt);
   const sites = made.map((site) => {
     const { siteId } = site;
     const particular = particulars.get(siteId);
-    const bare = siteRow(seed, site, gaugeOf(site, particular, read, unread.gaugeId), particular);
+    const handOverDay = waiting.has(siteId) ? null : takenOver(seed, site);
+    const bare = siteRow(seed, { ...site, handOverDay }, gaugeOf(site, particular, read, unread.gaugeId), particular);
     const row = hasMore ? { ...bare, ...habitCells(cast.get(siteId)), altitude_m: altitude_m(seed, siteId) } : bare;
     // Nobody leaves out whether there is a hand pump where nothing is wrong.
     return clean ? { ...row, handPump: true } : row;
   });
   const rain = demoRain(seed, gaugeIds);
   const ways = hasMore ? waysOf(seed, names.islands[0]!, islands, made, particulars) : null;
+  const toFit = made.filter(({ siteId }) => waiting.has(siteId));
+  const land = { seed, islands, islandNames: names.islands, sites: toFit };
+  const rollout = ways === null ? null : madeRollout({ ...land, known: ways }, rain, clean);
   const draft: DraftProgramme = {
     settings: {
       programme: `${names.chain} Islands`,
@@ -84,9 +92,10 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
       ...engineering,
       ...costSettings,
       ...(hasMore ? { people_per_household, ...habits } : {}),
+      ...rollout?.settings,
     },
     tables: {
-      sites,
+      sites: sites.map((row) => ({ ...row, ...rollout?.cells.get(String(row['siteId'])) })),
       ...rowsOf(
         made.map(({ siteId, ...site }) => {
           const building = buildingOf(seed, { siteId, ...site }, particulars.get(siteId));
@@ -105,7 +114,7 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
         targets: targetRows(made),
         presence: presenceRows(sites),
         // Where nothing is wrong, a storm of the gauge that is not read yet was stated too.
-        ...treated(seed, made, cast, particulars, clean),
+        ...treated(seed, made, { cast, particulars, waiting }, clean),
         ...stormTables(seed, hasMore && clean ? [...gaugeIds, unread.gaugeId] : gaugeIds, rain),
       }),
       ...(hasMore
@@ -114,10 +123,10 @@ export function demoProgramme(options: DemoOptions = {}): DemoProgramme {
             secondSources: secondSourceRows(names.river, names.spring),
           }
         : {}),
-      ...(ways ? { places: ways.places, ways: ways.ways } : {}),
+      ...rollout?.tables,
     },
     rain: gaugeIds.map((gaugeId, i) => ({ gaugeId, rows: readings(seed, rain, i, clean) })),
-    rawFiles: ways ? [ways.lines] : [],
+    rawFiles: rollout ? [rollout.lines] : [],
   };
   const gauges_count = draft.tables.gauges.length;
   if (clean) return { ...draft, gauges_count, planted: [] };
@@ -140,12 +149,18 @@ const habits = {
   ...{ roofTurbidity_NTU: 1, roofTurbidityHigh_NTU: 2.5, cartridgeFailures_per_year: 0.05 },
 };
 
+/** What each site shows, and which are still to be fitted. */
+interface Shown {
+  readonly cast: ReadonlyMap<string, Part>;
+  readonly particulars: ReadonlyMap<string, Particular>;
+  readonly waiting: ReadonlySet<string>;
+}
+
 /** Units, samples and raw water of the sites of the cast. */
 function treated(
   seed: number,
   made: readonly MadeSite[],
-  cast: ReadonlyMap<string, Part>,
-  particulars: ReadonlyMap<string, Particular>,
+  { cast, particulars, waiting }: Shown,
   clean: boolean,
 ): Partial<Record<LaterTable, readonly Row[]>> {
   const all = made.flatMap((site) => {
@@ -153,14 +168,13 @@ function treated(
     const part = cast.get(siteId);
     if (part === undefined) return [];
     const source = secondSourceOf(particulars.get(siteId));
-    return [
-      {
-        ...treatmentRows(seed, site, part, clean),
-        ...samplesOf(seed, siteId, part, takenOver(seed, site), clean),
-        rawWater: rawWaterRows(seed, siteId, part, source),
-        chlorination: chlorinationRows(siteId, part),
-      },
-    ];
+    const rows = {
+      ...treatmentRows(seed, site, part, clean),
+      ...samplesOf(seed, siteId, part, takenOver(seed, site), clean),
+      rawWater: rawWaterRows(seed, siteId, part, source),
+      chlorination: chlorinationRows(siteId, part),
+    };
+    return [waiting.has(siteId) ? asPlanned(rows) : rows];
   });
   const names = new Set(all.flatMap((rows) => Object.keys(rows) as LaterTable[]));
   return Object.fromEntries(

@@ -2,6 +2,7 @@ import { folderTables } from '@eavewell/tables';
 import { type Chance, chanceFor } from './chance.ts';
 import { changed, type DemoTable, type DraftProgramme, type PlantedFault, type Row } from './draft.ts';
 import { plantRainFaults } from './rainFaults.ts';
+import { plantRolloutFaults } from './rolloutFaults.ts';
 import { plantSafetyFaults } from './safetyFaults.ts';
 import { plantStationFaults } from './stationFaults.ts';
 
@@ -42,12 +43,14 @@ export function plantFaults(seed: number, draft: DraftProgramme, spared: Readonl
   const ofStations = own.length === 0 ? [] : plantStationFaults(draft, ids);
   const inDoubt = ofStations.flatMap(({ siteId }) => siteId ?? []);
   const ofSafety = own.length === 0 ? [] : plantSafetyFaults(draft, [...inDoubt, ...ids]);
+  const ofRollout = own.length === 0 ? [] : plantRolloutFaults(draft);
   const planted = drawn.map(({ fault, siteId }) => fault(draft, siteId));
   return [
     ...planted,
     ...own,
     ...ofStations,
     ...ofSafety,
+    ...ofRollout,
     unknownSite(draft),
     unsafeId(draft),
     ...plantRainFaults(draft),

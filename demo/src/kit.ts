@@ -231,6 +231,35 @@ export const carrierRows: readonly Row[] = [
     ...{ carrierId: 'container', name: 'container, 6 m', mode: 'shippingContainer', limit_kg: 21000, limit_L: 33000 },
     ...{ longest_m: 5.85, stowage_fraction: 0.8 },
   },
+  {
+    ...{
+      carrierId: 'coaster',
+      name: 'coasting vessel, 17 m',
+      mode: 'boat',
+      limit_kg: 9000,
+      limit_L: 120000,
+      longest_m: 9,
+    },
+    ...{ stowage_fraction: 0.85, freeboard_cm: 70, leastFreeboard_cm: 55, ...harbour },
+    ...{ speed_km_per_h: 15, fuel_L_per_km: 1.6, cost_per_day: 130, currency: 'EUR', priceDate: '2026-01-20' },
+  },
+  {
+    ...{
+      carrierId: 'lighter',
+      name: 'lighter of shallow draught, 13 m',
+      mode: 'boat',
+      limit_kg: 5000,
+      limit_L: 70000,
+      longest_m: 8,
+    },
+    ...{ stowage_fraction: 0.85, freeboard_cm: 45, leastFreeboard_cm: 30, ...harbour },
+    ...{ speed_km_per_h: 9, fuel_L_per_km: 0.9, cost_per_day: 55, currency: 'USD', priceDate: '2026-02-02' },
+  },
+  {
+    ...{ carrierId: 'tractor', name: 'tractor with a flat trailer', mode: 'truck', limit_kg: 4500, limit_L: 70000 },
+    ...{ longest_m: 7, stowage_fraction: 0.85, count: 3 },
+    ...{ speed_km_per_h: 12, fuel_L_per_km: 0.4, cost_per_day: 48, currency: 'USD', priceDate: '2026-02-02' },
+  },
 ];
 
 /** The breath of fuel spoils samples: bottles do not travel with it. */

@@ -6,16 +6,22 @@ import { nearest, type Place, roundedPlace } from './islands.ts';
 import type { MadeSite } from './sites.ts';
 
 /** Where a way may start or end. */
-interface End extends Place {
+export interface End extends Place {
   readonly id: string;
   readonly name: string;
 }
 
 /** The ways of one island: where they start, how they are gone, and their lines. */
-interface MadeWays {
+export interface MadeWays {
   readonly places: readonly Row[];
-  readonly ways: readonly Row[];
-  readonly lines: { readonly path: string; readonly text: string };
+  readonly made: readonly WayMade[];
+}
+
+/** A way with its line. */
+export interface WayMade {
+  readonly wayId: string;
+  readonly line: readonly Place[];
+  readonly row: Row;
 }
 
 /** So many sites of the first island have a way [site]. */
@@ -51,12 +57,12 @@ export function madeWays(seed: number, island: { name: string; place: Place }, s
   ].map((way, i) => ({ ...way, wayId: `W${String(i + 1).padStart(2, '0')}` }));
   return {
     places: layout.map(({ id, kind }, i) => ({ placeId: id, name: ends[i]!.name, kind, ...roundedPlace(ends[i]!) })),
-    ways: made.map(({ wayId, row }) => ({ wayId, ...row })),
-    lines: { path: wayLinesFile, text: linesText(made) },
+    made,
   };
 }
 
-function wayOf(chance: Chance, mode: 'road' | 'river' | 'foot', from: End, to: End) {
+/** A way between two ends, by a line that wanders. */
+export function wayOf(chance: Chance, mode: 'road' | 'river' | 'foot', from: End, to: End) {
   const line = bentLine(chance, from, to);
   const length_km = Math.max(0.01, Math.round(lineLength_km([line]) * 100) / 100);
   const name = `${from.name} to ${to.name}`;
@@ -79,15 +85,16 @@ function bentLine(chance: Chance, from: Place, to: Place): readonly Place[] {
 }
 
 /** A collection of lines by RFC 7946, longitude first, one way to a line of text. */
-function linesText(made: readonly { wayId: string; line: readonly Place[]; row: { name: string } }[]): string {
+export function linesText(made: readonly WayMade[]): { readonly path: string; readonly text: string } {
   const features = made.map(({ wayId, line, row }) => ({
     type: 'Feature',
     id: wayId,
-    properties: { name: row.name },
+    properties: { name: row['name'] ?? null },
     geometry: {
       type: 'LineString',
       coordinates: line.map(({ latitude_deg, longitude_deg }) => [longitude_deg, latitude_deg]),
     },
   }));
-  return `{"type":"FeatureCollection","features":[\n${features.map((one) => JSON.stringify(one)).join(',\n')}\n]}\n`;
+  const text = features.map((one) => JSON.stringify(one)).join(',\n');
+  return { path: wayLinesFile, text: `{"type":"FeatureCollection","features":[\n${text}\n]}\n` };
 }

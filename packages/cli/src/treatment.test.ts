@@ -1,9 +1,11 @@
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { demoProgramme } from '@eavewell/demo';
 import { writeProgramme } from '@eavewell/formats';
 import { designReport } from '@eavewell/tables';
+import type { ValidateFunction } from 'ajv';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { keptRun } from './keptRun.ts';
 import { columnsOf } from './print/text.ts';
@@ -57,6 +59,12 @@ beforeAll(async () => {
 });
 afterAll(() => rm(room, { recursive: true, force: true }));
 
+/** The check of a document by the schema that is published for it. */
+async function checkOf(file: string): Promise<ValidateFunction> {
+  const text = await readFile(new URL(`../../../docs/${file}`, import.meta.url), 'utf8');
+  return new Ajv2020({ strict: false }).compile(JSON.parse(text));
+}
+
 describe('wear', () => {
   it('lists every set, the soonest due first, and says what is missing where no date can be told', async () => {
     const { code, out } = await eavewell('wear', folder);
@@ -87,6 +95,20 @@ describe('wear', () => {
       sites.map(({ siteId, wear }) => ({ siteId, wear })),
     );
     expect(known).toHaveLength(3);
+  });
+});
+
+describe.each(['wear', 'safety'] as const)('%s --json', (command) => {
+  it('is the document of its schema in docs, of all sites and of one', async () => {
+    const isValid = await checkOf(`${command}.schema.json`);
+    for (const args of [[], ['--site', 'S001'], ['--site', 'S005']]) {
+      const { out } = await eavewell(command, folder, '--json', ...args);
+      expect(isValid(JSON.parse(out)), JSON.stringify(isValid.errors)).toBe(true);
+    }
+    // A document that lacks something, or says something else, is refused.
+    const { sites, ...rest } = JSON.parse((await eavewell(command, folder, '--json')).out) as { sites: object[] };
+    for (const other of [rest, { ...rest, sites, more: 1 }, { ...rest, sites: [{ ...sites[0], [command]: 'dry' }] }])
+      expect(isValid(other)).toBe(false);
   });
 });
 

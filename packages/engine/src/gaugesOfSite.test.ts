@@ -5,6 +5,7 @@ import {
   defaultSettings,
   type GaugeFacts,
   noKit,
+  noRollout,
   type SiteFacts,
 } from './kernel/index.ts';
 import { designSites, rainOfSite, readyProgramme } from './plan.ts';
@@ -42,7 +43,7 @@ describe('the gauges of one site', () => {
   ];
   const ready = (among: readonly GaugeFacts[], settings: DesignSettings, wanted?: ReadonlySet<string>) =>
     readyProgramme(
-      { settings, sites: [], gauges: among, parts: [], prices: [], kit: noKit },
+      { settings, sites: [], gauges: among, parts: [], prices: [], kit: noKit, rollout: noRollout },
       wanted && { gauges: wanted },
     );
   const comesTo = (of: SiteFacts, programme: ReturnType<typeof ready>) => ({

@@ -7,6 +7,7 @@ import {
   type KitRule,
   noKit,
   noKitFigures,
+  noRollout,
   type PartFacts,
   type ProgrammeFacts,
   type SiteFacts,
@@ -97,6 +98,7 @@ function programme(more: Partial<ProgrammeFacts['settings']> = {}, prices = { gu
       rules: [rule('K1', 'gutter', 'gutterMetre'), rule('K2', 'tap', 'tap')],
       carriers: [person],
     },
+    rollout: noRollout,
   };
   return readyKit(facts, day);
 }

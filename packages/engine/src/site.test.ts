@@ -6,6 +6,7 @@ import {
   defaultSettings,
   type GaugeFacts,
   noKit,
+  noRollout,
   noStorms,
   type PartFacts,
   type RoofFacts,
@@ -84,7 +85,18 @@ function factsOf(
     ...change,
   };
   const all = { ...defaultSettings, ...settings };
-  return [site, readyProgramme({ settings: all, sites: [site], gauges: [gauge], parts, prices: [], kit: noKit })];
+  return [
+    site,
+    readyProgramme({
+      settings: all,
+      sites: [site],
+      gauges: [gauge],
+      parts,
+      prices: [],
+      kit: noKit,
+      rollout: noRollout,
+    }),
+  ];
 }
 
 function designOf(change: Partial<SiteFacts>, tank_L = 30_000, settings: Partial<DesignSettings> = {}) {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { defaultSettings, noKit, noSafety, type SiteFacts, unmeasuredSite } from './kernel/index.ts';
+import { defaultSettings, noKit, noRollout, noSafety, type SiteFacts, unmeasuredSite } from './kernel/index.ts';
 import { designSites, readyProgramme } from './plan.ts';
 
 function designOf(change: Partial<SiteFacts>) {
@@ -12,7 +12,7 @@ function designOf(change: Partial<SiteFacts>) {
     ...change,
   };
   const ready = readyProgramme({
-    ...{ settings: defaultSettings, sites: [site], gauges: [], parts: [], prices: [], kit: noKit },
+    ...{ settings: defaultSettings, sites: [site], gauges: [], parts: [], prices: [], kit: noKit, rollout: noRollout },
   });
   return { design: [...designSites([site], ready)][0]! };
 }

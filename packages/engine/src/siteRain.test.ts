@@ -5,6 +5,7 @@ import {
   defaultSettings,
   type GaugeFacts,
   noKit,
+  noRollout,
   type Scenario,
   type SiteFacts,
 } from './kernel/index.ts';
@@ -20,6 +21,7 @@ function judged(gauges: readonly GaugeFacts[], of = site(), settings: Partial<De
     parts: [],
     prices: [],
     kit: noKit,
+    rollout: noRollout,
   };
   const ready = readyProgramme(facts);
   const [design] = [...designSites([of], ready)];

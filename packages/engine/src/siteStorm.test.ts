@@ -5,6 +5,7 @@ import {
   defaultSettings,
   type GaugeFacts,
   noKit,
+  noRollout,
   type StormFacts,
 } from './kernel/index.ts';
 import { readyProgramme } from './plan.ts';
@@ -28,6 +29,7 @@ const ready = (gauges: readonly GaugeFacts[], settings: Partial<DesignSettings> 
       parts: [],
       prices: [],
       kit: noKit,
+      rollout: noRollout,
     },
     only && { gauges: only },
   );

@@ -72,10 +72,13 @@ function asItStood(text: string): string {
   return guardText(meant) === text ? meant : text;
 }
 
+/** Written in several ways that mean the same. */
+const staysAsWritten: readonly Column<unknown>['kind'][] = ['months', 'monthDay', 'weekdays'];
+
 function written(column: Column<unknown>, value: unknown, text: string): CellValue {
   if (column.kind === 'date') return isoDay(value as number);
   // Months and days of the year are written in several ways that mean the same; they stay as they stood.
-  if (column.kind === 'months' || column.kind === 'monthDay') return bare(text);
+  if (staysAsWritten.includes(column.kind)) return bare(text);
   return value as CellValue;
 }
 

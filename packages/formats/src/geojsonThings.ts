@@ -1,4 +1,4 @@
-import { type GeoPosition, greatCircle_km, type Place, type Problem } from '@eavewell/engine';
+import { type GeoPosition, greatCircle_km, type Place, type Problem, wayModes } from '@eavewell/engine';
 import {
   type MapLine,
   type MapPoint,
@@ -7,7 +7,6 @@ import {
   shown,
   tableProblem,
   type WayMode,
-  wayModes,
 } from '@eavewell/tables';
 
 type Fields = Readonly<Record<string, unknown>>;

@@ -7,6 +7,7 @@ export { limitedZip, type ZipFault, type ZipLimits, type ZipRead } from './limit
 export { makeFolder } from './makeFolder.ts';
 export { type CellPlace, mendCell } from './mendCell.ts';
 export { olderFiles } from './olderFiles.ts';
+export { plainCsv } from './plainCsv.ts';
 export type { FileUse, ProgrammeRead } from './programmeRead.ts';
 export { programmeOfRows, type RowsByTable, type RowsRead, rowsOfProgramme } from './programmeRows.ts';
 export type { CellValue, ProgrammeTables, RainRow } from './programmeTables.ts';

@@ -1,4 +1,4 @@
-import { defaultSettings, noKit, type Problem, type ProgrammeFacts } from '@eavewell/engine';
+import { defaultSettings, noKit, noRollout, type Problem, type ProgrammeFacts } from '@eavewell/engine';
 import type { NotUsed } from '@eavewell/tables';
 import type { Kept } from './keepFiles.ts';
 
@@ -22,7 +22,15 @@ export interface ProgrammeRead {
 
 /** What comes of a programme that cannot be read at all. */
 export function nothingRead(problem: Problem): ProgrammeRead {
-  const facts = { settings: defaultSettings, sites: [], gauges: [], parts: [], prices: [], kit: noKit };
+  const facts = {
+    settings: defaultSettings,
+    sites: [],
+    gauges: [],
+    parts: [],
+    prices: [],
+    kit: noKit,
+    rollout: noRollout,
+  };
   return { facts, problems: [problem], notUsed: [], files: [] };
 }
 

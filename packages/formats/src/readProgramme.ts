@@ -8,6 +8,7 @@ import {
   folderTableNames,
   folderTables,
   idForm,
+  lengthsOfLines,
   nearest,
   tableProblem,
   wayLinesFile,
@@ -138,8 +139,11 @@ export async function readProgramme(folder: string, options: ReadOptions = {}): 
   const rainEntries = await rainEntriesOf(folder);
   const rain = await readRainFiles(folder, gaugeIds, { ...options, matchings, entries, rainEntries });
   const doubtsOfAll = [...settings.doubtsOfAll, ...columns.doubtsOfAll, ...found.doubtsOfAll];
-  const joined = assembleProgramme({ settings: settings.settings, tables: found.tables, rain, doubtsOfAll });
   const wayLines = await readWayLines(folder);
+  const wayLengths_km = lengthsOfLines(wayLines.lines ?? []);
+  const joined = assembleProgramme({
+    ...{ settings: settings.settings, tables: found.tables, rain, doubtsOfAll, wayLengths_km },
+  });
   const ways = checkWays(found.tables, wayLines.lines);
   // A gauge with normals may do without a file of readings: the engine says what its rain is made from.
   const hasNormals = new Set(

@@ -1,5 +1,5 @@
 import { type DesignSettings, defaultSettings, type Place, type Problem } from '@eavewell/engine';
-import { readSettings, tableProblem } from '@eavewell/tables';
+import { readSettings, settingsBeside, tableProblem } from '@eavewell/tables';
 import { readJsonFile } from './readJsonFile.ts';
 
 /** The settings of a folder, and the faults in them that bear on every site. */
@@ -38,7 +38,7 @@ export async function readSettingsFile(folder: string): Promise<SettingsOfFolder
     tableProblem('settings.key_twice', { file, column: key }, { value: key, key, line, expected: 'once' }),
   );
   const own = [...twice, ...read.problems];
-  const grave = own.filter(({ severity, place }) => severity === 'blocker' && place.column !== 'programme');
+  const grave = own.filter(({ severity, place }) => severity === 'blocker' && !settingsBeside.has(place.column ?? ''));
   const doubtsOfAll = grave.map(({ place }) => place);
   return { settings: read.settings, problems: [...problems, ...own], doubtsOfAll, given, text };
 }

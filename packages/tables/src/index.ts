@@ -1,10 +1,9 @@
 export * from './contract/allTables.ts';
-export { bearingOf } from './contract/bearing.ts';
+export { bearingOf, settingsBeside } from './contract/bearing.ts';
 export { idForm } from './contract/columns.ts';
-export { placeKinds } from './contract/places.ts';
 export { rain } from './contract/rain.ts';
 export type { CellsOf, Column, ColumnKind, Columns, ForeignKey, Limits, Table } from './contract/table.ts';
-export { wayLinesFile, wayModes } from './contract/ways.ts';
+export { wayLinesFile } from './contract/ways.ts';
 export { rainSheet, settingColumn, settingsSheet } from './contract/workbookSheets.ts';
 export { datapackage } from './describing/datapackage.ts';
 export { type Json, tableSchema } from './describing/tableSchema.ts';
@@ -15,7 +14,7 @@ export {
   type ProgrammeParts,
   type RainOfGauge,
 } from './joining/assembleProgramme.ts';
-export { checkWays, type WaysChecked } from './joining/checkWays.ts';
+export { checkWays, lengthsOfLines, type WaysChecked } from './joining/checkWays.ts';
 export {
   type MapContent,
   mapContent,

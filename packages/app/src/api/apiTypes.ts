@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
                         };
                     };
                 };
@@ -1098,6 +1098,8 @@ export interface paths {
                                     boughtWater_amount_per_L: number | null;
                                     boughtWater_L_per_person_per_day: number | null;
                                     cartridgeFailures_per_year: number | null;
+                                    changeOver_h: number;
+                                    closedRain_mm: number | null;
                                     costYears: number;
                                     /** @description The currency costs are told in; null: that of the latest price. */
                                     currency: string | null;
@@ -1114,6 +1116,7 @@ export interface paths {
                                     foulingSpread_fraction: number;
                                     fuel_amount_per_kg: number | null;
                                     fuelHeat_MJ_per_kg: number | null;
+                                    fuelPrice_per_L: number | null;
                                     futures: number;
                                     /** @enum {string} */
                                     gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -1122,6 +1125,9 @@ export interface paths {
                                     headMargin_m: number;
                                     healthTarget_DALY_per_person_per_year: number;
                                     inflation_fraction_per_year: number | null;
+                                    installHigh_days: number;
+                                    installLikely_days: number;
+                                    installLow_days: number;
                                     interest_fraction_per_year: number | null;
                                     /** @enum {string} */
                                     judgeDrainage: "whereMeasured" | "always" | "never";
@@ -1136,24 +1142,33 @@ export interface paths {
                                     /** @enum {string} */
                                     judgeTreatment: "whereMeasured" | "always" | "never";
                                     leak_fraction: number;
+                                    learning_fraction: number;
                                     leastYears: number;
                                     litres_per_person_per_day: number;
                                     litresDrunk_L_per_person_per_day: number;
                                     litresDrunkHigh_L_per_person_per_day: number;
                                     madeYears: number;
+                                    mainStore: string | null;
                                     missingDays_fraction: number;
+                                    mustHold: boolean;
                                     oldRate_days: number;
+                                    openChance_fraction: number;
                                     peakShare_fraction: number;
                                     people_per_household: number | null;
                                     pipedScheme_amount_per_person: number | null;
                                     pipedScheme_amount_per_person_per_year: number | null;
                                     pipedScheme_years: number | null;
+                                    porterLoad_kg: number;
                                     priceChange_fraction_per_year: number | null;
                                     programme: string;
                                     pumping_h_per_day: number;
                                     range_fraction: number;
                                     recontamination_fraction: number | null;
                                     residualHead_m: number;
+                                    riverEnds_h: number;
+                                    rolloutHorizon_days: number;
+                                    /** @description Days from 1 January 1970; null: the day it is asked on. */
+                                    rolloutStart: number | null;
                                     roofSolids_g_per_m2_per_year: number | null;
                                     roofTurbidity_NTU: number | null;
                                     roofTurbidityHigh_NTU: number | null;
@@ -1521,7 +1536,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1691,7 +1706,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
                         };
                     };
                 };
@@ -2526,7 +2541,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
                 };
                 cookie?: never;
             };
@@ -6191,6 +6206,8 @@ export interface components {
                 boughtWater_amount_per_L: components["schemas"]["figure"] | null;
                 boughtWater_L_per_person_per_day: components["schemas"]["figure"] | null;
                 cartridgeFailures_per_year: components["schemas"]["figure"] | null;
+                changeOver_h: components["schemas"]["figure"];
+                closedRain_mm: components["schemas"]["figure"] | null;
                 costYears: components["schemas"]["figure"];
                 currency: string | null;
                 cutWaste_mm: components["schemas"]["figure"];
@@ -6206,6 +6223,7 @@ export interface components {
                 foulingSpread_fraction: components["schemas"]["figure"];
                 fuel_amount_per_kg: components["schemas"]["figure"] | null;
                 fuelHeat_MJ_per_kg: components["schemas"]["figure"] | null;
+                fuelPrice_per_L: components["schemas"]["figure"] | null;
                 futures: components["schemas"]["figure"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -6214,6 +6232,9 @@ export interface components {
                 headMargin_m: components["schemas"]["figure"];
                 healthTarget_DALY_per_person_per_year: components["schemas"]["figure"];
                 inflation_fraction_per_year: components["schemas"]["figure"] | null;
+                installHigh_days: components["schemas"]["figure"];
+                installLikely_days: components["schemas"]["figure"];
+                installLow_days: components["schemas"]["figure"];
                 interest_fraction_per_year: components["schemas"]["figure"] | null;
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
@@ -6228,24 +6249,32 @@ export interface components {
                 /** @enum {string} */
                 judgeTreatment: "whereMeasured" | "always" | "never";
                 leak_fraction: components["schemas"]["figure"];
+                learning_fraction: components["schemas"]["figure"];
                 leastYears: components["schemas"]["figure"];
                 litres_per_person_per_day: components["schemas"]["figure"];
                 litresDrunk_L_per_person_per_day: components["schemas"]["figure"];
                 litresDrunkHigh_L_per_person_per_day: components["schemas"]["figure"];
                 madeYears: components["schemas"]["figure"];
+                mainStore: string | null;
                 missingDays_fraction: components["schemas"]["figure"];
+                mustHold: boolean;
                 oldRate_days: components["schemas"]["figure"];
+                openChance_fraction: components["schemas"]["figure"];
                 peakShare_fraction: components["schemas"]["figure"];
                 people_per_household: components["schemas"]["figure"] | null;
                 pipedScheme_amount_per_person: components["schemas"]["figure"] | null;
                 pipedScheme_amount_per_person_per_year: components["schemas"]["figure"] | null;
                 pipedScheme_years: components["schemas"]["figure"] | null;
+                porterLoad_kg: components["schemas"]["figure"];
                 priceChange_fraction_per_year: components["schemas"]["figure"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figure"];
                 range_fraction: components["schemas"]["figure"];
                 recontamination_fraction: components["schemas"]["figure"] | null;
                 residualHead_m: components["schemas"]["figure"];
+                riverEnds_h: components["schemas"]["figure"];
+                rolloutHorizon_days: components["schemas"]["figure"];
+                rolloutStart: components["schemas"]["figure"] | null;
                 roofSolids_g_per_m2_per_year: components["schemas"]["figure"] | null;
                 roofTurbidity_NTU: components["schemas"]["figure"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figure"] | null;
@@ -6850,6 +6879,8 @@ export interface components {
                 boughtWater_amount_per_L: components["schemas"]["figureInput"] | null;
                 boughtWater_L_per_person_per_day: components["schemas"]["figureInput"] | null;
                 cartridgeFailures_per_year: components["schemas"]["figureInput"] | null;
+                changeOver_h: components["schemas"]["figureInput"];
+                closedRain_mm: components["schemas"]["figureInput"] | null;
                 costYears: components["schemas"]["figureInput"];
                 currency: string | null;
                 cutWaste_mm: components["schemas"]["figureInput"];
@@ -6865,6 +6896,7 @@ export interface components {
                 foulingSpread_fraction: components["schemas"]["figureInput"];
                 fuel_amount_per_kg: components["schemas"]["figureInput"] | null;
                 fuelHeat_MJ_per_kg: components["schemas"]["figureInput"] | null;
+                fuelPrice_per_L: components["schemas"]["figureInput"] | null;
                 futures: components["schemas"]["figureInput"];
                 /** @enum {string} */
                 gapFilling: "otherYears" | "normalRatio" | "inverseDistance";
@@ -6873,6 +6905,9 @@ export interface components {
                 headMargin_m: components["schemas"]["figureInput"];
                 healthTarget_DALY_per_person_per_year: components["schemas"]["figureInput"];
                 inflation_fraction_per_year: components["schemas"]["figureInput"] | null;
+                installHigh_days: components["schemas"]["figureInput"];
+                installLikely_days: components["schemas"]["figureInput"];
+                installLow_days: components["schemas"]["figureInput"];
                 interest_fraction_per_year: components["schemas"]["figureInput"] | null;
                 /** @enum {string} */
                 judgeDrainage: "whereMeasured" | "always" | "never";
@@ -6887,24 +6922,32 @@ export interface components {
                 /** @enum {string} */
                 judgeTreatment: "whereMeasured" | "always" | "never";
                 leak_fraction: components["schemas"]["figureInput"];
+                learning_fraction: components["schemas"]["figureInput"];
                 leastYears: components["schemas"]["figureInput"];
                 litres_per_person_per_day: components["schemas"]["figureInput"];
                 litresDrunk_L_per_person_per_day: components["schemas"]["figureInput"];
                 litresDrunkHigh_L_per_person_per_day: components["schemas"]["figureInput"];
                 madeYears: components["schemas"]["figureInput"];
+                mainStore: string | null;
                 missingDays_fraction: components["schemas"]["figureInput"];
+                mustHold: boolean;
                 oldRate_days: components["schemas"]["figureInput"];
+                openChance_fraction: components["schemas"]["figureInput"];
                 peakShare_fraction: components["schemas"]["figureInput"];
                 people_per_household: components["schemas"]["figureInput"] | null;
                 pipedScheme_amount_per_person: components["schemas"]["figureInput"] | null;
                 pipedScheme_amount_per_person_per_year: components["schemas"]["figureInput"] | null;
                 pipedScheme_years: components["schemas"]["figureInput"] | null;
+                porterLoad_kg: components["schemas"]["figureInput"];
                 priceChange_fraction_per_year: components["schemas"]["figureInput"] | null;
                 programme: string;
                 pumping_h_per_day: components["schemas"]["figureInput"];
                 range_fraction: components["schemas"]["figureInput"];
                 recontamination_fraction: components["schemas"]["figureInput"] | null;
                 residualHead_m: components["schemas"]["figureInput"];
+                riverEnds_h: components["schemas"]["figureInput"];
+                rolloutHorizon_days: components["schemas"]["figureInput"];
+                rolloutStart: components["schemas"]["figureInput"] | null;
                 roofSolids_g_per_m2_per_year: components["schemas"]["figureInput"] | null;
                 roofTurbidity_NTU: components["schemas"]["figureInput"] | null;
                 roofTurbidityHigh_NTU: components["schemas"]["figureInput"] | null;

@@ -129,6 +129,7 @@ const faultKeys: Readonly<Record<string, AppMessageKey>> = {
   'cell.not_a_time': 'forms.fault_not_a_time',
   'cell.not_a_month_day': 'forms.fault_not_a_month_day',
   'cell.not_months': 'forms.fault_not_months',
+  'cell.not_weekdays': 'forms.fault_not_weekdays',
 };
 
 function saidOf(column: Column<unknown>, code: string, numbers: PageNumbers): Said {

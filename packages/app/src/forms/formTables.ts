@@ -90,6 +90,20 @@ export const settingFields = [
   'pipedScheme_amount_per_person',
   'pipedScheme_years',
   'pipedScheme_amount_per_person_per_year',
+  'rolloutStart',
+  'rolloutHorizon_days',
+  'mainStore',
+  'mustHold',
+  'installLow_days',
+  'installLikely_days',
+  'installHigh_days',
+  'learning_fraction',
+  'riverEnds_h',
+  'changeOver_h',
+  'porterLoad_kg',
+  'fuelPrice_per_L',
+  'openChance_fraction',
+  'closedRain_mm',
   'gaugeReach_km',
   'leastYears',
   'missingDays_fraction',
@@ -105,6 +119,7 @@ export const settingFields = [
 
 /** Links that are not told as foreign keys, for what they name is no key by itself or need not be there. */
 const looseLinks: Readonly<Record<string, Readonly<Record<string, Link>>>> = {
+  crews: { calendarId: { table: 'workCalendars', column: 'calendarId', ofSite: false, isOpen: false } },
   sites: {
     siteClass: { table: 'targets', column: 'siteClass', ofSite: false, isOpen: true },
     secondSourceId: { table: 'secondSources', column: 'secondSourceId', ofSite: false, isOpen: false },

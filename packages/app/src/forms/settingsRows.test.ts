@@ -44,6 +44,7 @@ it('says what stands for a setting that is not given, for every one that has a s
     ...['workingServiceLow_fraction', 'workingServiceHigh_fraction', 'boughtWater_L_per_person_per_day'],
     ...['boughtWater_amount_per_L', 'boiledWater_L_per_person_per_day', 'fuel_amount_per_kg', 'fuelHeat_MJ_per_kg'],
     ...['stoveEfficiency_fraction', 'pipedScheme_amount_per_person', 'pipedScheme_years'],
-    ...['pipedScheme_amount_per_person_per_year', 'waterYearStartMonth'],
+    ...['pipedScheme_amount_per_person_per_year', 'rolloutStart', 'mainStore', 'fuelPrice_per_L', 'closedRain_mm'],
+    'waterYearStartMonth',
   ]);
 });

@@ -24,6 +24,7 @@ export function standardOf(field: string): number | string | null {
   const [name, within] = field.split('.');
   const standards: Readonly<Record<string, unknown>> = { ...defaultSettings };
   const value = within === undefined ? standards[name!] : (standards[name!] as Record<string, unknown>)[within];
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
   return field === 'programme' || (typeof value !== 'number' && typeof value !== 'string') ? null : value;
 }
 
@@ -31,7 +32,15 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const textOf = (value: unknown): string | null =>
-  value === undefined || value === null ? null : typeof value === 'object' ? JSON.stringify(value) : String(value);
+  value === undefined || value === null
+    ? null
+    : typeof value === 'boolean'
+      ? value
+        ? 'yes'
+        : 'no'
+      : typeof value === 'object'
+        ? JSON.stringify(value)
+        : String(value);
 
 /** All settings as the cells of one row, so that they are asked for like the rows of a table. */
 export function settingsRow(rows: readonly SettingRow[]): RowNow {

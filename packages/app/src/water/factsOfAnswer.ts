@@ -1,11 +1,12 @@
-import type {
-  GaugeFacts,
-  Problem,
-  ProgrammeFacts,
-  RainReading,
-  ReadyWanted,
-  ShortReading,
-  SiteFacts,
+import {
+  type GaugeFacts,
+  noRollout,
+  type Problem,
+  type ProgrammeFacts,
+  type RainReading,
+  type ReadyWanted,
+  type ShortReading,
+  type SiteFacts,
 } from '@eavewell/engine';
 import type { components } from '../api/apiTypes.ts';
 
@@ -109,7 +110,7 @@ export function factsOfAnswer(answer: FactsAnswer, readings: ReadonlyMap<string,
     return { ...head, readings: readingsOfAnswer(found), shortRain: shortRainOfAnswer(found) };
   });
   return {
-    facts: { settings, sites: [site], gauges: read, parts, prices, kit },
+    facts: { settings, sites: [site], gauges: read, parts, prices, kit, rollout: noRollout },
     ...{ wanted: { gauges: new Set(wantedGauges) }, site, faults, version, designVersion },
   };
 }

@@ -1,4 +1,4 @@
-import { dayIndexOf, defaultSettings, noKit, noStorms, type ProgrammeFacts } from '@eavewell/engine';
+import { dayIndexOf, defaultSettings, noKit, noRollout, noStorms, type ProgrammeFacts } from '@eavewell/engine';
 import { loadLanguage } from '@eavewell/words';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { type DraftStep, noQuestion } from './draft.ts';
@@ -17,6 +17,7 @@ const facts: ProgrammeFacts = {
   parts: [],
   prices: [],
   kit: noKit,
+  rollout: noRollout,
   gauges: [
     {
       ...noStorms,

@@ -1,4 +1,4 @@
-import { dayIndexOf, defaultSettings, noKit, noStorms, type ProgrammeFacts } from '@eavewell/engine';
+import { dayIndexOf, defaultSettings, noKit, noRollout, noStorms, type ProgrammeFacts } from '@eavewell/engine';
 import { loadLanguage } from '@eavewell/words';
 import { expect, it } from 'vitest';
 import { emptyDraft, noQuestion } from './draft.ts';
@@ -33,6 +33,7 @@ function judgeOf(isMadeUp: boolean): SiteJudge {
     parts: [],
     prices: [],
     kit: noKit,
+    rollout: noRollout,
   };
   return new SiteJudge(facts, 'S1');
 }

@@ -14,7 +14,7 @@ import {
   wearOf,
 } from '@eavewell/engine';
 import { faultFinder, faultNamer, problemReport, safetyReport, siteCup } from '@eavewell/report';
-import type { SiteCup } from '@eavewell/tables';
+import { type SafetyListReport, type SiteCup, safetySchemaVersion } from '@eavewell/tables';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { safetySection } from '../print/safetySection.ts';
@@ -104,7 +104,8 @@ function reported(all: readonly SafetyOfSite[], today: DayIndex, eavewell: strin
     ...{ siteId: design.siteId, name: design.name, safety: safetyReport(safety, spoken) },
     problems: problemsOf(design).map((one) => problemReport(one, spoken)),
   }));
-  return `${json({ eavewell, day: isoDay(today), sites })}\n`;
+  const report: SafetyListReport = { eavewell, schema: safetySchemaVersion, day: isoDay(today), sites };
+  return `${json(report)}\n`;
 }
 
 function printed(all: readonly SafetyOfSite[], sites: number, isOne: boolean, { look }: Context): string {

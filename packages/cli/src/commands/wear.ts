@@ -10,6 +10,7 @@ import {
   wearOf,
 } from '@eavewell/engine';
 import { problemReport, wearReport } from '@eavewell/report';
+import { type WearListReport, wearSchemaVersion } from '@eavewell/tables';
 import { problemSentence } from '@eavewell/words';
 import { type ExitCode, exitCodes } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
@@ -72,7 +73,8 @@ function reported(all: readonly WearOfSite[], today: DayIndex, eavewell: string)
     ...{ siteId, name, wear: finding!.map((one) => wearReport(one, spoken)) },
     problems: problems.map((one) => problemReport(one, spoken)),
   }));
-  return `${json({ eavewell, day: isoDay(today), sites })}\n`;
+  const report: WearListReport = { eavewell, schema: wearSchemaVersion, day: isoDay(today), sites };
+  return `${json(report)}\n`;
 }
 
 function printed(all: readonly WearOfSite[], isOne: boolean, today: DayIndex, { look }: Context): string {

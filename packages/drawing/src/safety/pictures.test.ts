@@ -127,6 +127,15 @@ describe('the risks', () => {
     expect([inkOf('over'), inkOf('at worst'), inkOf('none')]).toEqual(['brick', 'ink', 'ink']);
     expect(isDrawable(riskPicture([], words, { width: 328 }))).toBe(true);
   });
+
+  it('no line is without its name: where the whole has no room the germ alone is told', () => {
+    const name = 'Cryptosporidium (protozoa), roof water, and water of a far river on 3.6 days a year';
+    const rows = [{ name, short: 'Cryptosporidium', typical_ratio: 0.5, high_ratio: 1.9 }];
+    expect(textsOf(riskPicture(rows, words, { width: 328 }))).toContain('Cryptosporidium');
+    const wide = textsOf(riskPicture(rows, words, { width: 820 }));
+    expect(wide).toContain(name);
+    expect(wide).not.toContain('Cryptosporidium');
+  });
 });
 
 describe('the samples', () => {

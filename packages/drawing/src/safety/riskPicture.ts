@@ -6,6 +6,8 @@ import { px } from '../sheet/svgOf.ts';
 /** One germ in one water: what it costs in healthy years, as multiples of what is held to be tolerable. */
 export interface RiskRow {
   readonly name: string;
+  /** The germ alone: told where the whole name has no room. */
+  readonly short?: string;
   /** Over 1: more than is tolerable. */
   readonly typical_ratio: number;
   readonly high_ratio: number;
@@ -87,7 +89,7 @@ function ticksOf(low: number, high: number, width: number): readonly number[] {
 }
 
 function rowOf(
-  { name, typical_ratio, high_ratio }: RiskRow,
+  { name, short, typical_ratio, high_ratio }: RiskRow,
   top: number,
   xOf: (ratio: number) => number,
   lettering: Lettering,
@@ -96,11 +98,10 @@ function rowOf(
   const [from, to] = [xOf(typical_ratio), Math.max(xOf(typical_ratio), xOf(high_ratio))];
   const isOver = typical_ratio > 1;
   const isAtWorst = high_ratio > 1;
-  lettering.set(
-    { text: name, ink: isOver ? 'brick' : 'ink', isStrong: isOver || isAtWorst },
-    { x: 14, y: top + 16 },
-    { hasHalo: true },
-  );
+  for (const text of short === undefined ? [name] : [name, short]) {
+    const lettered = { text, ink: isOver ? 'brick' : 'ink', isStrong: isOver || isAtWorst } as const;
+    if (lettering.set(lettered, { x: 14, y: top + 16 }, { hasHalo: true })) break;
+  }
   const ink = isOver ? 'brick' : isAtWorst ? 'ochre' : 'ink';
   return group(null, [
     stroke(across(from, y, to), pen('cut', ink)),

@@ -6,12 +6,14 @@ import { headProblems } from './roomProblems/head.ts';
 import { kitProblems } from './roomProblems/kit.ts';
 import { loadsProblems } from './roomProblems/loads.ts';
 import { moneyProblems } from './roomProblems/money.ts';
+import { rolloutReadyProblems } from './roomProblems/rolloutReady.ts';
 import { safetyProblems } from './roomProblems/safety.ts';
 import { settlingProblems } from './roomProblems/settling.ts';
 import { standProblems } from './roomProblems/stand.ts';
 import { stormProblems } from './roomProblems/storm.ts';
 import { treatmentProblems } from './roomProblems/treatment.ts';
 import { waterTestsProblems } from './roomProblems/waterTests.ts';
+import { waysProblems } from './roomProblems/ways.ts';
 import { wearProblems } from './roomProblems/wear.ts';
 
 /** Every problem the engine can find, with its severity. The words package holds one sentence for each. */
@@ -98,6 +100,8 @@ export const engineProblems = {
   ...loadsProblems,
   ...moneyProblems,
   ...costProblems,
+  ...waysProblems,
+  ...rolloutReadyProblems,
 } as const;
 
 export type EngineProblemCode = keyof typeof engineProblems;

@@ -10,6 +10,7 @@ import type {
 import type { DayIndex } from './days.ts';
 import { type KitFacts, type KitFigures, noKitFigures } from './kitFacts.ts';
 import type { Place } from './problems.ts';
+import type { RolloutFacts } from './rolloutFacts.ts';
 import { noSafety, type SiteSafetyFacts } from './safetyFacts.ts';
 import type { DesignSettings, Target } from './settings.ts';
 import { noTreatment, type SiteTreatmentFacts, type UnitFigures } from './treatmentFacts.ts';
@@ -237,6 +238,7 @@ export interface ProgrammeFacts {
   readonly parts: readonly PartFacts[];
   readonly prices: readonly PriceFacts[];
   readonly kit: KitFacts;
+  readonly rollout: RolloutFacts;
 }
 
 /** What is told of a site of which nothing was measured but what is judged by the rain. */

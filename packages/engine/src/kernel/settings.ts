@@ -1,5 +1,6 @@
 import type { WindExposure } from './buildingFacts.ts';
 import { defaultKitSettings, type KitSettings } from './kitFacts.ts';
+import { defaultRolloutSettings, type RolloutSettings } from './rolloutSettings.ts';
 
 /** `drawFirst`: people draw in the morning, then rain comes in, then the rest spills. `yas` and `ybs`: yield after and before spill. */
 export const dayOrders = ['drawFirst', 'yas', 'ybs'] as const;
@@ -28,7 +29,7 @@ export const judgings = ['whereMeasured', 'always', 'never'] as const;
 export type Judging = (typeof judgings)[number];
 
 /** The programme's settings. Every default stands in `defaultSettings`. */
-export interface DesignSettings extends KitSettings {
+export interface DesignSettings extends KitSettings, RolloutSettings {
   readonly programme: string;
   readonly target: Target;
   readonly litres_per_person_per_day: number;
@@ -196,4 +197,5 @@ export const defaultSettings: DesignSettings = {
   sampleAge_days: 400,
   susceptibleToRotavirus_fraction: 0.06,
   ...defaultKitSettings,
+  ...defaultRolloutSettings,
 };

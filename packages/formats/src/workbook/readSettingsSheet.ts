@@ -1,5 +1,5 @@
 import { type DesignSettings, defaultSettings, type Place, type Problem } from '@eavewell/engine';
-import { type NotUsed, readRows, readSettings, settingColumn, settingsSheet } from '@eavewell/tables';
+import { type NotUsed, readRows, readSettings, settingColumn, settingsBeside, settingsSheet } from '@eavewell/tables';
 import type { MatchedWorkbook } from './matchedWorkbook.ts';
 import { readSheetTable, type SheetTable } from './readSheetTable.ts';
 import { bearsOnAll, findSheet, isProblem, sheetFile } from './sheets.ts';
@@ -80,7 +80,9 @@ export async function readSettingsSheet(workbook: MatchedWorkbook): Promise<Sett
   const rowOf = new Map(filled.map(({ field, row }) => [field, row]));
   const ofValues = read.problems.map((problem) => placed(problem, sheet, rowOf));
   const problems = [...found.problems, ...sheet.problems, ...rows.problems, ...ofValues];
-  const grave = problems.filter(({ severity, place }) => severity === 'blocker' && place.column !== 'programme');
+  const grave = problems.filter(
+    ({ severity, place }) => severity === 'blocker' && !settingsBeside.has(place.column ?? ''),
+  );
   return {
     settings: read.settings,
     problems,

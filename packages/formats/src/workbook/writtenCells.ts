@@ -10,7 +10,7 @@ export type WrittenCell =
 const plainNumber = /^-?\d+(?:\.\d+)?(?:[eE][+-]?\d+)?$/;
 export const dayFormat = 'yyyy-mm-dd';
 /** Kinds of columns in which a spreadsheet would make a date or a number of what is typed: MAR-1, 03-01, 11-2. */
-const stayText: readonly Column<unknown>['kind'][] = ['id', 'monthDay', 'months'];
+const stayText: readonly Column<unknown>['kind'][] = ['id', 'monthDay', 'months', 'weekdays'];
 /** The format of cells that are text whatever is typed into them later. */
 const textFormat = '@';
 /** Letters that XML cannot hold, or that its readers change; and the mark by which a workbook writes a letter by its number. */

@@ -1,5 +1,6 @@
 import { createHash, type Hash } from 'node:crypto';
 import type { Place, Problem, ProgrammeFacts, ReadyProgramme, SiteFacts } from '@eavewell/engine';
+import { settingsBeside } from '@eavewell/tables';
 
 function isNumbers(value: object): value is Float64Array | Uint8Array {
   return ArrayBuffer.isView(value) && !(value instanceof DataView);
@@ -59,8 +60,8 @@ export function siteHasher(
   ready: ReadyProgramme,
   faultAt: (place: Place) => Problem | null,
 ): (site: SiteFacts) => string {
-  // The programme's name stands in no site's design.
-  const { programme: _, ...settings } = facts.settings;
+  // The programme's name stands in no site's design, and what the rollout is planned by does not either.
+  const settings = Object.fromEntries(Object.entries(facts.settings).filter(([key]) => !settingsBeside.has(key)));
   const all = contentHash([
     settings,
     facts.parts,

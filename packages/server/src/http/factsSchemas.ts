@@ -17,7 +17,7 @@ import {
 } from '@eavewell/engine';
 import { z } from 'zod';
 import { figure, known, place, text } from './factParts.ts';
-import { kitFacts, kitFigures, kitSettings } from './kitSchemas.ts';
+import { kitFacts, kitFigures, kitSettings, rolloutSettings } from './kitSchemas.ts';
 import { programmeId, version } from './schemaParts.ts';
 import { safetyFacts, treatmentFacts, treatmentSettings, unitFigures } from './treatmentSchemas.ts';
 
@@ -241,6 +241,7 @@ const settings = z.strictObject({
   judgeSafety: z.enum(judgings),
   ...treatmentSettings,
   ...kitSettings,
+  ...rolloutSettings,
 });
 
 const normal = z.strictObject({

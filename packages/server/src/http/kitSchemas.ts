@@ -52,6 +52,24 @@ export const kitSettings = {
   pipedScheme_amount_per_person_per_year: known,
 };
 
+/** The settings of the rollout. */
+export const rolloutSettings = {
+  rolloutStart: known,
+  rolloutHorizon_days: figure,
+  installLow_days: figure,
+  installLikely_days: figure,
+  installHigh_days: figure,
+  learning_fraction: figure,
+  riverEnds_h: figure,
+  fuelPrice_per_L: known,
+  porterLoad_kg: figure,
+  changeOver_h: figure,
+  openChance_fraction: figure,
+  closedRain_mm: known,
+  mustHold: z.boolean(),
+  mainStore: text,
+};
+
 const condition = z.strictObject({ field: z.enum(conditionFields), test: z.enum(conditionTests), value: z.string() });
 const rule = z.strictObject({
   ruleId: z.string(),

@@ -3,6 +3,7 @@ import {
   isoDay,
   kitsBought,
   loadsBy,
+  noRollout,
   type Piece,
   type ProgrammeFacts,
   piecesOfKit,
@@ -70,7 +71,7 @@ export async function kitSumTask({ folder, language: tag, sites, neededOn }: Kit
 
 /** The market of kits that are kept, without its sites. */
 export function marketOf({ market, today }: KitsKept): ReadyKit {
-  const facts: ProgrammeFacts = { ...market, sites: [], gauges: [] };
+  const facts: ProgrammeFacts = { ...market, sites: [], gauges: [], rollout: noRollout };
   return readyKit(facts, today);
 }
 

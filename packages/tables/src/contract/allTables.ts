@@ -1,4 +1,7 @@
+import { arrivals } from './arrivals.ts';
 import { carriers } from './carriers.ts';
+import { closures } from './closures.ts';
+import { crewCarriers, crews, workCalendars } from './crews.ts';
 import { demand } from './demand.ts';
 import { diverters } from './diverters.ts';
 import { downpipes } from './downpipes.ts';
@@ -13,6 +16,7 @@ import { places } from './places.ts';
 import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
+import { riverLevels, wayLevels } from './rivers.ts';
 import { roofs } from './roofs.ts';
 import { barriers, chlorination, inspections, rawWater, testPortions, waterTests } from './safety.ts';
 import { secondSources } from './secondSources.ts';
@@ -64,6 +68,13 @@ export const folderTables = {
   secondSources,
   places,
   ways,
+  closures,
+  riverLevels,
+  wayLevels,
+  crews,
+  crewCarriers,
+  workCalendars,
+  arrivals,
 } as const;
 
 export type FolderTableName = keyof typeof folderTables;
@@ -110,4 +121,11 @@ export const allTables: readonly Table[] = [
   secondSources,
   places,
   ways,
+  closures,
+  riverLevels,
+  wayLevels,
+  crews,
+  crewCarriers,
+  workCalendars,
+  arrivals,
 ];

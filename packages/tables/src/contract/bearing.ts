@@ -1,4 +1,4 @@
-import type { SiteFacts } from '@eavewell/engine';
+import { defaultRolloutSettings, type SiteFacts } from '@eavewell/engine';
 
 /** A station that can be in doubt while the rest of a site is judged. */
 export type Beside = keyof SiteFacts['doubtsBeside'];
@@ -63,6 +63,25 @@ export const columnsBeside: Readonly<Record<string, Readonly<Record<string, Besi
   },
 };
 
+/** Columns of sites that the rollout alone is planned by: they say nothing of its water, and leave no verdict in doubt. */
+export const siteColumnsOfRollout: ReadonlySet<string> = new Set([
+  'place',
+  'weatherArea',
+  'readyFrom',
+  'finishBy',
+  'workMonths',
+  'priority_factor',
+  'priorityReason',
+  'agreedOn',
+  'installLow_days',
+  'installLikely_days',
+  'installHigh_days',
+  'skill',
+]);
+
+/** Settings that say nothing of the water of any site: a wrong one leaves no verdict in doubt. */
+export const settingsBeside: ReadonlySet<string> = new Set(['programme', ...Object.keys(defaultRolloutSettings)]);
+
 /**
  * What a whole row leaves unknown where it cannot be used: its site, or one station of it; the sites it is for; the gutters of the
  * sites of its gauge; a month of normals; every site; or nothing, where the first row of a key is used all the same.
@@ -91,6 +110,13 @@ const bearingOfOthers: Readonly<Record<string, Bearing | undefined>> = {
   carriers: 'first',
   places: 'first',
   ways: 'first',
+  closures: 'first',
+  riverLevels: 'first',
+  wayLevels: 'first',
+  crews: 'first',
+  crewCarriers: 'first',
+  workCalendars: 'first',
+  arrivals: 'first',
 };
 
 /**

@@ -1,5 +1,5 @@
 import { carrierModes } from '@eavewell/engine';
-import { above, choice, date, fraction, from, id, quantity, required, text, whole } from './columns.ts';
+import { above, choice, currency, date, fraction, from, id, quantity, required, text, whole } from './columns.ts';
 import { defineTable } from './table.ts';
 
 export const carriers = defineTable({
@@ -25,5 +25,13 @@ export const carriers = defineTable({
     leastFreeboard_cm: quantity('cm', 'It never goes with less.', { hard: from(0, 500), usual: from(20, 100) }),
     limitSetBy: text('Who set the limit.'),
     limitSetOn: date('The day it was set.', '1950-01-01', '2150-12-31'),
+    speed_km_per_h: quantity('km/h', 'Its speed, where a way states no hours.', {
+      hard: above(0, 200),
+      usual: from(1, 80),
+    }),
+    fuel_L_per_km: quantity('L/km', 'Fuel it takes.', { hard: from(0, 50), usual: from(0, 5) }),
+    cost_per_day: quantity('currency/day', 'What a day of it costs, without fuel.', { hard: from(0, 1e9) }),
+    currency: currency('The currency.'),
+    priceDate: date('The day its cost was stated.', '1950-01-01', '2150-12-31'),
   },
 });

@@ -106,6 +106,11 @@ export function months(about: string, emptyMeans: string | null = null): Column<
   return { ...plain, kind: 'months', about, emptyMeans, schema: z.array(z.number().int().min(1).max(12)).min(1) };
 }
 
+/** Days of the week, `sat;sun`; read as a list of numbers from 0, Sunday, to 6. */
+export function weekdays(about: string, emptyMeans: string | null = null): Column<readonly number[]> {
+  return { ...plain, kind: 'weekdays', about, emptyMeans, schema: z.array(z.number().int().min(0).max(6)).min(1) };
+}
+
 /** One of a few words. */
 export function choice<const T extends readonly [string, ...string[]]>(
   choices: T,
@@ -116,8 +121,8 @@ export function choice<const T extends readonly [string, ...string[]]>(
 }
 
 /** `yes` or `no`; read as true or false. */
-export function yesNo(about: string): Column<boolean> {
-  return { ...plain, kind: 'yesNo', about, choices: ['yes', 'no'], schema: z.boolean() };
+export function yesNo(about: string, emptyMeans: string | null = null): Column<boolean> {
+  return { ...plain, kind: 'yesNo', about, emptyMeans, choices: ['yes', 'no'], schema: z.boolean() };
 }
 
 /** The same column, which may not be empty. */
@@ -161,6 +166,8 @@ export function expectedText(column: Column<unknown>): string {
       return 'MM-DD, 01-01 to 12-31';
     case 'months':
       return 'months by number, as 6 to 9 or 6;7;8';
+    case 'weekdays':
+      return 'days of the week, as sat;sun';
     case 'choice':
     case 'yesNo':
       return column.choices.join(', ');

@@ -1,13 +1,15 @@
-import { choice, from, id, quantity, required, text } from './columns.ts';
+import { placeKinds } from '@eavewell/engine';
+import { choice, from, id, quantity, required, text, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
-
-/** What a place may be. A site is no place of this table: it stands in sites.csv. */
-export const placeKinds = ['store', 'roadhead', 'landing', 'base', 'other'] as const;
 
 export const places = defineTable({
   name: 'places',
   about: 'Where kit and crews start, change over or are kept: stores, ends of roads, landings.',
   key: ['placeId'],
+  foreignKeys: [
+    { fields: ['filledFrom'], table: 'places', tableFields: ['placeId'] },
+    { fields: ['filledBy'], table: 'carriers', tableFields: ['carrierId'] },
+  ],
   usedBy: ['Rollout'],
   optional: true,
   columns: {
@@ -16,5 +18,13 @@ export const places = defineTable({
     kind: choice(placeKinds, 'What the place is.'),
     latitude_deg: quantity('deg', 'Latitude, north positive, WGS 84.', { hard: from(-90, 90) }),
     longitude_deg: quantity('deg', 'Longitude, east positive, WGS 84.', { hard: from(-180, 180) }),
+    changeOver_h: quantity('h', 'What changing from one carrier to another takes there.', {
+      hard: from(0, 240),
+      usual: from(0, 6),
+      emptyMeans: 'as settings.json says',
+    }),
+    maySleep: yesNo('May a crew sleep there?', 'yes'),
+    filledFrom: id('The store that fills this one by trips of their own.', 'goods come here themselves'),
+    filledBy: id('The carrier that fills it.'),
   },
 });

@@ -7,7 +7,7 @@ import {
   wetDayAmountKinds,
   windExposures,
 } from '@eavewell/engine';
-import { above, choice, currency, fraction, from, quantity, text, whole } from './columns.ts';
+import { above, choice, currency, date, fraction, from, id, quantity, text, whole, yesNo } from './columns.ts';
 import type { Column } from './table.ts';
 
 type ColumnsFor<T> = { readonly [K in keyof T]: Column<NonNullable<T[K]>> };
@@ -21,6 +21,8 @@ export const targetColumns: ColumnsFor<Target> = {
   longestDryRun_days: whole('day', 'No dry run is longer than this …', { hard: from(0, 366), usual: from(0, 30) }),
   goodYears_fraction: fraction('… in at least this share of years.', { hard: above(0, 1), usual: from(0.5, 1) }),
 };
+
+const installDays = { hard: above(0, 1000), usual: from(0.25, 30) };
 
 /** The fields of settings.json, but for `target`. */
 export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
@@ -250,4 +252,44 @@ export const settingsColumns: ColumnsFor<Omit<DesignSettings, 'target'>> = {
   pipedScheme_amount_per_person_per_year: quantity('currency/person/year', 'What it would cost in a year, a person.', {
     hard: from(0, 1e12),
   }),
+  rolloutStart: date(
+    'The first day of the plan of the rollout; null: the day it is asked on.',
+    '1950-01-01',
+    '2150-12-31',
+  ),
+  rolloutHorizon_days: whole('day', 'How far the rollout looks ahead.', {
+    hard: from(14, 7300),
+    usual: from(90, 1500),
+  }),
+  installLow_days: quantity('day', 'Days of work for a crew at a site that states none, at the least.', installDays),
+  installLikely_days: quantity('day', 'The same, most likely.', installDays),
+  installHigh_days: quantity('day', 'The same, at the most.', installDays),
+  learning_fraction: fraction(
+    "What a crew's work takes each time the number of its jobs doubles, as a share of before; 1: nobody learns.",
+    { hard: from(0.5, 1), usual: from(0.8, 1) },
+  ),
+  riverEnds_h: quantity('h', "Boats are ashore so many hours after a crew's day begins, at the latest.", {
+    hard: above(0, 24),
+    usual: from(4, 12),
+  }),
+  fuelPrice_per_L: quantity('currency/L', 'What a litre of fuel for boats and trucks costs; null: not known.', {
+    hard: from(0, 1e9),
+  }),
+  porterLoad_kg: quantity('kg', 'What a porter carries. Local rules on lifting come first.', {
+    hard: above(0, 100),
+    usual: from(10, 30),
+  }),
+  changeOver_h: quantity('h', 'What changing from one carrier to another takes, where a place says nothing.', {
+    hard: from(0, 240),
+    usual: from(0, 6),
+  }),
+  openChance_fraction: fraction('A week in which a river was open in fewer years than this counts as closed.', {
+    usual: from(0.5, 1),
+  }),
+  closedRain_mm: quantity('mm', 'With more rain on a day nobody travels; null: weather is not drawn from rain.', {
+    hard: above(0, 1000),
+    usual: from(10, 150),
+  }),
+  mustHold: yesNo('Is a site that is not shown to hold left out of the plan?'),
+  mainStore: id('The place where what the table of parts counts lies; null: the only store there is.'),
 };

@@ -1,6 +1,9 @@
 import { windExposures } from '@eavewell/engine';
-import { above, choice, date, fraction, from, id, quantity, required, text, whole, yesNo } from './columns.ts';
+import { above, choice, date, fraction, from, id, months, quantity, required, text, whole, yesNo } from './columns.ts';
 import { defineTable } from './table.ts';
+
+const [firstDay, lastDay] = ['1950-01-01', '2150-12-31'] as const;
+const installDays = { hard: above(0, 1000), usual: from(0.25, 30), emptyMeans: 'as settings.json says' };
 
 export const sites = defineTable({
   name: 'sites',
@@ -93,5 +96,21 @@ export const sites = defineTable({
       emptyMeans: 'as settings.json says',
     }),
     altitude_m: quantity('m', 'Height above the sea, for boiling.', { hard: from(-450, 6000), usual: from(0, 4500) }),
+    place: id('The place or site at which it hangs on the ways.', 'the site itself'),
+    weatherArea: id('The area whose weather it has, in your own words; ways and sites of one area share it.', 'none'),
+    readyFrom: date('The first day the community is ready for the work.', firstDay, lastDay),
+    finishBy: date('The day by which it should be handed over.', firstDay, lastDay),
+    workMonths: months('The months in which work may be done there, by number.', 'all'),
+    priority_factor: quantity('ratio', 'Its people count so many times in the plan of who is served first.', {
+      hard: above(0, 1000),
+      usual: from(0.2, 10),
+      emptyMeans: '1',
+    }),
+    priorityReason: text('Why it comes first.'),
+    agreedOn: date('The day the community agreed.', firstDay, lastDay),
+    installLow_days: quantity('day', 'Days of work for a crew at the least.', installDays),
+    installLikely_days: quantity('day', 'Days of work for a crew most likely.', installDays),
+    installHigh_days: quantity('day', 'Days of work for a crew at the most.', installDays),
+    skill: id('What its crew must be able to do, as crews.csv says it.', 'nothing in particular'),
   },
 });

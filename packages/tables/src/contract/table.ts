@@ -2,7 +2,7 @@ import type { z } from 'zod';
 
 /**
  * What a column holds. `quantity` and `fraction` are numbers; a date is a day index once read; `monthDay` is a day of the year, 1 to 365;
- * `months` are numbers from 1 to 12; `yesNo` is true or false.
+ * `months` are numbers from 1 to 12, `weekdays` from 0 (Sunday) to 6; `yesNo` is true or false.
  */
 export type ColumnKind =
   | 'id'
@@ -14,6 +14,7 @@ export type ColumnKind =
   | 'time'
   | 'monthDay'
   | 'months'
+  | 'weekdays'
   | 'choice'
   | 'yesNo';
 

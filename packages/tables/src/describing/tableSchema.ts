@@ -23,6 +23,7 @@ const types: Readonly<Record<Column<unknown>['kind'], string>> = {
   time: 'time',
   monthDay: 'string',
   months: 'string',
+  weekdays: 'string',
   yesNo: 'boolean',
 };
 

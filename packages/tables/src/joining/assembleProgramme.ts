@@ -15,6 +15,7 @@ import { checkLinks } from './checkLinks.ts';
 import { findDoubts } from './findDoubts.ts';
 import { joinSites } from './joinSites.ts';
 import { kitFacts, kitFiguresOf } from './kitOfTables.ts';
+import { rolloutOfTables } from './rollout/rolloutOfTables.ts';
 import { stormsByGauge } from './stormsByGauge.ts';
 import type { TablesRead } from './tablesRead.ts';
 import { unitFiguresOf } from './treatmentBySite.ts';
@@ -39,6 +40,8 @@ export interface ProgrammeParts {
   readonly rain: ReadonlyMap<string, RainOfGauge>;
   /** Faults of whole files that bear on every site: a settings value, a file cut off. */
   readonly doubtsOfAll: readonly Place[];
+  /** Lengths of ways that have a line [km]; left out: none has. */
+  readonly wayLengths_km?: ReadonlyMap<string, number>;
 }
 
 /** What the tables come to, with what came to light in joining them. */
@@ -132,16 +135,20 @@ export function assembleProgramme(parts: ProgrammeParts): ProgrammeJoined {
   const { tables } = parts;
   const links = checkLinks(tables);
   const doubts = findDoubts(tables, links.problems, parts.doubtsOfAll);
+  const prices = priceFacts(tables, links.unlinked);
+  const kit = kitFacts(tables, links.unlinked);
+  const rollout = rolloutOfTables(tables, { settings: parts.settings, kit, prices }, parts.wayLengths_km ?? new Map());
   return {
     facts: {
-      settings: parts.settings,
+      settings: rollout.settings,
       sites: joinSites(tables, links.unlinked, doubts, parts.settings),
       gauges: gaugeFacts(parts),
       parts: partFacts(tables),
-      prices: priceFacts(tables, links.unlinked),
-      kit: kitFacts(tables, links.unlinked),
+      prices,
+      kit,
+      rollout: rollout.facts,
     },
-    problems: links.problems,
-    notUsed: links.notUsed,
+    problems: [...links.problems, ...rollout.problems],
+    notUsed: [...links.notUsed, ...rollout.notUsed],
   };
 }

@@ -66,6 +66,17 @@ function linesById(lines: readonly MapLine[]): ReadonlyMap<string, MapLine> {
   return byId;
 }
 
+/**
+ * How long is each way that has a line?
+ *
+ * @param lines - the lines of ways.geojson
+ * @returns lengths by wayId [km]
+ * @definition ours: docs/decisions/0077-what-a-way-is.md
+ */
+export function lengthsOfLines(lines: readonly MapLine[]): ReadonlyMap<string, number> {
+  return new Map([...linesById(lines)].map(([id, { pieces }]) => [id, lineLength_km(pieces)]));
+}
+
 function lengthProblems(
   { ways }: TablesRead,
   lines: ReadonlyMap<string, MapLine>,

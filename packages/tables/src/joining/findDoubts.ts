@@ -1,6 +1,6 @@
 import type { Place, Problem, SiteFacts } from '@eavewell/engine';
 import { type FolderTableName, folderTables } from '../contract/allTables.ts';
-import { type Beside, columnsBeside, tablesBeside } from '../contract/bearing.ts';
+import { type Beside, columnsBeside, siteColumnsOfRollout, tablesBeside } from '../contract/bearing.ts';
 import type { TablesRead } from './tablesRead.ts';
 
 /** The tables whose rows a site is judged by; those of one station alone put that station in doubt. */
@@ -52,6 +52,11 @@ function besideOfFile({ file }: Place, tables: TablesRead): Beside | null {
   const names = Object.keys(tablesBeside) as FolderTableName[];
   const name = names.find((one) => (tables[one]?.file ?? folderTables[one].file) === file);
   return name === undefined ? null : (tablesBeside[name] ?? null);
+}
+
+/** Does a place say nothing of the water of its site? */
+function isOfRollout({ file, column }: Place, { sites }: TablesRead): boolean {
+  return column !== undefined && file === (sites?.file ?? folderTables.sites.file) && siteColumnsOfRollout.has(column);
 }
 
 /** The one station a place is about; null: the whole site. */
@@ -224,7 +229,7 @@ export function findDoubts(
     for (const { code, severity, place } of tables[name]?.problems ?? [])
       if (severity === 'blocker' && ofFirstLine.test(code)) ofAll.push(place);
   for (const { code, severity, place, facts } of found) {
-    if (severity !== 'blocker') continue;
+    if (severity !== 'blocker' || isOfRollout(place, tables)) continue;
     if (code === 'link.unknown_site')
       for (const siteId of lookAlikes.get(toTheEye(String(facts['value']))) ?? []) doubt(siteId, place);
     if (code === 'cell.hidden_in_id' && place.column === 'siteId')

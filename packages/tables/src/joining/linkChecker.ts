@@ -9,7 +9,7 @@ const mostSought = 500;
 type Row = Pick<TableRow, 'row' | 'cells'>;
 
 /** A link from a row to another. */
-interface Link {
+export interface Link {
   readonly table: string;
   readonly file: string;
   readonly row: Row;
@@ -42,10 +42,16 @@ export class LinkChecker {
     this.notUsed.push(wholeRow ? listed : { ...listed, column });
   }
 
+  /** Not used for a fault that was told at another row. */
+  leave({ table, file, row, id, code }: Link): void {
+    this.unlinked.add(`${table} ${row.row}`);
+    this.notUsed.push({ file, row: row.row, value: id, code, cells: row.cells });
+  }
+
   /** Told, with nothing left out. */
-  remark({ file, row, column, id, siteId, code }: Link): void {
+  remark({ file, row, column, id, siteId, code }: Link, facts: Problem['facts'] = {}): void {
     const place: Place = { file, row: row.row, column, ...(siteId === null ? {} : { siteId }) };
-    this.problems.push(tableProblem(code, place, { value: id, column }));
+    this.problems.push(tableProblem(code, place, { value: id, column, ...facts }));
   }
 
   /** The table linked to could not be read: its rows cannot be told from unknown ones, so one problem stands for all. */

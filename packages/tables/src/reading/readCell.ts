@@ -8,6 +8,7 @@ import { nearest } from './nearest.ts';
 import { type DateOrder, readDate } from './readDate.ts';
 import { likelyMonthDay, readMonthDay, readMonths } from './readMonths.ts';
 import { type NumberHabit, readNumber } from './readNumber.ts';
+import { likelyWeekdays, readWeekdays } from './readWeekdays.ts';
 import type { Fault, TableProblemCode } from './tableProblems.ts';
 import type { CellRefusal } from './workbookProblems.ts';
 import { writtenDegrees } from './writtenDegrees.ts';
@@ -166,6 +167,7 @@ function readChoice<T>(cell: Cell<T>): CellReading<T> {
  * @problem cell.degrees_written - degrees with minutes, or with a letter for the side of the world
  * @problem cell.not_a_month_day - a spreadsheet may have made a date of it
  * @problem cell.not_months - not months by number
+ * @problem cell.not_weekdays - not days of the week
  * @problem cell.unusual - outside the usual range; the value is used
  * @law never throws, never gives NaN
  * @definition ours: docs/tables.md
@@ -195,6 +197,11 @@ function readOther<T>(cell: Cell<T>, habit: CellHabit): CellReading<T> {
     case 'months': {
       const value = readMonths(cell.text);
       return value === null ? cell.unused('cell.not_months') : cell.used(value);
+    }
+    case 'weekdays': {
+      const value = readWeekdays(cell.text);
+      const likely = likelyWeekdays(cell.text) ?? '';
+      return value === null ? cell.unused('cell.not_weekdays', { likely }) : cell.used(value);
     }
     case 'time':
       return cell.used(cell.text, null, false, 'cell.not_a_time');

@@ -1,4 +1,11 @@
-import { type DesignSettings, defaultSettings, type Facts, type Problem, type Target } from '@eavewell/engine';
+import {
+  type DesignSettings,
+  defaultSettings,
+  type Facts,
+  type Problem,
+  readIsoDay,
+  type Target,
+} from '@eavewell/engine';
 import { expectedText, limitsText } from '../contract/columns.ts';
 import { settingsColumns, targetColumns } from '../contract/settings.ts';
 import type { Column, Limits } from '../contract/table.ts';
@@ -10,6 +17,13 @@ import { type TableProblemCode, tableProblem } from './tableProblems.ts';
 export interface SettingsRead {
   readonly settings: DesignSettings;
   readonly problems: readonly Problem[];
+}
+
+/** What JSON has no word for is written as in a table: a day as YYYY-MM-DD, and yes or no as such or as true or false. */
+function asRead({ kind }: Column<unknown>, value: unknown): unknown {
+  if (kind === 'date') return typeof value === 'string' ? readIsoDay(value) : null;
+  if (kind === 'yesNo' && (value === 'yes' || value === 'no')) return value === 'yes';
+  return value;
 }
 
 function isObject(value: unknown): value is Readonly<Record<string, unknown>> {
@@ -58,7 +72,7 @@ class SettingsReader {
 
   take<T>(key: string, value: unknown, column: Column<NonNullable<T>>, standard: T): T {
     if (value === undefined || (value === null && standard === null)) return standard;
-    const read = column.schema.safeParse(value);
+    const read = column.schema.safeParse(asRead(column, value));
     if (!read.success) {
       this.wrong(key, value, expectedText(column), standard);
       return standard;

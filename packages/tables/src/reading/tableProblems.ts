@@ -1,6 +1,7 @@
 import type { Facts } from '@eavewell/engine';
 import { problemMaker } from '@eavewell/engine';
 import { positionProblems } from './positionProblems.ts';
+import { rolloutProblems } from './rolloutProblems.ts';
 import { stationProblems } from './stationProblems.ts';
 import { workbookProblems } from './workbookProblems.ts';
 
@@ -81,6 +82,7 @@ export const tableProblems = {
   'cell.not_a_time': 'blocker',
   'cell.not_a_month_day': 'blocker', // likely: the day, month-day, or ''
   'cell.not_months': 'blocker',
+  'cell.not_weekdays': 'blocker', // likely: the days, sat;sun, or ''
   'cell.not_a_choice': 'blocker', // choices, likely
   'cell.not_a_currency': 'blocker',
   'cell.unsafe_id': 'blocker',
@@ -129,6 +131,7 @@ export const tableProblems = {
   'rainFile.not_listed': 'warning', // count, lastRow: rows not used beyond those listed
   ...stationProblems,
   ...workbookProblems,
+  ...rolloutProblems,
   // settings.json. value: as written; key, expected, used: the value used instead.
   'settings.not_json': 'blocker', // what: the kind of fault; line, column; found
   'settings.key_twice': 'blocker', // key, line

@@ -88,6 +88,20 @@ const settings = z.strictObject({
   pipedScheme_amount_per_person: z.number().nullable(),
   pipedScheme_years: z.number().nullable(),
   pipedScheme_amount_per_person_per_year: z.number().nullable(),
+  rolloutStart: z.int().nullable().describe('Days from 1 January 1970; null: the day it is asked on.'),
+  rolloutHorizon_days: z.int(),
+  installLow_days: z.number(),
+  installLikely_days: z.number(),
+  installHigh_days: z.number(),
+  learning_fraction: z.number(),
+  riverEnds_h: z.number(),
+  fuelPrice_per_L: z.number().nullable(),
+  porterLoad_kg: z.number(),
+  changeOver_h: z.number(),
+  openChance_fraction: z.number(),
+  closedRain_mm: z.number().nullable(),
+  mustHold: z.boolean(),
+  mainStore: z.string().nullable(),
 });
 
 const gaugeRain = z.strictObject({

@@ -8,6 +8,14 @@ export {
   type SiteReport,
 } from './designReport.ts';
 export {
+  type SafetyListReport,
+  safetySchemaText,
+  safetySchemaVersion,
+  type WearListReport,
+  wearSchemaText,
+  wearSchemaVersion,
+} from './dueReports.ts';
+export {
   type KitLineReport,
   type KitReport,
   kitReport,
@@ -20,6 +28,14 @@ export type { ProgrammeCostReport, WholeLifeCostReport } from './kitCost.ts';
 export type { CarrierLoadsReport, KitsCarriedReport, LoadCountsReport, StowedReport } from './kitLoads.ts';
 export type { PlainSheet, PlainSheetColumn, SheetColumnKind } from './plainSheets.ts';
 export { type RemediesInWords, remediesInWords } from './remedies.ts';
+export {
+  type RolloutLegReport,
+  type RolloutReport,
+  type RolloutTripReport,
+  rolloutReport,
+  rolloutSchemaText,
+  rolloutSchemaVersion,
+} from './rollout.ts';
 export { type SiteCup, siteCup } from './siteCup.ts';
 export { type SiteShort, siteShort } from './siteShort.ts';
 export { type SiteYears, siteYears } from './siteYears.ts';

@@ -10,5 +10,6 @@ export const calendarSentences = {
   'link.periods_overlap': (t) => says(t, 'link.periods_overlap', { other: t.text('other'), value: quoted(t) }),
   'link.class_unused': (t) => saysOrMeant(t, 'link.class_unused', { value: quoted(t) }),
   'cell.not_a_month_day': (t) => saysOrMeant(t, 'cell.not_a_month_day', { value: quoted(t) }),
+  'cell.not_weekdays': (t) => saysOrMeant(t, 'cell.not_weekdays', { value: quoted(t) }),
   'cell.not_months': (t) => says(t, 'cell.not_months', { value: quoted(t) }),
 } satisfies Partial<Sentences<TableProblemCode>>;

@@ -8,6 +8,7 @@ import { mapsIn } from './maps.ts';
 import { packPageIn } from './packPages.ts';
 import { parserIn } from './parserWords.ts';
 import { rainIn, scenarioIn } from './rainPages.ts';
+import { rolloutPagesIn } from './rolloutPages.ts';
 import { serveIn } from './serve.ts';
 import { stormPageIn } from './stormPages.ts';
 import { yes } from './telling.ts';
@@ -278,6 +279,7 @@ export const commandLineIn = (speech: Speech) => ({
   wear: wearPageIn(speech),
   safety: safetyPageIn(speech),
   kit: kitPageIn(speech),
+  rollout: rolloutPagesIn(speech),
   check: checkIn(speech),
   design: designIn(speech),
   scenario: scenarioIn(speech),

@@ -16,6 +16,7 @@ import { stormSentences } from './stormProblems.ts';
 import { amount, part, type Sentences, says, wordFor, yes } from './telling.ts';
 import { treatmentSentences } from './treatmentProblems.ts';
 import { waterTestsSentences } from './waterTestsProblems.ts';
+import { waysSentences } from './waysProblems.ts';
 import { wearSentences } from './wearProblems.ts';
 
 const days = (t: Told) => amount(t, ['count', 'days'], 'day');
@@ -210,6 +211,7 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...drainageSentences,
   ...settlingSentences,
   ...loadsSentences,
+  ...waysSentences,
   ...standSentences,
   ...kitSentences,
   ...headSentences,

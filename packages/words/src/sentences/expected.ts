@@ -9,6 +9,7 @@ const forms: Readonly<Record<string, string>> = {
   'HH:MM, 00:00 to 23:59': 'time',
   'MM-DD, 01-01 to 12-31': 'monthDay',
   'months by number, as 6 to 9 or 6;7;8': 'months',
+  'days of the week, as sat;sun': 'weekdays',
   text: 'text',
 };
 

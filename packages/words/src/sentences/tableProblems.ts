@@ -5,6 +5,7 @@ import { columnSentences } from './columnProblems.ts';
 import { expectedIn } from './expected.ts';
 import { mixUpSentences } from './mixUpProblems.ts';
 import { positionProblemSentences } from './positionProblems.ts';
+import { rolloutTableSentences } from './rolloutTableProblems.ts';
 import { stationProblemSentences } from './stationProblems.ts';
 import { bearing, likelyOf, quoted, type Sentences, says, saysOrMeant, unitAsked, unitIn, yes } from './telling.ts';
 import { workbookProblemSentences } from './workbookProblems.ts';
@@ -186,4 +187,5 @@ export const tableProblemSentences: Sentences<TableProblemCode> = {
   ...stationProblemSentences,
   ...positionProblemSentences,
   ...workbookProblemSentences,
+  ...rolloutTableSentences,
 };

@@ -117,6 +117,6 @@ export const safetyPageIn = ({ say, numbers }: Speech) => ({
   noneHere: say('commandLine.safety.noneHere'),
   working: (done: number, all: number) => say('commandLine.safety.working', { done, all }),
   help: say('commandLine.safety.help'),
-  jsonHelp: say('commandLine.wear.jsonHelp'),
+  jsonHelp: say('commandLine.safety.jsonHelp'),
   examples: say('commandLine.safety.examples'),
 });

@@ -1,11 +1,12 @@
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
-import { useDeferredValue, useMemo } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import { queries } from '../../api/queries.ts';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
+import { Progress, SiteFinder } from '../sites/index.ts';
 import { SafetyCaution } from './Caution.tsx';
 import { CupRows } from './CupRows.tsx';
-import { chosenCups, drinks, dueSets, safetyTally, todayHere } from './cups.ts';
+import { chosenCups, drinks, dueSets, foundCups, safetyTally, todayHere } from './cups.ts';
 import { tallyWords } from './cupWords.ts';
 import { DueSets } from './DueSets.tsx';
 import { SafetyTools } from './SafetyTools.tsx';
@@ -26,25 +27,42 @@ export function Safety() {
   const { sites, head } = data;
   const now = todayHere();
   const tally = useMemo(() => safetyTally(sites, now), [sites, now]);
-  const shown = useMemo(() => chosenCups(sites, later, now), [sites, later, now]);
-  const sets = useMemo(() => dueSets(sites), [sites]);
-  const undated_count = useMemo(() => sites.reduce((sum, { cup }) => sum + (cup?.setsUndated_count ?? 0), 0), [sites]);
+  const [typed, setTyped] = useState('');
+  const wanted = useDeferredValue(typed);
+  const finder = useMemo(() => new SiteFinder(sites), [sites]);
+  const found = useMemo(() => foundCups(sites, finder, wanted), [sites, finder, wanted]);
+  const chosen = useMemo(() => chosenCups(sites, later, now), [sites, later, now]);
+  const shown = found ?? chosen;
+  const sets = useMemo(() => dueSets(found ?? sites), [found, sites]);
+  const undated_count = useMemo(
+    () => (found ?? sites).reduce((sum, { cup }) => sum + (cup?.setsUndated_count ?? 0), 0),
+    [found, sites],
+  );
   const isOfNow = head.designVersion === state.version && state.done_fraction === 1;
   // Before the first site is worked out nothing can be said of any.
   const isYet = !isOfNow && tally.drink.notJudged === sites.length;
-  const { first, rest } = isYet ? { first: say('safety.working_out'), rest: '' } : tallyWords(tally, language);
+  // A site at which nobody may drink may be among those still to come.
+  const isOpen = !isOfNow && tally.drink.no === 0;
+  const said = tallyWords(tally, language);
+  const { first, rest } = isOpen
+    ? {
+        first: say(isRunning ? 'safety.working_out' : 'safety.not_worked_out'),
+        rest: isYet ? '' : [said.first, said.rest].join(' ').trim(),
+      }
+    : said;
   const left = drinks.filter((one) => one === 'yes' || one === 'notJudged').filter((one) => tally.drink[one] > 0);
   return (
     <div className="programme-safety">
       <h1>{tally.drink.no > 0 ? <strong className="w-short">{first}</strong> : first}</h1>
       {rest === '' ? null : <p className="rest">{rest}</p>}
-      {isOfNow ? null : (
+      {isOfNow || (isYet && !isRunning) ? null : (
         <p role="status" className="small">
           {say(isRunning ? 'safety.running' : 'safety.of_before')}
         </p>
       )}
+      {isRunning ? null : <Progress {...{ programmeId, state, count: sites.length, isOfBefore: false }} />}
       <SafetyCaution />
-      <SafetyTools sites={sites} tally={tally} asked={asked} />
+      <SafetyTools {...{ sites, tally, asked, typed }} onType={setTyped} />
       <div className="safety-sheet">
         <section aria-labelledby="cups-head">
           <h2 id="cups-head" className="said-only">
@@ -52,10 +70,10 @@ export function Safety() {
           </h2>
           <p role="status" className="small">
             {say('safety.shown', { count: shown.length })}{' '}
-            {say(later.due === 'set' ? 'safety.order_due' : 'safety.order_worst')}
+            {found === null ? say(later.due === 'set' ? 'safety.order_due' : 'safety.order_worst') : null}
           </p>
           {shown.length === 0 ? null : <CupRows programmeId={programmeId} sites={shown} today={now} />}
-          {asked.drink !== undefined || asked.due !== undefined ? null : (
+          {asked.drink !== undefined || asked.due !== undefined || found !== null ? null : (
             <p className="foot on-screen">
               {left.map((drink) => (
                 <Link key={drink} from="/p/$programmeId/safety" to="." search={{ ...asked, drink }} resetScroll={false}>

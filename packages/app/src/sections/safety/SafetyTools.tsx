@@ -28,10 +28,15 @@ export function SafetyTools({
   sites,
   tally,
   asked,
+  typed,
+  onType,
 }: {
   readonly sites: readonly SiteOfSafety[];
   readonly tally: SafetyTally;
   readonly asked: SafetyAsked;
+  /** What was typed to find a village. */
+  readonly typed: string;
+  onType(typed: string): void;
 }) {
   const { say, code } = useLanguage();
   const navigate = useNavigate({ from });
@@ -44,6 +49,16 @@ export function SafetyTools({
   const link = { from, to: '.', activeProps: {}, resetScroll: false } as const;
   return (
     <search className="safety-tools on-screen">
+      <label>
+        {say('sites.find')}
+        <input
+          type="search"
+          value={typed}
+          autoComplete="off"
+          spellCheck={false}
+          onChange={({ target }) => onType(target.value)}
+        />
+      </label>
       <ul aria-label={say('safety.show')}>
         {drinks.map((drink) =>
           tally.drink[drink] === 0 && asked.drink !== drink ? null : (

@@ -1,4 +1,4 @@
-import { type AppLanguage, roundedDown, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
+import { type AppLanguage, type AppMessageKey, roundedDown, sourceOfRisk, waterOfRisk } from '@eavewell/words/app';
 import type { components } from '../../api/apiTypes.ts';
 import { type Cup, drinkOf, monthsTo, type SafetyTally, type SiteOfSafety } from './cups.ts';
 
@@ -25,8 +25,12 @@ export function tallyWords(
 
 type SafetyReport = NonNullable<components['schemas']['site']['safety']>;
 
-/** Why it may be said on the page of a site: the short reason first, the others after it. */
-export function reasonsOfReport(safety: SafetyReport, words: Words): readonly [first: string, ...others: string[]] {
+/** Why it may be said on the page of a site: the short reason first, the others after it. Beside a tap nobody is told of tables and rows. */
+export function reasonsOfReport(
+  safety: SafetyReport,
+  words: Words,
+  on: 'screen' | 'paper' = 'screen',
+): readonly [first: string, ...others: string[]] {
   const { risks, waterTests, reasons } = safety;
   const [worst] = risks;
   const of = (because: Cup['because'], notes: Cup['notes']) => {
@@ -36,17 +40,23 @@ export function reasonsOfReport(safety: SafetyReport, words: Words): readonly [f
       ...{ last: waterTests.last, clean_count: waterTests.clean_count },
       worst: worst === undefined ? null : { ...worst, ...sourceOfRisk(worst, safety) },
     };
-    return reasonWords({ isJudged: true, cup }, words);
+    return reasonWords({ isJudged: true, cup }, words, on);
   };
   const [first = 'unknown', ...others] = reasons;
   return [of(first, safety.notes), ...others.map((one) => of(one, []))];
 }
 
 /** Why it may be said: a sentence. */
-export function reasonWords(site: Pick<SiteOfSafety, 'isJudged' | 'cup'>, words: Words): string {
+export function reasonWords(
+  site: Pick<SiteOfSafety, 'isJudged' | 'cup'>,
+  words: Words,
+  on: 'screen' | 'paper' = 'screen',
+): string {
   const { say, numbers } = words;
   const { cup } = site;
   if (cup === null) return say(site.isJudged ? 'safety.because_notJudged' : 'safety.because_notYet');
+  if (on === 'paper' && (cup.because === 'withheld' || cup.because === 'sampleUnusable'))
+    return say(`safety.because_${cup.because}_paper`);
   const { because, worst, last, target_DALY_per_person_per_year: target } = cup;
   const risk = (value: number) => numbers.quantity(twoDigits(value * 1e6), '');
   const rows = [...new Set(cup.withheldBy.map((at) => placeWords(at, words)))];
@@ -67,9 +77,20 @@ export function reasonWords(site: Pick<SiteOfSafety, 'isJudged' | 'cup'>, words:
   return [said, ...notes].join(' ');
 }
 
-/** Where a row stands that is to be mended. */
+/** The table that a file of a programme holds. */
+export const tableOf = (file: string): string => file.replace(/\.[^.]+$/, '');
+
+/** Where a row stands that is to be mended: the table by the name it has in the forms. */
 function placeWords({ file = '', row }: Cup['withheldBy'][number], { say }: Pick<Words, 'say'>): string {
-  return say('safety.row_at', { file, row: row === undefined ? 'none' : String(row) });
+  return say('safety.row_at', { file: tableWords(file, say), row: row === undefined ? 'none' : String(row) });
+}
+
+function tableWords(file: string, say: Words['say']): string {
+  try {
+    return say(`tableNames.${tableOf(file)}` as AppMessageKey);
+  } catch {
+    return file;
+  }
 }
 
 type Counted = Pick<NonNullable<Cup['last']>, 'sign' | 'count_per_100mL'>;

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
+import { SiteFinder } from '../sites/findSites.ts';
 import {
   type Cup,
   chosenCups,
   dueSets,
+  foundCups,
   monthsTo,
   type SiteOfSafety,
   safetyAskedOf,
@@ -85,6 +87,8 @@ describe('the cups of a programme', () => {
     expect(keys(chosenCups(all, { drink: 'yes' }, today))).toEqual(['FIT']);
     expect(keys(chosenCups(all, { due: 'sample' }, today))).toEqual(['TIGHT', 'UNKNOWN']);
     const old = site('OLD', { needsTest: ['tooOld'] });
+    // Fit by all else, and a test is due: it needs somebody as well.
+    expect(keys(chosenCups([fit, old], {}, today))).toEqual(['OLD']);
     expect(keys(chosenCups([fit, old], { due: 'sample' }, today))).toEqual(['OLD']);
     expect(keys(chosenCups(all, { drink: 'notJudged', area: 'North' }, today))).toEqual([]);
   });
@@ -95,6 +99,15 @@ describe('the cups of a programme', () => {
     const far = site('FAR', { sets: [set('D', '2031-01-01')] });
     expect(keys(chosenCups([fit, late, soon, far], { due: 'set' }, today))).toEqual(['SOON', 'LATE']);
     expect(dueSets([late, soon]).map((one) => one.set.serial)).toEqual(['B', 'A', 'C']);
+  });
+
+  it('a village is found by its name, whatever is said of it, with a mistake or two', () => {
+    const sites = [fit, site('S7', {}, { name: 'Mirrémossa village hall' }), none];
+    const finder = new SiteFinder(sites);
+    expect(keys(foundCups(sites, finder, 'miremossa')!)).toEqual(['S7']);
+    expect(keys(foundCups(sites, finder, 'none')!)).toEqual(['NONE']);
+    expect(foundCups(sites, finder, 'zzzz')).toEqual([]);
+    expect(foundCups(sites, finder, '  ')).toBeNull();
   });
 
   it('are counted', () => {

@@ -1,5 +1,6 @@
 import { type CupRanked, compareCups } from '@eavewell/engine';
 import type { components } from '../../api/apiTypes.ts';
+import type { SiteFinder } from '../sites/index.ts';
 
 /** The cups of all sites as the server answers them. */
 export type SafetyBody = components['schemas']['programmeSafety'];
@@ -17,7 +18,7 @@ export type Due = (typeof dues)[number];
 
 /** Which sites are shown: it stands in the address, so that a link keeps it and back brings it again. */
 export interface SafetyAsked {
-  /** Without it those that may not be drunk of or are not shown to be fit; all that fit the rest where `due` is asked. */
+  /** Without it those that may not be drunk of, are not shown to be fit, or need a test; all that fit the rest where `due` is asked. */
   readonly drink?: Drink;
   readonly due?: Due;
   readonly area?: string;
@@ -80,13 +81,28 @@ export function chosenCups(
     if (due === 'sample' && !isSampleDue(site)) return false;
     if (due === 'set' && !isSetDue(site, today)) return false;
     if (drink !== undefined) return own === drink;
-    return due !== undefined || own === 'no' || own === 'notShown';
+    // What needs her today: also a test that is due where all else says that it is fit.
+    return due !== undefined || own === 'no' || own === 'notShown' || isSampleDue(site);
   };
   const chosen = sites.filter(fits);
   return due === 'set' ? chosen.sort((a, b) => (middleOf(a) < middleOf(b) ? -1 : 1)) : chosen;
 }
 
 const middleOf = ({ cup }: SiteOfSafety) => cup?.sets[0]?.middle ?? '9999';
+
+/**
+ * The sites meant by what was typed, the likeliest first, whatever is said of them; null where nothing was typed.
+ *
+ * @param finder - of these sites, in this order
+ */
+export function foundCups(
+  sites: readonly SiteOfSafety[],
+  finder: Pick<SiteFinder, 'find'>,
+  typed: string,
+): readonly SiteOfSafety[] | null {
+  const found = finder.find(typed);
+  return found === null ? null : [...found].map((at) => sites[at]!);
+}
 
 /** How many sites there are of each, and at how many something is due. */
 export interface SafetyTally {

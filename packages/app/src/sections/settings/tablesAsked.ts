@@ -23,6 +23,14 @@ export const tablesAsked = [
   'costs',
   'rates',
   'redenominations',
+  'ways',
+  'closures',
+  'riverLevels',
+  'wayLevels',
+  'crews',
+  'crewCarriers',
+  'workCalendars',
+  'arrivals',
 ] as const satisfies readonly TableName[];
 
 export type TableAsked = (typeof tablesAsked)[number];
@@ -30,4 +38,7 @@ export type TableAsked = (typeof tablesAsked)[number];
 export const isTableAsked = (name: string): name is TableAsked => (tablesAsked as readonly string[]).includes(name);
 
 /** Tables whose rows the cells of these may name. */
-export const namedHere = ['gauges', 'parts', 'secondSources', 'kitRules'] as const satisfies readonly TableName[];
+export const namedHere = [
+  ...(['gauges', 'parts', 'secondSources', 'kitRules'] as const),
+  ...(['places', 'ways', 'carriers', 'crews', 'workCalendars'] as const),
+] as const satisfies readonly TableName[];

@@ -48,7 +48,7 @@ export function SitePage() {
               {say('site.to_safety')}
             </Link>
           </p>
-          {isCupOfBefore && design.safety !== null ? <CupOfBefore /> : null}
+          {isCupOfBefore && design.safety !== null ? <CupOfBefore programmeId={programmeId} state={site} /> : null}
           {design.safety?.mayDrink === 'no' ? <DoNotDrink /> : null}
         </>
       )}

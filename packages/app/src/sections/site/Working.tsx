@@ -1,11 +1,17 @@
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import { printAlone } from '../../look/printAlone.ts';
-import { lineMeant, type SiteReport } from './siteFigures.ts';
+import type { SiteReport } from './siteFigures.ts';
+import { foldedWorking } from './workingFolds.ts';
 
 type Line = SiteReport['working'][number];
 
-/** How a figure was reached, line by line: formula in words, inputs with units, source. The line that was asked for stands out. */
+/**
+ * How a figure was reached: formula in words, inputs with units, source. Of a long working the line that was asked for
+ * stands first, then those its figures come from; all others are behind a heading. Copied and printed it is whole.
+ */
+// long: the parts of a working as they are read
 export function Working({
   lines,
   opened,
@@ -18,14 +24,35 @@ export function Working({
   const { say } = useLanguage();
   const head = useRef<HTMLHeadingElement>(null);
   const whole = useRef<HTMLElement>(null);
+  // The figure whose other lines were opened: of another one they are folded again.
+  const [unfolded, setUnfolded] = useState('');
   // Who opens it reads it: the focus goes where it begins, and the line asked for comes into view.
   useEffect(() => {
     head.current?.focus();
     whole.current?.querySelector(`.asked, #${lineId(opened.split(' ')[0]!)}`)?.scrollIntoView({ block: 'nearest' });
   }, [opened]);
-  const asked = lineMeant(lines, opened);
-  // A figure of the whole site is of every tank's line; one of a part is of its own.
-  const isAsked = (code: string, i: number) => (opened.includes(' ') ? i === asked : code === opened);
+  const { asked, from, others, isFolded } = useMemo(() => foldedWorking(lines, opened), [lines, opened]);
+  const print = () => {
+    flushSync(() => setUnfolded(opened));
+    if (whole.current) printAlone(whole.current);
+  };
+  const list = (of: readonly number[]) => (
+    <ol>
+      {of.map((i) => {
+        const line = lines[i]!;
+        return (
+          <li
+            key={`${line.code} ${i}`}
+            value={i + 1}
+            id={lines.findIndex(({ code }) => code === line.code) === i ? lineId(line.code) : undefined}
+            className={asked.includes(i) ? 'asked' : undefined}
+          >
+            <LineWords line={line} />
+          </li>
+        );
+      })}
+    </ol>
+  );
   return (
     <section className="working" aria-labelledby="working-head" ref={whole}>
       <h2 id="working-head" ref={head} tabIndex={-1}>
@@ -33,25 +60,33 @@ export function Working({
       </h2>
       <div className="acts on-screen">
         <Copy lines={lines} />
-        <button type="button" className="press" onClick={() => whole.current && printAlone(whole.current)}>
+        <button type="button" className="press" onClick={print}>
           {say('water.print')}
         </button>
         <button type="button" className="press" onClick={onClose}>
           {say('site.working_close')}
         </button>
       </div>
-      <ol>
-        {lines.map((line, i) => (
-          <li
-            // biome-ignore lint/suspicious/noArrayIndexKey: a working has lines of one code for each tank, in an order of its own
-            key={`${line.code} ${i}`}
-            id={lines.findIndex(({ code }) => code === line.code) === i ? lineId(line.code) : undefined}
-            className={isAsked(line.code, i) ? 'asked' : undefined}
+      {isFolded ? (
+        <>
+          {list(asked)}
+          {from.length === 0 ? null : (
+            <>
+              <h3>{say('site.working_from')}</h3>
+              {list(from)}
+            </>
+          )}
+          <details
+            open={unfolded === opened}
+            onToggle={({ currentTarget }) => setUnfolded(currentTarget.open ? opened : '')}
           >
-            <LineWords line={line} />
-          </li>
-        ))}
-      </ol>
+            <summary>{say('site.working_others', { count: others.length })}</summary>
+            {list(others)}
+          </details>
+        </>
+      ) : (
+        list(lines.map((_, i) => i))
+      )}
     </section>
   );
 }

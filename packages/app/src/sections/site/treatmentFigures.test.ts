@@ -1,7 +1,7 @@
 import { loadAppLanguage, unitLetters } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
 import type { SiteReport } from './siteFigures.ts';
-import { cupFigures, dueFigure, unitFigures } from './treatmentFigures.ts';
+import { alike, cupFigures, dueFigure, unitFigures } from './treatmentFigures.ts';
 
 const words = await loadAppLanguage('en');
 
@@ -73,4 +73,22 @@ it('a set is due about its middle day, and the drawing says flow, pressure and d
     '48 kPa',
     'due 3 April 2027',
   ]);
+});
+
+it('units of which the very same is told stand together, named by the first; one that runs longer stands alone', () => {
+  const units = [
+    unit,
+    { ...unit, serial: 'U2' },
+    { ...unit, serial: 'U3', hoursNeeded_h: 7.4 },
+    { ...unit, serial: 'U4' },
+  ];
+  const groups = alike(units, words);
+  expect(groups.map(({ serial, others_count }) => [serial, others_count])).toEqual([
+    ['U1', 2],
+    ['U3', 0],
+  ]);
+  expect(unitFigures(groups[0]!, words)[0]!.value).toMatch(/^U1 .*2.* passes? 310 L an hour$/);
+  // What is told of none of them is no difference: digits that are not shown.
+  expect(alike([unit, { ...unit, serial: 'U2', hoursNeeded_h: 6.1000001 }], words)).toHaveLength(1);
+  expect(alike([], words)).toEqual([]);
 });

@@ -26,10 +26,6 @@ export function Progress({
     mutationFn: () => answerOf(api.DELETE('/api/programmes/{programmeId}/design', params)),
     onSettled,
   });
-  const again = useMutation({
-    mutationFn: () => answerOf(api.POST('/api/programmes/{programmeId}/design', params)),
-    onSettled,
-  });
   if (state.done_fraction === 1) return null;
   const before = isOfBefore ? ` ${say('sites.of_before')}` : '';
   if (state.isFailed || state.isCalledOff)
@@ -39,9 +35,7 @@ export function Progress({
           {say(state.isFailed ? 'sites.failed' : 'sites.called_off')}
           {before}
         </p>
-        <button type="button" className="button on-screen" onClick={() => again.mutate()}>
-          {say(state.isFailed ? 'sites.try_again' : 'sites.begin_again')}
-        </button>
+        <WorkOutAgain programmeId={programmeId} isFailed={state.isFailed} />
       </div>
     );
   const done = numbers.quantity(Math.floor(state.done_fraction * count), 'count');
@@ -53,5 +47,20 @@ export function Progress({
         {say('sites.call_off')}
       </button>
     </p>
+  );
+}
+
+/** Lets the verdicts be worked out that failed, or were stopped. */
+export function WorkOutAgain({ programmeId, isFailed }: { readonly programmeId: string; readonly isFailed: boolean }) {
+  const { say } = useLanguage();
+  const client = useQueryClient();
+  const again = useMutation({
+    mutationFn: () => answerOf(api.POST('/api/programmes/{programmeId}/design', { params: { path: { programmeId } } })),
+    onSettled: () => client.invalidateQueries({ queryKey: ['programme', programmeId] }),
+  });
+  return (
+    <button type="button" className="button on-screen" onClick={() => again.mutate()}>
+      {say(isFailed ? 'sites.try_again' : 'sites.begin_again')}
+    </button>
   );
 }

@@ -37,3 +37,10 @@ export const bandSizes_count = 40;
 
 /** How far beyond the largest size that is told of a band goes [count]. Ours. */
 export const beyondSizes_count = 1.25;
+
+/** In search of the first day of service so many days are run first [day]. Ours: most waits are shorter. */
+export const firstRun_days = 64;
+
+/** A year with a 29 February, for the days of a year in order, and how many these are [day]. A definition: Gregorian calendar. */
+export const leapYear = 2000;
+export const leapYear_days = 366;

@@ -5,12 +5,13 @@ import { queries } from '../../../api/queries.ts';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import type { TableRow } from '../../../offline/outbox.ts';
+import { WorkOutAgain } from '../../sites/index.ts';
 import { todayHere } from '../cups.ts';
 import { countWords, reasonsOfReport } from '../cupWords.ts';
 import { DoseTable } from '../DoseTable.tsx';
 import { dosesOf } from '../doses.ts';
 import { notedOf } from '../noted.ts';
-import { useIsCupOfBefore } from '../ofBefore.tsx';
+import { againWords, type Standing, useIsCupOfBefore } from '../ofBefore.tsx';
 import { barrierName, type SafetyReport } from '../site/safetyFigures.ts';
 import '../../site/site.css';
 import '../safety.css';
@@ -47,7 +48,7 @@ export function WaterSafetySheet() {
       </p>
       <p className="caution">{say('safety.caution')}</p>
       {isOfBefore ? (
-        <NotYet isNo={safety?.mayDrink === 'no'} />
+        <NotYet isNo={safety?.mayDrink === 'no'} programmeId={programmeId} state={site} />
       ) : (
         <MayDrink safety={safety} isDoubted={design?.stations.cup === 'unknown'} />
       )}
@@ -60,14 +61,24 @@ export function WaterSafetySheet() {
 }
 
 /** In the place of what may be said, while that is of before: this sheet is not to be hung up. */
-function NotYet({ isNo }: { readonly isNo: boolean }) {
+function NotYet({
+  isNo,
+  programmeId,
+  state,
+}: {
+  readonly isNo: boolean;
+  readonly programmeId: string;
+  readonly state: Standing;
+}) {
   const { say } = useLanguage();
+  const { head, more, isStill } = againWords(state);
   return (
     <section className="may-drink is-again" aria-label={say('safety.may_drink')} role="status">
-      <p className="large">{say('safety.paper_again')}</p>
+      <p className="large">{say(head)}</p>
       <p>
-        {say('safety.again_more')} {isNo ? <strong>{say('safety.again_no')}</strong> : null} {say('safety.step_treat')}
+        {say(more)} {isNo ? <strong>{say('safety.again_no')}</strong> : null} {say('safety.step_treat')}
       </p>
+      {isStill ? null : <WorkOutAgain programmeId={programmeId} isFailed={state.isFailed} />}
     </section>
   );
 }
@@ -86,8 +97,8 @@ function MayDrink({ safety, isDoubted }: { readonly safety: SafetyReport | null;
         {safety === null
           ? say('safety.because_notJudged')
           : may === 'no'
-            ? `${reasonsOfReport(safety, language)[0]} ${say('safety.paper_until')}`
-            : reasonsOfReport(safety, language).join(' ')}
+            ? `${reasonsOfReport(safety, language, 'paper')[0]} ${say('safety.paper_until')}`
+            : reasonsOfReport(safety, language, 'paper').join(' ')}
       </p>
       {safety !== null && safety.failedUnits.length > 0 && safety.reasons[0] !== 'unitFailed' && may === 'no' ? (
         <p>
@@ -128,8 +139,7 @@ function WhatToDo({
           {say('safety.boil')}{' '}
           {boilsAt_C === null
             ? say('safety.boils_unknown')
-            : say('safety.boils_at', { at: numbers.quantity(boilsAt_C, 'C') })}
-          .
+            : `${say('safety.boils_at', { at: numbers.quantity(boilsAt_C, 'C') })}.`}
         </p>
       </section>
       {doses === null ? null : (
@@ -181,8 +191,8 @@ function Barriers({ safety }: { readonly safety: SafetyReport | null }) {
   );
 }
 
-/** Samples told, and lines in all: those that are left are for the next ones. */
-const [told, lines] = [3, 6] as const;
+/** Samples told, and lines in all: those that are left are for the next ones, fewer where doses take their room. One sheet holds it all. */
+const [told, lines, linesBesideDoses] = [3, 6, 5] as const;
 
 /** The last samples, with room to write the next. */
 function Tests({
@@ -235,7 +245,7 @@ function Tests({
               })}
             </tr>
           ))}
-          {Array.from({ length: lines - last.length }, (_, nth) => (
+          {Array.from({ length: (safety?.chlorine ? linesBesideDoses : lines) - last.length }, (_, nth) => (
             // biome-ignore lint/suspicious/noArrayIndexKey: empty lines to write on
             <tr key={nth} className="blank">
               {Array.from({ length: 6 }, (_cell, at) => (

@@ -6,7 +6,7 @@ import { countWords } from '../cupWords.ts';
 import { notedOf } from '../noted.ts';
 import { Drawn } from './Drawn.tsx';
 import { Opens, Part } from './opening.tsx';
-import { type SafetyReport, sampleDots } from './safetyFigures.ts';
+import { hasCleanBefore, type SafetyReport, sampleDots } from './safetyFigures.ts';
 
 /** A band in its colour: what is low is plain. */
 const bandClass = { low: '', intermediate: 'w-tight', high: 'w-short', veryHigh: 'w-short' } as const;
@@ -122,7 +122,9 @@ export function Samples({
       ) : null}
       {cleanWanted_count === 0 ? null : (
         <p>
-          <Opens code="waterTests.clean">{say('safety.clean', { count: clean_count })}</Opens>{' '}
+          <Opens code="waterTests.clean">
+            {hasCleanBefore(waterTests) ? say('safety.clean_broken') : say('safety.clean', { count: clean_count })}
+          </Opens>{' '}
           {cleanBelow_per_100mL === null
             ? null
             : say('safety.clean_below', { amount: numbers.quantity(cleanBelow_per_100mL, 'per_100mL') })}{' '}

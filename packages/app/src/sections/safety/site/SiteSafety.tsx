@@ -2,11 +2,12 @@ import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams } from '@tanstack/react-router';
 import { useMemo } from 'react';
 import { queries } from '../../../api/queries.ts';
+import { useFieldWords } from '../../../forms/useFieldWords.ts';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
 import { PictureHatches } from '../../../look/PictureView.tsx';
 import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { SafetyCaution } from '../Caution.tsx';
-import { reasonsOfReport } from '../cupWords.ts';
+import { reasonsOfReport, tableOf } from '../cupWords.ts';
 import { dosesOf } from '../doses.ts';
 import { CupOfBefore, useIsCupOfBefore } from '../ofBefore.tsx';
 import { Chlorine } from './Chlorine.tsx';
@@ -57,7 +58,7 @@ export function SiteSafety() {
           ...(row['area'] ? [row['area']] : []),
         ].join(', ')}
       </p>
-      {isOfBefore ? <CupOfBefore /> : null}
+      {isOfBefore ? <CupOfBefore programmeId={programmeId} state={site} /> : null}
       {design?.safety ? <Said design={design} safety={design.safety} isOfBefore={isOfBefore} /> : null}
       <SafetyCaution />
       {design?.safety ? (
@@ -75,7 +76,7 @@ export function SiteSafety() {
           )}
           {(design.wear ?? []).length === 0 ? null : <WearPart wear={design.wear ?? []} />}
           <Boiling safety={design.safety} />
-          <Found design={design} />
+          <Found design={design} ofRows={site.problems} />
         </WithWorkings>
       ) : (
         <p className="verdict">
@@ -138,17 +139,35 @@ function Boiling({ safety: { boilsAt_C } }: { readonly safety: SafetyReport }) {
 }
 
 /** What was found of it, and what is to be done. */
-function Found({ design }: { readonly design: SiteReport }) {
+function Found({
+  design,
+  ofRows,
+}: {
+  readonly design: SiteReport;
+  readonly ofRows: Parameters<typeof safetyProblems>[1];
+}) {
   const { say } = useLanguage();
-  const problems = safetyProblems(design);
+  const { table: nameOf } = useFieldWords();
+  const { programmeId, siteId } = useParams({ from: '/p/$programmeId/sites/$siteId/safety' });
+  const problems = safetyProblems(design, ofRows);
   if (problems.length === 0) return null;
   return (
     <section className="problems-found">
       <h2>{say('safety.found')}</h2>
       <ul>
-        {problems.map(({ code, what, todo, severity }) => (
+        {problems.map(({ code, what, todo, severity, place }) => (
           <li key={`${code} ${what}`} className={severity}>
-            {what} {todo}
+            {what} {todo}{' '}
+            {place.row === undefined || place.file === undefined ? null : (
+              <Link
+                to="/p/$programmeId/sites/$siteId"
+                params={{ programmeId, siteId }}
+                hash={`form-${tableOf(place.file)}`}
+                className="on-screen"
+              >
+                {say('safety.mend_in', { table: nameOf(tableOf(place.file)) })}
+              </Link>
+            )}
           </li>
         ))}
       </ul>

@@ -1,6 +1,16 @@
 import { loadAppLanguage } from '@eavewell/words/app';
 import { expect, it } from 'vitest';
-import { harmSentences, riskRows, type SafetyReport, sampleDots, stopNumber, wayOf } from './safetyFigures.ts';
+import {
+  harmSentences,
+  hasCleanBefore,
+  riskRows,
+  type SafetyReport,
+  type SiteReport,
+  safetyProblems,
+  sampleDots,
+  stopNumber,
+  wayOf,
+} from './safetyFigures.ts';
 
 const words = await loadAppLanguage('en');
 
@@ -80,4 +90,28 @@ it('samples in which E. coli was not looked for are no dots', () => {
     ...{ low_per_100mL: 0, high_per_100mL: 3, rarity: null, band: 'low', isBeforeHandOver: false },
   });
   expect(sampleDots({ ...report.waterTests, tests: [test('less'), test(null)] })).toHaveLength(1);
+});
+
+it('what is wrong in a row that keeps the water from being judged is told with what was found of it; of other rows not', () => {
+  const at = { file: 'testPortions.csv', row: 48, column: 'positive', siteId: 'S1' };
+  const problem = (code: string, what: string, place: object) =>
+    ({ code, what, place, severity: 'blocker', todo: '' }) as unknown as SiteReport['problems'][number];
+  const design = {
+    safety: { ...report, withheldBy: [at] },
+    problems: [problem('safety.bare_metal', 'metal', {}), problem('drainage.pitch_unknown', 'pitch', {})],
+  } as unknown as SiteReport;
+  const ofRows = [
+    problem('row.positive_over_portions', 'turned', at),
+    problem('row.other', 'roof', { file: 'roofs.csv', row: 48 }),
+    problem('row.file', 'whole file', { file: 'testPortions.csv' }),
+  ];
+  expect(safetyProblems(design, ofRows).map(({ what }) => what)).toEqual(['turned', 'metal']);
+});
+
+it('a clean sample before one that was not is no lack of clean ones since hand-over', () => {
+  const test = (sign: 'less' | 'equal', isBeforeHandOver = false) =>
+    ({ sign, isBeforeHandOver }) as unknown as SafetyReport['waterTests']['tests'][number];
+  expect(hasCleanBefore({ clean_count: 0, tests: [test('less'), test('equal')] })).toBe(true);
+  expect(hasCleanBefore({ clean_count: 0, tests: [test('less', true), test('equal')] })).toBe(false);
+  expect(hasCleanBefore({ clean_count: 1, tests: [test('less')] })).toBe(false);
 });

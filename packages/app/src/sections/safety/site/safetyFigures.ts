@@ -113,6 +113,7 @@ export function riskRows(
   if (!(target > 0)) return [];
   return risks.map((risk) => ({
     name: germWords(risk, safety, words),
+    short: words.say('safety.germ_alone', { pathogen: risk.pathogen }),
     typical_ratio: risk.DALY_per_person_per_year / target,
     high_ratio: risk.DALYHigh_per_person_per_year / target,
   }));
@@ -140,6 +141,10 @@ export const sampleDots = ({ tests }: SafetyReport['waterTests']): readonly Samp
       ? []
       : [{ takenOn: dayOf(takenOn), point, sign, count_per_100mL, low_per_100mL, high_per_100mL, isBeforeHandOver }],
   );
+
+/** Is none clean in a row though one was since hand-over, so that it was the last that was not? */
+export const hasCleanBefore = ({ clean_count, tests }: Pick<SafetyReport['waterTests'], 'clean_count' | 'tests'>) =>
+  clean_count === 0 && tests.some(({ isBeforeHandOver, sign }) => !isBeforeHandOver && sign === 'less');
 
 /** Three classes of germs in one line: how many tenfold steps each. */
 export function classesWords(steps: Reductions, { say, numbers }: Words): string {
@@ -176,10 +181,21 @@ export function harmSentences(report: SafetyReport, words: Words): readonly stri
 /** The rooms whose problems stand on the page of a site's safety. */
 const rooms = ['safety', 'waterTests', 'chlorine', 'wear', 'treatment'];
 
-/** What was found of the safety of a site, each once, the gravest first. */
-export function safetyProblems({ problems }: SiteReport): readonly SiteReport['problems'][number][] {
+/**
+ * What was found of the safety of a site, each once, the gravest first.
+ *
+ * @param design - the site as it is judged
+ * @param ofRows - what is wrong in the rows of the site: of that, what keeps its water from being judged is told as well
+ */
+export function safetyProblems(
+  { problems, safety }: SiteReport,
+  ofRows: readonly SiteReport['problems'][number][],
+): readonly SiteReport['problems'][number][] {
   const own = problems.filter(({ code }) => rooms.includes(code.split('.')[0]!));
-  const once = new Map(own.map((problem) => [problem.what, problem]));
+  const rows = [...(safety?.withheldBy ?? []), ...(safety?.waterTests.unusable ?? []).map(({ at }) => at)];
+  const isOfWater = ({ place }: SiteReport['problems'][number]) =>
+    place.row !== undefined && rows.some(({ file, row }) => file === place.file && row === place.row);
+  const once = new Map([...ofRows.filter(isOfWater), ...own].map((problem) => [problem.what, problem]));
   const graves = ['blocker', 'warning', 'note'];
   return [...once.values()].sort((a, b) => graves.indexOf(a.severity) - graves.indexOf(b.severity));
 }

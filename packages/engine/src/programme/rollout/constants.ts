@@ -1,0 +1,8 @@
+/** Two times are the same where they differ by no more than this [day]. Ours: far above the rounding of sums of a few hundred legs, far below a second. */
+export const timeSlack_days = 1e-9;
+
+/** A load is no heavier than its limit where it is over by no more than this [kg, L, m]. Ours: the rounding of sums of masses. */
+export const loadSlack = 1e-6;
+
+/** Days of a leap year, 29 February among them. Source: Gregorian calendar rule. */
+export const leapYear_days = 366;

@@ -1,0 +1,200 @@
+import { calendarDay } from '../../kernel/index.ts';
+import { arrivalDay } from './bounds/index.ts';
+import type { Outcome, RolloutPlan, RolloutProblem, Store } from './problem.ts';
+
+/** People who drink from some day on. */
+export interface ServedPoint {
+  /** Days from the first day planned. */
+  readonly day: number;
+  readonly people_count: number;
+}
+
+/**
+ * How many people drink from which day on?
+ *
+ * @param problem - the rollout
+ * @param serviceDays - first day of service of each job, as the jobs; Infinity: never [day]
+ * @returns a point for each day on which somebody begins to drink, people so far [count]
+ * @law never falls; the last point is all who are served
+ * @definition ours
+ */
+export function servedCurve(
+  { jobs, horizon_days }: RolloutProblem,
+  serviceDays: ArrayLike<number>,
+): readonly ServedPoint[] {
+  const byDay = new Map<number, number>();
+  for (const [job, { people }] of jobs.entries()) {
+    const day = serviceDays[job]!;
+    if (day < horizon_days) byDay.set(day, (byDay.get(day) ?? 0) + people);
+  }
+  let people_count = 0;
+  return [...byDay].sort(([a], [b]) => a - b).map(([day, people]) => ({ day, people_count: (people_count += people) }));
+}
+
+/** How long people of one group wait. */
+export interface GroupWaiting<T> {
+  readonly group: T;
+  readonly people_count: number;
+  /** For a person, from the first day planned to the first day of service. */
+  readonly mean_days: number;
+}
+
+/**
+ * Who waits how long? The waiting of a person by group: what a total hides.
+ *
+ * @param problem - the rollout
+ * @param outcome - what came of the plan
+ * @param groupOf - the group of each job, such as its area
+ * @returns groups, the longest waiting first [count, day]; sites that nobody serves wait to the horizon
+ * @law people x mean days of all groups together are the waiting of the outcome
+ * @definition ours
+ */
+export function waitingByGroup<T>(
+  problem: RolloutProblem,
+  outcome: Outcome,
+  groupOf: (job: number) => T,
+): readonly GroupWaiting<T>[] {
+  const service = serviceDaysOf(problem, outcome);
+  const groups = new Map<T, { people: number; days: number }>();
+  for (const [job, { people }] of problem.jobs.entries()) {
+    const group = groups.get(groupOf(job)) ?? { people: 0, days: 0 };
+    group.people += people;
+    group.days += people * service[job]!;
+    groups.set(groupOf(job), group);
+  }
+  return [...groups]
+    .map(([group, { people, days }]) => ({ group, people_count: people, mean_days: people === 0 ? 0 : days / people }))
+    .sort((a, b) => b.mean_days - a.mean_days);
+}
+
+/**
+ * On which day is each job first served?
+ *
+ * @param problem - the rollout
+ * @param outcome - what came of a plan
+ * @returns days as the jobs [day]; the horizon where no trip serves it
+ * @definition ours
+ */
+export function serviceDaysOf({ jobs, horizon_days }: RolloutProblem, { trips }: Outcome): Float64Array {
+  const service = new Float64Array(jobs.length).fill(horizon_days);
+  for (const { stops } of trips.flat())
+    for (const { job, serviceDay } of stops) service[job] = Math.min(horizon_days, serviceDay);
+  return service;
+}
+
+/** What is spent in one month. */
+export interface MonthMoney {
+  /** YYYY-MM. */
+  readonly month: string;
+  readonly amount: number;
+}
+
+/**
+ * How much money does the plan need in each month? Crews for each day they are out, legs and fuel on the day a trip leaves, hauls on
+ * the day they leave. What kits cost to buy is not in it.
+ *
+ * @param problem - the rollout
+ * @param outcome - what came of the plan
+ * @returns months in order with something to pay [currency of the problem]
+ * @law together they are the cost of the outcome
+ * @definition ours
+ */
+export function moneyByMonth(problem: RolloutProblem, outcome: Outcome): readonly MonthMoney[] {
+  const { firstDay, crews, stores, fuelPrice_per_L } = problem;
+  const months = new Map<string, number>();
+  const spend = (day: number, amount: number) => {
+    const { year, month } = calendarDay(firstDay + Math.floor(day));
+    const key = `${year}-${String(month).padStart(2, '0')}`;
+    months.set(key, (months.get(key) ?? 0) + amount);
+  };
+  for (const [crew, trips] of outcome.trips.entries()) {
+    const perDay = crews[crew]!.cost_per_day;
+    for (const { leaves, back, cost } of trips) {
+      const days = daysOut(leaves, back);
+      for (const day of days) spend(day, perDay);
+      spend(leaves, cost - perDay * days.length);
+    }
+  }
+  for (const { store, leaves, trips_count } of outcome.hauls) {
+    const { cost_per_trip, fuel_L_per_trip } = stores[store]!.filledBy!;
+    spend(leaves, trips_count * (cost_per_trip + fuel_L_per_trip * fuelPrice_per_L));
+  }
+  return [...months]
+    .filter(([, amount]) => amount !== 0)
+    .sort(([a], [b]) => (a < b ? -1 : 1))
+    .map(([month, amount]) => ({ month, amount }));
+}
+
+/** Days from the one it leaves to the one it is back, both counted. */
+function daysOut(leaves: number, back: number): readonly number[] {
+  const first = Math.floor(leaves);
+  const last = Math.max(first, Math.ceil(back - 1e-9) - 1);
+  return Array.from({ length: last - first + 1 }, (_, day) => first + day);
+}
+
+/** What a store has of one of the goods after a day on which that changes. */
+export interface StockPoint {
+  readonly day: number;
+  readonly in_count: number;
+  readonly out_count: number;
+  readonly left_count: number;
+}
+
+export interface StockCurve {
+  readonly store: number;
+  readonly goods: number;
+  readonly points: readonly StockPoint[];
+}
+
+/**
+ * What lies in each store from day to day? What arrives, what trips and hauls take out, what hauls bring.
+ *
+ * @param problem - the rollout
+ * @param plan - who goes where
+ * @param outcome - what came of it
+ * @returns a curve for each store and each of the goods that moves there [count]
+ * @law what is left is never below 0 where the plan breaks nothing; what came less what went is what is left
+ * @definition ours
+ */
+export function stockCurves(problem: RolloutProblem, plan: RolloutPlan, outcome: Outcome): readonly StockCurve[] {
+  const { stores, goods, crews, jobs } = problem;
+  const moves = stores.map(() => goods.map(() => new Map<number, { in_count: number; out_count: number }>()));
+  const move = (store: number, which: number, day: number, count: number) => {
+    const byDay = moves[store]![which]!;
+    const on = byDay.get(day) ?? { in_count: 0, out_count: 0 };
+    if (count > 0) on.in_count += count;
+    else on.out_count -= count;
+    if (count !== 0) byDay.set(day, on);
+  };
+  for (const [store, { arrivals }] of stores.entries())
+    for (const arrival of arrivals) move(store, arrival.goods, arrivalDay(arrival), arrival.quantity_count);
+  const needsOf = (crew: number, trip: number) =>
+    goods.map((_, which) =>
+      (plan.trips[crew]?.[trip]?.stops ?? []).reduce((sum, job) => sum + (jobs[job]!.needs[which] ?? 0), 0),
+    );
+  for (const [crew, trips] of outcome.trips.entries()) {
+    for (const [trip, { leaves }] of trips.entries())
+      for (const [which, need] of needsOf(crew, trip).entries())
+        move(crews[crew]!.store, which, Math.floor(leaves), -need);
+  }
+  for (const { store, leaves, arrives, forCrew, forTrip } of outcome.hauls) {
+    const behind = (stores[store] as Store).filledBy!.store;
+    for (const [which, need] of needsOf(forCrew, forTrip).entries()) {
+      move(behind, which, Math.floor(leaves), -need);
+      move(store, which, Math.floor(arrives), need);
+    }
+  }
+  return moves.flatMap((byGoods, store) =>
+    byGoods.flatMap((byDay, which) => {
+      if (byDay.size === 0) return [];
+      let left_count = 0;
+      const points = [...byDay]
+        .sort(([a], [b]) => a - b)
+        .map(([day, { in_count, out_count }]) => {
+          left_count += in_count - out_count;
+          return { day, in_count, out_count, left_count };
+        });
+      return [{ store, goods: which, points }];
+    }),
+  );
+}

@@ -1,0 +1,292 @@
+import { crewsTogether, setDrawn } from '../crewsTogether.ts';
+import type { CrewTrips } from '../crewTrips.ts';
+import { crewTripsOf } from '../crewTrips.ts';
+import { retiming } from '../makeReady.ts';
+import type { RolloutPlan, RolloutProblem } from '../problem.ts';
+import type { Retiming } from '../retiming.ts';
+import { arriveLate } from '../stockState.ts';
+import { type AreaWeather, drawWeather, readyWeather, type WeatherDrawn } from './areaWeather.ts';
+import {
+  mostReplicates_count,
+  replicatesBetweenAsking_count,
+  serviceBeyond_days,
+  usualReplicates_count,
+  week_days,
+} from './constants.ts';
+import { NamedDice } from './namedDice.ts';
+import { type Ranked, type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
+import { type Spread, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
+
+/** How far a long reckoning may go. The caller owns clock and cancel. */
+export interface FinishBudget {
+  /** What is left, 1 at the start, 0 or less when spent. */
+  left(): number;
+  /** So much of what was asked is done, 0 to 1. */
+  report(done_fraction: number): void;
+  stopped(): boolean;
+}
+
+export interface FinishAsked {
+  readonly seed: number;
+  /** Given none: 2,000. */
+  readonly replicates_count?: number;
+  /** How install days and lateness of goods are spread between low, likely and high. Given none: PERT. */
+  readonly spread?: SpreadKind;
+  /** What all work of a crew takes times as long, the same for all its jobs of one replicate; given none: as planned. */
+  readonly pace?: Spread;
+  /** What all legs take times as long; given none: as planned. */
+  readonly legs?: Spread;
+  /** By area, as the problem's; given none: no area is closed. */
+  readonly weather?: readonly AreaWeather[];
+  readonly budget?: FinishBudget;
+}
+
+/** A site's dates [day of the horizon]. */
+export interface SiteFinish {
+  readonly job: number;
+  readonly handOver: Spans;
+  /** First day of service. */
+  readonly service: Spans;
+  /** Share of replicates in which it is not handed over within the horizon; its days are the horizon in these. */
+  readonly notDone_fraction: number;
+}
+
+/** People and sites that are served by the end of a week. */
+export interface WeekServed {
+  /** Its last day. */
+  readonly untilDay: number;
+  readonly people: Spans;
+  readonly sites: Spans;
+}
+
+/** When the programme is done: the last hand-over of the sites in the plan. */
+export interface ProgrammeFinish extends Spans {
+  readonly mean_day: number;
+  readonly sd_days: number;
+  readonly notDone_fraction: number;
+}
+
+export interface FinishDates {
+  readonly replicates_count: number;
+  /** Were all replicates made that were asked for? */
+  readonly isWhole: boolean;
+  /** Sites that stand in the plan, by job. */
+  readonly bySite: readonly SiteFinish[];
+  readonly byWeek: readonly WeekServed[];
+  readonly finish: ProgrammeFinish;
+  readonly cost: Spans;
+  /** How the weather of each area was drawn. */
+  readonly weatherBy: readonly WeatherDrawn[];
+}
+
+export type { Ranked, Spans };
+
+/**
+ * When will it really be done? The same plan (same crews, trips and order; who is late is late, nobody plans anew) is timed some thousand times with what may turn out otherwise: install
+ * days by site, a common pace by crew, legs, weather by area, lateness of goods.
+ *
+ * @param problem - the rollout as numbers
+ * @param plan - the plan in force
+ * @param asked - seed, replicates [count], spreads, weather, budget
+ * @returns P10, P50 and P90 by site, by week and of the programme [day], each with its own 95 % range of ranks; fewer replicates where the budget ended it
+ * @law the same seed gives the same dates; each thing throws its own dice, so that the order of the lists changes nothing and the first replicates stay the same when more are asked for
+ * @definition docs/methods/rollout.md, finish dates
+ */
+export function finishDates(problem: RolloutProblem, plan: RolloutPlan, asked: FinishAsked): FinishDates {
+  const ready = retiming(problem);
+  const tripsOf = problem.crews.map((_, crew) => crewTripsOf(plan.trips[crew] ?? []));
+  const replicates_count = Math.min(mostReplicates_count, Math.max(1, asked.replicates_count ?? usualReplicates_count));
+  const drawing = readyDrawing(problem, asked);
+  const tally = emptyTally(problem, tripsOf, replicates_count);
+  const crews = tripsOf.map((_, crew) => crew);
+  const { budget } = asked;
+  let done = 0;
+  setDrawn(ready, null);
+  while (done < replicates_count) {
+    drawAll(ready, drawing);
+    crewsTogether(ready, crews, tripsOf);
+    count(tally, ready, done++);
+    if (budget === undefined || done % replicatesBetweenAsking_count > 0) continue;
+    budget.report(done / replicates_count);
+    if (budget.stopped() || budget.left() <= 0) break;
+  }
+  return datesOf(tally, problem, done, replicates_count, drawing.weather.drawnBy);
+}
+
+interface Drawing {
+  readonly install: readonly Spread[];
+  readonly installDice: readonly NamedDice[];
+  readonly paceDice: readonly NamedDice[];
+  readonly pace: Spread;
+  readonly legs: Spread;
+  readonly legsDice: NamedDice;
+  readonly slips: readonly (readonly Spread[])[];
+  readonly slipDice: readonly (readonly NamedDice[])[];
+  readonly slip_days: readonly Float64Array[];
+  readonly maySlip: readonly boolean[];
+  readonly weather: ReturnType<typeof readyWeather>;
+  readonly yearDice: NamedDice;
+  readonly areaDice: readonly NamedDice[];
+}
+
+const asPlanned: Spread = { kind: 'fixed', value: 1 };
+
+function readyDrawing(problem: RolloutProblem, asked: FinishAsked): Drawing {
+  const { seed, spread = 'pert', pace = asPlanned, legs = asPlanned, weather = [] } = asked;
+  const { jobs, crews, stores, areaIds } = problem;
+  const slips = stores.map(({ arrivals }) => arrivals.map(({ slip_days }) => spreadOf(slip_days, spread)));
+  return {
+    install: jobs.map(({ install_days }) => spreadOf(install_days, spread)),
+    installDice: jobs.map(({ siteId }) => new NamedDice(seed, `install ${siteId}`)),
+    paceDice: crews.map(({ crewId }) => new NamedDice(seed, `pace ${crewId}`)),
+    ...{ pace, legs, slips },
+    legsDice: new NamedDice(seed, 'legs'),
+    slipDice: stores.map(({ arrivals }) => arrivals.map(({ arrivalId }) => new NamedDice(seed, `slip ${arrivalId}`))),
+    slip_days: stores.map(({ arrivals }) => new Float64Array(arrivals.length)),
+    maySlip: slips.map((own) => own.some(({ kind }) => kind !== 'fixed')),
+    weather: readyWeather(problem, weather),
+    yearDice: new NamedDice(seed, 'years of weather'),
+    areaDice: areaIds.map((areaId) => new NamedDice(seed, `weather ${areaId}`)),
+  };
+}
+
+/** Draws one replicate into what is timed from. */
+function drawAll(ready: Retiming, drawing: Drawing): void {
+  const { problem } = ready;
+  const { install, installDice, paceDice, pace, slips, slipDice, slip_days, weather } = drawing;
+  for (let job = 0; job < install.length; job++) ready.days[job] = spreadDraw(install[job]!, installDice[job]!);
+  for (let crew = 0; crew < paceDice.length; crew++)
+    ready.pace[crew] = problem.crews[crew]!.pace_factor * spreadDraw(pace, paceDice[crew]!);
+  ready.leg_factor = spreadDraw(drawing.legs, drawing.legsDice);
+  drawWeather(weather, drawing.yearDice, drawing.areaDice);
+  for (let area = 0; area < weather.closed.length; area++)
+    if (weather.drawnBy[area] !== 'none') ready.closed[area] = weather.closed[area]!;
+  for (let store = 0; store < slips.length; store++) {
+    if (!drawing.maySlip[store]) continue;
+    const { arrivals } = problem.stores[store]!;
+    for (let at = 0; at < arrivals.length; at++)
+      slip_days[store]![at] = spreadDraw(slips[store]![at]!, slipDice[store]![at]!);
+    for (let goods = 0; goods < ready.goods; goods++)
+      arriveLate(ready.stock[store * ready.goods + goods]!, arrivals, slip_days[store]!);
+  }
+}
+
+interface Tally {
+  readonly jobs: Int32Array;
+  readonly horizon_days: number;
+  readonly serviceRow: number;
+  /** Counts of replicates by day: `handOver[place * (horizon + 1) + day]`, `service[place * serviceRow + day]`. */
+  readonly handOver: Uint16Array;
+  readonly service: Uint16Array;
+  readonly weeks: number;
+  /** By week and replicate. */
+  readonly people: Float64Array;
+  readonly sites: Float64Array;
+  /** Of the replicate being counted, by week. */
+  readonly newPeople: Float64Array;
+  readonly newSites: Float64Array;
+  readonly finish: Float64Array;
+  readonly cost: Float64Array;
+  readonly replicates: number;
+  notDone: number;
+}
+
+function emptyTally({ horizon_days }: RolloutProblem, tripsOf: readonly CrewTrips[], replicates: number): Tally {
+  const jobs = Int32Array.from(tripsOf.flatMap(({ stops }) => [...stops])).sort();
+  const serviceRow = horizon_days + serviceBeyond_days + 1;
+  const weeks = Math.ceil(serviceRow / week_days);
+  return {
+    ...{ jobs, horizon_days, serviceRow, weeks, replicates, notDone: 0 },
+    handOver: new Uint16Array(jobs.length * (horizon_days + 1)),
+    service: new Uint16Array(jobs.length * serviceRow),
+    people: new Float64Array(weeks * replicates),
+    sites: new Float64Array(weeks * replicates),
+    newPeople: new Float64Array(weeks),
+    newSites: new Float64Array(weeks),
+    finish: new Float64Array(replicates),
+    cost: new Float64Array(replicates),
+  };
+}
+
+/** Adds one replicate. */
+function count(tally: Tally, ready: Retiming, replicate: number): void {
+  const { jobs, horizon_days, serviceRow, weeks, people, sites, replicates, newPeople, newSites } = tally;
+  newPeople.fill(0);
+  newSites.fill(0);
+  let last = 0;
+  let isDone = true;
+  for (let place = 0; place < jobs.length; place++) {
+    const job = jobs[place]!;
+    const day = ready.handOver[job]!;
+    const served = Math.min(serviceRow - 1, Math.max(0, Math.ceil(ready.service[job]!)));
+    tally.handOver[place * (horizon_days + 1) + day]!++;
+    tally.service[place * serviceRow + served]!++;
+    if (day > last) last = day;
+    if (day >= horizon_days) isDone = false;
+    else {
+      const week = Math.floor(served / week_days);
+      newPeople[week]! += ready.people[job]!;
+      newSites[week]!++;
+    }
+  }
+  let [allPeople, allSites] = [0, 0];
+  for (let week = 0; week < weeks; week++) {
+    allPeople += newPeople[week]!;
+    allSites += newSites[week]!;
+    people[week * replicates + replicate] = allPeople;
+    sites[week * replicates + replicate] = allSites;
+  }
+  tally.finish[replicate] = last;
+  let cost = 0;
+  for (let crew = 0; crew < ready.crewCost.length; crew++) cost += ready.crewCost[crew]!;
+  tally.cost[replicate] = cost;
+  if (!isDone) tally.notDone++;
+}
+
+function datesOf(
+  tally: Tally,
+  { horizon_days }: RolloutProblem,
+  done: number,
+  asked: number,
+  weatherBy: readonly WeatherDrawn[],
+): FinishDates {
+  const { jobs, handOver, service, serviceRow, finish } = tally;
+  const ranks = spanRanks(done);
+  const bySite = Array.from(jobs, (job, place): SiteFinish => {
+    const row = place * (horizon_days + 1);
+    return {
+      job,
+      handOver: spansOfCounts(handOver, row, horizon_days + 1, ranks),
+      service: spansOfCounts(service, place * serviceRow, serviceRow, ranks),
+      notDone_fraction: handOver[row + horizon_days]! / done,
+    };
+  });
+  const days = finish.slice(0, done);
+  const mean_day = days.reduce((sum, day) => sum + day, 0) / done;
+  const squares = days.reduce((sum, day) => sum + (day - mean_day) ** 2, 0);
+  const sd_days = done > 1 ? Math.sqrt(squares / (done - 1)) : 0;
+  return {
+    ...{ replicates_count: done, isWhole: done === asked, bySite, byWeek: weeksOf(tally, done, ranks), weatherBy },
+    finish: { ...spansOfSorted(days.sort(), ranks), mean_day, sd_days, notDone_fraction: tally.notDone / done },
+    cost: spansOfSorted(tally.cost.slice(0, done).sort(), ranks),
+  };
+}
+
+/** Week by week, up to the first in which all is as it stays. */
+function weeksOf(
+  { weeks, people, sites, replicates }: Tally,
+  done: number,
+  ranks: readonly number[],
+): readonly WeekServed[] {
+  const found: WeekServed[] = [];
+  const rowOf = (of: Float64Array, week: number) => of.slice(week * replicates, week * replicates + done);
+  const last = rowOf(sites, weeks - 1);
+  for (let week = 0; week < weeks; week++) {
+    const own = rowOf(sites, week);
+    const isLast = own.every((value, at) => value === last[at]);
+    const spans = { people: spansOfSorted(rowOf(people, week).sort(), ranks), sites: spansOfSorted(own.sort(), ranks) };
+    found.push({ untilDay: (week + 1) * week_days - 1, ...spans });
+    if (isLast) break;
+  }
+  return found;
+}

@@ -1,0 +1,50 @@
+export {
+  type BoundName,
+  type BoundsAsked,
+  boundNames,
+  type WaitingBound,
+  type WaitingBounds,
+  waitingBounds,
+} from './bounds/index.ts';
+export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
+export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
+export {
+  type GroupWaiting,
+  type MonthMoney,
+  moneyByMonth,
+  type ServedPoint,
+  type StockCurve,
+  type StockPoint,
+  servedCurve,
+  serviceDaysOf,
+  stockCurves,
+  waitingByGroup,
+} from './curves.ts';
+export { evaluatePlan } from './evaluatePlan.ts';
+export * from './finish/index.ts';
+export { retiming } from './makeReady.ts';
+export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
+export type {
+  Arrival,
+  Broken,
+  Crew,
+  Drawn,
+  Goods,
+  Haul,
+  Job,
+  LegLimit,
+  LegTable,
+  Outcome,
+  Period,
+  PlannedTrip,
+  Pool,
+  RolloutPlan,
+  RolloutProblem,
+  Store,
+  TimedHaul,
+  TimedStop,
+  TimedTrip,
+  Travel,
+} from './problem.ts';
+export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
+export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';

@@ -1,0 +1,172 @@
+import { calendarDay } from '../../kernel/index.ts';
+import { leapYear_days } from './constants.ts';
+import type { Crew, Job, LegTable, RolloutProblem } from './problem.ts';
+import { type ReadyCrew, type ReadyLegs, type Retiming, tripTimes } from './retiming.ts';
+import { stockState } from './stockState.ts';
+import { type WorkDays, workDays } from './workDays.ts';
+
+/**
+ * Makes a problem ready for timing plans.
+ *
+ * @param problem - the rollout as numbers
+ * @returns the problem with what timing looks up and the room it works in [day, h]
+ * @definition docs/methods/rollout.md
+ */
+export function retiming(problem: RolloutProblem): Retiming {
+  const { jobs, crews, horizon_days, stores, goods, periods } = problem;
+  const places = problem.placeIds.length;
+  const calendars = new Map<string, WorkDays>();
+  const legs = problem.travels.map(({ byPeriod }) => byPeriod.map(readyLegs));
+  const groupOf = coupledGroups(problem);
+  const count = new Int32Array(crews.length);
+  for (const group of groupOf) count[group]!++;
+  return {
+    ...{ problem, horizon_days, places, nodes: places + jobs.length, goods: goods.length },
+    crews: crews.map((crew) => readyCrew(problem, crew, legs[crew.travel]!, calendars)),
+    periodFrom: Int32Array.from(periods, ({ from }) => from),
+    periodOf: periodOfDays(problem),
+    ...readyJobs(jobs),
+    needs: Float64Array.from(jobs.flatMap((job) => goods.map((_, at) => job.needs[at] ?? 0))),
+    wait_days: waitsOf(jobs),
+    dayOfYear: leapDays(problem),
+    learned: learnedShares(problem),
+    ...{ groupOf, isCoupled: count.some((one) => one > 1) },
+    days: Float64Array.from(jobs, (job) => job.install_days.likely),
+    pace: Float64Array.from(crews, (crew) => crew.pace_factor),
+    closed: problem.areaIds.map(() => null),
+    leg_factor: 1,
+    stock: stores.flatMap((store) => goods.map((_, at) => stockState(store, at))),
+    ...roomFor(problem),
+  };
+}
+
+function readyCrew(
+  { horizon_days, stores, goods, riverEnds_h }: RolloutProblem,
+  crew: Crew,
+  legs: readonly ReadyLegs[],
+  calendars: Map<string, WorkDays>,
+): ReadyCrew {
+  const works = crew.work_h_per_day > 0 ? crew.works : new Uint8Array(horizon_days);
+  const key = works.join('');
+  const calendar = calendars.get(key) ?? workDays(works, horizon_days);
+  calendars.set(key, calendar);
+  const store = stores[crew.store]!;
+  return {
+    ...{ crew, calendar, legs, storeNode: store.node },
+    river_h: Math.min(crew.work_h_per_day, riverEnds_h),
+    isStocked: goods.length > 0 || store.filledBy !== null,
+  };
+}
+
+/** Legs of one period may be shared by crews; their limits are copied flat. */
+function readyLegs(table: LegTable): ReadyLegs {
+  const { landBefore_h: before_h, river_h, landAfter_h: after_h, cost, fuel_L, limitOf, areaOf, limits } = table;
+  return {
+    ...{ before_h, river_h, after_h, cost, fuel_L, limitOf, areaOf },
+    limit_kg: Float64Array.from(limits, ({ kg }) => kg),
+    limit_L: Float64Array.from(limits, ({ litres }) => litres),
+    longest_m: Float64Array.from(limits, ({ longest_m }) => longest_m),
+  };
+}
+
+function periodOfDays({ periods, horizon_days }: RolloutProblem): Int32Array {
+  const found = new Int32Array(horizon_days + 1);
+  for (const [at, { from }] of periods.entries()) found.fill(at, Math.max(0, from));
+  return found;
+}
+
+function readyJobs(jobs: readonly Job[]) {
+  const windowAt = new Int32Array(jobs.length + 1);
+  for (const [at, { windows }] of jobs.entries()) windowAt[at + 1] = windowAt[at]! + windows.length;
+  const windows = jobs.flatMap((job) => job.windows);
+  return {
+    windowAt,
+    windowFrom: Float64Array.from(windows, ({ from }) => from),
+    windowTo: Float64Array.from(windows, ({ to }) => to),
+    weight: Float64Array.from(jobs, ({ weight }) => weight),
+    people: Float64Array.from(jobs, ({ people }) => people),
+    kg: Float64Array.from(jobs, ({ kg }) => kg),
+    litres: Float64Array.from(jobs, ({ litres }) => litres),
+    longest_m: Float64Array.from(jobs, ({ longest_m }) => longest_m),
+    skills: Int32Array.from(jobs, ({ skills }) => skills),
+    area: Int32Array.from(jobs, ({ area }) => area),
+    finishBy: Float64Array.from(jobs, ({ finishBy }) => finishBy ?? Number.POSITIVE_INFINITY),
+  };
+}
+
+function waitsOf(jobs: readonly Job[]): Float64Array {
+  const found = new Float64Array(jobs.length * leapYear_days);
+  for (const [at, { serviceWait_days }] of jobs.entries())
+    for (let day = 0; day < leapYear_days; day++) found[at * leapYear_days + day] = serviceWait_days[day] ?? 0;
+  return found;
+}
+
+/** The day of a leap year of each day, from 0: 1 March is 60 in every year. */
+function leapDays({ firstDay, horizon_days }: RolloutProblem): Uint16Array {
+  const monthAt = [0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335];
+  return Uint16Array.from({ length: horizon_days }, (_, at) => {
+    const { month, day } = calendarDay(firstDay + at);
+    return monthAt[month - 1]! + day - 1;
+  });
+}
+
+/** Wright's unit curve: the n-th job takes n^log2(learning) of the first. Entry 0 is not used. */
+function learnedShares({ crews, jobs, learning_fraction }: RolloutProblem): Float64Array {
+  const most = crews.reduce((top, crew) => Math.max(top, crew.done_count), 0) + jobs.length + 1;
+  const power = learning_fraction > 0 ? Math.log2(learning_fraction) : 0;
+  return Float64Array.from({ length: most + 1 }, (_, n) => (n < 1 ? 1 : n ** power));
+}
+
+/** Crews that share stock, a haul's carrier or a pool stand in one group. */
+function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Array {
+  const groupOf = Int32Array.from(crews, (_, at) => at);
+  const join = (first: Map<number, number>, key: number, crew: number) => {
+    const other = first.get(key);
+    if (other === undefined) first.set(key, crew);
+    else {
+      const [one, two] = [groupOf[other]!, groupOf[crew]!];
+      for (let at = 0; at < groupOf.length; at++) if (groupOf[at] === two) groupOf[at] = one;
+    }
+  };
+  const byStore = new Map<number, number>();
+  const byPool = new Map<number, number>();
+  for (const [at, crew] of crews.entries()) {
+    for (const pool of crew.pools) {
+      const users_count = crews.filter((other) => other.pools.includes(pool)).length;
+      if (pools[pool]!.carriers_count < users_count) join(byPool, pool, at);
+    }
+    let store = crew.store;
+    for (let deep = 0; deep <= stores.length; deep++) {
+      const behind = stores[store]!.filledBy;
+      if (goods.length > 0 || behind !== null) join(byStore, store, at);
+      if (behind === null) break;
+      if (deep === stores.length) throw new RangeError('retiming: stores that fill each other in a ring');
+      store = behind.store;
+    }
+  }
+  return groupOf;
+}
+
+function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
+  const numbers = (count: number) => new Float64Array(count);
+  const hauls = jobs.length * Math.max(1, stores.length);
+  return {
+    ...{ arrives: numbers(jobs.length), starts: numbers(jobs.length), ends: numbers(jobs.length) },
+    ...{ handOver: numbers(jobs.length), service: numbers(jobs.length) },
+    tripTimes: crews.map(() => tripTimes(16)),
+    broken: { kind: [], crew: [], trip: [], what: [], by: [], count: 0 },
+    hauls: {
+      ...{ store: new Int32Array(hauls), leaves: numbers(hauls), arrives: numbers(hauls) },
+      ...{ trips_count: new Int32Array(hauls), forCrew: new Int32Array(hauls), forTrip: new Int32Array(hauls) },
+      ...{ count: 0, tried: 0 },
+    },
+    ...{ crewWaiting: numbers(crews.length), crewCost: numbers(crews.length) },
+    ...{ haulFree: numbers(stores.length), haulTried: numbers(stores.length) },
+    holds: pools.map(() => ({ from: [], to: [], count: 0 })),
+    ...{ nextReady: numbers(crews.length), nextTrip: new Int32Array(crews.length) },
+    ...{ doneJobs: new Int32Array(crews.length), doneAfter: new Int32Array(crews.length) },
+    need: numbers(goods.length),
+    ...{ aboard_kg: numbers(jobs.length), aboard_L: numbers(jobs.length), aboard_m: numbers(jobs.length) },
+    leg: { start: 0, legs: null, isBeyond: false },
+  };
+}

@@ -1,0 +1,67 @@
+import { evaluatePlan } from './evaluatePlan.ts';
+import { retiming } from './makeReady.ts';
+import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './problem.ts';
+import type { Retiming } from './retiming.ts';
+import { crewNumbers } from './search/crewNumbers.ts';
+import { CrewsByWaiting } from './search/crewsByWaiting.ts';
+import { CrewsSharing } from './search/crewsSharing.ts';
+import { Draws } from './search/draws.ts';
+import type { SearchBudget } from './search/searchBudget.ts';
+import { crewRules } from './search/searchRules.ts';
+import { slackInduction } from './search/slackInduction.ts';
+
+/** What a search for a plan is asked. */
+export interface PlanAsked {
+  readonly budget: SearchBudget;
+  readonly seed: number;
+  /** A plan to go on from; its locked trips stay as they are. Null: from nothing. */
+  readonly start?: RolloutPlan | null;
+}
+
+/** A plan and what comes of it. */
+export interface FoundPlan {
+  readonly plan: RolloutPlan;
+  readonly outcome: Outcome;
+  readonly tries_count: number;
+}
+
+/**
+ * Which crew goes where, in which order, so that the sum of weight × first day of service is least? Slack induction on crews with trips;
+ * sites that no trip can serve are left out.
+ *
+ * @param problem - the rollout as numbers
+ * @param asked - what may be spent, the seed, the plan to go on from
+ * @returns the best plan found, its outcome, tries [count]
+ * @law the same problem, seed and budget of tries give the same plan
+ * @law locked trips stay as they are
+ * @definition docs/methods/rollout.md
+ */
+export function planRollout(problem: RolloutProblem, { budget, seed, start = null }: PlanAsked): FoundPlan {
+  const numbers = crewNumbers(problem);
+  const draws = new Draws(seed);
+  const timing = retiming(problem);
+  const { blink_fraction } = crewRules;
+  const state = isShared(timing)
+    ? new CrewsSharing(numbers, blink_fraction, draws, timing)
+    : new CrewsByWaiting(numbers, blink_fraction, draws);
+  if (start !== null) state.load(problem.crews.map((_, crew) => (start.trips[crew] ?? []).map(asSearched)));
+  const { tries_count } = slackInduction(state, crewRules, budget, draws);
+  const plan = { trips: state.trips().map((trips) => trips.map(asPlanned)) };
+  return { plan, outcome: evaluatePlan(timing, plan), tries_count };
+}
+
+/** Jobs are numbered from 1 in the search. */
+function asSearched({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
+  return { stops: stops.map((job) => job + 1), notBefore, isLocked };
+}
+
+function asPlanned({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
+  return { stops: stops.map((job) => job - 1), notBefore, isLocked };
+}
+
+/** Does anything but their own days hold crews up: goods that must be there, hauls, carriers that are out? */
+export function isShared({ isCoupled, crews, problem }: Retiming): boolean {
+  return (
+    isCoupled || crews.some(({ isStocked }) => isStocked) || problem.pools.some((pool) => pool.carriers_count <= 0)
+  );
+}

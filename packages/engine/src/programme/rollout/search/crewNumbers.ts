@@ -1,0 +1,235 @@
+import type { Crew, Job, LegTable, RolloutProblem } from '../problem.ts';
+
+/**
+ * The problem as the search of crews counts it: flat arrays, and time as *working days of a crew*: a number whose whole part is the
+ * crew's n-th working day, its fraction the share of it that is used. Days on which a crew rests are not on this line at all.
+ * Jobs are numbered from 1.
+ */
+export interface CrewNumbers {
+  readonly jobs: number;
+  readonly crews: number;
+  readonly nodes: number;
+  readonly horizon: number;
+  /** Ends count as whole days, trips leave at the start of one; false: time as it is (instances of distance alone). */
+  readonly wholeDays: boolean;
+  readonly nodeOf: Int32Array;
+  readonly weight: Float64Array;
+  readonly days: Float64Array;
+  readonly kg: Float64Array;
+  readonly litres: Float64Array;
+  readonly longest: Float64Array;
+  /** Value of a hand-over on day d at job × horizon + d; null where it is weight × day for all. */
+  readonly value: Float64Array | null;
+  /** Windows of job j: entries windowAt[j] to before windowAt[j + 1], both days included; none: always open. */
+  readonly windowAt: Int32Array;
+  readonly windowFrom: Int32Array;
+  readonly windowTo: Int32Array;
+  readonly periodFrom: readonly number[];
+  readonly byCrew: readonly OneCrew[];
+  /** What leaving a job out costs. */
+  readonly leftOut: Float64Array;
+  /** What a day too long away costs. */
+  readonly awayPenalty: number;
+  /** What a day's delay of a crew's way home costs, by crew; 0 as a rule. */
+  readonly homeWeight: number;
+  /** The most trips a crew makes. */
+  readonly mostTrips: number;
+}
+
+/** One crew in numbers. */
+export interface OneCrew {
+  readonly base: number;
+  readonly store: number;
+  readonly hours: number;
+  readonly riverHours: number;
+  readonly mostAway: number;
+  readonly pace: number;
+  readonly turnaround: number;
+  readonly limitKg: number;
+  readonly limitLitres: number;
+  readonly longest: number;
+  /** Days of work times this for its n-th job; null: all alike. */
+  readonly learned: Float64Array | null;
+  /** 1 where it may do the job at all. */
+  readonly may: Uint8Array;
+  /** Its first working day, on its own line. */
+  readonly from: number;
+  /** The day of its n-th working day; after the horizon days go on one by one. */
+  readonly dayOf: Int32Array;
+  /** Working days before each day. */
+  readonly before: Int32Array;
+  /** Days for a working day, in the mean. */
+  readonly stretch: number;
+  readonly isEveryDay: boolean;
+  /** By period. */
+  readonly legs: readonly CrewLegs[];
+  /** Do legs take less than the crew? */
+  readonly hasNarrowLegs: boolean;
+}
+
+/** Legs of one period, exact hours and days as they are guessed for ranking. */
+export interface CrewLegs {
+  readonly table: LegTable;
+  /** Days from node a to b at a × nodes + b, whatever is lost before a stretch of river counted in its mean. */
+  readonly onward: Float32Array;
+  /** From node b to a at a × nodes + b. */
+  readonly inward: Float32Array;
+}
+
+/** Rest of a day that is lost before a stretch of river, in the mean, where the hour at which one comes to it is any. */
+export function riverLoss_h(river_h: number, riverHours: number, hours: number): number {
+  if (river_h <= 0) return 0;
+  if (river_h <= riverHours) {
+    const late = Math.min(1, (hours - riverHours + river_h) / hours);
+    return (late * late * hours) / 2;
+  }
+  return Math.floor(river_h / riverHours) * (hours - riverHours);
+}
+
+/**
+ * Writes a problem as numbers for the search of crews.
+ *
+ * @param problem - the rollout [day, h, kg, L]
+ * @returns the same as flat arrays [working day]
+ * @definition
+ */
+export function crewNumbers(problem: RolloutProblem): CrewNumbers {
+  const { horizon_days: horizon } = problem;
+  const places = problem.placeIds.length;
+  const jobs = problem.jobs.length;
+  const column = (of: (job: Job) => number) => Float64Array.from([0, ...problem.jobs.map(of)]);
+  const weight = column((job) => job.weight);
+  const known = new Map<string, CrewLegs>();
+  const tableNumbers = new Map<LegTable, number>();
+  const windows = problem.jobs.map((job) => openAlways(job, horizon));
+  const windowAt = new Int32Array(jobs + 2);
+  for (let job = 1; job <= jobs; job++) windowAt[job + 1] = windowAt[job]! + windows[job - 1]!.length;
+  const total = weight.reduce((sum, one) => sum + one, 0);
+  return {
+    ...{ jobs, crews: problem.crews.length, nodes: places + jobs, horizon, wholeDays: true },
+    nodeOf: Int32Array.from({ length: jobs + 1 }, (_, job) => places + job - 1),
+    weight,
+    days: column((job) => job.install_days.likely),
+    kg: column((job) => job.kg),
+    litres: column((job) => job.litres),
+    longest: column((job) => job.longest_m),
+    value: handOverValues(problem),
+    windowAt,
+    windowFrom: Int32Array.from(windows.flatMap((some) => some.map(({ from }) => from))),
+    windowTo: Int32Array.from(windows.flatMap((some) => some.map(({ to }) => to))),
+    periodFrom: problem.periods.map(({ from }) => from),
+    byCrew: problem.crews.map((crew) => oneCrew(problem, crew, known, tableNumbers)),
+    leftOut: weight.map((one) => (lateFactor + 4) * horizon * (one + total / (100 * Math.max(1, jobs)))),
+    awayPenalty: (lateFactor + 2) * total,
+    homeWeight: 0,
+    mostTrips: jobs + 1,
+  };
+}
+
+/** No windows where one holds all days looked at. */
+function openAlways(job: Job, horizon: number): Job['windows'] {
+  return job.windows.length === 1 && job.windows[0]!.from <= 0 && job.windows[0]!.to >= horizon - 1 ? [] : job.windows;
+}
+
+/** What handing over on a day is worth: weight × first day of service, lateness priced at ten times that; null where that is weight × day. */
+function handOverValues(problem: RolloutProblem): Float64Array | null {
+  const { horizon_days: horizon, jobs, firstDay } = problem;
+  const isPlain = (job: Job) =>
+    job.finishBy === null && Array.prototype.every.call(job.serviceWait_days, (one) => one === 0);
+  if (jobs.every(isPlain)) return null;
+  const value = new Float64Array((jobs.length + 1) * horizon);
+  const dayOfYear = daysOfYear(firstDay, horizon);
+  jobs.forEach((job, index) => {
+    const at = (index + 1) * horizon;
+    const due = job.finishBy ?? horizon;
+    for (let day = 0; day < horizon; day++) {
+      const late = day > due ? lateFactor * (day - due) : 0;
+      value[at + day] = job.weight * (day + job.serviceWait_days[dayOfYear[day]!]! + late);
+    }
+  });
+  return value;
+}
+
+/** A day over the time a site was promised for counts as so many days of waiting. */
+const lateFactor = 10;
+
+/** Day of the year of each day looked at: 1 January 0, 29 February 59, 1 March 60 in every year. */
+function daysOfYear(firstDay: number, count: number): Int16Array {
+  const found = new Int16Array(count);
+  for (let day = 0; day < count; day++) {
+    const date = new Date((firstDay + day) * 86_400_000);
+    found[day] = Math.round(
+      (Date.UTC(2000, date.getUTCMonth(), date.getUTCDate()) - Date.UTC(2000, 0, 1)) / 86_400_000,
+    );
+  }
+  return found;
+}
+
+function oneCrew(
+  problem: RolloutProblem,
+  crew: Crew,
+  known: Map<string, CrewLegs>,
+  tableNumbers: Map<LegTable, number>,
+): OneCrew {
+  const { jobs, horizon_days: horizon, learning_fraction } = problem;
+  const beyond = horizon + 2 * jobs.length + 64;
+  const before = new Int32Array(horizon + 1);
+  const dayOf = new Int32Array(beyond);
+  let count = 0;
+  for (let day = 0; day < horizon; day++) {
+    before[day] = count;
+    if (crew.works[day] === 1) dayOf[count++] = day;
+  }
+  before[horizon] = count;
+  for (let n = count; n < beyond; n++) dayOf[n] = horizon + n - count;
+  const legs = problem.travels[crew.travel]!.byPeriod.map((table) => {
+    const number = tableNumbers.get(table) ?? tableNumbers.size;
+    tableNumbers.set(table, number);
+    const key = `${number} ${crew.work_h_per_day} ${problem.riverEnds_h}`;
+    const found = known.get(key) ?? crewLegs(table, problem, crew);
+    known.set(key, found);
+    return found;
+  });
+  const power = Math.log2(learning_fraction);
+  const start = Math.max(0, crew.freeFrom);
+  const day = Math.floor(start);
+  const fraction = start - day;
+  return {
+    ...{ base: crew.base, store: problem.stores[crew.store]!.node, hours: crew.work_h_per_day },
+    riverHours: Math.min(crew.work_h_per_day, problem.riverEnds_h),
+    ...{ mostAway: crew.mostDaysAway, pace: crew.pace_factor, turnaround: crew.turnaround_days },
+    ...{ limitKg: crew.limit_kg, limitLitres: crew.limit_L, longest: crew.longest_m },
+    learned:
+      learning_fraction === 1
+        ? null
+        : Float64Array.from({ length: jobs.length + 1 }, (_, n) => (crew.done_count + n + 1) ** power),
+    may: Uint8Array.from([0, ...jobs.map((job) => mayDo(crew, job))]),
+    from: day < horizon ? before[day]! + (fraction > 0 && crew.works[day] === 1 ? 1 : 0) : count,
+    ...{ dayOf, before, stretch: horizon / Math.max(1, count), isEveryDay: count === horizon, legs },
+    hasNarrowLegs: legs.some(({ table }) =>
+      table.limits.some((one) => one.kg < crew.limit_kg || one.litres < crew.limit_L || one.longest_m < crew.longest_m),
+    ),
+  };
+}
+
+function mayDo(crew: Crew, job: Job): number {
+  const fits = job.kg <= crew.limit_kg && job.litres <= crew.limit_L && job.longest_m <= crew.longest_m;
+  return fits && (job.skills & ~crew.skills) === 0 ? 1 : 0;
+}
+
+function crewLegs(table: LegTable, problem: RolloutProblem, crew: Crew): CrewLegs {
+  const nodes = problem.placeIds.length + problem.jobs.length;
+  const onward = new Float32Array(nodes * nodes);
+  const inward = new Float32Array(nodes * nodes);
+  const hours = crew.work_h_per_day;
+  const river = Math.min(hours, problem.riverEnds_h);
+  for (let from = 0; from < nodes; from++)
+    for (let to = 0; to < nodes; to++) {
+      const at = from * nodes + to;
+      const river_h = table.river_h[at]!;
+      const gone_h = table.landBefore_h[at]! + river_h + riverLoss_h(river_h, river, hours) + table.landAfter_h[at]!;
+      onward[at] = gone_h / hours;
+      inward[to * nodes + from] = gone_h / hours;
+    }
+  return { table, onward, inward };
+}

@@ -1,0 +1,92 @@
+/** How a search goes about it. One set for each kind of problem, written down once, never fitted to one problem. */
+export interface SearchRules {
+  /** Jobs taken out in one try, on average. */
+  readonly removed_count: number;
+  /** The longest string taken out of one trip. */
+  readonly longestString_count: number;
+  /** Chance that some jobs in the middle of a string stay. */
+  readonly split_fraction: number;
+  /** Chance that one more of them stays. */
+  readonly splitDepth_fraction: number;
+  /** Chance that a place is passed over. */
+  readonly blink_fraction: number;
+  /** So many tries in a row begin at jobs beside each other, of so many nearest to one: what they read is near in memory. */
+  readonly seedsTogether_count: number;
+  readonly seedsAround_count: number;
+  /** Temperature at the start and at the end, × the state's scale of costs. */
+  readonly firstTemperature_ratio: number;
+  readonly lastTemperature_ratio: number;
+  /** Orders in which jobs come back, each with its weight. */
+  readonly orders: readonly RecreateOrder[];
+}
+
+/** One order in which jobs come back: its name, asked of the state, and its weight among the orders. */
+export interface RecreateOrder {
+  readonly by: string;
+  readonly weight_count: number;
+}
+
+const removal = {
+  removed_count: 10,
+  longestString_count: 10,
+  split_fraction: 0.5,
+  splitDepth_fraction: 0.01,
+  blink_fraction: 0.01,
+  seedsTogether_count: 128,
+  seedsAround_count: 48,
+} as const;
+
+/**
+ * Trips limited by load, distance counted.
+ *
+ * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
+ */
+export const loadRules: SearchRules = {
+  ...removal,
+  firstTemperature_ratio: 2,
+  lastTemperature_ratio: 0.05,
+  orders: [
+    { by: 'random', weight_count: 4 },
+    { by: 'demand', weight_count: 4 },
+    { by: 'far', weight_count: 2 },
+    { by: 'close', weight_count: 1 },
+  ],
+};
+
+/**
+ * Trips limited by load and by windows of time, distance counted.
+ *
+ * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
+ */
+export const windowRules: SearchRules = {
+  ...removal,
+  firstTemperature_ratio: 2,
+  lastTemperature_ratio: 0.05,
+  orders: [
+    { by: 'random', weight_count: 4 },
+    { by: 'demand', weight_count: 4 },
+    { by: 'far', weight_count: 2 },
+    { by: 'close', weight_count: 1 },
+    { by: 'shortWindow', weight_count: 2 },
+    { by: 'opensEarly', weight_count: 2 },
+    { by: 'closesLate', weight_count: 2 },
+  ],
+};
+
+/**
+ * Crews with trips of some days, waiting counted.
+ *
+ * @source christiaans-2020, strings, split, blinks (from memory); orders and temperatures are ours
+ */
+export const crewRules: SearchRules = {
+  ...removal,
+  firstTemperature_ratio: 1,
+  lastTemperature_ratio: 0.001,
+  orders: [
+    { by: 'random', weight_count: 3 },
+    { by: 'peopleByDay', weight_count: 3 },
+    { by: 'people', weight_count: 2 },
+    { by: 'far', weight_count: 1 },
+    { by: 'close', weight_count: 1 },
+  ],
+};

@@ -1,0 +1,118 @@
+import { timeSlack_days } from './constants.ts';
+
+/**
+ * The days of a calendar on which there is work, made ready so that many days of work are one look-up. Times are crew days: the whole
+ * part is the day, the fraction the share of its hours that is used; a day wholly used is the next whole number.
+ */
+export interface WorkDays {
+  /** 1 on days of work, `horizon_days` long. */
+  readonly works: Uint8Array;
+  readonly horizon_days: number;
+  /** Days of work before each day, one entry longer. */
+  readonly before: Int32Array;
+  /** The first day of work on or after each day, one entry longer; the horizon where there is none. */
+  readonly next: Int32Array;
+  /** The days of work, in order. */
+  readonly dayOf: Int32Array;
+}
+
+/** Makes a calendar ready. */
+export function workDays(works: Uint8Array, horizon_days: number): WorkDays {
+  const before = new Int32Array(horizon_days + 1);
+  const next = new Int32Array(horizon_days + 1).fill(horizon_days);
+  for (let day = 0; day < horizon_days; day++) before[day + 1] = before[day]! + (works[day] === 1 ? 1 : 0);
+  for (let day = horizon_days - 1; day >= 0; day--) next[day] = works[day] === 1 ? day : next[day + 1]!;
+  const dayOf = new Int32Array(before[horizon_days]!);
+  for (let day = 0; day < horizon_days; day++) if (works[day] === 1) dayOf[before[day]!] = day;
+  return { works, horizon_days, before, next, dayOf };
+}
+
+/** A time that lies beside a whole number is that number. */
+export function snapped(time: number): number {
+  const whole = Math.round(time);
+  return Math.abs(time - whole) <= timeSlack_days ? whole : time;
+}
+
+/** The day on which what ends at this time ends. */
+export function endDay(time: number): number {
+  return Math.ceil(time - timeSlack_days) - 1;
+}
+
+/** The first day, `day` or later, of work on which nothing is closed; the horizon where there is none. */
+export function nextOpen(calendar: WorkDays, closed: Uint8Array | null, day: number): number {
+  if (day >= calendar.horizon_days) return calendar.horizon_days;
+  let found = calendar.next[day]!;
+  if (closed !== null) while (found < calendar.horizon_days && closed[found] === 1) found = calendar.next[found + 1]!;
+  return found;
+}
+
+/** When hours can first be used at `time` or later: `time` itself on an open day of work, else the start of the next; Infinity beyond the horizon. */
+export function firstHour(calendar: WorkDays, closed: Uint8Array | null, time: number): number {
+  const day = Math.floor(time);
+  const open = nextOpen(calendar, closed, day);
+  if (open >= calendar.horizon_days) return Number.POSITIVE_INFINITY;
+  return open === day ? time : open;
+}
+
+/** When so many days of work that begin at `time` are done; Infinity beyond the horizon. */
+export function afterDays(calendar: WorkDays, closed: Uint8Array | null, time: number, days: number): number {
+  if (days <= timeSlack_days) return time;
+  const day = Math.floor(time);
+  if (day >= calendar.horizon_days) return Number.POSITIVE_INFINITY;
+  if (closed !== null) return afterOpenDays(calendar, closed, time, days);
+  const used = calendar.before[day]! + (calendar.works[day] === 1 ? time - day : 0) + days;
+  const last = Math.ceil(used - timeSlack_days) - 1;
+  if (last >= calendar.dayOf.length) return Number.POSITIVE_INFINITY;
+  return snapped(calendar.dayOf[last]! + (used - last));
+}
+
+/** The same where an area is closed on some days: walked, since that differs with every draw. */
+function afterOpenDays(calendar: WorkDays, closed: Uint8Array, time: number, days: number): number {
+  const begun = Math.floor(time);
+  let day = nextOpen(calendar, closed, begun);
+  let used = day === begun ? time - begun : 0;
+  for (let left = days; day < calendar.horizon_days; day = nextOpen(calendar, closed, day + 1)) {
+    if (left <= 1 - used + timeSlack_days) return snapped(day + used + left);
+    left -= 1 - used;
+    used = 0;
+  }
+  return Number.POSITIVE_INFINITY;
+}
+
+/**
+ * When so many hours on a river that begin at `time` are done: within one day where they fit into the first `river_h` hours of a day, else broken
+ * at nights. Infinity beyond the horizon.
+ */
+export function afterRiver(
+  calendar: WorkDays,
+  closed: Uint8Array | null,
+  time: number,
+  hours: number,
+  day_h: number,
+  river_h: number,
+): number {
+  if (hours <= timeSlack_days) return time;
+  if (!(river_h > timeSlack_days)) return Number.POSITIVE_INFINITY;
+  const begun = Math.floor(time);
+  let day = nextOpen(calendar, closed, begun);
+  const used_h = day === begun ? (time - begun) * day_h : 0;
+  if (hours <= river_h + timeSlack_days) {
+    if (day < calendar.horizon_days && used_h + hours <= river_h + timeSlack_days)
+      return snapped(day + (used_h + hours) / day_h);
+    if (day === begun) day = nextOpen(calendar, closed, day + 1);
+    return day >= calendar.horizon_days ? Number.POSITIVE_INFINITY : snapped(day + hours / day_h);
+  }
+  let left_h = hours - Math.max(0, river_h - used_h);
+  if (closed === null) {
+    const more = Math.ceil(left_h / river_h - timeSlack_days);
+    const last = day < calendar.horizon_days ? calendar.before[day]! + more : calendar.dayOf.length;
+    if (last >= calendar.dayOf.length) return Number.POSITIVE_INFINITY;
+    return snapped(calendar.dayOf[last]! + (left_h - (more - 1) * river_h) / day_h);
+  }
+  for (day = nextOpen(calendar, closed, day + 1); day < calendar.horizon_days; ) {
+    if (left_h <= river_h + timeSlack_days) return snapped(day + left_h / day_h);
+    left_h -= river_h;
+    day = nextOpen(calendar, closed, day + 1);
+  }
+  return Number.POSITIVE_INFINITY;
+}

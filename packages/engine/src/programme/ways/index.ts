@@ -1,0 +1,20 @@
+export { explainedWay, type WayQuestion } from './explainedWay.ts';
+export { readyWays } from './readyWays.ts';
+export { openChance } from './riverChance.ts';
+export { travelBetween } from './travelBetween.ts';
+export type {
+  ExplainedStretch,
+  ExplainedWay,
+  NetworkWay,
+  NoWay,
+  Party,
+  ReadyWays,
+  SingleLeg,
+  StopLoad,
+  WayCause,
+  WaySettings,
+  WayState,
+  WayStop,
+  WaysAsked,
+  WaysFound,
+} from './waysFacts.ts';

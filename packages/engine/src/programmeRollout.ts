@@ -1,0 +1,309 @@
+import {
+  type CrewFacts,
+  type DayIndex,
+  engineProblem,
+  type Problem,
+  type ProgrammeFacts,
+  type SiteFacts,
+} from './kernel/index.ts';
+import { type ReadyProgramme, rainOfSite } from './plan.ts';
+import type { Goods, Haul, Job, RolloutProblem, Store } from './programme/rollout/index.ts';
+import {
+  type ExplainedWay,
+  explainedWay,
+  type NoWay,
+  type Party,
+  readyWays,
+  type SingleLeg,
+  travelBetween,
+  type WayStop,
+} from './programme/ways/index.ts';
+import { kitAtSite, type ReadyKit } from './programmeKit.ts';
+import { type CrewMarket, costOfCarrier, crewOf, poolsOf, travelKey } from './programmeRolloutCrews.ts';
+import type { PlanDays } from './programmeRolloutDays.ts';
+import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
+import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
+import { ofNodes, unreachable } from './programmeRolloutReach.ts';
+import { filledStores, stockOf } from './programmeRolloutStock.ts';
+import { designSite } from './site.ts';
+import { siteServiceWaits } from './siteService.ts';
+import { countedPeople } from './water/people/index.ts';
+
+export {
+  type LeftOutReason,
+  type LeftOutSite,
+  leftOutReasons,
+  type ReadyRollout,
+  type RolloutAsked,
+  type RolloutSite,
+} from './programmeRolloutFacts.ts';
+
+/**
+ * What does the rollout want to know of each site: does it hold, what is its kit, how long until it serves? One site at a time; of one that is handed over nothing
+ * is worked out.
+ *
+ * @param sites - the sites' facts
+ * @param ready - the programme, ready to be judged, with today [day]
+ * @param kit - the programme, ready for kits
+ * @returns for each site its verdict, people, kit [count] and waits from hand-over to service [day]
+ * @law the verdict is that of `designSite`
+ * @definition ours
+ */
+export function* rolloutSites(
+  sites: readonly SiteFacts[],
+  ready: ReadyProgramme,
+  kit: ReadyKit,
+): Generator<RolloutSite, void> {
+  const today = ready.today ?? null;
+  for (const site of sites) {
+    const people_count = countedPeople(site, ready.settings);
+    if (site.handOverDay !== null && today !== null && site.handOverDay <= today) {
+      yield { site, verdict: 'unknown', people_count, lines: [], serviceWait_days: null };
+      continue;
+    }
+    const gauge = rainOfSite(site, ready);
+    const { verdict } = designSite(site, gauge, ready);
+    const { lines } = kitAtSite(site, kit);
+    yield { site, verdict, people_count, lines, serviceWait_days: siteServiceWaits(site, gauge, ready) };
+  }
+}
+
+/**
+ * Makes a rollout ready to be planned: sites as jobs, crews, ways as legs, stock as goods that are short.
+ *
+ * @param facts - the programme
+ * @param sites - what `rolloutSites` found of its sites [count, day]
+ * @param asked - today, first day, days looked ahead [day], which sites
+ * @returns the rollout as numbers, the sites that are not planned and why, and what the legs were made from
+ * @problem rollout.crew_base_unknown - a crew's base is no place of the ways: it is not planned with
+ * @problem rollout.crew_never_works - a crew works on no day that is looked at
+ * @problem rollout.no_crews - nobody is there to go
+ * @problem rollout.no_agreements - no site states when it was agreed on, so none is left out for it
+ * @problem rollout.tight - sites that are planned hold at the point value alone
+ * @problem rollout.short_planned - sites that do not hold are planned, as the settings say
+ * @problem rollout.kit_in_part - of a kit something could not be counted
+ * @problem rollout.mass_unknown - parts of kits have no mass, and count as nothing in the loads
+ * @problem rollout.service_unknown - nobody knows when a site first serves: at once is taken
+ * @problem rollout.stock_never_enough - stock and arrivals together are fewer than the sites need
+ * @problem rollout.stock_unknown - of parts neither stock nor arrivals are stated: they are taken as there
+ * @problem rollout.main_store_unknown - several stores, and none said to be the one of the table of parts
+ * @problem rollout.haul_unknown - nobody says what fills a forward store, or no way leads there
+ * @problem rollout.cost_unknown - what a crew or carrier costs a day is not known
+ * @problem rollout.fuel_price_unknown - what fuel costs is not known
+ * @law every site is a job or left out, and never both
+ * @definition ours: docs/decisions/0329-what-is-planned-and-with-what.md
+ */
+export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
+  const { settings, rollout } = facts;
+  const plan: PlanDays = {
+    firstDay: asked.firstDay ?? settings.rolloutStart ?? asked.today,
+    horizon_days: Math.max(1, Math.floor(asked.horizon_days ?? settings.rolloutHorizon_days)),
+  };
+  const siteAreas = [...new Set(rollout.work.flatMap(({ weatherArea }) => weatherArea ?? []))];
+  const { carriers } = facts.kit;
+  const siteIds = facts.sites.map(({ siteId }) => siteId);
+  const ways = readyWays({ ...rollout, ...plan, carriers, siteIds, siteAreas, settings });
+  const problems: Problem[] = [...ways.problems];
+  const crews = usableCrews(facts, ways.nodeOf, problems);
+  const forward = filledStores(rollout.places);
+  const stores = storesOf(crews, forward);
+  const placeIds = [...new Set([...crews.map(({ base }) => base), ...stores])].sort();
+  const skillIds = [...new Set(crews.flatMap(({ skills }) => skills))].sort().slice(0, mostSkills_count);
+  const found = jobsOf(sites, {
+    ...plan,
+    asked,
+    facts: rollout,
+    settings,
+    parts: facts.parts,
+    areaIds: ways.areaIds,
+    skillIds,
+  });
+  problems.push(...found.problems);
+  const byKey = partiesOf(crews);
+  const parties = [...byKey.values()];
+  const travelOf = new Map([...byKey.keys()].map((key, at) => [key, at]));
+  const stops = [...placeIds.map(placeStop), ...found.jobs.map(jobStop)];
+  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store)));
+  const single = hauls.map(({ leg }) => leg);
+  const legs = travelBetween(ways, stops, parties, single);
+  problems.push(...legs.problems);
+  const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf };
+  const draft: Draft = { ...market, forward, hauls, single: legs.single };
+  const readied = crews.map((crew) => crewOf(crew, market, problems));
+  const storeNodes = stores.map((store) => placeIds.indexOf(store));
+  const reach = { crews: readied, storeNodes, travels: legs.travels };
+  const against = found.jobs.map((job, at) => unreachable(job, placeIds.length + at, reach));
+  const kept = against.flatMap((left, at) => (left === null ? [at] : []));
+  const nodes = [...placeIds.map((_, at) => at), ...kept.map((at) => placeIds.length + at)];
+  const jobs = kept.map((at) => found.jobs[at]!);
+  const { goods, stores: filled } = storesWith(jobs, draft, problems, asked.today);
+  const isWhole = kept.length === found.jobs.length;
+  const problem: RolloutProblem = {
+    ...{ ...plan, placeIds, areaIds: ways.areaIds, periods: legs.periods, goods, stores: filled, crews: readied },
+    jobs: jobs.map((job) => withNeeds(job, goods)),
+    travels: isWhole ? legs.travels : legs.travels.map((travel) => ofNodes(travel, nodes)),
+    pools: poolsOf(market),
+    ...{ learning_fraction: settings.learning_fraction, riverEnds_h: settings.riverEnds_h },
+    fuelPrice_per_L: settings.fuelPrice_per_L ?? 0,
+  };
+  if (settings.fuelPrice_per_L === null && jobs.length > 0)
+    problems.push(engineProblem('rollout.fuel_price_unknown', {}));
+  return {
+    ...{ problem, problems, ways, states: legs.states },
+    leftOut: [...found.leftOut, ...against.flatMap((left) => left ?? [])],
+    crewsLeftOut: rollout.crews.flatMap(({ crewId }) => (crews.some((one) => one.crewId === crewId) ? [] : [crewId])),
+    stops: nodes.map((at) => stops[at]!),
+    parties,
+  };
+}
+
+/**
+ * By which way does a crew go from one node to another, stretch by stretch?
+ *
+ * @param ready - the rollout, ready
+ * @param leg - the crew's place in the problem, nodes, and the period [count]
+ * @returns stretches with hours [h], fuel [L] and limits [kg, L, m], or why there is none
+ * @definition ours: docs/methods/rollout.md, ways
+ */
+export function rolloutWay(
+  ready: ReadyRollout,
+  leg: { readonly crew: number; readonly from: number; readonly to: number; readonly period: number },
+): ExplainedWay | NoWay {
+  const party = ready.parties[ready.problem.crews[leg.crew]!.travel]!;
+  const [from, to] = [ready.stops[leg.from]!, ready.stops[leg.to]!];
+  return explainedWay(ready.ways, { from, to, party, state: ready.states[leg.period]! });
+}
+
+/** Skills are bits of a whole number of 32. */
+const mostSkills_count = 31;
+
+/** Hours of a day on which a store is filled, common practice without a source; and what of a day rounding may add. */
+const haulDay_h = 8;
+const roundingSlack_days = 1e-9;
+
+interface Draft extends CrewMarket {
+  readonly forward: ReturnType<typeof filledStores>;
+  readonly hauls: readonly HaulLeg[];
+  readonly single: readonly (readonly (ExplainedWay | NoWay)[])[];
+}
+
+interface HaulLeg {
+  readonly store: string;
+  readonly isBack: boolean;
+  readonly leg: SingleLeg;
+}
+
+const placeStop = (placeId: string): WayStop => ({ stopId: placeId, place: placeId, load: null });
+const jobStop = ({ siteId, place, kg, litres, longest_m }: DraftJob): WayStop => ({
+  ...{ stopId: siteId, place },
+  load: { kg, litres, longest_m },
+});
+
+function usableCrews(
+  facts: ProgrammeFacts,
+  nodeOf: ReadonlyMap<string, number>,
+  problems: Problem[],
+): readonly CrewFacts[] {
+  const at = { file: 'crews.csv' };
+  const crews = facts.rollout.crews.flatMap((crew): readonly CrewFacts[] => {
+    if (!nodeOf.has(crew.base)) {
+      problems.push(engineProblem('rollout.crew_base_unknown', at, { crew: crew.crewId, base: crew.base }));
+      return [];
+    }
+    return [nodeOf.has(crew.store) ? crew : { ...crew, store: crew.base }];
+  });
+  if (crews.length === 0) problems.push(engineProblem('rollout.no_crews', at));
+  return crews;
+}
+
+/** Stores that crews load at, and those that fill them. */
+function storesOf(crews: readonly CrewFacts[], forward: Draft['forward']): readonly string[] {
+  const found = new Set<string>();
+  for (const { store } of crews)
+    for (let at: string | undefined = store; at !== undefined && !found.has(at); at = forward.get(at)?.from)
+      found.add(at);
+  return [...found].sort();
+}
+
+/** Crews that go by the same carriers with as many porters travel alike. */
+function partiesOf(crews: readonly CrewFacts[]): ReadonlyMap<string, Party> {
+  const found = new Map<string, Party>();
+  for (const crew of crews) {
+    const known = found.get(travelKey(crew));
+    const partyId = known === undefined ? crew.crewId : `${known.partyId}, ${crew.crewId}`;
+    const carrierIds = [...new Set(crew.carrierIds)].sort();
+    found.set(travelKey(crew), { partyId, carrierIds, porters_count: Math.max(0, crew.porters_count) });
+  }
+  return found;
+}
+
+function haulLegs(
+  store: string,
+  filled: { readonly from: string; readonly by: string | null } | undefined,
+): readonly HaulLeg[] {
+  if (filled === undefined) return [];
+  const party = { partyId: store, carrierIds: filled.by === null ? [] : [filled.by], porters_count: 0 };
+  const [here, there] = [placeStop(filled.from), placeStop(store)];
+  return [
+    { store, isBack: false, leg: { party, from: here, to: there } },
+    { store, isBack: true, leg: { party, from: there, to: here } },
+  ];
+}
+
+/** Stores with what comes to them, and goods that are short. */
+function storesWith(jobs: readonly DraftJob[], draft: Draft, problems: Problem[], today: DayIndex) {
+  const { facts, plan, stores, forward, placeIds } = draft;
+  const rootStores = stores.filter((store) => !forward.has(store));
+  const mainStore = facts.settings.mainStore ?? rootStores[0] ?? '';
+  if (!rootStores.includes(mainStore) || (facts.settings.mainStore === null && rootStores.length > 1))
+    if (rootStores.length > 0) problems.push(engineProblem('rollout.main_store_unknown', {}, { store: mainStore }));
+  const needed = new Map<string, number>();
+  for (const { parts } of jobs) for (const [partId, all] of parts) needed.set(partId, (needed.get(partId) ?? 0) + all);
+  const { parts } = facts;
+  const found = stockOf({ ...plan, today, parts, arrivals: facts.rollout.arrivals, rootStores, mainStore, needed });
+  problems.push(...found.problems);
+  const made = stores.map(
+    (store): Store => ({
+      node: placeIds.indexOf(store),
+      arrivals: found.byStore.get(store) ?? [],
+      filledBy: haulOf(store, draft, problems),
+    }),
+  );
+  return { goods: found.goods, stores: made };
+}
+
+/** How a forward store is filled; null: goods come there themselves. */
+function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft, problems: Problem[]): Haul | null {
+  const filled = forward.get(store);
+  if (filled === undefined) return null;
+  const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
+  const [there, back] = [byPeriod(false), byPeriod(true)];
+  const open = [...there, ...back].flatMap((way) => (way.stretches === null ? [] : [way]));
+  const limits = there.flatMap((way) => (way.stretches === null ? [] : [way.limit]));
+  if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
+    problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
+  const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
+  const cost = filled.by === null ? null : costOfCarrier(filled.by, facts.rollout.travel);
+  if (filled.by !== null && cost === null) problems.push(engineProblem('rollout.cost_unknown', {}, { of: filled.by }));
+  const days = 2 * most(daysOf);
+  return {
+    store: stores.indexOf(filled.from),
+    there_days: there.map(daysOf),
+    back_days: back.map(daysOf),
+    limit_kg: limits.reduce((least, { kg }) => Math.min(least, kg), Number.POSITIVE_INFINITY),
+    limit_L: limits.reduce((least, { litres }) => Math.min(least, litres), Number.POSITIVE_INFINITY),
+    cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
+    fuel_L_per_trip: 2 * most((way) => way.fuel_L),
+  };
+}
+
+/** Whole days of a haul one way; Infinity: it cannot be gone. */
+function daysOf(way: ExplainedWay | NoWay): number {
+  if (way.stretches === null) return Number.POSITIVE_INFINITY;
+  const hours_h = way.landBefore_h + way.river_h + way.landAfter_h;
+  return Math.ceil(hours_h / haulDay_h - roundingSlack_days);
+}
+
+function withNeeds({ place: _place, skill: _skill, parts, ...job }: DraftJob, goods: readonly Goods[]): Job {
+  return { ...job, needs: goods.map(({ partId }) => parts.get(partId) ?? 0) };
+}

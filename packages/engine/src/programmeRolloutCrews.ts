@@ -1,0 +1,114 @@
+import {
+  type Carrier,
+  type CarrierTravel,
+  type CrewFacts,
+  engineProblem,
+  type Problem,
+  type ProgrammeFacts,
+} from './kernel/index.ts';
+import type { Crew, Pool } from './programme/rollout/index.ts';
+import { type PlanDays, workingDays } from './programmeRolloutDays.ts';
+
+/** What crews are made from. */
+export interface CrewMarket {
+  readonly facts: ProgrammeFacts;
+  readonly plan: PlanDays;
+  readonly crews: readonly CrewFacts[];
+  readonly stores: readonly string[];
+  readonly placeIds: readonly string[];
+  readonly skillIds: readonly string[];
+  /** Place in the travels, as `travelKey`. */
+  readonly travelOf: ReadonlyMap<string, number>;
+}
+
+/** Crews of one key travel alike: by the same carriers, with as many porters. */
+export function travelKey({ carrierIds, porters_count }: CrewFacts): string {
+  return [porters_count, ...[...new Set(carrierIds)].sort()].join(' ');
+}
+
+/** A crew as the rollout sees it. */
+export function crewOf(crew: CrewFacts, market: CrewMarket, problems: Problem[]): Crew {
+  const { facts, plan, stores, placeIds, skillIds, travelOf } = market;
+  const works = workingDays(crew, facts.rollout.calendars, plan);
+  if (!works.includes(1) || !(crew.work_h_per_day > 0))
+    problems.push(engineProblem('rollout.crew_never_works', { file: 'crews.csv' }, { crew: crew.crewId }));
+  const skills = crew.skills.filter((skill) => skillIds.includes(skill));
+  return {
+    ...{ crewId: crew.crewId, base: placeIds.indexOf(crew.base), store: stores.indexOf(crew.store), works },
+    travel: travelOf.get(travelKey(crew))!,
+    skills: skills.reduce((bits, skill) => bits + 2 ** skillIds.indexOf(skill), 0),
+    work_h_per_day: Math.max(0, crew.work_h_per_day),
+    mostDaysAway: crew.mostDaysAway ?? plan.horizon_days,
+    maySleepAtSites: crew.maySleepAtSites,
+    freeFrom: Math.max(0, (crew.from ?? plan.firstDay) - plan.firstDay),
+    pace_factor: crew.pace_factor > 0 ? crew.pace_factor : 1,
+    turnaround_days: Math.max(0, crew.turnaround_days),
+    cost_per_day: costOf(crew, facts, problems),
+    ...limitsOf(crew, facts),
+    pools: poolsOf(market).flatMap(({ carrierId }, at) => (crew.carrierIds.includes(carrierId) ? [at] : [])),
+    done_count: 0,
+  };
+}
+
+/** A crew's own day, and that of the trucks and boats it has with it; what is not known is told and counts as nothing. */
+function costOf(crew: CrewFacts, { rollout, kit }: ProgrammeFacts, problems: Problem[]): number {
+  const unknown = (of: string) => problems.push(engineProblem('rollout.cost_unknown', {}, { of }));
+  if (crew.cost_per_day === null) unknown(crew.crewId);
+  const own = new Set(crew.carrierIds);
+  return kit.carriers.reduce((sum, carrier) => {
+    if (!own.has(carrier.carrierId) || !isVehicle(carrier)) return sum;
+    const cost = costOfCarrier(carrier.carrierId, rollout.travel);
+    if (cost === null) unknown(carrier.carrierId);
+    return sum + (cost ?? 0);
+  }, crew.cost_per_day ?? 0);
+}
+
+/** What a carrier costs a day; null: not known. */
+export function costOfCarrier(carrierId: string, travel: readonly CarrierTravel[]): number | null {
+  return travel.find((one) => one.carrierId === carrierId)?.cost_per_day ?? null;
+}
+
+const isVehicle = ({ mode }: Carrier) => mode === 'boat' || mode === 'truck';
+
+/** The most that any of its carriers takes, porters together; the legs take less where they must. */
+function limitsOf(crew: CrewFacts, { kit, settings }: ProgrammeFacts) {
+  const own = kit.carriers.filter(({ carrierId }) => crew.carrierIds.includes(carrierId));
+  const onFoot = own.filter(({ mode }) => mode === 'person' || mode === 'twoPeople');
+  const porters = {
+    limit_kg: crew.porters_count * settings.porterLoad_kg,
+    limit_L: Number.POSITIVE_INFINITY,
+    longest_m: Number.POSITIVE_INFINITY,
+  };
+  const each = [
+    ...own.filter(isVehicle).map((carrier) => limitOf(carrier, 1, 0)),
+    ...onFoot.map((carrier) => {
+      const perCarrier = carrier.mode === 'twoPeople' ? 2 : 1;
+      return limitOf(carrier, Math.floor(crew.porters_count / perCarrier), settings.porterLoad_kg * perCarrier);
+    }),
+    ...(onFoot.length === 0 && crew.porters_count > 0 ? [porters] : []),
+  ];
+  const most = (of: (one: typeof porters) => number) => each.reduce((least, one) => Math.max(least, of(one)), 0);
+  return {
+    limit_kg: most((one) => one.limit_kg),
+    limit_L: most((one) => one.limit_L),
+    longest_m: most((one) => one.longest_m),
+  };
+}
+
+function limitOf({ limit_kg, limit_L, longest_m, stowage_fraction }: Carrier, times: number, unstated_kg: number) {
+  return {
+    limit_kg: times * (limit_kg ?? unstated_kg),
+    limit_L: limit_L === null ? Number.POSITIVE_INFINITY : times * limit_L * stowage_fraction,
+    longest_m: longest_m ?? Number.POSITIVE_INFINITY,
+  };
+}
+
+/** Trucks and boats that more crews want than there are. */
+export function poolsOf({ facts, crews }: Pick<CrewMarket, 'facts' | 'crews'>): readonly Pool[] {
+  return facts.kit.carriers.filter(isVehicle).flatMap(({ carrierId, carriers_count }): readonly Pool[] => {
+    const wanted = crews.filter(({ carrierIds }) => carrierIds.includes(carrierId)).length;
+    return wanted > Math.max(0, carriers_count) && wanted > 1
+      ? [{ carrierId, carriers_count: Math.max(0, carriers_count) }]
+      : [];
+  });
+}

@@ -1,0 +1,1 @@
+export { loadSolveLinear } from './solveLinear.ts';

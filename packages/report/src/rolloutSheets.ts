@@ -1,0 +1,102 @@
+import type { PlainSheet, PlainSheetColumn, RolloutReport } from '@eavewell/tables';
+
+type Cell = string | number | null;
+
+const columnsOf = (heads: string): readonly PlainSheetColumn[] =>
+  heads.split(' ').map((written) => {
+    const [head = '', kind = 'text'] = written.split(':');
+    return { head, kind: kind as PlainSheetColumn['kind'] };
+  });
+
+/**
+ * The plan as tables for other programs: each stop, each day of each crew, what is aboard, stock, people served, money. Heads are names with their
+ * unit as in all our tables, the same in every language.
+ *
+ * @param report - the rollout
+ * @returns sheets, named as their files are
+ * @definition ours
+ */
+export function rolloutSheets(report: RolloutReport): readonly PlainSheet[] {
+  return [plan(report), itineraries(report), manifests(report), stock(report), served(report), money(report)];
+}
+
+const tripsOf = ({ crews }: RolloutReport) =>
+  crews.flatMap(({ crewId, trips }) => trips.map((trip) => ({ crewId, trip })));
+
+function plan(report: RolloutReport): PlainSheet {
+  return {
+    name: 'plan',
+    columns: columnsOf(
+      'tripId crewId leaves:day back:day nights_count:number waitsFor order:number siteId name people:number arrives:day starts:day handOver:day served:day servedP10:day servedP50:day servedP90:day',
+    ),
+    rows: tripsOf(report).flatMap(({ crewId, trip }) =>
+      trip.stops.map((stop, at): readonly Cell[] => [
+        ...[trip.tripId, crewId, trip.leaves, trip.back, trip.nights_count, trip.waitsFor, at + 1],
+        ...[stop.siteId, stop.name, stop.people, stop.arrives, stop.starts, stop.handOver, stop.served],
+        ...[stop.futures?.p10 ?? null, stop.futures?.p50 ?? null, stop.futures?.p90 ?? null],
+      ]),
+    ),
+  };
+}
+
+/** What a crew does, in its order: goes, works, is back. */
+function itineraries(report: RolloutReport): PlainSheet {
+  return {
+    name: 'itineraries',
+    columns: columnsOf('crewId tripId from:day to:day does where way mode hours_h:number porters_count:number'),
+    rows: tripsOf(report).flatMap(({ crewId, trip }): readonly (readonly Cell[])[] =>
+      trip.legs.flatMap((leg) => {
+        const goes = leg.stretches.map((one): readonly Cell[] => [
+          ...[crewId, trip.tripId, leg.leaves, leg.arrives, 'goes', one.to, one.wayId, one.mode],
+          ...[one.hours_h + one.changeOver_h, leg.porters_count],
+        ]);
+        const stop = trip.stops.find(({ siteId }) => siteId === leg.to);
+        if (stop === undefined) return goes;
+        return [
+          ...goes,
+          [crewId, trip.tripId, stop.starts, stop.handOver, 'works', stop.siteId, null, null, null, null],
+        ];
+      }),
+    ),
+  };
+}
+
+function manifests(report: RolloutReport): PlainSheet {
+  return {
+    name: 'manifests',
+    columns: columnsOf('tripId crewId leaves:day order:number siteId partId name quantity_count:number mass_kg:number'),
+    rows: tripsOf(report).flatMap(({ crewId, trip }) =>
+      trip.aboard.map((one, at): readonly Cell[] => [
+        ...[trip.tripId, crewId, trip.leaves, at + 1, one.siteId, one.partId, one.name, one.count, one.kg],
+      ]),
+    ),
+  };
+}
+
+function stock(report: RolloutReport): PlainSheet {
+  return {
+    name: 'stock',
+    columns: columnsOf('store partId name day:day in_count:number out_count:number left_count:number'),
+    rows: report.stock.flatMap(({ store, partId, name, points }) =>
+      points.map((one): readonly Cell[] => [store, partId, name, one.day, one.in_count, one.out_count, one.left_count]),
+    ),
+  };
+}
+
+function served({ served: likely, servedByWeek }: RolloutReport): PlainSheet {
+  const drawn = servedByWeek.map(({ until, p10, p50, p90 }): readonly Cell[] => [until, null, p10, p50, p90]);
+  const rows = [...likely.map(({ day, people }): readonly Cell[] => [day, people, null, null, null]), ...drawn];
+  return {
+    name: 'served',
+    columns: columnsOf('day:day people:number peopleP10:number peopleP50:number peopleP90:number'),
+    rows: rows.sort(([a], [b]) => String(a).localeCompare(String(b))),
+  };
+}
+
+function money({ moneyByMonth, currency }: RolloutReport): PlainSheet {
+  return {
+    name: 'money',
+    columns: columnsOf('month amount:number currency'),
+    rows: moneyByMonth.map(({ month, amount }) => [month, amount, currency]),
+  };
+}

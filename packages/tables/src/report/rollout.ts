@@ -1,0 +1,174 @@
+import { z } from 'zod';
+import { day, problem } from './parts.ts';
+
+/** Counts up when a reader written for the last form would no longer understand the document. */
+export const rolloutSchemaVersion = 1;
+
+const known = z.number().nullable().describe('Null: not known.');
+const people = z.int();
+
+/** Half of all futures are before `p50`, eight in ten between the others; `fraction` is of the futures in which it happens at all. */
+const futures = z.strictObject({ p10: day, p50: day, p90: day }).describe('Of futures drawn; null where none were.');
+
+const leg = z.strictObject({
+  from: z.string().describe('Id of a place or site.'),
+  to: z.string(),
+  leaves: day,
+  arrives: day,
+  hours_h: z.number(),
+  stretches: z.array(
+    z.strictObject({
+      wayId: z.string(),
+      from: z.string(),
+      to: z.string(),
+      mode: z.enum(['road', 'river', 'foot']),
+      carrierId: z.string().nullable(),
+      hours_h: z.number(),
+      changeOver_h: z.number().describe('Spent before it on changing carriers.'),
+    }),
+  ),
+  limit_kg: known.describe('The most that passes in one go; null: no limit.'),
+  porters_count: z.number(),
+  said: z.string(),
+});
+
+const stop = z.strictObject({
+  siteId: z.string(),
+  name: z.string(),
+  people,
+  arrives: day,
+  starts: day,
+  handOver: day,
+  served: day.describe('The first day of service, if all goes as likely.'),
+  futures: futures.nullable().describe('First days of service of the futures drawn.'),
+});
+
+const trip = z.strictObject({
+  tripId: z.string(),
+  leaves: day,
+  back: day,
+  nights_count: z.int(),
+  waitsFor: z.enum(['nothing', 'stock', 'way', 'carrier', 'notBefore', 'haul']),
+  waited_days: z.number(),
+  kg: z.number(),
+  litres: z.number(),
+  cost: z.number(),
+  fuel_L: z.number(),
+  isLocked: z.boolean(),
+  stops: z.array(stop),
+  legs: z.array(leg),
+  aboard: z
+    .array(z.strictObject({ siteId: z.string(), partId: z.string(), name: z.string(), count: z.number(), kg: known }))
+    .describe('In the order it is put in: for the last stop first.'),
+  said: z.string(),
+});
+
+const crew = z.strictObject({ crewId: z.string(), name: z.string(), trips: z.array(trip) });
+
+/** What `eavewell rollout --json` writes. */
+export const rolloutReport = z
+  .strictObject({
+    eavewell: z.string().describe('Version of the program.'),
+    schema: z.literal(rolloutSchemaVersion),
+    programme: z.string(),
+    day: day.describe('It was asked on.'),
+    from: day.describe('The first day planned.'),
+    seed: z.int(),
+    tries_count: z.int(),
+    currency: z.string().nullable(),
+    sites_count: z.int().describe('Sites that are planned.'),
+    people_count: z.int(),
+    leftOut: z.array(
+      z.strictObject({
+        siteId: z.string(),
+        name: z.string(),
+        people: people.nullable(),
+        reason: z.string(),
+        said: z.string(),
+      }),
+    ),
+    finish: z.strictObject({
+      likely: day.describe('The last hand-over, if all goes as likely.'),
+      futures: futures.nullable(),
+      runs_count: z.int(),
+      p90Between: z
+        .array(day)
+        .nullable()
+        .describe('Two days: how well the ninth in ten is known, from that many futures.'),
+    }),
+    waiting: z.strictObject({
+      personDays: z.number().describe('People times days from the first day planned to the first day of service.'),
+      weighted: z.number().describe('The same with priorities.'),
+      mean_days: z.number().describe('For a person.'),
+      longest: z.strictObject({ siteId: z.string(), name: z.string(), days: z.int() }).nullable(),
+      byArea: z.array(z.strictObject({ area: z.string().nullable(), people, mean_days: z.number() })),
+      bound: z
+        .strictObject({
+          name: z.string(),
+          weighted: z.number(),
+          gap_fraction: z.number().describe('How much more waiting than the best possible, at the most.'),
+          said: z.string(),
+          all: z.array(z.strictObject({ name: z.string(), weighted: z.number() })),
+        })
+        .nullable(),
+    }),
+    cost: z.number(),
+    fuel_L: z.number(),
+    served: z.array(z.strictObject({ day, people })).describe('People who drink from a day on, if all goes as likely.'),
+    servedByWeek: z
+      .array(z.strictObject({ until: day, p10: people, p50: people, p90: people }))
+      .describe('People who drink by the end of a week, of futures drawn; empty where none were.'),
+    moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
+    crews: z.array(crew),
+    hauls: z.array(
+      z.strictObject({
+        store: z.string(),
+        from: z.string(),
+        leaves: day,
+        arrives: day,
+        trips_count: z.int(),
+        forTrip: z.string(),
+      }),
+    ),
+    stock: z.array(
+      z.strictObject({
+        store: z.string(),
+        partId: z.string(),
+        name: z.string(),
+        points: z.array(z.strictObject({ day, in_count: z.number(), out_count: z.number(), left_count: z.number() })),
+      }),
+    ),
+    broken: z.array(z.strictObject({ kind: z.string(), said: z.string() })),
+    compared: z
+      .array(
+        z.strictObject({
+          crews: z.int(),
+          carriers: z.int().describe('Of boats that crews share.'),
+          forwardStores: z.int(),
+          finish: day,
+          weighted: z.number(),
+          cost: z.number(),
+        }),
+      )
+      .nullable()
+      .describe('Null unless asked for.'),
+    problems: z.array(problem),
+  })
+  .describe(
+    'What eavewell rollout --json writes. The unit is the last part of a name; amounts are of the currency of the programme; null is "not known", never 0.',
+  );
+
+export type RolloutReport = z.infer<typeof rolloutReport>;
+export type RolloutTripReport = z.infer<typeof trip>;
+export type RolloutLegReport = z.infer<typeof leg>;
+
+/**
+ * The JSON Schema of the report of the rollout, as docs/rollout.schema.json holds it.
+ *
+ * @returns JSON Schema, draft 2020-12 [text]
+ * @definition ours
+ */
+export function rolloutSchemaText(): string {
+  const schema = z.toJSONSchema(rolloutReport, { target: 'draft-2020-12', io: 'output' });
+  return `${JSON.stringify({ title: 'Eavewell rollout', ...schema }, null, 2)}\n`;
+}
