@@ -154,6 +154,20 @@ export function stowedIn(
   );
 }
 
+/**
+ * In which order is what several stops need put aboard, whatever carries it?
+ *
+ * @param stops - sites in the order they are come to, with the pieces for each [kg]
+ * @returns what is put in, the first first
+ * @law every piece is put in once
+ * @definition ours: docs/decisions/0249-order-of-loads.md
+ */
+export function stowedForStops(
+  stops: readonly { readonly siteId: string; readonly pieces: readonly Piece[] }[],
+): readonly Stowed[] {
+  return stowOrder(stops.map(({ siteId, pieces }) => ({ stopId: siteId, pieces })));
+}
+
 /** How many whole kits go into a carrier; nothing where that cannot be told, with the problems. */
 export interface KitsCarried {
   readonly carrier: Carrier;
