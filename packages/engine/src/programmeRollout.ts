@@ -98,6 +98,7 @@ export function* rolloutSites(
  * @law every site is a job or left out, and never both
  * @definition ours: docs/decisions/0329-what-is-planned-and-with-what.md
  */
+// long: one step after the other, each a line or two
 export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
   const { settings, rollout } = facts;
   const plan: PlanDays = {
