@@ -8,6 +8,7 @@ import { loadsSentences } from './loadsProblems.ts';
 import { costSentences, moneySentences } from './moneyProblems.ts';
 import { peopleSentences } from './peopleProblems.ts';
 import { placeIn } from './place.ts';
+import { rolloutReadySentences } from './rolloutReadyProblems.ts';
 import { safetySentences } from './safetyProblems.ts';
 import { settlingSentences } from './settlingProblems.ts';
 import { siteRainSentences } from './siteRainProblems.ts';
@@ -212,6 +213,7 @@ export const engineProblemSentences: Sentences<EngineProblemCode> = {
   ...settlingSentences,
   ...loadsSentences,
   ...waysSentences,
+  ...rolloutReadySentences,
   ...standSentences,
   ...kitSentences,
   ...headSentences,

@@ -1,0 +1,297 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type Carrier,
+  type CrewFacts,
+  defaultSettings,
+  noKit,
+  noKitFigures,
+  noRollout,
+  type PartFacts,
+  type PlaceFacts,
+  type ProgrammeFacts,
+  plainWork,
+  type RolloutFacts,
+  readIsoDay,
+  type SiteFacts,
+  type SiteWork,
+  unmeasuredPart,
+  unmeasuredSite,
+  type WayFacts,
+} from './kernel/index.ts';
+import type { KitLine } from './programme/kit/index.ts';
+import { evaluatePlan } from './programme/rollout/index.ts';
+import { readyRollout, rolloutWay } from './programmeRollout.ts';
+import type { RolloutSite } from './programmeRolloutFacts.ts';
+
+const today = readIsoDay('2026-11-26')!;
+const firstDay = readIsoDay('2027-01-04')!; // a Monday
+
+const place = (placeId: string, rest: Partial<PlaceFacts> = {}): PlaceFacts => ({
+  ...{ placeId, name: placeId, kind: null, latitude_deg: null, longitude_deg: null, changeOver_h: null },
+  ...{ maySleep: true, filledFrom: null, filledBy: null },
+  ...rest,
+});
+
+const way = (wayId: string, from: string, to: string, mode: WayFacts['mode'], there_h: number): WayFacts => ({
+  ...{ wayId, name: null, from, to, mode, length_km: 20, there_h, back_h: null, limit_kg: null, limit_L: null },
+  ...{ longest_m: null, porters_count: 0, fuel_L_per_km: null, weatherArea: null, riverGaugeId: null },
+});
+
+const carrier = (carrierId: string, mode: Carrier['mode'], limit_kg: number, carriers_count = 1): Carrier => ({
+  ...{ carrierId, name: carrierId, mode, limit_kg, limit_L: null, longest_m: null, stowage_fraction: 1 },
+  ...{ carriers_count, freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
+});
+
+const crew = (crewId: string, rest: Partial<CrewFacts> = {}): CrewFacts => ({
+  ...{ crewId, name: crewId, base: 'town', store: 'town', people_count: 4, skills: [], calendarId: null },
+  ...{ restDays: [0], work_h_per_day: 8, mostDaysAway: 12, maySleepAtSites: true, from: null, to: null },
+  ...{ pace_factor: 1, turnaround_days: 1, cost_per_day: 90, porters_count: 4, carrierIds: ['boat'] },
+  ...rest,
+});
+
+const work = (siteId: string, rest: Partial<SiteWork> = {}): SiteWork => ({
+  siteId,
+  place: siteId,
+  ...plainWork,
+  ...rest,
+});
+
+const part = (partId: string, mass_kg: number | null, stock_count: number | null): PartFacts => ({
+  ...{ ...unmeasuredPart, partId, kind: 'tank', name: partId, length_m: 1.5, mass_kg },
+  kit: { ...noKitFigures, stock_count, stockCountedOn: readIsoDay('2026-11-01')! },
+});
+
+const siteFacts = (siteId: string, rest: Partial<SiteFacts> = {}): SiteFacts => ({
+  ...unmeasuredSite,
+  ...{ siteId, name: siteId, latitude_deg: null, longitude_deg: null, siteClass: null, target: null, people: 100 },
+  ...{ peopleCountedOn: null, households_count: 20, growthFraction_per_year: null, designYear: null, gaugeId: null },
+  ...{ rainFactor: 1, handOverDay: null, roofs: [], tanks: [], demand: [], ration: null, presence: null },
+  ...{ secondSource: null, nearSecondSource: null, doubts: [] },
+  ...rest,
+});
+
+const line = (partId: string, total_count: number): KitLine => ({
+  ...{ partId, name: partId, kind: 'tank', countedIn: 'piece', needed_count: total_count, rounded_count: total_count },
+  ...{ spare_count: 0, total_count, isAtLeast: false, from: 'rule', ruleIds: [], counts: [], cuts: null, working: [] },
+});
+
+const wanted = (siteId: string, rest: Partial<RolloutSite> = {}): RolloutSite => ({
+  site: siteFacts(siteId),
+  ...{ verdict: 'holds', people_count: 100, lines: [line('tank', 1)], serviceWait_days: Array(366).fill(3) },
+  ...rest,
+});
+
+/** A town at a river with two villages on it and one on a footpath beyond; a village no way leads to. */
+function programme(
+  rollout: Partial<RolloutFacts> = {},
+  settings: Partial<ProgrammeFacts['settings']> = {},
+): ProgrammeFacts {
+  return {
+    settings: { ...defaultSettings, fuelPrice_per_L: 2, rolloutStart: firstDay, rolloutHorizon_days: 60, ...settings },
+    sites: ['V1', 'V2', 'V3', 'V4'].map((id) => siteFacts(id)),
+    ...{ gauges: [], prices: [] },
+    parts: [part('tank', 80, 2), part('tap', 1, null)],
+    kit: { ...noKit, carriers: [carrier('boat', 'boat', 400), carrier('truck', 'truck', 2000)] },
+    rollout: {
+      ...noRollout,
+      places: [place('town')],
+      ways: [way('W1', 'town', 'V1', 'river', 2), way('W2', 'V1', 'V2', 'river', 2), way('W3', 'V2', 'V3', 'foot', 1)],
+      travel: [{ carrierId: 'boat', speed_km_per_h: 10, fuel_L_per_km: 0.5, cost_per_day: 30 }],
+      crews: [crew('A')],
+      work: ['V1', 'V2', 'V3', 'V4'].map((id) => work(id)),
+      ...rollout,
+    },
+  };
+}
+
+const asked = { today };
+const sites = (...ids: readonly string[]) => ids.map((id) => wanted(id));
+const codes = (problems: readonly { readonly code: string }[]) => [...new Set(problems.map(({ code }) => code))];
+const reasons = (ready: ReturnType<typeof readyRollout>) => ready.leftOut.map(({ siteId, reason }) => [siteId, reason]);
+
+describe('readyRollout', () => {
+  it('makes sites jobs, crews free on their days, and ways legs, which a plan can be timed with', () => {
+    const ready = readyRollout(programme(), sites('V1', 'V2', 'V3', 'V4'), asked);
+    const { problem } = ready;
+    expect(problem.placeIds).toEqual(['town']);
+    expect(problem.jobs.map(({ siteId }) => siteId)).toEqual(['V1', 'V2', 'V3']);
+    expect(reasons(ready)).toEqual([['V4', 'noWay']]);
+    expect(ready.stops.map(({ stopId }) => stopId)).toEqual(['town', 'V1', 'V2', 'V3']);
+    expect(problem.travels[0]!.nodes).toBe(4);
+    const table = problem.travels[0]!.byPeriod[0]!;
+    expect([...table.river_h.slice(0, 4)]).toEqual([0, 2, 4, 4]);
+    // An hour to change at the village, one on foot.
+    expect([...table.landAfter_h.slice(0, 4)]).toEqual([0, 0, 0, 2]);
+    // Monday to Saturday.
+    expect([...problem.crews[0]!.works.slice(0, 8)]).toEqual([1, 1, 1, 1, 1, 1, 0, 1]);
+    // Its own day and its boat's.
+    expect(problem.crews[0]!.cost_per_day).toBe(120);
+    expect(problem.jobs[0]).toMatchObject({ kg: 80, longest_m: 1.5, weight: 100, install_days: { likely: 2 } });
+    expect(problem.jobs[0]!.serviceWait_days[0]).toBe(3);
+    const plan = { trips: [[{ stops: [0, 1], notBefore: 0, isLocked: false }]] };
+    const outcome = evaluatePlan(problem, plan);
+    expect(outcome.broken.map(({ kind }) => kind)).toEqual(['leftOut']);
+    // 2 h up the river and 16 h of work: handed over on the third day; 2 h more, two days of work: on the fifth.
+    expect(outcome.trips[0]![0]!.stops.map(({ handOverDay }) => handOverDay)).toEqual([2, 4]);
+    expect(rolloutWay(ready, { crew: 0, from: 0, to: 3, period: 0 })).toMatchObject({
+      stretches: [{ wayId: 'W1' }, { wayId: 'W2' }, { wayId: 'W3', changeOver_h: 1 }],
+    });
+  });
+
+  it('says of every site that is not planned why', () => {
+    const all = [
+      wanted('done', { site: siteFacts('done', { handOverDay: today }) }),
+      wanted('short', { verdict: 'short' }),
+      wanted('unsure', { verdict: 'unknown' }),
+      wanted('empty', { people_count: null }),
+      wanted('unasked', {}),
+      wanted('bare', { lines: [] }),
+      wanted('late', {}),
+      wanted('skilled', {}),
+      wanted('V1', { verdict: 'tight' }),
+      wanted('V2', { lines: [line('tank', 6)] }),
+    ];
+    const dated = { agreedOn: today };
+    const rollout = {
+      work: [
+        ...['done', 'short', 'unsure', 'empty', 'bare', 'V1', 'V2'].map((id) => work(id, dated)),
+        work('late', { ...dated, readyFrom: firstDay + 60 }),
+        work('skilled', { ...dated, skill: 'welder' }),
+        work('unasked'),
+      ],
+    };
+    const ready = readyRollout(programme(rollout), all, asked);
+    expect(reasons(ready)).toEqual([
+      ['done', 'handedOver'],
+      ['short', 'short'],
+      ['unsure', 'unknown'],
+      ['empty', 'noPeople'],
+      ['unasked', 'notAgreed'],
+      ['bare', 'noKit'],
+      ['late', 'noWindow'],
+      ['skilled', 'noSkill'],
+      ['V2', 'tooHeavy'],
+    ]);
+    // Six tanks of 80 kg, a boat of 400 kg.
+    expect(ready.leftOut.at(-1)).toMatchObject({ over_kg: 80, over_L: null, over_m: null });
+    expect(ready.problem.jobs.map(({ siteId }) => siteId)).toEqual(['V1']);
+    expect(ready.problems.find(({ code }) => code === 'rollout.tight')?.facts).toEqual({ sites: ['V1'], count: 1 });
+    const some = readyRollout(programme(), sites('V1', 'V2'), { ...asked, siteIds: new Set(['V2']) });
+    expect(reasons(some)).toEqual([['V1', 'notAsked']]);
+    const bold = readyRollout(programme({}, { mustHold: false }), [wanted('V1', { verdict: 'short' })], asked);
+    expect(bold.problem.jobs).toHaveLength(1);
+    expect(codes(bold.problems)).toContain('rollout.short_planned');
+  });
+
+  it('leaves no site unaccounted for', () => {
+    const all = sites('V1', 'V2', 'V3', 'V4');
+    const ready = readyRollout(programme(), all, asked);
+    const told = [...ready.problem.jobs.map(({ siteId }) => siteId), ...ready.leftOut.map(({ siteId }) => siteId)];
+    expect(told.sort()).toEqual(all.map(({ site }) => site.siteId).sort());
+  });
+
+  it('counts what is short at some time alone, from what lies there and what comes later', () => {
+    const arrival = (arrivalId: string, dueOn: string, quantity_count: number) => ({
+      ...{ arrivalId, store: 'town', partId: 'tank', quantity_count, dueOn: readIsoDay(dueOn)! },
+      slip_days: { low: 0, likely: 2, high: 9 },
+    });
+    // Two lie there, counted on 1 November: the one of October is among them, that of 20 November is not.
+    const arrivals = [arrival('A1', '2026-10-20', 5), arrival('A2', '2026-11-20', 1), arrival('A3', '2027-01-14', 4)];
+    const three = readyRollout(programme({ arrivals }), sites('V1', 'V2', 'V3'), asked);
+    expect(three.problem.goods).toEqual([]);
+    const four = [...sites('V1', 'V3'), wanted('V2', { lines: [line('tank', 2), line('tap', 1)] })];
+    const short = readyRollout(programme({ arrivals }), four, asked);
+    expect(short.problem.goods).toEqual([{ partId: 'tank' }]);
+    expect(short.problem.jobs.map(({ needs }) => needs)).toEqual([[1], [1], [2]]);
+    expect(short.problem.stores[0]!.arrivals).toEqual([
+      { arrivalId: '', day: 0, goods: 0, quantity_count: 2, slip_days: { low: 0, likely: 0, high: 0 } },
+      { arrivalId: 'A2', day: 0, goods: 0, quantity_count: 1, slip_days: { low: 0, likely: 0, high: 0 } },
+      { arrivalId: 'A3', day: 10, goods: 0, quantity_count: 4, slip_days: { low: 0, likely: 2, high: 9 } },
+    ]);
+    expect(short.problems.find(({ code }) => code === 'rollout.stock_unknown')?.facts['parts']).toEqual(['tap']);
+    const never = readyRollout(programme(), four, asked);
+    expect(never.problems.find(({ code }) => code === 'rollout.stock_never_enough')?.facts).toEqual({
+      ...{ part: 'tank', needed: 4, comes: 2 },
+    });
+  });
+
+  it('fills a forward store by hauls, shares carriers that are too few, and gives each set of carriers its own legs', () => {
+    const rollout: Partial<RolloutFacts> = {
+      places: [place('town'), place('landing', { filledFrom: 'town', filledBy: 'truck' })],
+      ways: [way('R', 'town', 'landing', 'road', 9), way('W', 'landing', 'V1', 'river', 2)],
+      closures: [
+        {
+          ...{ closureId: 'C', wayId: 'R', weatherArea: null, months: [2], from: null, to: null },
+          slower_factor: null,
+          reason: null,
+        },
+      ],
+      crews: [
+        crew('A', { base: 'landing', store: 'landing' }),
+        crew('B', { base: 'landing', store: 'landing', skills: ['pumps'], mostDaysAway: null }),
+        crew('C', { base: 'landing', store: 'landing', carrierIds: ['boat', 'truck'] }),
+      ],
+      travel: [
+        { carrierId: 'boat', speed_km_per_h: 10, fuel_L_per_km: 0.5, cost_per_day: 30 },
+        { carrierId: 'truck', speed_km_per_h: 40, fuel_L_per_km: 0.3, cost_per_day: 50 },
+      ],
+      work: [work('V1', { skill: 'pumps' })],
+    };
+    const { problem, problems } = readyRollout(programme(rollout), sites('V1'), asked);
+    expect(problems).toEqual(problems.filter(({ code }) => code === 'rollout.no_agreements'));
+    expect(problem.crews.map(({ travel }) => travel)).toEqual([0, 0, 1]);
+    expect(problem.crews.map(({ pools }) => pools)).toEqual([[0], [0], [0]]);
+    expect(problem.pools).toEqual([{ carrierId: 'boat', carriers_count: 1 }]);
+    expect(problem.crews.map(({ skills }) => skills & problem.jobs[0]!.skills)).toEqual([0, 1, 0]);
+    expect(problem.crews[1]!.mostDaysAway).toBe(60);
+    const [landing, town] = [problem.placeIds.indexOf('landing'), problem.placeIds.indexOf('town')];
+    expect(problem.stores.map(({ node }) => node)).toEqual([landing, town]);
+    // Nine hours are two days; in February the road is closed, though no crew goes it.
+    expect(problem.periods.map(({ from }) => from)).toEqual([0, 28, 56]);
+    expect(problem.stores[0]!.filledBy).toMatchObject({
+      ...{ store: 1, there_days: [2, Infinity, 2], back_days: [2, Infinity, 2], limit_kg: 2000 },
+      ...{ cost_per_trip: 200, fuel_L_per_trip: 12 },
+    });
+    expect(problem.stores[1]!.filledBy).toBeNull();
+  });
+
+  it('tells of crews it cannot plan with, and plans with the others', () => {
+    const rollout = {
+      crews: [crew('A', { base: 'nowhere' }), crew('B', { restDays: [0, 1, 2, 3, 4, 5, 6] }), crew('C')],
+    };
+    const ready = readyRollout(programme(rollout), sites('V1'), asked);
+    expect(ready.crewsLeftOut).toEqual(['A']);
+    expect(ready.problem.crews.map(({ crewId }) => crewId)).toEqual(['B', 'C']);
+    expect(codes(ready.problems)).toContain('rollout.crew_base_unknown');
+    expect(codes(ready.problems)).toContain('rollout.crew_never_works');
+    const nobody = readyRollout(programme({ crews: [] }), sites('V1'), asked);
+    expect(codes(nobody.problems)).toContain('rollout.no_crews');
+    expect(reasons(nobody)).toEqual([['V1', 'noWay']]);
+  });
+
+  it('works in the months and from the day on that a site states', () => {
+    const rollout = {
+      work: [
+        work('V1', { readyFrom: firstDay + 10, finishBy: firstDay + 20, agreedOn: today, priority_factor: 2 }),
+        work('V2', { workMonths: [2, 12], agreedOn: firstDay + 30 }),
+      ],
+    };
+    const { jobs } = readyRollout(programme(rollout), sites('V1', 'V2'), asked).problem;
+    expect(jobs[0]).toMatchObject({ windows: [{ from: 10, to: 59 }], finishBy: 20, weight: 200, people: 100 });
+    // February 2027 is days 28 to 55 of the plan.
+    expect(jobs[1]!.windows).toEqual([{ from: 30, to: 55 }]);
+  });
+
+  it('takes the days of a calendar before the days of rest', () => {
+    const day = (text: string) => readIsoDay(text)!;
+    const calendars = [
+      { calendarId: 'K', from: day('2027-01-06'), to: day('2027-01-07'), works: false, reason: 'feast' },
+      { calendarId: 'K', from: day('2027-01-10'), to: day('2027-01-10'), works: true, reason: null },
+      { calendarId: 'other', from: day('2027-01-04'), to: day('2027-01-30'), works: false, reason: null },
+    ];
+    const own = crew('A', { calendarId: 'K', from: day('2027-01-05'), to: day('2027-01-12') });
+    const { crews } = readyRollout(programme({ calendars, crews: [own] }), sites('V1'), asked).problem;
+    expect([...crews[0]!.works.slice(0, 11)]).toEqual([0, 1, 0, 0, 1, 1, 1, 1, 1, 0, 0]);
+    expect(crews[0]!.freeFrom).toBe(1);
+  });
+});
