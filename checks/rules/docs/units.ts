@@ -83,6 +83,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   passes: 'a count',
   length: 'a count of entries',
   positions: 'places in a list',
+  position: 'a place in a list',
   sites: 'a count',
   day: 'a square on the calendar: its type is DayIndex, or it is the day of a month',
   days: 'a count of days, its unit is the word itself',
@@ -135,6 +136,10 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'StormCoefficients.lambda': 'named as in the formula it belongs to, for mm/h and hours',
   'StormCoefficients.kappa': 'a power: a plain number',
   'StormCoefficients.eta': 'a power: a plain number',
+  'Travel.nodes': 'a count',
+  'LegTable.cost': 'money, in the currency of the programme',
+  'LegTable.limitOf': 'places in a list',
+  'LegTable.areaOf': 'places in a list, counted from 1',
   'CurrencyRate.perUnit': 'money of the programme that one unit of another currency bought',
 };
 
