@@ -12,6 +12,8 @@ export interface SearchRules {
   readonly blink_fraction: number;
   /** So many tries in a row begin at jobs beside each other, of so many nearest to one: what they read is near in memory. */
   readonly seedsTogether_count: number;
+  /** With fewer jobs than this all of it is near in memory anyway, and every try begins anywhere. */
+  readonly seedsTogetherFrom_count: number;
   readonly seedsAround_count: number;
   /** Temperature at the start and at the end, × the state's scale of costs. */
   readonly firstTemperature_ratio: number;
@@ -42,6 +44,7 @@ const removal = {
   splitDepth_fraction: 0.01,
   blink_fraction: 0.01,
   seedsTogether_count: 128,
+  seedsTogetherFrom_count: 400,
   seedsAround_count: 48,
   mostStarts_count: 1,
   triesAJobAndStart_count: 6000,
