@@ -15,7 +15,7 @@ import {
 } from './constants.ts';
 import { NamedDice } from './namedDice.ts';
 import { type Ranked, type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
-import { type Spread, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
+import { type Distribution, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
 
 /** How far a long reckoning may go. The caller owns clock and cancel. */
 export interface FinishBudget {
@@ -33,9 +33,9 @@ export interface FinishAsked {
   /** How install days and lateness of goods are spread between low, likely and high. Given none: PERT. */
   readonly spread?: SpreadKind;
   /** What all work of a crew takes times as long, the same for all its jobs of one replicate; given none: as planned. */
-  readonly pace?: Spread;
+  readonly pace?: Distribution;
   /** What all legs take times as long; given none: as planned. */
-  readonly legs?: Spread;
+  readonly legs?: Distribution;
   /** By area, as the problem's; given none: no area is closed. */
   readonly weather?: readonly AreaWeather[];
   readonly budget?: FinishBudget;
@@ -114,13 +114,13 @@ export function finishDates(problem: RolloutProblem, plan: RolloutPlan, asked: F
 }
 
 interface Drawing {
-  readonly install: readonly Spread[];
+  readonly install: readonly Distribution[];
   readonly installDice: readonly NamedDice[];
   readonly paceDice: readonly NamedDice[];
-  readonly pace: Spread;
-  readonly legs: Spread;
+  readonly pace: Distribution;
+  readonly legs: Distribution;
   readonly legsDice: NamedDice;
-  readonly slips: readonly (readonly Spread[])[];
+  readonly slips: readonly (readonly Distribution[])[];
   readonly slipDice: readonly (readonly NamedDice[])[];
   readonly slip_days: readonly Float64Array[];
   readonly maySlip: readonly boolean[];
@@ -129,7 +129,7 @@ interface Drawing {
   readonly areaDice: readonly NamedDice[];
 }
 
-const asPlanned: Spread = { kind: 'fixed', value: 1 };
+const asPlanned: Distribution = { kind: 'fixed', value: 1 };
 
 function readyDrawing(problem: RolloutProblem, asked: FinishAsked): Drawing {
   const { seed, spread = 'pert', pace = asPlanned, legs = asPlanned, weather = [] } = asked;

@@ -3,7 +3,7 @@ import { crewsTogether, setDrawn } from '../crewsTogether.ts';
 import { crewTripsOf } from '../crewTrips.ts';
 import { retiming } from '../makeReady.ts';
 import type { RolloutPlan, RolloutProblem } from '../problem.ts';
-import { type Spread, type SpreadKind, spreadMoments, spreadOf } from './spread.ts';
+import { type Distribution, type SpreadKind, spreadMoments, spreadOf } from './spread.ts';
 
 /** A cross-check by closed forms. */
 export interface PertFinish {
@@ -33,7 +33,7 @@ export function pertFinish(
   problem: RolloutProblem,
   plan: RolloutPlan,
   kind: SpreadKind,
-  pace: Spread = { kind: 'fixed', value: 1 },
+  pace: Distribution = { kind: 'fixed', value: 1 },
 ): PertFinish {
   const ready = retiming(problem);
   const tripsOf = problem.crews.map((_, crew) => crewTripsOf(plan.trips[crew] ?? []));

@@ -15,6 +15,10 @@ export interface SearchRules {
   /** With fewer jobs than this all of it is near in memory anyway, and every try begins anywhere. */
   readonly seedsTogetherFrom_count: number;
   readonly seedsAround_count: number;
+  /** Strings taken out of one trip in a try, at the most. */
+  readonly stringsPerTrip_count: number;
+  /** Moves of stops within their trips tried after each try; 0: none. */
+  readonly moves_count: number;
   /** Temperature at the start and at the end, × the state's scale of costs. */
   readonly firstTemperature_ratio: number;
   readonly lastTemperature_ratio: number;
@@ -46,6 +50,8 @@ const removal = {
   seedsTogether_count: 128,
   seedsTogetherFrom_count: 400,
   seedsAround_count: 48,
+  stringsPerTrip_count: 1,
+  moves_count: 0,
   mostStarts_count: 1,
   triesAJobAndStart_count: 6000,
   paceAfter_fraction: 0.02,
@@ -102,6 +108,7 @@ export const windowRules: SearchRules = {
  */
 export const crewRules: SearchRules = {
   ...removal,
+  removed_count: 5,
   firstTemperature_ratio: 1,
   lastTemperature_ratio: 0.001,
   orders: [
@@ -111,4 +118,18 @@ export const crewRules: SearchRules = {
     { by: 'far', weight_count: 1 },
     { by: 'close', weight_count: 1 },
   ],
+};
+
+/**
+ * One long trip a crew, waiting counted: strings lie several to a trip, and stops change their places within it.
+ *
+ * @source christiaans-2020, strings, split, blinks (from memory); moves and temperatures are ours
+ */
+export const longTripRules: SearchRules = {
+  ...crewRules,
+  removed_count: 10,
+  stringsPerTrip_count: 4,
+  moves_count: 150,
+  firstTemperature_ratio: 1,
+  lastTemperature_ratio: 0.001,
 };

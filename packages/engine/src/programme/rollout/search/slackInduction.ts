@@ -34,6 +34,7 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
   let leftOutNew = new Int32Array(jobs);
   let leftOutCount = 0;
   const tripHit = new Int32Array(tripSize.length).fill(-1);
+  const hits = new Int32Array(tripSize.length);
 
   let count = 0;
   const putAllIn = () => {
@@ -105,6 +106,10 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
         const trip = tripOf[job]!;
         if (trip >= 0 && tripHit[trip] !== tries) {
           tripHit[trip] = tries;
+          hits[trip] = 0;
+        }
+        if (trip >= 0 && hits[trip]! < rules.stringsPerTrip_count) {
+          hits[trip] = hits[trip]! + 1;
           const size = tripSize[trip]!;
           const length = Math.floor(1 + draws.fraction() * Math.min(size, longest));
           let passedOver = 0;
@@ -144,6 +149,14 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
           bestLeftOut = leftOutCount;
         }
       } else state.undo();
+      if (rules.moves_count > 0) {
+        current = state.moveWithin(temperature, rules.moves_count);
+        if (current < best) {
+          state.saveBest();
+          best = current;
+          bestLeftOut = leftOutCount;
+        }
+      }
       tries++;
     }
     left = budget.left();
