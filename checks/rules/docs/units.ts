@@ -112,6 +112,8 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */
 export const namesWithoutUnit: Readonly<Record<string, string>> = {
   measured: 'a code of how a day is known',
+  out: 'a code: a job that is in no trip',
+  held: 'a code: a job that may not be moved',
   unknownDay: 'a code of how a day is known',
   filledDay: 'a code of how a day is known',
   neighbourDay: 'a code of how a day is known',
