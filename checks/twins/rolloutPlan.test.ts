@@ -33,7 +33,8 @@ it('the search finds the best of all plans of 100 tiny programmes and more', () 
     const { outcome } = planRollout(problem, { budget: budgetOfTries(512), seed });
     const late = outcome.broken.flatMap((one) => (one.kind === 'late' ? [[one.job, one.by] as const] : []));
     const found = priced(problem, outcome.waiting, late);
-    if (found > best.price + 1e-6) worse.push(`seed ${seed}: ${found} > ${best.price}, ${outcome.broken.map((one) => one.kind)}`);
+    if (found > best.price + 1e-6)
+      worse.push(`seed ${seed}: ${found} > ${best.price}, ${outcome.broken.map((one) => one.kind)}`);
     expect(found).toBeGreaterThanOrEqual(best.price - 1e-6 - (outcome.broken.length > 0 ? 1e9 : 0));
   }
   expect(worse).toEqual([]);

@@ -1,3 +1,5 @@
+import { rolloutNames } from './rolloutNames.ts';
+
 /** Units a name may end in, as written in names. Litres and millimetres for the water balance, SI for the rest. */
 const units = [
   ...[
@@ -136,6 +138,7 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'StormCoefficients.kappa': 'a power: a plain number',
   'StormCoefficients.eta': 'a power: a plain number',
   'CurrencyRate.perUnit': 'money of the programme that one unit of another currency bought',
+  ...rolloutNames,
 };
 
 /**

@@ -1,7 +1,9 @@
 import {
+  type Carrier,
   type CrewFacts,
   type DayIndex,
   engineProblem,
+  type LegLimit,
   type Problem,
   type ProgrammeFacts,
   type SiteFacts,
@@ -19,7 +21,7 @@ import {
   type WayStop,
 } from './programme/ways/index.ts';
 import { kitAtSite, type ReadyKit } from './programmeKit.ts';
-import { type CrewMarket, costOfCarrier, crewOf, poolsOf, travelKey } from './programmeRolloutCrews.ts';
+import { type CrewMarket, costOfCarrier, crewOf, isVehicle, poolsOf, travelKey } from './programmeRolloutCrews.ts';
 import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
 import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
@@ -123,7 +125,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const parties = [...byKey.values()];
   const travelOf = new Map([...byKey.keys()].map((key, at) => [key, at]));
   const stops = [...placeIds.map(placeStop), ...found.jobs.map(jobStop)];
-  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store)));
+  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store), carriers));
   const single = hauls.map(({ leg }) => leg);
   const legs = travelBetween(ways, stops, parties, single);
   problems.push(...legs.problems);
@@ -237,12 +239,17 @@ function partiesOf(crews: readonly CrewFacts[]): ReadonlyMap<string, Party> {
   return found;
 }
 
+/** A store is filled by the carrier that is named for it, and on stretches of other kinds by whatever truck or boat there is. */
 function haulLegs(
   store: string,
   filled: { readonly from: string; readonly by: string | null } | undefined,
+  carriers: readonly Carrier[],
 ): readonly HaulLeg[] {
   if (filled === undefined) return [];
-  const party = { partyId: store, carrierIds: filled.by === null ? [] : [filled.by], porters_count: 0 };
+  const named = carriers.find(({ carrierId }) => carrierId === filled.by);
+  const others = carriers.filter((one) => isVehicle(one) && named !== undefined && one.mode !== named.mode);
+  const carrierIds = named === undefined ? [] : [named, ...others].map(({ carrierId }) => carrierId);
+  const party = { partyId: store, carrierIds, porters_count: 0 };
   const [here, there] = [placeStop(filled.from), placeStop(store)];
   return [
     { store, isBack: false, leg: { party, from: here, to: there } },
@@ -279,7 +286,7 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
   const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
   const [there, back] = [byPeriod(false), byPeriod(true)];
   const open = [...there, ...back].flatMap((way) => (way.stretches === null ? [] : [way]));
-  const limits = there.flatMap((way) => (way.stretches === null ? [] : [way.limit]));
+  const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
   if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
     problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
   const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
@@ -295,6 +302,13 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
     cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
     fuel_L_per_trip: 2 * most((way) => way.fuel_L),
   };
+}
+
+/** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */
+function haulLimit({ stretches, limit }: ExplainedWay, by: string | null): Pick<LegLimit, 'kg' | 'litres'> {
+  const own = stretches.filter(({ carrierId }) => carrierId === by).map((one) => one.limit);
+  if (own.length === 0) return limit;
+  return { kg: Math.min(...own.map(({ kg }) => kg)), litres: Math.min(...own.map(({ litres }) => litres)) };
 }
 
 /** Whole days of a haul one way; Infinity: it cannot be gone. */

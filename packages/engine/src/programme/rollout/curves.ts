@@ -28,7 +28,12 @@ export function servedCurve(
     if (day < horizon_days) byDay.set(day, (byDay.get(day) ?? 0) + people);
   }
   let people_count = 0;
-  return [...byDay].sort(([a], [b]) => a - b).map(([day, people]) => ({ day, people_count: (people_count += people) }));
+  return [...byDay]
+    .sort(([a], [b]) => a - b)
+    .map(([day, people]) => {
+      people_count += people;
+      return { day, people_count };
+    });
 }
 
 /** How long people of one group wait. */

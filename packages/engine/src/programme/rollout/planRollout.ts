@@ -4,6 +4,7 @@ import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './proble
 import type { Retiming } from './retiming.ts';
 import { crewNumbers } from './search/crewNumbers.ts';
 import { CrewsByWaiting } from './search/crewsByWaiting.ts';
+import { CrewsOnStock } from './search/crewsOnStock.ts';
 import { CrewsSharing } from './search/crewsSharing.ts';
 import { Draws } from './search/draws.ts';
 import type { SearchBudget } from './search/searchBudget.ts';
@@ -37,13 +38,9 @@ export interface FoundPlan {
  * @definition docs/methods/rollout.md
  */
 export function planRollout(problem: RolloutProblem, { budget, seed, start = null }: PlanAsked): FoundPlan {
-  const numbers = crewNumbers(problem);
   const draws = new Draws(seed);
   const timing = retiming(problem);
-  const { blink_fraction } = crewRules;
-  const state = isShared(timing)
-    ? new CrewsSharing(numbers, blink_fraction, draws, timing)
-    : new CrewsByWaiting(numbers, blink_fraction, draws);
+  const state = stateFor(timing, draws);
   if (start !== null) state.load(problem.crews.map((_, crew) => (start.trips[crew] ?? []).map(asSearched)));
   const { tries_count } = slackInduction(state, crewRules, budget, draws);
   const plan = { trips: state.trips().map((trips) => trips.map(asPlanned)) };
@@ -57,6 +54,19 @@ function asSearched({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
 
 function asPlanned({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
   return { stops: stops.map((job) => job - 1), notBefore, isLocked };
+}
+
+/** The plan as the search sees it: what crews share says how much of it must be timed together. */
+export function stateFor(timing: Retiming, draws: Draws): CrewsByWaiting {
+  const { problem, crews } = timing;
+  const numbers = crewNumbers(problem);
+  const { blink_fraction } = crewRules;
+  if (!isShared(timing)) return new CrewsByWaiting(numbers, blink_fraction, draws);
+  const users = (pool: number) => crews.filter(({ crew }) => crew.pools.includes(pool)).length;
+  const hasHauls = problem.stores.some(({ filledBy }) => filledBy !== null);
+  const sharesCarriers = problem.pools.some(({ carriers_count }, pool) => carriers_count < users(pool));
+  if (hasHauls || sharesCarriers) return new CrewsSharing(numbers, blink_fraction, draws, timing);
+  return new CrewsOnStock(numbers, blink_fraction, draws, timing);
 }
 
 /** Does anything but their own days hold crews up: goods that must be there, hauls, carriers that are out? */

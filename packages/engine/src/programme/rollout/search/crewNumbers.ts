@@ -1,3 +1,4 @@
+import { leapDays } from '../leapDays.ts';
 import type { Crew, Job, LegTable, RolloutProblem } from '../problem.ts';
 
 /**
@@ -32,6 +33,8 @@ export interface CrewNumbers {
   readonly awayPenalty: number;
   /** What a day's delay of a crew's way home costs, by crew; 0 as a rule. */
   readonly homeWeight: number;
+  /** How often places are tried, not guessed: always where jobs are few, hardly ever where they are many. */
+  readonly tried_fraction: number;
   /** The most trips a crew makes. */
   readonly mostTrips: number;
 }
@@ -122,6 +125,7 @@ export function crewNumbers(problem: RolloutProblem): CrewNumbers {
     leftOut: weight.map((one) => (lateFactor + 4) * horizon * (one + total / (100 * Math.max(1, jobs)))),
     awayPenalty: (lateFactor + 2) * total,
     homeWeight: 0,
+    tried_fraction: Math.min(1, (12 / Math.max(1, jobs)) ** 2.5),
     mostTrips: jobs + 1,
   };
 }
@@ -138,7 +142,7 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
     job.finishBy === null && Array.prototype.every.call(job.serviceWait_days, (one) => one === 0);
   if (jobs.every(isPlain)) return null;
   const value = new Float64Array((jobs.length + 1) * horizon);
-  const dayOfYear = daysOfYear(firstDay, horizon);
+  const dayOfYear = leapDays({ firstDay, horizon_days: horizon });
   jobs.forEach((job, index) => {
     const at = (index + 1) * horizon;
     const due = job.finishBy ?? horizon;
@@ -152,18 +156,6 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
 
 /** A day over the time a site was promised for counts as so many days of waiting. */
 const lateFactor = 10;
-
-/** Day of the year of each day looked at: 1 January 0, 29 February 59, 1 March 60 in every year. */
-function daysOfYear(firstDay: number, count: number): Int16Array {
-  const found = new Int16Array(count);
-  for (let day = 0; day < count; day++) {
-    const date = new Date((firstDay + day) * 86_400_000);
-    found[day] = Math.round(
-      (Date.UTC(2000, date.getUTCMonth(), date.getUTCDate()) - Date.UTC(2000, 0, 1)) / 86_400_000,
-    );
-  }
-  return found;
-}
 
 function oneCrew(
   problem: RolloutProblem,
@@ -186,7 +178,14 @@ function oneCrew(
     const number = tableNumbers.get(table) ?? tableNumbers.size;
     tableNumbers.set(table, number);
     const key = `${number} ${crew.work_h_per_day} ${problem.riverEnds_h}`;
-    const found = known.get(key) ?? crewLegs(table, problem, crew);
+    const found =
+      known.get(key) ??
+      crewLegs(
+        table,
+        problem.placeIds.length + jobs.length,
+        crew.work_h_per_day,
+        Math.min(crew.work_h_per_day, problem.riverEnds_h),
+      );
     known.set(key, found);
     return found;
   });
@@ -217,12 +216,10 @@ function mayDo(crew: Crew, job: Job): number {
   return fits && (job.skills & ~crew.skills) === 0 ? 1 : 0;
 }
 
-function crewLegs(table: LegTable, problem: RolloutProblem, crew: Crew): CrewLegs {
-  const nodes = problem.placeIds.length + problem.jobs.length;
+/** Legs as they are guessed for ranking, for a crew of such hours. */
+export function crewLegs(table: LegTable, nodes: number, hours: number, river: number): CrewLegs {
   const onward = new Float32Array(nodes * nodes);
   const inward = new Float32Array(nodes * nodes);
-  const hours = crew.work_h_per_day;
-  const river = Math.min(hours, problem.riverEnds_h);
   for (let from = 0; from < nodes; from++)
     for (let to = 0; to < nodes; to++) {
       const at = from * nodes + to;

@@ -21,13 +21,13 @@ export const stopFields = 4;
  * What is kept of a trip; days are working days of its crew. `back` counts from the day it leaves; `worth` is what its hand-overs cost
  * were it to leave on day 0 of a line without rest, `weight` what a day adds; `later`: slopes of it and all later trips of the crew;
  * `fixedIn` the period in which it goes the same whatever the day, -1: none; `extra`
- * is what loads too great for a leg cost.
+ * is what loads too great for a leg cost; `floor` the day before which it cannot leave for what crews share, as it was when last timed.
  */
 export const ofTrip = {
   ...{ id: 0, first: 1, ready: 2, leaves: 3, back: 4, kg: 5, litres: 6, idle: 7, value: 8, later: 9, waits: 10 },
-  ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15, extra: 16 },
+  ...{ hasWindows: 11, isStale: 12, worth: 13, weight: 14, fixedIn: 15, extra: 16, floor: 17 },
 } as const;
-export const tripFields = 17;
+export const tripFields = 18;
 
 /**
  * Crews, each with its trips in order, each with its stops: flat arrays. Every crew has two slots; the first change of a try copies the
@@ -58,8 +58,6 @@ export abstract class CrewSlots extends RouteState {
   /** By number of trip. */
   protected readonly crewOf: Int32Array;
   protected readonly notBefore: Float64Array;
-  /** The working day before which a trip cannot leave for what crews share, as it was when last timed together. */
-  protected readonly floorOf: Float64Array;
   protected readonly isLocked: Uint8Array;
 
   /** Trips with an index below this may not be touched nor put back: by crew. */
@@ -88,7 +86,6 @@ export abstract class CrewSlots extends RouteState {
     readonly trip: Int32Array;
     readonly first: Int32Array;
     readonly notBefore: Float64Array;
-    readonly floor: Float64Array;
     readonly tripsIn: Int32Array;
   };
 
@@ -113,7 +110,6 @@ export abstract class CrewSlots extends RouteState {
     this.tripsOf = new Float64Array(2 * crews * tripRoom * tripFields);
     this.crewOf = new Int32Array(ids);
     this.notBefore = new Float64Array(ids);
-    this.floorOf = new Float64Array(ids);
     this.isLocked = new Uint8Array(ids);
     this.firstFree = new Int32Array(crews);
     this.changedFrom = new Int32Array(crews);
@@ -132,7 +128,6 @@ export abstract class CrewSlots extends RouteState {
       trip: new Int32Array(crews * tripRoom),
       first: new Int32Array(crews * tripRoom),
       notBefore: new Float64Array(crews * tripRoom),
-      floor: new Float64Array(crews * tripRoom),
       tripsIn: new Int32Array(crews),
     };
     this.nearCount = Math.max(0, Math.min(jobs - 1, 1000));
@@ -163,6 +158,7 @@ export abstract class CrewSlots extends RouteState {
         tripsOf[at + ofTrip.id] = id;
         tripsOf[at + ofTrip.first] = count;
         tripsOf[at + ofTrip.isStale] = 1;
+        tripsOf[at + ofTrip.floor] = 0;
         at += tripFields;
         used++;
         if (one.isLocked) this.firstFree[crew] = used;
@@ -319,7 +315,6 @@ export abstract class CrewSlots extends RouteState {
         best.trip[to] = id;
         best.first[to] = this.tripsOf[at + ofTrip.first]!;
         best.notBefore[to] = this.notBefore[id]!;
-        best.floor[to] = this.floorOf[id]!;
       }
       const count = this.tripsOf[at + ofTrip.first]!;
       best.first[crew * this.tripRoom + trips] = count;
@@ -354,9 +349,9 @@ export abstract class CrewSlots extends RouteState {
         const id = best.trip[crew * tripRoom + index]!;
         tripsOf[at + ofTrip.id] = id;
         tripsOf[at + ofTrip.isStale] = 1;
+        tripsOf[at + ofTrip.floor] = 0;
         used[id] = 1;
         this.notBefore[id] = best.notBefore[crew * tripRoom + index]!;
-        this.floorOf[id] = best.floor[crew * tripRoom + index]!;
         this.crewOf[id] = crew;
         this.tripSize[id] = to - from;
         this.tripsUsed++;
@@ -405,6 +400,7 @@ export abstract class CrewSlots extends RouteState {
       tripsOf.copyWithin(at + tripFields, at, end + tripFields);
       end += tripFields;
       tripsOf[at + ofTrip.id] = this.newTrip(crew, 0);
+      tripsOf[at + ofTrip.floor] = 0;
       this.tripsIn[slot] = this.tripsIn[slot]! + 1;
       this.tripsUsed++;
     }
@@ -467,7 +463,6 @@ export abstract class CrewSlots extends RouteState {
     const id = this.free[--this.freeCount]!;
     this.crewOf[id] = crew;
     this.notBefore[id] = notBefore;
-    this.floorOf[id] = 0;
     this.isLocked[id] = 0;
     this.tripSize[id] = 0;
     return id;

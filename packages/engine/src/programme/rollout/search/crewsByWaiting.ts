@@ -1,10 +1,7 @@
 import { loadSlack } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
-import { TimedCrews, timeSlack } from './timedCrews.ts';
-
-/** Of so few jobs every place is tried. */
-const triedJobs = 12;
+import { delaySteps, TimedCrews, timeSlack } from './timedCrews.ts';
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -18,6 +15,11 @@ export class CrewsByWaiting extends TimedCrews {
   private blinkIn = -1;
   /** Days to where a stop's delay ends, left over by the stops a delay went through. */
   private passed = 0;
+
+  /** The working day from which what a job needs is there; 0: now. */
+  protected stockedFrom(_one: OneCrew, _crew: number, _job: number, _day: number): number {
+    return 0;
+  }
 
   cost(): number {
     let sum = this.outCost;
@@ -47,7 +49,9 @@ export class CrewsByWaiting extends TimedCrews {
 
   // long: the innermost loop of the search
   price(job: number): number {
-    if (this.jobs <= triedJobs) return this.tryPlaces(job);
+    const { tried_fraction } = this.numbers;
+    if (tried_fraction > 0 && (tried_fraction === 1 || this.draws.fraction() < tried_fraction))
+      return this.tryPlaces(job);
     const { numbers, tripsOf, stops } = this;
     const { nodeOf, nodes, wholeDays, periodFrom } = numbers;
     const weight = numbers.weight[job]!;
@@ -106,7 +110,9 @@ export class CrewsByWaiting extends TimedCrews {
         if (weight * (day + least - 1) >= best) break;
         // A new trip before this one.
         if (trips < numbers.mostTrips && there < Number.POSITIVE_INFINITY) {
-          const leave = opens > start ? opens : start;
+          let leave = opens > start ? opens : start;
+          const stocked = this.stockedFrom(one, crew, job, day);
+          if (stocked > leave) leave = stocked;
           let done = leave + least;
           if (!isOpen) done = this.endOfWork(one, job, done - work, work);
           if (done < Number.POSITIVE_INFINITY) {
@@ -118,7 +124,7 @@ export class CrewsByWaiting extends TimedCrews {
               ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
               : this.worthOf(job, one, done);
             if (price < best) {
-              price += isIdle ? this.delayOf(t, end, delay) : delay * tripsOf[t + ofTrip.later]!;
+              price += isIdle ? this.delayOf(t, delay) : delay * tripsOf[t + ofTrip.later]!;
               if (
                 price < best &&
                 this.nightsOf(one, leave, dayHome) <= mostAway &&
@@ -147,10 +153,19 @@ export class CrewsByWaiting extends TimedCrews {
         const sure = work - (wholeBack - backNow);
         const leaveDay = wholeDays ? dayOf[leave > lastDay ? lastDay : leave]! : leave;
         let least2 = weight * (leaveDay + least - 1);
-        if (sure > 0 && !isIdle) least2 += (wholeDays ? Math.ceil(sure - timeSlack) : sure) * behind;
+        if (sure > 0) {
+          const days = wholeDays ? Math.ceil(sure - timeSlack) : sure;
+          least2 += isIdle ? this.delayOf(t + tripFields, days) : days * behind;
+        }
         if (least2 >= best) continue;
         const from = stopZero + tripsOf[t + ofTrip.first]! * stopFields;
         const to = stopZero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+        const held = this.stockedFrom(one, crew, job, day) - leave;
+        let heldCost = 0;
+        if (held > 0) {
+          heldCost = held * (tripsOf[t + ofTrip.later]! - behind);
+          if (least2 + heldCost >= best || held === Number.POSITIVE_INFINITY) continue;
+        }
         const isTight = tripsOf[t + ofTrip.hasWindows] === 1;
         let left = leave + fetch;
         let came = there;
@@ -161,9 +176,11 @@ export class CrewsByWaiting extends TimedCrews {
           }
           let done = left + came + work;
           if (!isOpen) done = this.endOfWork(one, job, left + came, work);
+          const own = held > 0 ? done + held : done;
           let price = isPlain
-            ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
-            : this.worthOf(job, one, done);
+            ? weight * (wholeDays ? this.endDay(dayOf, lastDay, own) : own)
+            : this.worthOf(job, one, own);
+          price += heldCost;
           if (price >= best) break;
           let delay: number;
           if (stop < to) {
@@ -177,8 +194,8 @@ export class CrewsByWaiting extends TimedCrews {
           if (wholeDays) {
             const last = Math.ceil(backNow + delay - timeSlack) - 1;
             if (dayOf[last > lastDay ? lastDay : last]! - leaveDay > mostAway) continue;
-            const more = last + 1 - wholeBack;
-            price += isIdle ? this.delayOf(t + tripFields, end, more) : more * behind;
+            const more = last + 1 - wholeBack + (held > 0 ? held : 0);
+            price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
             if (this.blinkIn-- > 0) {
@@ -244,6 +261,7 @@ export class CrewsByWaiting extends TimedCrews {
           } else this.blinkIn = this.draws.missed(this.blink);
         }
       }
+      this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
     }
     return this.pricedCrew < 0 ? Number.POSITIVE_INFINITY : best - without + numbers.leftOut[job]!;
   }
@@ -258,22 +276,13 @@ export class CrewsByWaiting extends TimedCrews {
   }
 
   /** What it costs that the trip at `t` of a crew and those behind it can leave so many days later: waiting that they do anyway is taken off. */
-  private delayOf(t: number, end: number, days: number): number {
-    const { tripsOf } = this;
-    let delay = days;
-    let cost = 0;
-    for (let at = t; at < end; at += tripFields) {
-      if (delay > 0) {
-        delay -= tripsOf[at + ofTrip.idle]!;
-        if (delay <= 0) return cost;
-      }
-      cost += delay * (tripsOf[at + ofTrip.later]! - tripsOf[at + tripFields + ofTrip.later]!);
-      if (delay > 0) {
-        delay -= Math.floor(tripsOf[at + ofTrip.waits]! + timeSlack);
-        if (delay <= 0) return cost;
-      }
-    }
-    return cost + delay * tripsOf[end + ofTrip.later]!;
+  private delayOf(t: number, days: number): number {
+    const { delays } = this;
+    if (days <= 0) return days * this.tripsOf[t + ofTrip.later]!;
+    const at = (t / tripFields) * delaySteps - 1;
+    if (days <= delaySteps) return delays[at + Math.ceil(days)]!;
+    const last = delays[at + delaySteps]!;
+    return last + (days - delaySteps) * (last - delays[at + delaySteps - 1]!);
   }
 
   /** What a delay costs the stops of a trip from one on, windows minded; `passed` is what is left of it on the way home. */

@@ -95,11 +95,10 @@ export class CrewsSharing extends CrewsByWaiting {
       let from = -1;
       let at = slot * this.tripRoom * tripFields;
       for (let trip = 0, trips = this.tripsIn[slot]!; trip < trips; trip++, at += tripFields) {
-        const id = tripsOf[at + ofTrip.id]!;
         const waited = isMade[trip] === 1 && waitsForOthers.includes(waitsFor[trip]!);
         const floor = waited ? before[Math.min(before.length - 1, leaves[trip]!)]! : 0;
-        if (floor === this.floorOf[id] || floor >= dayOf.length) continue;
-        this.floorOf[id] = floor;
+        if (floor === tripsOf[at + ofTrip.floor] || floor >= dayOf.length) continue;
+        tripsOf[at + ofTrip.floor] = floor;
         if (from < 0) from = trip;
       }
       if (from >= 0) this.retime(crew, from);

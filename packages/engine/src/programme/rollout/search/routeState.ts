@@ -30,6 +30,10 @@ export abstract class RouteState {
   costScale(): number {
     return this.cost() / Math.max(1, this.jobs);
   }
+  /** Tries so many moves of stops within trips, each kept by the chance of the temperature, and gives the cost then; nothing where the state knows none. */
+  moveWithin(_temperature: number, _moves_count: number): number {
+    return this.cost();
+  }
   /** The key of each job in this order of coming back, the smallest first (entry 0 not used); null for an order drawn by lot. */
   abstract orderKey(order: string): Float64Array | null;
 

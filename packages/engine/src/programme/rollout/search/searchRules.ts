@@ -13,9 +13,22 @@ export interface SearchRules {
   /** So many tries in a row begin at jobs beside each other, of so many nearest to one: what they read is near in memory. */
   readonly seedsTogether_count: number;
   readonly seedsAround_count: number;
+  /** Strings taken out of one trip in a try, at the most. */
+  readonly stringsPerTrip_count: number;
+  /** Moves of stops within their trips tried after each try; 0: none. */
+  readonly moves_count: number;
   /** Temperature at the start and at the end, × the state's scale of costs. */
   readonly firstTemperature_ratio: number;
   readonly lastTemperature_ratio: number;
+  /**
+   * Beginnings from nothing, at most so many, and one for each so many tries a job that the budget is good for, judged by the pace of the first
+   * tries after this share of it. They share this part of the budget; the rest goes on from the best at this share of the first temperature.
+   */
+  readonly mostStarts_count: number;
+  readonly triesAJobAndStart_count: number;
+  readonly paceAfter_fraction: number;
+  readonly startsShare_fraction: number;
+  readonly gentler_ratio: number;
   /** Orders in which jobs come back, each with its weight. */
   readonly orders: readonly RecreateOrder[];
 }
@@ -34,16 +47,25 @@ const removal = {
   blink_fraction: 0.01,
   seedsTogether_count: 128,
   seedsAround_count: 48,
+  stringsPerTrip_count: 1,
+  moves_count: 0,
+  mostStarts_count: 1,
+  triesAJobAndStart_count: 6000,
+  paceAfter_fraction: 0.02,
+  startsShare_fraction: 0.6,
+  gentler_ratio: 0.3,
 } as const;
 
 /**
  * Trips limited by load, distance counted.
  *
- * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
  */
 export const loadRules: SearchRules = {
   ...removal,
-  firstTemperature_ratio: 2,
+  removed_count: 12,
+  mostStarts_count: 2,
+  firstTemperature_ratio: 3,
   lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
@@ -56,11 +78,14 @@ export const loadRules: SearchRules = {
 /**
  * Trips limited by load and by windows of time, distance counted.
  *
- * @source christiaans-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); seeds beside each other and temperatures are ours
  */
 export const windowRules: SearchRules = {
   ...removal,
-  firstTemperature_ratio: 2,
+  removed_count: 15,
+  mostStarts_count: 4,
+  triesAJobAndStart_count: 2500,
+  firstTemperature_ratio: 3,
   lastTemperature_ratio: 0.05,
   orders: [
     { by: 'random', weight_count: 4 },
@@ -76,10 +101,11 @@ export const windowRules: SearchRules = {
 /**
  * Crews with trips of some days, waiting counted.
  *
- * @source christiaans-2020, strings, split, blinks (from memory); orders and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); orders and temperatures are ours
  */
 export const crewRules: SearchRules = {
   ...removal,
+  removed_count: 5,
   firstTemperature_ratio: 1,
   lastTemperature_ratio: 0.001,
   orders: [
@@ -89,4 +115,18 @@ export const crewRules: SearchRules = {
     { by: 'far', weight_count: 1 },
     { by: 'close', weight_count: 1 },
   ],
+};
+
+/**
+ * One long trip a crew, waiting counted: strings lie several to a trip, and stops change their places within it.
+ *
+ * @source christiaans-2020, strings, split, blinks (from memory); moves and temperatures are ours
+ */
+export const longTripRules: SearchRules = {
+  ...crewRules,
+  removed_count: 10,
+  stringsPerTrip_count: 4,
+  moves_count: 150,
+  firstTemperature_ratio: 1,
+  lastTemperature_ratio: 0.001,
 };

@@ -1,3 +1,4 @@
+import { Annealing } from './annealing.ts';
 import type { Draws } from './draws.ts';
 import { out, type RouteState } from './routeState.ts';
 import { type SearchBudget, triesBetweenPolls_count } from './searchBudget.ts';
@@ -22,7 +23,7 @@ export interface SearchFound {
  * @param draws - seeded; the state may draw from the same [number]
  * @returns cost of the best plan [unit of the state's cost], tries [count], jobs left out [count]
  * @law the same state, rules, seed and count of tries give the same plan
- * @source christiaans-2020, ruin and recreate (from memory)
+ * @source christiaens-vanden-berghe-2020, ruin and recreate (from memory)
  */
 // long: the loop of the search and what it draws
 export function slackInduction(state: RouteState, rules: SearchRules, budget: SearchBudget, draws: Draws): SearchFound {
@@ -33,16 +34,26 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
   let leftOutNew = new Int32Array(jobs);
   let leftOutCount = 0;
   const tripHit = new Int32Array(tripSize.length).fill(-1);
+  const hits = new Int32Array(tripSize.length);
 
   let count = 0;
-  for (let job = 1; job <= jobs; job++) if (tripOf[job] === out) taken[count++] = job;
+  const putAllIn = () => {
+    count = 0;
+    leftOutCount = 0;
+    for (let job = 1; job <= jobs; job++) if (tripOf[job] === out) taken[count++] = job;
+    sortTaken(taken, count, null, draws);
+    for (let i = 0; i < count; i++) {
+      const job = taken[i]!;
+      if (state.price(job) < Number.POSITIVE_INFINITY) state.insertPriced(job);
+      else leftOut[leftOutCount++] = job;
+    }
+  };
+  const takeAllOut = () => {
+    for (let job = 1; job <= jobs; job++) if (tripOf[job]! >= 0) state.removeString(job, 1, 0, draws, taken, 0);
+    state.removed();
+  };
   state.begin();
-  sortTaken(taken, count, null, draws);
-  for (let i = 0; i < count; i++) {
-    const job = taken[i]!;
-    if (state.price(job) < Number.POSITIVE_INFINITY) state.insertPriced(job);
-    else leftOut[leftOutCount++] = job;
-  }
+  putAllIn();
   let movable = 0;
   const seeds = new Int32Array(jobs);
   for (let job = 1; job <= jobs; job++) if (tripOf[job]! >= out) seeds[movable++] = job;
@@ -51,8 +62,7 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
   let bestLeftOut = leftOutCount;
   state.saveBest();
 
-  const first = rules.firstTemperature_ratio * state.costScale();
-  const cooling = Math.log(rules.lastTemperature_ratio / rules.firstTemperature_ratio);
+  const annealing = new Annealing(rules, state.costScale(), jobs);
   const around = Math.min(nearCount, rules.seedsAround_count);
   const together = rules.seedsTogether_count;
   let middle = 0;
@@ -60,7 +70,20 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
   let tries = 0;
   let left = budget.left();
   while (left > 0 && movable > 0 && !budget.stopped()) {
-    const temperature = first * Math.exp(cooling * (1 - left));
+    const turnOf = annealing.poll(1 - left, tries);
+    if (turnOf !== 'on') {
+      state.begin();
+      if (turnOf === 'anew') {
+        takeAllOut();
+        putAllIn();
+      } else {
+        state.restoreBest();
+        leftOutCount = 0;
+        for (let job = 1; job <= jobs; job++) if (tripOf[job] === out) leftOut[leftOutCount++] = job;
+      }
+      current = state.cost();
+    }
+    const { temperature } = annealing;
     for (let poll = 0; poll < triesBetweenPolls_count; poll++) {
       state.begin();
       count = 0;
@@ -82,6 +105,10 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
         const trip = tripOf[job]!;
         if (trip >= 0 && tripHit[trip] !== tries) {
           tripHit[trip] = tries;
+          hits[trip] = 0;
+        }
+        if (trip >= 0 && hits[trip]! < rules.stringsPerTrip_count) {
+          hits[trip] = hits[trip]! + 1;
           const size = tripSize[trip]!;
           const length = Math.floor(1 + draws.fraction() * Math.min(size, longest));
           let passedOver = 0;
@@ -121,6 +148,14 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
           bestLeftOut = leftOutCount;
         }
       } else state.undo();
+      if (rules.moves_count > 0) {
+        current = state.moveWithin(temperature, rules.moves_count);
+        if (current < best) {
+          state.saveBest();
+          best = current;
+          bestLeftOut = leftOutCount;
+        }
+      }
       tries++;
     }
     left = budget.left();

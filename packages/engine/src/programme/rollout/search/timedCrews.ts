@@ -3,6 +3,9 @@ import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
 
+/** Delays of so many days are summed up beforehand; longer ones go on as the last day of them. */
+export const delaySteps = 12;
+
 /** Times that differ by less are the same [day]. */
 export const timeSlack = 1e-9;
 
@@ -16,6 +19,8 @@ export abstract class TimedCrews extends CrewSlots {
   protected readonly slotCost: Float64Array;
   /** Does a trip of the crew wait for anything? */
   protected readonly slotIdle: Uint8Array;
+  /** What it costs that a trip and those behind it could leave 1 to `delaySteps` days later, where some wait anyway: by trip. */
+  protected readonly delays: Float64Array;
   protected readonly periodAt: readonly (readonly number[])[];
   /** When the leg asked for last was begun. */
   protected began = 0;
@@ -27,6 +32,7 @@ export abstract class TimedCrews extends CrewSlots {
     this.readyEnd = new Float64Array(2 * this.crews);
     this.slotCost = new Float64Array(2 * this.crews);
     this.slotIdle = new Uint8Array(2 * this.crews);
+    this.delays = new Float64Array(2 * this.crews * this.tripRoom * delaySteps);
     for (let crew = 0; crew < this.crews; crew++) {
       this.readyEnd[2 * crew] = numbers.byCrew[crew]!.from;
       this.readyEnd[2 * crew + 1] = numbers.byCrew[crew]!.from;
@@ -91,7 +97,7 @@ export abstract class TimedCrews extends CrewSlots {
       const earliest = this.notBefore[id]!;
       let start = time;
       if (earliest > 0) start = Math.max(start, one.before[Math.min(Math.ceil(earliest), numbers.horizon)]!);
-      if (this.floorOf[id]! > start) start = this.floorOf[id]!;
+      if (tripsOf[t + ofTrip.floor]! > start) start = tripsOf[t + ofTrip.floor]!;
       if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
         this.ride(one, crew, slot, t, start);
       tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - time;
@@ -102,7 +108,7 @@ export abstract class TimedCrews extends CrewSlots {
   }
 
   /** A trip that goes the same on another day; false where it may not. */
-  private shifted(one: OneCrew, crew: number, slot: number, t: number, start: number): boolean {
+  protected shifted(one: OneCrew, crew: number, slot: number, t: number, start: number): boolean {
     const { tripsOf } = this;
     const leave = tripsOf[t + ofTrip.leaves]!;
     if (start === leave) return true;
@@ -121,7 +127,7 @@ export abstract class TimedCrews extends CrewSlots {
   }
 
   /** Sums of a crew, and slopes behind each trip. */
-  private summed(slot: number, zero: number, trips: number): void {
+  protected summed(slot: number, zero: number, trips: number): void {
     const { tripsOf, stops, numbers } = this;
     const stopZero = slot * this.stopRoom * stopFields + ofStop.slope;
     const end = zero + trips * tripFields;
@@ -143,10 +149,30 @@ export abstract class TimedCrews extends CrewSlots {
         numbers.homeWeight * (tripsOf[end - tripFields + ofTrip.leaves]! + tripsOf[end - tripFields + ofTrip.back]!);
     this.slotCost[slot] = sum;
     this.slotIdle[slot] = isIdle;
+    if (isIdle === 1) this.delayed(zero, trips);
+  }
+
+  /** Delays from the last trip to the first: what a trip waits anyway is taken off. */
+  private delayed(zero: number, trips: number): void {
+    const { tripsOf, delays, numbers } = this;
+    let at = (zero / tripFields + trips) * delaySteps;
+    for (let days = 1; days <= delaySteps; days++) delays[at + days - 1] = days * numbers.homeWeight;
+    for (let t = zero + (trips - 1) * tripFields; t >= zero; t -= tripFields) {
+      const next = at;
+      at -= delaySteps;
+      const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack);
+      const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack);
+      const slope = tripsOf[t + ofTrip.later]! - tripsOf[t + tripFields + ofTrip.later]!;
+      for (let days = 1; days <= delaySteps; days++) {
+        const own = days - idle;
+        const on = own - waits;
+        delays[at + days - 1] = own <= 0 ? 0 : own * slope + (on > 0 ? delays[next + on - 1]! : 0);
+      }
+    }
   }
 
   // long: the exact times of one trip
-  private ride(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
+  protected ride(one: OneCrew, crew: number, slot: number, t: number, start: number): void {
     const { numbers, stops, tripsOf } = this;
     const { nodeOf, days, windowAt } = numbers;
     const { store, base, pace, learned } = one;

@@ -1,0 +1,219 @@
+import { loadSlack } from '../constants.ts';
+import type { Retiming } from '../retiming.ts';
+import type { CrewNumbers, OneCrew } from './crewNumbers.ts';
+import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
+import { CrewsByWaiting } from './crewsByWaiting.ts';
+import type { Draws } from './draws.ts';
+
+/**
+ * Crews that share nothing but stock that comes to their stores: trips ask for it in the order they are ready, as
+ * docs/methods/rollout.md says. All are timed together after each change; a place is priced with the day its goods would be there.
+ */
+export class CrewsOnStock extends CrewsByWaiting {
+  private readonly goods: number;
+  private readonly storeOf: Int32Array;
+  /** Needs of job j: entries needAt[j] to before needAt[j + 1]. */
+  private readonly needAt: Int32Array;
+  private readonly needGoods: Int32Array;
+  private readonly needCount: Float64Array;
+  /** What comes: by store × goods, days in order and how much has come by then. */
+  private readonly comesOn: readonly Float64Array[];
+  private readonly comesTotal: readonly Float64Array[];
+  private readonly asked: Float64Array;
+  private readonly at: Int32Array;
+  private readonly wanted: Float64Array;
+  /** What trips asked for up to each day: by store × goods. */
+  private readonly askedBy: readonly Float64Array[];
+  private readonly nextTrip: Int32Array;
+  private readonly nextReady: Float64Array;
+  private exact = 0;
+
+  constructor(numbers: CrewNumbers, blink: number, draws: Draws, { problem, stock }: Retiming) {
+    super(numbers, blink, draws);
+    this.goods = problem.goods.length;
+    this.storeOf = Int32Array.from(problem.crews, ({ store }) => store);
+    const needs = problem.jobs.map((job) =>
+      job.needs.flatMap((count, goods) => (count > loadSlack ? [{ goods, count }] : [])),
+    );
+    this.needAt = new Int32Array(numbers.jobs + 2);
+    for (let job = 1; job <= numbers.jobs; job++) this.needAt[job + 1] = this.needAt[job]! + needs[job - 1]!.length;
+    this.needGoods = Int32Array.from(needs.flat(), ({ goods }) => goods);
+    this.needCount = Float64Array.from(needs.flat(), ({ count }) => count);
+    this.comesOn = stock.map(({ day }) => day.slice());
+    this.comesTotal = stock.map(({ total }) => total.slice());
+    this.asked = new Float64Array(stock.length);
+    this.at = new Int32Array(stock.length);
+    this.wanted = new Float64Array(this.goods);
+    this.askedBy = stock.map(() => new Float64Array(numbers.horizon + 1));
+    this.nextTrip = new Int32Array(this.crews);
+    this.nextReady = new Float64Array(this.crews);
+  }
+
+  override removed(): void {
+    super.removed();
+    this.timeAll();
+  }
+
+  override cost(): number {
+    this.timeAll();
+    return this.exact;
+  }
+
+  protected override insertAt(job: number, crew: number, index: number, place: number, isNew: boolean): void {
+    super.insertAt(job, crew, index, place, isNew);
+    const t = (this.slotOf[crew]! * this.tripRoom + index) * tripFields;
+    this.note(job, this.storeOf[crew]!, this.dayOfStart(this.numbers.byCrew[crew]!, this.tripsOf[t + ofTrip.ready]!));
+  }
+
+  /** The working day from which what a job needs besides is at its crew's store, asked for on `day`. */
+  protected override stockedFrom(one: OneCrew, crew: number, job: number, day: number): number {
+    const { numbers } = this;
+    const zero = this.storeOf[crew]! * this.goods;
+    let from = 0;
+    for (let i = this.needAt[job]!, to = this.needAt[job + 1]!; i < to; i++) {
+      const stock = zero + this.needGoods[i]!;
+      const wanted = this.askedBy[stock]![Math.min(day, numbers.horizon)]! + this.needCount[i]! - loadSlack;
+      const totals = this.comesTotal[stock]!;
+      let at = 0;
+      while (at < totals.length && totals[at]! < wanted) at++;
+      if (at >= totals.length) return Number.POSITIVE_INFINITY;
+      const came = this.comesOn[stock]![at]!;
+      if (came > from) from = came;
+    }
+    return from <= day ? 0 : one.before[Math.min(from, numbers.horizon)]!;
+  }
+
+  private note(job: number, store: number, day: number): void {
+    for (let i = this.needAt[job]!, to = this.needAt[job + 1]!; i < to; i++) {
+      const askedBy = this.askedBy[store * this.goods + this.needGoods[i]!]!;
+      const count = this.needCount[i]!;
+      for (let d = day; d < askedBy.length; d++) askedBy[d] = askedBy[d]! + count;
+    }
+  }
+
+  // long: one walk over all trips in the order they ask
+  private timeAll(): void {
+    const { numbers, nextTrip, nextReady, asked, at, askedBy } = this;
+    asked.fill(0);
+    at.fill(0);
+    for (const one of askedBy) one.fill(0);
+    nextTrip.fill(0);
+    for (let crew = 0; crew < this.crews; crew++) nextReady[crew] = numbers.byCrew[crew]!.from;
+    let lost = 0;
+    for (;;) {
+      let crew = -1;
+      let soonest = Number.POSITIVE_INFINITY;
+      for (let other = 0; other < this.crews; other++) {
+        const slot = this.slotOf[other]!;
+        if (nextTrip[other]! >= this.tripsIn[slot]!) continue;
+        const day = this.dayOfStart(numbers.byCrew[other]!, this.asks(other, slot));
+        if (day >= soonest) continue;
+        crew = other;
+        soonest = day;
+      }
+      if (crew < 0) break;
+      lost += this.timeNext(crew, soonest);
+    }
+    let sum = this.outCost + lost;
+    for (let crew = 0; crew < this.crews; crew++) {
+      const slot = this.slotOf[crew]!;
+      this.readyEnd[slot] = nextReady[crew]!;
+      this.summed(slot, slot * this.tripRoom * tripFields, this.tripsIn[slot]!);
+      sum += this.slotCost[slot]!;
+    }
+    for (const one of askedBy) for (let day = 1; day < one.length; day++) one[day] = one[day]! + one[day - 1]!;
+    this.exact = sum;
+  }
+
+  /** When the next trip of a crew asks for its goods. */
+  private asks(crew: number, slot: number): number {
+    const t = (slot * this.tripRoom + this.nextTrip[crew]!) * tripFields;
+    const earliest = this.notBefore[this.tripsOf[t + ofTrip.id]!]!;
+    const ready = this.nextReady[crew]!;
+    if (earliest <= 0) return ready;
+    const { before } = this.numbers.byCrew[crew]!;
+    return Math.max(ready, before[Math.min(Math.ceil(earliest), this.numbers.horizon)]!);
+  }
+
+  /** Times the next trip of a crew, and gives what is lost where its goods never come. */
+  private timeNext(crew: number, day: number): number {
+    const { numbers, tripsOf } = this;
+    const one = numbers.byCrew[crew]!;
+    let slot = this.slotOf[crew]!;
+    let start = this.asks(crew, slot);
+    let t = (slot * this.tripRoom + this.nextTrip[crew]!) * tripFields;
+    const stocked = this.takenFrom(crew, slot, t, day);
+    this.nextTrip[crew] = this.nextTrip[crew]! + 1;
+    const floor = stocked > day ? one.before[Math.min(stocked, numbers.horizon)]! : 0;
+    if (floor > start) start = floor;
+    const isNever = stocked === Number.POSITIVE_INFINITY;
+    const ready = this.nextReady[crew]!;
+    const isSame =
+      tripsOf[t + ofTrip.ready] === ready &&
+      tripsOf[t + ofTrip.isStale] === 0 &&
+      !isNever &&
+      tripsOf[t + ofTrip.floor] === floor &&
+      tripsOf[t + ofTrip.leaves]! >= start &&
+      tripsOf[t + ofTrip.idle]! === tripsOf[t + ofTrip.leaves]! - ready &&
+      tripsOf[t + ofTrip.leaves] === start;
+    if (!isSame) {
+      this.touch(crew);
+      slot = this.slotOf[crew]!;
+      t = (slot * this.tripRoom + this.nextTrip[crew]! - 1) * tripFields;
+      tripsOf[t + ofTrip.ready] = ready;
+      tripsOf[t + ofTrip.floor] = floor;
+      if (tripsOf[t + ofTrip.isStale] === 1 || !this.shifted(one, crew, slot, t, start))
+        this.ride(one, crew, slot, t, start);
+      tripsOf[t + ofTrip.idle] = tripsOf[t + ofTrip.leaves]! - ready;
+    }
+    if (!isNever) {
+      this.nextReady[crew] = this.readyAfter(tripsOf[t + ofTrip.leaves]! + tripsOf[t + ofTrip.back]!, one.turnaround);
+      return 0;
+    }
+    return this.lostOn(slot, t);
+  }
+
+  /** Goods of a trip are its own from now on; the day on which all are there, Infinity where they never are and nothing is taken. */
+  private takenFrom(crew: number, slot: number, t: number, day: number): number {
+    const { wanted, stops, tripsOf, asked, goods } = this;
+    wanted.fill(0);
+    const zero = slot * this.stopRoom * stopFields;
+    const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+    for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop < end; stop += stopFields) {
+      const job = stops[stop]!;
+      for (let i = this.needAt[job]!, to = this.needAt[job + 1]!; i < to; i++)
+        wanted[this.needGoods[i]!]! += this.needCount[i]!;
+    }
+    const store = this.storeOf[crew]! * goods;
+    let from = 0;
+    for (let one = 0; one < goods; one++) {
+      if (wanted[one]! <= loadSlack) continue;
+      const totals = this.comesTotal[store + one]!;
+      const whole = asked[store + one]! + wanted[one]! - loadSlack;
+      let at = this.at[store + one]!;
+      while (at < totals.length && totals[at]! < whole) at++;
+      if (at >= totals.length) return Number.POSITIVE_INFINITY;
+      from = Math.max(from, this.comesOn[store + one]![at]!);
+    }
+    for (let one = 0; one < goods; one++) {
+      if (wanted[one]! <= loadSlack) continue;
+      const totals = this.comesTotal[store + one]!;
+      asked[store + one]! += wanted[one]!;
+      const whole = asked[store + one]! - loadSlack;
+      while (totals[this.at[store + one]!]! < whole) this.at[store + one]!++;
+      this.askedBy[store + one]![Math.min(day, this.numbers.horizon)]! += wanted[one]!;
+    }
+    return from;
+  }
+
+  /** Jobs of a trip whose goods never come. */
+  private lostOn(slot: number, t: number): number {
+    const { stops, tripsOf, numbers } = this;
+    const zero = slot * this.stopRoom * stopFields;
+    const end = zero + tripsOf[t + tripFields + ofTrip.first]! * stopFields;
+    let lost = -tripsOf[t + ofTrip.value]!;
+    for (let stop = zero + tripsOf[t + ofTrip.first]! * stopFields; stop < end; stop += stopFields)
+      lost += numbers.leftOut[stops[stop + ofStop.job]!]!;
+    return lost;
+  }
+}
