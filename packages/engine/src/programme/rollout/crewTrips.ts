@@ -11,7 +11,13 @@ export interface CrewTrips {
   notBefore: Float64Array | null;
 }
 
-/** The trips of a crew of a plan, flat. */
+/**
+ * The trips of a crew of a plan, flat.
+ *
+ * @param trips - the trips, as the plan has them [day]
+ * @returns jobs by index, ends of trips, days before which they do not leave [day]
+ * @definition docs/methods/rollout.md
+ */
 export function crewTripsOf(trips: readonly PlannedTrip[]): CrewTrips {
   const stops = Int32Array.from(trips.flatMap((trip) => trip.stops));
   const ends = new Int32Array(trips.length);
