@@ -85,6 +85,7 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
   passes: 'a count',
   length: 'a count of entries',
   positions: 'places in a list',
+  position: 'a place in a list',
   sites: 'a count',
   day: 'a square on the calendar: its type is DayIndex, or it is the day of a month',
   days: 'a count of days, its unit is the word itself',
@@ -113,6 +114,8 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */
 export const namesWithoutUnit: Readonly<Record<string, string>> = {
   measured: 'a code of how a day is known',
+  out: 'a code: a job that is in no trip',
+  held: 'a code: a job that may not be moved',
   unknownDay: 'a code of how a day is known',
   filledDay: 'a code of how a day is known',
   neighbourDay: 'a code of how a day is known',
@@ -137,6 +140,10 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
   'StormCoefficients.lambda': 'named as in the formula it belongs to, for mm/h and hours',
   'StormCoefficients.kappa': 'a power: a plain number',
   'StormCoefficients.eta': 'a power: a plain number',
+  'Travel.nodes': 'a count',
+  'LegTable.cost': 'money, in the currency of the programme',
+  'LegTable.limitOf': 'places in a list',
+  'LegTable.areaOf': 'places in a list, counted from 1',
   'CurrencyRate.perUnit': 'money of the programme that one unit of another currency bought',
   ...rolloutNames,
 };

@@ -39,7 +39,14 @@ const way = (wayId: string, from: string, to: string, mode: WayFacts['mode'], th
 
 const carrier = (carrierId: string, mode: Carrier['mode'], limit_kg: number, carriers_count = 1): Carrier => ({
   ...{ carrierId, name: carrierId, mode, limit_kg, limit_L: null, longest_m: null, stowage_fraction: 1 },
-  ...{ carriers_count, freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
+  ...{
+    carriers_count,
+    freeboard_cm: null,
+    leastFreeboard_cm: null,
+    freeboardEmpty_cm: null,
+    limitSetBy: null,
+    limitSetOn: null,
+  },
 });
 
 const crew = (crewId: string, rest: Partial<CrewFacts> = {}): CrewFacts => ({

@@ -7,6 +7,7 @@ import {
   type Problem,
   type ProgrammeFacts,
   type SiteFacts,
+  type Verdict,
 } from './kernel/index.ts';
 import { type ReadyProgramme, rainOfSite } from './plan.ts';
 import type { Goods, Haul, Job, RolloutProblem, Store } from './programme/rollout/index.ts';
@@ -47,6 +48,7 @@ export {
  * @param sites - the sites' facts
  * @param ready - the programme, ready to be judged, with today [day]
  * @param kit - the programme, ready for kits
+ * @param verdicts - of sites that are judged already, by their ids
  * @returns for each site its verdict, people, kit [count] and waits from hand-over to service [day]
  * @law the verdict is that of `designSite`
  * @definition ours
@@ -55,6 +57,7 @@ export function* rolloutSites(
   sites: readonly SiteFacts[],
   ready: ReadyProgramme,
   kit: ReadyKit,
+  verdicts: ReadonlyMap<string, Verdict> = new Map(),
 ): Generator<RolloutSite, void> {
   const today = ready.today ?? null;
   for (const site of sites) {
@@ -64,7 +67,7 @@ export function* rolloutSites(
       continue;
     }
     const gauge = rainOfSite(site, ready);
-    const { verdict } = designSite(site, gauge, ready);
+    const verdict = verdicts.get(site.siteId) ?? designSite(site, gauge, ready).verdict;
     const { lines } = kitAtSite(site, kit);
     yield { site, verdict, people_count, lines, serviceWait_days: siteServiceWaits(site, gauge, ready) };
   }
@@ -95,6 +98,7 @@ export function* rolloutSites(
  * @law every site is a job or left out, and never both
  * @definition ours: docs/decisions/0329-what-is-planned-and-with-what.md
  */
+// long: one step after the other, each a line or two
 export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
   const { settings, rollout } = facts;
   const plan: PlanDays = {
@@ -132,8 +136,8 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf };
   const draft: Draft = { ...market, forward, hauls, single: legs.single };
   const readied = crews.map((crew) => crewOf(crew, market, problems));
-  const storeNodes = stores.map((store) => placeIds.indexOf(store));
-  const reach = { crews: readied, storeNodes, travels: legs.travels };
+  const storeNodes_positions = stores.map((store) => placeIds.indexOf(store));
+  const reach = { crews: readied, storeNodes_positions, travels: legs.travels };
   const against = found.jobs.map((job, at) => unreachable(job, placeIds.length + at, reach));
   const kept = against.flatMap((left, at) => (left === null ? [at] : []));
   const nodes = [...placeIds.map((_, at) => at), ...kept.map((at) => placeIds.length + at)];

@@ -92,9 +92,10 @@ export interface FreeboardWithLoad {
  * freeboardWith({ freeboard_cm: null, freeboardEmpty_cm: 50, limit_kg: 1200 }, 600) // → null
  */
 export function freeboardWith(
-  { freeboard_cm, freeboardEmpty_cm, limit_kg }: Pick<Carrier, 'freeboard_cm' | 'freeboardEmpty_cm' | 'limit_kg'>,
+  carrier: Pick<Carrier, 'freeboard_cm' | 'freeboardEmpty_cm' | 'limit_kg'>,
   load_kg: number,
 ): FreeboardWithLoad | null {
+  const { freeboard_cm, freeboardEmpty_cm, limit_kg } = carrier;
   if (freeboard_cm === null || limit_kg === null || !(limit_kg > 0) || !(load_kg >= 0)) return null;
   if (load_kg > limit_kg) return null;
   if (load_kg === limit_kg) return { freeboard_cm, from: 'atLimit' };
