@@ -14,9 +14,9 @@ export interface CrewTrips {
 /**
  * The trips of a crew of a plan, flat.
  *
- * @param trips - the trips, as the plan has them [day]
- * @returns jobs by index, ends of trips, days before which they do not leave [day]
- * @definition docs/methods/rollout.md
+ * @param trips - the crew's trips in order [count]
+ * @returns stops of all of them one after another, and where each trip ends [count]
+ * @definition ours
  */
 export function crewTripsOf(trips: readonly PlannedTrip[]): CrewTrips {
   const stops = Int32Array.from(trips.flatMap((trip) => trip.stops));
