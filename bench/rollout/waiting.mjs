@@ -48,7 +48,14 @@ export function waitingKinds(folder) {
 function readLatency(path) {
   const file = readSections(path);
   const stops = Number(file.header.DIMENSION);
-  return { name: file.name, cost: costsOf(file), demand: new Int32Array(stops), capacity: 1, crews: 1, countsHome: true };
+  return {
+    name: file.name,
+    cost: costsOf(file),
+    demand: new Int32Array(stops),
+    capacity: 1,
+    crews: 1,
+    countsHome: true,
+  };
 }
 
 function readCumulative(path) {

@@ -48,5 +48,5 @@ export type {
 } from './problem.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';
-export { type ChangedSite, type PlanChanges, planChanges, type TimedPlan } from './planChanges.ts';
+export { type MovedSite, type PlanChanges, planChanges, type TimedPlan } from './planChanges.ts';
 export { type Replanned, replan } from './replan.ts';

@@ -1,7 +1,7 @@
 import type { Outcome, RolloutPlan } from './problem.ts';
 
 /** One site whose day or crew is another than before. Null: in no trip. */
-export interface ChangedSite {
+export interface MovedSite {
   readonly job: number;
   readonly crewBefore: number | null;
   readonly crewAfter: number | null;
@@ -14,7 +14,7 @@ export interface ChangedSite {
 /** What is otherwise in a new plan: sites that move, and what it means for all. */
 export interface PlanChanges {
   /** In the order of the jobs. */
-  readonly sites: readonly ChangedSite[];
+  readonly sites: readonly MovedSite[];
   /** Waiting of people, after less before [person-day]. */
   readonly waiting_personDays: number;
   /** Last hand-over, after less before [day]. */
