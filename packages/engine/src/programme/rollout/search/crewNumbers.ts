@@ -168,6 +168,7 @@ function daysOfYear(firstDay: number, count: number): Int16Array {
   return found;
 }
 
+// long: a record of a crew, a line or two each
 function oneCrew(
   problem: RolloutProblem,
   crew: Crew,

@@ -1,3 +1,4 @@
+// long: one price of a place, guessed or tried, and the sums it is made of
 import { loadSlack } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';

@@ -1,3 +1,4 @@
+// long: the times of a crew, of its trips and its legs, each read by the one before
 import { loadSlack } from '../constants.ts';
 import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
