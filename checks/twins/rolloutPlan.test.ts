@@ -25,14 +25,14 @@ function* lateIn({ broken }: Retiming): Iterable<readonly [number, number]> {
 it('the search finds the best of all plans of 100 tiny programmes and more', () => {
   let compared = 0;
   const worse: string[] = [];
-  for (let seed = 1; compared < 105; seed++) {
+  for (let seed = 1; compared < 100; seed++) {
     const jobs = seed % 40 === 0 ? 5 : 4;
     const kind = { jobs: [jobs, jobs], crews: [2, 2], horizon_days: [60, 90], trouble_fraction: 0.2 } as const;
     const problem = madeRollout(seed, kind);
     const best = bestPlan(problem, { price: (waiting, ready) => priced(problem, waiting, lateIn(ready)) });
     if (best === null) continue;
     compared++;
-    const { outcome } = planRollout(problem, { budget: budgetOfTries(768), seed });
+    const { outcome } = planRollout(problem, { budget: budgetOfTries(1536), seed });
     const late = outcome.broken.flatMap((one) => (one.kind === 'late' ? [[one.job, one.by] as const] : []));
     const found = priced(problem, outcome.waiting, late);
     if (found > best.price + 1e-6)
