@@ -26,6 +26,7 @@ export function countRows() {
  * @param asked - how many times slower the CPU is to be; whether the browser slows it itself, or CPU time is multiplied; whether the
  *   longest tasks are told in parts
  */
+// long: several ways to measure, with what they are all given
 export function taskMeasure({ slower, isSlowed, isInParts }) {
   const traced = {
     transferMode: 'ReportEvents',

@@ -44,7 +44,6 @@ export async function quietBrowser(browserPath, size = '1280,900') {
   const { targetId } = targetInfos.find(({ type }) => type === 'page');
   const { sessionId } = await ask('Target.attachToTarget', { targetId, flatten: true });
   return {
-    pid: child.pid,
     /** Asks the browser. */
     send: ask,
     /** Asks its page. */

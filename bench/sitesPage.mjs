@@ -1,7 +1,7 @@
 // Does the page of sites stay quick with 10,000 of them? Opens it in Chromium with the CPU slowed four times, loads, scrolls,
 // filters and types a search, and prints the rows in the page, the tasks over 50 ms and the size of each chunk.
-// node bench/sitesPage.mjs [--slowed] [--parts] [--runs N] [--only NAME,NAME] [--pages FOLDER]
-// With --parts it also tells what the longest task of each consists of; pages of another build are named by their folder. With
+// node bench/sitesPage.mjs [--slowed] [--first] [--parts] [--runs N] [--only NAME,NAME] [--pages FOLDER]
+// With --first it goes before other work of the machine (goesFirst.mjs). With --parts it also tells what the longest task of each consists of; pages of another build are named by their folder. With
 // --runs all is done so many times, each in a browser of its own, and the median and the worst of the runs are told.
 // The verdicts are those of the demo's 60 sites, told again: what is measured is the page.
 import { readdirSync, readFileSync } from 'node:fs';
@@ -14,6 +14,7 @@ import { gzipSync } from 'node:zlib';
 import { demoProgramme } from '@eavewell/demo';
 import { serve } from '@eavewell/server';
 import { chromium } from 'playwright-core';
+import { goesFirst } from './goesFirst.mjs';
 import { countRows, taskMeasure } from './pageTasks.mjs';
 import { runsTable } from './taskRuns.mjs';
 
@@ -218,7 +219,9 @@ try {
   const [{ programmeId }] = (await (await ask('/api/programmes')).json()).programmes;
   const long = await manySites(ask, `/api/programmes/${programmeId}`);
   front = await before(ask, long);
+  const end = process.argv.includes('--first') ? goesFirst(process.pid) : () => undefined;
   await measure(`http://127.0.0.1:${front.address().port}/p/${programmeId}/sites`);
+  end();
 } finally {
   front?.closeAllConnections();
   front?.close();

@@ -10,8 +10,8 @@ import { instancesIn, readLoads, readWindows, valueBeside } from './read.mjs';
 import { waitingKinds } from './waiting.mjs';
 
 /**
- * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--only TEXT]`, after
- * `npm run build`. The folder holds cvrp/ (.vrp) and vrptw/ (.txt), each with .sol files beside; either may be missing. Seconds are CPU of
+ * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--only NAME]`, after
+ * `npm run build`. The folder holds cvrp/ (.vrp) and vrptw/ (.txt), each with .sol files beside; either may be missing; --only takes files whose names begin so. Seconds are CPU of
  * this process. Every seed is printed; the gap is to the .sol file beside.
  */
 const { values, positionals } = parseArgs({
@@ -71,7 +71,7 @@ for (const seconds of values.seconds.split(',').map(Number)) for (const kind of 
 function measure({ kind, files, read, rules, state, known: knownOf = valueBeside, recount = recounted }, seconds) {
   if (files === null) return console.log(`${kind}: no files in this folder, nothing measured`);
   const means = [];
-  for (const path of files.filter((file) => basename(file).includes(values.only))) {
+  for (const path of files.filter((file) => basename(file).startsWith(values.only))) {
     const one = understood(read, path);
     if (one === null) continue;
     const known = knownOf(path);

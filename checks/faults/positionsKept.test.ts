@@ -151,9 +151,9 @@ describe('ways that are kept', () => {
         ['ways.csv', 'ways.geojson'].map((name) => readFile(join(folder, name), 'utf8')),
       );
       expect(table!.split('\n')).toEqual([
-        'wayId,name,from,to,mode,length_km',
+        'wayId,name,from,to,mode,length_km,there_h,back_h,limit_kg,limit_L,longest_m,porters,fuel_L_per_km,weatherArea,riverGaugeId',
         // 8.5 to 8.55 south and 125.25 to 125.3 east: 5.56 km north to south, 5.50 km west to east.
-        expect.stringMatching(/^Tarn-path-upper,"Tarn path, ""upper""",S001,S002,foot,7\.8\d*$/),
+        expect.stringMatching(/^Tarn-path-upper,"Tarn path, ""upper""",S001,S002,foot,7\.8\d*,{9}$/),
         '',
       ]);
       const again = await readFiles({ ...good, 'ways.csv': table!, 'ways.geojson': lines! });

@@ -39,7 +39,14 @@ const keptApart = fc.array(
     .map(([a, b]): PartsApart => ({ partId: `P${a}`, otherPartId: `P${b}` })),
   { maxLength: 4 },
 );
-const unset = { freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null, carriers_count: 1 };
+const unset = {
+  freeboard_cm: null,
+  leastFreeboard_cm: null,
+  freeboardEmpty_cm: null,
+  limitSetBy: null,
+  limitSetOn: null,
+  carriers_count: 1,
+};
 const carrier = fc
   .record({
     mode: fc.constantFrom('person', 'twoPeople', 'boat', 'truck', 'pallet', 'shippingContainer'),

@@ -51,7 +51,14 @@ const asked = (drawn: Drawn, shut: Shut): WaysAsked => ({
   ...{ riverLevels: [], wayLevels: [], travel: [], firstDay, horizon_days },
   carriers: (['truck', 'boat'] as const).map((mode) => ({
     ...{ carrierId: mode, name: mode, mode, limit_kg: 100, limit_L: null, longest_m: null, stowage_fraction: 1 },
-    ...{ carriers_count: 1, freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
+    ...{
+      carriers_count: 1,
+      freeboard_cm: null,
+      leastFreeboard_cm: null,
+      freeboardEmpty_cm: null,
+      limitSetBy: null,
+      limitSetOn: null,
+    },
   })),
   settings: { changeOver_h: 1, porterLoad_kg: 25, openChance_fraction: 0.8 },
 });

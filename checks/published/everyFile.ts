@@ -18,6 +18,7 @@ import { droughtClasses, droughtIndex, normalTable, thomFit } from './drought.ts
 import { aphaTable, bamTables, blodgettTables, jarvisBounds, jarvisTables, ridoutLimits } from './ecoli.ts';
 import { enhealth } from './enhealth.ts';
 import { lMomentTests, reducedTable, textbookExtremes } from './extremes.ts';
+import { drawnSpreads, latestOfCrews, openDaysAlone, openDaysInSpells, ranksOfDraws, spreads } from './finishDates.ts';
 import { firstFlushLoad, standpipes } from './firstFlush.ts';
 import { gutterFiles } from './gutters.ts';
 import { claimedOutputs, faoPower, labourer, shiftPower, sustained } from './handPumping.ts';
@@ -127,4 +128,10 @@ export const everyFile: readonly PublishedFile[] = [
   olderRegression,
   standardAtmosphere,
   stockRecipes,
+  spreads,
+  drawnSpreads,
+  ranksOfDraws,
+  latestOfCrews,
+  openDaysAlone,
+  openDaysInSpells,
 ];

@@ -16,7 +16,13 @@ function loads(masses: readonly number[], limit_kg: number): number {
     }),
   );
   const limits = { limit_kg, limit_L: null, longest_m: null, stowage_fraction: 1, carriers_count: 1 };
-  const unset = { freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null };
+  const unset = {
+    freeboard_cm: null,
+    leastFreeboard_cm: null,
+    freeboardEmpty_cm: null,
+    limitSetBy: null,
+    limitSetOn: null,
+  };
   const found = loadsOf(pieces, { carrierId: 'T', name: 'T', mode: 'truck', ...limits, ...unset }, []);
   return found.isLeast ? found.loads.length : Number.NaN;
 }

@@ -2,6 +2,7 @@ import * as kernel from '../../packages/engine/src/kernel/index.ts';
 import * as parts from '../../packages/engine/src/parts/index.ts';
 import * as cost from '../../packages/engine/src/programme/cost/index.ts';
 import * as loads from '../../packages/engine/src/programme/loads/index.ts';
+import * as rollout from '../../packages/engine/src/programme/rollout/index.ts';
 import * as chlorine from '../../packages/engine/src/water/chlorine/index.ts';
 import * as drainage from '../../packages/engine/src/water/drainage/index.ts';
 import * as head from '../../packages/engine/src/water/head/index.ts';
@@ -31,6 +32,7 @@ const rooms: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   parts,
   people,
   rain,
+  rollout,
   roof,
   safety,
   settling,

@@ -40,7 +40,7 @@ function same(got: unknown, wanted: unknown, place: string): void {
 }
 
 it('1,000 drawn plans of drawn programmes: times, loads, stock, cost and what is broken are those of the walk by days', () => {
-  let [trips, broken, waited] = [0, 0, 0];
+  let [trips, broken, waited, stops, served] = [0, 0, 0, 0, 0];
   const kindsBroken = new Set<string>();
   const waits = new Set<string>();
   for (let seed = 1; seed <= 1000 * soak; seed++) {
@@ -59,11 +59,15 @@ it('1,000 drawn plans of drawn programmes: times, loads, stock, cost and what is
     for (const { kind } of got.broken) kindsBroken.add(kind);
     for (const trip of gotTrips.flat()) {
       waits.add(trip.waitsFor);
+      stops += trip.stops.length;
+      served += trip.stops.filter(({ handOverDay }) => handOverDay < problem.horizon_days).length;
       waited += trip.leaves > trip.ready ? 1 : 0;
     }
   }
   // Nothing of it is empty: every kind of break and of wait was met.
   expect(trips).toBeGreaterThan(2000);
+  expect(served).toBeGreaterThan(0.6 * stops);
+  expect(served).toBeLessThan(0.95 * stops);
   expect(broken).toBeGreaterThan(500);
   expect(waited).toBeGreaterThan(300);
   expect(kindsBroken.size).toBe(12);

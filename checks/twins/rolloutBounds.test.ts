@@ -1,19 +1,10 @@
-import { calendarDay, dayIndexOf } from '@eavewell/engine';
 import { loadSolveLinear } from '@eavewell/linear';
 import { expect, it } from 'vitest';
-import { type RolloutProblem, waitingBounds } from '../../packages/engine/src/programme/rollout/index.ts';
+import { waitingBounds } from '../../packages/engine/src/programme/rollout/index.ts';
 import { bestPlan } from './everyPlan.ts';
 import { madeRollout } from './madeRollouts.ts';
 
 const solve = await loadSolveLinear();
-
-/** 1 January = 0, 1 March = 60 in every year. */
-function daysOfYear({ firstDay, horizon_days }: RolloutProblem): Uint16Array {
-  return Uint16Array.from({ length: horizon_days }, (_, at) => {
-    const { month, day } = calendarDay(firstDay + at);
-    return dayIndexOf(2024, month, day) - dayIndexOf(2024, 1, 1);
-  });
-}
 
 it('no bound is above the waiting of the best of all plans: 500 tiny programmes', () => {
   let compared = 0;
@@ -30,7 +21,7 @@ it('no bound is above the waiting of the best of all plans: 500 tiny programmes'
     const best = bestPlan(problem);
     if (best === null) continue;
     compared++;
-    const bounds = waitingBounds(problem, { solve, mostColumns: 2000, dayOfYear: daysOfYear(problem) });
+    const bounds = waitingBounds(problem, { solve, mostColumns: 2000 });
     for (const { name, waiting } of bounds?.all ?? [])
       if (waiting > best.price + 1e-6) above.push(`seed ${seed}: ${name} ${waiting} over ${best.price}`);
     shares.push((bounds?.best.waiting ?? 0) / best.price);

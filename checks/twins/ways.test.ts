@@ -81,7 +81,13 @@ function built(drawn: typeof network extends fc.Arbitrary<infer T> ? T : never) 
   const carriers = carrierOf.map(
     ({ id, mode }, index): Carrier => ({
       ...{ carrierId: id, name: id, mode, limit_kg: drawn.limits[index]!, limit_L: null, longest_m: null },
-      ...{ stowage_fraction: 1, carriers_count: 1, freeboard_cm: null, leastFreeboard_cm: null },
+      ...{
+        stowage_fraction: 1,
+        carriers_count: 1,
+        freeboard_cm: null,
+        leastFreeboard_cm: null,
+        freeboardEmpty_cm: null,
+      },
       ...{ limitSetBy: null, limitSetOn: null },
     }),
   );

@@ -33,6 +33,9 @@ function tank(volume_L: number, diameter_m: number, mass_kg: number, amount: num
   return { partId: `tank-${volume_L}`, volume_L, diameter_m, overflowHeight_m, mass_kg, amount };
 }
 
+/** A shell of a large tank weighs so much at most [kg]. Invented. */
+const shell_kg = 25;
+
 const currency = 'USD';
 const seller = 'Works store';
 
@@ -44,11 +47,12 @@ export function partRows(): Row[] {
     name: `tank, ${of.volume_L} L`,
     volume_L: of.volume_L,
     mass_kg: of.mass_kg,
-    // The largest sizes travel as rings, nested.
+    // The largest sizes travel as shells of rings, which two people carry.
     length_m: of.diameter_m,
     width_m: of.diameter_m,
     height_m: of.volume_L > 12000 ? 0.9 : Math.round((of.overflowHeight_m + 0.25) * 100) / 100,
     packSize: 1,
+    ...(of.volume_L > 12000 ? { pieces_count: Math.ceil(of.mass_kg / shell_kg) } : {}),
     supplier: 'Tank maker',
     leadTime_days: of.volume_L > 12000 ? 84 : 42,
   }));
@@ -79,7 +83,16 @@ const smallParts = [
     ...unitFigures.plain,
   },
   {
-    ...small(unitParts.virusTested, 'treatmentUnit', 'the same, tested with viruses', 52, [1.1, 0.6, 0.8], 1, 90, 1690),
+    ...small(
+      unitParts.virusTested,
+      'treatmentUnit',
+      'treatment unit with hand pump, tested with viruses',
+      52,
+      [1.1, 0.6, 0.8],
+      1,
+      90,
+      1690,
+    ),
     ...unitFigures.virusTested,
   },
   small(cartridgePart, 'cartridge', 'set of three cartridges', 5.4, [0.6, 0.4, 0.2], 1, 90, 210),

@@ -184,6 +184,8 @@ const rules: readonly Rule[] = [
   { partId: 'petrol-20', countedBy: 'site', each_count: 1, conditions: [['people', 'atLeast', 180]] },
   { partId: 'toolbox', countedBy: 'site', each_count: 1 },
   { partId: 'caretaker-sheet', countedBy: 'site', each_count: 1 },
+  // The first set of a unit; the rule above it brings the spare.
+  { partId: cartridgePart, countedBy: 'cartridgeSet', each_count: 1 },
 ];
 
 const ruleId = (index: number) => `K${String(index + 1).padStart(2, '0')}`;
@@ -206,7 +208,7 @@ export const carrierRows: readonly Row[] = [
   { carrierId: 'pair', name: 'two people', mode: 'twoPeople', limit_kg: 30, limit_L: 900, longest_m: 6, count: 4 },
   {
     ...{ carrierId: 'longboat', name: 'longboat, 9.6 m', mode: 'boat', limit_kg: 1200, limit_L: 6000, longest_m: 7 },
-    ...{ stowage_fraction: 0.8, freeboard_cm: 38, leastFreeboard_cm: 25, ...harbour },
+    ...{ stowage_fraction: 0.8, freeboard_cm: 38, freeboardEmpty_cm: 52, leastFreeboard_cm: 25, ...harbour },
   },
   {
     ...{ carrierId: 'canoe', name: 'canoe with outrigger', mode: 'boat', limit_kg: 320, limit_L: 1400, longest_m: 4.5 },

@@ -16,12 +16,13 @@ async function readDemo(options: DemoOptions): Promise<ProgrammeRead> {
   }
 }
 
-/** Places and sites that ways lead to from the main store. */
-function reached({ rollout, settings }: ProgrammeFacts): ReadonlySet<string> {
+/** Places and sites that ways lead to from the main store; by boat alone, where that is asked. */
+function reached({ rollout, settings }: ProgrammeFacts, byBoat = false): ReadonlySet<string> {
   const found = new Set([settings.mainStore!]);
   for (let size = 0; size !== found.size; ) {
     size = found.size;
-    for (const { from, to } of rollout.ways) {
+    for (const { from, to, mode } of rollout.ways) {
+      if (byBoat && mode !== 'river') continue;
       if (found.has(from)) found.add(to);
       if (found.has(to)) found.add(from);
     }
@@ -45,7 +46,10 @@ it.each([1, 2, 3])(
     for (const { siteId } of openSites(facts)) expect(ends, siteId).toContain(siteId);
     for (const { base, store } of rollout.crews) for (const end of [base, store]) expect(ends).toContain(end);
     expect(rollout.crews).toHaveLength(3);
-    expect(rollout.places.filter(({ filledFrom }) => filledFrom === 'STORE')).toHaveLength(1);
+    const filled = rollout.places.filter(({ filledFrom }) => filledFrom === 'STORE');
+    expect(filled).toHaveLength(1);
+    // What fills it is a boat.
+    expect(reached(facts, true)).toContain(filled[0]!.placeId);
     // Costs of two currencies are told in that of the programme.
     for (const { carrierId, cost_per_day } of rollout.travel)
       if (rollout.crews.some(({ carrierIds }) => carrierIds.includes(carrierId)))

@@ -22,7 +22,7 @@ const stated = { currency: 'USD', priceDate: pricesOn };
 
 /** The plan begins on a day of its own, so that the demo says the same whenever somebody looks at it. Figures invented. */
 const settings = {
-  ...{ rolloutStart: firstDay, rolloutHorizon_days: 540, mainStore: 'STORE', learning_fraction: 0.93 },
+  ...{ rolloutStart: firstDay, rolloutHorizon_days: 540, mainStore: 'STORE', learning_fraction: 0.93, mustHold: false },
   ...{ installLow_days: 2, installLikely_days: 3, installHigh_days: 6, fuelPrice_per_L: 1.35, closedRain_mm: 60 },
 };
 
@@ -68,7 +68,7 @@ function closureRows(sea: readonly string[], lastTrack: string): readonly Row[] 
     })),
     { closureId: 'LOW', wayId: 'W03', months: '8 to 10', reason: 'too little water' },
     {
-      ...{ closureId: 'BRIDGE', wayId: 'W01', from: '2027-03-08', to: '2027-03-19', slower_factor: 2 },
+      ...{ closureId: 'BRIDGE', wayId: 'W02', from: '2027-03-08', to: '2027-03-19', slower_factor: 2 },
       reason: 'works on the bridge',
     },
     { closureId: 'FLOOD', wayId: lastTrack, months: '1 to 2', reason: 'ford under water' },

@@ -26,14 +26,10 @@ export interface RolloutWays {
 
 /** Beyond this a site is reached over the sea, not by a track of its island [km]. Ours. */
 const farFromLanding_km = 14;
-/** How far forward store and upper landing lie from the middle of their island [deg]. Invented. */
-const [forwardAt, innerAt] = [
-  { north: 0.004, east: -0.05 },
-  { north: 0.014, east: 0.012 },
-] as const;
+/** How far landings and an upper landing lie from the middle of their island [deg]. Invented. */
 const landingAt = { north: -0.004, east: -0.058 };
+const innerAt = { north: 0.014, east: 0.012 };
 const mainStore = 'STORE';
-const [firstLanding, roadEnd] = ['LANDING1', 'ROADHEAD'] as const;
 
 /** An end of ways, some degrees from the middle of an island. */
 function endAt(
@@ -70,11 +66,11 @@ export function rolloutWays({ seed, islands, islandNames, sites, known }: Rollou
   const byId = (id: string): End => there.find((end) => end.id === id)!;
   const landings = new Map<number, End>(
     visited.map((i) => {
-      const name = `${islandNames[i]} landing`;
-      return [i, i === 0 ? byId(firstLanding) : endAt(`ISLE${i + 1}`, name, islands[i]!, landingAt)];
+      const [id, what] = i === busiest ? ['FORWARD', 'shed'] : [`ISLE${i + 1}`, 'landing'];
+      // The main store has a quay of its own.
+      return [i, i === 0 ? byId(mainStore) : endAt(id, `${islandNames[i]} ${what}`, islands[i]!, landingAt)];
     }),
   );
-  const forward = endAt('FORWARD', `${islandNames[busiest]} shed`, islands[busiest]!, forwardAt);
   const inner = endAt('INNER', `${islandNames[busiest]} upper landing`, islands[busiest]!, innerAt);
   const made: Omit<WayMade, 'wayId'>[] = [];
   const add = (mode: 'road' | 'river' | 'foot', from: End, to: End, island: number, cells: Row = {}) => {
@@ -84,16 +80,15 @@ export function rolloutWays({ seed, islands, islandNames, sites, known }: Rollou
   visited.forEach((i, at) => {
     if (at > 0) add('river', landings.get(visited[at - 1]!)!, landings.get(i)!, i);
   });
-  const landing = landings.get(busiest)!;
-  add('road', landing, forward, busiest);
+  const forward = landings.get(busiest)!;
   // Against the stream it takes half as long again.
-  const lowland = greatCircle_km(landing, inner) / 8;
+  const lowland = greatCircle_km(forward, inner) / 8;
   const hours = { there_h: Math.round(lowland * 15) / 10, back_h: Math.round(lowland * 10) / 10 };
-  add('river', landing, inner, busiest, { ...hours, riverGaugeId: 'LEVEL1', limit_kg: 5000 });
+  add('river', forward, inner, busiest, { ...hours, riverGaugeId: 'LEVEL1', limit_kg: 5000 });
   const river = made.length;
   const startsOf = (island: number): readonly End[] => {
-    if (island === 0) return [byId(mainStore), byId(roadEnd), byId('LANDING2')];
-    return island === busiest ? [landing, forward, inner] : [landings.get(island)!];
+    if (island === 0) return [byId(mainStore), byId('ROADHEAD'), byId('LANDING2')];
+    return island === busiest ? [forward, inner] : [landings.get(island)!];
   };
   const foot = new Set(known.made.map(({ row }) => row['to']));
   for (const { siteId, name, place } of sites) {
@@ -108,12 +103,12 @@ export function rolloutWays({ seed, islands, islandNames, sites, known }: Rollou
     else add('road', from, to, island, about);
   }
   const wayId = (i: number) => `W${String(known.made.length + i + 1).padStart(2, '0')}`;
-  const own = [...others.map((i) => ({ end: landings.get(i)!, kind: 'landing' })), { end: inner, kind: 'landing' }];
+  const own = [...others.flatMap((i) => (i === busiest ? [] : [landings.get(i)!])), inner];
   const filled = { filledFrom: mainStore, filledBy: 'coaster', changeOver_h: 1.5 };
   return {
     places: [
-      ...own.map(({ end: { id, name, latitude_deg, longitude_deg }, kind }) => {
-        return { placeId: id, name, kind, latitude_deg, longitude_deg };
+      ...own.map(({ id, name, latitude_deg, longitude_deg }) => {
+        return { placeId: id, name, kind: 'landing', latitude_deg, longitude_deg };
       }),
       { placeId: forward.id, name: forward.name, kind: 'store', ...roundedPlace(forward), ...filled },
     ],

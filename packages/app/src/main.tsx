@@ -24,10 +24,22 @@ function languagesRead(): Promise<void> {
   });
 }
 
-/** The letters of the pages are there, so that nothing is laid out twice; a page whose letters do not come goes on with others. */
-function lettersRead(): Promise<unknown> {
-  const faces = ['400 1em Andika', '700 1em Andika'].map((face) => document.fonts.load(face).catch(() => []));
-  return Promise.race([Promise.all(faces), new Promise((resolve) => setTimeout(resolve, patience_ms))]);
+/** The letters of the pages, by weight, as a style of text names them. */
+const faces = ['400 17px Andika', '700 17px Andika'] as const;
+
+/**
+ * The letters of the pages are there, so that nothing is laid out twice. Each weight is tried once, in a task of its own: the first
+ * words in it take a slow computer long. A page whose letters do not come goes on with others.
+ */
+async function lettersRead(): Promise<void> {
+  const pen = document.createElement('canvas').getContext('2d');
+  await Promise.all(faces.map((face) => document.fonts.load(face).catch(() => [])));
+  for (const face of faces) {
+    await turn();
+    if (pen === null) return;
+    pen.font = face;
+    pen.measureText('No quick zebra vexes my 12,345.67 jolly dwarf girls, hacks & ponies.');
+  }
 }
 
 /** What the pages are made of, piece by piece: each comes with what it alone needs, and is read in a task of its own. */
@@ -36,6 +48,9 @@ const pieces: readonly (() => Promise<unknown>)[] = [
   () => import('@tanstack/react-router'),
   () => import('./language/LanguageProvider.tsx'),
   () => import('./api/queries.ts'),
+  () => import('./api/useChange.ts'),
+  () => import('./offline/useKept.ts'),
+  () => import('./sheet/Main.tsx'),
   () => import('./sheet/ProgrammeMenu.tsx'),
   () => import('./sections/sites/Rows.tsx'),
   () => import('./sections/sites/SiteList.tsx'),
@@ -46,7 +61,7 @@ async function start(): Promise<void> {
   await turn();
   const read = languagesRead();
   await turn();
-  const letters = lettersRead();
+  const letters = Promise.race([lettersRead(), new Promise((resolve) => setTimeout(resolve, patience_ms))]);
   await turn();
   const { StrictMode, startTransition } = await import('react');
   await turn();
@@ -62,6 +77,11 @@ async function start(): Promise<void> {
   const history = pagesHistory();
   await turn();
   const router = pagesRouter(history);
+  await turn();
+  // What is done for the first time takes longest: where one is is looked up here, so that it is quick when the pages are drawn.
+  router.buildLocation({ to: '.', search: true });
+  await turn();
+  router.matchRoutes(router.latestLocation);
   await letters;
   await turn();
   const root = createRoot(document.getElementById('app')!);

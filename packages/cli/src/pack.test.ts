@@ -40,6 +40,18 @@ describe('pack', () => {
     expect(bytes).toContain('/Lang (ar)');
   });
 
+  it.each([
+    ['en', '1 pack in ', 'en'],
+    ['es', '1 paquete en ', 'es'],
+    ['hi-IN', '1 pack in ', 'hi-IN'],
+  ])('in %s, named as anywhere else', async (tag, begins, printed) => {
+    const out = join(room, `in-${tag}`);
+    const { code, out: said } = await eavewell('--language', tag, 'pack', folder, '--site', 'S002', '--out', out);
+    expect(code).toBe(0);
+    expect(said.startsWith(begins)).toBe(true);
+    expect(await readFile(join(out, 'S002.pdf'), 'latin1')).toContain(`/Lang (${printed})`);
+  });
+
   it('writes over no pack that is there unless it is told to', async () => {
     const out = join(room, 'written');
     await eavewell('pack', folder, '--site', 'S001', '--out', out);

@@ -110,7 +110,7 @@ describe('positions', () => {
     const kept = await eavewell(['positions', folder, path, '--ways', '--accept']);
     expect(kept.code).toBe(0);
     expect(await readFile(join(folder, 'ways.csv'), 'utf8')).toMatch(
-      new RegExp(`^wayId,name,from,to,mode,length_km\nPath,Path,${siteId},,foot,1\\d\\d\\.\\d+\n$`),
+      new RegExp(`^wayId,name,from,to,mode,length_km,.*\nPath,Path,${siteId},,foot,1\\d\\d\\.\\d+,+\n$`),
     );
     const checked = await eavewell(['check', folder]);
     expect(checked.out).toMatch(/ways\.csv +1 of 1 row used/);

@@ -21,7 +21,7 @@ import type { ExitCode } from './exitCodes.ts';
 import { spoken } from './language.ts';
 import { errorInWords, titleInWords } from './parserWords.ts';
 import { plainText } from './print/text.ts';
-import { addKit, addPack, addTreatment, fromData } from './siteCommands.ts';
+import { addKit, addPack, addRollout, addTreatment, fromData } from './siteCommands.ts';
 
 const { help, demo: demoWords, maps, serve, translate, parser } = spoken.commandLine;
 
@@ -139,6 +139,7 @@ export function program(context: Context, ended: (code: ExitCode) => void): Comm
   addTreatment(root, context, ended);
   addPack(root, context, ended);
   addKit(root, context, ended);
+  addRollout(root, context, ended);
   const rain = root
     .command('rain')
     .description(help.rain)

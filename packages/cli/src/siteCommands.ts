@@ -3,6 +3,7 @@ import type { Context } from './commands/context.ts';
 import { inFolder } from './commands/folderOrData.ts';
 import { type KitOptions, kitCommand } from './commands/kit.ts';
 import { type PackOptions, packCommand } from './commands/pack.ts';
+import { type RolloutOptions, rolloutCommand } from './commands/rollout.ts';
 import { safetyCommand } from './commands/safety.ts';
 import { type OfSitesOptions, wearCommand } from './commands/wear.ts';
 import type { ExitCode } from './exitCodes.ts';
@@ -53,6 +54,28 @@ export function addKit(root: Command, context: Context, ended: (code: ExitCode) 
     .addHelpText('after', kit.examples)
     .action(async (folder: string | undefined, options: KitOptions) =>
       ended(await inFolder(folder, options, context, (found) => kitCommand(found, options, found.context))),
+    );
+  fromData(added);
+}
+
+/** Who goes where, when, by which way. */
+export function addRollout(root: Command, context: Context, ended: (code: ExitCode) => void): void {
+  const { rollout } = spoken.commandLine;
+  const added = root
+    .command('rollout')
+    .description(rollout.help)
+    .argument('[folder]', help.folder)
+    .option('--seconds <n>', rollout.secondsHelp)
+    .option('--tries <n>', rollout.triesHelp)
+    .option('--seed <n>', rollout.seedHelp)
+    .option('--from <date>', rollout.fromHelp)
+    .option('--futures <n>', rollout.futuresHelp)
+    .option('--out <dir>', rollout.outHelp)
+    .option('--overwrite', rollout.overwriteHelp)
+    .option('--json', rollout.jsonHelp)
+    .addHelpText('after', rollout.examples)
+    .action(async (folder: string | undefined, options: RolloutOptions) =>
+      ended(await inFolder(folder, options, context, (found) => rolloutCommand(found, options, found.context))),
     );
   fromData(added);
 }

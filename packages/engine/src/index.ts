@@ -10,6 +10,7 @@ export * from './programme/ways/index.ts';
 export * from './programmeKit.ts';
 export * from './programmeRollout.ts';
 export * from './programmeRolloutTrips.ts';
+export * from './programmeRolloutWeather.ts';
 export * from './remedies/index.ts';
 export * from './site.ts';
 export { type OtherStations, otherStations, type StationsGiven } from './siteStations.ts';

@@ -48,7 +48,7 @@ const rule = (ruleId: string, partId: string, countedBy: KitRule['countedBy']): 
 
 const person: Carrier = {
   ...{ carrierId: 'P', name: 'person', mode: 'person', limit_kg: 15, limit_L: null, longest_m: null },
-  ...{ stowage_fraction: 1, carriers_count: 1, freeboard_cm: null, leastFreeboard_cm: null },
+  ...{ stowage_fraction: 1, carriers_count: 1, freeboard_cm: null, leastFreeboard_cm: null, freeboardEmpty_cm: null },
   ...{ limitSetBy: null, limitSetOn: null },
 };
 
@@ -184,4 +184,19 @@ it('reckons in the currency of the latest price of a part, also where a cost of 
   expect(cost?.currency).toBe('USD');
   // As above, and five a year of a currency that buys two.
   expect(cost?.perYear_amount).toBeCloseTo(3 + 5 + 1.6 + 10, 9);
+});
+
+it('without a price of a part, money is that of the latest cost, and no cost is moved to a day nobody priced', () => {
+  const { facts } = programme({ priceChange_fraction_per_year: 0.1 });
+  const cost = (costId: string, priceDate: number): CostFacts => ({
+    ...{ costId, siteId: null, head: 'opEx', what: costId, amount: 5, low: null, high: null, currency: 'USD' },
+    ...{ priceDate, per: 'year', life_years: null, source: null },
+  });
+  const only = { ...facts, prices: [], kit: { ...facts.kit, costs: [cost('A', day), cost('B', day)] } };
+  // Years later, or on a day nobody knows: five and five as they were paid.
+  for (const today of [day + 3650, null]) {
+    const found = costAtSite(site, [], readyKit(only, today)).cost!;
+    expect(found.day).toBe(day);
+    expect(found.heads.find(({ head }) => head === 'opEx')!.known_amount).toBeCloseTo(10, 9);
+  }
 });

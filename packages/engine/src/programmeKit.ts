@@ -53,14 +53,16 @@ export interface ReadyKit extends KitMarket {
  *
  * @param facts - the programme
  * @param today - the day it is asked on [day]; null: not known
- * @param pricesOn - the day whose prices count [day]; null: the latest there is a price of
+ * @param pricesOn - the day whose prices count [day]; null: the latest there is a price of, and without any the latest there is a cost of
  * @returns what every site needs
  * @definition ours
  */
 export function readyKit(facts: ProgrammeFacts, today: DayIndex | null, pricesOn: DayIndex | null = null): ReadyKit {
   const { settings, parts, prices, kit } = facts;
   const market = marketOn(parts, prices, pricesOn, { settings, kit });
-  const money = moneyOn(settings, kit, market.day ?? today ?? 0, prices.length > 0 ? prices : kit.costs);
+  // Without a price of a part, money is that of the latest cost: so nothing is moved to a day that nobody priced.
+  const day = market.day ?? pricesOn ?? latestDay(kit.costs) ?? today ?? 0;
+  const money = moneyOn(settings, kit, day, prices.length > 0 ? prices : kit.costs);
   const priceOf = (partId: string): PriceFound => market.prices.get(partId) ?? { price: null, reason: 'noPrice' };
   const costs: CostMarket = {
     ...{ settings, parts, costs: kit.costs, money, throws: throwsFor(settings) },
@@ -68,6 +70,9 @@ export function readyKit(facts: ProgrammeFacts, today: DayIndex | null, pricesOn
   };
   return { facts, parts, kit, settings, today, costs, priceOf, pricesOn: market.day, problems: market.problems };
 }
+
+const latestDay = (costs: readonly { readonly priceDate: DayIndex }[]): DayIndex | null =>
+  costs.length === 0 ? null : Math.max(...costs.map(({ priceDate }) => priceDate));
 
 /**
  * Which parts does a site need that are not there yet?

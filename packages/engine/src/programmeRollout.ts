@@ -1,10 +1,13 @@
 import {
+  type Carrier,
   type CrewFacts,
   type DayIndex,
   engineProblem,
+  type LegLimit,
   type Problem,
   type ProgrammeFacts,
   type SiteFacts,
+  type Verdict,
 } from './kernel/index.ts';
 import { type ReadyProgramme, rainOfSite } from './plan.ts';
 import type { Goods, Haul, Job, RolloutProblem, Store } from './programme/rollout/index.ts';
@@ -19,7 +22,7 @@ import {
   type WayStop,
 } from './programme/ways/index.ts';
 import { kitAtSite, type ReadyKit } from './programmeKit.ts';
-import { type CrewMarket, costOfCarrier, crewOf, poolsOf, travelKey } from './programmeRolloutCrews.ts';
+import { type CrewMarket, costOfCarrier, crewOf, isVehicle, poolsOf, travelKey } from './programmeRolloutCrews.ts';
 import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
 import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
@@ -45,6 +48,7 @@ export {
  * @param sites - the sites' facts
  * @param ready - the programme, ready to be judged, with today [day]
  * @param kit - the programme, ready for kits
+ * @param verdicts - of sites that are judged already, by their ids
  * @returns for each site its verdict, people, kit [count] and waits from hand-over to service [day]
  * @law the verdict is that of `designSite`
  * @definition ours
@@ -53,6 +57,7 @@ export function* rolloutSites(
   sites: readonly SiteFacts[],
   ready: ReadyProgramme,
   kit: ReadyKit,
+  verdicts: ReadonlyMap<string, Verdict> = new Map(),
 ): Generator<RolloutSite, void> {
   const today = ready.today ?? null;
   for (const site of sites) {
@@ -62,7 +67,7 @@ export function* rolloutSites(
       continue;
     }
     const gauge = rainOfSite(site, ready);
-    const { verdict } = designSite(site, gauge, ready);
+    const verdict = verdicts.get(site.siteId) ?? designSite(site, gauge, ready).verdict;
     const { lines } = kitAtSite(site, kit);
     yield { site, verdict, people_count, lines, serviceWait_days: siteServiceWaits(site, gauge, ready) };
   }
@@ -93,6 +98,7 @@ export function* rolloutSites(
  * @law every site is a job or left out, and never both
  * @definition ours: docs/decisions/0329-what-is-planned-and-with-what.md
  */
+// long: one step after the other, each a line or two
 export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
   const { settings, rollout } = facts;
   const plan: PlanDays = {
@@ -123,15 +129,15 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const parties = [...byKey.values()];
   const travelOf = new Map([...byKey.keys()].map((key, at) => [key, at]));
   const stops = [...placeIds.map(placeStop), ...found.jobs.map(jobStop)];
-  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store)));
+  const hauls = stores.flatMap((store) => haulLegs(store, forward.get(store), carriers));
   const single = hauls.map(({ leg }) => leg);
   const legs = travelBetween(ways, stops, parties, single);
   problems.push(...legs.problems);
   const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf };
   const draft: Draft = { ...market, forward, hauls, single: legs.single };
   const readied = crews.map((crew) => crewOf(crew, market, problems));
-  const storeNodes = stores.map((store) => placeIds.indexOf(store));
-  const reach = { crews: readied, storeNodes, travels: legs.travels };
+  const storeNodes_positions = stores.map((store) => placeIds.indexOf(store));
+  const reach = { crews: readied, storeNodes_positions, travels: legs.travels };
   const against = found.jobs.map((job, at) => unreachable(job, placeIds.length + at, reach));
   const kept = against.flatMap((left, at) => (left === null ? [at] : []));
   const nodes = [...placeIds.map((_, at) => at), ...kept.map((at) => placeIds.length + at)];
@@ -237,12 +243,17 @@ function partiesOf(crews: readonly CrewFacts[]): ReadonlyMap<string, Party> {
   return found;
 }
 
+/** A store is filled by the carrier that is named for it, and on stretches of other kinds by whatever truck or boat there is. */
 function haulLegs(
   store: string,
   filled: { readonly from: string; readonly by: string | null } | undefined,
+  carriers: readonly Carrier[],
 ): readonly HaulLeg[] {
   if (filled === undefined) return [];
-  const party = { partyId: store, carrierIds: filled.by === null ? [] : [filled.by], porters_count: 0 };
+  const named = carriers.find(({ carrierId }) => carrierId === filled.by);
+  const others = carriers.filter((one) => isVehicle(one) && named !== undefined && one.mode !== named.mode);
+  const carrierIds = named === undefined ? [] : [named, ...others].map(({ carrierId }) => carrierId);
+  const party = { partyId: store, carrierIds, porters_count: 0 };
   const [here, there] = [placeStop(filled.from), placeStop(store)];
   return [
     { store, isBack: false, leg: { party, from: here, to: there } },
@@ -279,7 +290,7 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
   const byPeriod = (isBack: boolean) => single[hauls.findIndex((one) => one.store === store && one.isBack === isBack)]!;
   const [there, back] = [byPeriod(false), byPeriod(true)];
   const open = [...there, ...back].flatMap((way) => (way.stretches === null ? [] : [way]));
-  const limits = there.flatMap((way) => (way.stretches === null ? [] : [way.limit]));
+  const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
   if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
     problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
   const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
@@ -295,6 +306,13 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
     cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
     fuel_L_per_trip: 2 * most((way) => way.fuel_L),
   };
+}
+
+/** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */
+function haulLimit({ stretches, limit }: ExplainedWay, by: string | null): Pick<LegLimit, 'kg' | 'litres'> {
+  const own = stretches.filter(({ carrierId }) => carrierId === by).map((one) => one.limit);
+  if (own.length === 0) return limit;
+  return { kg: Math.min(...own.map(({ kg }) => kg)), litres: Math.min(...own.map(({ litres }) => litres)) };
 }
 
 /** Whole days of a haul one way; Infinity: it cannot be gone. */

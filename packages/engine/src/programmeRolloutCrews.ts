@@ -68,7 +68,8 @@ export function costOfCarrier(carrierId: string, travel: readonly CarrierTravel[
   return travel.find((one) => one.carrierId === carrierId)?.cost_per_day ?? null;
 }
 
-const isVehicle = ({ mode }: Carrier) => mode === 'boat' || mode === 'truck';
+/** Is it one of which a crew takes one along? */
+export const isVehicle = ({ mode }: Carrier): boolean => mode === 'boat' || mode === 'truck';
 
 /** The most that any of its carriers takes, porters together; the legs take less where they must. */
 function limitsOf(crew: CrewFacts, { kit, settings }: ProgrammeFacts) {

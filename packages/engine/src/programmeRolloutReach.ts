@@ -7,18 +7,22 @@ import { type DraftJob, leftOut } from './programmeRolloutJobs.ts';
 export interface Reach {
   readonly crews: readonly Crew[];
   /** Nodes of their stores. */
-  readonly storeNodes: readonly number[];
+  readonly storeNodes_positions: readonly number[];
   readonly travels: readonly Travel[];
 }
 
 /** Why no crew can bring a job's kit there in any period, by how little; null: one can. */
-export function unreachable(job: DraftJob, node: number, { crews, storeNodes, travels }: Reach): LeftOutSite | null {
+export function unreachable(
+  job: DraftJob,
+  node: number,
+  { crews, storeNodes_positions, travels }: Reach,
+): LeftOutSite | null {
   let least: LeftOutSite | null = null;
   for (const crew of crews) {
     if ((crew.skills & job.skills) !== job.skills) continue;
     const { nodes, byPeriod } = travels[crew.travel]!;
     for (const table of new Set(byPeriod)) {
-      const at = storeNodes[crew.store]! * nodes + node;
+      const at = storeNodes_positions[crew.store]! * nodes + node;
       if (table.landBefore_h[at] === Number.POSITIVE_INFINITY) continue;
       const over = overBy(job, crew, table.limits[table.limitOf[at]!]!);
       if (over === null) return null;

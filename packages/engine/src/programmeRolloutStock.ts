@@ -1,10 +1,17 @@
-import { engineProblem, type PartFacts, type PlaceFacts, type Problem, type StockArrival } from './kernel/index.ts';
+import {
+  type DayIndex,
+  engineProblem,
+  type PartFacts,
+  type PlaceFacts,
+  type Problem,
+  type StockArrival,
+} from './kernel/index.ts';
 import type { Arrival, Goods } from './programme/rollout/index.ts';
 import type { PlanDays } from './programmeRolloutDays.ts';
 
 /** Stock that is asked for: what lies where, what comes when, and how much the sites need. */
 export interface StockAsked extends PlanDays {
-  readonly today: number;
+  readonly today: DayIndex;
   readonly parts: readonly PartFacts[];
   readonly arrivals: readonly StockArrival[];
   /** Places to which goods come themselves, from which crews are served. */

@@ -1,6 +1,6 @@
+import type { KitLine } from './programme/kit/index.ts';
 import type { Outcome, RolloutProblem } from './programme/rollout/index.ts';
 import type { ExplainedWay } from './programme/ways/index.ts';
-import type { KitLine } from './programme/kit/index.ts';
 import { piecesOfKit, type ReadyKit, stowedForStops } from './programmeKit.ts';
 import { rolloutWay } from './programmeRollout.ts';
 import type { ReadyRollout } from './programmeRolloutFacts.ts';
@@ -112,7 +112,9 @@ export function aboardOfTrip(
     const { siteId } = problem.jobs[job]!;
     return { siteId, pieces: piecesOfKit({ lines: linesOf.get(siteId) ?? [] }, kit) };
   });
-  const masses = new Map(each.flatMap(({ pieces }) => pieces.map((one) => [`${one.partId} ${one.each_count}`, one.mass_kg])));
+  const masses = new Map(
+    each.flatMap(({ pieces }) => pieces.map((one) => [`${one.partId} ${one.each_count}`, one.mass_kg])),
+  );
   return stowedForStops(each).map(({ stopId, partId, name, each_count, count }) => {
     const mass_kg = masses.get(`${partId} ${each_count}`) ?? null;
     return { siteId: stopId, partId, name, each_count, count, mass_kg: mass_kg === null ? null : mass_kg * count };

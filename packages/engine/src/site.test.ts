@@ -88,13 +88,8 @@ function factsOf(
   return [
     site,
     readyProgramme({
-      settings: all,
-      sites: [site],
-      gauges: [gauge],
-      parts,
-      prices: [],
-      kit: noKit,
-      rollout: noRollout,
+      ...{ settings: all, sites: [site], gauges: [gauge], parts, prices: [] },
+      ...{ kit: noKit, rollout: noRollout },
     }),
   ];
 }

@@ -2,7 +2,15 @@ export type { SetLetters } from './drawing/shapesOnPaper.ts';
 export * from './pack/content.ts';
 export { contentOf, type Gathered } from './pack/contentOf.ts';
 export { type Carried, loadsSaid } from './pack/loadsSaid.ts';
-export { type KitCarried, kitSaid, type PacksReady, packOfSite, usualCarrier } from './pack/packOfSite.ts';
+export {
+  type KitCarried,
+  kitSaid,
+  type PackGiven,
+  type PacksReady,
+  packOf,
+  packOfSite,
+  usualCarrier,
+} from './pack/packOfSite.ts';
 export { detailForPaper, sectionForPaper } from './pack/sectionForPaper.ts';
 export { type SitePack, sitePack } from './pack/sitePack.ts';
 export type { MissingLetter } from './text/index.ts';

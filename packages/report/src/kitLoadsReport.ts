@@ -14,8 +14,9 @@ const named = ({ partId, name, each_count, count }: LoadPieces) => ({ partId, na
  * @definition ours
  */
 export function piecesSaid({ name, each_count, count }: LoadPieces, { say, numbers }: Language): string {
-  const isPack = each_count === 1 ? 'no' : 'yes';
-  return say('kitReport.pieces', { isPack, name, count, each: numbers.quantity(each_count, '') });
+  const isPack = each_count === 1 ? 'no' : each_count < 1 ? 'part' : 'yes';
+  const each = each_count < 1 ? Math.round(1 / each_count) : each_count;
+  return say('kitReport.pieces', { isPack, name, count, each: numbers.quantity(each, '') });
 }
 
 const allSaid = (pieces: readonly LoadPieces[], language: Language) =>

@@ -1,9 +1,10 @@
 import {
-  type BoundName,
+  type AboardLine,
   type Broken,
   type DayIndex,
   type FinishDates,
   isoDay,
+  type LeftOutSite,
   moneyByMonth,
   type Outcome,
   type Problem,
@@ -14,7 +15,8 @@ import {
   servedCurve,
   serviceDaysOf,
   stockCurves,
-  type WayMode,
+  type TripLeg,
+  type WaitingBounds,
   waitingByGroup,
 } from '@eavewell/engine';
 import {
@@ -26,34 +28,6 @@ import {
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 
-/** One leg of a trip, explained. */
-export interface LegGiven {
-  readonly from: string;
-  readonly to: string;
-  readonly leaves: number;
-  readonly arrives: number;
-  readonly stretches: readonly {
-    readonly wayId: string;
-    readonly from: string;
-    readonly to: string;
-    readonly mode: WayMode;
-    readonly carrierId: string | null;
-    readonly hours_h: number;
-    readonly changeOver_h: number;
-  }[];
-  readonly limit_kg: number;
-  readonly porters_count: number;
-}
-
-/** One part for one stop, in the order it is put aboard. */
-export interface AboardGiven {
-  readonly siteId: string;
-  readonly partId: string;
-  readonly name: string;
-  readonly count: number;
-  readonly kg: number | null;
-}
-
 /** What was found. */
 export interface RolloutGiven {
   readonly eavewell: string;
@@ -64,15 +38,13 @@ export interface RolloutGiven {
   readonly problem: RolloutProblem;
   readonly plan: RolloutPlan;
   readonly outcome: Outcome;
-  readonly leftOut: readonly { readonly siteId: string; readonly reason: string }[];
-  readonly bounds: {
-    readonly best: { readonly name: BoundName; readonly waiting: number };
-    readonly all: readonly { readonly name: BoundName; readonly waiting: number }[];
-  } | null;
+  readonly leftOut: readonly LeftOutSite[];
+  /** Null: none could be reckoned. */
+  readonly bounds: WaitingBounds | null;
   /** Futures drawn; null: none were. */
   readonly futures: FinishDates | null;
-  readonly legsOf: (crew: number, trip: number) => readonly LegGiven[];
-  readonly aboardOf: (crew: number, trip: number) => readonly AboardGiven[];
+  readonly legsOf: (crew: number, trip: number) => readonly TripLeg[];
+  readonly aboardOf: (crew: number, trip: number) => readonly AboardLine[];
   readonly compared: RolloutReport['compared'];
   readonly problems: readonly Problem[];
 }
@@ -141,34 +113,24 @@ const daysAt = (told: Told, { p10, p50, p90 }: Spans) => ({
 });
 
 function leftOut({ leftOut: sites, facts, problem, outcome, language }: Told): RolloutReport['leftOut'] {
+  const { say, numbers } = language;
   const unserved = outcome.broken.flatMap((one) =>
-    one.kind === 'leftOut' ? [{ siteId: problem.jobs[one.job]!.siteId, reason: 'noTrip' }] : [],
+    one.kind === 'leftOut'
+      ? [{ ...nothingOver, siteId: problem.jobs[one.job]!.siteId, reason: 'noTrip' as const }]
+      : [],
   );
-  return [...sites, ...unserved].map(({ siteId, reason }) => {
+  return [...sites, ...unserved].map(({ siteId, reason, over_kg, over_L, over_m }) => {
     const site = facts.sites.find((one) => one.siteId === siteId);
-    const name = site?.name ?? siteId;
-    const key = leftOutReasons.find((one) => one === reason);
+    const over = [numbers.quantity(over_kg, 'kg'), numbers.quantity(over_L, 'L'), numbers.quantity(over_m, 'm')];
+    const at = [over_kg, over_L, over_m].findIndex((one) => one !== null);
     return {
-      ...{ siteId, name, people: site?.people ?? null, reason },
-      said: key === undefined ? reason : language.say(`rolloutReport.leftOut.${key}`, { name }),
+      ...{ siteId, name: site?.name ?? siteId, people: site?.people ?? null, reason },
+      said: say(`rolloutReport.leftOut.${reason}`, { over: over[at] ?? '' }),
     };
   });
 }
 
-/** Why a site is in no plan. */
-export const leftOutReasons = [
-  'handedOver',
-  'doesNotHold',
-  'verdictUnknown',
-  'noWay',
-  'notAgreed',
-  'noKit',
-  'noPeople',
-  'tooHeavy',
-  'noSkill',
-  'neverOpen',
-  'noTrip',
-] as const;
+const nothingOver = { over_kg: null, over_L: null, over_m: null };
 
 function finish(told: Told): RolloutReport['finish'] {
   const { outcome, futures } = told;
@@ -284,21 +246,27 @@ function tripSaid(told: Told, crew: number, trip: number, names: readonly string
   });
 }
 
-function legReport(told: Told, leg: LegGiven): RolloutLegReport {
+function legReport(told: Told, leg: TripLeg): RolloutLegReport {
   const { say, numbers } = told.language;
   const name = (id: string) => told.nameOf.get(id) ?? id;
-  const hours_h = leg.stretches.reduce((sum, one) => sum + one.hours_h + one.changeOver_h, 0);
-  const stretches = leg.stretches.map((one) =>
+  const all = leg.way?.stretches ?? [];
+  const hours_h = all.reduce((sum, one) => sum + one.hours_h + one.changeOver_h, 0);
+  const stretches = all.map((one) =>
     say('rolloutReport.stretch', { mode: one.mode, to: name(one.to), hours: numbers.quantity(one.hours_h, 'h') }),
   );
+  const porters_count = leg.way?.limit.porters_count ?? 0;
+  const limit_kg = leg.way?.limit.kg ?? null;
   return {
-    ...{ from: leg.from, to: leg.to, hours_h, porters_count: leg.porters_count },
-    ...{ leaves: dayAt(told, leg.leaves), arrives: dayAt(told, lastDay(leg.arrives)) },
-    stretches: leg.stretches.map((one) => ({ ...one })),
-    limit_kg: Number.isFinite(leg.limit_kg) ? leg.limit_kg : null,
+    ...{ from: leg.from, to: leg.to, hours_h, porters_count },
+    leaves: leg.leaves === null ? null : dayAt(told, leg.leaves),
+    arrives: leg.arrives === null ? null : dayAt(told, lastDay(leg.arrives)),
+    stretches: all.map(({ wayId, from, to, mode, carrierId, hours_h: own_h, changeOver_h }) => ({
+      ...{ wayId, from, to, mode, carrierId, hours_h: own_h, changeOver_h },
+    })),
+    limit_kg: limit_kg !== null && Number.isFinite(limit_kg) ? limit_kg : null,
     said: say('rolloutReport.leg', {
       ...{ from: name(leg.from), to: name(leg.to), stretches: stretches.join('; ') },
-      ...{ hours: numbers.quantity(hours_h, 'h'), porters: leg.porters_count },
+      ...{ hours: numbers.quantity(hours_h, 'h'), porters: porters_count },
     }),
   };
 }

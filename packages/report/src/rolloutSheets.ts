@@ -64,10 +64,23 @@ function itineraries(report: RolloutReport): PlainSheet {
 function manifests(report: RolloutReport): PlainSheet {
   return {
     name: 'manifests',
-    columns: columnsOf('tripId crewId leaves:day order:number siteId partId name quantity_count:number mass_kg:number'),
+    columns: columnsOf(
+      'tripId crewId leaves:day order:number siteId partId name pieces_count:number each_count:number mass_kg:number',
+    ),
     rows: tripsOf(report).flatMap(({ crewId, trip }) =>
       trip.aboard.map((one, at): readonly Cell[] => [
-        ...[trip.tripId, crewId, trip.leaves, at + 1, one.siteId, one.partId, one.name, one.count, one.kg],
+        ...[
+          trip.tripId,
+          crewId,
+          trip.leaves,
+          at + 1,
+          one.siteId,
+          one.partId,
+          one.name,
+          one.count,
+          one.each_count,
+          one.mass_kg,
+        ],
       ]),
     ),
   };

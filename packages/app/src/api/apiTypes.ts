@@ -3832,6 +3832,7 @@ export interface components {
             carriers: {
                 carrierId: string;
                 freeboard_cm: number | null;
+                freeboardEmpty_cm: number | null;
                 leastFreeboard_cm: number | null;
                 limit_kg: number | null;
                 limitSetBy: string | null;
@@ -3892,6 +3893,57 @@ export interface components {
                 total_amount: number;
                 years_count: number;
             } | null;
+            costServed: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costServed_count: number;
             costSites_count: number;
             costUnknown_count: number;
             currency: string | null;
@@ -4052,6 +4104,7 @@ export interface components {
             carriers: {
                 carrierId: string;
                 freeboard_cm: number | null;
+                freeboardEmpty_cm: number | null;
                 leastFreeboard_cm: number | null;
                 limit_kg: number | null;
                 limitSetBy: string | null;
@@ -4112,6 +4165,57 @@ export interface components {
                 total_amount: number;
                 years_count: number;
             } | null;
+            costServed: {
+                currency: string;
+                /** @description Prices are of this day. */
+                day: string;
+                design_people: number | null;
+                heads: {
+                    /** @enum {string} */
+                    head: "capExHardware" | "capExSoftware" | "opEx" | "capManEx" | "directSupport" | "indirectSupport" | "costOfCapital";
+                    known_amount: number;
+                    least_amount: number;
+                    most_amount: number;
+                    perYear_amount: number | null;
+                    reasons: string[];
+                }[];
+                /** @description Something is not known, so that every sum is at least so much. */
+                isAtLeast: boolean;
+                perDesignPerson_amount: number | null;
+                /** @description For each person and year of working service. */
+                perPersonYear_amount: number | null;
+                perPersonYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                } | null;
+                perYear_amount: number;
+                perYearSpread_amount: {
+                    p10: number;
+                    p50: number;
+                    p90: number;
+                };
+                presentValue_amount: number | null;
+                /** @description With working service, in the mean of the years. */
+                served_people: number | null;
+                swings: {
+                    high: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    inputId: string;
+                    low: {
+                        perPersonYear_amount: number | null;
+                        perYear_amount: number;
+                        served_people: number | null;
+                    };
+                    what: string | null;
+                }[];
+                total_amount: number;
+                years_count: number;
+            } | null;
+            costServed_count: number;
             costSites_count: number;
             costUnknown_count: number;
             currency: string | null;
@@ -6076,6 +6180,7 @@ export interface components {
                     carrierId: string;
                     carriers_count: components["schemas"]["figure"];
                     freeboard_cm: components["schemas"]["figure"] | null;
+                    freeboardEmpty_cm: components["schemas"]["figure"] | null;
                     leastFreeboard_cm: components["schemas"]["figure"] | null;
                     limit_kg: components["schemas"]["figure"] | null;
                     limit_L: components["schemas"]["figure"] | null;
@@ -6155,6 +6260,7 @@ export interface components {
                     life_years: components["schemas"]["figure"] | null;
                     packSize_count: components["schemas"]["figure"] | null;
                     picture: string | null;
+                    pieces_count: components["schemas"]["figure"] | null;
                     stock_count: components["schemas"]["figure"] | null;
                     stockCountedOn: components["schemas"]["figure"] | null;
                     supplier: string | null;
@@ -6749,6 +6855,7 @@ export interface components {
                     carrierId: string;
                     carriers_count: components["schemas"]["figureInput"];
                     freeboard_cm: components["schemas"]["figureInput"] | null;
+                    freeboardEmpty_cm: components["schemas"]["figureInput"] | null;
                     leastFreeboard_cm: components["schemas"]["figureInput"] | null;
                     limit_kg: components["schemas"]["figureInput"] | null;
                     limit_L: components["schemas"]["figureInput"] | null;
@@ -6828,6 +6935,7 @@ export interface components {
                     life_years: components["schemas"]["figureInput"] | null;
                     packSize_count: components["schemas"]["figureInput"] | null;
                     picture: string | null;
+                    pieces_count: components["schemas"]["figureInput"] | null;
                     stock_count: components["schemas"]["figureInput"] | null;
                     stockCountedOn: components["schemas"]["figureInput"] | null;
                     supplier: string | null;
@@ -7597,6 +7705,7 @@ export interface components {
             carriers: {
                 carrierId: string;
                 freeboard_cm: number | null;
+                freeboardEmpty_cm: number | null;
                 leastFreeboard_cm: number | null;
                 limit_kg: number | null;
                 limitSetBy: string | null;
@@ -7776,6 +7885,7 @@ export interface components {
             carriers: {
                 carrierId: string;
                 freeboard_cm: number | null;
+                freeboardEmpty_cm: number | null;
                 leastFreeboard_cm: number | null;
                 limit_kg: number | null;
                 limitSetBy: string | null;

@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { dayOnClock, isoDay, type SiteFacts } from '@eavewell/engine';
-import { paperChoices, paperLanguageFor } from '@eavewell/words';
+import { languageFor, paperChoices, paperLanguageFor } from '@eavewell/words';
 import { threadWork } from '@eavewell/work';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
@@ -67,10 +67,10 @@ function today(): Pick<PacksWanted, 'today' | 'printedOn'> {
 }
 
 function languageOf(tag: string | null): string {
-  const code = tag === null ? 'en' : paperLanguageFor(tag);
-  if (code !== null) return code;
+  if (tag === null) return 'en';
+  if (languageFor(tag) !== null || paperLanguageFor(tag) !== null) return tag;
   const known = paperChoices.map((one) => `${one.code} (${one.name})`).join(', ');
-  throw new WrongUse(spoken.commandLine.trouble.noLanguage(tag ?? '', known));
+  throw new WrongUse(spoken.commandLine.trouble.noLanguage(tag, known));
 }
 
 function carrierOf(

@@ -22,8 +22,10 @@ export interface BoatInput {
   readonly blocks: readonly BoatBlock[];
   /** What it may carry [kg]; null: not stated. */
   readonly limit_kg: number | null;
-  /** From the water to the edge at its limit, and the least it goes with [cm]; null: not known. */
+  /** From the water to the edge with this load, as far as is known, and the least it goes with [cm]; null: not known. */
   readonly freeboard_cm: number | null;
+  /** The same at its limit: what the hull is drawn by. */
+  readonly atLimit_cm: number | null;
   readonly leastFreeboard_cm: number | null;
 }
 
@@ -42,7 +44,7 @@ const leastLabel_px = 130;
 
 /**
  * A boat from the side, with what lies in it: each block as long as its share of what the boat may carry, the last stop aft. The water stands
- * at the freeboard the carrier's table gives at its limit; the mark under which it may not sink is drawn.
+ * at the freeboard it has with this load, as far as that is known; the mark under which it may not sink is drawn.
  *
  * @param input - blocks and limits
  * @param words - its words
@@ -52,7 +54,7 @@ const leastLabel_px = 130;
  */
 // long: the hull from stern to bow
 export function boatPicture(
-  { blocks, limit_kg, freeboard_cm, leastFreeboard_cm }: BoatInput,
+  { blocks, limit_kg, freeboard_cm, atLimit_cm, leastFreeboard_cm }: BoatInput,
   words: BoatWords,
   { width }: { readonly width: number },
 ): Picture {
@@ -61,7 +63,7 @@ export function boatPicture(
   const end = width - (isNarrow ? 10 : 150);
   const [stern, bow] = [14, end];
   const keel = gunwale_px + hull_px;
-  const water = gunwale_px + (freeboard_cm === null ? 34 : 30);
+  const water = gunwale_px + (freeboard_cm === null ? 34 : drawnFreeboard_px(freeboard_cm, atLimit_cm));
   const hold = { from: stern + 64, to: bow - (isNarrow ? 60 : 120) };
   const total = blocks.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
   const k = (hold.to - hold.from) / Math.max(limit_kg ?? 0, total, 1);
@@ -123,6 +125,14 @@ export function boatPicture(
   shapes.push(...sitting(stern + 34, gunwale_px), ...(isNarrow ? [] : sitting(bow - 84, gunwale_px - 4)));
   shapes.push(...freeboardOf({ freeboard_cm, leastFreeboard_cm, water, bow, hold, isNarrow, width }, words, lettering));
   return { width, height: height_px, pxPerM: null, shapes: [...shapes, ...lettering.letters], handles: [] };
+}
+
+/** Freeboard at the limit is drawn as high as this, and never less than a hand over the keel [px]. */
+const [atLimit_px, leastDraught_px] = [30, 10] as const;
+
+function drawnFreeboard_px(freeboard_cm: number, atLimit_cm: number | null): number {
+  if (atLimit_cm === null || !(atLimit_cm > 0)) return atLimit_px;
+  return Math.min((atLimit_px * freeboard_cm) / atLimit_cm, hull_px - leastDraught_px);
 }
 
 interface FreeboardPlace extends Pick<BoatInput, 'freeboard_cm' | 'leastFreeboard_cm'> {

@@ -29,7 +29,7 @@ const boatWords = {
 const block = (nth: number, mass_kg: number) => ({
   ...{ blockId: `stop:${nth}`, label: `Stop ${nth}`, nth: String(nth), mass_kg, said: `${mass_kg} kg` },
 });
-const boat = { limit_kg: 1200, freeboard_cm: 38, leastFreeboard_cm: 25 };
+const boat = { limit_kg: 1200, freeboard_cm: 38, atLimit_cm: 38, leastFreeboard_cm: 25 };
 
 describe('a boat from the side', () => {
   for (const width of [328, 640, 900])
@@ -42,8 +42,20 @@ describe('a boat from the side', () => {
       for (const told of ['300 kg', '600 kg', 'mark 25 cm']) expect(textsOf(picture)).toContain(told);
     });
 
+  it('lies higher with less aboard, in proportion to its freeboard, and never out of the water', () => {
+    const waterAt = (freeboard_cm: number) => {
+      const picture = boatPicture({ ...boat, freeboard_cm, blocks: [] }, boatWords, { width: 900 });
+      const line = picture.shapes.find((shape) => 'pen' in shape && JSON.stringify(shape).includes('waterline'));
+      return Number(/M0 ([\d.]+)/.exec(JSON.stringify(line))?.[1]);
+    };
+    const [laden, half, empty] = [38, 45, 52].map(waterAt) as [number, number, number];
+    expect(half - laden).toBeGreaterThan(1);
+    expect(empty - laden).toBeCloseTo(2 * (half - laden), 1);
+    expect(waterAt(4000)).toBeLessThanOrEqual(140);
+  });
+
   it('what nobody states is left out, and an empty boat is a boat', () => {
-    const none = { limit_kg: null, freeboard_cm: null, leastFreeboard_cm: null };
+    const none = { limit_kg: null, freeboard_cm: null, atLimit_cm: null, leastFreeboard_cm: null };
     const picture = boatPicture({ ...none, blocks: [] }, boatWords, { width: 640 });
     expect(isDrawable(picture)).toBe(true);
     expect(textsOf(picture)).toEqual([]);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { greatCircle_km, lineLength_km, middleOf } from './greatCircle.ts';
+import { greatCircle_km, lineLength_km, middleInSteps, middleOf } from './greatCircle.ts';
 
 const at = (latitude_deg: number, longitude_deg: number) => ({ latitude_deg, longitude_deg });
 
@@ -61,5 +61,16 @@ describe('middleOf', () => {
   it('is not known without places, or where they lie all round', () => {
     expect(middleOf([])).toBeNull();
     expect(middleOf([at(0, 0), at(0, 180)])).toBeNull();
+  });
+
+  it('comes in steps where there are many', () => {
+    const places = Array.from({ length: 5000 }, (_, i) => at(-8 + (i % 11) / 10, 125 + (i % 7) / 10));
+    const steps = middleInSteps(places);
+    let [count, last] = [0, steps.next()];
+    for (; last.done !== true; last = steps.next()) count++;
+    expect(count).toBe(4);
+    // The middle of eleven parallels and seven meridians that are equally full, nearly.
+    expect(last.value!.latitude_deg).toBeCloseTo(-7.5, 1);
+    expect(last.value!.longitude_deg).toBeCloseTo(125.3, 1);
   });
 });

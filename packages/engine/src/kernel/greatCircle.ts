@@ -54,6 +54,25 @@ export function lineLength_km(pieces: readonly (readonly GeoPosition[])[]): numb
  * @definition ours
  */
 export function middleOf(positions: readonly GeoPosition[]): GeoPosition | null {
+  const steps = middleInSteps(positions);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
+}
+
+/** So many directions are worked out in one step. Ours. */
+const step_positions = 2000;
+
+/**
+ * The same, step by step, so that others may have their turn in between: ten thousand places take a slow computer 40 ms.
+ *
+ * @param positions - the places [deg]
+ * @returns the steps; their result is the place in the middle [deg], null where there are none, or they lie all round the earth
+ * @law what `middleOf` gives
+ * @definition ours
+ */
+export function* middleInSteps(positions: readonly GeoPosition[]): Generator<void, GeoPosition | null> {
   const count = positions.length;
   if (count === 0) return null;
   const [xs, ys, zs] = [new Float64Array(count), new Float64Array(count), new Float64Array(count)];
@@ -62,8 +81,13 @@ export function middleOf(positions: readonly GeoPosition[]): GeoPosition | null 
     xs[i] = Math.cos(north) * Math.cos(east);
     ys[i] = Math.cos(north) * Math.sin(east);
     zs[i] = Math.sin(north);
+    if (i % step_positions === step_positions - 1) yield;
   }
-  const [x, y, z] = [quantileReordering(xs, 0.5), quantileReordering(ys, 0.5), quantileReordering(zs, 0.5)];
+  const x = quantileReordering(xs, 0.5);
+  yield;
+  const y = quantileReordering(ys, 0.5);
+  yield;
+  const z = quantileReordering(zs, 0.5);
   if (Math.hypot(x, y, z) < 1e-6) return null;
   return {
     latitude_deg: Math.atan2(z, Math.hypot(x, y)) / radians_per_deg,

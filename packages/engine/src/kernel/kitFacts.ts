@@ -17,6 +17,8 @@ export interface KitFigures {
   /** Room it takes, packed, where that is stated and not its three sides. */
   readonly bulk_L: number | null;
   readonly packSize_count: number | null;
+  /** So many pieces one of it travels in, each with its share of mass and room. */
+  readonly pieces_count: number | null;
   readonly supplier: string | null;
   readonly leadTime_days: number | null;
   readonly isFragile: boolean | null;
@@ -35,6 +37,7 @@ export const noKitFigures: KitFigures = {
   height_m: null,
   bulk_L: null,
   packSize_count: null,
+  pieces_count: null,
   supplier: null,
   leadTime_days: null,
   isFragile: null,
@@ -136,7 +139,10 @@ export interface Carrier {
   /** Share of its room that can be filled. */
   readonly stowage_fraction: number;
   readonly carriers_count: number;
+  /** At its limit. */
   readonly freeboard_cm: number | null;
+  /** With nothing aboard but its crew. */
+  readonly freeboardEmpty_cm: number | null;
   readonly leastFreeboard_cm: number | null;
   readonly limitSetBy: string | null;
   readonly limitSetOn: DayIndex | null;

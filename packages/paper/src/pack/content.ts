@@ -68,13 +68,14 @@ export interface PackTests {
   /** At the taps, of the unit when new, as designed. */
   readonly flow_L_per_h: number | null;
   readonly taps_count: number | null;
-  /** The test with air: its pressure and the most it may fall. */
+  /** The test with air: its pressure, the highest the catalogue gives the unit, and the most it may fall. */
   readonly air_kPa: number | null;
+  readonly airMost_kPa: number | null;
   readonly airFall_kPa_per_min: number | null;
   readonly units: readonly string[];
   readonly samplePlaces: readonly string[];
   /** Free chlorine that must be left at the tap [mg/L], from what to what. */
-  readonly residual_mg_per_L: { readonly low: number; readonly high: number } | null;
+  readonly residual_mg_per_L: { readonly least: number; readonly most: number } | null;
   readonly hasChlorine: boolean;
 }
 

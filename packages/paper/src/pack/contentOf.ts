@@ -1,5 +1,5 @@
 import { buildingOf, carePicture, carePictureIds } from '@eavewell/drawing';
-import type { SiteFacts, Station, StationVerdict } from '@eavewell/engine';
+import { residualWanted_mg_per_L, type SiteFacts, type Station, type StationVerdict } from '@eavewell/engine';
 import { type SiteReport, stepsOf } from '@eavewell/tables';
 import { type Language, markWords, sectionFindings, sectionWords } from '@eavewell/words';
 import type { CaretakerPicture, PackStation, PackStep, PackTests, SitePackContent } from './content.ts';
@@ -116,19 +116,27 @@ function stepsSaid(site: SiteFacts, report: SiteReport, { say }: Language): read
 function testsOf(site: SiteFacts, { treatment, safety }: SiteReport, { stations }: Language): PackTests {
   const units = treatment.flatMap(({ serial }) => (serial === null ? [] : [serial]));
   const flows = treatment.flatMap(({ flowClean_L_per_h }) => (flowClean_L_per_h === null ? [] : [flowClean_L_per_h]));
+  const hasChlorine = safety !== null && safety.chlorine !== null;
   const tanks = site.tanks.slice(0, mostTanks).map(({ tankId }) => `${stations.storage} ${tankId}`);
   return {
     // Of one unit: what several give together depends on the taps.
     flow_L_per_h: treatment.length === 1 ? (flows[0] ?? null) : null,
     taps_count: site.taps_count,
-    air_kPa: null,
+    // What it was tested at before; never over what the catalogue gives the unit.
+    air_kPa: treatment[0]?.pressureTest?.pressure_kPa ?? null,
+    airMost_kPa: leastOf(site.treatment.units.map(({ figures }) => figures?.highestPressure_kPa ?? null)),
     airFall_kPa_per_min: treatment[0]?.pressureTest?.fallLimit_kPa_per_min ?? null,
     units,
     samplePlaces: [...tanks, stations.tap, stations.cup],
-    residual_mg_per_L: null,
-    hasChlorine: safety !== null && safety.chlorine !== null,
+    residual_mg_per_L: hasChlorine ? residualWanted_mg_per_L(site.safety.chlorination?.pH ?? null) : null,
+    hasChlorine,
   };
 }
+
+const leastOf = (values: readonly (number | null)[]): number | null => {
+  const known = values.filter((value) => value !== null);
+  return known.length === 0 ? null : Math.min(...known);
+};
 
 /** Tanks named in the record; others are written in. Ours. */
 const mostTanks = 2;

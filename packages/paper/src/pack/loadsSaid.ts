@@ -77,9 +77,17 @@ function itemOf(
   const hands = { one: 1, two: 2, more: null } as const;
   return {
     ...{ partId, count },
-    what: each_count === 1 ? name : say('pack.pack_of', { name, count: numbers.given(each_count, '') }),
+    what: whatOf(name, each_count, { say, numbers }),
     size: part === undefined || part.length_m === null ? null : numbers.quantity(part.length_m, 'm'),
     weight_kg: mass_kg === null ? null : mass_kg * count,
     hands_count: mass_kg === null ? null : hands[carriedBy(mass_kg)],
   };
+}
+
+/** A part, a pack of it, or one of the pieces it travels in. */
+function whatOf(name: string, each_count: number, { say, numbers }: Pick<Language, 'say' | 'numbers'>): string {
+  if (each_count === 1) return name;
+  return each_count < 1
+    ? say('pack.part_of', { name, count: numbers.given(Math.round(1 / each_count), '') })
+    : say('pack.pack_of', { name, count: numbers.given(each_count, '') });
 }

@@ -199,10 +199,11 @@ export const content: SitePackContent = {
     flow_L_per_h: 410,
     taps_count: 3,
     air_kPa: 100,
+    airMost_kPa: 150,
     airFall_kPa_per_min: 1.2,
     units: ['U1'],
     samplePlaces: ['tank T1', 'tap 1'],
-    residual_mg_per_L: { low: 0.2, high: 0.5 },
+    residual_mg_per_L: { least: 0.5, most: 1 },
     hasChlorine: true,
   },
   pictures: Array.from({ length: 12 }, (_, nth) => ({

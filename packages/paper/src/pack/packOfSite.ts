@@ -13,6 +13,7 @@ import {
   type SiteFacts,
 } from '@eavewell/engine';
 import { siteReport } from '@eavewell/report';
+import type { SiteReport } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import type { PackLoad, SitePackOptions } from './content.ts';
 import { contentOf } from './contentOf.ts';
@@ -56,22 +57,43 @@ export function usualCarrier(carriers: readonly Carrier[]): Carrier | null {
  * @definition ours: docs/methods/paper.md
  */
 export function packOfSite(site: SiteFacts, shared: PacksReady): SitePack {
-  const { ready, kit, language, options } = shared;
+  const { ready, kit, language, options, carrier } = shared;
   const [judged] = judgedSites([site], ready);
   const report = siteReport(judged!.design, null, language, null);
-  const content = contentOf(
-    {
-      ...{ site, report, programme: kit.settings.programme, caretaker: null, trip: null, way: [], detail: null },
-      ...{ loads: loadsOfSite(site, shared), measuredBy: null, measuredOn: null },
-    },
-    language,
-  );
-  return sitePack(content, language, options);
+  const { parts, facts, settings } = kit;
+  const carried = { parts, carrier, keptApart: facts.kit.keptApart };
+  const { lines } = kitAtSite(site, kit);
+  return packOf({ site, report, lines, carried, programme: settings.programme }, language, options);
 }
 
-function loadsOfSite(site: SiteFacts, { kit, carrier, language }: PacksReady): readonly PackLoad[] {
-  const { parts, facts } = kit;
-  return kitSaid(kitAtSite(site, kit).lines, { parts, carrier, keptApart: facts.kit.keptApart }, language);
+/** A site as it was judged, with its kit. */
+export interface PackGiven {
+  readonly site: SiteFacts;
+  /** In the language of the pack. */
+  readonly report: SiteReport;
+  /** Parts of its kit, and how many of each [count]. */
+  readonly lines: readonly CarriedLine[];
+  readonly carried: KitCarried;
+  readonly programme: string;
+}
+
+/**
+ * Lays the pack of a site on paper, whoever judged it and counted its kit: the command or the server.
+ *
+ * @param given - the site, its report, its kit and what carries it
+ * @param language - of the pack
+ * @param options - when it is printed
+ * @returns the file, or the letters that no face has
+ * @definition ours: docs/methods/paper.md
+ */
+export function packOf(
+  { site, report, lines, carried, programme }: PackGiven,
+  language: Language,
+  options: SitePackOptions,
+): SitePack {
+  const beside = { caretaker: null, trip: null, way: [], detail: null, measuredBy: null, measuredOn: null };
+  const loads = kitSaid(lines, carried, language);
+  return sitePack(contentOf({ ...beside, site, report, programme, loads }, language), language, options);
 }
 
 /** How a kit is carried: by what, of which catalogue, and what stays apart. */
@@ -107,6 +129,7 @@ function noCarrier({ say }: Language): Carrier {
   return {
     ...{ carrierId: '-', name: say('pack.no_carrier'), mode: 'truck', limit_kg: Number.MAX_SAFE_INTEGER },
     ...{ limit_L: null, longest_m: null, stowage_fraction: 1, carriers_count: 1, freeboard_cm: null },
+    freeboardEmpty_cm: null,
     ...{ leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
   };
 }

@@ -181,3 +181,19 @@ it('says its language, its name and what each piece is, and embeds its faces', (
   expect(file).toContain('/FontFile2');
   expect(file).not.toContain('/Type1');
 });
+
+it('the record of tests says at what to test with air, never over what the catalogue gives the unit, and how much chlorine is left', () => {
+  const all = flat(usual.pages);
+  expect(all).toContain('Test at 100 kPa');
+  expect(all).toContain('The catalogue gives the unit 150 kPa at most.');
+  expect(all).toContain('falls by at most 1.2 kPa');
+  expect(all).toContain('Free chlorine at the tap: 0.5 to 1 mg/L.');
+  // What was tested over the limit once is not told as what to test at.
+  const over = flat(made({ ...content, tests: { ...content.tests, air_kPa: 180 } }).pages);
+  expect(over).not.toContain('180 kPa');
+  expect(over).toContain('150 kPa at most');
+  const bare = { ...content.tests, air_kPa: null, airMost_kPa: null, residual_mg_per_L: null };
+  const unknown = flat(made({ ...content, tests: bare }).pages);
+  expect(unknown).toContain('Test at the pressure the maker names');
+  expect(unknown).toContain('Ask the health authority how much free chlorine');
+});

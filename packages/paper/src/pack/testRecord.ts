@@ -88,19 +88,22 @@ function flowTest(sheet: Sheet, { flow_L_per_h, taps_count }: PackTests): readon
   ];
 }
 
-function airTest(sheet: Sheet, { units, air_kPa, airFall_kPa_per_min }: PackTests): readonly Band[] {
+function airTest(sheet: Sheet, { units, air_kPa, airMost_kPa, airFall_kPa_per_min }: PackTests): readonly Band[] {
   const { setter, width } = sheet;
   const { say, numbers } = sheet.language;
   if (units.length === 0) return [];
+  // What was over the limit is not told as what to test at.
+  const at_kPa = air_kPa !== null && air_kPa <= (airMost_kPa ?? Infinity) ? air_kPa : null;
   const at =
-    air_kPa === null ? say('pack.air_unknown') : say('pack.air_at', { pressure: numbers.quantity(air_kPa, 'kPa') });
+    at_kPa === null ? say('pack.air_unknown') : say('pack.air_at', { pressure: numbers.quantity(at_kPa, 'kPa') });
+  const most = airMost_kPa === null ? [] : [say('pack.air_most', { pressure: numbers.quantity(airMost_kPa, 'kPa') })];
   const fall =
     airFall_kPa_per_min === null
       ? []
       : [say('pack.air_fall', { fall: numbers.quantity(airFall_kPa_per_min, 'kPa_per_min') })];
   return [
     heading(setter, width, say('pack.air_test'), formGap_pt),
-    ...paragraph(setter, width, [at, ...fall].join(' '), { before_pt: 0, keepsNext: true }),
+    ...paragraph(setter, width, [at, ...most, ...fall].join(' '), { before_pt: 0, keepsNext: true }),
     ...paragraph(setter, width, withLead(say('pack.caution_air')), { before_pt: 2, keepsNext: true }),
     ...form(sheet, {
       heads: [
@@ -142,8 +145,8 @@ function chlorine(sheet: Sheet, { residual_mg_per_L }: PackTests): readonly Band
     residual_mg_per_L === null
       ? say('pack.chlorine_unknown')
       : say('pack.chlorine_wanted', {
-          low: numbers.given(residual_mg_per_L.low, ''),
-          high: numbers.quantity(residual_mg_per_L.high, 'mg_per_L'),
+          low: numbers.given(residual_mg_per_L.least, ''),
+          high: numbers.quantity(residual_mg_per_L.most, 'mg_per_L'),
         });
   return [
     heading(setter, width, say('pack.chlorine'), formGap_pt),

@@ -70,6 +70,7 @@ const carrier = z.strictObject({
   limit_kg: perhaps,
   longest_m: perhaps,
   freeboard_cm: perhaps,
+  freeboardEmpty_cm: perhaps,
   leastFreeboard_cm: perhaps,
   limitSetBy: z.string().nullable(),
 });
@@ -171,6 +172,9 @@ export const programmeKitAnswer = z
     ),
     problems,
     cost: cost.nullable(),
+    // Of the sites whose people with working water are known.
+    costServed: cost.nullable(),
+    costServed_count: count,
     costSites_count: count,
     costUnknown_count: count,
     beside,

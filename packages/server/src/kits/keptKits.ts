@@ -72,7 +72,10 @@ export interface KitsKept {
   readonly pricesOn: DayIndex | null;
   readonly currency: string | null;
   readonly problems: SiteKit['problems'];
-  readonly cost: Omit<ProgrammeCost, 'cost'> & { readonly cost: WholeCostKept | null };
+  readonly cost: Omit<ProgrammeCost, 'cost' | 'ofServed'> & {
+    readonly cost: WholeCostKept | null;
+    readonly ofServed: WholeCostKept | null;
+  };
   readonly sites: readonly SiteOfKits[];
 }
 

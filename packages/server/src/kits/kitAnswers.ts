@@ -35,10 +35,12 @@ export const carrierAnswer = ({
   limit_kg,
   longest_m,
   freeboard_cm,
+  freeboardEmpty_cm,
   leastFreeboard_cm,
   limitSetBy,
 }: Carrier): SiteKitAnswer['carriers'][number] => ({
-  ...{ carrierId, name, mode, limit_kg, longest_m, freeboard_cm, leastFreeboard_cm, limitSetBy },
+  ...{ carrierId, name, mode, limit_kg, longest_m, freeboard_cm, freeboardEmpty_cm, leastFreeboard_cm },
+  limitSetBy,
 });
 
 type Named = CarriedAnswer['noMass'][number];

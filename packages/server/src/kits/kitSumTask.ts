@@ -62,6 +62,8 @@ export async function kitSumTask({ folder, language: tag, sites, neededOn }: Kit
     ...{ sites_count: bought.sites_count, built_count: bought.built_count, ...linesOf(bought) },
     problems: problemsIn([...kept.problems, ...bought.problems], language),
     cost: costAnswer(kept.cost.cost, kept.market),
+    costServed: costAnswer(kept.cost.ofServed, kept.market),
+    costServed_count: kept.cost.ofServed_count,
     ...{ costSites_count: kept.cost.sites_count, costUnknown_count: kept.cost.unknown_count },
     beside: besideAnswer(kept.cost.beside, language),
     trip: sites === null ? null : tripOf(found, ready, kit.carriers, language),

@@ -30,7 +30,11 @@ export async function kitWorkbookTask(asked: KitWorkbookAsked): Promise<Uint8Arr
       asked: { sites: asked.sites === null ? null : places.map(({ siteId }) => siteId), carrier: null },
       carried: found.flatMap(({ kitsIn }) => (kitsIn.length === 0 ? [] : [kitsIn])),
       trip: asked.sites === null || found.length < 2 ? null : tripOf(found, ready),
-      cost: { ...kept.cost, cost: withThrows(kept.cost.cost) },
+      cost: {
+        ...kept.cost,
+        cost: withThrows(kept.cost.cost),
+        ofServed: withThrows(kept.cost.ofServed),
+      },
       sites: found.map(({ siteId, name, kit, carried, cost }) =>
         siteKitReport(
           {

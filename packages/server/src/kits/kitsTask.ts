@@ -63,7 +63,8 @@ export async function kitsTask(asked: KitsAsked): Promise<number> {
   await writer.finish({
     ...{ version: asked.version, designVersion: list?.version ?? null, today: asked.today },
     ...{ market: { settings, parts, prices, kit }, pricesOn: ready.pricesOn, currency: ready.costs.money.currency },
-    ...{ problems: ready.problems, cost: { ...together, cost: withoutThrows(together.cost) }, sites },
+    ...{ problems: ready.problems, sites },
+    cost: { ...together, cost: withoutThrows(together.cost), ofServed: withoutThrows(together.ofServed) },
   });
   return sites.length;
 }

@@ -1,5 +1,5 @@
 import type { SiteFacts } from '@eavewell/engine';
-import { contentOf, kitSaid, sitePack, usualCarrier } from '@eavewell/paper';
+import { packOf, usualCarrier } from '@eavewell/paper';
 import { reportedFaults, siteReportIn } from '@eavewell/report';
 import type { DesignReport, SiteReport } from '@eavewell/tables';
 import { loadPaperLanguage } from '@eavewell/words';
@@ -33,14 +33,11 @@ export async function packTask(asked: PackAsked): Promise<PackMade> {
   const place = kept?.sites.find(({ siteId }) => siteId === asked.siteId);
   const [kit] = kept === null || place === undefined ? [] : ((await readSiteKits(asked.kits, [place])) ?? []);
   const carrier = usualCarrier(kept?.market.kit.carriers ?? []);
-  const loads =
-    kept === null || kit === undefined
-      ? []
-      : kitSaid(kit.kit.lines, { parts: kept.market.parts, carrier, keptApart: kept.market.kit.keptApart }, language);
+  const { keptApart = [] } = kept?.market.kit ?? {};
+  const carried = { parts: kept?.market.parts ?? [], carrier, keptApart };
   const programme = kept?.market.settings.programme ?? '';
-  const beside = { caretaker: null, trip: null, way: [], detail: null, measuredBy: null, measuredOn: null };
-  const content = contentOf({ ...beside, site, report, programme, loads }, language);
-  const made = sitePack(content, language, { printedOn: asked.printedOn, printedAt: asked.printedAt });
+  const given = { site, report, lines: kit?.kit.lines ?? [], carried, programme };
+  const made = packOf(given, language, { printedOn: asked.printedOn, printedAt: asked.printedAt });
   return made.kind === 'made'
     ? { kind: 'made', bytes: made.bytes }
     : { kind: 'lettersMissing', letters: made.letters.map(({ letter }) => letter) };

@@ -22,6 +22,9 @@ export const carriers = defineTable({
     }),
     count: whole('count', 'How many there are.', { hard: from(0, 100000), emptyMeans: '1' }),
     freeboard_cm: quantity('cm', 'From the water to the edge of a boat at its limit.', { hard: from(0, 500) }),
+    freeboardEmpty_cm: quantity('cm', 'From the water to its edge with its crew and nothing else aboard.', {
+      hard: from(0, 500),
+    }),
     leastFreeboard_cm: quantity('cm', 'It never goes with less.', { hard: from(0, 500), usual: from(20, 100) }),
     limitSetBy: text('Who set the limit.'),
     limitSetOn: date('The day it was set.', '1950-01-01', '2150-12-31'),

@@ -46,6 +46,14 @@ export const parts = defineTable({
     countedIn: choice(countedIns, 'What it is counted in.', 'piece'),
     bulk_L: quantity('L', 'Room it takes, packed, where its three sides are not all given.', { hard: above(0, 1e7) }),
     packSize: whole('piece', 'How many are sold together.', { hard: above(0, 100000) }),
+    pieces_count: whole(
+      'count',
+      'Pieces one of it travels in, such as the shells of a tank: each with its share of mass and room, and as long as length_m.',
+      {
+        hard: from(1, 1000),
+        emptyMeans: '1',
+      },
+    ),
     supplier: text('Who sells it.'),
     leadTime_days: whole('day', 'Days from order to arrival.', { hard: { low: 0, high: 3650 } }),
     stock_count: quantity('count', 'How many are in the store.', { hard: from(0, 1e9) }),

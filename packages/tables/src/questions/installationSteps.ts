@@ -11,8 +11,10 @@ export const installationSteps = [
   'flush',
   'screens',
   'pipes',
+  'unit',
   'rinse',
   'fill',
+  'tests',
   'drink',
 ] as const;
 export type InstallationStep = (typeof installationSteps)[number];
@@ -30,8 +32,10 @@ const saidAt: Readonly<Record<InstallationStep, readonly StepCaution[]>> = {
   flush: [],
   screens: [],
   pipes: [],
+  unit: [],
   rinse: [],
   fill: [],
+  tests: [],
   drink: ['drinking'],
 };
 
@@ -43,12 +47,13 @@ const saidAt: Readonly<Record<InstallationStep, readonly StepCaution[]>> = {
  * @returns the steps; a caution of the site whose step is left out stands with the first
  */
 export function stepsOf(
-  site: Pick<SiteFacts, 'roofs' | 'pipes'>,
+  site: Pick<SiteFacts, 'roofs' | 'pipes' | 'treatment'>,
   { cautions, standGate }: Pick<SiteReport, 'cautions' | 'standGate'>,
 ): readonly { readonly step: InstallationStep; readonly cautions: readonly StepCaution[] }[] {
   const isDone: Readonly<Partial<Record<InstallationStep, boolean>>> = {
     signed: standGate.gate !== 'notNeeded',
     stand: standGate.gate !== 'notNeeded',
+    unit: site.treatment.units.some(({ removedOn }) => removedOn === null),
     flush: site.roofs.some(({ diverter }) => diverter !== null),
   };
   const steps = installationSteps.filter((step) => isDone[step] ?? true);

@@ -13,8 +13,8 @@ const futures = z.strictObject({ p10: day, p50: day, p90: day }).describe('Of fu
 const leg = z.strictObject({
   from: z.string().describe('Id of a place or site.'),
   to: z.string(),
-  leaves: day,
-  arrives: day,
+  leaves: day.nullable().describe('Null: not told apart from the next leg.'),
+  arrives: day.nullable(),
   hours_h: z.number(),
   stretches: z.array(
     z.strictObject({
@@ -58,7 +58,16 @@ const trip = z.strictObject({
   stops: z.array(stop),
   legs: z.array(leg),
   aboard: z
-    .array(z.strictObject({ siteId: z.string(), partId: z.string(), name: z.string(), count: z.number(), kg: known }))
+    .array(
+      z.strictObject({
+        siteId: z.string(),
+        partId: z.string(),
+        name: z.string(),
+        count: z.number().describe('Pieces.'),
+        each_count: z.number().describe('So many of the part are in one piece.'),
+        mass_kg: known.describe('Of all of them.'),
+      }),
+    )
     .describe('In the order it is put in: for the last stop first.'),
   said: z.string(),
 });

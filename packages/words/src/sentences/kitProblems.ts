@@ -32,6 +32,8 @@ export const kitSentences: Sentences<keyof typeof kitProblems> = {
   'kit.site_in_doubt': (t) => says(t, 'kit.site_in_doubt', { of: t.both('of'), named: yes(t.list('of').length > 0) }),
   'kit.no_pipes': (t) => says(t, 'kit.no_pipes'),
   'kit.counted_twice': (t) => says(t, 'kit.counted_twice', ruled(t)),
+  'kit.set_by_unit': (t) =>
+    says(t, 'kit.set_by_unit', { part: t.text('partId'), rule: t.text('ruleId'), of: t.both('of') }),
   'kit.counted_both_ways': (t) => says(t, 'kit.counted_both_ways', { part: t.text('partId'), rules: t.both('rules') }),
   'kit.condition_unknown': (t) =>
     says(t, 'kit.condition_unknown', {

@@ -41,7 +41,7 @@ const rolloutPageIn = ({ say }: Speech) => ({
     say('commandLine.rollout.planned', { sites, people, from, finish }),
   futures: (runs: number, p50: string, p90: string, between: readonly string[]) =>
     say('commandLine.rollout.futures', {
-      ...{ runs, p50, p90, hasBetween: yes(between.length === 2) },
+      ...{ runs, p50, p90, hasBetween: yes(between.length === 2 && between[0] !== between[1]) },
       ...{ low: between[0] ?? '', high: between[1] ?? '' },
     }),
   waiting: (mean: string, name: string, days: string) =>

@@ -57,11 +57,13 @@ function Heads({ cost }: { readonly cost: Cost }) {
       />
       {open.length === 0 ? null : (
         <p className="small">
-          {open
-            .map(({ head, reasons }) =>
-              say('kit.head_not_known', { head: say(`choices.${head}`), why: reasonsWords(reasons, language) }),
-            )
-            .join(' ')}
+          {say('kit.heads_not_known', {
+            heads: open
+              .map(({ head, reasons }) =>
+                say('kit.head_why', { head: say(`choices.${head}`), why: reasonsWords(reasons, language) }),
+              )
+              .join('; '),
+          })}
         </p>
       )}
     </>

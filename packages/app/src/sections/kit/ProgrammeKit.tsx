@@ -7,7 +7,7 @@ import { CostPictures } from './CostPictures.tsx';
 import { KitProblems } from './KitProblems.tsx';
 import { type KitAsked, kitAskedOf } from './kitAsked.ts';
 import { type ProgrammeKitAnswer, programmeKitQuery } from './kitQuery.ts';
-import { leadWords } from './kitWords.ts';
+import { costSentence, leadWords } from './kitWords.ts';
 import { Purchases } from './Purchases.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { SitesOfKits } from './SitesOfKits.tsx';
@@ -54,10 +54,24 @@ export function ProgrammeKit() {
         <p className="small">
           {say('kit.cost_of_all', { count: kit.costSites_count, unknown: kit.costUnknown_count })}
         </p>
-        <CostPictures cost={kit.cost} beside={kit.beside} />
+        <ProgrammeCost kit={kit} />
       </section>
       <RuleLinks programmeId={programmeId} />
     </div>
+  );
+}
+
+/** What all sites cost; for each person, of those whose people are known. */
+function ProgrammeCost({ kit }: { readonly kit: ProgrammeKitAnswer }) {
+  const language = useLanguage();
+  const { cost, costServed, costServed_count: served, costSites_count: sites, beside } = kit;
+  if (cost === null || costServed === null || served === sites) return <CostPictures cost={cost} beside={beside} />;
+  return (
+    <>
+      <p className="sentence">{costSentence(cost, language)}</p>
+      <p className="small">{language.say('kit.cost_of_served', { count: served, of: sites })}</p>
+      <CostPictures cost={costServed} beside={beside} />
+    </>
   );
 }
 

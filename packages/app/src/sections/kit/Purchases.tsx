@@ -1,13 +1,14 @@
 import { useLanguage } from '../../language/LanguageProvider.tsx';
 import type { ProgrammeKitAnswer } from './kitQuery.ts';
-import { countWords } from './kitWords.ts';
+import { allWords, countWords } from './kitWords.ts';
 
 type Line = ProgrammeKitAnswer['lines'][number];
 type Order = ProgrammeKitAnswer['suppliers'][number];
 
 /** What is short and has to be bought, supplier by supplier, the first to order first; and what there is enough of. */
 export function Purchases({ kit }: { readonly kit: ProgrammeKitAnswer }) {
-  const { say } = useLanguage();
+  const language = useLanguage();
+  const { say } = language;
   const bySoonest = [...kit.suppliers].sort((a, b) => (a.orderBy ?? '9').localeCompare(b.orderBy ?? '9'));
   const enough = kit.lines.filter(({ short_count }) => short_count === 0);
   const uncounted = kit.lines.filter(({ total_count }) => total_count === null);
@@ -16,6 +17,7 @@ export function Purchases({ kit }: { readonly kit: ProgrammeKitAnswer }) {
       <h2 id="kit-short">{say('kit.short')}</h2>
       {kit.lines.length === 0 ? <p>{say('kit.nothing_needed')}</p> : null}
       {kit.lines.length > 0 && bySoonest.length === 0 ? <p>{say('kit.nothing_short')}</p> : null}
+      {bySoonest.length < 2 ? null : <p className="sentence">{allWords(bySoonest, language)}</p>}
       {bySoonest.map((order) => (
         <Supplier key={order.supplier ?? ''} order={order} kit={kit} />
       ))}
@@ -133,9 +135,11 @@ function Lines({
                   </td>
                 ) : null}
                 <td className="num" data-head={heads.amount}>
-                  {line.amount === null || line.price === null
+                  {line.price === null
                     ? say('kit.no_price')
-                    : numbers.money(line.amount, line.price.currency)}
+                    : line.amount === null
+                      ? say('kit.not_known')
+                      : numbers.money(line.amount, line.price.currency)}
                 </td>
               </>
             ) : null}

@@ -1,4 +1,5 @@
 import { type BoatBlock, boatPicture } from '@eavewell/drawing';
+import { freeboardWith } from '@eavewell/engine';
 import { Link } from '@tanstack/react-router';
 import { useMemo, useState } from 'react';
 import { useLanguage } from '../../language/LanguageProvider.tsx';
@@ -120,12 +121,14 @@ export function BoatLoad({
 }) {
   const { say, numbers } = useLanguage();
   const cm = (value: number) => say('kit.cm', { amount: numbers.fixed(value, 0) });
+  const load_kg = blocks.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
+  const known = carrier === undefined ? null : freeboardWith({ ...carrier, limit_kg: boat.limit_kg }, load_kg);
   const input = {
-    ...{ blocks, limit_kg: boat.limit_kg },
-    ...{ freeboard_cm: carrier?.freeboard_cm ?? null, leastFreeboard_cm: carrier?.leastFreeboard_cm ?? null },
+    ...{ blocks, limit_kg: boat.limit_kg, freeboard_cm: known?.freeboard_cm ?? null },
+    ...{ atLimit_cm: carrier?.freeboard_cm ?? null, leastFreeboard_cm: carrier?.leastFreeboard_cm ?? null },
   };
   const words = {
-    freeboard: (value: number) => say('kit.freeboard', { height: cm(value) }),
+    freeboard: (value: number) => say('kit.freeboard', { height: cm(value), how: known?.from ?? 'atLimit' }),
     mark: (value: number) => say('kit.freeboard_mark', { height: cm(value) }),
     spare: (mass_kg: number) => say('kit.to_spare', { mass: numbers.quantity(Math.round(mass_kg), 'kg') }),
   };

@@ -88,7 +88,10 @@ export function carriedWords(carried: Carried, { say }: Words): string {
 
 /** Pieces, with how many are in one where that is more than one. */
 export function pieceWords({ name, each_count, count }: Carried['noMass'][number], { say }: Words): string {
-  return each_count === 1 ? say('kit.pieces', { count, name }) : say('kit.packs', { count, name, each: each_count });
+  if (each_count === 1) return say('kit.pieces', { count, name });
+  return each_count < 1
+    ? say('kit.parts_of_one', { count, name, each: Math.round(1 / each_count) })
+    : say('kit.packs', { count, name, each: each_count });
 }
 
 /** By how much a piece is over a limit. */
@@ -161,4 +164,18 @@ export function siteSentence(site: SiteKitAnswer, words: Words): string {
   if (site.isBuilt)
     return site.handOver === null ? say('kit.built') : say('kit.built_on', { day: words.numbers.date(site.handOver) });
   return say('kit.site_lead', { count: site.lines.length, mass: massWords(site.mass_kg, site.noMass_count, words) });
+}
+
+/** What all that is short comes to, by currency; at least so much where a part has no price or no count. */
+export function allWords(
+  suppliers: ProgrammeKitAnswer['suppliers'],
+  { say, numbers }: Pick<Words, 'say' | 'numbers'>,
+): string {
+  const sums = new Map<string, number>();
+  for (const { currency, amount } of suppliers.flatMap((one) => one.sums))
+    sums.set(currency, (sums.get(currency) ?? 0) + amount);
+  const amount = [...sums].map(([currency, sum]) => numbers.money(sum, currency)).join(' + ');
+  const isAtLeast = suppliers.some(({ unpriced }) => unpriced.length > 0);
+  if (amount === '') return say('kit.all_unknown');
+  return say('kit.all_short', { amount: isAtLeast ? say('kit.at_least', { amount }) : amount });
 }

@@ -1,4 +1,4 @@
-import { type GeoPosition, greatCircle_km, middleOf } from '@eavewell/engine';
+import { type GeoPosition, greatCircle_km, middleInSteps } from '@eavewell/engine';
 import { type Laid, type Plane, type PlanePoint, planeAt } from './plane.ts';
 
 /** A site as the map is given it. Those that need her most come first. */
@@ -46,8 +46,10 @@ const [farShare, farLeast] = [0.01, 3] as const;
 /** What is left out lies so many times as far from the middle as all the others, and so far at least [km]. Ours. */
 const [farTimes, farFrom_km] = [2.5, 25] as const;
 
-const positionOf = ({ latitude_deg, longitude_deg }: MapSite): GeoPosition | null =>
-  latitude_deg === null || longitude_deg === null ? null : { latitude_deg, longitude_deg };
+/** A site that has a position. Of ten thousand no others are made for it. */
+type Placed = MapSite & GeoPosition;
+
+const isPlaced = (site: MapSite): site is Placed => site.latitude_deg !== null && site.longitude_deg !== null;
 
 /** Sites that are laid on the plane before others may have their turn: half a millisecond of a slow computer, and several where it is done for the first time. Ours. */
 const step_sites = 60;
@@ -71,49 +73,41 @@ export function frameOf(sites: readonly MapSite[], laid: Laid = 'stereographic')
 /** The same, step by step, so that a page with ten thousand sites stays quick while they are laid. */
 export function* frameInSteps(sites: readonly MapSite[], laid: Laid = 'stereographic'): Generator<void, Frame | null> {
   const placed: Placed[] = [];
-  const positions: GeoPosition[] = [];
   const without: MapSite[] = [];
   for (const [i, site] of sites.entries()) {
-    const position = positionOf(site);
-    if (position) {
-      positions.push(position);
-      placed.push({ site, position, away_km: 0 });
-    } else without.push(site);
+    if (isPlaced(site)) placed.push(site);
+    else without.push(site);
     if (i % step_sites === 0) yield;
   }
   yield;
-  const middle = middleOf(positions) ?? positions[0] ?? null;
+  const middle = (yield* middleInSteps(placed)) ?? placed[0] ?? null;
   if (middle === null) return null;
   yield;
-  for (const [i, one] of placed.entries()) {
-    one.away_km = greatCircle_km(middle, one.position);
+  const away_km = new Float64Array(placed.length);
+  for (const [i, site] of placed.entries()) {
+    away_km[i] = greatCircle_km(middle, site);
     if (i % step_sites === 0) yield;
   }
-  const limit_km = farLimit_km(Float64Array.from(placed, ({ away_km }) => away_km));
+  const limit_km = farLimit_km(away_km.slice());
+  yield;
   const plane = planeAt(middle, laid);
   const near: SitePoint[] = [];
   const far: FarSite[] = [];
   let [bounds, reach_km]: [Box | null, number] = [null, 0];
   for (let from = 0; from < placed.length; from += step_sites) {
     const points: PlanePoint[] = [];
-    for (const { site, position, away_km } of placed.slice(from, from + step_sites)) {
-      const point = away_km > limit_km ? null : plane.at(position);
+    for (let i = from; i < Math.min(from + step_sites, placed.length); i++) {
+      const site = placed[i]!;
+      const point = away_km[i]! > limit_km ? null : plane.at(site);
       if (point) points.push(point);
       if (point) near.push({ ...site, point });
-      else far.push({ ...site, away_km });
+      else far.push({ ...site, away_km: away_km[i]! });
     }
     bounds = boundsOf(points, bounds);
     reach_km = points.reduce((most, point) => Math.max(most, Math.hypot(...point)), reach_km);
     yield;
   }
   return { plane, near, far, without, box: boxOf([], bounds), bounds, reach_km };
-}
-
-/** A site with its position, and how far it lies from the middle of all. */
-interface Placed {
-  readonly site: MapSite;
-  readonly position: GeoPosition;
-  away_km: number;
 }
 
 /** Beyond which distance from the middle is a site left out? */

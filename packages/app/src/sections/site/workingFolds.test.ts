@@ -8,7 +8,7 @@ const line = (code: string, value: Line['value'], unit: string, inputs: Line['in
   ...{ code, value, unit, inputs },
   ...{ label: code, formula: '', source: 'definition', sourceSaid: '' },
 });
-const input = (value: Line['value'], unit: string) => ({ name: 'x', label: 'x', value, unit });
+const input = (value: number | string, unit: string) => ({ name: 'x', label: 'x', value, unit });
 
 /** A chain of three, twice, among many others. */
 const long: readonly Line[] = [

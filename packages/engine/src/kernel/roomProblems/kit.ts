@@ -7,6 +7,7 @@ export const kitProblems = {
   'kit.no_pipes': 'warning',
   'kit.counted_twice': 'warning',
   'kit.counted_both_ways': 'warning',
+  'kit.set_by_unit': 'warning',
   'kit.condition_unknown': 'warning',
   'kit.count_unknown': 'warning',
   'kit.length_unknown': 'warning',

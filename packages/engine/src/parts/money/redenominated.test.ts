@@ -50,3 +50,21 @@ it('finds the letters of an earlier day', () => {
   expect([100, 500, 900].map((day) => currencyOn('XOC', day, chain))).toEqual(['XOA', 'XOB', 'XOC']);
   expect(currencyOn('XTS', 1, chain)).toBe('XTS');
 });
+
+it('takes two changes of one day one after the other, whichever row stands first', () => {
+  const day = [change('XOA', 'XOB', 500, 1000), change('XOB', 'XOC', 500, 10)];
+  for (const both of [day, [...day].reverse()]) {
+    expect(redenominated('XOA', 100, both)).toMatchObject({ currency: 'XOC', divisor_factor: 10_000, endedBy: null });
+    expect(redenominated('XOA', 600, both)).toMatchObject({ currency: 'XOC', divisor_factor: 10_000, endedBy: day[0] });
+    // Letters that lasted for no day.
+    expect(redenominated('XOB', 600, both)).toMatchObject({ currency: 'XOC', divisor_factor: 10, endedBy: day[1] });
+    expect(redenominated('XOC', 600, both)).toMatchObject({ currency: 'XOC', divisor_factor: 1, steps: [] });
+    expect(currencyOn('XOC', 100, both)).toBe('XOA');
+  }
+});
+
+it('ends, where letters change into each other on one day', () => {
+  const round = [change('XOA', 'XOB', 500, 2), change('XOB', 'XOA', 500, 3)];
+  expect(redenominated('XOA', 100, round)).toMatchObject({ currency: 'XOA', divisor_factor: 6 });
+  expect(currencyOn('XOA', 100, round)).toBe('XOA');
+});

@@ -24,14 +24,19 @@ export interface Redenominated {
  */
 export function redenominated(currency: string, day: DayIndex, changes: readonly Redenomination[]): Redenominated {
   const dated = changes.filter(isUsable).sort((a, b) => a.day - b.day);
-  const last = dated.filter((one) => one.day <= day && concerns(one, currency)).at(-1);
-  const endedBy = last && last.currency === currency && last.newCurrency !== currency ? last : null;
+  const before = dated.filter((one) => one.day <= day && concerns(one, currency));
+  // Of changes on one day, letters that were brought in and ended on it had ended.
+  const lastDay = before.filter((one) => one.day === before.at(-1)?.day);
+  const endedBy = lastDay.find((one) => one.currency === currency && one.newCurrency !== currency) ?? null;
+  const left = dated.filter((one) => (endedBy === null ? one.day > day : one.day >= endedBy.day));
   const steps: Redenomination[] = [];
   let now = currency;
   let divisor_factor = 1;
-  for (const change of dated) {
-    const isLater = endedBy === null ? change.day > day : change === endedBy || change.day > endedBy.day;
-    if (!isLater || change.currency !== now) continue;
+  for (;;) {
+    // Changes of one day follow from each other, whichever row stands first.
+    const at = left.findIndex((one) => one.currency === now && one.day >= (steps.at(-1)?.day ?? one.day));
+    const [change] = at < 0 ? [] : left.splice(at, 1);
+    if (change === undefined) break;
     steps.push(change);
     divisor_factor *= change.factor;
     now = change.newCurrency;
@@ -49,10 +54,16 @@ export function redenominated(currency: string, day: DayIndex, changes: readonly
  * @definition ours: docs/decisions/0252-redenominations-come-first.md
  */
 export function currencyOn(currency: string, day: DayIndex, changes: readonly Redenomination[]): string {
-  const latestFirst = changes.filter(isUsable).sort((a, b) => b.day - a.day);
+  const left = changes.filter((one) => isUsable(one) && one.day > day).sort((a, b) => b.day - a.day);
   let then = currency;
-  for (const change of latestFirst) if (change.day > day && change.newCurrency === then) then = change.currency;
-  return then;
+  let since = Infinity;
+  for (;;) {
+    const at = left.findIndex((one) => one.newCurrency === then && one.day <= since);
+    const [change] = at < 0 ? [] : left.splice(at, 1);
+    if (change === undefined) return then;
+    then = change.currency;
+    since = change.day;
+  }
 }
 
 function concerns({ currency, newCurrency }: Redenomination, letters: string): boolean {

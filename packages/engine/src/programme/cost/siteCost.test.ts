@@ -166,3 +166,18 @@ it('takes inflation out of interest where it is stated', () => {
     12,
   );
 });
+
+it('counts a cost by person and year for the people of the years, as they grow', () => {
+  const each = { ...row('committee', 'directSupport', 2), per: 'personYear' as const };
+  const once = { ...row('training', 'capExSoftware', 30), per: 'person' as const };
+  const grows = { growthFraction_per_year: 0.1, countYear: 1970 };
+  const two = { ...settings, costYears: 2 };
+  const found = siteCost({
+    ...{ siteId: 'S1', lines: [], sets: [], people: { counted_people: 100, grows, design_people: null } },
+    market: { ...market, settings: two, costs: [each, once], throws: throwsFor(two) },
+  });
+  // 100 people in the first year and 110 in the second: 105 in the mean, at 2 each; what is paid once is for the 100 at the start, over two years.
+  expect(heads(found)).toMatchObject({ directSupport: expect.closeTo(210, 9), capExSoftware: expect.closeTo(1500, 9) });
+  expect(found.cost!.served_people).toBeCloseTo(105 * 0.8, 9);
+  expect(found.cost!.perPersonYear_amount).toBeCloseTo((210 + 1500) / 84, 9);
+});

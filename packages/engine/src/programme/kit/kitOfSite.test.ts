@@ -272,3 +272,21 @@ it('counts a joint once for each run that is cut, whatever else is counted by th
     ['pipe', 4],
   ]);
 });
+
+it('tells that a set that is named and counted by its unit is in the kit twice', () => {
+  const unit = one('unit', 'U1');
+  const set = one('cartridgeSet', 'U1', { partId: 'tap' });
+  const found = kit([unit, set], [rule('R', 'tap', 'unit')]);
+  expect(totals(found)).toEqual([['tap', 2]]);
+  expect(found.problems).toContainEqual(
+    expect.objectContaining({ code: 'kit.set_by_unit', facts: { partId: 'tap', ruleId: 'R', of: ['U1'] } }),
+  );
+  // So too where the set is counted by a rule of its own.
+  const byRules = kit([unit, one('cartridgeSet', 'U1')], [rule('Q', 'tap', 'cartridgeSet'), rule('R', 'tap', 'unit')]);
+  expect(codes(byRules)).toContain('kit.set_by_unit');
+  // A rule of spares alone is meant so; and the set of another unit is another's.
+  expect(codes(kit([unit, set], [rule('R', 'tap', 'unit', { each_count: 0, leastSpare_count: 1 })]))).not.toContain(
+    'kit.set_by_unit',
+  );
+  expect(codes(kit([one('unit', 'U2'), set], [rule('R', 'tap', 'unit')]))).not.toContain('kit.set_by_unit');
+});

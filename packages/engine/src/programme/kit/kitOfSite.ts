@@ -78,6 +78,7 @@ function isHandedOver(handOverDay: DayIndex | null, today: DayIndex | null): boo
  * @problem kit.part_unknown - the design names a part that is not in the catalogue
  * @problem kit.counted_twice - a rule would count what the design names already
  * @problem kit.counted_both_ways - a part is counted by the thing and by its metres
+ * @problem kit.set_by_unit - the part of a set of cartridges is counted for the set and, by a rule, for its unit as well
  * @problem kit.condition_unknown - a rule looks at something that is not known here, and counts nothing there
  * @problem kit.count_unknown - how many there are of a thing is not known
  * @problem kit.length_unknown - how long a run is, is not known
@@ -142,7 +143,7 @@ function kitLines(
       const most = cuts.bars_count - cuts.bound_count;
       problems.push(engineProblem('kit.bars_not_least', { siteId }, { partId, bars: cuts.bars_count, most }));
     }
-    problems.push(...bothWays(partId, counted, siteId));
+    problems.push(...bothWays(partId, counted, siteId), ...setByUnit(partId, counted, siteId));
   }
   return { lines, problems };
 }
@@ -153,6 +154,19 @@ function bothWays(partId: string, counted: readonly CountedFor[], siteId: string
   const isTwice = wanted.some(({ countedBy }) => wanted.some((other) => other.countedBy === `${countedBy}Metre`));
   const rules = wanted.flatMap(({ rule }) => (rule === null ? [] : [rule.ruleId]));
   return isTwice ? [engineProblem('kit.counted_both_ways', { siteId }, { partId, rules })] : [];
+}
+
+/** Two sets are in the kit of a unit whose set is named or counted, and for which a rule counts the same part: told, since one may be meant as a spare. */
+function setByUnit(partId: string, counted: readonly CountedFor[], siteId: string): readonly Problem[] {
+  const named = counted.filter(
+    ({ rule, countedBy }) => countedBy === 'cartridgeSet' && (rule === null || rule.each_count > 0),
+  );
+  const units = new Set(named.flatMap(({ ones }) => idsOf(ones)));
+  return counted.flatMap(({ rule, countedBy, ones }) => {
+    if (rule === null || countedBy !== 'unit' || !(rule.each_count > 0)) return [];
+    const of = idsOf(ones).filter((id) => units.has(id));
+    return of.length === 0 ? [] : [engineProblem('kit.set_by_unit', { siteId }, { partId, ruleId: rule.ruleId, of })];
+  });
 }
 
 function ofRules({ twice, undecided }: AllCounted, siteId: string): readonly Problem[] {

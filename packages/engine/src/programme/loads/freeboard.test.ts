@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { ferryFreeboard_mm, freeboardRules, platePersons_count } from './freeboard.ts';
+import { ferryFreeboard_mm, freeboardRules, freeboardWith, platePersons_count } from './freeboard.ts';
 
 it('asks no less of a longer boat', () => {
   const lengths = [1, 6, 6.096, 7, 9, 12.192, 13, 30].map((length) => ferryFreeboard_mm(length)!);
@@ -20,4 +20,17 @@ it('names each rule once, with a source', () => {
 
 it('has no people on a plate that is none', () => {
   for (const wrong of [-1, Number.NaN, Number.POSITIVE_INFINITY]) expect(platePersons_count(wrong)).toBeNull();
+});
+
+it('has less freeboard the more is aboard, down to what is stated at the limit, and claims none it does not know', () => {
+  const boat = { freeboard_cm: 38, freeboardEmpty_cm: 50, limit_kg: 1200 };
+  const heights = [0, 300, 600, 900, 1200].map((load_kg) => freeboardWith(boat, load_kg)!.freeboard_cm);
+  // Three centimetres for each quarter of the limit.
+  expect(heights).toEqual([50, 47, 44, 41, 38]);
+  expect(freeboardWith(boat, 1201)).toBeNull();
+  expect(freeboardWith(boat, Number.NaN)).toBeNull();
+  expect(freeboardWith({ ...boat, limit_kg: null }, 5)).toBeNull();
+  expect(freeboardWith({ ...boat, limit_kg: 0 }, 0)).toBeNull();
+  // Deeper empty than laden: measured wrong, and not used.
+  expect(freeboardWith({ ...boat, freeboardEmpty_cm: 30 }, 600)).toEqual({ freeboard_cm: 38, from: 'atLeast' });
 });

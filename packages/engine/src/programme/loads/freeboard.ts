@@ -1,4 +1,4 @@
-import { m_per_ft, millimetresFromInches } from '../../kernel/index.ts';
+import { type Carrier, m_per_ft, millimetresFromInches } from '../../kernel/index.ts';
 import {
   dugoutFreeboard_in,
   ferryFreeboard,
@@ -67,4 +67,40 @@ export function freeboardRules(): readonly FreeboardRule[] {
  */
 export function platePersons_count(capacity_lb: number): number | null {
   return capacity_lb >= 0 && Number.isFinite(capacity_lb) ? (plateMore_lb + capacity_lb) / platePerson_lb : null;
+}
+
+/** What is known of the freeboard of a boat with so much aboard. */
+export interface FreeboardWithLoad {
+  readonly freeboard_cm: number;
+  /** `between`: between empty and at its limit; `atLeast`: what is stated at its limit, and with less aboard more, nobody says how much. */
+  readonly from: 'between' | 'atLimit' | 'atLeast';
+}
+
+/**
+ * What freeboard has a boat with so much aboard? Between what is stated for it empty and at its limit, in proportion to the load, as for walls that stand
+ * upright: common practice, no source. A figure to draw by: what counts is the mark on the boat and the local skipper.
+ *
+ * @param carrier - its freeboards [cm] and its limit [kg]
+ * @param load_kg - what is aboard beside its crew [kg]
+ * @returns the freeboard [cm], and what it rests on; null where none is stated at the limit, or more is aboard than it may carry
+ * @law more aboard never leaves more freeboard
+ * @definition ours: docs/decisions/0315-freeboard-with-a-load.md
+ * @example
+ * freeboardWith({ freeboard_cm: 38, freeboardEmpty_cm: 50, limit_kg: 1200 }, 600) // → { freeboard_cm: 44, from: 'between' }
+ * freeboardWith({ freeboard_cm: 38, freeboardEmpty_cm: null, limit_kg: 1200 }, 600) // → { freeboard_cm: 38, from: 'atLeast' }
+ * freeboardWith({ freeboard_cm: 38, freeboardEmpty_cm: 50, limit_kg: 1200 }, 1200) // → { freeboard_cm: 38, from: 'atLimit' }
+ * freeboardWith({ freeboard_cm: null, freeboardEmpty_cm: 50, limit_kg: 1200 }, 600) // → null
+ */
+export function freeboardWith(
+  carrier: Pick<Carrier, 'freeboard_cm' | 'freeboardEmpty_cm' | 'limit_kg'>,
+  load_kg: number,
+): FreeboardWithLoad | null {
+  const { freeboard_cm, freeboardEmpty_cm, limit_kg } = carrier;
+  if (freeboard_cm === null || limit_kg === null || !(limit_kg > 0) || !(load_kg >= 0)) return null;
+  if (load_kg > limit_kg) return null;
+  if (load_kg === limit_kg) return { freeboard_cm, from: 'atLimit' };
+  // A boat that is said to lie deeper empty than laden was measured wrong.
+  if (freeboardEmpty_cm === null || freeboardEmpty_cm < freeboard_cm) return { freeboard_cm, from: 'atLeast' };
+  const sunk_cm = (freeboardEmpty_cm - freeboard_cm) * (load_kg / limit_kg);
+  return { freeboard_cm: freeboardEmpty_cm - sunk_cm, from: 'between' };
 }

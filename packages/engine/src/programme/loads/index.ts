@@ -13,7 +13,14 @@ export {
   loadRules,
   type NotCarried,
 } from './foundLoads.ts';
-export { type FreeboardRule, ferryFreeboard_mm, freeboardRules, platePersons_count } from './freeboard.ts';
+export {
+  type FreeboardRule,
+  type FreeboardWithLoad,
+  ferryFreeboard_mm,
+  freeboardRules,
+  freeboardWith,
+  platePersons_count,
+} from './freeboard.ts';
 export { kitsIn } from './kitsIn.ts';
 export { loadLimits } from './loadLimits.ts';
 export { putIn } from './loadOrder.ts';

@@ -17,6 +17,12 @@ export function piece(partId: string, mass_kg: number | null, count = 1, more: P
 /** A carrier as a test wants it, with no limit where none is said. */
 export function carrier(mode: Carrier['mode'], limit_kg: number | null, more: Partial<Carrier> = {}): Carrier {
   const open = { limit_L: null, longest_m: null, stowage_fraction: 1, carriers_count: 1 };
-  const boat = { freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null };
+  const boat = {
+    freeboard_cm: null,
+    leastFreeboard_cm: null,
+    freeboardEmpty_cm: null,
+    limitSetBy: null,
+    limitSetOn: null,
+  };
   return { carrierId: 'C1', name: 'Carrier', mode, limit_kg, ...open, ...boat, ...more };
 }

@@ -52,6 +52,20 @@ describe('pieces of a kit', () => {
     expect(amounts([line('hose', 12.5)], [hose])).toEqual([[1, 12.5, 3.75]]);
   });
 
+  it('of a part that travels in several are each a share of it, as long as the longest', () => {
+    const shells = part('tank', 84, { pieces_count: 7, bulk_L: 2100, width_m: null });
+    const [piece] = piecesOf([line('tank', 2)], [shells]);
+    expect(piece).toMatchObject({ count: 14, sides_m: [0.2, null, null] });
+    expect(piece!.mass_kg).toBeCloseTo(12, 12);
+    expect(piece!.bulk_L).toBeCloseTo(300, 9);
+    // Together they are the parts of the line.
+    expect(piece!.count * piece!.each_count).toBeCloseTo(2, 12);
+    expect(amounts([line('tank', 2)], [part('tank', 84, { pieces_count: 1 })])).toEqual([[2, 1, 84]]);
+    expect(piecesOf([line('tank', 1)], [part('tank', null, { pieces_count: 3 })])[0]).toMatchObject({
+      ...{ count: 3, mass_kg: null },
+    });
+  });
+
   it('are none of a line that nobody could count, and of unknown mass without a part', () => {
     expect(piecesOf([line('a', null), line('b', 0)], [])).toEqual([]);
     expect(amounts([line('c', 2)], [])).toEqual([[2, 1, null]]);

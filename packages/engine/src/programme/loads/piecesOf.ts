@@ -17,7 +17,7 @@ export interface CarriedLine {
 
 /**
  * Which pieces are the lines of a kit, as they are carried? Parts one by one; small ones in the packs they are sold in, with the rest in one that was
- * opened; what is counted by the metre, the kilogram or the litre in the packs it is sold in, or in one.
+ * opened; what travels in several pieces in those, each with its share; what is counted by the metre, the kilogram or the litre in the packs it is sold in, or in one.
  *
  * @param lines - parts and how many of each [count]
  * @param parts - the catalogue: masses [kg], sides [m]
@@ -34,6 +34,8 @@ export function piecesOf(lines: readonly CarriedLine[], parts: readonly PartFact
     const one = onePiece(line, part);
     const pack = part?.kit.packSize_count ?? null;
     if ((part?.kit.countedIn ?? 'piece') !== 'piece') return [...packsOf(one, total, pack ?? total, true)];
+    const pieces = part?.kit.pieces_count ?? 1;
+    if (pieces > 1) return [inPieces(one, total, pieces)];
     const isSmall = pack !== null && pack > 1 && one.mass_kg !== null && one.mass_kg * pack <= closedPack_kg;
     return isSmall ? packsOf(one, total, pack, false) : [{ ...one, count: total }];
   });
@@ -53,6 +55,11 @@ function onePiece({ partId, name, kind: own, counts }: CarriedLine, part: PartFa
     isFragile: figures?.isFragile ?? false,
     danger: figures?.danger ?? null,
   };
+}
+
+/** Shells of a tank: each with its share of mass and room, and as long as the longest of them. */
+function inPieces(one: Piece, total: number, pieces: number): Piece {
+  return packed(one, 1 / pieces, total * pieces);
 }
 
 /** Whole packs and what is left over: in one that was opened, or, of what is measured out, in one that is taken whole. */

@@ -1,5 +1,5 @@
-import { calendarDay } from '../../kernel/index.ts';
 import { leapYear_days } from './constants.ts';
+import { leapDays } from './leapDays.ts';
 import type { Crew, Job, LegTable, RolloutProblem } from './problem.ts';
 import { type ReadyCrew, type ReadyLegs, type Retiming, tripTimes } from './retiming.ts';
 import { stockState } from './stockState.ts';
@@ -8,7 +8,7 @@ import { type WorkDays, workDays } from './workDays.ts';
 /**
  * Makes a problem ready for timing plans.
  *
- * @param problem - the rollout as numbers
+ * @param problem - the rollout as numbers [day, kg, L, person]
  * @returns the problem with what timing looks up and the room it works in [day, h]
  * @definition docs/methods/rollout.md
  */
@@ -52,9 +52,19 @@ function readyCrew(
   calendars.set(key, calendar);
   const store = stores[crew.store]!;
   return {
-    ...{ crew, calendar, legs, storeNode: store.node },
+    ...{ crew: alike(crew), calendar, legs, storeNode: store.node },
     river_h: Math.min(crew.work_h_per_day, riverEnds_h),
     isStocked: goods.length > 0 || store.filledBy !== null,
+  };
+}
+
+/** The same crew as an object of the same make as all others: what is timed looks at one kind of object alone. */
+function alike(crew: Crew): Crew {
+  const { crewId, base, store, travel, skills, works, work_h_per_day, mostDaysAway, maySleepAtSites, freeFrom } = crew;
+  const { pace_factor, turnaround_days, cost_per_day, limit_kg, limit_L, longest_m, pools, done_count } = crew;
+  return {
+    ...{ crewId, base, store, travel, skills, works, work_h_per_day, mostDaysAway, maySleepAtSites, freeFrom },
+    ...{ pace_factor, turnaround_days, cost_per_day, limit_kg, limit_L, longest_m, pools, done_count },
   };
 }
 
@@ -99,15 +109,6 @@ function waitsOf(jobs: readonly Job[]): Float64Array {
   for (const [at, { serviceWait_days }] of jobs.entries())
     for (let day = 0; day < leapYear_days; day++) found[at * leapYear_days + day] = serviceWait_days[day] ?? 0;
   return found;
-}
-
-/** The day of a leap year of each day, from 0: 1 March is 60 in every year. */
-function leapDays({ firstDay, horizon_days }: RolloutProblem): Uint16Array {
-  const monthAt = [0, 31, 60, 91, 121, 152, 182, 213, 244, 274, 305, 335];
-  return Uint16Array.from({ length: horizon_days }, (_, at) => {
-    const { month, day } = calendarDay(firstDay + at);
-    return monthAt[month - 1]! + day - 1;
-  });
 }
 
 /** Wright's unit curve: the n-th job takes n^log2(learning) of the first. Entry 0 is not used. */

@@ -17,14 +17,14 @@ export const legBytes_count = 23;
 /** From so many years of levels a chance by week is told [year]. Ours, with docs/decisions/0327-river-levels-by-week.md. */
 export const leastLevelYears_count = 5;
 
-/** Days of a week, and weeks of a year: the last has the days that are left [count]. A definition. */
+/** Days of a week, and weeks of a year: the last has the days that are left [count]. Ours, as weeks of the calendar wander through the year. */
 export const weekDays_count = 7;
 export const weeks_count = 52;
 
-/** As many different limits as an index of 16 bits can tell apart [count]. A definition. */
+/** As many different limits as an index of 16 bits can tell apart [count]. Ours, by the width of the index. */
 export const mostLimits_count = 65_535;
 
-/** As many areas as an index of 8 bits can tell apart beside none [count]. A definition. */
+/** As many areas as an index of 8 bits can tell apart beside none [count]. Ours, by the width of the index. */
 export const mostAreas_count = 255;
 
 /** Limits whose pairs are looked up in a table, not in a map [count]. Ours: a table of 1 MB. */

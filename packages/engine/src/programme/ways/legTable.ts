@@ -87,17 +87,20 @@ export class LegTables {
   }
 
   private fill(table: LegTable, ends: Ends, slower: Float64Array): void {
-    const { end, slot, hanging } = ends;
-    const open = hanging.filter(({ lastWay, isLastBack }) => this.last_h(lastWay, slot, isLastBack, slower) < Infinity);
+    const { end_position: end, slot_position: slot, hanging } = ends;
+    const open = hanging.filter(
+      ({ lastWay_position, isLastBack }) => this.last_h(lastWay_position, slot, isLastBack, slower) < Infinity,
+    );
     if (open.length === 0) return;
     this.fastest.search(end, slot, slower, this.areaOfWay);
-    for (const one of open) this.fillStops(table, slot, one, this.last_h(one.lastWay, slot, one.isLastBack, slower));
+    for (const one of open)
+      this.fillStops(table, slot, one, this.last_h(one.lastWay_position, slot, one.isLastBack, slower));
   }
 
-  private last_h(lastWay: number, slot: number, isBack: boolean, slower: Float64Array): number {
-    if (lastWay < 0) return 0;
+  private last_h(lastWay_position: number, slot: number, isBack: boolean, slower: Float64Array): number {
+    if (lastWay_position < 0) return 0;
     const { carriers, there_h, back_h } = this.party;
-    const at = lastWay * carriers.length + slot;
+    const at = lastWay_position * carriers.length + slot;
     const own_h = (isBack ? back_h : there_h)[at]!;
     return own_h === Infinity ? Infinity : own_h * slower[at]!;
   }
@@ -105,8 +108,9 @@ export class LegTables {
   /** Rows of what is reached, one leg beside the next: `turned` afterwards. */
   private fillStops(table: LegTable, slot: number, hanging: Hanging, last_h: number): void {
     const { fastest, nodeOfStop, party } = this;
-    const { lastWay, stops_positions } = hanging;
-    const last = lastWay < 0 ? noStretch : stretchOf(party, lastWay, slot, this.areaOfWay[lastWay]!);
+    const { lastWay_position, stops_positions } = hanging;
+    const last =
+      lastWay_position < 0 ? noStretch : stretchOf(party, lastWay_position, slot, this.areaOfWay[lastWay_position]!);
     const areas = this.ready.areaIds.length;
     const nodes = nodeOfStop.length;
     const to = stops_positions[0]!;

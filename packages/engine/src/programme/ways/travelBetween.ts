@@ -5,16 +5,7 @@ import { arcsOf, slowerIn } from './fastestTo.ts';
 import { areSame, LegTables } from './legTable.ts';
 import { type ReadyParty, readyParty } from './readyParty.ts';
 import { fewerStates, type PeriodsFound, statePeriods } from './statePeriods.ts';
-import type {
-  ExplainedWay,
-  NoWay,
-  Party,
-  ReadyWays,
-  SingleLeg,
-  WayState,
-  WaysFound,
-  WayStop,
-} from './waysFacts.ts';
+import type { ExplainedWay, NoWay, Party, ReadyWays, SingleLeg, WayState, WayStop, WaysFound } from './waysFacts.ts';
 
 /**
  * Which is the best way between any two stops, for each party, in each period? The fastest by road, river and on foot with the hours that changing

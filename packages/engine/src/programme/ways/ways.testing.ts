@@ -28,7 +28,14 @@ export const carrier = (
   rest: Partial<Carrier> = {},
 ): Carrier => ({
   ...{ carrierId, name: carrierId, mode, limit_kg, limit_L: null, longest_m: null, stowage_fraction: 1 },
-  ...{ carriers_count: 1, freeboard_cm: null, leastFreeboard_cm: null, limitSetBy: null, limitSetOn: null },
+  ...{
+    carriers_count: 1,
+    freeboard_cm: null,
+    leastFreeboard_cm: null,
+    freeboardEmpty_cm: null,
+    limitSetBy: null,
+    limitSetOn: null,
+  },
   ...rest,
 });
 

@@ -20,6 +20,7 @@ export {
   type ResidualPlace,
   residualAfterWait_mg_per_L,
   residualBand,
+  residualWanted_mg_per_L,
 } from './residual.ts';
 export {
   doseOfStock_mg_per_L,

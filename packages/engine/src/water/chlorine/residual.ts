@@ -47,6 +47,21 @@ export function residualAfterWait_mg_per_L(water_pH: number): number {
 }
 
 /**
+ * How much free chlorine is wanted in water that was treated, after its wait?
+ *
+ * @param water_pH - acidity of the water [pH]; null where not known: as of water that is not alkaline
+ * @returns from what to what it is good [mg/L]: what is wanted, and twice that
+ * @source msf-cholera, appendix 16 (from memory); gtfcc-2019, appendix 14
+ * @example
+ * residualWanted_mg_per_L(7) // → { least: 0.5, most: 1 }
+ * residualWanted_mg_per_L(8.2) // → { least: 1, most: 2 }
+ */
+export function residualWanted_mg_per_L(water_pH: number | null): { readonly least: number; readonly most: number } {
+  const least = water_pH === null ? afterWait_mg_per_L : residualAfterWait_mg_per_L(water_pH);
+  return { least, most: goodUpTo_factor * least };
+}
+
+/**
  * What does a measured residual say? Where people drink, 0.2 to 0.5 mg/L is good; in the water that was treated, what is wanted after the wait, up to twice
  * that. Above the guideline's 5 mg/L it must not be drunk.
  *
@@ -63,8 +78,8 @@ export function residualAfterWait_mg_per_L(water_pH: number): number {
 export function residualBand(residual_mg_per_L: number, place: ResidualPlace, water_pH: number | null): ResidualBand {
   if (residual_mg_per_L <= 0) return 'none';
   if (residual_mg_per_L > mostDrunk_mg_per_L) return 'tooHigh';
-  const wanted = water_pH === null ? afterWait_mg_per_L : residualAfterWait_mg_per_L(water_pH);
-  const [least, most] = place === 'use' ? [atUse_mg_per_L, tasteAtUse_mg_per_L] : [wanted, goodUpTo_factor * wanted];
+  const { least, most } =
+    place === 'use' ? { least: atUse_mg_per_L, most: tasteAtUse_mg_per_L } : residualWanted_mg_per_L(water_pH);
   if (residual_mg_per_L < least) return 'low';
   return residual_mg_per_L <= most ? 'good' : 'high';
 }

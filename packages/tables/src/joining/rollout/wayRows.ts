@@ -49,12 +49,16 @@ function checkWayRows(rows: RolloutRows): void {
     wholeRow: false,
   } as const;
   rows.link(['ways', 'riverGaugeId'], gauges, gauge);
+  // Ways of a map alone are drawn as they are.
+  const isPlanned = rows.all('crews').length > 0;
+  // What could not be read was told where it stands.
+  const told = new Set((rows.tables.ways?.problems ?? []).map(({ place }) => `${place.row} ${place.column}`));
   for (const row of rows.used('ways')) {
     const { wayId, from, to } = row.values;
-    const missing = needed.filter((column) => row.values[column] === null);
+    const missing = needed.filter((column) => row.values[column] === null && !told.has(`${row.row} ${column}`));
     const at = rows.at('ways', row, 'to', 'rollout.way_to_itself');
     if (from !== null && from === to) rows.fault(at, {});
-    else if (missing.length > 0)
+    else if (isPlanned && missing.length > 0)
       rows.remark({ ...at, code: 'rollout.way_unfinished', column: missing[0]!, id: wayId! }, { missing });
   }
 }

@@ -51,8 +51,9 @@ export function Loads({ site }: { readonly site: SiteKitAnswer }) {
   );
 }
 
-/** What is shown first: people on foot, the last stretch of every way. */
+/** What is shown first: the boat, on which most hangs; else people on foot, the last stretch of every way. */
 const usual = (all: readonly Carried[]): Carried | undefined =>
+  all.find(({ mode, limit_kg }) => mode === 'boat' && limit_kg !== null) ??
   all.find(({ mode, limit_kg }) => mode === 'twoPeople' && limit_kg !== null) ??
   all.find(({ limit_kg }) => limit_kg !== null) ??
   all[0];

@@ -66,12 +66,25 @@ it('alike parts stand in one line with the ids of all; what was not measured is 
   ]);
 });
 
+const unmeasuredUnitOf = (serial: string) => ({
+  ...{ serial, partId: null, figures: null, installedOn: null, removedOn: null as number | null },
+});
+
 it('steps come in their order with the cautions of the site, none of them lost', () => {
   const site = siteWith({});
   const said = (caution: 'height' | 'fragileRoof' | 'stand' | 'lifting') => ({ caution, said: '' });
   const all = ['height', 'fragileRoof', 'stand', 'lifting'] as const;
   const closed = stepsOf(site, { cautions: all.map(said), standGate: { gate: 'closed', said: '' } });
-  expect(closed.map(({ step }) => step)).toEqual(installationSteps.filter((step) => step !== 'flush'));
+  expect(closed.map(({ step }) => step)).toEqual(
+    installationSteps.filter((step) => step !== 'flush' && step !== 'unit'),
+  );
+  const unit = { ...unmeasuredUnitOf('U1') };
+  const withUnit = { ...site, treatment: { ...site.treatment, units: [unit] } };
+  const open = { cautions: [], standGate: { gate: 'closed' as const, said: '' } };
+  expect(stepsOf(withUnit, open).map(({ step }) => step)).toContain('unit');
+  // One that was taken away is not set again.
+  const gone = { ...withUnit, treatment: { ...withUnit.treatment, units: [{ ...unit, removedOn: 5 }] } };
+  expect(stepsOf(gone, open).map(({ step }) => step)).not.toContain('unit');
   expect(closed.find(({ step }) => step === 'gutters')?.cautions).toEqual(['height', 'ladder', 'fragileRoof']);
   expect(closed.at(-1)).toEqual({ step: 'drink', cautions: ['drinking'] });
   // Without a stand there is no step to sign; a caution of its ground still stands on the sheet.

@@ -25,16 +25,57 @@ export function jobLeast(problem: RolloutProblem): JobLeast {
   const most = jobs.length + Math.max(0, ...crews.map(({ done_count }) => done_count));
   const pace =
     Math.min(...crews.map(({ pace_factor }) => pace_factor)) * Math.max(1, most) ** Math.log2(learning_fraction);
+  const openDays = reachableDays(problem);
   const of = (value: (job: (typeof jobs)[number]) => number) => Float64Array.from(jobs, value);
   return {
     install_days: of(({ install_days }) => install_days.likely * pace),
     goodsFrom: of(({ needs }) => firstDayOfGoods(problem, needs)),
-    opens: of(({ windows }) => windows[0]?.from ?? horizon_days),
+    opens: Float64Array.from(jobs, (_, job) => firstStart(problem, job, openDays[job]!)),
     closes: of(({ windows }) => windows.at(-1)?.to ?? horizon_days),
     serviceWait_days: of(({ serviceWait_days }) =>
       Array.from(serviceWait_days).reduce((a, b) => Math.min(a, b), Infinity),
     ),
   };
+}
+
+/** 1 on the days on which some leg to a job is open, for anybody; as the jobs, `horizon_days` long. */
+function reachableDays({ travels, periods, placeIds, jobs, horizon_days }: RolloutProblem): readonly Uint8Array[] {
+  const nodes = placeIds.length + jobs.length;
+  const open = jobs.map(() => new Uint8Array(horizon_days));
+  for (const [at, { from }] of periods.entries()) {
+    const to = Math.min(horizon_days, periods[at + 1]?.from ?? horizon_days);
+    for (const [job, days] of open.entries()) {
+      const into = placeIds.length + job;
+      const isOpen = travels.some(({ byPeriod }) => {
+        const { landBefore_h, river_h, landAfter_h } = byPeriod[at]!;
+        for (let node = 0; node < nodes; node++) {
+          const leg = node * nodes + into;
+          if (node !== into && landBefore_h[leg]! + river_h[leg]! + landAfter_h[leg]! < Number.POSITIVE_INFINITY)
+            return true;
+        }
+        return false;
+      });
+      if (isOpen) days.fill(1, Math.max(0, from), to);
+    }
+  }
+  return open;
+}
+
+/** The first day on which work may be done, and a crew can have come no longer ago than it may be away; the horizon where there is none. */
+function firstStart({ jobs, crews, horizon_days }: RolloutProblem, job: number, reachable: Uint8Array): number {
+  const away = Math.max(...crews.map(({ mostDaysAway }) => mostDaysAway));
+  for (const { from, to } of jobs[job]!.windows) {
+    let came = Number.NEGATIVE_INFINITY;
+    for (
+      let day = Math.max(0, Math.floor(from - Math.min(away, horizon_days)));
+      day <= Math.min(to, horizon_days - 1);
+      day++
+    ) {
+      if (reachable[day] === 1) came = day;
+      if (day >= from && day - came <= away) return day;
+    }
+  }
+  return horizon_days;
 }
 
 /** The first day on which some store could have received as much as is asked, nothing taken before; the horizon where none has. */

@@ -1,4 +1,5 @@
 import type { SolveLinear } from '../../../kernel/index.ts';
+import { leapDays } from '../leapDays.ts';
 import type { RolloutProblem } from '../problem.ts';
 import { assignmentBound } from './assignment.ts';
 import { boundedLengths, type Lengths, shares } from './boundedLengths.ts';
@@ -31,8 +32,6 @@ export interface BoundsAsked {
   readonly solve: SolveLinear | null;
   /** Columns of the linear programme, at the most. */
   readonly mostColumns: number;
-  /** Day of a year of each day of the horizon, 0 to 365, as `serviceWait_days` counts them. */
-  readonly dayOfYear: ArrayLike<number>;
 }
 
 const lastLegFractions = [1, 0.75, 0.5, 0.25, 0] as const;
@@ -41,8 +40,8 @@ const lastLegFractions = [1, 0.75, 0.5, 0.25, 0] as const;
  * What can the waiting of no plan be less than? The best of several bounds, each valid by itself, for plans that serve every job and break nothing
  * (late is allowed).
  *
- * @param problem - the rollout
- * @param asked - solver of linear programmes and its size, days of the year
+ * @param problem - the rollout [day, kg, L, person]
+ * @param asked - solver of linear programmes and its size [fraction]
  * @returns bounds [person-day]; `best` is the highest; null where a job can be reached by nobody, so that no such plan is
  * @law never above the waiting of a plan that serves every job and breaks nothing
  * @definition ours: docs/methods/rollout.md, Bounds
@@ -50,9 +49,10 @@ const lastLegFractions = [1, 0.75, 0.5, 0.25, 0] as const;
 export function waitingBounds(problem: RolloutProblem, asked: BoundsAsked): WaitingBounds | null {
   if (problem.crews.length === 0 || problem.jobs.length === 0) return null;
   const least = jobLeast(problem);
+  const dayOfYear = leapDays(problem);
   const travel = leastTravel(problem);
   if (travel.out_days.some((days) => !Number.isFinite(days))) return null;
-  const all: WaitingBound[] = [{ name: 'alone', waiting: alone(problem, least, travel, asked.dayOfYear) }];
+  const all: WaitingBound[] = [{ name: 'alone', waiting: alone(problem, least, travel, dayOfYear) }];
   let tightest: { readonly seen: Seen; readonly waiting: number } | null = null;
   for (const share of shares) {
     for (const lastLeg_fraction of lastLegFractions) {
@@ -67,7 +67,7 @@ export function waitingBounds(problem: RolloutProblem, asked: BoundsAsked): Wait
   }
   let days_together: number | null = null;
   if (asked.solve !== null && tightest !== null) {
-    const found = assigned(problem, tightest.seen, least, { ...asked, solve: asked.solve });
+    const found = assigned(problem, tightest.seen, least, { ...asked, solve: asked.solve, dayOfYear });
     if (found !== null) all.push({ name: 'assignment', waiting: found.waiting });
     days_together = found?.days_together ?? null;
   }
@@ -133,7 +133,11 @@ function assigned(
   problem: RolloutProblem,
   { lengths, late_days, from, atWork }: Seen,
   least: JobLeast,
-  { solve, mostColumns, dayOfYear }: BoundsAsked & { readonly solve: SolveLinear },
+  {
+    solve,
+    mostColumns,
+    dayOfYear,
+  }: BoundsAsked & { readonly solve: SolveLinear; readonly dayOfYear: ArrayLike<number> },
 ) {
   const away = Math.max(...problem.crews.map(({ mostDaysAway }) => Math.min(problem.horizon_days, mostDaysAway)));
   const jobs = problem.jobs.map((job, index) => {

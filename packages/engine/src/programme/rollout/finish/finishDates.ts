@@ -15,7 +15,7 @@ import {
 } from './constants.ts';
 import { NamedDice } from './namedDice.ts';
 import { type Ranked, type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
-import { type Spread, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
+import { type Distribution, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
 
 /** How far a long reckoning may go. The caller owns clock and cancel. */
 export interface FinishBudget {
@@ -33,9 +33,9 @@ export interface FinishAsked {
   /** How install days and lateness of goods are spread between low, likely and high. Given none: PERT. */
   readonly spread?: SpreadKind;
   /** What all work of a crew takes times as long, the same for all its jobs of one replicate; given none: as planned. */
-  readonly pace?: Spread;
+  readonly pace?: Distribution;
   /** What all legs take times as long; given none: as planned. */
-  readonly legs?: Spread;
+  readonly legs?: Distribution;
   /** By area, as the problem's; given none: no area is closed. */
   readonly weather?: readonly AreaWeather[];
   readonly budget?: FinishBudget;
@@ -85,8 +85,8 @@ export type { Ranked, Spans };
  * When will it really be done? The same plan (same crews, trips and order; who is late is late, nobody plans anew) is timed some thousand times with what may turn out otherwise: install
  * days by site, a common pace by crew, legs, weather by area, lateness of goods.
  *
- * @param problem - the rollout as numbers
- * @param plan - the plan in force
+ * @param problem - the rollout as numbers [day, kg, L, person]
+ * @param plan - the plan in force [count]
  * @param asked - seed, replicates [count], spreads, weather, budget
  * @returns P10, P50 and P90 by site, by week and of the programme [day], each with its own 95 % range of ranks; fewer replicates where the budget ended it
  * @law the same seed gives the same dates; each thing throws its own dice, so that the order of the lists changes nothing and the first replicates stay the same when more are asked for
@@ -114,13 +114,13 @@ export function finishDates(problem: RolloutProblem, plan: RolloutPlan, asked: F
 }
 
 interface Drawing {
-  readonly install: readonly Spread[];
+  readonly install: readonly Distribution[];
   readonly installDice: readonly NamedDice[];
   readonly paceDice: readonly NamedDice[];
-  readonly pace: Spread;
-  readonly legs: Spread;
+  readonly pace: Distribution;
+  readonly legs: Distribution;
   readonly legsDice: NamedDice;
-  readonly slips: readonly (readonly Spread[])[];
+  readonly slips: readonly (readonly Distribution[])[];
   readonly slipDice: readonly (readonly NamedDice[])[];
   readonly slip_days: readonly Float64Array[];
   readonly maySlip: readonly boolean[];
@@ -129,7 +129,7 @@ interface Drawing {
   readonly areaDice: readonly NamedDice[];
 }
 
-const asPlanned: Spread = { kind: 'fixed', value: 1 };
+const asPlanned: Distribution = { kind: 'fixed', value: 1 };
 
 function readyDrawing(problem: RolloutProblem, asked: FinishAsked): Drawing {
   const { seed, spread = 'pert', pace = asPlanned, legs = asPlanned, weather = [] } = asked;

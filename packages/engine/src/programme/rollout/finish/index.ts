@@ -11,9 +11,9 @@ export {
 export { type CrewFinish, latestOf, type PertFinish, pertFinish } from './pertFinish.ts';
 export { quantileRanks, type Ranked, type Ranks, type Spans } from './ranks.ts';
 export {
+  type Distribution,
   lognormalOfMean,
   lognormalOfShares,
-  type Spread as DrawnSpread,
   type SpreadKind,
   type SpreadMoments,
   spreadDraw,

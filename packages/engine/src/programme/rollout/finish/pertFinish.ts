@@ -3,7 +3,7 @@ import { crewsTogether, setDrawn } from '../crewsTogether.ts';
 import { crewTripsOf } from '../crewTrips.ts';
 import { retiming } from '../makeReady.ts';
 import type { RolloutPlan, RolloutProblem } from '../problem.ts';
-import { type Spread, type SpreadKind, spreadMoments, spreadOf } from './spread.ts';
+import { type Distribution, type SpreadKind, spreadMoments, spreadOf } from './spread.ts';
 
 /** A cross-check by closed forms. */
 export interface PertFinish {
@@ -22,10 +22,10 @@ export interface CrewFinish {
 /**
  * The finish by PERT's closed form, as a cross-check of `finishDates` and nothing else: it knows no weather, no late goods and no common pace but those given, and takes crews as independent.
  *
- * @param problem - the rollout as numbers
- * @param plan - the plan
+ * @param problem - the rollout as numbers [day, kg, L, person]
+ * @param plan - the plan [count]
  * @param kind - how install days are spread
- * @param pace - what all work of a crew takes times as long
+ * @param pace - what all work of a crew takes times as long [ratio]
  * @returns finish of the last crew and of the latest of all [day]
  * @source malcolm-1959, PERT (from memory); clark-1961, that the latest of several is later (from memory)
  */
@@ -33,7 +33,7 @@ export function pertFinish(
   problem: RolloutProblem,
   plan: RolloutPlan,
   kind: SpreadKind,
-  pace: Spread = { kind: 'fixed', value: 1 },
+  pace: Distribution = { kind: 'fixed', value: 1 },
 ): PertFinish {
   const ready = retiming(problem);
   const tripsOf = problem.crews.map((_, crew) => crewTripsOf(plan.trips[crew] ?? []));

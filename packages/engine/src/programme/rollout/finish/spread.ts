@@ -13,7 +13,7 @@ export const spreadKinds = ['pert', 'triangular'] as const;
 export type SpreadKind = (typeof spreadKinds)[number];
 
 /** A distribution ready to be drawn from. `alpha` and `beta` are shapes of a PERT; `logMean` and `logSd` of a lognormal. */
-export type Spread =
+export type Distribution =
   | { readonly kind: 'fixed'; readonly value: number }
   | {
       readonly kind: 'pert';
@@ -39,7 +39,7 @@ export interface SpreadMoments {
  * @returns the distribution [any unit]
  * @source malcolm-1959, PERT: alpha = 1 + 4(m − a)/(b − a), beta = 1 + 4(b − m)/(b − a) (the beta of mean (a + 4m + b)/6; from memory)
  */
-export function spreadOf(asked: DaysAsked, kind: SpreadKind): Spread {
+export function spreadOf(asked: DaysAsked, kind: SpreadKind): Distribution {
   const low = Math.min(asked.low, asked.high);
   const high = Math.max(asked.low, asked.high);
   const likely = Math.min(high, Math.max(low, asked.likely));
@@ -57,7 +57,7 @@ export function spreadOf(asked: DaysAsked, kind: SpreadKind): Spread {
  * @returns the distribution [any unit]
  * @source scipy, lognorm: logSd² = ln(1 + cv²), mean = e^(logMean + logSd²/2)
  */
-export function lognormalOfMean(mean: number, cv_fraction: number): Spread {
+export function lognormalOfMean(mean: number, cv_fraction: number): Distribution {
   const square = Math.log1p(cv_fraction * cv_fraction);
   return square === 0
     ? { kind: 'fixed', value: mean }
@@ -72,7 +72,7 @@ export function lognormalOfMean(mean: number, cv_fraction: number): Spread {
  * @returns the distribution [any unit]
  * @source scipy, lognorm: logSd = ln(p90 ÷ p50) ÷ z(0.9)
  */
-export function lognormalOfShares(p50: number, p90: number): Spread {
+export function lognormalOfShares(p50: number, p90: number): Distribution {
   if (!(p90 > p50)) return { kind: 'fixed', value: p50 };
   const z = normalQuantile({ below_fraction: 0.9, above_fraction: 0.1 });
   return { kind: 'lognormal', logMean: Math.log(p50), logSd: Math.log(p90 / p50) / z };
@@ -81,13 +81,13 @@ export function lognormalOfShares(p50: number, p90: number): Spread {
 /**
  * Draws from a distribution: a PERT by two gammas, a triangular one by its inverse, a lognormal one by a normal draw.
  *
- * @param spread - the distribution
+ * @param spread - the distribution [unit of the figure]
  * @param dice - a seeded source of whole numbers
  * @returns the value drawn [unit of the distribution]
  * @law never outside low and high where there are such
  * @source marsaglia-tsang-2000, a beta as the share of two gammas
  */
-export function spreadDraw(spread: Spread, dice: Dice): number {
+export function spreadDraw(spread: Distribution, dice: Dice): number {
   switch (spread.kind) {
     case 'fixed':
       return spread.value;
@@ -106,11 +106,11 @@ export function spreadDraw(spread: Spread, dice: Dice): number {
 /**
  * Mean and variance of a distribution. The variance of a PERT is that of its beta, (μ − a)(b − μ)/7, not ((b − a)/6)², which does not belong to it.
  *
- * @param spread - the distribution
+ * @param spread - the distribution [unit of the figure]
  * @returns mean [unit of the distribution] and variance [its square]
  * @source scipy, beta, triang, lognorm: stats
  */
-export function spreadMoments(spread: Spread): SpreadMoments {
+export function spreadMoments(spread: Distribution): SpreadMoments {
   switch (spread.kind) {
     case 'fixed':
       return { mean: spread.value, variance: 0 };
@@ -133,13 +133,13 @@ export function spreadMoments(spread: Spread): SpreadMoments {
 /**
  * Below which value does a share of a distribution lie?
  *
- * @param spread - the distribution
+ * @param spread - the distribution [unit of the figure]
  * @param p - share below [fraction], above 0, below 1
  * @returns the value [unit of the distribution]
  * @law never falls as p grows
  * @source scipy, beta, triang, lognorm: ppf
  */
-export function spreadQuantile(spread: Spread, p: number): number {
+export function spreadQuantile(spread: Distribution, p: number): number {
   switch (spread.kind) {
     case 'fixed':
       return spread.value;

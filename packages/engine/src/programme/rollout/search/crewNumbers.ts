@@ -1,3 +1,4 @@
+import { leapDays } from '../leapDays.ts';
 import type { Crew, Job, LegTable, RolloutProblem } from '../problem.ts';
 
 /**
@@ -141,7 +142,7 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
     job.finishBy === null && Array.prototype.every.call(job.serviceWait_days, (one) => one === 0);
   if (jobs.every(isPlain)) return null;
   const value = new Float64Array((jobs.length + 1) * horizon);
-  const dayOfYear = daysOfYear(firstDay, horizon);
+  const dayOfYear = leapDays({ firstDay, horizon_days: horizon });
   jobs.forEach((job, index) => {
     const at = (index + 1) * horizon;
     const due = job.finishBy ?? horizon;
@@ -155,18 +156,6 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
 
 /** A day over the time a site was promised for counts as so many days of waiting. */
 const lateFactor = 10;
-
-/** Day of the year of each day looked at: 1 January 0, 29 February 59, 1 March 60 in every year. */
-function daysOfYear(firstDay: number, count: number): Int16Array {
-  const found = new Int16Array(count);
-  for (let day = 0; day < count; day++) {
-    const date = new Date((firstDay + day) * 86_400_000);
-    found[day] = Math.round(
-      (Date.UTC(2000, date.getUTCMonth(), date.getUTCDate()) - Date.UTC(2000, 0, 1)) / 86_400_000,
-    );
-  }
-  return found;
-}
 
 // long: a record of a crew, a line or two each
 function oneCrew(

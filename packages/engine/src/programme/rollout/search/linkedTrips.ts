@@ -1,7 +1,7 @@
 import type { Draws } from './draws.ts';
 import { nearestJobs } from './nearestJobs.ts';
 import { out, RouteState } from './routeState.ts';
-import { chained, chainedMatrix, stopChain } from './stopChain.ts';
+import { chained, chainedMatrix, stopChain, turned } from './stopChain.ts';
 
 /**
  * Trips kept as linked lists, every change noted so that it can be taken back. A trip begins and ends at the base, 0; so does the list:
@@ -337,16 +337,4 @@ export abstract class LinkedTrips extends RouteState {
     this.noteAfter[at] = after;
     this.noteTrip[at] = trip;
   }
-}
-
-/** Costs or times the other way about; the same array where both ways are alike. */
-export function turned<T extends Float32Array | Float64Array>(forward: T, width: number): T {
-  const back = forward.slice() as T;
-  let alike = true;
-  for (let i = 0; i < width; i++)
-    for (let j = 0; j < width; j++) {
-      back[j * width + i] = forward[i * width + j]!;
-      if (forward[i * width + j] !== forward[j * width + i]) alike = false;
-    }
-  return alike ? forward : back;
 }

@@ -5,7 +5,7 @@
  * @param width - stops, the base among them [count]
  * @param nearCount - how many of the nearest are wanted for each [count], at most width − 2
  * @returns for job i, from entry i × nearCount: the others, nearest first [number of the job]
- * @definition
+ * @definition ours
  */
 export function nearestJobs(forward: Float32Array, width: number, nearCount: number): Uint16Array {
   const near = new Uint16Array(width * nearCount);

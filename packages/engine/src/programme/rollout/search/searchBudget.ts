@@ -23,7 +23,7 @@ export const triesBetweenPolls_count = 128;
  *
  * @param tries_count - how many tries [count], rounded up to whole polls
  * @returns the budget; nothing is reported, nobody stops it [fraction left]
- * @definition
+ * @definition ours
  */
 export function budgetOfTries(tries_count: number): SearchBudget {
   const polls = Math.ceil(tries_count / triesBetweenPolls_count);

@@ -12,6 +12,8 @@ export interface SearchRules {
   readonly blink_fraction: number;
   /** So many tries in a row begin at jobs beside each other, of so many nearest to one: what they read is near in memory. */
   readonly seedsTogether_count: number;
+  /** With fewer jobs than this all of it is near in memory anyway, and every try begins anywhere. */
+  readonly seedsTogetherFrom_count: number;
   readonly seedsAround_count: number;
   /** Strings taken out of one trip in a try, at the most. */
   readonly stringsPerTrip_count: number;
@@ -46,6 +48,7 @@ const removal = {
   splitDepth_fraction: 0.01,
   blink_fraction: 0.01,
   seedsTogether_count: 128,
+  seedsTogetherFrom_count: 400,
   seedsAround_count: 48,
   stringsPerTrip_count: 1,
   moves_count: 0,
@@ -64,7 +67,7 @@ const removal = {
 export const loadRules: SearchRules = {
   ...removal,
   removed_count: 12,
-  mostStarts_count: 4,
+  mostStarts_count: 2,
   firstTemperature_ratio: 3,
   lastTemperature_ratio: 0.05,
   orders: [

@@ -63,8 +63,10 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
   state.saveBest();
 
   const annealing = new Annealing(rules, state.costScale(), jobs);
-  const around = Math.min(nearCount, rules.seedsAround_count);
-  const together = rules.seedsTogether_count;
+  // Of many jobs, seeds of some tries lie beside each other: what those tries read stays in the processor's own memory. Every job has its turn.
+  const isLarge = jobs >= rules.seedsTogetherFrom_count;
+  const around = isLarge ? Math.min(nearCount, rules.seedsAround_count) : 0;
+  const together = isLarge ? rules.seedsTogether_count : 1;
   let middle = 0;
   let turn = 0;
   let tries = 0;
@@ -93,7 +95,6 @@ export function slackInduction(state: RouteState, rules: SearchRules, budget: Se
       const longest = Math.max(1, Math.min(rules.longestString_count, meanSize));
       const mostTrips = (4 * rules.removed_count) / (1 + longest) - 1;
       const wanted = Math.max(1, Math.floor(1 + draws.fraction() * mostTrips));
-      // Seeds of some tries lie beside each other: what those tries read stays in the processor's own memory. Every job has its turn.
       if (tries % together === 0) {
         if (turn === 0) sortTaken(seeds, movable, null, draws);
         middle = seeds[turn]!;

@@ -5,7 +5,7 @@
  * @param cost - from i to j at i × width + j, base first [the cost's unit]
  * @param width - stops, the base among them [count]
  * @returns for each stop in memory the number it was given [number of the stop]; the base stays 0
- * @definition
+ * @definition ours
  */
 export function stopChain(cost: Float64Array, width: number): Int32Array {
   const chain = new Int32Array(width);
@@ -24,16 +24,28 @@ export function stopChain(cost: Float64Array, width: number): Int32Array {
 
 /** Values of stops in the order of a chain. */
 export function chained<T extends Float64Array | Int32Array>(values: T, chain: Int32Array): T {
-  const turned = values.slice() as T;
-  for (let at = 0; at < chain.length; at++) turned[at] = values[chain[at]!]!;
-  return turned;
+  const inOrder = values.slice() as T;
+  for (let at = 0; at < chain.length; at++) inOrder[at] = values[chain[at]!]!;
+  return inOrder;
 }
 
 /** A matrix of stops in the order of a chain. */
 export function chainedMatrix(values: Float64Array, chain: Int32Array): Float64Array {
   const width = chain.length;
-  const turned = new Float64Array(values.length);
+  const inOrder = new Float64Array(values.length);
   for (let i = 0; i < width; i++)
-    for (let j = 0; j < width; j++) turned[i * width + j] = values[chain[i]! * width + chain[j]!]!;
-  return turned;
+    for (let j = 0; j < width; j++) inOrder[i * width + j] = values[chain[i]! * width + chain[j]!]!;
+  return inOrder;
+}
+
+/** Costs or times the other way about; the same array where both ways are alike. */
+export function turned<T extends Float32Array | Float64Array>(forward: T, width: number): T {
+  const back = forward.slice() as T;
+  let alike = true;
+  for (let i = 0; i < width; i++)
+    for (let j = 0; j < width; j++) {
+      back[j * width + i] = forward[i * width + j]!;
+      if (forward[i * width + j] !== forward[j * width + i]) alike = false;
+    }
+  return alike ? forward : back;
 }

@@ -1,6 +1,6 @@
 import type { Draws } from './draws.ts';
-import { LinkedTrips, turned } from './linkedTrips.ts';
-import { chained, chainedMatrix } from './stopChain.ts';
+import { LinkedTrips } from './linkedTrips.ts';
+import { chained, chainedMatrix, turned } from './stopChain.ts';
 
 /** Jobs for trips limited by load and windows of time. Entry 0 is the base: when trips may leave, and when they must be back. */
 export interface TripsByWindowFacts {

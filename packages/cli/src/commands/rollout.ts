@@ -1,0 +1,178 @@
+import { stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import {
+  aboardOfTrip,
+  areasWeather,
+  budgetOfTries,
+  type DayIndex,
+  dayOnClock,
+  finishDates,
+  type ProgrammeFacts,
+  planRollout,
+  type ReadyRollout,
+  readIsoDay,
+  readyKit,
+  readyProgramme,
+  readyRollout,
+  rolloutSites,
+  type SearchBudget,
+  type SearchProgress,
+  tripLegs,
+  type WaitingBounds,
+  waitingBounds,
+} from '@eavewell/engine';
+import { plainCsv, writeFileWhole } from '@eavewell/formats';
+import { loadSolveLinear } from '@eavewell/linear';
+import { type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
+import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
+import { spoken } from '../language.ts';
+import { rolloutPage } from '../print/rolloutPage.ts';
+import { Sheet } from '../print/sheet.ts';
+import { write } from '../print/terminal.ts';
+import { json } from '../report/jsonReport.ts';
+import type { Context } from './context.ts';
+import type { FolderFound, FromData } from './folderOrData.ts';
+import { makeOutFolder } from './outFolder.ts';
+import { readFolder } from './readFolder.ts';
+
+const { rollout: words } = spoken.commandLine;
+
+export interface RolloutOptions extends FromData {
+  readonly seconds?: string;
+  readonly tries?: string;
+  readonly seed?: string;
+  readonly from?: string;
+  readonly futures?: string;
+  readonly out?: string;
+  readonly overwrite?: boolean;
+  readonly json?: boolean;
+}
+
+/** What the command was asked, once it is known to make sense. */
+interface Asked {
+  readonly seconds: number | null;
+  readonly tries: number | null;
+  readonly seed: number;
+  readonly firstDay: DayIndex | null;
+  readonly futures_count: number;
+  readonly today: DayIndex;
+}
+
+/** Seconds of search, futures and columns of the bound where nothing else is asked. */
+const usual = { seconds: 10, futures_count: 2000, seed: 1, mostColumns: 15_000 } as const;
+
+/** Who goes where, when, by which way: a plan with its dates, what bounds it, and how sure it is. */
+export async function rolloutCommand(
+  { path: folder }: FolderFound,
+  options: RolloutOptions,
+  context: Context,
+): Promise<ExitCode> {
+  const asked = whatIsAsked(options);
+  if (options.out !== undefined) await refuseFolder(options.out, options.overwrite === true);
+  const { facts } = await readFolder(folder, context);
+  const given = await foundAt(facts, asked, context);
+  const report = rolloutReport(given, spoken);
+  context.progress.done();
+  const sheet = new Sheet(context.look);
+  rolloutPage(sheet, report);
+  if (options.out !== undefined) {
+    for (const one of rolloutSheets(report)) await writeFileWhole(join(options.out, `${one.name}.csv`), plainCsv(one));
+    await writeFileWhole(join(options.out, 'rollout.txt'), sheet.text());
+    sheet.blank();
+    sheet.line(words.written(options.out));
+  }
+  await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
+  return report.problems.some(({ severity }) => severity === 'blocker') ? exitCodes.blocker : exitCodes.done;
+}
+
+function whatIsAsked(options: RolloutOptions): Asked {
+  if (options.seconds !== undefined && options.tries !== undefined) throw new WrongUse(words.either);
+  const firstDay = options.from === undefined ? null : readIsoDay(options.from);
+  if (options.from !== undefined && firstDay === null) throw new WrongUse(words.dayForm);
+  const tries = wholeNumber(options.tries, '--tries', 1, 1e9);
+  return {
+    seconds: tries === null ? (wholeNumber(options.seconds, '--seconds', 1, 86_400) ?? usual.seconds) : null,
+    ...{ tries, firstDay },
+    seed: wholeNumber(options.seed, '--seed', 0, 4_294_967_295) ?? usual.seed,
+    futures_count: wholeNumber(options.futures, '--futures', 0, 100_000) ?? usual.futures_count,
+    today: dayOnClock(new Date()),
+  };
+}
+
+function wholeNumber(text: string | undefined, option: string, least: number, most: number): number | null {
+  if (text === undefined) return null;
+  const value = Number(text);
+  if (!/^\d+$/.test(text) || value < least || value > most) throw new WrongUse(words.number(option, least, most));
+  return value;
+}
+
+/** A folder for the tables replaces none that are there unless that is asked for. */
+async function refuseFolder(path: string, mayReplace: boolean): Promise<void> {
+  const isThere = await stat(join(path, 'plan.csv')).then(
+    () => true,
+    () => false,
+  );
+  if (isThere && !mayReplace) throw new WrongUse(words.isThere(path));
+  await makeOutFolder(path);
+}
+
+async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): Promise<RolloutGiven> {
+  const { today, firstDay, seed } = asked;
+  const kit = readyKit(facts, today);
+  const sites = [];
+  const programme = readyProgramme(facts, { today });
+  for (const site of rolloutSites(facts.sites, programme, kit)) {
+    sites.push(site);
+    context.progress.at(() => words.judging(sites.length, facts.sites.length));
+  }
+  const ready = readyRollout(facts, sites, { today, firstDay });
+  const bounds = await boundsOf(ready);
+  const found = planRollout(ready.problem, { budget: budgetOf(asked, bounds, context), seed });
+  const linesOf = new Map(sites.map(({ site, lines }) => [site.siteId, lines]));
+  return {
+    ...{ eavewell: context.version, today, seed, facts, bounds, tries_count: found.tries_count },
+    ...{ problem: ready.problem, plan: found.plan, outcome: found.outcome, leftOut: ready.leftOut },
+    futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
+    legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
+    aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
+    ...{ compared: null, problems: ready.problems },
+  };
+}
+
+async function boundsOf({ problem }: ReadyRollout): Promise<WaitingBounds | null> {
+  const solve = await loadSolveLinear();
+  return waitingBounds(problem, { solve, mostColumns: usual.mostColumns });
+}
+
+/** So many seconds of the clock, or so many tries; told as it goes. */
+function budgetOf({ seconds, tries }: Asked, bounds: WaitingBounds | null, { progress }: Context): SearchBudget {
+  const report = ({ left_fraction, best_amount }: SearchProgress) =>
+    progress.at(() =>
+      words.searching(
+        left_fraction,
+        best_amount,
+        bounds === null ? null : Math.max(0, best_amount / bounds.best.waiting - 1),
+      ),
+    );
+  if (tries !== null) return { ...budgetOfTries(tries), report };
+  const started = Date.now();
+  return { left: () => 1 - (Date.now() - started) / (1000 * seconds!), report, stopped: () => false };
+}
+
+function futuresOf(
+  { problem }: ReadyRollout,
+  plan: RolloutGiven['plan'],
+  weather: ReturnType<typeof areasWeather>,
+  { seed, futures_count }: Asked,
+  { progress }: Context,
+): RolloutGiven['futures'] {
+  if (futures_count === 0 || problem.jobs.length === 0) return null;
+  return finishDates(problem, plan, {
+    ...{ seed, replicates_count: futures_count, weather },
+    budget: {
+      left: () => 1,
+      report: (done) => progress.at(() => words.drawing(Math.round(done * futures_count), futures_count)),
+      stopped: () => false,
+    },
+  });
+}
