@@ -9,7 +9,7 @@ import {
 import { bestPlan } from './everyPlan.ts';
 import { madeRollout } from './madeRollouts.ts';
 
-/** A day over the time promised counts as ten days of waiting: docs/methods/rollout.md, "The search". */
+/** A day over the time promised counts as ten days of waiting: docs/methods/rollout.md, "The search for plans of crews". */
 function priced(problem: RolloutProblem, waiting: number, late: Iterable<readonly [number, number]>): number {
   let sum = waiting;
   for (const [job, by] of late) sum += 10 * problem.jobs[job]!.weight * by;
