@@ -1,3 +1,4 @@
+import { fewBlinks_fraction, fewJobs_count } from './constants.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
 import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './problem.ts';
@@ -43,7 +44,7 @@ export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPla
   const timing = retiming(problem);
   const state = stateFor(timing, draws);
   if (start !== null) state.load(problem.crews.map((_, crew) => (start.trips[crew] ?? []).map(asSearched)));
-  const rounds = problem.jobs.length <= fewJobs ? 3 : 1;
+  const rounds = problem.jobs.length <= fewJobs_count ? 3 : 1;
   let tries_count = 0;
   for (let round = 0; round < rounds; round++)
     tries_count += slackInduction(state, crewRules, partOf(budget, round, rounds), draws).tries_count;
@@ -60,12 +61,6 @@ function asPlanned({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
   return { stops: stops.map((job) => job - 1), notBefore, isLocked };
 }
 
-/** Of so few jobs the search begins anew twice, from the best there is: it is through long before its budget is. */
-const fewJobs = 12;
-
-/** Of few jobs places are passed over more often: the cheapest first is seldom the best together. */
-const fewBlinks_fraction = 0.15;
-
 /** One of several equal parts of a budget, one after another. */
 function partOf(budget: SearchBudget, part: number, parts: number): SearchBudget {
   if (parts === 1) return budget;
@@ -80,7 +75,7 @@ function partOf(budget: SearchBudget, part: number, parts: number): SearchBudget
 export function stateFor(timing: Retiming, draws: Draws): CrewsByWaiting {
   const { problem, crews } = timing;
   const numbers = crewNumbers(problem);
-  const blink_fraction = problem.jobs.length <= fewJobs ? fewBlinks_fraction : crewRules.blink_fraction;
+  const blink_fraction = problem.jobs.length <= fewJobs_count ? fewBlinks_fraction : crewRules.blink_fraction;
   if (!isShared(timing)) return new CrewsByWaiting(numbers, blink_fraction, draws);
   const users = (pool: number) => crews.filter(({ crew }) => crew.pools.includes(pool)).length;
   const hasHauls = problem.stores.some(({ filledBy }) => filledBy !== null);
