@@ -1,3 +1,4 @@
+// long: a whole evaluator of its own, in one piece, that shares nothing with the fast one
 import type {
   Drawn,
   LegTable,
@@ -238,6 +239,7 @@ export class SlowRollout {
     return best ?? (isBeyond ? 'beyondHorizon' : 'noWay');
   }
 
+  // long: a trip told step by step, as the method tells it
   private makeTrip(crew: number, trip: number, stops: readonly number[], ready: number, asks: number, done: number) {
     const { problem } = this;
     const own = problem.crews[crew]!;
@@ -301,6 +303,7 @@ export class SlowRollout {
   }
 
   /** From leaving the base to being back; null where no stop is reached. */
+  // long: a trip told step by step, as the method tells it
   private ride(crew: number, trip: number, stops: readonly number[], day: number, done: number, notes: string[]) {
     const { problem } = this;
     const own = problem.crews[crew]!;
