@@ -312,7 +312,8 @@ describe('readyRollout', () => {
   });
 
   it('tells of a plan that begins before today, and of none that begins today', () => {
-    const begun = (from: number) => codes(readyRollout(programme(), sites('V1'), { ...asked, firstDay: from }).problems);
+    const begun = (from: number) =>
+      codes(readyRollout(programme(), sites('V1'), { ...asked, firstDay: from }).problems);
     expect(begun(today - 1)).toContain('rollout.begins_in_past');
     expect(begun(today)).not.toContain('rollout.begins_in_past');
   });

@@ -315,7 +315,12 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
 }
 
 /** A carrier that fills a store and goes with crews is held for neither: where there are too few for all, that is told. */
-function toldWhereWanted(store: string, by: string | null, { kit, rollout }: ProgrammeFacts, problems: Problem[]): void {
+function toldWhereWanted(
+  store: string,
+  by: string | null,
+  { kit, rollout }: ProgrammeFacts,
+  problems: Problem[],
+): void {
   const carrier = kit.carriers.find(({ carrierId }) => carrierId === by);
   if (carrier === undefined) return;
   const crews_count = rollout.crews.filter(({ carrierIds }) => carrierIds.includes(carrier.carrierId)).length;

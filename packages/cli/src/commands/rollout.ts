@@ -88,10 +88,15 @@ export async function rolloutCommand(
 }
 
 /** Tables from which nothing but the rollout is reckoned: a row of them that is not used is missing in the plan. */
-const rolloutTables = /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals)\b/;
+const rolloutTables =
+  /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals|settings)\b/;
+/** What the rollout alone asks of a site. */
+const siteColumns =
+  /^(?:place|weatherArea|readyFrom|finishBy|workMonths|priority_factor|agreedOn|install\w+_days|skill)$/;
 
-function isOfRollout({ code, severity, place }: Problem): boolean {
-  return severity !== 'note' && (code.startsWith('rollout.') || rolloutTables.test(place.file ?? ''));
+function isOfRollout({ code, severity, place: { file = '', column = '' } }: Problem): boolean {
+  const isOfSites = file.startsWith('sites') && siteColumns.test(column);
+  return severity !== 'note' && (code.startsWith('rollout.') || rolloutTables.test(file) || isOfSites);
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {
