@@ -69,6 +69,9 @@ const trip = z.strictObject({
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
+  cautions: z
+    .array(z.strictObject({ name: z.string(), said: z.string() }))
+    .describe('What is told whenever its load is told; more of them where a leg goes on a river.'),
   said: z.string(),
 });
 
@@ -129,6 +132,7 @@ export const rolloutReport = z
       .describe('People who drink by the end of a week, of futures drawn; empty where none were.'),
     moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
     crews: z.array(crew),
+    places: z.array(z.strictObject({ id: z.string(), name: z.string() })).describe('Names of the places of the ways.'),
     hauls: z.array(
       z.strictObject({
         store: z.string(),
