@@ -76,6 +76,7 @@ function manifest(report: RolloutReport, crew: Crew, trip: RolloutTripReport, sh
   sheet.line(words.itinerary.made(report.programme, numbers.date(report.day)));
   cautions(sheet, [trip]);
   sheet.blank();
+  if (new Set(trip.aboard.flatMap(({ danger }) => danger ?? [])).size > 1) sheet.line(words.manifest.apart);
   sheet.line(words.manifest.leaves(numbers.date(trip.leaves)));
   const limits_kg = trip.legs.flatMap(({ limit_kg }) => limit_kg ?? []);
   if (limits_kg.length > 0) sheet.line(words.manifest.limit(numbers.quantity(Math.min(...limits_kg), 'kg')));

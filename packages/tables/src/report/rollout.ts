@@ -66,6 +66,7 @@ const trip = z.strictObject({
         count: z.number().describe('Pieces.'),
         each_count: z.number().describe('So many of the part are in one piece.'),
         mass_kg: known.describe('Of all of them.'),
+        danger: z.enum(['chlorine', 'fuel']).nullable().describe('What never goes in one load.'),
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
