@@ -7,6 +7,7 @@ import { slackInduction } from '../../packages/engine/dist/programme/rollout/sea
 import { TripsByLoad } from '../../packages/engine/dist/programme/rollout/search/tripsByLoad.js';
 import { TripsByWindow } from '../../packages/engine/dist/programme/rollout/search/tripsByWindow.js';
 import { instancesIn, readLoads, readWindows, valueBeside } from './read.mjs';
+import { waitingKinds } from './waiting.mjs';
 
 /**
  * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--only NAME]`, after
@@ -62,18 +63,19 @@ const kinds = [
         draws,
       ),
   },
+  ...waitingKinds(folder),
 ];
 
 for (const seconds of values.seconds.split(',').map(Number)) for (const kind of kinds) measure(kind, seconds);
 
-function measure({ kind, files, read, rules, state }, seconds) {
+function measure({ kind, files, read, rules, state, known: knownOf = valueBeside, recount = recounted }, seconds) {
   if (files === null) return console.log(`${kind}: no files in this folder, nothing measured`);
   const means = [];
   for (const path of files.filter((file) => basename(file).startsWith(values.only))) {
     const one = understood(read, path);
     if (one === null) continue;
-    const known = valueBeside(path);
-    const runs = seeds.map((seed) => run(one, seed, rules, state, seconds));
+    const known = knownOf(path);
+    const runs = seeds.map((seed) => run(one, seed, { rules, state, recount }, seconds));
     const costs = runs.map(({ cost }) => cost / (one.scale ?? 1));
     const gaps = known === null ? null : costs.map((cost) => (100 * (cost - known)) / known);
     const told = gaps === null ? costs.map(String) : gaps.map((gap) => gap.toFixed(2));
@@ -95,7 +97,7 @@ function understood(read, path) {
   }
 }
 
-function run(one, seed, rules, state, seconds) {
+function run(one, seed, { rules, state, recount }, seconds) {
   const from = process.cpuUsage();
   const used = () => {
     const { user, system } = process.cpuUsage(from);
@@ -105,7 +107,7 @@ function run(one, seed, rules, state, seconds) {
   const plan = state(one, draws);
   const budget = { left: () => 1 - used() / seconds, report: () => {}, stopped: () => false };
   const { tries_count } = slackInduction(plan, rules, budget, draws);
-  return { cost: recounted(one, plan.trips()), tries: tries_count, used: used() };
+  return { cost: recount(one, plan.trips()), tries: tries_count, used: used() };
 }
 
 /** Cost counted again from the lists of jobs, with every job once and no load or window broken; else the run does not count. */

@@ -2,7 +2,13 @@
 export const timeSlack_days = 1e-9;
 
 /** A load is no heavier than its limit where it is over by no more than this [kg, L, m]. Ours: the rounding of sums of masses. */
-export const loadSlack = 1e-6;
+export const loadSlack_kg = 1e-6;
 
 /** Days of a leap year, 29 February among them. Source: Gregorian calendar rule. */
 export const leapYear_days = 366;
+
+/** Of so few jobs [count] the search begins anew twice, from the best there is. Ours: it is through long before its budget is. */
+export const fewJobs_count = 12;
+
+/** Of few jobs places are passed over with this chance. Ours: the cheapest first is seldom the best together. */
+export const fewBlinks_fraction = 0.15;

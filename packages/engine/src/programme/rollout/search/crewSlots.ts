@@ -1,3 +1,4 @@
+// long: the records of crews and all that changes them, each change beside its undoing
 import type { CrewNumbers } from './crewNumbers.ts';
 import type { Draws } from './draws.ts';
 import { nearestJobs } from './nearestJobs.ts';
@@ -240,6 +241,7 @@ export abstract class CrewSlots extends RouteState {
     this.begin();
   }
 
+  // long: one walk along the string, called for every string of the search
   removeString(
     job: number,
     length: number,
