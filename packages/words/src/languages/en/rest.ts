@@ -505,7 +505,7 @@ export const commandLine = {
   "rollout.itinerary.work": "{isOneDay, select, yes {{from}} other {{from} to {to}}}: work at {name}, {people}.",
   "rollout.jsonHelp": "write all of it as JSON",
   "rollout.judging": "judging site {done, number} of {all, number}",
-  "rollout.leftOut": "{count, plural, one {# site is left out} other {# sites are left out}}: {names}{rest, plural, =0 {} other { and # more}}. {reason}",
+  "rollout.leftOut": "{count, plural, one {# site is left out} other {# sites are left out}}: {names}{rest, plural, =0 {} one { and # more} other { and # more}}. {reason}",
   "rollout.locked": "fixed",
   "rollout.manifest.apart": "Chlorine and fuel are both on this list. They go in two loads, never together: settle it before anything is put in.",
   "rollout.manifest.forSite": "For {name}, {site}",

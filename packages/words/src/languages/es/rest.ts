@@ -505,7 +505,7 @@ export const commandLine = {
   "rollout.itinerary.work": "{isOneDay, select, yes {{from}} other {{from} a {to}}}: trabajo en {name}, {people}.",
   "rollout.jsonHelp": "escribir todo como JSON",
   "rollout.judging": "evaluando el sitio {done, number} de {all, number}",
-  "rollout.leftOut": "{count, plural, one {# sitio queda fuera} other {# sitios quedan fuera}}: {names}{rest, plural, =0 {} other { y # más}}. {reason}",
+  "rollout.leftOut": "{count, plural, one {# sitio queda fuera} other {# sitios quedan fuera}}: {names}{rest, plural, =0 {} one { y # más} other { y # más}}. {reason}",
   "rollout.locked": "fijo",
   "rollout.manifest.apart": "En esta lista hay cloro y combustible. Van en dos cargas, nunca juntos: acuérdenlo antes de cargar nada.",
   "rollout.manifest.forSite": "Para {name}, {site}",
