@@ -682,6 +682,7 @@ export const fields = {
   "parts_picture_about": "The file of its picture.",
   "parts_pieces_count": "Travels in pieces",
   "parts_pieces_count_about": "Pieces one of it travels in, such as the shells of a tank: each with its share of mass and room, and as long as length_m.",
+  "parts_pieces_count_empty": "1",
   "parts_pistonBore_mm": "Piston",
   "parts_pistonBore_mm_about": "Diameter of the piston of its hand pump.",
   "parts_pistonStroke_mm": "Stroke",
