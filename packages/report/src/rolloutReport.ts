@@ -109,9 +109,12 @@ const dayAt = ({ problem }: Pick<Told, 'problem'>, time: number) => isoDay(probl
 /** The day on which something ends: a day wholly used is written as the next whole number. */
 const lastDay = (time: number) => Math.ceil(time - 1e-9) - 1;
 
+/** A day of a future; null where it is not within the days looked at. */
+const dayWithin = (told: Told, day: number) => (day >= told.problem.horizon_days ? null : dayAt(told, day));
+
 /** Days of futures, by the value at each rank. */
 const daysAt = (told: Told, { p10, p50, p90 }: Spans) => ({
-  ...{ p10: dayAt(told, p10.value), p50: dayAt(told, p50.value), p90: dayAt(told, p90.value) },
+  ...{ p10: dayWithin(told, p10.value), p50: dayWithin(told, p50.value), p90: dayWithin(told, p90.value) },
 });
 
 function leftOut({ leftOut: sites, facts, problem, outcome, language }: Told): RolloutReport['leftOut'] {
@@ -140,7 +143,8 @@ function finish(told: Told): RolloutReport['finish'] {
     likely: dayAt(told, outcome.finish),
     futures: futures && daysAt(told, futures.finish),
     runs_count: futures?.replicates_count ?? 0,
-    p90Between: futures === null ? null : [dayAt(told, futures.finish.p90.from), dayAt(told, futures.finish.p90.to)],
+    p90Between:
+      futures === null ? null : [dayWithin(told, futures.finish.p90.from), dayWithin(told, futures.finish.p90.to)],
   };
 }
 

@@ -39,11 +39,12 @@ function summary(
     sheet.line(
       words.futures(
         finish.runs_count,
-        numbers.date(finish.futures.p50),
-        numbers.date(finish.futures.p90),
-        (finish.p90Between ?? []).map((day) => numbers.date(day)),
+        dateWithin(finish.futures.p50),
+        dateWithin(finish.futures.p90),
+        (finish.p90Between ?? []).map(dateWithin),
       ),
     );
+  if (isEarly(finish)) sheet.line(words.early);
   const { longest } = waiting;
   sheet.line(
     words.waiting(
@@ -60,6 +61,13 @@ function summary(
     ),
   );
 }
+
+/** A day of the futures; those that are beyond the days looked at have none. */
+const dateWithin = (day: string | null): string => (day === null ? words.notWithin : numbers.date(day));
+
+/** Is the date of a plan on which nothing goes wrong earlier than nine in ten of the futures? */
+const isEarly = ({ likely, futures }: RolloutReport['finish']): boolean =>
+  futures !== null && (futures.p10 === null || likely < futures.p10);
 
 function exceptions(sheet: Sheet, { leftOut, broken }: RolloutReport): void {
   const isDone = ({ reason }: RolloutReport['leftOut'][number]) => reason === 'handedOver';
@@ -84,7 +92,7 @@ function tripLines(sheet: Sheet, { tripId, said, stops, isLocked }: RolloutTripR
       words.stop(
         ...([name, numbers.people(people)] as const),
         ...([numbers.date(handOver), numbers.date(served)] as const),
-        futures && [numbers.date(futures.p10), numbers.date(futures.p90)],
+        futures && [dateWithin(futures.p10), dateWithin(futures.p90)],
       ),
       4,
       2,

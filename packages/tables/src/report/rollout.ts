@@ -8,7 +8,10 @@ const known = z.number().nullable().describe('Null: not known.');
 const people = z.int();
 
 /** Half of all futures are before `p50`, eight in ten between the others; `fraction` is of the futures in which it happens at all. */
-const futures = z.strictObject({ p10: day, p50: day, p90: day }).describe('Of futures drawn; null where none were.');
+const within = day.nullable().describe('Null: not within the days looked at.');
+const futures = z
+  .strictObject({ p10: within, p50: within, p90: within })
+  .describe('Of futures drawn; null where none were.');
 
 const leg = z.strictObject({
   from: z.string().describe('Id of a place or site.'),
@@ -105,7 +108,7 @@ export const rolloutReport = z
       futures: futures.nullable(),
       runs_count: z.int(),
       p90Between: z
-        .array(day)
+        .array(day.nullable())
         .nullable()
         .describe('Two days: how well the ninth in ten is known, from that many futures.'),
     }),

@@ -44,6 +44,8 @@ const rolloutPageIn = ({ say }: Speech) => ({
       ...{ runs, p50, p90, hasBetween: yes(between.length === 2 && between[0] !== between[1]) },
       ...{ low: between[0] ?? '', high: between[1] ?? '' },
     }),
+  early: say('commandLine.rollout.early'),
+  notWithin: say('commandLine.rollout.notWithin'),
   waiting: (mean: string, name: string, days: string) =>
     say('commandLine.rollout.waiting', { mean, hasLongest: yes(name !== ''), name, days }),
   cost: (amount: string, fuel: string) => say('commandLine.rollout.cost', { amount, fuel }),
