@@ -70,6 +70,7 @@ export function addRollout(root: Command, context: Context, ended: (code: ExitCo
     .option('--seed <n>', rollout.seedHelp)
     .option('--from <date>', rollout.fromHelp)
     .option('--futures <n>', rollout.futuresHelp)
+    .option('--compare', rollout.compareHelp)
     .option('--out <dir>', rollout.outHelp)
     .option('--overwrite', rollout.overwriteHelp)
     .option('--json', rollout.jsonHelp)

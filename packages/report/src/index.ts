@@ -9,7 +9,7 @@ export { problemReport } from './problemReport.ts';
 export { remediesInWords } from './remediesInWords.ts';
 export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts';
 export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
-export { type RolloutGiven, rolloutReport } from './rolloutReport.ts';
+export { type ComparedGiven, type RolloutGiven, rolloutReport } from './rolloutReport.ts';
 export { rolloutSheets } from './rolloutSheets.ts';
 export { safetyReport } from './safetyReport.ts';
 export { siteCup } from './siteCup.ts';

@@ -91,7 +91,7 @@ function refuseToOverwrite(out: string, sites: readonly SiteFacts[]): void {
 
 /** Every second site to a thread each, so that large and small ones are shared alike. */
 async function inThreads(folder: string, wanted: PacksWanted, told: (made: PackMade) => void): Promise<void> {
-  const work = threadWork(new URL('../packs/thread.js', import.meta.url), threads_count);
+  const work = threadWork(new URL('../threads/thread.js', import.meta.url), threads_count);
   const jobs = Array.from({ length: threads_count }, (_, nth) => {
     const siteIds = wanted.siteIds.filter((_, i) => i % threads_count === nth);
     const onReport = (_: number, made: unknown) => told(made as PackMade);

@@ -16,6 +16,7 @@ import {
   readyProgramme,
   readyRollout,
   rolloutSites,
+  rolloutVariants,
   type SearchBudget,
   type SearchProgress,
   tripLegs,
@@ -26,6 +27,7 @@ import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
 import { type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
 import type { RolloutReport } from '@eavewell/tables';
+import { threadWork } from '@eavewell/work';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { rolloutPage } from '../print/rolloutPage.ts';
@@ -33,6 +35,7 @@ import { rolloutPapers } from '../print/rolloutPapers.ts';
 import { Sheet } from '../print/sheet.ts';
 import { paperLook, write } from '../print/terminal.ts';
 import { json } from '../report/jsonReport.ts';
+import type { PlanMade, PlanWanted } from '../threads/tasks.ts';
 import type { Context } from './context.ts';
 import type { FolderFound, FromData } from './folderOrData.ts';
 import { makeOutFolder } from './outFolder.ts';
@@ -46,6 +49,7 @@ export interface RolloutOptions extends FromData {
   readonly seed?: string;
   readonly from?: string;
   readonly futures?: string;
+  readonly compare?: boolean;
   readonly out?: string;
   readonly overwrite?: boolean;
   readonly json?: boolean;
@@ -58,11 +62,15 @@ interface Asked {
   readonly seed: number;
   readonly firstDay: DayIndex | null;
   readonly futures_count: number;
+  readonly isCompared: boolean;
   readonly today: DayIndex;
 }
 
 /** Seconds of search, futures and columns of the bound where nothing else is asked. */
 const usual = { seconds: 10, futures_count: 2000, seed: 1, mostColumns: 15_000 } as const;
+
+/** Variants are planned side by side. */
+const threads_count = 2;
 
 /** Who goes where, when, by which way: a plan with its dates, what bounds it, and how sure it is. */
 export async function rolloutCommand(
@@ -125,6 +133,7 @@ function whatIsAsked(options: RolloutOptions): Asked {
     ...{ tries, firstDay },
     seed: wholeNumber(options.seed, '--seed', 0, 4_294_967_295) ?? usual.seed,
     futures_count: wholeNumber(options.futures, '--futures', 0, 100_000) ?? usual.futures_count,
+    isCompared: options.compare === true,
     today: dayOnClock(new Date()),
   };
 }
@@ -165,8 +174,33 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     futures: futuresOf(ready, found.plan, areasWeather(ready, facts.sites, programme), asked, context),
     legsOf: (crew, trip) => tripLegs(ready, found.outcome, crew, trip),
     aboardOf: (crew, trip) => aboardOfTrip(ready.problem, found.plan.trips[crew]![trip]!.stops, linesOf, kit),
-    ...{ compared: null, problems: ready.problems },
+    compared: asked.isCompared ? await comparedOf(ready, asked, context) : null,
+    problems: ready.problems,
   };
+}
+
+/** The same with other crews, carriers and stores, two at a time, each searched for as long as the plan itself. */
+async function comparedOf(
+  { problem }: ReadyRollout,
+  { seed, seconds, tries }: Asked,
+  { progress }: Context,
+): Promise<RolloutGiven['compared']> {
+  const variants = rolloutVariants(problem);
+  const work = threadWork(new URL('../threads/thread.js', import.meta.url), threads_count);
+  try {
+    let done = 0;
+    return await Promise.all(
+      variants.map(async (variant) => {
+        const wanted: PlanWanted = { problem: variant.problem, seed, seconds, tries };
+        const made = await work.start<PlanMade>('plan', wanted).result;
+        done += 1;
+        progress.at(() => words.comparing(done, variants.length));
+        return { ...made, change: variant.change, crews_count: variant.problem.crews.length };
+      }),
+    );
+  } finally {
+    await work.close();
+  }
 }
 
 async function boundsOf({ problem }: ReadyRollout): Promise<WaitingBounds | null> {

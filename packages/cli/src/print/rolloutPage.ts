@@ -169,10 +169,12 @@ function compared(sheet: Sheet, { compared: rows, currency }: RolloutReport): vo
   if (rows === null) return;
   sheet.heading(words.compared);
   sheet.table(
-    words.comparedColumns.map((head) => ({ head, align: 'right' })),
-    rows.map(({ crews, carriers, forwardStores, finish, weighted, cost }) => [
-      ...[String(crews), String(carriers), String(forwardStores), numbers.date(finish)],
-      ...[numbers.fixed(weighted, 0), currency === null ? numbers.fixed(cost, 0) : numbers.money(cost, currency)],
+    words.comparedColumns.map((head, at) => ({ head, align: at === 0 ? 'left' : 'right' })),
+    rows.map(({ said, isBeaten, crews_count, leftOut_count, finish, weighted, cost }) => [
+      isBeaten ? words.beaten(said) : said,
+      ...[String(crews_count), String(leftOut_count), numbers.date(finish), numbers.fixed(weighted, 0)],
+      currency === null ? numbers.fixed(cost, 0) : numbers.money(cost, currency),
     ]),
   );
+  sheet.line(words.comparedAbout, 2);
 }

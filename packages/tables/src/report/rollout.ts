@@ -159,12 +159,18 @@ export const rolloutReport = z
     compared: z
       .array(
         z.strictObject({
-          crews: z.int(),
-          carriers: z.int().describe('Of boats that crews share.'),
-          forwardStores: z.int(),
+          kind: z.enum(['asIs', 'crews', 'carriers', 'forwardStore']),
+          of: z.string().nullable().describe('The carrier, or the place of the store.'),
+          by_count: z.int().describe('So many more, or fewer.'),
+          crews_count: z.int(),
+          leftOut_count: z.int().describe('Sites that no trip serves; they wait to the last day looked at.'),
           finish: day,
           weighted: z.number(),
           cost: z.number(),
+          isBeaten: z
+            .boolean()
+            .describe('Another of these has no more waiting and costs no more, and less of one of them.'),
+          said: z.string(),
         }),
       )
       .nullable()

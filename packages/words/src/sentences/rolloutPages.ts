@@ -86,13 +86,15 @@ const rolloutPageIn = ({ say }: Speech) => ({
   ],
   compared: say('commandLine.rollout.compared'),
   comparedColumns: [
+    say('commandLine.rollout.columns.change'),
     say('commandLine.rollout.columns.crews'),
-    say('commandLine.rollout.columns.carriers'),
-    say('commandLine.rollout.columns.stores'),
+    say('commandLine.rollout.columns.leftOut'),
     say('commandLine.rollout.columns.finish'),
     say('commandLine.rollout.columns.waiting'),
     say('commandLine.rollout.columns.amount'),
   ],
+  beaten: (variant: string) => say('commandLine.rollout.beaten', { variant }),
+  comparedAbout: say('commandLine.rollout.comparedAbout'),
 });
 
 /** What a crew is given on paper: where it goes, and what it takes. */

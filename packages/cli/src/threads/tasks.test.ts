@@ -1,0 +1,23 @@
+import { budgetOfTries, planRollout, rolloutVariants } from '@eavewell/engine';
+import { expect, it } from 'vitest';
+import { tinyRollout } from '../../../engine/src/programme/rollout/tinyRollout.testing.ts';
+import { tasks } from './tasks.ts';
+
+it('a plan made in a thread is the plan', async () => {
+  const around = { report: () => {}, stopped: () => false };
+  for (const { problem } of rolloutVariants(tinyRollout(4))) {
+    const { outcome } = planRollout(problem, { seed: 3, budget: budgetOfTries(256) });
+    const made = await tasks.plan({ problem, seed: 3, tries: 256, seconds: null }, around);
+    expect(made).toEqual({ waiting: outcome.waiting, cost: outcome.cost, finish: outcome.finish, leftOut_count: 0 });
+  }
+});
+
+it('sites that no trip serves are counted', async () => {
+  const rollout = tinyRollout(2);
+  const problem = { ...rollout, jobs: rollout.jobs.map((job, at) => (at === 0 ? job : { ...job, kg: 1e6 })) };
+  const made = await tasks.plan(
+    { problem, seed: 1, tries: 128, seconds: null },
+    { report: () => {}, stopped: () => false },
+  );
+  expect(made.leftOut_count).toBe(1);
+});

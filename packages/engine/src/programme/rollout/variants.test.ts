@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { tinyCrew, tinyRollout } from './tinyRollout.testing.ts';
+import { rolloutVariants } from './variants.ts';
+
+const rollout = tinyRollout(3, {
+  crews: [tinyCrew(100), { ...tinyCrew(100), crewId: 'D', store: 1, pools: [0] }],
+  stores: [
+    { node: 0, arrivals: [], filledBy: null },
+    {
+      node: 0,
+      arrivals: [],
+      filledBy: {
+        ...{ store: 0, there_days: [1], back_days: [1], limit_kg: 100, limit_L: 100 },
+        ...{ cost_per_trip: 1, fuel_L_per_trip: 1 },
+      },
+    },
+  ],
+  pools: [{ carrierId: 'BOAT', carriers_count: 1 }],
+});
+
+describe('rolloutVariants', () => {
+  const variants = rolloutVariants(rollout);
+
+  it('tells the rollout as it is first, and each change once', () => {
+    expect(variants.map(({ change }) => change)).toEqual([
+      { kind: 'asIs', of: null, by_count: 0 },
+      { kind: 'crews', of: null, by_count: -1 },
+      { kind: 'crews', of: null, by_count: 1 },
+      { kind: 'crews', of: null, by_count: 2 },
+      { kind: 'carriers', of: 'BOAT', by_count: 1 },
+      { kind: 'forwardStore', of: 'B', by_count: -1 },
+    ]);
+    expect(variants[0]!.problem).toBe(rollout);
+  });
+
+  it('changes nothing else', () => {
+    for (const { problem } of variants) {
+      expect(problem.jobs).toBe(rollout.jobs);
+      expect(problem.travels).toBe(rollout.travels);
+    }
+    expect(variants.map(({ problem }) => problem.crews.length)).toEqual([2, 1, 3, 4, 2, 2]);
+    expect(new Set(variants[3]!.problem.crews.map(({ crewId }) => crewId)).size).toBe(4);
+    expect(variants[4]!.problem.pools[0]!.carriers_count).toBe(2);
+    expect(variants[5]!.problem.crews.map(({ store }) => store)).toEqual([0, 0]);
+  });
+
+  it('has none where nobody goes', () => {
+    expect(rolloutVariants({ ...rollout, crews: [] })).toEqual([]);
+  });
+});

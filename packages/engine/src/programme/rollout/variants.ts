@@ -1,0 +1,71 @@
+import type { Crew, RolloutProblem } from './problem.ts';
+
+/** What is otherwise than in the programme. `by`: so many more, or fewer. */
+export interface RolloutChange {
+  readonly kind: 'asIs' | 'crews' | 'carriers' | 'forwardStore';
+  /** Id of the carrier or of the store's place; null: of no one thing. */
+  readonly of: string | null;
+  readonly by_count: number;
+}
+
+export interface RolloutVariant {
+  readonly change: RolloutChange;
+  readonly problem: RolloutProblem;
+}
+
+/**
+ * What would other crews, boats and stores do? The rollout as it is; with a crew fewer, and one and two more like its first; with one more and one fewer
+ * of each carrier that crews share; without each forward store, its crews loading at the store behind.
+ *
+ * @param problem - the rollout as numbers [day, kg, L, person]
+ * @returns variants, the rollout as it is first [count]
+ * @law sites, ways and goods are the same in all
+ * @definition ours: docs/methods/rollout.md, The command
+ */
+export function rolloutVariants(problem: RolloutProblem): readonly RolloutVariant[] {
+  const { crews, pools, stores, placeIds } = problem;
+  const first = crews[0];
+  if (first === undefined) return [];
+  const fewer = crews.length > 1 ? [crewsBy(problem, -1, crews.slice(0, -1))] : [];
+  const more = [1, 2].map((by) =>
+    crewsBy(problem, by, [...crews, ...Array.from({ length: by }, (_, at) => like(first, at + 1))]),
+  );
+  const carriers = pools.flatMap(({ carrierId, carriers_count }, at) =>
+    [-1, 1]
+      .filter((by) => carriers_count + by > 0)
+      .map(
+        (by_count): RolloutVariant => ({
+          change: { kind: 'carriers', of: carrierId, by_count },
+          problem: {
+            ...problem,
+            pools: pools.map((pool, nth) =>
+              nth === at ? { ...pool, carriers_count: carriers_count + by_count } : pool,
+            ),
+          },
+        }),
+      ),
+  );
+  const without = stores.flatMap(({ node, filledBy }, at): readonly RolloutVariant[] =>
+    filledBy === null || !crews.some(({ store }) => store === at)
+      ? []
+      : [
+          {
+            change: { kind: 'forwardStore', of: placeIds[node]!, by_count: -1 },
+            problem: {
+              ...problem,
+              crews: crews.map((crew) => (crew.store === at ? { ...crew, store: filledBy.store } : crew)),
+            },
+          },
+        ],
+  );
+  return [{ change: { kind: 'asIs', of: null, by_count: 0 }, problem }, ...fewer, ...more, ...carriers, ...without];
+}
+
+function crewsBy(problem: RolloutProblem, by_count: number, crews: readonly Crew[]): RolloutVariant {
+  return { change: { kind: 'crews', of: null, by_count }, problem: { ...problem, crews } };
+}
+
+/** A crew like another, that has learned nothing yet. */
+function like(crew: Crew, nth: number): Crew {
+  return { ...crew, crewId: `${crew.crewId}+${nth}`, done_count: 0 };
+}
