@@ -1,4 +1,4 @@
-import { stat } from 'node:fs/promises';
+import { readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
   aboardOfTrip,
@@ -7,6 +7,7 @@ import {
   type DayIndex,
   dayOnClock,
   finishDates,
+  type Problem,
   type ProgrammeFacts,
   planRollout,
   type ReadyRollout,
@@ -24,11 +25,13 @@ import {
 import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
 import { type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
+import type { RolloutReport } from '@eavewell/tables';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { rolloutPage } from '../print/rolloutPage.ts';
+import { rolloutPapers } from '../print/rolloutPapers.ts';
 import { Sheet } from '../print/sheet.ts';
-import { write } from '../print/terminal.ts';
+import { paperLook, write } from '../print/terminal.ts';
 import { json } from '../report/jsonReport.ts';
 import type { Context } from './context.ts';
 import type { FolderFound, FromData } from './folderOrData.ts';
@@ -69,20 +72,47 @@ export async function rolloutCommand(
 ): Promise<ExitCode> {
   const asked = whatIsAsked(options);
   if (options.out !== undefined) await refuseFolder(options.out, options.overwrite === true);
-  const { facts } = await readFolder(folder, context);
-  const given = await foundAt(facts, asked, context);
+  const read = await readFolder(folder, context);
+  const found = await foundAt(read.facts, asked, context);
+  const given = { ...found, problems: [...read.problems.filter(isOfRollout), ...found.problems] };
   const report = rolloutReport(given, spoken);
   context.progress.done();
   const sheet = new Sheet(context.look);
   rolloutPage(sheet, report);
   if (options.out !== undefined) {
-    for (const one of rolloutSheets(report)) await writeFileWhole(join(options.out, `${one.name}.csv`), plainCsv(one));
-    await writeFileWhole(join(options.out, 'rollout.txt'), sheet.text());
+    await writeAll(options.out, report);
     sheet.blank();
     sheet.line(words.written(options.out));
   }
   await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
   return report.problems.some(({ severity }) => severity === 'blocker') ? exitCodes.blocker : exitCodes.done;
+}
+
+/** Tables from which nothing but the rollout is reckoned: a row of them that is not used is missing in the plan. */
+const rolloutTables =
+  /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals|settings)\b/;
+/** What the rollout alone asks of a site. */
+const siteColumns =
+  /^(?:place|weatherArea|readyFrom|finishBy|workMonths|priority_factor|agreedOn|install\w+_days|skill)$/;
+
+function isOfRollout({ code, severity, place: { file = '', column = '' } }: Problem): boolean {
+  const isOfSites = file.startsWith('sites') && siteColumns.test(column);
+  return severity !== 'note' && (code.startsWith('rollout.') || rolloutTables.test(file) || isOfSites);
+}
+
+/** Tables for other programs, and texts for crews: without colours, whatever the screen has. */
+async function writeAll(out: string, report: RolloutReport): Promise<void> {
+  for (const one of rolloutSheets(report)) await writeFileWhole(join(out, `${one.name}.csv`), plainCsv(one));
+  const page = new Sheet(paperLook);
+  rolloutPage(page, report);
+  const papers = [{ file: 'rollout.txt', text: page.text() }, ...rolloutPapers(report, paperLook)];
+  await removePapers(out);
+  for (const { file, text } of papers) await writeFileWhole(join(out, file), text);
+}
+
+/** A manifest of an older plan must not lie among those of this one: somebody would load by it. */
+async function removePapers(out: string): Promise<void> {
+  for (const file of await readdir(out)) if (/^(itinerary|manifest)-.+\.txt$/.test(file)) await rm(join(out, file));
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {

@@ -8,7 +8,10 @@ const known = z.number().nullable().describe('Null: not known.');
 const people = z.int();
 
 /** Half of all futures are before `p50`, eight in ten between the others; `fraction` is of the futures in which it happens at all. */
-const futures = z.strictObject({ p10: day, p50: day, p90: day }).describe('Of futures drawn; null where none were.');
+const within = day.nullable().describe('Null: not within the days looked at.');
+const futures = z
+  .strictObject({ p10: within, p50: within, p90: within })
+  .describe('Of futures drawn; null where none were.');
 
 const leg = z.strictObject({
   from: z.string().describe('Id of a place or site.'),
@@ -66,9 +69,13 @@ const trip = z.strictObject({
         count: z.number().describe('Pieces.'),
         each_count: z.number().describe('So many of the part are in one piece.'),
         mass_kg: known.describe('Of all of them.'),
+        danger: z.enum(['chlorine', 'fuel']).nullable().describe('What never goes in one load.'),
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
+  cautions: z
+    .array(z.strictObject({ name: z.string(), said: z.string() }))
+    .describe('What is told whenever its load is told; more of them where a leg goes on a river.'),
   said: z.string(),
 });
 
@@ -101,7 +108,7 @@ export const rolloutReport = z
       futures: futures.nullable(),
       runs_count: z.int(),
       p90Between: z
-        .array(day)
+        .array(day.nullable())
         .nullable()
         .describe('Two days: how well the ninth in ten is known, from that many futures.'),
     }),
@@ -129,6 +136,7 @@ export const rolloutReport = z
       .describe('People who drink by the end of a week, of futures drawn; empty where none were.'),
     moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
     crews: z.array(crew),
+    places: z.array(z.strictObject({ id: z.string(), name: z.string() })).describe('Names of the places of the ways.'),
     hauls: z.array(
       z.strictObject({
         store: z.string(),
