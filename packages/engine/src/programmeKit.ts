@@ -5,9 +5,11 @@ import type {
   PartFacts,
   Problem,
   ProgrammeFacts,
+  SiteDesign,
   SiteFacts,
 } from './kernel/index.ts';
 import { moneyOn, type PriceFound } from './parts/index.ts';
+import { designSites, type ReadyProgramme, wearOf } from './plan.ts';
 import {
   type CartridgeWear,
   type CostMarket,
@@ -233,6 +235,34 @@ export function asInstalled(site: SiteFacts, today: DayIndex): SiteFacts {
     treatment: { ...site.treatment, units: units.map((unit) => ({ ...unit, installedOn: unit.installedOn ?? from })) },
   };
 }
+
+/**
+ * The days between which each set of cartridges of a site lasts, that of a unit which is not there yet as if it were new today: what the
+ * cost of a site is reckoned from, whoever asks.
+ *
+ * @param site - the site's facts
+ * @param ready - the programme, ready: rain [mm], settings, the day it is asked on
+ * @param known - what is worked out already: the site's design, and when its cartridges are due [day]
+ * @returns for each unit the day its set is new and the days it ends on [day]; null where the site has no unit in use
+ * @definition ours: docs/decisions/0318-one-cost-of-a-site-that-is-not-built.md
+ */
+export function setDatesAt(
+  site: SiteFacts,
+  ready: ReadyProgramme,
+  known?: { readonly design: SiteDesign; readonly wear: { readonly finding: readonly SetDates[] | null } },
+): readonly SetDates[] | null {
+  const { today = null } = ready;
+  const installed = today === null ? site : asInstalled(site, today);
+  if (installed === site && known !== undefined) return datesOnly(known.wear.finding);
+  // What presses the water through counts where a flow was read without its pressure, and is asked of the design then alone.
+  const isPressureAsked = site.treatment.flowReadings.some(({ pressure_kPa }) => pressure_kPa === null);
+  const [designed] = isPressureAsked && known === undefined ? designSites([site], ready) : [];
+  const design = known?.design ?? designed;
+  return datesOnly(wearOf(installed, ready, design).finding);
+}
+
+const datesOnly = (finding: readonly SetDates[] | null): readonly SetDates[] | null =>
+  finding?.map(({ serial, setSince, endsOn }) => ({ serial, setSince, endsOn })) ?? null;
 
 /**
  * What does a site cost over its life?

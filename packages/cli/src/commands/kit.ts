@@ -1,6 +1,5 @@
 import { stat } from 'node:fs/promises';
 import {
-  asInstalled,
   type Carrier,
   costAtSite,
   costOfProgramme,
@@ -15,16 +14,14 @@ import {
   type ProgrammeFacts,
   piecesOfKit,
   type ReadyKit,
-  type ReadyProgramme,
   readIsoDay,
   readyKit,
   readyProgramme,
   type SiteCost,
-  type SiteFacts,
   type SiteKit,
+  setDatesAt,
   setsOf,
   stowedIn,
-  wearOf,
 } from '@eavewell/engine';
 import { plainWorkbook, writeFileWhole } from '@eavewell/formats';
 import { type KitGiven, kitReport, kitSheets, siteKitReport } from '@eavewell/report';
@@ -136,7 +133,7 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     const kit = kitAtSite(site, ready);
     const pieces = piecesOfKit(kit, ready);
     const loads = asked.carriers.map((one) => loadsBy(pieces, one, ready));
-    const cost = costOf(site, ready, rain, today);
+    const cost = costAtSite(site, setsOf(site, { finding: setDatesAt(site, rain) }, ready), ready);
     const full = { loads: sites !== null || carrier !== null, working: sites !== null };
     found.kits.push(kit);
     found.reports.push(siteKitReport({ site, kit, loads, cost }, ready, full, spoken));
@@ -152,12 +149,6 @@ async function foundAt(facts: ProgrammeFacts, asked: Asked, context: Context): P
     cost: costOfProgramme(costs, ready),
     sites: found.reports,
   };
-}
-
-/** A unit that is not there yet wears like a new one. */
-function costOf(site: SiteFacts, ready: ReadyKit, rain: ReadyProgramme, today: DayIndex): SiteCost {
-  const installed = asInstalled(site, today);
-  return costAtSite(site, setsOf(installed, wearOf(installed, rain), ready), ready);
 }
 
 /** All pieces of the trip together, by boat or truck unless a carrier was named. */

@@ -111,6 +111,18 @@ describe('amounts with their ranges, and what moves them', () => {
     expect(textsOf(picture)).toContain('not known');
   });
 
+  it('a name that has no room beside its figure stands above it, whole', () => {
+    const long = { ...row(10), label: 'Gastos menores de operación y mantenimiento', said: '1.234 USD (900 a 1.500)' };
+    const at = (width: number) => {
+      const letters = lettersOf(rangesPicture([long, row(20)], { tick: String }, { width }));
+      const [name, figure] = [long.label, long.said].map((text) => letters.find((one) => one.text === text));
+      expect([name?.text, figure?.text]).toEqual([long.label, long.said]);
+      return figure!.y - name!.y;
+    };
+    expect(at(328)).toBeGreaterThan(12);
+    expect(at(820)).toBe(0);
+  });
+
   it('an input that lowers the result when it is high stands the right way round', () => {
     const swing = {
       rowId: 'swing:life',

@@ -25,6 +25,8 @@ export interface RangesWords {
 }
 
 const [row_px, bar_px, foot_px] = [46, 14, 26] as const;
+/** What a row is higher by whose figure stands below its label, as both have no room on one line [px]. */
+const line_px = 17;
 /** Width of the outline of what is not known at all [px]. */
 const unknown_px = 56;
 
@@ -42,14 +44,21 @@ export function rangesPicture(
   words: RangesWords,
   { width }: { readonly width: number },
 ): Picture {
-  const base = rows.length * row_px + 4;
+  const placed: { readonly row: RangeRow; readonly top: number; readonly isFolded: boolean }[] = [];
+  let next = 0;
+  for (const row of rows) {
+    const isFolded = isTooWide(row, width);
+    placed.push({ row, top: next, isFolded });
+    next += row_px + (isFolded ? line_px : 0);
+  }
+  const base = next + 4;
   const height = base + foot_px;
   const lettering = new Lettering(width, height);
   const [left, right] = [2, width - 34];
   const most = Math.max(0, ...rows.flatMap(({ value, high }) => [value ?? 0, high ?? 0]));
   const end = stepsUp(most, 5);
   const xOf = (value: number) => left + (value / end) * (right - left);
-  const drawn = rows.map((row, nth) => rowOf(row, nth * row_px, xOf, width, lettering));
+  const drawn = placed.map((one) => rowOf(one, xOf, width, lettering));
   const ticks = ticksTo(end, 5);
   const shapes: Shape[] = [
     stroke(ticks.map((tick) => down(xOf(tick), 22, base)).join('') || 'M0 0', pen('hair', 'rule')),
@@ -66,23 +75,30 @@ export function rangesPicture(
   return { width, height, pxPerM: null, shapes: [...shapes, ...lettering.letters], handles: [] };
 }
 
+/** Room for a label beside its figure [px]. */
+const besideFigure_px = ({ said, isStrong }: RangeRow, width: number): number =>
+  width - letterWidth_px(said, 'lettering', isStrong) - 16;
+
+const isTooWide = (row: RangeRow, width: number): boolean =>
+  letterWidth_px(row.label, 'lettering', row.isStrong) > besideFigure_px(row, width);
+
 function rowOf(
-  { rowId, label, said, value, low, high, isAtLeast, isStrong }: RangeRow,
-  top: number,
+  { row, top, isFolded }: { readonly row: RangeRow; readonly top: number; readonly isFolded: boolean },
   xOf: (value: number) => number,
   width: number,
   lettering: Lettering,
 ): Shape {
+  const { rowId, label, said, value, low, high, isAtLeast, isStrong } = row;
   const y = top + 15;
-  const own = letterWidth_px(said, 'lettering', isStrong);
-  const room = width - own - 16;
+  const room = isFolded ? width - 4 : besideFigure_px(row, width);
+  const under = isFolded ? line_px : 0;
   lettering.set({ text: fitted(label, room, isStrong), isStrong }, { x: 2, y }, { hasHalo: true });
   lettering.set(
     { text: said, isStrong, ink: isStrong ? 'ink' : 'second' },
-    { x: width - 2, y, anchor: 'end' },
+    { x: width - 2, y: y + under, anchor: 'end' },
     { hasHalo: true },
   );
-  const bar = top + 22;
+  const bar = top + 22 + under;
   if (value === null && (low ?? 0) === 0)
     return group(rowId, [stroke(rect(xOf(0), bar, unknown_px, bar_px), pen('thin', 'second', 'unknown'))]);
   const to = Math.max(xOf(value ?? low ?? 0), xOf(0) + 1.5);

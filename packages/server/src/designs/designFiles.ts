@@ -1,7 +1,7 @@
 import { type FileHandle, open, readdir, readFile, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { crc32 } from 'node:zlib';
-import type { SmallestRemedy } from '@eavewell/engine';
+import type { SmallestRemedy, setDatesAt } from '@eavewell/engine';
 import { makeFolder, writeFileWhole } from '@eavewell/formats';
 import type { SiteSaid } from '@eavewell/report';
 import type { DesignReport, SiteCup, SiteShort, SiteYears } from '@eavewell/tables';
@@ -38,14 +38,20 @@ interface SitePlaces extends LinePlace {
   readonly facts: LinePlace;
 }
 
+/** What is kept of a site beside what is told of it. */
+interface SiteBeside extends SitePlaces {
+  /** From when to when its sets of cartridges last, as its cost takes them; null where it has no unit in use. */
+  readonly sets: ReturnType<typeof setDatesAt>;
+}
+
 /** A site as it was last judged, and what of. */
-export interface SiteJudged extends SitePlaces, SiteTold {
+export interface SiteJudged extends SiteBeside, SiteTold {
   readonly hash: string;
   readonly smallest: SmallestRemedy | null;
 }
 
 /** A site of a whole design. */
-export interface SiteListed extends SitePlaces, SiteTold {}
+export interface SiteListed extends SiteBeside, SiteTold {}
 
 /** What a design says beside its sites. */
 export type DesignRest = Omit<DesignReport, 'sites'>;
@@ -249,7 +255,7 @@ export class DesignWriter {
     siteId: string,
     report: string,
     facts: string,
-    rest: Pick<SiteJudged, 'hash' | 'short' | 'said' | 'years' | 'cup' | 'smallest'>,
+    rest: Pick<SiteJudged, 'hash' | 'short' | 'said' | 'years' | 'cup' | 'smallest' | 'sets'>,
   ): Promise<void> {
     const places = { ...(await this.append(report)), facts: await this.append(facts) };
     this.judged.set(siteId, { ...rest, ...places });
@@ -268,8 +274,8 @@ export class DesignWriter {
     await this.save();
     const head = { build: this.build, ...design, count: siteIds.length };
     const lines = siteIds.map((siteId) => {
-      const { file, from_bytes, length_bytes, crc, facts, short, said, years, cup } = this.judged.get(siteId)!;
-      return JSON.stringify({ file, from_bytes, length_bytes, crc, facts, short, said, years, cup });
+      const { file, from_bytes, length_bytes, crc, facts, sets, short, said, years, cup } = this.judged.get(siteId)!;
+      return JSON.stringify({ file, from_bytes, length_bytes, crc, facts, sets, short, said, years, cup });
     });
     await writeFileWhole(join(this.folder, listFile), `${[JSON.stringify(head), ...lines].join('\n')}\n`);
     for (const name of await readdir(this.folder))

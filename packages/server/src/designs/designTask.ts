@@ -8,6 +8,7 @@ import {
   remediesTogether,
   type SiteFacts,
   type SmallestRemedy,
+  setDatesAt,
   wearOf,
 } from '@eavewell/engine';
 import { type ProgrammeRead, programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
@@ -98,7 +99,7 @@ function judging(writer: DesignWriter, ready: ReadyProgramme, faultAt: FaultAt):
     const wear = wearOf(site, ready, found);
     const report = JSON.stringify(siteReport(design, remedies, english, wear));
     await writer.add(siteId, report, siteText(site, faultAt), {
-      ...{ hash, short, said, smallest },
+      ...{ hash, short, said, smallest, sets: setDatesAt(site, ready, { design: found!, wear }) },
       years: siteYears(found!),
       cup: siteCup(found!, wear.finding, ready.today ?? null),
     });

@@ -8,7 +8,6 @@ import {
   loadsBy,
   piecesOfKit,
   type ReadyKit,
-  readIsoDay,
   readyKit,
   type SiteCost,
   type SiteFacts,
@@ -16,8 +15,7 @@ import {
 } from '@eavewell/engine';
 import { programmeOfRows, readProgramme, writeProgramme } from '@eavewell/formats';
 import { type Facts, foldRecords } from '@eavewell/records';
-import type { SiteReport } from '@eavewell/tables';
-import { LineReader, readList, type SiteListed } from '../designs/designFiles.ts';
+import { readList } from '../designs/designFiles.ts';
 import { type KeptAt, recordsOf } from '../recordsOf.ts';
 import { type CostKept, KitsWriter, type SiteKitKept, type SiteOfKits } from './keptKits.ts';
 
@@ -45,18 +43,15 @@ export async function kitsTask(asked: KitsAsked): Promise<number> {
   const listed = new Map((list?.sites ?? []).map((site) => [site.short.siteId, site]));
   const ready = readyKit(facts, asked.today);
   const writer = await KitsWriter.open(asked.folder);
-  const lines = new LineReader(asked.designs);
   const sites: SiteOfKits[] = [];
   const costs: SiteCost[] = [];
-  try {
-    for (const site of facts.sites) {
-      const cost = costAtSite(site, await setsAt(site, listed.get(site.siteId), lines, ready), ready);
-      const kept = kitKept(site, ready, cost);
-      sites.push({ ...briefly(kept), ...(await writer.add(kept)) });
-      costs.push(cost);
-    }
-  } finally {
-    await lines.close();
+  for (const site of facts.sites) {
+    // A unit of which the kept design says nothing has a life that is not known.
+    const sets = setsOf(site, { finding: listed.get(site.siteId)?.sets ?? null }, ready);
+    const cost = costAtSite(site, sets, ready);
+    const kept = kitKept(site, ready, cost);
+    sites.push({ ...briefly(kept), ...(await writer.add(kept)) });
+    costs.push(cost);
   }
   const { settings, parts, prices, kit } = facts;
   const together = costOfProgramme(costs, ready);
@@ -133,21 +128,4 @@ function withoutThrows(cost: SiteCost['cost']): CostKept['cost'] {
   if (cost === null) return null;
   const { throws: _, ...rest } = cost;
   return rest;
-}
-
-/** How long the sets of a site last, as the kept design has it; a unit of which it says nothing has a life that is not known. */
-async function setsAt(site: SiteFacts, listed: SiteListed | undefined, lines: LineReader, ready: ReadyKit) {
-  const text = listed === undefined ? null : await lines.line(listed);
-  const wear = text === null ? [] : ((JSON.parse(text) as SiteReport).wear ?? []);
-  const day = (iso: string) => readIsoDay(iso) ?? Number.NaN;
-  return setsOf(
-    site,
-    {
-      finding: wear.map(({ serial, setSince, endsOn }) => ({
-        ...{ serial, setSince: setSince === null ? null : day(setSince) },
-        endsOn: endsOn && { p10: day(endsOn.p10), p50: day(endsOn.p50), p90: day(endsOn.p90) },
-      })),
-    },
-    ready,
-  );
 }

@@ -12,12 +12,21 @@ import { Purchases } from './Purchases.tsx';
 import { RuleLinks } from './RuleLinks.tsx';
 import { SitesOfKits } from './SitesOfKits.tsx';
 import { Trip } from './Trip.tsx';
+import { WorkingOut } from './WorkingOut.tsx';
 import './kit.css';
 
 const from = '/p/$programmeId/kit';
 
 /** What goes in the boat and what it costs: of the whole programme, or of a trip whose sites are chosen. */
 export function ProgrammeKit() {
+  return (
+    <WorkingOut>
+      <KitFound />
+    </WorkingOut>
+  );
+}
+
+function KitFound() {
   const language = useLanguage();
   const { say } = language;
   const { programmeId } = useParams({ from });

@@ -7,6 +7,7 @@ import { KitProblems } from '../KitProblems.tsx';
 import { siteKitQuery } from '../kitQuery.ts';
 import { siteSentence } from '../kitWords.ts';
 import { RuleLinks } from '../RuleLinks.tsx';
+import { WorkingOut } from '../WorkingOut.tsx';
 import { Cuts } from './Cuts.tsx';
 import { Loads } from './Loads.tsx';
 import { PartLines } from './PartLines.tsx';
@@ -15,6 +16,14 @@ import '../kit.css';
 
 /** The kit of one site: how it is carried, what is in it, how bars are cut, what the site costs. */
 export function SiteKit() {
+  return (
+    <WorkingOut>
+      <KitFound />
+    </WorkingOut>
+  );
+}
+
+function KitFound() {
   const language = useLanguage();
   const { say, numbers } = language;
   const { programmeId, siteId } = useParams({ from: '/p/$programmeId/sites/$siteId/kit' });
