@@ -133,3 +133,13 @@ export const longTripRules: SearchRules = {
   firstTemperature_ratio: 1,
   lastTemperature_ratio: 0.001,
 };
+
+/**
+ * Vehicles that go out several times, limited by load, windows of time and when goods come, distance counted.
+ *
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); temperatures are ours
+ */
+export const releaseRules: SearchRules = {
+  ...windowRules,
+  mostStarts_count: 1,
+};
