@@ -2,7 +2,11 @@ import { existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Draws } from '../../packages/engine/dist/programme/rollout/search/draws.js';
-import { loadRules, releaseRules, windowRules } from '../../packages/engine/dist/programme/rollout/search/searchRules.js';
+import {
+  loadRules,
+  releaseRules,
+  windowRules,
+} from '../../packages/engine/dist/programme/rollout/search/searchRules.js';
 import { slackInduction } from '../../packages/engine/dist/programme/rollout/search/slackInduction.js';
 import { TripsByLoad } from '../../packages/engine/dist/programme/rollout/search/tripsByLoad.js';
 import { TripsByWindow } from '../../packages/engine/dist/programme/rollout/search/tripsByWindow.js';
@@ -128,7 +132,11 @@ function run(one, seed, rules, state, seconds) {
   const plan = state(one, draws);
   const budget = { left: () => 1 - used() / seconds, report: () => {}, stopped: () => false };
   const { tries_count } = slackInduction(plan, rules, budget, draws);
-  return { cost: recounted(one, one.vehicles ? plan.vehicles() : plan.trips().map((trip) => [trip])), tries: tries_count, used: used() };
+  return {
+    cost: recounted(one, one.vehicles ? plan.vehicles() : plan.trips().map((trip) => [trip])),
+    tries: tries_count,
+    used: used(),
+  };
 }
 
 /** Cost counted again from the lists of jobs of each vehicle, with every job once and no load, window or coming of goods broken; else the run does not count. */

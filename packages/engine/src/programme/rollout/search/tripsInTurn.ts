@@ -24,7 +24,7 @@ export interface TripsInTurnFacts {
 /**
  * A fleet of alike vehicles, each with trips one after the other from one base. A trip is loaded when its vehicle is back and the latest of
  * its goods is there; then windows hold as on any trip. Cost is the sum of the ways gone, waiting is free; a job that is out costs more
- * than any way to serve it alone twice over.
+ * than all ways of any plan, so that a plan with fewer jobs out is always the better one.
  *
  * A vehicle is a row of stops, 0 a b 0 c 0: a base before, between and after its trips. What a place allows is known exactly: when each
  * stop is left at the earliest, and by when it must begin so that all after it, trips to come among them, are in time.
@@ -41,7 +41,7 @@ export class TripsInTurn extends RouteState {
   private readonly facts: TripsInTurnFacts;
   private readonly costBack: Float64Array;
   private readonly timeBack: Float64Array;
-  private readonly outCost: Float64Array;
+  private readonly outCost: number;
   private readonly blink: number;
   private readonly draws: Draws;
   private blinkIn: number;
@@ -70,8 +70,8 @@ export class TripsInTurn extends RouteState {
   private pricedJob = 0;
   private pricedAt = 0;
   private pricedVehicle = -1;
-  /** 0: among the stops of a trip; 1: a base follows; 2: a base goes before. */
-  private pricedBase = 0;
+  /** Is it a trip of its own? A base follows the job then. */
+  private pricedTrip = false;
 
   private readonly touched: Int32Array;
   private readonly isTouched: Uint8Array;
@@ -97,10 +97,10 @@ export class TripsInTurn extends RouteState {
     this.blink = blink;
     this.draws = draws;
     this.blinkIn = draws.missed(blink);
-    let farthest = 0;
-    for (let job = 1; job < stops; job++)
-      farthest = Math.max(farthest, facts.cost_ratio[job]! + facts.cost_ratio[job * stops]!);
-    this.outCost = new Float64Array(stops).fill(2 * farthest);
+    let longest = 0;
+    for (const cost of facts.cost_ratio) if (cost < Number.POSITIVE_INFINITY) longest = Math.max(longest, cost);
+    // No plan goes more than two ways a job.
+    this.outCost = 2 * this.jobs * longest + 1;
     const places = vehicles * this.row;
     this.tripOf = new Int32Array(stops).fill(out);
     this.tripSize = new Int32Array(vehicles * stops);
@@ -125,7 +125,7 @@ export class TripsInTurn extends RouteState {
     this.best = new Int32Array(places);
     this.bestLength = new Int32Array(vehicles).fill(1);
     for (let vehicle = 0; vehicle < vehicles; vehicle++) this.retime(vehicle);
-    for (let job = 1; job < stops; job++) this.outTotal += this.outCost[job]!;
+    this.outTotal = this.jobs * this.outCost;
   }
 
   meanTripSize(): number {
@@ -158,7 +158,8 @@ export class TripsInTurn extends RouteState {
       far: (job) => -cost_ratio[job]!,
       close: (job) => cost_ratio[job]!,
       // Goods that come late leave little of a window.
-      shortWindow: (job) => closes_ratio[job]! - Math.max(opens_ratio[job]!, release_ratio[job]! + this.facts.time_ratio[job]!),
+      shortWindow: (job) =>
+        closes_ratio[job]! - Math.max(opens_ratio[job]!, release_ratio[job]! + this.facts.time_ratio[job]!),
       opensEarly: (job) => opens_ratio[job]!,
       closesLate: (job) => -closes_ratio[job]!,
     };
@@ -173,7 +174,14 @@ export class TripsInTurn extends RouteState {
     this.placeless = 0;
   }
 
-  removeString(job: number, length: number, passedOver: number, draws: Draws, taken: Int32Array, count: number): number {
+  removeString(
+    job: number,
+    length: number,
+    passedOver: number,
+    draws: Draws,
+    taken: Int32Array,
+    count: number,
+  ): number {
     const { sequence, placeOf, tripOf } = this;
     const trip = tripOf[job]!;
     const vehicle = Math.floor(trip / this.stops);
@@ -226,7 +234,7 @@ export class TripsInTurn extends RouteState {
     let best = Number.POSITIVE_INFINITY;
     this.pricedVehicle = -1;
     this.pricedJob = job;
-    this.pricedBase = 0;
+    this.pricedTrip = false;
     let { blinkIn } = this;
     for (let vehicle = 0; vehicle < this.length.length; vehicle++) {
       const end = vehicle * row + this.length[vehicle]! - 1;
@@ -244,7 +252,8 @@ export class TripsInTurn extends RouteState {
           const after = sequence[place + 1]!;
           if (place > base)
             leave = waits
-              ? Math.max(leave + time_ratio[sequence[place - 1]! * stops + stop]!, opens_ratio[stop]!) + service_ratio[stop]!
+              ? Math.max(leave + time_ratio[sequence[place - 1]! * stops + stop]!, opens_ratio[stop]!) +
+                service_ratio[stop]!
               : leaves[place]!;
           if (leave > closes) break;
           const more = costBack[at + stop]! + cost_ratio[at + after]! - onward[place]!;
@@ -261,20 +270,20 @@ export class TripsInTurn extends RouteState {
     }
     this.blinkIn = blinkIn;
     if (most >= 0 && costBack[at]! + cost_ratio[at]! < best) best = this.priceTrip(job, best);
-    if (best === Number.POSITIVE_INFINITY) this.placeless += this.outCost[job]!;
+    if (best === Number.POSITIVE_INFINITY) this.placeless += this.outCost;
     return best;
   }
 
   insertPriced(): void {
     const { sequence, pricedVehicle, pricedAt, pricedJob, length, row } = this;
     this.touch(pricedVehicle);
-    const more = this.pricedBase === 0 ? 1 : 2;
+    const more = this.pricedTrip ? 2 : 1;
     const end = pricedVehicle * row + length[pricedVehicle]!;
     for (let place = end - 1; place > pricedAt; place--) sequence[place + more] = sequence[place]!;
     sequence[pricedAt + 1] = pricedJob;
     if (more === 2) sequence[pricedAt + 2] = 0;
     length[pricedVehicle] = length[pricedVehicle]! + more;
-    this.outTotal -= this.outCost[pricedJob]!;
+    this.outTotal -= this.outCost;
     this.jobsIn++;
     this.retime(pricedVehicle);
   }
@@ -331,7 +340,7 @@ export class TripsInTurn extends RouteState {
         if (start + service_ratio[job]! + time_ratio[at]! <= latest[base]! && this.draws.below(++found) === 0) {
           this.pricedAt = base;
           this.pricedVehicle = vehicle;
-          this.pricedBase = 1;
+          this.pricedTrip = true;
         }
         if (base === end) break;
       }
@@ -343,7 +352,8 @@ export class TripsInTurn extends RouteState {
   // long: one pass from behind, one from the front
   private retime(vehicle: number): void {
     const { sequence, onward, leaves, latest, load, ready, tripEnd, back, placeOf, tripOf, tripSize, stops } = this;
-    const { cost_ratio, time_ratio, opens_ratio, closes_ratio, service_ratio, release_ratio, demand_amount } = this.facts;
+    const { cost_ratio, time_ratio, opens_ratio, closes_ratio, service_ratio, release_ratio, demand_amount } =
+      this.facts;
     const from = vehicle * this.row;
     const end = from + this.length[vehicle]! - 1;
     latest[end] = closes_ratio[0]!;
@@ -424,7 +434,7 @@ export class TripsInTurn extends RouteState {
 
   private takenOut(job: number): void {
     this.tripOf[job] = out;
-    this.outTotal += this.outCost[job]!;
+    this.outTotal += this.outCost;
     this.jobsIn--;
   }
 
@@ -440,7 +450,7 @@ export class TripsInTurn extends RouteState {
       const stop = rows[place]!;
       this.sequence[place] = stop;
       if (stop === 0) continue;
-      this.outTotal -= this.outCost[stop]!;
+      this.outTotal -= this.outCost;
       this.jobsIn++;
     }
     this.length[vehicle] = length;
