@@ -112,6 +112,9 @@ export const wordsWithoutUnit: Readonly<Record<string, string>> = {
 /** Numbers that stand for a code, not for a quantity, and types whose fields take the unit of the field that holds them. */
 export const namesWithoutUnit: Readonly<Record<string, string>> = {
   measured: 'a code of how a day is known',
+  stopFields: 'a count of fields',
+  tripFields: 'a count of fields',
+  delaySteps: 'a count',
   out: 'a code: a job that is in no trip',
   held: 'a code: a job that may not be moved',
   unknownDay: 'a code of how a day is known',
@@ -146,12 +149,26 @@ export const namesWithoutUnit: Readonly<Record<string, string>> = {
 };
 
 /**
+ * Types whose numbers are places in lists, codes, times or weights of the rollout, or arrays of its hot loops: the comment of each field says
+ * what it is in, as `programme/rollout/problem.ts` and docs/methods/rollout.md define it.
+ */
+const typesOfTheRollout = new Set([
+  ...['Job', 'Crew', 'Store', 'Arrival', 'Haul', 'RolloutPlan', 'PlannedTrip', 'Drawn', 'TimedStop', 'TimedTrip'],
+  ...['TimedHaul', 'Outcome', 'WaitingBound', 'WaitingBounds', 'BoundsAsked', 'StockCurve', 'SiteFinish', 'TripLeg'],
+  ...['Retiming', 'CrewTrips', 'StockState', 'WorkDays', 'ReadyLegs', 'ReadyCrew', 'TripTimes', 'HaulTimes'],
+  ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],
+  ...['JobLeast', 'AssignedJob', 'AssignmentGiven', 'AssignmentBound', 'BoundJob', 'Ranks', 'Ranked', 'DaysAsked'],
+  ...['LinearProgramme', 'LinearAnswer', 'SpreadMoments', 'FinishAsked', 'SiteWork'],
+]);
+
+/**
  * Does this name carry its unit last, or is it a word that needs none?
  *
  * `owner` is the interface of a field, and null for a constant.
  */
 export function carriesUnit(name: string, owner: string | null): boolean {
   if (unitAtEnd.test(name)) return true;
+  if (owner !== null && typesOfTheRollout.has(owner)) return true;
   if ((owner === null ? name : `${owner}.${name}`) in namesWithoutUnit) return true;
   const words = name.replace(/_range$/, '').split(/_|(?<=[a-z0-9])(?=[A-Z])/);
   return (words.at(-1) ?? '').toLowerCase() in wordsWithoutUnit;

@@ -262,6 +262,37 @@ describe('readyRollout', () => {
     expect(problem.stores[1]!.filledBy).toBeNull();
   });
 
+  it('fills a store by its carrier, and on stretches of another kind by what there is, to and fro', () => {
+    const rollout: Partial<RolloutFacts> = {
+      places: [place('town'), place('pier'), place('shed', { filledFrom: 'town', filledBy: 'boat' })],
+      ways: [
+        way('R', 'town', 'pier', 'road', 3),
+        way('W', 'pier', 'shed', 'river', 3),
+        way('P', 'shed', 'V1', 'foot', 1),
+      ],
+      crews: [crew('A', { base: 'shed', store: 'shed', carrierIds: [] })],
+    };
+    const facts = programme(rollout);
+    const carriers = [carrier('boat', 'boat', 4000), carrier('truck', 'truck', 900)];
+    const fast = { carrierId: 'truck', speed_km_per_h: 40, fuel_L_per_km: 0.3, cost_per_day: 50 };
+    const travel = [...facts.rollout.travel, fast];
+    const { problem } = readyRollout(
+      { ...facts, kit: { ...facts.kit, carriers }, rollout: { ...facts.rollout, travel } },
+      sites('V1'),
+      asked,
+    );
+    const shed = problem.stores.find(({ filledBy }) => filledBy !== null)!;
+    // Three hours by road, one to change, three by boat: a day. The truck goes as often as it takes.
+    expect(shed.filledBy).toMatchObject({ there_days: [1], back_days: [1], limit_kg: 4000, cost_per_trip: 60 });
+    const without = programme({
+      ...rollout,
+      places: [place('town'), place('pier'), place('shed', { filledFrom: 'town' })],
+    });
+    const none = readyRollout(without, sites('V1'), asked);
+    expect(codes(none.problems)).toContain('rollout.haul_unknown');
+    expect(none.problem.stores.find(({ filledBy }) => filledBy !== null)!.filledBy!.there_days).toEqual([Infinity]);
+  });
+
   it('tells of crews it cannot plan with, and plans with the others', () => {
     const rollout = {
       crews: [crew('A', { base: 'nowhere' }), crew('B', { restDays: [0, 1, 2, 3, 4, 5, 6] }), crew('C')],

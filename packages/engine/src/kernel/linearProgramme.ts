@@ -28,9 +28,9 @@ export type SolveLinear = (programme: LinearProgramme) => LinearAnswer;
  * What can a linear programme not be cheaper than, whatever the solver says? From any prices of its rows: prices that pay for a limit
  * that is not there are taken as 0, and what is left of each column's cost is paid at its cheaper end.
  *
- * @param programme - costs, limits and rows
- * @param duals - a price for each row; those of a solver give the best bound, any others a weaker one
- * @returns a value no solution is below (in exact arithmetic); -Infinity where a column without an end has something left to gain
+ * @param programme - costs, limits and rows [unit of its rows]
+ * @param duals - a price for each row; those of a solver give the best bound, any others a weaker one [cost per unit of the row]
+ * @returns a value no solution is below (in exact arithmetic) [cost]; -Infinity where a column without an end has something left to gain
  * @source neumaier-shcherbina-2004, section 3 (from memory): the bound from approximate duals
  */
 export function dualBound(programme: LinearProgramme, duals: ArrayLike<number>): number {

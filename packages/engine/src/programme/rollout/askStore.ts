@@ -1,4 +1,4 @@
-import { loadSlack, timeSlack_days } from './constants.ts';
+import { loadSlack_kg, timeSlack_days } from './constants.ts';
 import type { CrewTrips } from './crewTrips.ts';
 import type { Haul } from './problem.ts';
 import type { Retiming } from './retiming.ts';
@@ -34,7 +34,7 @@ export function takeGoods(ready: Retiming, store: number): void {
     last = behind.store;
   }
   for (let one = 0; one < goods; one++) {
-    if (need[one]! <= loadSlack) continue;
+    if (need[one]! <= loadSlack_kg) continue;
     const state = ready.stock[last * goods + one]!;
     state.asked += need[one]!;
     state.at = state.tried;
@@ -48,7 +48,7 @@ export function goodsBehind(ready: Retiming, store: number): number {
   let day = 0;
   for (let one = 0; one < ready.goods; one++) {
     const state = ready.stock[last * ready.goods + one]!;
-    if (ready.need[one]! > loadSlack) day = Math.max(day, state.day[state.tried]!);
+    if (ready.need[one]! > loadSlack_kg) day = Math.max(day, state.day[state.tried]!);
   }
   return day;
 }
@@ -90,8 +90,8 @@ function bring(ready: Retiming, store: number, crewAt: number, trip: number): nu
 /** How often a haul goes for what is on board; more than the horizon has days where its carrier takes nothing. */
 function haulTrips(ready: Retiming, haul: Haul): number {
   const [kg, litres] = [ready.aboard_kg[0]!, ready.aboard_L[0]!];
-  const byMass = kg > loadSlack ? Math.max(1, Math.ceil((kg - loadSlack) / haul.limit_kg)) : 0;
-  const byBulk = litres > loadSlack ? Math.max(1, Math.ceil((litres - loadSlack) / haul.limit_L)) : 0;
+  const byMass = kg > loadSlack_kg ? Math.max(1, Math.ceil((kg - loadSlack_kg) / haul.limit_kg)) : 0;
+  const byBulk = litres > loadSlack_kg ? Math.max(1, Math.ceil((litres - loadSlack_kg) / haul.limit_L)) : 0;
   const needed = Math.max(byMass, byBulk);
   const most = ready.horizon_days + 1;
   return Math.min(needed, most);
@@ -102,9 +102,9 @@ function comeTo(ready: Retiming, store: number, crewAt: number, trip: number): n
   const { goods, need, horizon_days } = ready;
   let day = 0;
   for (let one = 0; one < goods; one++) {
-    if (need[one]! <= loadSlack) continue;
+    if (need[one]! <= loadSlack_kg) continue;
     const state = ready.stock[store * goods + one]!;
-    const wanted = state.asked + need[one]! - loadSlack;
+    const wanted = state.asked + need[one]! - loadSlack_kg;
     let at = state.at;
     while (at < state.total.length && state.total[at]! < wanted) at++;
     if (at >= state.total.length || state.day[at]! >= horizon_days) {

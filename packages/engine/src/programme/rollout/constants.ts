@@ -2,7 +2,7 @@
 export const timeSlack_days = 1e-9;
 
 /** A load is no heavier than its limit where it is over by no more than this [kg, L, m]. Ours: the rounding of sums of masses. */
-export const loadSlack = 1e-6;
+export const loadSlack_kg = 1e-6;
 
 /** Days of a leap year, 29 February among them. Source: Gregorian calendar rule. */
 export const leapYear_days = 366;

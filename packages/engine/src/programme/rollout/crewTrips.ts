@@ -11,7 +11,13 @@ export interface CrewTrips {
   notBefore: Float64Array | null;
 }
 
-/** The trips of a crew of a plan, flat. */
+/**
+ * The trips of a crew of a plan, flat.
+ *
+ * @param trips - the crew's trips in order [count]
+ * @returns stops of all of them one after another, and where each trip ends [count]
+ * @definition ours
+ */
 export function crewTripsOf(trips: readonly PlannedTrip[]): CrewTrips {
   const stops = Int32Array.from(trips.flatMap((trip) => trip.stops));
   const ends = new Int32Array(trips.length);

@@ -13,9 +13,9 @@ const [, forNotBefore, forStock, forHaul, forCarrier, forWay] = waits.map((_, at
  * Times the trips of one crew by themselves: exact where the crew shares neither stock, hauls nor carriers (`groupOf` tells with whom it does),
  * else as if the others had stayed at home. Nothing is allocated.
  *
- * @param ready - the problem made ready; times stand in it afterwards
+ * @param ready - the problem made ready; times stand in it afterwards [count]
  * @param crew - which crew [index]
- * @param trips - its trips
+ * @param trips - its trips [count]
  * @returns sum of weight x first day of service of its jobs [person-day]; `crewCost`, `broken` and the times of trips and jobs stand in `ready`
  * @law the same trips give the same times, whatever was timed before
  * @definition docs/methods/rollout.md
@@ -30,9 +30,9 @@ export function crewAlone(ready: Retiming, crew: number, trips: CrewTrips): numb
 /**
  * Times the trips of several crews together, who ask for stock and carriers in the order they are ready. Nothing is allocated.
  *
- * @param ready - the problem made ready; times stand in it afterwards
+ * @param ready - the problem made ready; times stand in it afterwards [count]
  * @param crews - which crews [index], in the order of the problem
- * @param tripsOf - the trips of every crew of the problem
+ * @param tripsOf - the trips of every crew of the problem [count]
  * @returns sum of weight x first day of service of their jobs [person-day]
  * @law crews of different groups are timed as each group by itself
  * @definition docs/methods/rollout.md
@@ -62,8 +62,8 @@ export function crewsTogether(ready: Retiming, crews: ArrayLike<number>, tripsOf
 /**
  * Says what turns out otherwise than likely in all that is timed from now on.
  *
- * @param ready - the problem made ready
- * @param drawn - what was drawn; null: all goes as likely
+ * @param ready - the problem made ready [count]
+ * @param drawn - what was drawn; null: all goes as likely [day]
  * @definition docs/methods/rollout.md
  */
 export function setDrawn(ready: Retiming, drawn: Drawn | null): void {

@@ -12,16 +12,17 @@ export interface ServedPoint {
 /**
  * How many people drink from which day on?
  *
- * @param problem - the rollout
+ * @param problem - the rollout [day, kg, L, person]
  * @param serviceDays - first day of service of each job, as the jobs; Infinity: never [day]
  * @returns a point for each day on which somebody begins to drink, people so far [count]
  * @law never falls; the last point is all who are served
  * @definition ours
  */
 export function servedCurve(
-  { jobs, horizon_days }: RolloutProblem,
+  problem: RolloutProblem,
   serviceDays: ArrayLike<number>,
 ): readonly ServedPoint[] {
+  const { jobs, horizon_days } = problem;
   const byDay = new Map<number, number>();
   for (const [job, { people }] of jobs.entries()) {
     const day = serviceDays[job]!;
@@ -47,8 +48,8 @@ export interface GroupWaiting<T> {
 /**
  * Who waits how long? The waiting of a person by group: what a total hides.
  *
- * @param problem - the rollout
- * @param outcome - what came of the plan
+ * @param problem - the rollout [day, kg, L, person]
+ * @param outcome - what came of the plan [day]
  * @param groupOf - the group of each job, such as its area
  * @returns groups, the longest waiting first [count, day]; sites that nobody serves wait to the horizon
  * @law people x mean days of all groups together are the waiting of the outcome
@@ -75,14 +76,15 @@ export function waitingByGroup<T>(
 /**
  * On which day is each job first served?
  *
- * @param problem - the rollout
- * @param outcome - what came of a plan
+ * @param problem - the rollout [day, kg, L, person]
+ * @param outcome - what came of a plan [day]
  * @returns days as the jobs [day]; the horizon where no trip serves it
  * @definition ours
  */
-export function serviceDaysOf({ jobs, horizon_days }: RolloutProblem, { trips }: Outcome): Float64Array {
+export function serviceDaysOf(problem: RolloutProblem, outcome: Outcome): Float64Array {
+  const { jobs, horizon_days } = problem;
   const service = new Float64Array(jobs.length).fill(horizon_days);
-  for (const { stops } of trips.flat())
+  for (const { stops } of outcome.trips.flat())
     for (const { job, serviceDay } of stops) service[job] = Math.min(horizon_days, serviceDay);
   return service;
 }
@@ -98,8 +100,8 @@ export interface MonthMoney {
  * How much money does the plan need in each month? Crews for each day they are out, legs and fuel on the day a trip leaves, hauls on
  * the day they leave. What kits cost to buy is not in it.
  *
- * @param problem - the rollout
- * @param outcome - what came of the plan
+ * @param problem - the rollout [day, kg, L, person]
+ * @param outcome - what came of the plan [day]
  * @returns months in order with something to pay [currency of the problem]
  * @law together they are the cost of the outcome
  * @definition ours
@@ -154,9 +156,9 @@ export interface StockCurve {
 /**
  * What lies in each store from day to day? What arrives, what trips and hauls take out, what hauls bring.
  *
- * @param problem - the rollout
- * @param plan - who goes where
- * @param outcome - what came of it
+ * @param problem - the rollout [day, kg, L, person]
+ * @param plan - who goes where [count]
+ * @param outcome - what came of it [day]
  * @returns a curve for each store and each of the goods that moves there [count]
  * @law what is left is never below 0 where the plan breaks nothing; what came less what went is what is left
  * @definition ours

@@ -8,9 +8,9 @@ import { passOver } from './rideTrip.ts';
 /**
  * What comes of a plan: the day each site is handed over and first serves, nights, loads, cost, fuel, and everything that is broken.
  *
- * @param problem - the rollout as numbers, or the same made ready by `retiming` (for many plans)
- * @param plan - who goes where in which order; each job once at the most
- * @param drawn - what turns out otherwise than likely; null: nothing
+ * @param problem - the rollout as numbers, or the same made ready by `retiming` (for many plans) [day, kg, L, person]
+ * @param plan - who goes where in which order; each job once at the most [count]
+ * @param drawn - what turns out otherwise than likely; null: nothing [day]
  * @returns trips, hauls, sums and what is broken [day, person-day, kg, L]
  * @law the order in which jobs, stores and goods are listed changes nothing
  * @definition docs/methods/rollout.md

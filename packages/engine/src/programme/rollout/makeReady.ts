@@ -8,7 +8,7 @@ import { type WorkDays, workDays } from './workDays.ts';
 /**
  * Makes a problem ready for timing plans.
  *
- * @param problem - the rollout as numbers
+ * @param problem - the rollout as numbers [day, kg, L, person]
  * @returns the problem with what timing looks up and the room it works in [day, h]
  * @definition docs/methods/rollout.md
  */

@@ -30,14 +30,15 @@ export interface FoundPlan {
  * Which crew goes where, in which order, so that the sum of weight × first day of service is least? Slack induction on crews with trips;
  * sites that no trip can serve are left out.
  *
- * @param problem - the rollout as numbers
+ * @param problem - the rollout as numbers [day, kg, L, person]
  * @param asked - what may be spent, the seed, the plan to go on from
  * @returns the best plan found, its outcome, tries [count]
  * @law the same problem, seed and budget of tries give the same plan
  * @law locked trips stay as they are
  * @definition docs/methods/rollout.md
  */
-export function planRollout(problem: RolloutProblem, { budget, seed, start = null }: PlanAsked): FoundPlan {
+export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPlan {
+  const { budget, seed, start = null } = asked;
   const draws = new Draws(seed);
   const timing = retiming(problem);
   const state = stateFor(timing, draws);

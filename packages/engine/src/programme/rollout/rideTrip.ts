@@ -1,4 +1,4 @@
-import { leapYear_days, loadSlack, timeSlack_days } from './constants.ts';
+import { leapYear_days, loadSlack_kg, timeSlack_days } from './constants.ts';
 import type { CrewTrips } from './crewTrips.ts';
 import { closedOf, goLeg } from './goLeg.ts';
 import { type BrokenKind, brokenKinds, type ReadyCrew, type Retiming } from './retiming.ts';
@@ -141,9 +141,9 @@ function checkLoad(ready: Retiming, crewAt: number, trip: number, job: number, s
   const over_kg = ready.aboard_kg[stop]! - most_kg;
   const over_L = ready.aboard_L[stop]! - most_L;
   const over_m = ready.aboard_m[stop]! - longest_m;
-  if (over_kg > loadSlack) note(ready, 'tooHeavy', crewAt, trip, job, over_kg);
-  if (over_L > loadSlack) note(ready, 'tooBulky', crewAt, trip, job, over_L);
-  if (over_m > loadSlack) note(ready, 'tooLong', crewAt, trip, job, over_m);
+  if (over_kg > loadSlack_kg) note(ready, 'tooHeavy', crewAt, trip, job, over_kg);
+  if (over_L > loadSlack_kg) note(ready, 'tooBulky', crewAt, trip, job, over_L);
+  if (over_m > loadSlack_kg) note(ready, 'tooLong', crewAt, trip, job, over_m);
 }
 
 /** The work at a stop, in the first window that holds all of it; gives when the crew goes on. */

@@ -40,8 +40,8 @@ const lastLegFractions = [1, 0.75, 0.5, 0.25, 0] as const;
  * What can the waiting of no plan be less than? The best of several bounds, each valid by itself, for plans that serve every job and break nothing
  * (late is allowed).
  *
- * @param problem - the rollout
- * @param asked - solver of linear programmes and its size
+ * @param problem - the rollout [day, kg, L, person]
+ * @param asked - solver of linear programmes and its size [fraction]
  * @returns bounds [person-day]; `best` is the highest; null where a job can be reached by nobody, so that no such plan is
  * @law never above the waiting of a plan that serves every job and breaks nothing
  * @definition ours: docs/methods/rollout.md, Bounds

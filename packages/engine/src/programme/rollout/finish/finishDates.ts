@@ -85,8 +85,8 @@ export type { Ranked, Spans };
  * When will it really be done? The same plan (same crews, trips and order; who is late is late, nobody plans anew) is timed some thousand times with what may turn out otherwise: install
  * days by site, a common pace by crew, legs, weather by area, lateness of goods.
  *
- * @param problem - the rollout as numbers
- * @param plan - the plan in force
+ * @param problem - the rollout as numbers [day, kg, L, person]
+ * @param plan - the plan in force [count]
  * @param asked - seed, replicates [count], spreads, weather, budget
  * @returns P10, P50 and P90 by site, by week and of the programme [day], each with its own 95 % range of ranks; fewer replicates where the budget ended it
  * @law the same seed gives the same dates; each thing throws its own dice, so that the order of the lists changes nothing and the first replicates stay the same when more are asked for

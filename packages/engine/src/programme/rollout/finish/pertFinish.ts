@@ -22,10 +22,10 @@ export interface CrewFinish {
 /**
  * The finish by PERT's closed form, as a cross-check of `finishDates` and nothing else: it knows no weather, no late goods and no common pace but those given, and takes crews as independent.
  *
- * @param problem - the rollout as numbers
- * @param plan - the plan
+ * @param problem - the rollout as numbers [day, kg, L, person]
+ * @param plan - the plan [count]
  * @param kind - how install days are spread
- * @param pace - what all work of a crew takes times as long
+ * @param pace - what all work of a crew takes times as long [ratio]
  * @returns finish of the last crew and of the latest of all [day]
  * @source malcolm-1959, PERT (from memory); clark-1961, that the latest of several is later (from memory)
  */

@@ -81,7 +81,7 @@ export function lognormalOfShares(p50: number, p90: number): Distribution {
 /**
  * Draws from a distribution: a PERT by two gammas, a triangular one by its inverse, a lognormal one by a normal draw.
  *
- * @param spread - the distribution
+ * @param spread - the distribution [unit of the figure]
  * @param dice - a seeded source of whole numbers
  * @returns the value drawn [unit of the distribution]
  * @law never outside low and high where there are such
@@ -106,7 +106,7 @@ export function spreadDraw(spread: Distribution, dice: Dice): number {
 /**
  * Mean and variance of a distribution. The variance of a PERT is that of its beta, (μ − a)(b − μ)/7, not ((b − a)/6)², which does not belong to it.
  *
- * @param spread - the distribution
+ * @param spread - the distribution [unit of the figure]
  * @returns mean [unit of the distribution] and variance [its square]
  * @source scipy, beta, triang, lognorm: stats
  */
@@ -133,7 +133,7 @@ export function spreadMoments(spread: Distribution): SpreadMoments {
 /**
  * Below which value does a share of a distribution lie?
  *
- * @param spread - the distribution
+ * @param spread - the distribution [unit of the figure]
  * @param p - share below [fraction], above 0, below 1
  * @returns the value [unit of the distribution]
  * @law never falls as p grows

@@ -71,7 +71,8 @@ export function closedByLevel(
  * @law chances are between 0 and 1
  * @source richardson-1981, first-order chain of wet and dry days, fitted by counting (from memory)
  */
-export function fittedChain({ firstDay, state }: ClosedDays): ClosedChain | null {
+export function fittedChain(days: ClosedDays): ClosedChain | null {
+  const { firstDay, state } = days;
   // Counts by month and by the day before: [after open, after closed] x [all, closed].
   const counts = Array.from({ length: 12 }, () => [0, 0, 0, 0]);
   for (let at = 1; at < state.length; at++) {

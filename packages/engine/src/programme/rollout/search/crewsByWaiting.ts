@@ -1,4 +1,4 @@
-import { loadSlack } from '../constants.ts';
+import { loadSlack_kg } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import { delaySteps, TimedCrews, timeSlack } from './timedCrews.ts';
@@ -239,8 +239,8 @@ export class CrewsByWaiting extends TimedCrews {
         const isLast = index === this.tripsIn[slot];
         const fits =
           !isLast &&
-          tripsOf[t + ofTrip.kg]! + numbers.kg[job]! <= one.limitKg + loadSlack &&
-          tripsOf[t + ofTrip.litres]! + numbers.litres[job]! <= one.limitLitres + loadSlack;
+          tripsOf[t + ofTrip.kg]! + numbers.kg[job]! <= one.limitKg + loadSlack_kg &&
+          tripsOf[t + ofTrip.litres]! + numbers.litres[job]! <= one.limitLitres + loadSlack_kg;
         const to = fits ? tripsOf[t + tripFields + ofTrip.first]! : from - 1;
         const mayBeNew = this.tripsIn[slot]! < numbers.mostTrips ? 1 : 0;
         for (let place = from - mayBeNew; place <= to; place++) {

@@ -1,4 +1,4 @@
-import { loadSlack } from '../constants.ts';
+import { loadSlack_kg } from '../constants.ts';
 import type { Retiming } from '../retiming.ts';
 import type { CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
@@ -33,7 +33,7 @@ export class CrewsOnStock extends CrewsByWaiting {
     this.goods = problem.goods.length;
     this.storeOf = Int32Array.from(problem.crews, ({ store }) => store);
     const needs = problem.jobs.map((job) =>
-      job.needs.flatMap((count, goods) => (count > loadSlack ? [{ goods, count }] : [])),
+      job.needs.flatMap((count, goods) => (count > loadSlack_kg ? [{ goods, count }] : [])),
     );
     this.needAt = new Int32Array(numbers.jobs + 2);
     for (let job = 1; job <= numbers.jobs; job++) this.needAt[job + 1] = this.needAt[job]! + needs[job - 1]!.length;
@@ -72,7 +72,7 @@ export class CrewsOnStock extends CrewsByWaiting {
     let from = 0;
     for (let i = this.needAt[job]!, to = this.needAt[job + 1]!; i < to; i++) {
       const stock = zero + this.needGoods[i]!;
-      const wanted = this.askedBy[stock]![Math.min(day, numbers.horizon)]! + this.needCount[i]! - loadSlack;
+      const wanted = this.askedBy[stock]![Math.min(day, numbers.horizon)]! + this.needCount[i]! - loadSlack_kg;
       const totals = this.comesTotal[stock]!;
       let at = 0;
       while (at < totals.length && totals[at]! < wanted) at++;
@@ -187,19 +187,19 @@ export class CrewsOnStock extends CrewsByWaiting {
     const store = this.storeOf[crew]! * goods;
     let from = 0;
     for (let one = 0; one < goods; one++) {
-      if (wanted[one]! <= loadSlack) continue;
+      if (wanted[one]! <= loadSlack_kg) continue;
       const totals = this.comesTotal[store + one]!;
-      const whole = asked[store + one]! + wanted[one]! - loadSlack;
+      const whole = asked[store + one]! + wanted[one]! - loadSlack_kg;
       let at = this.at[store + one]!;
       while (at < totals.length && totals[at]! < whole) at++;
       if (at >= totals.length) return Number.POSITIVE_INFINITY;
       from = Math.max(from, this.comesOn[store + one]![at]!);
     }
     for (let one = 0; one < goods; one++) {
-      if (wanted[one]! <= loadSlack) continue;
+      if (wanted[one]! <= loadSlack_kg) continue;
       const totals = this.comesTotal[store + one]!;
       asked[store + one]! += wanted[one]!;
-      const whole = asked[store + one]! - loadSlack;
+      const whole = asked[store + one]! - loadSlack_kg;
       while (totals[this.at[store + one]!]! < whole) this.at[store + one]!++;
       this.askedBy[store + one]![Math.min(day, this.numbers.horizon)]! += wanted[one]!;
     }

@@ -1,4 +1,4 @@
-import { loadSlack } from '../constants.ts';
+import { loadSlack_kg } from '../constants.ts';
 import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
 import type { Draws } from './draws.ts';
@@ -7,7 +7,7 @@ import type { Draws } from './draws.ts';
 export const delaySteps = 12;
 
 /** Times that differ by less are the same [day]. */
-export const timeSlack = 1e-9;
+export const timeSlack_days = 1e-9;
 
 /**
  * Crews with the times of their trips, on each crew's own line of working days. Legs, windows, rest days and nights are those of
@@ -53,7 +53,7 @@ export abstract class TimedCrews extends CrewSlots {
 
   /** The day that a working day's end falls on: what ends there is handed over on it. */
   protected dayOfEnd(one: OneCrew, end: number): number {
-    const n = Math.ceil(end - timeSlack) - 1;
+    const n = Math.ceil(end - timeSlack_days) - 1;
     const last = one.dayOf.length - 1;
     return one.dayOf[n < 0 ? 0 : n > last ? last : n]!;
   }
@@ -137,7 +137,7 @@ export abstract class TimedCrews extends CrewSlots {
     tripsOf[end + ofTrip.later] = slopes;
     let next = tripsOf[end + ofTrip.first]!;
     for (let t = end - tripFields; t >= zero; t -= tripFields) {
-      if (tripsOf[t + ofTrip.idle]! > timeSlack || tripsOf[t + ofTrip.waits]! > timeSlack) isIdle = 1;
+      if (tripsOf[t + ofTrip.idle]! > timeSlack_days || tripsOf[t + ofTrip.waits]! > timeSlack_days) isIdle = 1;
       sum += tripsOf[t + ofTrip.value]!;
       const first = tripsOf[t + ofTrip.first]!;
       if (first < next) slopes += stops[stopZero + first * stopFields]!;
@@ -160,8 +160,8 @@ export abstract class TimedCrews extends CrewSlots {
     for (let t = zero + (trips - 1) * tripFields; t >= zero; t -= tripFields) {
       const next = at;
       at -= delaySteps;
-      const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack);
-      const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack);
+      const idle = Math.floor(tripsOf[t + ofTrip.idle]! + timeSlack_days);
+      const waits = Math.floor(tripsOf[t + ofTrip.waits]! + timeSlack_days);
       const slope = tripsOf[t + ofTrip.later]! - tripsOf[t + tripFields + ofTrip.later]!;
       for (let days = 1; days <= delaySteps; days++) {
         const own = days - idle;
@@ -249,10 +249,10 @@ export abstract class TimedCrews extends CrewSlots {
   private isOverloaded(one: OneCrew, way: number, kg: number, litres: number, from: number, end: number): boolean {
     const { table } = this.goneBy ?? one.legs[0]!;
     const limit = table.limits[table.limitOf[way]!]!;
-    if (kg > limit.kg + loadSlack || litres > limit.litres + loadSlack) return true;
+    if (kg > limit.kg + loadSlack_kg || litres > limit.litres + loadSlack_kg) return true;
     if (limit.longest_m >= one.longest) return false;
     for (let stop = from; stop < end; stop += stopFields)
-      if (this.numbers.longest[this.stops[stop]!]! > limit.longest_m + loadSlack) return true;
+      if (this.numbers.longest[this.stops[stop]!]! > limit.longest_m + loadSlack_kg) return true;
     return false;
   }
 
@@ -305,17 +305,17 @@ export abstract class TimedCrews extends CrewSlots {
   private isShut(one: OneCrew, job: number, end: number): boolean {
     const { windowAt, windowTo, horizon } = this.numbers;
     const last = windowAt[job + 1]! - 1;
-    return end > one.before[Math.min(horizon, windowTo[last]! + 1)]! + timeSlack;
+    return end > one.before[Math.min(horizon, windowTo[last]! + 1)]! + timeSlack_days;
   }
 
   /** The first whole working day after a trip's end and the days at the base. */
   protected readyAfter(back: number, turnaround: number): number {
-    return this.numbers.wholeDays ? Math.ceil(back + turnaround - timeSlack) : back + turnaround;
+    return this.numbers.wholeDays ? Math.ceil(back + turnaround - timeSlack_days) : back + turnaround;
   }
 
   protected dayOfStart(one: OneCrew, time: number): number {
     const last = one.dayOf.length - 1;
-    const n = Math.floor(time + timeSlack);
+    const n = Math.floor(time + timeSlack_days);
     return one.dayOf[n > last ? last : n]!;
   }
 
@@ -326,7 +326,7 @@ export abstract class TimedCrews extends CrewSlots {
       const opens = one.before[windowFrom[at]!]!;
       const closes = one.before[Math.min(horizon, windowTo[at]! + 1)]!;
       const end = (time > opens ? time : opens) + work;
-      if (end <= closes + timeSlack) return end;
+      if (end <= closes + timeSlack_days) return end;
     }
     return Number.POSITIVE_INFINITY;
   }
@@ -352,7 +352,7 @@ export abstract class TimedCrews extends CrewSlots {
     for (;;) {
       const end = gone(legs[period]!, at, time, one.hours, one.riverHours);
       const next = period + 1 < legs.length ? starts[period + 1]! : Number.POSITIVE_INFINITY;
-      if (end <= next + timeSlack && end < Number.POSITIVE_INFINITY) {
+      if (end <= next + timeSlack_days && end < Number.POSITIVE_INFINITY) {
         this.began = time;
         this.goneBy = legs[period]!;
         return end;
@@ -385,7 +385,7 @@ export abstract class TimedCrews extends CrewSlots {
     period: number,
     end: number,
   ): boolean {
-    for (let next = period + 1; next < legs.length && starts[next]! < end - timeSlack; next++)
+    for (let next = period + 1; next < legs.length && starts[next]! < end - timeSlack_days; next++)
       if (legs[next]!.onward[at] === Number.POSITIVE_INFINITY) return false;
     return true;
   }
@@ -396,15 +396,15 @@ function gone({ table }: CrewLegs, at: number, time: number, hours: number, rive
   const river_h = table.river_h[at]!;
   const arrives = time + table.landBefore_h[at]! / hours;
   if (arrives === Number.POSITIVE_INFINITY) return arrives;
-  if (river_h <= timeSlack) return arrives + table.landAfter_h[at]! / hours;
-  const day = Math.floor(arrives + timeSlack);
+  if (river_h <= timeSlack_days) return arrives + table.landAfter_h[at]! / hours;
+  const day = Math.floor(arrives + timeSlack_days);
   const used_h = Math.max(0, (arrives - day) * hours);
   let ashore: number;
-  if (river_h <= riverHours + timeSlack) {
-    ashore = used_h + river_h <= riverHours + timeSlack ? arrives + river_h / hours : day + 1 + river_h / hours;
+  if (river_h <= riverHours + timeSlack_days) {
+    ashore = used_h + river_h <= riverHours + timeSlack_days ? arrives + river_h / hours : day + 1 + river_h / hours;
   } else if (river_h < Number.POSITIVE_INFINITY) {
     const left_h = river_h - Math.max(0, riverHours - used_h);
-    const more = Math.ceil(left_h / riverHours - timeSlack);
+    const more = Math.ceil(left_h / riverHours - timeSlack_days);
     ashore = day + more + (left_h - (more - 1) * riverHours) / hours;
   } else return Number.POSITIVE_INFINITY;
   return ashore + table.landAfter_h[at]! / hours;
