@@ -135,11 +135,9 @@ export const longTripRules: SearchRules = {
 };
 
 /**
- * Vehicles that go out several times, limited by load, windows of time and when goods come, distance counted.
+ * Vehicles that go out several times, limited by load, windows of time and when goods come, distance counted: the rules of windows as they
+ * are, since what makes good plans few is the same.
  *
  * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); temperatures are ours
  */
-export const releaseRules: SearchRules = {
-  ...windowRules,
-  mostStarts_count: 1,
-};
+export const releaseRules: SearchRules = windowRules;
