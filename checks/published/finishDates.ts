@@ -201,6 +201,7 @@ export const latestOfCrews: PublishedFile = {
 const replicates = 20_000;
 
 /** Twenty days of work at the base of a crew, in an area that weather closes by a chain that is the same in every month. */
+// long: one rollout written out
 function twentyDays(afterOpen: number, afterClosed: number) {
   const horizon_days = 150;
   const zero = () => new Float32Array(4);

@@ -1,3 +1,4 @@
+// long: the whole walk stands in one place, so that it can be read beside docs/methods/rollout.md from top to bottom
 import type {
   Drawn,
   LegTable,
@@ -238,6 +239,7 @@ export class SlowRollout {
     return best ?? (isBeyond ? 'beyondHorizon' : 'noWay');
   }
 
+  // long: one trip from asking to its return, in the order of the method's page
   private makeTrip(crew: number, trip: number, stops: readonly number[], ready: number, asks: number, done: number) {
     const { problem } = this;
     const own = problem.crews[crew]!;
@@ -301,6 +303,7 @@ export class SlowRollout {
   }
 
   /** From leaving the base to being back; null where no stop is reached. */
+  // long: one trip over its stops, in the order of the method's page
   private ride(crew: number, trip: number, stops: readonly number[], day: number, done: number, notes: string[]) {
     const { problem } = this;
     const own = problem.crews[crew]!;

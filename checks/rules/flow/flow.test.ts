@@ -36,6 +36,7 @@ const breaches: readonly { readonly rule: string; readonly file: string; readonl
   { rule: 'layers-report', file: 'packages/report/src/a.ts', text: "import '@eavewell/formats';" },
   { rule: 'layers-drawing', file: 'packages/drawing/src/a.ts', text: "import '@eavewell/tables';" },
   { rule: 'layers-paper', file: 'packages/paper/src/a.ts', text: "import '@eavewell/formats';" },
+  { rule: 'layers-linear', file: 'packages/linear/src/a.ts', text: "import '@eavewell/tables';" },
   { rule: 'layers-work', file: 'packages/work/src/a.ts', text: "import '@eavewell/engine';" },
   { rule: 'layers-server', file: 'packages/server/src/a.ts', text: "import '@eavewell/cli';" },
   { rule: 'layers-app', file: 'packages/app/src/a.ts', text: "import '@eavewell/server';" },

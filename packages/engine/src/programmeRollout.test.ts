@@ -1,3 +1,4 @@
+// long: one made-up programme and what is planned of it
 import { describe, expect, it } from 'vitest';
 import {
   type Carrier,

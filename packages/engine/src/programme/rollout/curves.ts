@@ -18,10 +18,7 @@ export interface ServedPoint {
  * @law never falls; the last point is all who are served
  * @definition ours
  */
-export function servedCurve(
-  problem: RolloutProblem,
-  serviceDays: ArrayLike<number>,
-): readonly ServedPoint[] {
+export function servedCurve(problem: RolloutProblem, serviceDays: ArrayLike<number>): readonly ServedPoint[] {
   const { jobs, horizon_days } = problem;
   const byDay = new Map<number, number>();
   for (const [job, { people }] of jobs.entries()) {

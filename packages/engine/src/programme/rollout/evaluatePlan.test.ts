@@ -147,4 +147,28 @@ describe('evaluatePlan', () => {
   it('refuses a job that stands twice', () => {
     expect(() => evaluatePlan(tinyRollout(1), plan([0, 0]))).toThrow(RangeError);
   });
+  it('answers where nobody works, nothing is planned or a haul takes nothing', () => {
+    const never = tinyRollout(1, { crews: [{ ...tinyCrew(100), work_h_per_day: 0 }] });
+    expect(evaluatePlan(never, plan([0]))).toMatchObject({
+      ...{ waiting: 100 * 100, cost: 0 },
+      broken: [{ kind: 'beyondHorizon', crew: 0, trip: 0 }],
+    });
+    expect(evaluatePlan(tinyRollout(1, { crews: [] }), { trips: [] }).broken).toEqual([{ kind: 'leftOut', job: 0 }]);
+    expect(evaluatePlan(tinyRollout(0), { trips: [[]] }).waiting).toBe(0);
+    const haul = {
+      store: 0,
+      there_days: [1],
+      back_days: [1],
+      limit_kg: 0,
+      limit_L: 9,
+      cost_per_trip: 5,
+      fuel_L_per_trip: 1,
+    };
+    const stores = [
+      { node: 0, arrivals: [], filledBy: null },
+      { node: 0, arrivals: [], filledBy: haul },
+    ];
+    const hauled = evaluatePlan(tinyRollout(1, { stores, crews: [{ ...tinyCrew(100), store: 1 }] }), plan([0]));
+    expect([hauled.hauls, hauled.broken]).toEqual([[], [{ kind: 'beyondHorizon', crew: 0, trip: 0 }]]);
+  });
 });

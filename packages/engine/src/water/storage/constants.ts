@@ -41,6 +41,6 @@ export const beyondSizes_count = 1.25;
 /** In search of the first day of service so many days are run first [day]. Ours: most waits are shorter. */
 export const firstRun_days = 64;
 
-/** A year with a 29 February, for the days of a year in order, and how many these are [day]. A definition: Gregorian calendar. */
+/** A year with a 29 February, for the days of a year in order, and how many these are [day]. Ours: any leap year would do. */
 export const leapYear = 2000;
 export const leapYear_days = 366;

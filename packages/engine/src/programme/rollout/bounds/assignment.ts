@@ -60,6 +60,7 @@ function daysTogether({ jobs, crewsAtWork, mostColumns }: AssignmentGiven): numb
 }
 
 /** Columns are jobs by stretches; rows are one for each job, one for each stretch, and one for each stretch and each of the goods. */
+// long: columns, rows and entries are written in one pass
 function asProgramme(given: AssignmentGiven, together: number): LinearProgramme | null {
   const { jobs, crewsAtWork, cameBy } = given;
   const stretches = Math.ceil(crewsAtWork.length / together);

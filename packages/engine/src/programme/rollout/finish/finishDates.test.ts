@@ -116,4 +116,11 @@ describe('finishDates', () => {
     expect(last.handOver.p90.value).toBe(18);
     expect(found.finish.notDone_fraction).toBeGreaterThan(last.notDone_fraction);
   });
+  it('refuses no replicates, and answers where nothing is planned', () => {
+    expect(() => finishDates(six, plan, { seed: 1, replicates_count: 0 })).toThrow(RangeError);
+    expect(() => finishDates(six, plan, { seed: 1, replicates_count: Number.NaN })).toThrow(RangeError);
+    const none = finishDates(tinyRollout(0), { trips: [[]] }, { seed: 1, replicates_count: 10 });
+    expect(none).toMatchObject({ bySite: [], finish: { p90: { value: 0 }, notDone_fraction: 0 } });
+    expect(pertFinish(tinyRollout(1), { trips: [[]] }, 'pert').ofAllCrews.p90_day).toBe(0);
+  });
 });

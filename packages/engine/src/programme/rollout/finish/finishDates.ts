@@ -95,7 +95,9 @@ export type { Ranked, Spans };
 export function finishDates(problem: RolloutProblem, plan: RolloutPlan, asked: FinishAsked): FinishDates {
   const ready = retiming(problem);
   const tripsOf = problem.crews.map((_, crew) => crewTripsOf(plan.trips[crew] ?? []));
-  const replicates_count = Math.min(mostReplicates_count, Math.max(1, asked.replicates_count ?? usualReplicates_count));
+  const wanted = Math.floor(asked.replicates_count ?? usualReplicates_count);
+  if (!(wanted >= 1)) throw new RangeError('finishDates: needs one replicate or more');
+  const replicates_count = Math.min(mostReplicates_count, wanted);
   const drawing = readyDrawing(problem, asked);
   const tally = emptyTally(problem, tripsOf, replicates_count);
   const crews = tripsOf.map((_, crew) => crew);

@@ -43,7 +43,7 @@ export function spreadOf(asked: DaysAsked, kind: SpreadKind): Distribution {
   const low = Math.min(asked.low, asked.high);
   const high = Math.max(asked.low, asked.high);
   const likely = Math.min(high, Math.max(low, asked.likely));
-  if (!(high > low)) return { kind: 'fixed', value: likely };
+  if (!(high > low)) return { kind: 'fixed', value: Number.isNaN(likely) ? asked.likely : likely };
   if (kind === 'triangular') return { kind, low, likely, high };
   const alpha = 1 + (4 * (likely - low)) / (high - low);
   return { kind, low, high, alpha, beta: 6 - alpha };

@@ -66,7 +66,7 @@ export function closedByLevel(
  * Fits the chain to days as they were: by month of the day that follows, the share of closed days after open ones and after closed ones. A month with fewer than 30 days of
  * a kind takes the share of the whole year; where there are none of that kind at all, the share of closed days.
  *
- * @param days - days as they were
+ * @param days - days as they were [0 open, 1 closed, 2 not known]
  * @returns the chain, January first [fraction]; null where no two days that follow each other are known
  * @law chances are between 0 and 1
  * @source richardson-1981, first-order chain of wet and dry days, fitted by counting (from memory)

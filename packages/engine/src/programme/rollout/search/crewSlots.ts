@@ -1,3 +1,4 @@
+// long: slots of crews, their changes and their undoing share one set of arrays
 import type { CrewNumbers } from './crewNumbers.ts';
 import type { Draws } from './draws.ts';
 import { nearestJobs } from './nearestJobs.ts';
@@ -240,6 +241,7 @@ export abstract class CrewSlots extends RouteState {
     this.begin();
   }
 
+  // long: one loop over the strings of a trip
   removeString(
     job: number,
     length: number,

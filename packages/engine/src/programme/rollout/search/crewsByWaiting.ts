@@ -1,7 +1,8 @@
+// long: pricing and timing of a crew are one hot loop over the same arrays
 import { loadSlack_kg } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
-import { delaySteps, TimedCrews, timeSlack } from './timedCrews.ts';
+import { delaySteps, TimedCrews, timeSlack_days } from './timedCrews.ts';
 
 /**
  * Crews with trips, and the weight of those who wait: the sum of weight × first day of service. A place for a job is priced by what the
@@ -118,7 +119,7 @@ export class CrewsByWaiting extends TimedCrews {
           if (done < Number.POSITIVE_INFINITY) {
             const dayHome = done + home;
             const delay = wholeDays
-              ? Math.ceil(dayHome + turnaround - timeSlack) - start
+              ? Math.ceil(dayHome + turnaround - timeSlack_days) - start
               : dayHome + turnaround - start;
             let price = isPlain
               ? weight * (wholeDays ? this.endDay(dayOf, lastDay, done) : done)
@@ -149,12 +150,12 @@ export class CrewsByWaiting extends TimedCrews {
         const leave = tripsOf[t + ofTrip.leaves]!;
         const behind = tripsOf[t + tripFields + ofTrip.later]!;
         const backNow = leave + tripsOf[t + ofTrip.back]!;
-        const wholeBack = wholeDays ? Math.ceil(backNow - timeSlack) : backNow;
+        const wholeBack = wholeDays ? Math.ceil(backNow - timeSlack_days) : backNow;
         const sure = work - (wholeBack - backNow);
         const leaveDay = wholeDays ? dayOf[leave > lastDay ? lastDay : leave]! : leave;
         let least2 = weight * (leaveDay + least - 1);
         if (sure > 0) {
-          const days = wholeDays ? Math.ceil(sure - timeSlack) : sure;
+          const days = wholeDays ? Math.ceil(sure - timeSlack_days) : sure;
           least2 += isIdle ? this.delayOf(t + tripFields, days) : days * behind;
         }
         if (least2 >= best) continue;
@@ -192,7 +193,7 @@ export class CrewsByWaiting extends TimedCrews {
           } else delay = done + home - backNow;
           if (!(price < best)) continue;
           if (wholeDays) {
-            const last = Math.ceil(backNow + delay - timeSlack) - 1;
+            const last = Math.ceil(backNow + delay - timeSlack_days) - 1;
             if (dayOf[last > lastDay ? lastDay : last]! - leaveDay > mostAway) continue;
             const more = last + 1 - wholeBack + (held > 0 ? held : 0);
             price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
@@ -267,7 +268,7 @@ export class CrewsByWaiting extends TimedCrews {
   }
 
   private endDay(dayOf: Int32Array, lastDay: number, end: number): number {
-    const n = Math.ceil(end - timeSlack) - 1;
+    const n = Math.ceil(end - timeSlack_days) - 1;
     return dayOf[n > lastDay ? lastDay : n]!;
   }
 
@@ -290,7 +291,7 @@ export class CrewsByWaiting extends TimedCrews {
     const { numbers, stops } = this;
     let delay = days;
     let cost = 0;
-    for (let stop = from; stop < to && delay > timeSlack; stop += stopFields) {
+    for (let stop = from; stop < to && delay > timeSlack_days; stop += stopFields) {
       const job = stops[stop]!;
       if (numbers.windowAt[job] !== numbers.windowAt[job + 1]) {
         const done = this.endOfWork(
