@@ -12,10 +12,11 @@ import { TripsByLoad } from '../../packages/engine/dist/programme/rollout/search
 import { TripsByWindow } from '../../packages/engine/dist/programme/rollout/search/tripsByWindow.js';
 import { TripsInTurn } from '../../packages/engine/dist/programme/rollout/search/tripsInTurn.js';
 import { instancesIn, readLoads, readReleases, readWindows, valueBeside } from './read.mjs';
+import { waitingKinds } from './waiting.mjs';
 
 /**
- * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--only NAME]`, after
- * `npm run build`. The folder holds cvrp/ (.vrp), vrptw/ (.txt) and mtvrptwr/ (.vrp), each with .sol files beside; any may be missing; --only takes files whose names begin so. Seconds are CPU of
+ * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--from 1] [--only NAME]`, after
+ * `npm run build`. The folder holds cvrp/ (.vrp), vrptw/ (.txt) and mtvrptwr/ (.vrp), each with .sol files beside; any may be missing; --only takes files whose names begin so, --from is the first seed. Seconds are CPU of
  * this process. Every seed is printed; the gap is to the .sol file beside.
  */
 const { values, positionals } = parseArgs({
@@ -23,6 +24,7 @@ const { values, positionals } = parseArgs({
   options: {
     seconds: { type: 'string', default: '10' },
     seeds: { type: 'string', default: '3' },
+    from: { type: 'string', default: '1' },
     only: { type: 'string', default: '' },
   },
 });
@@ -32,7 +34,7 @@ if (!existsSync(folder)) {
   console.log(`${folder}: no such folder, nothing measured`);
   process.exit(0);
 }
-const seeds = Array.from({ length: Number(values.seeds) }, (_, index) => index + 1);
+const seeds = Array.from({ length: Number(values.seeds) }, (_, index) => index + Number(values.from));
 
 const kinds = [
   {
@@ -89,18 +91,19 @@ const kinds = [
         draws,
       ),
   },
+  ...waitingKinds(folder),
 ];
 
 for (const seconds of values.seconds.split(',').map(Number)) for (const kind of kinds) measure(kind, seconds);
 
-function measure({ kind, files, read, rules, state }, seconds) {
+function measure({ kind, files, read, rules, state, known: knownOf = valueBeside, recount = recounted }, seconds) {
   if (files === null) return console.log(`${kind}: no files in this folder, nothing measured`);
   const means = [];
   for (const path of files.filter((file) => basename(file).startsWith(values.only))) {
     const one = understood(read, path);
     if (one === null) continue;
-    const known = valueBeside(path);
-    const runs = seeds.map((seed) => run(one, seed, rules, state, seconds));
+    const known = knownOf(path);
+    const runs = seeds.map((seed) => run(one, seed, { rules, state, recount }, seconds));
     const costs = runs.map(({ cost }) => cost / (one.scale ?? 1));
     const gaps = known === null ? null : costs.map((cost) => (100 * (cost - known)) / known);
     const told = gaps === null ? costs.map(String) : gaps.map((gap) => gap.toFixed(2));
@@ -122,7 +125,7 @@ function understood(read, path) {
   }
 }
 
-function run(one, seed, rules, state, seconds) {
+function run(one, seed, { rules, state, recount }, seconds) {
   const from = process.cpuUsage();
   const used = () => {
     const { user, system } = process.cpuUsage(from);
@@ -132,22 +135,19 @@ function run(one, seed, rules, state, seconds) {
   const plan = state(one, draws);
   const budget = { left: () => 1 - used() / seconds, report: () => {}, stopped: () => false };
   const { tries_count } = slackInduction(plan, rules, budget, draws);
-  return {
-    cost: recounted(one, one.vehicles ? plan.vehicles() : plan.trips().map((trip) => [trip])),
-    tries: tries_count,
-    used: used(),
-  };
+  const rows = one.vehicles ? plan.vehicles() : plan.trips();
+  return { cost: recount(one, rows), tries: tries_count, used: used() };
 }
 
-/** Cost counted again from the lists of jobs of each vehicle, with every job once and no load, window or coming of goods broken; else the run does not count. */
+/** Cost counted again from the lists of jobs of each vehicle, or of each trip where vehicles are as many as are wanted, with every job once and no load, window or coming of goods broken; else the run does not count. */
 function recounted({ name, cost, demand, capacity, opens, closes, service, release, vehicles }, plan) {
   const stops = demand.length;
   const seen = new Set();
   let sum = 0;
   if (vehicles !== undefined && plan.length > vehicles) throw new Error(`${name}: more vehicles than there are`);
-  for (const trips of plan) {
+  for (const row of plan) {
     let time = 0;
-    for (const trip of trips) {
+    for (const trip of vehicles === undefined ? [row] : row) {
       let load = 0;
       let at = 0;
       if (release) time = Math.max(time, ...trip.map((job) => release[job]));

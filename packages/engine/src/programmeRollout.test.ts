@@ -246,7 +246,10 @@ describe('readyRollout', () => {
       work: [work('V1', { skill: 'pumps' })],
     };
     const { problem, problems } = readyRollout(programme(rollout), sites('V1'), asked);
-    expect(problems).toEqual(problems.filter(({ code }) => code === 'rollout.no_agreements'));
+    // Crew C goes with the only truck, which also fills the landing.
+    expect(codes(problems).sort()).toEqual(['rollout.haul_carrier_wanted', 'rollout.no_agreements']);
+    const without = { ...rollout, crews: rollout.crews!.slice(0, 2) };
+    expect(codes(readyRollout(programme(without), sites('V1'), asked).problems)).toEqual(['rollout.no_agreements']);
     expect(problem.crews.map(({ travel }) => travel)).toEqual([0, 0, 1]);
     expect(problem.crews.map(({ pools }) => pools)).toEqual([[0], [0], [0]]);
     expect(problem.pools).toEqual([{ carrierId: 'boat', carriers_count: 1 }]);
@@ -306,6 +309,13 @@ describe('readyRollout', () => {
     const nobody = readyRollout(programme({ crews: [] }), sites('V1'), asked);
     expect(codes(nobody.problems)).toContain('rollout.no_crews');
     expect(reasons(nobody)).toEqual([['V1', 'noWay']]);
+  });
+
+  it('tells of a plan that begins before today, and of none that begins today', () => {
+    const begun = (from: number) =>
+      codes(readyRollout(programme(), sites('V1'), { ...asked, firstDay: from }).problems);
+    expect(begun(today - 1)).toContain('rollout.begins_in_past');
+    expect(begun(today)).not.toContain('rollout.begins_in_past');
   });
 
   it('works in the months and from the day on that a site states', () => {

@@ -3,6 +3,7 @@ import {
   type CrewFacts,
   type DayIndex,
   engineProblem,
+  isoDay,
   type LegLimit,
   type Problem,
   type ProgrammeFacts,
@@ -93,6 +94,8 @@ export function* rolloutSites(
  * @problem rollout.stock_unknown - of parts neither stock nor arrivals are stated: they are taken as there
  * @problem rollout.main_store_unknown - several stores, and none said to be the one of the table of parts
  * @problem rollout.haul_unknown - nobody says what fills a forward store, or no way leads there
+ * @problem rollout.haul_carrier_wanted - what fills a store goes with crews too, and there are too few for both: the plan lets it be in two places
+ * @problem rollout.begins_in_past - the first day of the plan is before today
  * @problem rollout.cost_unknown - what a crew or carrier costs a day is not known
  * @problem rollout.fuel_price_unknown - what fuel costs is not known
  * @law every site is a job or left out, and never both
@@ -110,6 +113,8 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const siteIds = facts.sites.map(({ siteId }) => siteId);
   const ways = readyWays({ ...rollout, ...plan, carriers, siteIds, siteAreas, settings });
   const problems: Problem[] = [...ways.problems];
+  if (plan.firstDay < asked.today)
+    problems.push(engineProblem('rollout.begins_in_past', {}, { from: isoDay(plan.firstDay) }));
   const crews = usableCrews(facts, ways.nodeOf, problems);
   const forward = filledStores(rollout.places);
   const stores = storesOf(crews, forward);
@@ -293,6 +298,7 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
   const limits = there.flatMap((way) => (way.stretches === null ? [] : [haulLimit(way, filled.by)]));
   if (limits.length === 0 || !back.some(({ stretches }) => stretches !== null))
     problems.push(engineProblem('rollout.haul_unknown', { file: 'places.csv' }, { store, from: filled.from }));
+  toldWhereWanted(store, filled.by, facts, problems);
   const most = (of: (way: ExplainedWay) => number) => open.reduce((all, way) => Math.max(all, of(way)), 0);
   const cost = filled.by === null ? null : costOfCarrier(filled.by, facts.rollout.travel);
   if (filled.by !== null && cost === null) problems.push(engineProblem('rollout.cost_unknown', {}, { of: filled.by }));
@@ -306,6 +312,21 @@ function haulOf(store: string, { facts, forward, hauls, single, stores }: Draft,
     cost_per_trip: days * (cost ?? 0) + 2 * most((way) => way.cost_amount),
     fuel_L_per_trip: 2 * most((way) => way.fuel_L),
   };
+}
+
+/** A carrier that fills a store and goes with crews is held for neither: where there are too few for all, that is told. */
+function toldWhereWanted(
+  store: string,
+  by: string | null,
+  { kit, rollout }: ProgrammeFacts,
+  problems: Problem[],
+): void {
+  const carrier = kit.carriers.find(({ carrierId }) => carrierId === by);
+  if (carrier === undefined) return;
+  const crews_count = rollout.crews.filter(({ carrierIds }) => carrierIds.includes(carrier.carrierId)).length;
+  if (crews_count === 0 || crews_count + 1 <= carrier.carriers_count) return;
+  const facts = { carrier: carrier.name, store, have: carrier.carriers_count };
+  problems.push(engineProblem('rollout.haul_carrier_wanted', { file: 'places.csv' }, facts));
 }
 
 /** What passes in one go by the carrier that is named; others go to and fro on their stretches as often as it takes. */

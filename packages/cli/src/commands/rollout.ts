@@ -7,6 +7,7 @@ import {
   type DayIndex,
   dayOnClock,
   finishDates,
+  type Problem,
   type ProgrammeFacts,
   planRollout,
   type ReadyRollout,
@@ -69,8 +70,9 @@ export async function rolloutCommand(
 ): Promise<ExitCode> {
   const asked = whatIsAsked(options);
   if (options.out !== undefined) await refuseFolder(options.out, options.overwrite === true);
-  const { facts } = await readFolder(folder, context);
-  const given = await foundAt(facts, asked, context);
+  const read = await readFolder(folder, context);
+  const found = await foundAt(read.facts, asked, context);
+  const given = { ...found, problems: [...read.problems.filter(isOfRollout), ...found.problems] };
   const report = rolloutReport(given, spoken);
   context.progress.done();
   const sheet = new Sheet(context.look);
@@ -83,6 +85,18 @@ export async function rolloutCommand(
   }
   await write(context.around.stdout, options.json ? `${json(report)}\n` : sheet.text());
   return report.problems.some(({ severity }) => severity === 'blocker') ? exitCodes.blocker : exitCodes.done;
+}
+
+/** Tables from which nothing but the rollout is reckoned: a row of them that is not used is missing in the plan. */
+const rolloutTables =
+  /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals|settings)\b/;
+/** What the rollout alone asks of a site. */
+const siteColumns =
+  /^(?:place|weatherArea|readyFrom|finishBy|workMonths|priority_factor|agreedOn|install\w+_days|skill)$/;
+
+function isOfRollout({ code, severity, place: { file = '', column = '' } }: Problem): boolean {
+  const isOfSites = file.startsWith('sites') && siteColumns.test(column);
+  return severity !== 'note' && (code.startsWith('rollout.') || rolloutTables.test(file) || isOfSites);
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {

@@ -128,6 +128,7 @@ it('what is not known is told or left to be written in, never a zero', () => {
       flow_L_per_h: null,
       taps_count: null,
       air_kPa: null,
+      airMost_kPa: null,
       airFall_kPa_per_min: null,
       units: [],
       samplePlaces: [],

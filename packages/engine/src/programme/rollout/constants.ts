@@ -6,3 +6,9 @@ export const loadSlack_kg = 1e-6;
 
 /** Days of a leap year, 29 February among them. Source: Gregorian calendar rule. */
 export const leapYear_days = 366;
+
+/** Of so few jobs [count] the search begins anew twice, from the best there is. Ours: it is through long before its budget is. */
+export const fewJobs_count = 12;
+
+/** Of few jobs places are passed over with this chance. Ours: the cheapest first is seldom the best together. */
+export const fewBlinks_fraction = 0.15;

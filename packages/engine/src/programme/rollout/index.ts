@@ -23,6 +23,7 @@ export {
 export { evaluatePlan } from './evaluatePlan.ts';
 export * from './finish/index.ts';
 export { retiming } from './makeReady.ts';
+export { type MovedSite, type PlanChanges, planChanges, type TimedPlan } from './planChanges.ts';
 export { type FoundPlan, type PlanAsked, planRollout } from './planRollout.ts';
 export type {
   Arrival,
@@ -46,5 +47,6 @@ export type {
   TimedTrip,
   Travel,
 } from './problem.ts';
+export { type Replanned, replan } from './replan.ts';
 export { type BrokenFound, type BrokenKind, brokenKinds, type Retiming, type TripTimes, waits } from './retiming.ts';
 export { budgetOfTries, type SearchBudget, type SearchProgress } from './search/searchBudget.ts';

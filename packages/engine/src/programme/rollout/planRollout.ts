@@ -1,3 +1,4 @@
+import { fewBlinks_fraction, fewJobs_count } from './constants.ts';
 import { evaluatePlan } from './evaluatePlan.ts';
 import { retiming } from './makeReady.ts';
 import type { Outcome, PlannedTrip, RolloutPlan, RolloutProblem } from './problem.ts';
@@ -43,7 +44,10 @@ export function planRollout(problem: RolloutProblem, asked: PlanAsked): FoundPla
   const timing = retiming(problem);
   const state = stateFor(timing, draws);
   if (start !== null) state.load(problem.crews.map((_, crew) => (start.trips[crew] ?? []).map(asSearched)));
-  const { tries_count } = slackInduction(state, crewRules, budget, draws);
+  const rounds = problem.jobs.length <= fewJobs_count ? 3 : 1;
+  let tries_count = 0;
+  for (let round = 0; round < rounds; round++)
+    tries_count += slackInduction(state, crewRules, partOf(budget, round, rounds), draws).tries_count;
   const plan = { trips: state.trips().map((trips) => trips.map(asPlanned)) };
   return { plan, outcome: evaluatePlan(timing, plan), tries_count };
 }
@@ -57,11 +61,21 @@ function asPlanned({ stops, notBefore, isLocked }: PlannedTrip): PlannedTrip {
   return { stops: stops.map((job) => job - 1), notBefore, isLocked };
 }
 
+/** One of several equal parts of a budget, one after another. */
+function partOf(budget: SearchBudget, part: number, parts: number): SearchBudget {
+  if (parts === 1) return budget;
+  return {
+    left: () => budget.left() * parts - (parts - 1 - part),
+    report: (found) => budget.report(found),
+    stopped: () => budget.stopped(),
+  };
+}
+
 /** The plan as the search sees it: what crews share says how much of it must be timed together. */
 export function stateFor(timing: Retiming, draws: Draws): CrewsByWaiting {
   const { problem, crews } = timing;
   const numbers = crewNumbers(problem);
-  const { blink_fraction } = crewRules;
+  const blink_fraction = problem.jobs.length <= fewJobs_count ? fewBlinks_fraction : crewRules.blink_fraction;
   if (!isShared(timing)) return new CrewsByWaiting(numbers, blink_fraction, draws);
   const users = (pool: number) => crews.filter(({ crew }) => crew.pools.includes(pool)).length;
   const hasHauls = problem.stores.some(({ filledBy }) => filledBy !== null);

@@ -52,7 +52,9 @@ export function waitingBounds(problem: RolloutProblem, asked: BoundsAsked): Wait
   const dayOfYear = leapDays(problem);
   const travel = leastTravel(problem);
   if (travel.out_days.some((days) => !Number.isFinite(days))) return null;
-  const all: WaitingBound[] = [{ name: 'alone', waiting: alone(problem, least, travel, dayOfYear) }];
+  const alone = servedAlone(problem, least, travel, dayOfYear);
+  const waitingAlone = problem.jobs.reduce((sum, { weight }, job) => sum + weight * alone[job]!, 0);
+  const all: WaitingBound[] = [{ name: 'alone', waiting: waitingAlone }];
   let tightest: { readonly seen: Seen; readonly waiting: number } | null = null;
   for (const share of shares) {
     for (const lastLeg_fraction of lastLegFractions) {
@@ -67,9 +69,11 @@ export function waitingBounds(problem: RolloutProblem, asked: BoundsAsked): Wait
   }
   let days_together: number | null = null;
   if (asked.solve !== null && tightest !== null) {
-    const found = assigned(problem, tightest.seen, least, { ...asked, solve: asked.solve, dayOfYear });
-    if (found !== null) all.push({ name: 'assignment', waiting: found.waiting });
-    days_together = found?.days_together ?? null;
+    for (const floor of [null, alone]) {
+      const found = assigned(problem, tightest.seen, least, { ...asked, solve: asked.solve, dayOfYear, floor });
+      if (found !== null) all.push({ name: 'assignment', waiting: found.waiting });
+      days_together = found?.days_together ?? days_together;
+    }
   }
   const kept = boundNames.flatMap((name) => {
     const waitings = all.filter((bound) => bound.name === name).map(({ waiting }) => waiting);
@@ -78,18 +82,21 @@ export function waitingBounds(problem: RolloutProblem, asked: BoundsAsked): Wait
   return { best: kept.reduce((a, b) => (b.waiting > a.waiting ? b : a)), all: kept, days_together };
 }
 
-/** Each job as if it were the only one. */
-function alone(problem: RolloutProblem, least: JobLeast, travel: LeastTravel, dayOfYear: ArrayLike<number>): number {
-  let waiting = 0;
-  for (const [job, { weight, serviceWait_days }] of problem.jobs.entries()) {
+/** The first day of service of each job as if it were the only one [day]. */
+function servedAlone(
+  problem: RolloutProblem,
+  least: JobLeast,
+  travel: LeastTravel,
+  dayOfYear: ArrayLike<number>,
+): Float64Array {
+  return Float64Array.from(problem.jobs, ({ serviceWait_days }, job) => {
     const end = Math.max(
       earliestEnd(problem, least.goodsFrom[job]!, travel.out_days[job]! + least.install_days[job]!),
       earliestEnd(problem, Math.max(0, least.opens[job]!), least.install_days[job]!),
     );
     const service = earliestService(serviceWait_days, dayOfYear);
-    waiting += weight * (service[Math.min(end, service.length - 1)] ?? 0);
-  }
-  return waiting;
+    return service[Math.min(end, service.length - 1)] ?? 0;
+  });
 }
 
 /** Lengths with what follows from them: days by which an end may be late, first days, crews by day for as long as that takes. */
@@ -129,6 +136,7 @@ function machineBound({ jobs }: RolloutProblem, { lengths, late_days, from, atWo
   );
 }
 
+/** With a floor every share is told by the day it would have ended on, and no earlier than the job alone; by the mean that would not hold. */
 function assigned(
   problem: RolloutProblem,
   { lengths, late_days, from, atWork }: Seen,
@@ -137,7 +145,13 @@ function assigned(
     solve,
     mostColumns,
     dayOfYear,
-  }: BoundsAsked & { readonly solve: SolveLinear; readonly dayOfYear: ArrayLike<number> },
+    floor,
+  }: BoundsAsked & {
+    readonly solve: SolveLinear;
+    readonly dayOfYear: ArrayLike<number>;
+    /** First days of service of each job alone [day]; null: none. */
+    readonly floor: Float64Array | null;
+  },
 ) {
   const away = Math.max(...problem.crews.map(({ mostDaysAway }) => Math.min(problem.horizon_days, mostDaysAway)));
   const jobs = problem.jobs.map((job, index) => {
@@ -148,10 +162,11 @@ function assigned(
     const swing = Math.max(...service.map((day, from) => day - from)) - least.serviceWait_days[index]!;
     const byDay = (day: number) => service[Math.min(service.length - 1, Math.max(0, Math.floor(day - late)))]!;
     const byMean = (day: number) => day + after + least.serviceWait_days[index]!;
+    const byDayOrAlone = (day: number) => Math.max(floor?.[index] ?? 0, byDay(day));
     return {
       weight: job.weight,
       length_days,
-      servedFrom: swing > daysApart(length_days) ? byDay : byMean,
+      servedFrom: floor !== null ? byDayOrAlone : swing > daysApart(length_days) ? byDay : byMean,
       isOpen: (day: number) =>
         day >= from[index]! && job.windows.some((window) => day >= window.from - away && day <= window.to + late),
       needs: job.needs,

@@ -157,7 +157,7 @@ function handOverValues(problem: RolloutProblem): Float64Array | null {
 /** A day over the time a site was promised for counts as so many days of waiting. */
 const lateFactor = 10;
 
-// long: the numbers of one crew, one array a line
+// long: a record of a crew, a line or two each
 function oneCrew(
   problem: RolloutProblem,
   crew: Crew,

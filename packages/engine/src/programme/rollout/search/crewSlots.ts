@@ -1,4 +1,4 @@
-// long: slots of crews, their changes and their undoing share one set of arrays
+// long: the records of crews and all that changes them, each change beside its undoing
 import type { CrewNumbers } from './crewNumbers.ts';
 import type { Draws } from './draws.ts';
 import { nearestJobs } from './nearestJobs.ts';
@@ -241,7 +241,7 @@ export abstract class CrewSlots extends RouteState {
     this.begin();
   }
 
-  // long: one loop over the strings of a trip
+  // long: one walk along the string, called for every string of the search
   removeString(
     job: number,
     length: number,

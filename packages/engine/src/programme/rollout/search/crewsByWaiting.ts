@@ -1,4 +1,4 @@
-// long: pricing and timing of a crew are one hot loop over the same arrays
+// long: one price of a place, guessed or tried, and the sums it is made of
 import { loadSlack_kg } from '../constants.ts';
 import type { CrewLegs, OneCrew } from './crewNumbers.ts';
 import { ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';

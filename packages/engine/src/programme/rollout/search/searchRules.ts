@@ -130,8 +130,8 @@ export const longTripRules: SearchRules = {
   removed_count: 10,
   stringsPerTrip_count: 4,
   moves_count: 150,
-  firstTemperature_ratio: 1,
-  lastTemperature_ratio: 0.001,
+  firstTemperature_ratio: 0.15,
+  lastTemperature_ratio: 0.015,
 };
 
 /**

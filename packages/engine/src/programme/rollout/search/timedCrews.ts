@@ -1,4 +1,4 @@
-// long: times of a crew are carried on in one hot loop over the same arrays
+// long: the times of a crew, of its trips and its legs, each read by the one before
 import { loadSlack_kg } from '../constants.ts';
 import type { CrewLegs, CrewNumbers, OneCrew } from './crewNumbers.ts';
 import { CrewSlots, ofStop, ofTrip, stopFields, tripFields } from './crewSlots.ts';
