@@ -1,3 +1,4 @@
+import type { Danger } from './kernel/index.ts';
 import type { KitLine } from './programme/kit/index.ts';
 import type { Outcome, RolloutProblem } from './programme/rollout/index.ts';
 import type { ExplainedWay } from './programme/ways/index.ts';
@@ -89,6 +90,8 @@ export interface AboardLine {
   readonly each_count: number;
   /** Of all of them; null: not known. */
   readonly mass_kg: number | null;
+  /** Chlorine and fuel never go in one load. */
+  readonly danger: Danger | null;
 }
 
 /**
@@ -112,11 +115,14 @@ export function aboardOfTrip(
     const { siteId } = problem.jobs[job]!;
     return { siteId, pieces: piecesOfKit({ lines: linesOf.get(siteId) ?? [] }, kit) };
   });
-  const masses = new Map(
-    each.flatMap(({ pieces }) => pieces.map((one) => [`${one.partId} ${one.each_count}`, one.mass_kg])),
+  const known = new Map(
+    each.flatMap(({ pieces }) => pieces.map((one) => [`${one.partId} ${one.each_count}`, one] as const)),
   );
   return stowedForStops(each).map(({ stopId, partId, name, each_count, count }) => {
-    const mass_kg = masses.get(`${partId} ${each_count}`) ?? null;
-    return { siteId: stopId, partId, name, each_count, count, mass_kg: mass_kg === null ? null : mass_kg * count };
+    const { mass_kg, danger } = known.get(`${partId} ${each_count}`) ?? { mass_kg: null, danger: null };
+    return {
+      ...{ siteId: stopId, partId, name, each_count, count, danger },
+      mass_kg: mass_kg === null ? null : mass_kg * count,
+    };
   });
 }

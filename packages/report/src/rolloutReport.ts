@@ -27,6 +27,7 @@ import {
 } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
+import { cautionsOfTrip } from './rolloutCautions.ts';
 
 /** What was found. */
 export interface RolloutGiven {
@@ -94,6 +95,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
       name: rollout.crews.find((one) => one.crewId === crewId)?.name ?? crewId,
       trips: outcome.trips[crew]!.map((_, trip) => tripReport(told, crew, trip)),
     })),
+    places: rollout.places.map(({ placeId, name }) => ({ id: placeId, name })),
     hauls: hauls(told),
     stock: stock(told),
     broken: outcome.broken.map((one) => ({ kind: one.kind, said: brokenSaid(told, one) })),
@@ -211,6 +213,7 @@ function tripReport(told: Told, crew: number, trip: number): RolloutTripReport {
       futures: drawn && daysAt(told, drawn),
     };
   });
+  const legs = told.legsOf(crew, trip).map((leg) => legReport(told, leg));
   return {
     tripId: told.tripIdOf(crew, trip),
     ...{ leaves: dayAt(told, timed.leaves), back: dayAt(told, lastDay(timed.back)) },
@@ -222,8 +225,9 @@ function tripReport(told: Told, crew: number, trip: number): RolloutTripReport {
     ...{ kg: timed.kg, litres: timed.litres, cost: timed.cost, fuel_L: timed.fuel_L },
     isLocked: plan.trips[crew]![trip]!.isLocked,
     stops,
-    legs: told.legsOf(crew, trip).map((leg) => legReport(told, leg)),
+    legs,
     aboard: told.aboardOf(crew, trip).map((one) => ({ ...one })),
+    cautions: cautionsOfTrip(legs, told.language),
     said: tripSaid(
       told,
       crew,
@@ -250,9 +254,11 @@ function legReport(told: Told, leg: TripLeg): RolloutLegReport {
   const { say, numbers } = told.language;
   const name = (id: string) => told.nameOf.get(id) ?? id;
   const all = leg.way?.stretches ?? [];
+  // A tenth of an hour, and no leg of none.
+  const hours = (time_h: number) => numbers.quantity(Math.max(0.1, Math.round(time_h * 10) / 10), 'h');
   const hours_h = all.reduce((sum, one) => sum + one.hours_h + one.changeOver_h, 0);
   const stretches = all.map((one) =>
-    say('rolloutReport.stretch', { mode: one.mode, to: name(one.to), hours: numbers.quantity(one.hours_h, 'h') }),
+    say('rolloutReport.stretch', { mode: one.mode, to: name(one.to), hours: hours(one.hours_h) }),
   );
   const porters_count = leg.way?.limit.porters_count ?? 0;
   const limit_kg = leg.way?.limit.kg ?? null;
@@ -266,7 +272,7 @@ function legReport(told: Told, leg: TripLeg): RolloutLegReport {
     limit_kg: limit_kg !== null && Number.isFinite(limit_kg) ? limit_kg : null,
     said: say('rolloutReport.leg', {
       ...{ from: name(leg.from), to: name(leg.to), stretches: stretches.join('; ') },
-      ...{ hours: numbers.quantity(hours_h, 'h'), porters: porters_count },
+      ...{ hours: hours(hours_h), porters: porters_count },
     }),
   };
 }

@@ -1,4 +1,4 @@
-import { stat } from 'node:fs/promises';
+import { readdir, rm, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import {
   aboardOfTrip,
@@ -25,11 +25,13 @@ import {
 import { plainCsv, writeFileWhole } from '@eavewell/formats';
 import { loadSolveLinear } from '@eavewell/linear';
 import { type RolloutGiven, rolloutReport, rolloutSheets } from '@eavewell/report';
+import type { RolloutReport } from '@eavewell/tables';
 import { type ExitCode, exitCodes, WrongUse } from '../exitCodes.ts';
 import { spoken } from '../language.ts';
 import { rolloutPage } from '../print/rolloutPage.ts';
+import { rolloutPapers } from '../print/rolloutPapers.ts';
 import { Sheet } from '../print/sheet.ts';
-import { write } from '../print/terminal.ts';
+import { paperLook, write } from '../print/terminal.ts';
 import { json } from '../report/jsonReport.ts';
 import type { Context } from './context.ts';
 import type { FolderFound, FromData } from './folderOrData.ts';
@@ -78,8 +80,7 @@ export async function rolloutCommand(
   const sheet = new Sheet(context.look);
   rolloutPage(sheet, report);
   if (options.out !== undefined) {
-    for (const one of rolloutSheets(report)) await writeFileWhole(join(options.out, `${one.name}.csv`), plainCsv(one));
-    await writeFileWhole(join(options.out, 'rollout.txt'), sheet.text());
+    await writeAll(options.out, report);
     sheet.blank();
     sheet.line(words.written(options.out));
   }
@@ -97,6 +98,21 @@ const siteColumns =
 function isOfRollout({ code, severity, place: { file = '', column = '' } }: Problem): boolean {
   const isOfSites = file.startsWith('sites') && siteColumns.test(column);
   return severity !== 'note' && (code.startsWith('rollout.') || rolloutTables.test(file) || isOfSites);
+}
+
+/** Tables for other programs, and texts for crews: without colours, whatever the screen has. */
+async function writeAll(out: string, report: RolloutReport): Promise<void> {
+  for (const one of rolloutSheets(report)) await writeFileWhole(join(out, `${one.name}.csv`), plainCsv(one));
+  const page = new Sheet(paperLook);
+  rolloutPage(page, report);
+  const papers = [{ file: 'rollout.txt', text: page.text() }, ...rolloutPapers(report, paperLook)];
+  await removePapers(out);
+  for (const { file, text } of papers) await writeFileWhole(join(out, file), text);
+}
+
+/** A manifest of an older plan must not lie among those of this one: somebody would load by it. */
+async function removePapers(out: string): Promise<void> {
+  for (const file of await readdir(out)) if (/^(itinerary|manifest)-.+\.txt$/.test(file)) await rm(join(out, file));
 }
 
 function whatIsAsked(options: RolloutOptions): Asked {

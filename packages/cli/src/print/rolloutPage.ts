@@ -62,11 +62,15 @@ function summary(
 }
 
 function exceptions(sheet: Sheet, { leftOut, broken }: RolloutReport): void {
-  if (leftOut.length + broken.length === 0) return;
+  const isDone = ({ reason }: RolloutReport['leftOut'][number]) => reason === 'handedOver';
+  const open = leftOut.filter((one) => !isDone(one));
+  const done_count = leftOut.length - open.length;
+  if (done_count > 0) sheet.line(words.handedOver(done_count));
+  if (open.length + broken.length === 0) return;
   sheet.heading(words.exceptions);
-  const reasons = [...new Set(leftOut.map(({ said }) => said))];
+  const reasons = [...new Set(open.map(({ said }) => said))];
   for (const said of reasons) {
-    const names = leftOut.filter((one) => one.said === said).map(({ name }) => name);
+    const names = open.filter((one) => one.said === said).map(({ name }) => name);
     const rest = names.length - shownNames;
     sheet.line(words.leftOut(names.length, names.slice(0, shownNames).join(', '), Math.max(0, rest), said), 2, 2);
   }
@@ -87,15 +91,27 @@ function tripLines(sheet: Sheet, { tripId, said, stops, isLocked }: RolloutTripR
     );
 }
 
-function hauls(sheet: Sheet, { hauls: all }: RolloutReport): void {
+const nameIn =
+  ({ places }: RolloutReport) =>
+  (id: string) =>
+    places.find((place) => place.id === id)?.name ?? id;
+
+function hauls(sheet: Sheet, report: RolloutReport): void {
+  const { hauls: all } = report;
+  const name = nameIn(report);
   if (all.length === 0) return;
   sheet.heading(words.hauls);
   for (const { from, store, leaves, arrives, trips_count, forTrip } of all)
-    sheet.line(words.haul(from, store, numbers.date(leaves), numbers.date(arrives), trips_count, forTrip), 2, 2);
+    sheet.line(
+      words.haul(name(from), name(store), numbers.date(leaves), numbers.date(arrives), trips_count, forTrip),
+      2,
+      2,
+    );
 }
 
 /** Of each of the goods the day on which least is left. */
-function goods(sheet: Sheet, { stock }: RolloutReport): void {
+function goods(sheet: Sheet, report: RolloutReport): void {
+  const { stock } = report;
   if (stock.length === 0) return;
   sheet.heading(words.goods);
   const rows = stock.map(({ name, store, points }) => {
@@ -103,7 +119,7 @@ function goods(sheet: Sheet, { stock }: RolloutReport): void {
     const sum = (of: (point: (typeof points)[number]) => number) => points.reduce((all, point) => all + of(point), 0);
     return [
       name,
-      store,
+      nameIn(report)(store),
       String(sum((one) => one.in_count)),
       String(sum((one) => one.out_count)),
       String(least.left_count),

@@ -39,6 +39,9 @@ function isColoured({ stdout, env }: Surroundings): boolean {
   return stdout.isTTY === true && env['TERM'] !== 'dumb';
 }
 
+/** Of a text that is written into a file: UTF-8, as wide as a page, no colours. */
+export const paperLook: Look = { width: widest, drawn: true, paint: picocolors.createColors(false) };
+
 /** How output is to look here. NO_COLOR is honoured; no line is ever wider than 80 columns. */
 export function lookOf(around: Surroundings): Look {
   const columns = around.stdout.columns ?? widest;

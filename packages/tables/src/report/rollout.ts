@@ -66,9 +66,13 @@ const trip = z.strictObject({
         count: z.number().describe('Pieces.'),
         each_count: z.number().describe('So many of the part are in one piece.'),
         mass_kg: known.describe('Of all of them.'),
+        danger: z.enum(['chlorine', 'fuel']).nullable().describe('What never goes in one load.'),
       }),
     )
     .describe('In the order it is put in: for the last stop first.'),
+  cautions: z
+    .array(z.strictObject({ name: z.string(), said: z.string() }))
+    .describe('What is told whenever its load is told; more of them where a leg goes on a river.'),
   said: z.string(),
 });
 
@@ -129,6 +133,7 @@ export const rolloutReport = z
       .describe('People who drink by the end of a week, of futures drawn; empty where none were.'),
     moneyByMonth: z.array(z.strictObject({ month: z.string(), amount: z.number() })),
     crews: z.array(crew),
+    places: z.array(z.strictObject({ id: z.string(), name: z.string() })).describe('Names of the places of the ways.'),
     hauls: z.array(
       z.strictObject({
         store: z.string(),

@@ -50,6 +50,7 @@ const rolloutPageIn = ({ say }: Speech) => ({
   exceptions: say('commandLine.rollout.exceptions'),
   leftOut: (count: number, names: string, rest: number, reason: string) =>
     say('commandLine.rollout.leftOut', { count, names, rest, reason }),
+  handedOver: (count: number) => say('commandLine.rollout.handedOver', { count }),
   crew: (name: string, trips: number) => say('commandLine.rollout.crew', { name, trips }),
   locked: say('commandLine.rollout.locked'),
   stop: (name: string, people: string, handOver: string, served: string, between: readonly [string, string] | null) =>
@@ -92,9 +93,44 @@ const rolloutPageIn = ({ say }: Speech) => ({
   ],
 });
 
+/** What a crew is given on paper: where it goes, and what it takes. */
+// long: the words of two pages, one a line
+const rolloutPapersIn = ({ say }: Speech) => ({
+  cautions: say('commandLine.rollout.caution.title'),
+  cautionPlan: say('commandLine.rollout.caution.plan'),
+  itinerary: {
+    title: (name: string) => say('commandLine.rollout.itinerary.title', { name }),
+    made: (programme: string, day: string) => say('commandLine.rollout.itinerary.made', { programme, day }),
+    noTrip: say('commandLine.rollout.itinerary.noTrip'),
+    between: (from: string, to: string, leg: string) =>
+      say('commandLine.rollout.itinerary.between', { isOneDay: yes(from === to), from, to, leg }),
+    changeOver: (place: string, hours: string) => say('commandLine.rollout.itinerary.changeOver', { place, hours }),
+    work: (from: string, to: string, name: string, people: string) =>
+      say('commandLine.rollout.itinerary.work', { isOneDay: yes(from === to), from, to, name, people }),
+    porters: (count: number) => say('commandLine.rollout.itinerary.porters', { count }),
+    take: (pieces: number, mass: string, file: string) =>
+      say('commandLine.rollout.itinerary.take', { pieces, mass, file }),
+    noWay: (from: string, to: string) => say('commandLine.rollout.itinerary.noWay', { from, to }),
+  },
+  manifest: {
+    title: (trip: string, crew: string) => say('commandLine.rollout.manifest.title', { trip, crew }),
+    leaves: (day: string) => say('commandLine.rollout.manifest.leaves', { day }),
+    forSite: (name: string, site: string) => say('commandLine.rollout.manifest.forSite', { name, site }),
+    nothing: say('commandLine.rollout.manifest.nothing'),
+    pieces: (pieces: string, mass: string | null) =>
+      mass === null
+        ? say('commandLine.rollout.manifest.massUnknown', { pieces })
+        : say('commandLine.rollout.manifest.mass', { pieces, mass }),
+    apart: say('commandLine.rollout.manifest.apart'),
+    sum: (mass: string, isAll: boolean) => say('commandLine.rollout.manifest.sum', { mass, isAll: yes(isAll) }),
+    limit: (mass: string) => say('commandLine.rollout.manifest.limit', { mass }),
+  },
+});
+
 /** What the command for the rollout says. */
 export const rolloutPagesIn = (speech: Speech) => ({
   ...rolloutHelpIn(speech),
   ...rolloutProgressIn(speech),
   ...rolloutPageIn(speech),
+  ...rolloutPapersIn(speech),
 });

@@ -683,6 +683,7 @@ export const fields = {
   "parts_picture_about": "El archivo de su imagen.",
   "parts_pieces_count": "Viaja en piezas",
   "parts_pieces_count_about": "Piezas en que viaja una, como las partes de un tanque: cada una con su parte de masa y de espacio, y tan larga como el largo.",
+  "parts_pieces_count_empty": "1",
   "parts_pistonBore_mm": "Pistón",
   "parts_pistonBore_mm_about": "Diámetro del pistón de su bomba de mano.",
   "parts_pistonStroke_mm": "Carrera",

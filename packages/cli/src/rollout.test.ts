@@ -1,0 +1,163 @@
+import { cp, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { demoProgramme } from '@eavewell/demo';
+import { writeProgramme } from '@eavewell/formats';
+import { type RolloutReport, rolloutReport, rolloutSchemaText } from '@eavewell/tables';
+import { Ajv2020 } from 'ajv/dist/2020.js';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { keptRun } from './keptRun.ts';
+
+const eavewell = (...args: readonly string[]) => keptRun(args);
+const quick = ['--tries', '100', '--futures', '20'] as const;
+const { planted: _, gauges_count: _g, rawFiles: _r, ...made } = demoProgramme({ sites: 3, clean: true });
+
+/** Three sites by a river and a path from a store, two crews and a boat. */
+const sites = made.tables.sites!.map((row, at) => ({
+  ...{ siteId: String(row['siteId']), name: ['=1+1', 'Lower Tarn', 'Upper Tarn'][at]!, people: 40 * (at + 1) },
+  ...{ latitude_deg: row['latitude_deg']!, longitude_deg: row['longitude_deg']!, gaugeId: row['gaugeId']! },
+  ...{ handOverDay: null, place: ['jetty', 'jetty', 'hill'][at]! },
+}));
+const place = (placeId: string, name: string, kind: string) => ({ placeId, name, kind });
+const carrier = { limit_kg: 900, carriers_count: 1, cost_per_day: 45, currency: 'USD', priceDate: '2026-02-01' };
+const tables = {
+  ...{ sites, gauges: made.tables.gauges! },
+  roofs: sites.map(({ siteId }) => ({ siteId, roofId: 'R1', material: 'corrugatedMetal', planArea_m2: 80 })),
+  parts: [
+    { partId: 'tap', kind: 'tap', name: 'Tap', mass_kg: 0.5, stock_count: 1, stockCountedOn: '2026-01-01' },
+    { partId: 'lime', kind: 'other', name: 'Chlorine', mass_kg: 5, danger: 'chlorine' },
+    { partId: 'petrol', kind: 'other', name: 'Petrol', mass_kg: 17, danger: 'fuel' },
+  ],
+  kitRules: ['tap', 'lime', 'petrol'].map((partId) => ({
+    ...{ ruleId: `K-${partId}`, partId, countedBy: 'site', each_count: 1 },
+    ...{ rounding: 'up', spare_fraction: 0, leastSpare_count: 0 },
+  })),
+  places: [
+    place('store', 'Harbour store', 'store'),
+    place('jetty', 'Tarn jetty', 'landing'),
+    place('hill', 'Tarn hill', 'other'),
+  ],
+  ways: [
+    { wayId: 'W1', from: 'store', to: 'jetty', mode: 'river', length_km: 12, there_h: 2, back_h: 3 },
+    { wayId: 'W2', from: 'jetty', to: 'hill', mode: 'foot', length_km: 4, there_h: 1, back_h: 1, porters: 2 },
+  ],
+  carriers: [{ carrierId: 'boat', name: 'Boat', mode: 'boat', ...carrier }],
+  crews: ['east', 'west'].map((crewId) => ({
+    ...{ crewId, name: `Crew ${crewId}`, base: 'store', people: 5, porters: 4, mostDaysAway: 14, cost_per_day: 120 },
+    ...{ currency: 'USD', priceDate: '2026-02-01' },
+  })),
+  crewCarriers: ['east', 'west'].map((crewId) => ({ crewId, carrierId: 'boat' })),
+  arrivals: [{ arrivalId: 'A1', store: 'store', partId: 'tap', quantity: 9, dueOn: '2027-02-10' }],
+};
+const settings = { ...made.settings, currency: 'USD', rolloutStart: '2027-01-04', mainStore: 'store', mustHold: 'no' };
+
+let room: string;
+let folder: string;
+let out: string;
+let said: Awaited<ReturnType<typeof keptRun>>;
+let report: RolloutReport;
+
+async function programme(name: string, changed: object = {}): Promise<string> {
+  const path = join(room, name);
+  const kept = Object.fromEntries(Object.entries({ ...tables, ...changed }).filter(([, rows]) => rows !== undefined));
+  await writeProgramme(path, { settings, rain: made.rain, tables: kept });
+  return path;
+}
+const stopsOf = ({ crews }: RolloutReport) => crews.flatMap(({ trips }) => trips.flatMap((trip) => trip.stops));
+const read = (file: string) => readFile(join(out, file), 'utf8');
+
+beforeAll(async () => {
+  room = await mkdtemp(join(tmpdir(), 'eavewell-rollout-'));
+  folder = await programme('islands');
+  out = join(room, 'plan');
+  said = await eavewell('rollout', folder, '--json', ...quick, '--out', out);
+  report = rolloutReport.parse(JSON.parse(said.out));
+});
+afterAll(() => rm(room, { recursive: true, force: true }));
+
+describe('rollout of a programme', () => {
+  it('tells who goes where as the schema says, each site once', () => {
+    const isReport = new Ajv2020().compile(JSON.parse(rolloutSchemaText()));
+    expect([isReport(JSON.parse(said.out)), isReport.errors]).toEqual([true, null]);
+    const planned = stopsOf(report).map(({ siteId }) => siteId);
+    expect([report.leftOut, planned.toSorted()]).toEqual([[], sites.map(({ siteId }) => siteId).toSorted()]);
+    expect([report.sites_count, report.people_count, said.code]).toEqual([3, 240, 0]);
+  });
+
+  it('plans the same with the same tries and seed', async () => {
+    const again = await eavewell('rollout', folder, '--json', ...quick);
+    expect(again.out).toBe(said.out);
+  });
+
+  it('waits for goods that are not there: one tap until nine come in February', () => {
+    const early = stopsOf(report).filter(({ starts }) => starts < '2027-02-10');
+    expect(early).toHaveLength(1);
+    const taps = report.stock.find(({ partId }) => partId === 'tap')!;
+    expect(taps.points.map(({ left_count }) => left_count).every((left) => left >= 0)).toBe(true);
+    expect(taps.points.at(-1)!.left_count).toBe(1 + 9 - 3);
+  });
+
+  it('writes tables with units in their heads, and an itinerary for each crew', async () => {
+    const trips = report.crews.flatMap((crew) => crew.trips);
+    const written = ['plan', 'itineraries', 'manifests', 'stock', 'served', 'money'].map((name) => `${name}.csv`);
+    const texts = [
+      ...report.crews.map(({ crewId }) => `itinerary-${crewId}.txt`),
+      ...trips.map(({ tripId }) => `manifest-${tripId}.txt`),
+    ];
+    expect((await readdir(out)).toSorted()).toEqual(['rollout.txt', ...written, ...texts].toSorted());
+    expect((await read('manifests.csv')).split(/\r?\n/)[0]).toContain('mass_kg');
+    expect(await read('plan.csv')).toContain("'=1+1");
+    const all = (await Promise.all(texts.map(read))).join(' ').replace(/\s+/g, ' ');
+    expect(all).toContain('on the river to Tarn jetty, 2 hours');
+    expect(all).toContain('work at Lower Tarn, 80 people');
+  });
+
+  it('lists each trip with boxes to tick, and no load of a boat without its cautions', async () => {
+    const trips = report.crews.flatMap((crew) => crew.trips);
+    expect(trips.length).toBeGreaterThan(0);
+    for (const trip of trips) {
+      const text = (await read(`manifest-${trip.tripId}.txt`)).replace(/\s+/g, ' ');
+      expect(text.split('[ ]')).toHaveLength(trip.aboard.length + 1);
+      expect(trip.legs.some(({ stretches }) => stretches.some(({ mode }) => mode === 'river'))).toBe(true);
+      for (const caution of ['A life vest', 'The local skipper decides', 'mark of the freeboard', 'after dark'])
+        expect(text).toContain(caution);
+      expect(text).toContain('Chlorine and fuel are both on this list');
+    }
+  });
+
+  it('replaces nothing unasked; asked to, it leaves no manifest of an older plan, and speaks Spanish', async () => {
+    const again = join(room, 'again');
+    await cp(out, again, { recursive: true });
+    await writeFile(join(again, 'manifest-older-9.txt'), 'x');
+    const refused = await eavewell('rollout', folder, ...quick, '--out', again);
+    expect([refused.code, refused.err]).toEqual([2, expect.stringContaining('--overwrite')]);
+    await eavewell('--language', 'es', 'rollout', folder, ...quick, '--out', again, '--overwrite');
+    expect(await readdir(again)).toEqual(await readdir(out));
+  });
+});
+
+describe('a rollout that was asked wrongly', () => {
+  it.each([
+    [['--seconds', 'x'], '--seconds'],
+    [['--seconds', '1', '--tries', '5'], '--tries'],
+    [['--tries', '0'], '--tries'],
+    [['--from', '1 May'], 'YYYY-MM-DD'],
+    [['--futures', '-1'], '--futures'],
+  ])('%s: says so', async (args, said) => {
+    const { code, err } = await eavewell('rollout', folder, ...args);
+    expect([code, err]).toEqual([2, expect.stringContaining(said)]);
+  });
+});
+
+describe('a programme that lacks what a rollout needs', () => {
+  it.each([
+    ['crews', 1, 'There is no crew to plan with.'],
+    ['ways', 0, 'No way leads to it'],
+    ['crewCarriers', 0, 'No way leads to it'],
+    ['arrivals', 0, 'the sites need 3, and 1 are there or come'],
+  ])('without %s it says what is missing', async (table, code, said) => {
+    const run = await eavewell('rollout', await programme(`no-${table}`, { [table]: undefined }), ...quick);
+    expect(run.out.replace(/\s+/g, ' ')).toContain(said);
+    expect([run.code, run.out]).toEqual([code, expect.not.stringMatching(/NaN|Infinity|undefined|null/)]);
+  });
+});
