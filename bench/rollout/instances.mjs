@@ -2,16 +2,21 @@ import { existsSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { Draws } from '../../packages/engine/dist/programme/rollout/search/draws.js';
-import { loadRules, windowRules } from '../../packages/engine/dist/programme/rollout/search/searchRules.js';
+import {
+  loadRules,
+  releaseRules,
+  windowRules,
+} from '../../packages/engine/dist/programme/rollout/search/searchRules.js';
 import { slackInduction } from '../../packages/engine/dist/programme/rollout/search/slackInduction.js';
 import { TripsByLoad } from '../../packages/engine/dist/programme/rollout/search/tripsByLoad.js';
 import { TripsByWindow } from '../../packages/engine/dist/programme/rollout/search/tripsByWindow.js';
-import { instancesIn, readLoads, readWindows, valueBeside } from './read.mjs';
+import { TripsInTurn } from '../../packages/engine/dist/programme/rollout/search/tripsInTurn.js';
+import { instancesIn, readLoads, readReleases, readWindows, valueBeside } from './read.mjs';
 import { waitingKinds } from './waiting.mjs';
 
 /**
- * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--only NAME]`, after
- * `npm run build`. The folder holds cvrp/ (.vrp) and vrptw/ (.txt), each with .sol files beside; either may be missing; --only takes files whose names begin so. Seconds are CPU of
+ * The search on public instances: `node bench/rollout/instances.mjs FOLDER [--seconds 10,60] [--seeds 3] [--from 1] [--only NAME]`, after
+ * `npm run build`. The folder holds cvrp/ (.vrp), vrptw/ (.txt) and mtvrptwr/ (.vrp), each with .sol files beside; any may be missing; --only takes files whose names begin so, --from is the first seed. Seconds are CPU of
  * this process. Every seed is printed; the gap is to the .sol file beside.
  */
 const { values, positionals } = parseArgs({
@@ -19,6 +24,7 @@ const { values, positionals } = parseArgs({
   options: {
     seconds: { type: 'string', default: '10' },
     seeds: { type: 'string', default: '3' },
+    from: { type: 'string', default: '1' },
     only: { type: 'string', default: '' },
   },
 });
@@ -28,7 +34,7 @@ if (!existsSync(folder)) {
   console.log(`${folder}: no such folder, nothing measured`);
   process.exit(0);
 }
-const seeds = Array.from({ length: Number(values.seeds) }, (_, index) => index + 1);
+const seeds = Array.from({ length: Number(values.seeds) }, (_, index) => index + Number(values.from));
 
 const kinds = [
   {
@@ -60,6 +66,28 @@ const kinds = [
           service_ratio: one.service,
         },
         windowRules.blink_fraction,
+        draws,
+      ),
+  },
+  {
+    kind: 'releases',
+    files: instancesIn(join(folder, 'mtvrptwr'), '.vrp'),
+    read: readReleases,
+    rules: releaseRules,
+    state: (one, draws) =>
+      new TripsInTurn(
+        {
+          cost_ratio: one.cost,
+          time_ratio: one.cost,
+          demand_amount: one.demand,
+          capacity_amount: one.capacity,
+          vehicles_count: one.vehicles,
+          opens_ratio: one.opens,
+          closes_ratio: one.closes,
+          service_ratio: one.service,
+          release_ratio: one.release,
+        },
+        releaseRules.blink_fraction,
         draws,
       ),
   },
@@ -107,31 +135,37 @@ function run(one, seed, { rules, state, recount }, seconds) {
   const plan = state(one, draws);
   const budget = { left: () => 1 - used() / seconds, report: () => {}, stopped: () => false };
   const { tries_count } = slackInduction(plan, rules, budget, draws);
-  return { cost: recount(one, plan.trips()), tries: tries_count, used: used() };
+  const rows = one.vehicles ? plan.vehicles() : plan.trips();
+  return { cost: recount(one, rows), tries: tries_count, used: used() };
 }
 
-/** Cost counted again from the lists of jobs, with every job once and no load or window broken; else the run does not count. */
-function recounted({ name, cost, demand, capacity, opens, closes, service }, trips) {
+/** Cost counted again from the lists of jobs of each vehicle, or of each trip where vehicles are as many as are wanted, with every job once and no load, window or coming of goods broken; else the run does not count. */
+function recounted({ name, cost, demand, capacity, opens, closes, service, release, vehicles }, plan) {
   const stops = demand.length;
   const seen = new Set();
   let sum = 0;
-  for (const trip of trips) {
-    let load = 0;
+  if (vehicles !== undefined && plan.length > vehicles) throw new Error(`${name}: more vehicles than there are`);
+  for (const row of plan) {
     let time = 0;
-    let at = 0;
-    for (const job of [...trip, 0]) {
-      sum += cost[at * stops + job];
-      load += demand[job];
-      if (opens) {
-        time = Math.max(time + service[at] + cost[at * stops + job], opens[job]);
-        if (time > closes[job]) throw new Error(`${name}: too late at ${job}`);
+    for (const trip of vehicles === undefined ? [row] : row) {
+      let load = 0;
+      let at = 0;
+      if (release) time = Math.max(time, ...trip.map((job) => release[job]));
+      for (const job of [...trip, 0]) {
+        sum += cost[at * stops + job];
+        load += demand[job];
+        if (opens) {
+          time = Math.max(time + service[at] + cost[at * stops + job], opens[job]);
+          if (time > closes[job]) throw new Error(`${name}: too late at ${job}`);
+        }
+        if (job !== 0 && seen.has(job)) throw new Error(`${name}: ${job} twice`);
+        seen.add(job);
+        at = job;
       }
-      if (job !== 0 && seen.has(job)) throw new Error(`${name}: ${job} twice`);
-      seen.add(job);
-      at = job;
+      if (load > capacity) throw new Error(`${name}: overloaded`);
     }
-    if (load > capacity) throw new Error(`${name}: overloaded`);
   }
+  seen.add(0);
   if (seen.size !== stops) throw new Error(`${name}: jobs left out`);
   return sum;
 }

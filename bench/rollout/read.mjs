@@ -126,6 +126,43 @@ export function readWindows(path) {
   };
 }
 
+/**
+ * Jobs with loads, windows and goods that come over time, for vehicles that go out several times (.vrp of type MTVRPTWR). Distances are cut
+ * to one decimal; they and all times are told in tenths, as whole numbers, and so are the values of the .sol files (recounted: all four
+ * of ours give the cost they print). Every vehicle is at the base, the first stop, at its opening; loading takes no time.
+ */
+export function readReleases(path) {
+  const file = readSections(path);
+  const { header, sections } = file;
+  const stops = Number(header.DIMENSION);
+  const rows = (section) => {
+    const found = sections[section];
+    if (found?.length !== stops) throw new Error(`${file.name}: ${section} is not there for each of ${stops} stops`);
+    return found;
+  };
+  if (header.TYPE !== 'MTVRPTWR') throw new Error(`${file.name}: type ${header.TYPE} is not the one known here`);
+  if (sections.DEPOT_SECTION?.length !== 1 || sections.DEPOT_SECTION[0][0] !== 1)
+    throw new Error(`${file.name}: its base is not the first stop`);
+  if (sections.VEHICLES_RELOAD_DEPOT_SECTION?.some(([, at]) => at !== 1))
+    throw new Error(`${file.name}: a vehicle loads elsewhere than at the base`);
+  const scale = 10;
+  const windows = rows('TIME_WINDOW_SECTION');
+  return {
+    name: file.name,
+    cost: straightCosts(
+      rows('NODE_COORD_SECTION').map(([, x, y]) => [x, y]),
+      (d) => Math.floor(d * scale),
+    ),
+    demand: Int32Array.from(rows('DEMAND_SECTION'), ([, amount]) => amount),
+    capacity: Number(header.CAPACITY),
+    vehicles: Number(header.VEHICLES),
+    opens: Float64Array.from(windows, ([, opens]) => opens * scale),
+    closes: Float64Array.from(windows, ([, , closes]) => closes * scale),
+    service: Float64Array.from({ length: stops }, (_, at) => (at === 0 ? 0 : Number(header.SERVICE_TIME) * scale)),
+    release: Float64Array.from(rows('RELEASE_TIME_SECTION'), ([, at]) => at * scale),
+  };
+}
+
 /** The value of the .sol file beside an instance, or null where there is none. */
 export function valueBeside(path) {
   const beside = path.replace(/\.[^.]+$/, '.sol');

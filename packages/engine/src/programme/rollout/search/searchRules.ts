@@ -133,3 +133,11 @@ export const longTripRules: SearchRules = {
   firstTemperature_ratio: 0.15,
   lastTemperature_ratio: 0.015,
 };
+
+/**
+ * Vehicles that go out several times, limited by load, windows of time and when goods come, distance counted: the rules of windows as they
+ * are, since what makes good plans few is the same.
+ *
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); temperatures are ours
+ */
+export const releaseRules: SearchRules = windowRules;
