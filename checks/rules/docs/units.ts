@@ -158,7 +158,7 @@ const typesOfTheRollout = new Set([
   ...['Retiming', 'CrewTrips', 'StockState', 'WorkDays', 'ReadyLegs', 'ReadyCrew', 'TripTimes', 'HaulTimes'],
   ...['BrokenFound', 'LegFound', 'ReadyWeather', 'CrewNumbers', 'OneCrew', 'CrewLegs', 'SearchTrip', 'CrewFacts'],
   ...['JobLeast', 'AssignedJob', 'AssignmentGiven', 'AssignmentBound', 'BoundJob', 'Ranks', 'Ranked', 'DaysAsked'],
-  ...['LinearProgramme', 'LinearAnswer', 'SpreadMoments', 'FinishAsked', 'SiteWork'],
+  ...['LinearProgramme', 'LinearAnswer', 'SpreadMoments', 'FinishAsked', 'SiteWork', 'MovedSite', 'PlanChanges'],
 ]);
 
 /**

@@ -9,7 +9,6 @@ import {
   type Outcome,
   type Problem,
   type ProgrammeFacts,
-  type RolloutChange,
   type RolloutPlan,
   type RolloutProblem,
   type Spans,
@@ -29,16 +28,7 @@ import {
 import type { Language } from '@eavewell/words';
 import { problemReport } from './problemReport.ts';
 import { cautionsOfTrip } from './rolloutCautions.ts';
-
-/** What came of a variant of the rollout. */
-export interface ComparedGiven {
-  readonly change: RolloutChange;
-  readonly crews_count: number;
-  readonly waiting: number;
-  readonly cost: number;
-  readonly finish: number;
-  readonly leftOut_count: number;
-}
+import { type ComparedGiven, rolloutCompared } from './rolloutCompared.ts';
 
 /** What was found. */
 export interface RolloutGiven {
@@ -111,7 +101,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
     hauls: hauls(told),
     stock: stock(told),
     broken: outcome.broken.map((one) => ({ kind: one.kind, said: brokenSaid(told, one) })),
-    compared: compared(told),
+    compared: given.compared && rolloutCompared(given.compared, told),
     problems: given.problems.map((one) => problemReport(one, language)),
   };
 }
@@ -312,32 +302,6 @@ function stock(told: Told): RolloutReport['stock'] {
       points: points.map(({ day, ...counts }) => ({ day: dayAt(told, day), ...counts })),
     };
   });
-}
-
-/** The cheapest first: down the list waiting falls, save for those that another beats in both. */
-function compared(told: Told): RolloutReport['compared'] {
-  const { compared: all, nameOf, facts, language } = told;
-  if (all === null) return null;
-  const carriers = new Map(facts.kit.carriers.map(({ carrierId, name }) => [carrierId, name]));
-  const isBeaten = (one: ComparedGiven) =>
-    all.some(
-      (by) => by.waiting <= one.waiting && by.cost <= one.cost && (by.waiting < one.waiting || by.cost < one.cost),
-    );
-  return [...all]
-    .sort((a, b) => a.cost - b.cost || a.waiting - b.waiting)
-    .map((one) => {
-      const { kind, of, by_count } = one.change;
-      const name = of === null ? '' : (carriers.get(of) ?? nameOf.get(of) ?? of);
-      return {
-        ...{ kind, of, by_count, crews_count: one.crews_count, leftOut_count: one.leftOut_count },
-        ...{ finish: dayAt(told, one.finish), weighted: one.waiting, cost: one.cost, isBeaten: isBeaten(one) },
-        said: language.say(`rolloutReport.variant.${kind}`, {
-          count: Math.abs(by_count),
-          isMore: by_count > 0 ? 'yes' : 'no',
-          name,
-        }),
-      };
-    });
 }
 
 function brokenSaid(told: Told, one: Broken): string {

@@ -35,7 +35,7 @@ export interface TimedPlan {
  * @param after - the plan there is now, with its outcome
  * @returns sites whose day or crew changed, and the sums' differences [day, person-day, money]
  * @law a plan compared with itself changes nothing
- * @definition
+ * @definition ours: docs/methods/rollout.md, The search for plans of crews
  */
 export function planChanges(before: TimedPlan, after: TimedPlan): PlanChanges {
   const was = servedBy(before);
