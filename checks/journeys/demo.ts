@@ -12,6 +12,7 @@ export interface Demo {
     readonly storage: string;
     /** Do all its other stations hold, as far as they are judged? */
     readonly isTankAlone: boolean;
+    readonly hasSecondSource: boolean;
   }[];
 }
 
@@ -55,6 +56,7 @@ export async function designedDemo(page: Page): Promise<Demo> {
       name: cells['name'] ?? key,
       verdict: design?.verdict ?? 'unknown',
       storage: design?.stations['storage'] ?? 'unknown',
+      hasSecondSource: (cells['secondSourceId'] ?? '') !== '',
       isTankAlone: Object.entries(design?.stations ?? {}).every(
         ([station, verdict]) => station === 'storage' || verdict === 'holds' || verdict === 'notJudged',
       ),

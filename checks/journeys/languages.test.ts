@@ -22,6 +22,9 @@ const isIn = (piece: string, text: string) =>
  */
 function withoutAnswers(text: string, answered: ReadonlySet<string>): string {
   if (answered.has(text)) return '';
+  // A name that has no room in a picture is cut, and ends in dots.
+  const cut = /^(.{6,})…$/.exec(text.trim())?.[1];
+  if (cut !== undefined && [...answered].some((part) => part.startsWith(cut))) return '';
   const parts = [...answered].filter((part) => part.length > 2 && text.includes(part));
   return parts.sort((a, b) => b.length - a.length).reduce((left, part) => left.replaceAll(part, ' '), text);
 }
@@ -63,7 +66,10 @@ function outsideBrackets(text: string): string {
 const months = 'January|February|March|April|May|June|July|August|September|October|November|December';
 
 /** What is no message: our name, units, dates as the browser writes them, and the word of a library for a place to drop files. */
-const sameEverywhere = new RegExp(`Eavewell|\\b(?:NTU|ratio|DropZone)\\b|\\d+ (?:${months})|\\bat \\d+`, 'g');
+const sameEverywhere = new RegExp(
+  `Eavewell|\\b(?:NTU|ratio|DropZone)\\b|\\d+ (?:${months})|^(?:${months}|Jan|Feb|Mar|Apr|Jun|Jul|Aug|Sept?|Oct|Nov|Dec)$|\\bat \\d+`,
+  'g',
+);
 
 /** Where the first heading begins, from the side a line begins at [px]; and how much too wide the page is. */
 const placeOfHeading = (page: Page) =>

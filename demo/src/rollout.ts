@@ -98,7 +98,7 @@ const shipments: readonly {
       ['downpipe-3m', 90],
       ['diverter-pipe', 24],
       ['hypochlorite-1', 24],
-      [cartridgePart, 12],
+      [cartridgePart, 28],
       [unitParts.plain, 8],
       ['tank-4500', 6],
       ['tank-7500', 6],
