@@ -15,9 +15,9 @@ export async function axeFindings(page: Page, look: 'all' | 'colours'): Promise<
   const { violations, passes } = await asked.analyze();
   expect(passes.length, 'rules that had something to look at').toBeGreaterThan(look === 'colours' ? 0 : 10);
   return violations.flatMap(({ id, impact, help, nodes }) =>
-    nodes.slice(0, 3).map(({ target, failureSummary }) => {
+    nodes.slice(0, 3).map(({ target, html, failureSummary }) => {
       const why = failureSummary?.replaceAll(/\s+/g, ' ');
-      return `${impact} ${id} (${help}): ${target.join(' ')} ${why}`;
+      return `${impact} ${id} (${help}): ${target.join(' ')} ${html.slice(0, 200)} ${why}`;
     }),
   );
 }

@@ -1,7 +1,7 @@
-import { budgetOfTries, planRollout, rolloutVariants } from '@eavewell/engine';
 import { expect, it } from 'vitest';
-import { tinyRollout } from '../../../engine/src/programme/rollout/tinyRollout.testing.ts';
-import { tasks } from './tasks.ts';
+import { tasks } from '../../packages/cli/src/threads/tasks.ts';
+import { budgetOfTries, planRollout, rolloutVariants } from '../../packages/engine/src/index.ts';
+import { tinyRollout } from '../../packages/engine/src/programme/rollout/tinyRollout.testing.ts';
 
 it('a plan made in a thread is the plan', async () => {
   const around = { report: () => {}, stopped: () => false };
