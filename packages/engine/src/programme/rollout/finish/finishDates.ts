@@ -79,7 +79,6 @@ export interface FinishDates {
   readonly weatherBy: readonly WeatherDrawn[];
 }
 
-export type { Ranked, Spans };
 
 /**
  * When will it really be done? The same plan (same crews, trips and order; who is late is late, nobody plans anew) is timed some thousand times with what may turn out otherwise: install

@@ -140,4 +140,4 @@ export const longTripRules: SearchRules = {
  *
  * @source christiaens-vanden-berghe-2020, strings, split, blinks, orders (from memory); temperatures are ours
  */
-export const releaseRules: SearchRules = windowRules;
+export const releaseRules: SearchRules = { ...windowRules };
