@@ -14,7 +14,7 @@ import {
   week_days,
 } from './constants.ts';
 import { NamedDice } from './namedDice.ts';
-import { type Ranked, type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
+import { type Spans, spanRanks, spansOfCounts, spansOfSorted } from './ranks.ts';
 import { type Distribution, type SpreadKind, spreadDraw, spreadOf } from './spread.ts';
 
 /** How far a long reckoning may go. The caller owns clock and cancel. */
@@ -78,7 +78,6 @@ export interface FinishDates {
   /** How the weather of each area was drawn. */
   readonly weatherBy: readonly WeatherDrawn[];
 }
-
 
 /**
  * When will it really be done? The same plan (same crews, trips and order; who is late is late, nobody plans anew) is timed some thousand times with what may turn out otherwise: install

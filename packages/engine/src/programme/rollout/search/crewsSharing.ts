@@ -7,7 +7,9 @@ import { CrewsByWaiting } from './crewsByWaiting.ts';
 import type { Draws } from './draws.ts';
 
 const tooLongAway = brokenKinds.indexOf('tooLongAway');
-const overloads = ['tooHeavy', 'tooBulky', 'tooLong'].map((kind) => brokenKinds.findIndex((one) => one === kind));
+const overloads = ['tooHeavy', 'tooBulky', 'tooLong'].map((kind) =>
+  brokenKinds.indexOf(kind as (typeof brokenKinds)[number]),
+);
 const waitsForOthers = [2, 3, 4];
 
 /**

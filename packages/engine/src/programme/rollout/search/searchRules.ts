@@ -123,7 +123,7 @@ export const crewRules: SearchRules = {
 /**
  * One long trip a crew, waiting counted: strings lie several to a trip, and stops change their places within it.
  *
- * @source christiaans-2020, strings, split, blinks (from memory); moves and temperatures are ours
+ * @source christiaens-vanden-berghe-2020, strings, split, blinks (from memory); moves and temperatures are ours
  */
 export const longTripRules: SearchRules = {
   ...crewRules,
