@@ -29,7 +29,7 @@ export default defineConfig({
     // A suite may be empty while it is being written; checks/rules fails when one of them is.
     passWithNoTests: true,
     projects: [
-      together(project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 30_000)),
+      together(project('source', ['packages/*/src/**/*.test.{ts,tsx}', 'demo/src/**/*.test.ts'], 60_000)),
       ...suites.map((name) => together(project(name, [`checks/${name}/**/*.test.ts`], 120_000))),
       ...inBrowser.map((name) => {
         // A machine that does other work beside makes a browser slow, and some journeys see every page many times.
