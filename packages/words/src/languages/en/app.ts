@@ -1866,12 +1866,12 @@ export const kit = {
   "trip_title": "Trip: {sites}",
   "uncounted": "How many are needed is not known: {parts}.",
   "unknown_sites": "There is no site {sites}.",
-  "working_out": "Kits, loads and costs are being worked out. The page comes by itself.",
   "wear_not_yet": "The days of wear are still being worked out: until then the renewal of cartridges is not in the cost.",
   "wear_of_before": "The wear of cartridges is as it was before the last change, until the design is worked out anew.",
   "what_moves": "What moves it most, each alone",
   "which_boat": "Boat",
-  "whole_life": "What it costs over its life"
+  "whole_life": "What it costs over its life",
+  "working_out": "Kits, loads and costs are being worked out. The page comes by itself."
 } as const;
 export const loads = {
   "by.carrier": "In one go",

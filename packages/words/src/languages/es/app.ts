@@ -1867,12 +1867,12 @@ export const kit = {
   "trip_title": "Viaje: {sites}",
   "uncounted": "No se sabe cuántas se necesitan: {parts}.",
   "unknown_sites": "No hay ningún sitio {sites}.",
-  "working_out": "Se calculan los materiales, las cargas y los costos. La página aparece sola.",
   "wear_not_yet": "Aún se calcula el desgaste: hasta entonces la renovación de cartuchos no está en el costo.",
   "wear_of_before": "El desgaste de los cartuchos es el de antes del último cambio, hasta que el diseño se calcule de nuevo.",
   "what_moves": "Lo que más lo mueve, cada cosa sola",
   "which_boat": "Bote",
-  "whole_life": "Lo que cuesta durante su vida"
+  "whole_life": "Lo que cuesta durante su vida",
+  "working_out": "Se calculan los materiales, las cargas y los costos. La página aparece sola."
 } as const;
 export const loads = {
   "by.carrier": "De una vez",
