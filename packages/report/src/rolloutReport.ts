@@ -89,6 +89,7 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
     finish: finish(told),
     waiting: waiting(told),
     ...{ cost: outcome.cost, fuel_L: outcome.fuel_L },
+    isCostAtLeast: given.problems.some(({ code }) => leftOutOfCost.has(code)),
     served: servedPoints(told),
     servedByWeek: servedByWeek(told),
     moneyByMonth: moneyByMonth(problem, outcome).map((one) => ({ ...one })),
@@ -105,6 +106,13 @@ export function rolloutReport(given: RolloutGiven, language: Language): RolloutR
     problems: given.problems.map((one) => problemReport(one, language)),
   };
 }
+
+/** What tells that a cost or fuel is not known. */
+const leftOutOfCost: ReadonlySet<string> = new Set([
+  'rollout.cost_unknown',
+  'rollout.fuel_price_unknown',
+  'ways.fuel_unknown',
+]);
 
 const dayAt = ({ problem }: Pick<Told, 'problem'>, time: number) => isoDay(problem.firstDay + Math.floor(time));
 

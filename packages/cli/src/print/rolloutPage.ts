@@ -28,7 +28,7 @@ export function rolloutPage(sheet: Sheet, report: RolloutReport): void {
 
 function summary(
   sheet: Sheet,
-  { sites_count, people_count, from, finish, waiting, cost, fuel_L, currency }: RolloutReport,
+  { sites_count, people_count, from, finish, waiting, cost, isCostAtLeast, fuel_L, currency }: RolloutReport,
 ): void {
   if (sites_count === 0) {
     sheet.line(words.nothing);
@@ -58,6 +58,7 @@ function summary(
     words.cost(
       currency === null ? numbers.fixed(cost, 0) : numbers.money(cost, currency),
       numbers.quantity(fuel_L, 'L'),
+      isCostAtLeast,
     ),
   );
 }

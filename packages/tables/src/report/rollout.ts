@@ -129,6 +129,7 @@ export const rolloutReport = z
         .nullable(),
     }),
     cost: z.number(),
+    isCostAtLeast: z.boolean().describe('Something that costs is not known, and left out.'),
     fuel_L: z.number(),
     served: z.array(z.strictObject({ day, people })).describe('People who drink from a day on, if all goes as likely.'),
     servedByWeek: z

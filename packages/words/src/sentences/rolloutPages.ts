@@ -48,7 +48,8 @@ const rolloutPageIn = ({ say }: Speech) => ({
   notWithin: say('commandLine.rollout.notWithin'),
   waiting: (mean: string, name: string, days: string) =>
     say('commandLine.rollout.waiting', { mean, hasLongest: yes(name !== ''), name, days }),
-  cost: (amount: string, fuel: string) => say('commandLine.rollout.cost', { amount, fuel }),
+  cost: (amount: string, fuel: string, isAtLeast: boolean) =>
+    say('commandLine.rollout.cost', { amount, fuel, isAtLeast: yes(isAtLeast) }),
   exceptions: say('commandLine.rollout.exceptions'),
   leftOut: (count: number, names: string, rest: number, reason: string) =>
     say('commandLine.rollout.leftOut', { count, names, rest, reason }),

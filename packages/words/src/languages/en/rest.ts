@@ -480,7 +480,7 @@ export const commandLine = {
   "rollout.compared": "With other crews, boats and forward stores",
   "rollout.comparedAbout": "* another of these has no more waiting and costs no more. Waiting is person-days, with priorities; each was searched for as long as the plan above.",
   "rollout.comparing": "plan {done, number} of {all, number}",
-  "rollout.cost": "Crews, carriers and fuel cost {amount}; {fuel} of fuel.",
+  "rollout.cost": "Crews, carriers and fuel cost {isAtLeast, select, yes {at least {amount}, as some of it is not known} other {{amount}}}; {fuel} of fuel.",
   "rollout.crew": "{name}: {trips, plural, =0 {no trip} one {# trip} other {# trips}}",
   "rollout.dayForm": "A day is written YYYY-MM-DD, as 2027-04-30.",
   "rollout.drawing": "future {done, number} of {all, number}",

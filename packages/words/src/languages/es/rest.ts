@@ -480,7 +480,7 @@ export const commandLine = {
   "rollout.compared": "Con otras cuadrillas, lanchas y almacenes avanzados",
   "rollout.comparedAbout": "* otra de estas no tiene más espera ni cuesta más. La espera se cuenta en días-persona, con prioridades; cada una se buscó durante tanto tiempo como el plan de arriba.",
   "rollout.comparing": "plan {done, number} de {all, number}",
-  "rollout.cost": "Cuadrillas, transportes y combustible cuestan {amount}; {fuel} de combustible.",
+  "rollout.cost": "Cuadrillas, transportes y combustible cuestan {isAtLeast, select, yes {al menos {amount}, pues algo no se conoce} other {{amount}}}; {fuel} de combustible.",
   "rollout.crew": "{name}: {trips, plural, =0 {ningún viaje} one {# viaje} other {# viajes}}",
   "rollout.dayForm": "Un día se escribe AAAA-MM-DD, como 2027-04-30.",
   "rollout.drawing": "futuro {done, number} de {all, number}",
