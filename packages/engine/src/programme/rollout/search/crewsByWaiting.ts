@@ -85,7 +85,7 @@ export class CrewsByWaiting extends TimedCrews {
       let work = numbers.days[job]! * one.pace;
       for (let t = zero + this.firstFree[crew]! * tripFields; t <= end; t += tripFields) {
         const start = t < end ? tripsOf[t + ofTrip.ready]! : this.readyEnd[slot]!;
-        const day = wholeDays ? dayOf[start > lastDay ? lastDay : start]! : start;
+        const day = wholeDays ? dayOf[Math.min(start, lastDay)]! : start;
         if (legs.length > 1) {
           let now = period;
           while (now + 1 < legs.length && periodFrom[now + 1]! <= day) now++;
@@ -111,7 +111,7 @@ export class CrewsByWaiting extends TimedCrews {
         if (weight * (day + least - 1) >= best) break;
         // A new trip before this one.
         if (trips < numbers.mostTrips && there < Number.POSITIVE_INFINITY) {
-          let leave = opens > start ? opens : start;
+          let leave = Math.max(opens, start);
           const stocked = this.stockedFrom(one, crew, job, day);
           if (stocked > leave) leave = stocked;
           let done = leave + least;
@@ -152,7 +152,7 @@ export class CrewsByWaiting extends TimedCrews {
         const backNow = leave + tripsOf[t + ofTrip.back]!;
         const wholeBack = wholeDays ? Math.ceil(backNow - timeSlack_days) : backNow;
         const sure = work - (wholeBack - backNow);
-        const leaveDay = wholeDays ? dayOf[leave > lastDay ? lastDay : leave]! : leave;
+        const leaveDay = wholeDays ? dayOf[Math.min(leave, lastDay)]! : leave;
         let least2 = weight * (leaveDay + least - 1);
         if (sure > 0) {
           const days = wholeDays ? Math.ceil(sure - timeSlack_days) : sure;
@@ -194,8 +194,8 @@ export class CrewsByWaiting extends TimedCrews {
           if (!(price < best)) continue;
           if (wholeDays) {
             const last = Math.ceil(backNow + delay - timeSlack_days) - 1;
-            if (dayOf[last > lastDay ? lastDay : last]! - leaveDay > mostAway) continue;
-            const more = last + 1 - wholeBack + (held > 0 ? held : 0);
+            if (dayOf[Math.min(last, lastDay)]! - leaveDay > mostAway) continue;
+            const more = last + 1 - wholeBack + Math.max(held, 0);
             price += isIdle ? this.delayOf(t + tripFields, more) : more * behind;
           } else price += delay * behind;
           if (price < best) {
@@ -269,7 +269,7 @@ export class CrewsByWaiting extends TimedCrews {
 
   private endDay(dayOf: Int32Array, lastDay: number, end: number): number {
     const n = Math.ceil(end - timeSlack_days) - 1;
-    return dayOf[n > lastDay ? lastDay : n]!;
+    return dayOf[Math.min(n, lastDay)]!;
   }
 
   private nightsOf(one: OneCrew, leave: number, back: number): number {

@@ -56,7 +56,7 @@ export abstract class TimedCrews extends CrewSlots {
   protected dayOfEnd(one: OneCrew, end: number): number {
     const n = Math.ceil(end - timeSlack_days) - 1;
     const last = one.dayOf.length - 1;
-    return one.dayOf[n < 0 ? 0 : n > last ? last : n]!;
+    return one.dayOf[n < 0 ? 0 : Math.min(n, last)]!;
   }
 
   /** What handing over at this end is worth. */
@@ -317,7 +317,7 @@ export abstract class TimedCrews extends CrewSlots {
   protected dayOfStart(one: OneCrew, time: number): number {
     const last = one.dayOf.length - 1;
     const n = Math.floor(time + timeSlack_days);
-    return one.dayOf[n > last ? last : n]!;
+    return one.dayOf[Math.min(n, last)]!;
   }
 
   /** When work that cannot begin before `time` ends, begun and ended in one window; Infinity where none is left. */
@@ -326,7 +326,7 @@ export abstract class TimedCrews extends CrewSlots {
     for (let at = windowAt[job]!, to = windowAt[job + 1]!; at < to; at++) {
       const opens = one.before[windowFrom[at]!]!;
       const closes = one.before[Math.min(horizon, windowTo[at]! + 1)]!;
-      const end = (time > opens ? time : opens) + work;
+      const end = Math.max(time, opens) + work;
       if (end <= closes + timeSlack_days) return end;
     }
     return Number.POSITIVE_INFINITY;
