@@ -15,6 +15,16 @@ import { TakeIn, TakeInNew } from './sections/imports/index.ts';
 import { kitAskedOf, ProgrammeKit, SiteKit } from './sections/kit/index.ts';
 import { MapPage } from './sections/map/index.ts';
 import { Programmes } from './sections/programmes/index.ts';
+import {
+  ChooseSites,
+  ComparePlans,
+  CrewItinerary,
+  EnterHappened,
+  plansComparedOf,
+  Rollout,
+  rolloutAskedOf,
+  TripSheet,
+} from './sections/rollout/index.ts';
 import { Safety, SiteSafety, safetyAskedOf, WaterSafetySheet } from './sections/safety/index.ts';
 import { Settings, TableRows } from './sections/settings/index.ts';
 import { InstallationSheet, SitePage } from './sections/site/index.ts';
@@ -97,6 +107,51 @@ const kit = createRoute({
 
 const siteKit = createRoute({ getParentRoute: () => programmeRoute, path: '/sites/$siteId/kit', component: SiteKit });
 
+/** Who goes where, when, by which way. */
+const rollout = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/rollout',
+  component: Rollout,
+  validateSearch: rolloutAskedOf,
+});
+
+/** A trip: what is aboard, in the order it is put in. */
+const rolloutTrip = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/rollout/trips/$tripId',
+  component: TripSheet,
+  validateSearch: rolloutAskedOf,
+});
+
+/** What a crew does, day by day. */
+const rolloutCrew = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/rollout/crews/$crewId',
+  component: CrewItinerary,
+  validateSearch: rolloutAskedOf,
+});
+
+const rolloutSites = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/rollout/sites',
+  component: ChooseSites,
+  validateSearch: rolloutAskedOf,
+});
+
+const rolloutHappened = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/rollout/happened',
+  component: EnterHappened,
+  validateSearch: rolloutAskedOf,
+});
+
+const rolloutPlans = createRoute({
+  getParentRoute: () => programmeRoute,
+  path: '/rollout/plans',
+  component: ComparePlans,
+  validateSearch: plansComparedOf,
+});
+
 /** The water of the whole programme, year by year. */
 const water = createRoute({
   getParentRoute: () => programmeRoute,
@@ -148,7 +203,21 @@ const settingsTable = createRoute({
 });
 
 const ofSite = [site, installation, siteSafety, waterSafety, siteKit];
-const ofProgramme = [sites, ...ofSite, water, safety, kit, map, newSite, takeIn, changes, settings, settingsTable];
+const ofRollout = [rollout, rolloutTrip, rolloutCrew, rolloutSites, rolloutHappened, rolloutPlans];
+const ofProgramme = [
+  sites,
+  ...ofSite,
+  ...ofRollout,
+  water,
+  safety,
+  kit,
+  map,
+  newSite,
+  takeIn,
+  changes,
+  settings,
+  settingsTable,
+];
 const tree = root.addChildren([start, programmes, takeInNew, keptHere, programmeRoute.addChildren(ofProgramme)]);
 
 /** The addresses of the pages, and what stands at each. */

@@ -88,7 +88,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals" | "carriersAway" | "plans" | "planTrips" | "planStops";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -253,7 +253,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals" | "carriersAway" | "plans" | "planTrips" | "planStops";
                         };
                     };
                 };
@@ -1536,7 +1536,7 @@ export interface paths {
                     /** @description The name of the file that is the body; left out where a form with files is sent. */
                     name?: string;
                     /** @description For a table alone whose name does not say which it is. */
-                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
+                    table?: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals" | "carriersAway" | "plans" | "planTrips" | "planStops";
                     /** @description no: answered before it is read; events and the review tell how far it is. */
                     wait?: "yes" | "no";
                 };
@@ -1706,7 +1706,7 @@ export interface paths {
                             gaugeId?: string | null;
                             name: string;
                             /** @enum {string} */
-                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
+                            table: "rain" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals" | "carriersAway" | "plans" | "planTrips" | "planStops";
                         };
                     };
                 };
@@ -2156,6 +2156,847 @@ export interface paths {
         patch?: never;
         trace?: never;
     };
+    "/api/programmes/{programmeId}/rollout": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The rollout: one plan, its days, and what is not planned. */
+        get: {
+            parameters: {
+                query?: {
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description What the page of the rollout shows of one plan. The unit is the last part of a name; null is "not known", never 0. */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            broken: {
+                                kind: string;
+                                said: string;
+                                siteId: string | null;
+                                tripId: string | null;
+                            }[];
+                            /** @description Every site that is not handed over: planned or not, and why. */
+                            candidates: {
+                                agreedOn: string | null;
+                                area: string | null;
+                                finishBy: string | null;
+                                name: string;
+                                people: number | null;
+                                priority_factor: number;
+                                priorityReason: string | null;
+                                readyFrom: string | null;
+                                /** @description Why it is not planned, as a word of the program; null: it may be. */
+                                reason: string | null;
+                                /** @description Why it is planned or not, for people. */
+                                said: string;
+                                siteId: string;
+                                /** @description Null: in no trip of the plan. */
+                                tripId: string | null;
+                                verdict: ("holds" | "tight" | "short" | "unknown") | null;
+                            }[];
+                            /** @description What changed in the tables since the days of the plan were worked out last; null: nothing. */
+                            changedSince: {
+                                at: string;
+                                /** @description The newest first, a few. */
+                                changes: {
+                                    at: string;
+                                    by: string;
+                                    said: string;
+                                }[];
+                                changes_count: number;
+                                later_count: number;
+                                /** @description Sites whose hand-over is another day than when it was worked out last. */
+                                moved_count: number;
+                                said: string;
+                            } | null;
+                            cost: number;
+                            crews: {
+                                base: string;
+                                crewId: string;
+                                /** @description The first day it is free for a trip of this plan. */
+                                from: string | null;
+                                /** @description What it travels by, in words. */
+                                goesBy: string;
+                                name: string;
+                                people: number;
+                                store: string;
+                                /** @description In the order they go: those that left first. */
+                                trips: {
+                                    /** @description A day, YYYY-MM-DD. */
+                                    back: string;
+                                    broken: {
+                                        kind: string;
+                                        said: string;
+                                        siteId: string | null;
+                                    }[];
+                                    cost: number;
+                                    fuel_L: number;
+                                    isLocked: boolean;
+                                    /** @description It should have left, or be back, by today, and nobody has entered that it did. */
+                                    isOverdue: boolean;
+                                    /** @description A few days later a way it goes is closed, or a site is handed over too late. */
+                                    isTight: boolean;
+                                    kg: number;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    leaves: string;
+                                    legs: {
+                                        arrives: string | null;
+                                        from: string;
+                                        hours_h: number;
+                                        leaves: string | null;
+                                        to: string;
+                                        wayIds: string[];
+                                    }[];
+                                    litres: number;
+                                    nights_count: number;
+                                    notBefore: string | null;
+                                    order: number;
+                                    said: string;
+                                    /** @enum {string} */
+                                    state: "done" | "underWay" | "planned";
+                                    stops: {
+                                        /** @description Null of a trip that left: what happened is known by day alone. */
+                                        arrives: string | null;
+                                        /** @description First days of service of the futures drawn. */
+                                        futures: {
+                                            /** @description Null: not within the days looked at. */
+                                            p10: string | null;
+                                            /** @description Null: not within the days looked at. */
+                                            p50: string | null;
+                                            /** @description Null: not within the days looked at. */
+                                            p90: string | null;
+                                        } | null;
+                                        /** @description Of a trip that left the day that was entered, or none yet. */
+                                        handOver: string | null;
+                                        isHandedOver: boolean;
+                                        /** @description False: the site is not done in this trip; what is broken says why. */
+                                        isWayUp: boolean;
+                                        /** @description The hand-over as it was when the plan was worked out last; null: never. */
+                                        kept: string | null;
+                                        name: string;
+                                        people: number;
+                                        served: string | null;
+                                        siteId: string;
+                                        starts: string | null;
+                                    }[];
+                                    tightSaid: string | null;
+                                    tripId: string;
+                                    waited_days: number;
+                                    /** @enum {string} */
+                                    waitsFor: "nothing" | "stock" | "way" | "carrier" | "notBefore" | "haul";
+                                }[];
+                            }[];
+                            crewsLeftOut: string[];
+                            currency: string | null;
+                            /** @description Today. */
+                            day: string;
+                            finish: {
+                                futures: {
+                                    /** @description Null: not within the days looked at. */
+                                    p10: string | null;
+                                    /** @description Null: not within the days looked at. */
+                                    p50: string | null;
+                                    /** @description Null: not within the days looked at. */
+                                    p90: string | null;
+                                } | null;
+                                /** @description The last hand-over, if all goes as likely. */
+                                likely: string;
+                                /** @description Two days: how well the ninth in ten is known, from that many futures. */
+                                p90Between: (string | null)[] | null;
+                                runs_count: number;
+                            } | null;
+                            /** @description The first day that is planned anew: today, or the start of the plan. */
+                            from: string;
+                            fuel_L: number;
+                            /** @enum {string} */
+                            futures: "none" | "beingDrawn" | "there";
+                            hauls: {
+                                /** @description A day, YYYY-MM-DD. */
+                                arrives: string;
+                                forTrip: string;
+                                from: string;
+                                /** @description A day, YYYY-MM-DD. */
+                                leaves: string;
+                                store: string;
+                                trips_count: number;
+                            }[];
+                            isCostAtLeast: boolean;
+                            moneyByMonth: {
+                                amount: number;
+                                month: string;
+                            }[];
+                            people_count: number;
+                            places: {
+                                kind: string | null;
+                                latitude_deg: number | null;
+                                longitude_deg: number | null;
+                                name: string;
+                                placeId: string;
+                            }[];
+                            /** @description The plan that is shown: the one asked for, else in force, else the newest; null: there is none. */
+                            planId: string | null;
+                            plans: {
+                                from: string | null;
+                                isInForce: boolean;
+                                name: string;
+                                note: string | null;
+                                planId: string;
+                                sites_count: number;
+                                timedAt: string | null;
+                                trips_count: number;
+                            }[];
+                            problems: components["schemas"]["problem"][];
+                            programme: string;
+                            /** @description How far from the best plan possible, and what else is worth one line. */
+                            rest: string;
+                            /** @description When all drink, as likely as not and nine times in ten. */
+                            sentence: string;
+                            /** @description People who drink from a day on, if all goes as likely. */
+                            served: {
+                                /** @description A day, YYYY-MM-DD. */
+                                day: string;
+                                people: number;
+                            }[];
+                            /** @description People who drink already. */
+                            servedBefore_people: number;
+                            /** @description People who drink by the end of a week, of futures drawn; empty where none were. */
+                            servedByWeek: {
+                                p10: number;
+                                p50: number;
+                                p90: number;
+                                /** @description A day, YYYY-MM-DD. */
+                                until: string;
+                            }[];
+                            sites_count: number;
+                            /** @description Of the facts and the day: what is asked by it is of the same state. */
+                            stamp: string;
+                            stock: {
+                                name: string;
+                                partId: string;
+                                points: {
+                                    /** @description A day, YYYY-MM-DD. */
+                                    day: string;
+                                    in_count: number;
+                                    left_count: number;
+                                    out_count: number;
+                                }[];
+                                store: string;
+                            }[];
+                            strips: {
+                                /** @enum {string} */
+                                mode: "road" | "river" | "foot";
+                                name: string;
+                                /** @description Days on which the plan does not go it, or goes it slower; both days included. */
+                                spans: {
+                                    /** @description A day, YYYY-MM-DD. */
+                                    from: string;
+                                    /** @enum {string} */
+                                    kind: "closed" | "slower" | "tooLow" | "tooHigh";
+                                    said: string;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    to: string;
+                                }[];
+                                stripId: string;
+                                wayIds: string[];
+                                /** @description Share of the years of the gauge in which that week was closed; empty where no level was read. */
+                                weeks: {
+                                    closed_fraction: number;
+                                    /** @description A day, YYYY-MM-DD. */
+                                    from: string;
+                                }[];
+                            }[];
+                            /** @description The last day that is drawn. */
+                            until: string;
+                            /** @description Of the facts it was made from. */
+                            version: number;
+                            waiting: {
+                                bound: {
+                                    all: {
+                                        name: string;
+                                        weighted: number;
+                                    }[];
+                                    /** @description How much more waiting than the best possible, at the most. */
+                                    gap_fraction: number;
+                                    name: string;
+                                    said: string;
+                                    weighted: number;
+                                } | null;
+                                byArea: {
+                                    area: string | null;
+                                    mean_days: number;
+                                    people: number;
+                                }[];
+                                longest: {
+                                    days: number;
+                                    name: string;
+                                    siteId: string;
+                                } | null;
+                                /** @description For a person. */
+                                mean_days: number;
+                                /** @description People times days from the first day planned to the first day of service. */
+                                personDays: number;
+                                /** @description The same with priorities. */
+                                weighted: number;
+                            } | null;
+                            ways: {
+                                from: string;
+                                /** @description Longitude and latitude; null: straight. */
+                                line_deg: [
+                                    number,
+                                    number
+                                ][] | null;
+                                /** @enum {string} */
+                                mode: "road" | "river" | "foot";
+                                name: string | null;
+                                to: string;
+                                wayId: string;
+                            }[];
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/compared": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** Two plans side by side. */
+        get: {
+            parameters: {
+                query: {
+                    a: string;
+                    b: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            a: {
+                                from: string | null;
+                                isInForce: boolean;
+                                name: string;
+                                note: string | null;
+                                planId: string;
+                                sites_count: number;
+                                timedAt: string | null;
+                                trips_count: number;
+                            };
+                            b: {
+                                from: string | null;
+                                isInForce: boolean;
+                                name: string;
+                                note: string | null;
+                                planId: string;
+                                sites_count: number;
+                                timedAt: string | null;
+                                trips_count: number;
+                            };
+                            byArea: {
+                                area: string | null;
+                                meanA_days: number;
+                                meanB_days: number;
+                                people: number;
+                            }[];
+                            cost: number;
+                            /** @description b after a: above 0 later. */
+                            finish_days: number;
+                            fuel_L: number;
+                            /** @description The difference in sentences, the greatest first. */
+                            said: string[];
+                            sites: {
+                                crewA: string | null;
+                                crewB: string | null;
+                                later_days: number | null;
+                                name: string;
+                                people: number;
+                                servedA: string | null;
+                                servedB: string | null;
+                                siteId: string;
+                            }[];
+                            stamp: string;
+                            trips_count: number;
+                            waiting_personDays: number;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/legs": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        get?: never;
+        put?: never;
+        /** More legs for the evaluator in the page. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        pairs: {
+                            from: number;
+                            to: number;
+                            travel: number;
+                        }[];
+                        stamp: string;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": unknown;
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/numbers": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** The rollout as numbers, with the legs of one plan, for the evaluator in the page. */
+        get: {
+            parameters: {
+                query?: {
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": unknown;
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/search": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** How the search for a plan gets on. */
+        get: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            bound: number | null;
+                            done_fraction: number;
+                            gap_fraction: number | null;
+                            /** @description The plan that was made last, once it is kept. */
+                            planId: string | null;
+                            /** @description Why none was made, in words. */
+                            problem: string | null;
+                            /** @description Null: none runs. */
+                            taskId: string | null;
+                            waiting: number | null;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        /** Begins the search for a plan; it is kept when it is found. */
+        post: {
+            parameters: {
+                query?: never;
+                header?: never;
+                path: {
+                    programmeId: string;
+                };
+                cookie?: never;
+            };
+            requestBody: {
+                content: {
+                    "application/json": {
+                        /** @description Who asks. */
+                        by: string;
+                        /** @description The plan to go on from: its trips that left and those that are locked stay. Null: from nothing. */
+                        from: string | null;
+                        /** @description The plan that is made anew in place, one step that can be taken back. Null: a plan beside the others. */
+                        into: string | null;
+                        /** @description What a new plan is called; null: by the day and hour. */
+                        name: string | null;
+                        /** @description Only the trips of these crews may change: the others are taken as locked. Null: all. */
+                        onlyCrews: string[] | null;
+                        /** @description How long is searched [s]. */
+                        seconds: number;
+                        seed: number;
+                    };
+                };
+            };
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            taskId: string;
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
+    "/api/programmes/{programmeId}/rollout/trips/{tripId}": {
+        parameters: {
+            query?: never;
+            header?: never;
+            path?: never;
+            cookie?: never;
+        };
+        /** One trip in full: the manifest, the legs, the days. */
+        get: {
+            parameters: {
+                query?: {
+                    plan?: string;
+                };
+                header?: never;
+                path: {
+                    programmeId: string;
+                    tripId: string;
+                };
+                cookie?: never;
+            };
+            requestBody?: never;
+            responses: {
+                /** @description Default Response */
+                200: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": {
+                            /** @description In the order it is put in: for the last stop first. */
+                            aboard: {
+                                /** @description Pieces. */
+                                count: number;
+                                /** @description What never goes in one load. */
+                                danger: ("chlorine" | "fuel") | null;
+                                /** @description So many of the part are in one piece. */
+                                each_count: number;
+                                /** @description People it takes to lift one; null: its mass is not known. */
+                                lift_people: number | null;
+                                longest_m: number | null;
+                                /** @description Of all of them. */
+                                mass_kg: number | null;
+                                name: string;
+                                partId: string;
+                                siteId: string;
+                            }[];
+                            carriers: {
+                                carrierId: string;
+                                leastFreeboard_m: number | null;
+                                length_m: number | null;
+                                limit_kg: number | null;
+                                mode: string;
+                                name: string;
+                            }[];
+                            /** @description What is told whenever its load is told; more of them where a leg goes on a river. */
+                            cautions: {
+                                name: string;
+                                said: string;
+                            }[];
+                            crew: {
+                                base: string;
+                                crewId: string;
+                                /** @description The first day it is free for a trip of this plan. */
+                                from: string | null;
+                                /** @description What it travels by, in words. */
+                                goesBy: string;
+                                name: string;
+                                people: number;
+                                store: string;
+                            };
+                            /** @description The people of the crew with what they carry; null: not known. */
+                            crew_kg: number | null;
+                            /** @description The itinerary, day by day. */
+                            days: {
+                                /** @description A day, YYYY-MM-DD. */
+                                day: string;
+                                /** @description What the crew does that day, in order. */
+                                said: string[];
+                                siteIds: string[];
+                                /** @description Where it spends the night; null: at its base. */
+                                sleeps: string | null;
+                            }[];
+                            fuel_kg: number | null;
+                            isInForce: boolean;
+                            legs: {
+                                arrives: string | null;
+                                /** @description Id of a place or site. */
+                                from: string;
+                                hours_h: number;
+                                /** @description Null: not told apart from the next leg. */
+                                leaves: string | null;
+                                /** @description The most that passes in one go; null: no limit. */
+                                limit_kg: number | null;
+                                porters_count: number;
+                                said: string;
+                                stretches: {
+                                    carrierId: string | null;
+                                    /** @description Spent before it on changing carriers. */
+                                    changeOver_h: number;
+                                    from: string;
+                                    hours_h: number;
+                                    /** @enum {string} */
+                                    mode: "road" | "river" | "foot";
+                                    to: string;
+                                    wayId: string;
+                                }[];
+                                to: string;
+                            }[];
+                            plan: string;
+                            planId: string;
+                            stamp: string;
+                            trip: {
+                                /** @description A day, YYYY-MM-DD. */
+                                back: string;
+                                broken: {
+                                    kind: string;
+                                    said: string;
+                                    siteId: string | null;
+                                }[];
+                                cost: number;
+                                fuel_L: number;
+                                isLocked: boolean;
+                                /** @description It should have left, or be back, by today, and nobody has entered that it did. */
+                                isOverdue: boolean;
+                                /** @description A few days later a way it goes is closed, or a site is handed over too late. */
+                                isTight: boolean;
+                                kg: number;
+                                /** @description A day, YYYY-MM-DD. */
+                                leaves: string;
+                                legs: {
+                                    arrives: string | null;
+                                    from: string;
+                                    hours_h: number;
+                                    leaves: string | null;
+                                    to: string;
+                                    wayIds: string[];
+                                }[];
+                                litres: number;
+                                nights_count: number;
+                                notBefore: string | null;
+                                order: number;
+                                said: string;
+                                /** @enum {string} */
+                                state: "done" | "underWay" | "planned";
+                                stops: {
+                                    /** @description Null of a trip that left: what happened is known by day alone. */
+                                    arrives: string | null;
+                                    /** @description First days of service of the futures drawn. */
+                                    futures: {
+                                        /** @description Null: not within the days looked at. */
+                                        p10: string | null;
+                                        /** @description Null: not within the days looked at. */
+                                        p50: string | null;
+                                        /** @description Null: not within the days looked at. */
+                                        p90: string | null;
+                                    } | null;
+                                    /** @description Of a trip that left the day that was entered, or none yet. */
+                                    handOver: string | null;
+                                    isHandedOver: boolean;
+                                    /** @description False: the site is not done in this trip; what is broken says why. */
+                                    isWayUp: boolean;
+                                    /** @description The hand-over as it was when the plan was worked out last; null: never. */
+                                    kept: string | null;
+                                    name: string;
+                                    people: number;
+                                    served: string | null;
+                                    siteId: string;
+                                    starts: string | null;
+                                }[];
+                                tightSaid: string | null;
+                                tripId: string;
+                                waited_days: number;
+                                /** @enum {string} */
+                                waitsFor: "nothing" | "stock" | "way" | "carrier" | "notBefore" | "haul";
+                            };
+                        };
+                    };
+                };
+                /** @description Default Response */
+                default: {
+                    headers: {
+                        [name: string]: unknown;
+                    };
+                    content: {
+                        "application/json": components["schemas"]["problems"];
+                    };
+                };
+            };
+        };
+        put?: never;
+        post?: never;
+        delete?: never;
+        options?: never;
+        head?: never;
+        patch?: never;
+        trace?: never;
+    };
     "/api/programmes/{programmeId}/safety": {
         parameters: {
             query?: never;
@@ -2541,7 +3382,7 @@ export interface paths {
                 header?: never;
                 path: {
                     programmeId: string;
-                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals";
+                    table: "rain" | "settings" | "wayLines" | "headers" | "files" | "sites" | "roofs" | "gutters" | "downpipes" | "diverters" | "tanks" | "pipes" | "treatmentUnits" | "cartridges" | "flowReadings" | "pressureTests" | "rawWater" | "barriers" | "waterTests" | "testPortions" | "inspections" | "chlorination" | "demand" | "gauges" | "normals" | "storms" | "stormCoefficients" | "shortRain" | "parts" | "prices" | "rates" | "redenominations" | "costs" | "kitRules" | "kitConditions" | "keptApart" | "carriers" | "targets" | "presence" | "secondSources" | "places" | "ways" | "closures" | "riverLevels" | "wayLevels" | "crews" | "crewCarriers" | "workCalendars" | "arrivals" | "carriersAway" | "plans" | "planTrips" | "planStops";
                 };
                 cookie?: never;
             };

@@ -77,6 +77,17 @@ export const Head = memo(function Head({
                 <LevelSign />
               </Link>
             </li>
+            <li>
+              <Link
+                to="/p/$programmeId/rollout"
+                params={{ programmeId }}
+                activeOptions={{ includeSearch: false }}
+                activeProps={{ 'aria-current': 'page' }}
+              >
+                {say('rolloutSheet.section')}
+                <LevelSign />
+              </Link>
+            </li>
           </ul>
         </nav>
       )}

@@ -133,6 +133,52 @@ export interface StockArrival {
   readonly slip_days: DaysAsked;
 }
 
+/** Carriers that go with nobody for some days: broken, lent, laid up. */
+export interface CarrierAway {
+  readonly awayId: string;
+  readonly carrierId: string;
+  readonly carriers_count: number;
+  readonly from: DayIndex;
+  /** Null: until it is said that they are back. */
+  readonly to: DayIndex | null;
+  readonly reason: string | null;
+}
+
+/** A plan that is kept. Its trips and stops stand beside. */
+export interface PlanFacts {
+  readonly planId: string;
+  readonly name: string;
+  readonly from: DayIndex | null;
+  readonly isInForce: boolean;
+  /** When its days were worked out last: an instant of ISO 8601; null: never. */
+  readonly timedAt: string | null;
+  readonly note: string | null;
+  /** In no order; `order` says which goes first. */
+  readonly trips: readonly PlanTripFacts[];
+}
+
+export interface PlanTripFacts {
+  readonly tripId: string;
+  readonly crewId: string;
+  readonly order: number;
+  readonly notBefore: DayIndex | null;
+  readonly isLocked: boolean;
+  /** As worked out last; null: never. */
+  readonly leaves: DayIndex | null;
+  readonly back: DayIndex | null;
+  /** What happened: null until it has. A trip that left and is not back is under way. */
+  readonly leftOn: DayIndex | null;
+  readonly backOn: DayIndex | null;
+  readonly stops: readonly PlanStopFacts[];
+}
+
+/** In no order; `order` says which comes first. */
+export interface PlanStopFacts {
+  readonly siteId: string;
+  readonly order: number;
+  readonly handOver: DayIndex | null;
+}
+
 /** Low, likely and high. */
 export interface DaysAsked {
   readonly low: number;
@@ -188,6 +234,8 @@ export interface RolloutFacts {
   readonly crews: readonly CrewFacts[];
   readonly calendars: readonly CalendarDays[];
   readonly arrivals: readonly StockArrival[];
+  readonly carriersAway: readonly CarrierAway[];
+  readonly plans: readonly PlanFacts[];
   /** Of every site of the table, in its order; none where the facts were not joined from tables. */
   readonly work: readonly SiteWork[];
 }
@@ -202,5 +250,7 @@ export const noRollout: RolloutFacts = {
   crews: [],
   calendars: [],
   arrivals: [],
+  carriersAway: [],
+  plans: [],
   work: [],
 };

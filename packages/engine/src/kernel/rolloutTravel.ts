@@ -10,7 +10,14 @@ export interface Period {
  */
 export interface Travel {
   readonly nodes: number;
+  /** Left out: the arrays hold every pair of nodes. Else those of these pairs alone, in this order; any other cannot be gone. */
+  readonly pairs?: LegPairs;
   readonly byPeriod: readonly LegTable[];
+}
+
+/** Pairs of nodes, sorted by `from * nodes + to`, each once. */
+export interface LegPairs {
+  readonly keys: ArrayLike<number>;
 }
 
 export interface LegTable {

@@ -13,6 +13,7 @@ import { normals } from './normals.ts';
 import { parts } from './parts.ts';
 import { pipes } from './pipes.ts';
 import { places } from './places.ts';
+import { carriersAway, planStops, plans, planTrips } from './plans.ts';
 import { presence } from './presence.ts';
 import { prices } from './prices.ts';
 import { rain } from './rain.ts';
@@ -75,6 +76,10 @@ export const folderTables = {
   crewCarriers,
   workCalendars,
   arrivals,
+  carriersAway,
+  plans,
+  planTrips,
+  planStops,
 } as const;
 
 export type FolderTableName = keyof typeof folderTables;

@@ -36,6 +36,19 @@ export {
   rolloutSchemaText,
   rolloutSchemaVersion,
 } from './rollout.ts';
+export {
+  type RolloutComparison,
+  type RolloutSheet,
+  type RolloutTripAnswer,
+  rolloutComparison,
+  rolloutSheet,
+  rolloutTrip,
+  type SheetCandidate,
+  type SheetCrew,
+  type SheetStop,
+  type SheetStrip,
+  type SheetTrip,
+} from './rolloutSheet.ts';
 export { type SiteCup, siteCup } from './siteCup.ts';
 export { type SiteShort, siteShort } from './siteShort.ts';
 export { type SiteYears, siteYears } from './siteYears.ts';

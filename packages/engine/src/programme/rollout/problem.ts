@@ -123,6 +123,8 @@ export interface Haul {
 export interface Pool {
   readonly carrierId: string;
   readonly carriers_count: number;
+  /** Days, both included, on which so many of them are away; they may overlap. Left out: none. */
+  readonly away?: readonly { readonly from: number; readonly to: number; readonly carriers_count: number }[];
 }
 
 /** Who goes where, in which order. Dates follow from it. */

@@ -79,6 +79,8 @@ export function rolloutOfTables(
     crews: crewsOf(rows, costs),
     calendars: calendarsOf(rows),
     arrivals: arrivalsOf(rows),
+    carriersAway: [],
+    plans: [],
     work: workOf(rows),
   };
   return { facts, settings, problems: rows.problems, notUsed: rows.notUsed };

@@ -3095,3 +3095,6 @@ export const waterYears = {
   "year_hurt": "{sites, plural, one {# site} other {# sites}} of {of, plural, one {# that has} other {# that have}} this year would have run dry for longer than the target allows: {people, plural, one {# person} other {# people}}.",
   "year_nobody": "no site has this year judged"
 } as const;
+export const rolloutSheet = {
+  "section": "Rollout"
+} as const;

@@ -3096,3 +3096,6 @@ export const waterYears = {
   "year_hurt": "{sites, plural, one {# sitio} other {# sitios}} de {of, plural, one {# que tiene} other {# que tienen}} este año habrían quedado sin agua más tiempo del que permite la meta: {people, plural, one {# persona} other {# personas}}.",
   "year_nobody": "ningún sitio tiene este año juzgado"
 } as const;
+export const rolloutSheet = {
+  "section": "Despliegue"
+} as const;

@@ -1,0 +1,24 @@
+import { useSuspenseQuery } from '@tanstack/react-query';
+import { useParams, useSearch } from '@tanstack/react-router';
+import { Bands } from './bands/Bands.tsx';
+import { PlansBar } from './plans/PlansBar.tsx';
+import { rolloutQuery } from './rolloutQuery.ts';
+import { WeekMap } from './weekMap/WeekMap.tsx';
+
+const from = '/p/$programmeId/rollout';
+
+/** Who goes where, when, by which way: the plan in force, or the one that is asked for. */
+export function Rollout() {
+  const { programmeId } = useParams({ from });
+  const { plan } = useSearch({ from });
+  const { data: sheet } = useSuspenseQuery(rolloutQuery(programmeId, plan));
+  return (
+    <div className="rollout">
+      <h1>{sheet.sentence}</h1>
+      {sheet.rest === '' ? null : <p className="rest">{sheet.rest}</p>}
+      <PlansBar sheet={sheet} programmeId={programmeId} />
+      <Bands sheet={sheet} programmeId={programmeId} />
+      <WeekMap sheet={sheet} programmeId={programmeId} />
+    </div>
+  );
+}

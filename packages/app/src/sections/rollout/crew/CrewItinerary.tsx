@@ -1,0 +1,4 @@
+/** What a crew does, day by day. */
+export function CrewItinerary() {
+  return null;
+}

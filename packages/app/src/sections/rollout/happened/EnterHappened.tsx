@@ -1,0 +1,4 @@
+/** What happened, to be entered. */
+export function EnterHappened() {
+  return null;
+}

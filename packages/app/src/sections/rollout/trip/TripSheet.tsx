@@ -1,0 +1,4 @@
+/** One trip: what is aboard, who goes, by which way. */
+export function TripSheet() {
+  return null;
+}

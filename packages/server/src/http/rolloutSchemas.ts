@@ -1,0 +1,51 @@
+import { rolloutComparison, rolloutSheet, rolloutTrip } from '@eavewell/tables';
+import { z } from 'zod';
+import { programmeId } from './schemaParts.ts';
+
+const planId = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/);
+
+export const sheetAnswer = rolloutSheet;
+export const tripAnswer = rolloutTrip;
+export const comparisonAnswer = rolloutComparison;
+
+/** Which plan; left out: the one in force, else the newest. */
+export const planAsked = z.strictObject({ plan: planId.optional() });
+export const tripAsked = programmeId.extend({ tripId: planId });
+export const crewAsked = programmeId.extend({ crewId: planId });
+export const plansAsked = z.strictObject({ a: planId, b: planId });
+
+/** What a search for a plan is asked. */
+export const searchAsked = z.strictObject({
+  by: z.string().min(1).max(200).describe('Who asks.'),
+  from: planId
+    .nullable()
+    .describe('The plan to go on from: its trips that left and those that are locked stay. Null: from nothing.'),
+  into: planId
+    .nullable()
+    .describe('The plan that is made anew in place, one step that can be taken back. Null: a plan beside the others.'),
+  name: z.string().min(1).max(200).nullable().describe('What a new plan is called; null: by the day and hour.'),
+  seconds: z.number().min(0.2).max(600).describe('How long is searched [s].'),
+  seed: z.int().min(0).max(4_294_967_295),
+  onlyCrews: z
+    .array(planId)
+    .nullable()
+    .describe('Only the trips of these crews may change: the others are taken as locked. Null: all.'),
+});
+export const searchBegun = z.strictObject({ taskId: z.string() });
+
+/** How the search gets on: told as events of kind `rollout`, and asked for by who comes later. */
+export const searchState = z.strictObject({
+  taskId: z.string().nullable().describe('Null: none runs.'),
+  done_fraction: z.number(),
+  waiting: z.number().nullable(),
+  bound: z.number().nullable(),
+  gap_fraction: z.number().nullable(),
+  planId: z.string().nullable().describe('The plan that was made last, once it is kept.'),
+  problem: z.string().nullable().describe('Why none was made, in words.'),
+});
+
+/** Legs for the evaluator in the browser: of pairs of nodes, for one crew or more. */
+export const legsAsked = z.strictObject({
+  stamp: z.string(),
+  pairs: z.array(z.strictObject({ travel: z.int().min(0), from: z.int().min(0), to: z.int().min(0) })).max(20_000),
+});

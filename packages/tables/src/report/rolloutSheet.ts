@@ -1,0 +1,276 @@
+import { z } from 'zod';
+import { day, problem } from './parts.ts';
+import { rolloutReport } from './rollout.ts';
+
+const { shape } = rolloutReport;
+const aTrip = shape.crews.element.shape.trips.element.shape;
+const aStop = aTrip.stops.element.shape;
+const perhapsDay = day.nullable();
+
+/** A kept plan, as a list of them has it. */
+const plan = z.strictObject({
+  planId: z.string(),
+  name: z.string(),
+  from: perhapsDay,
+  isInForce: z.boolean(),
+  timedAt: z.string().nullable(),
+  note: z.string().nullable(),
+  trips_count: z.int(),
+  sites_count: z.int(),
+});
+
+const stop = z.strictObject({
+  ...aStop,
+  arrives: perhapsDay.describe('Null of a trip that left: what happened is known by day alone.'),
+  starts: perhapsDay,
+  handOver: perhapsDay.describe('Of a trip that left the day that was entered, or none yet.'),
+  served: perhapsDay,
+  kept: perhapsDay.describe('The hand-over as it was when the plan was worked out last; null: never.'),
+  isHandedOver: z.boolean(),
+  isWayUp: z.boolean().describe('False: the site is not done in this trip; what is broken says why.'),
+});
+
+const tripOfSheet = z.strictObject({
+  tripId: z.string(),
+  state: z.enum(['done', 'underWay', 'planned']),
+  order: z.number(),
+  notBefore: perhapsDay,
+  isLocked: z.boolean(),
+  leaves: day,
+  back: day,
+  nights_count: z.int(),
+  waitsFor: aTrip.waitsFor,
+  waited_days: z.number(),
+  kg: z.number(),
+  litres: z.number(),
+  cost: z.number(),
+  fuel_L: z.number(),
+  stops: z.array(stop),
+  legs: z.array(
+    z.strictObject({
+      from: z.string(),
+      to: z.string(),
+      leaves: perhapsDay,
+      arrives: perhapsDay,
+      hours_h: z.number(),
+      wayIds: z.array(z.string()),
+    }),
+  ),
+  broken: z.array(z.strictObject({ kind: z.string(), siteId: z.string().nullable(), said: z.string() })),
+  isTight: z.boolean().describe('A few days later a way it goes is closed, or a site is handed over too late.'),
+  tightSaid: z.string().nullable(),
+  isOverdue: z.boolean().describe('It should have left, or be back, by today, and nobody has entered that it did.'),
+  said: z.string(),
+});
+
+const crewOfSheet = z.strictObject({
+  crewId: z.string(),
+  name: z.string(),
+  people: z.int(),
+  base: z.string(),
+  store: z.string(),
+  goesBy: z.string().describe('What it travels by, in words.'),
+  from: perhapsDay.describe('The first day it is free for a trip of this plan.'),
+  trips: z.array(tripOfSheet).describe('In the order they go: those that left first.'),
+});
+
+/** A way, or ways that close together, under which the crews' weeks hang. */
+const strip = z.strictObject({
+  stripId: z.string(),
+  name: z.string(),
+  mode: z.enum(['road', 'river', 'foot']),
+  wayIds: z.array(z.string()),
+  spans: z
+    .array(
+      z.strictObject({
+        from: day,
+        to: day,
+        kind: z.enum(['closed', 'slower', 'tooLow', 'tooHigh']),
+        said: z.string(),
+      }),
+    )
+    .describe('Days on which the plan does not go it, or goes it slower; both days included.'),
+  weeks: z
+    .array(z.strictObject({ from: day, closed_fraction: z.number() }))
+    .describe('Share of the years of the gauge in which that week was closed; empty where no level was read.'),
+});
+
+const candidate = z.strictObject({
+  siteId: z.string(),
+  name: z.string(),
+  area: z.string().nullable(),
+  people: z.number().nullable(),
+  verdict: z.enum(['holds', 'tight', 'short', 'unknown']).nullable(),
+  priority_factor: z.number(),
+  priorityReason: z.string().nullable(),
+  agreedOn: perhapsDay,
+  readyFrom: perhapsDay,
+  finishBy: perhapsDay,
+  tripId: z.string().nullable().describe('Null: in no trip of the plan.'),
+  reason: z.string().nullable().describe('Why it is not planned, as a word of the program; null: it may be.'),
+  said: z.string().describe('Why it is planned or not, for people.'),
+});
+
+/** What the page of the rollout shows of one plan. */
+export const rolloutSheet = z
+  .strictObject({
+    programme: z.string(),
+    version: z.int().describe('Of the facts it was made from.'),
+    stamp: z.string().describe('Of the facts and the day: what is asked by it is of the same state.'),
+    day: day.describe('Today.'),
+    from: day.describe('The first day that is planned anew: today, or the start of the plan.'),
+    until: day.describe('The last day that is drawn.'),
+    currency: z.string().nullable(),
+    plans: z.array(plan),
+    planId: z
+      .string()
+      .nullable()
+      .describe('The plan that is shown: the one asked for, else in force, else the newest; null: there is none.'),
+    changedSince: z
+      .strictObject({
+        at: z.string(),
+        changes: z
+          .array(z.strictObject({ at: z.string(), by: z.string(), said: z.string() }))
+          .describe('The newest first, a few.'),
+        changes_count: z.int(),
+        moved_count: z.int().describe('Sites whose hand-over is another day than when it was worked out last.'),
+        later_count: z.int(),
+        said: z.string(),
+      })
+      .nullable()
+      .describe('What changed in the tables since the days of the plan were worked out last; null: nothing.'),
+    sentence: z.string().describe('When all drink, as likely as not and nine times in ten.'),
+    rest: z.string().describe('How far from the best plan possible, and what else is worth one line.'),
+    sites_count: z.int(),
+    people_count: z.int(),
+    finish: shape.finish.nullable(),
+    futures: z.enum(['none', 'beingDrawn', 'there']),
+    waiting: shape.waiting.nullable(),
+    cost: z.number(),
+    isCostAtLeast: z.boolean(),
+    fuel_L: z.number(),
+    served: shape.served,
+    servedBefore_people: z.int().describe('People who drink already.'),
+    servedByWeek: shape.servedByWeek,
+    moneyByMonth: shape.moneyByMonth,
+    crews: z.array(crewOfSheet),
+    crewsLeftOut: z.array(z.string()),
+    strips: z.array(strip),
+    hauls: shape.hauls,
+    stock: shape.stock,
+    places: z.array(
+      z.strictObject({
+        placeId: z.string(),
+        name: z.string(),
+        kind: z.string().nullable(),
+        latitude_deg: z.number().nullable(),
+        longitude_deg: z.number().nullable(),
+      }),
+    ),
+    ways: z.array(
+      z.strictObject({
+        wayId: z.string(),
+        name: z.string().nullable(),
+        mode: z.enum(['road', 'river', 'foot']),
+        from: z.string(),
+        to: z.string(),
+        line_deg: z
+          .array(z.tuple([z.number(), z.number()]))
+          .nullable()
+          .describe('Longitude and latitude; null: straight.'),
+      }),
+    ),
+    candidates: z.array(candidate).describe('Every site that is not handed over: planned or not, and why.'),
+    broken: z.array(
+      z.strictObject({
+        kind: z.string(),
+        tripId: z.string().nullable(),
+        siteId: z.string().nullable(),
+        said: z.string(),
+      }),
+    ),
+    problems: z.array(problem),
+  })
+  .describe(
+    'What the page of the rollout shows of one plan. The unit is the last part of a name; null is "not known", never 0.',
+  );
+
+export type RolloutSheet = z.infer<typeof rolloutSheet>;
+export type SheetTrip = z.infer<typeof tripOfSheet>;
+export type SheetStop = z.infer<typeof stop>;
+export type SheetCrew = z.infer<typeof crewOfSheet>;
+export type SheetStrip = z.infer<typeof strip>;
+export type SheetCandidate = z.infer<typeof candidate>;
+
+/** One trip in full: the manifest, the legs, what is aboard, cautions. */
+export const rolloutTrip = z.strictObject({
+  stamp: z.string(),
+  planId: z.string(),
+  plan: z.string(),
+  isInForce: z.boolean(),
+  crew: crewOfSheet.omit({ trips: true }),
+  trip: tripOfSheet,
+  legs: aTrip.legs,
+  aboard: z
+    .array(
+      z.strictObject({
+        ...aTrip.aboard.element.shape,
+        longest_m: z.number().nullable(),
+        lift_people: z.int().nullable().describe('People it takes to lift one; null: its mass is not known.'),
+      }),
+    )
+    .describe('In the order it is put in: for the last stop first.'),
+  carriers: z.array(
+    z.strictObject({
+      carrierId: z.string(),
+      name: z.string(),
+      mode: z.string(),
+      limit_kg: z.number().nullable(),
+      leastFreeboard_m: z.number().nullable(),
+      length_m: z.number().nullable(),
+    }),
+  ),
+  crew_kg: z.number().nullable().describe('The people of the crew with what they carry; null: not known.'),
+  fuel_kg: z.number().nullable(),
+  cautions: aTrip.cautions,
+  days: z
+    .array(
+      z.strictObject({
+        day,
+        said: z.array(z.string()).describe('What the crew does that day, in order.'),
+        sleeps: z.string().nullable().describe('Where it spends the night; null: at its base.'),
+        siteIds: z.array(z.string()),
+      }),
+    )
+    .describe('The itinerary, day by day.'),
+});
+export type RolloutTripAnswer = z.infer<typeof rolloutTrip>;
+
+/** Two plans side by side: what differs, for whom, what it costs. */
+export const rolloutComparison = z.strictObject({
+  stamp: z.string(),
+  a: plan,
+  b: plan,
+  said: z.array(z.string()).describe('The difference in sentences, the greatest first.'),
+  finish_days: z.number().describe('b after a: above 0 later.'),
+  waiting_personDays: z.number(),
+  cost: z.number(),
+  fuel_L: z.number(),
+  trips_count: z.int(),
+  sites: z.array(
+    z.strictObject({
+      siteId: z.string(),
+      name: z.string(),
+      people: z.int(),
+      crewA: z.string().nullable(),
+      crewB: z.string().nullable(),
+      servedA: perhapsDay,
+      servedB: perhapsDay,
+      later_days: z.number().nullable(),
+    }),
+  ),
+  byArea: z.array(
+    z.strictObject({ area: z.string().nullable(), people: z.int(), meanA_days: z.number(), meanB_days: z.number() }),
+  ),
+});
+export type RolloutComparison = z.infer<typeof rolloutComparison>;
