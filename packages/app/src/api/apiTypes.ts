@@ -2456,10 +2456,7 @@ export interface paths {
                             ways: {
                                 from: string;
                                 /** @description Longitude and latitude; null: straight. */
-                                line_deg: [
-                                    number,
-                                    number
-                                ][] | null;
+                                line_deg: number[][] | null;
                                 /** @enum {string} */
                                 mode: "road" | "river" | "foot";
                                 name: string | null;

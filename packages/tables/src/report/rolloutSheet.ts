@@ -174,10 +174,7 @@ export const rolloutSheet = z
         mode: z.enum(['road', 'river', 'foot']),
         from: z.string(),
         to: z.string(),
-        line_deg: z
-          .array(z.tuple([z.number(), z.number()]))
-          .nullable()
-          .describe('Longitude and latitude; null: straight.'),
+        line_deg: z.array(z.array(z.number())).nullable().describe('Longitude and latitude; null: straight.'),
       }),
     ),
     candidates: z.array(candidate).describe('Every site that is not handed over: planned or not, and why.'),
