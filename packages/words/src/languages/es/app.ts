@@ -2084,6 +2084,9 @@ export const questions = {
   "onlyWith.stand": "donde un tanque está sobre un soporte",
   "onlyWith.tieDown": "donde está amarrado"
 } as const;
+export const rolloutSheet = {
+  "section": "Despliegue"
+} as const;
 export const safety = {
   "again": "Se está calculando de nuevo",
   "again_failed": "Sin calcular: no colgar esta hoja",
@@ -3095,7 +3098,4 @@ export const waterYears = {
   "year_head": "{year}: quién habría quedado sin agua",
   "year_hurt": "{sites, plural, one {# sitio} other {# sitios}} de {of, plural, one {# que tiene} other {# que tienen}} este año habrían quedado sin agua más tiempo del que permite la meta: {people, plural, one {# persona} other {# personas}}.",
   "year_nobody": "ningún sitio tiene este año juzgado"
-} as const;
-export const rolloutSheet = {
-  "section": "Despliegue"
 } as const;
