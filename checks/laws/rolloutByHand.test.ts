@@ -33,7 +33,10 @@ import { madePlan, madeRollout } from '../twins/madeRollouts.ts';
 
 const numRuns = process.env['EAVEWELL_SOAK'] ? 3000 : 150;
 const seeds = fc.integer({ min: 1, max: 1_000_000_000 });
-const small = fc.integer({ min: -1, max: 7 });
+const small = fc.integer({ min: -1, max: 4 });
+/** A place mostly within a plan, its crew and trip drawn. */
+const placeAt = (crew: number, trip: number, at: number): SitePlace =>
+  at % 2 === 0 ? { crew, newTripAt: trip } : { crew, trip, at: (at - 1) / 2 };
 const kinds = [0, 0.25, 0.5].map((trouble_fraction) => ({
   ...{ jobs: [2, 9] as const, crews: [1, 4] as const, horizon_days: [60, 130] as const, trouble_fraction },
 }));
@@ -66,28 +69,31 @@ it('a plan is timed by the legs that go with it as by all legs, and what is lack
     fc.property(seeds, (seed) => {
       const problem = made(seed);
       const plan = planOf(problem, seed);
-      let sparse = readNumbers(asText(packNumbers(problem, pairsOfPlan(problem, plan))));
+      const pairs = pairsOfPlan(problem, plan);
+      // Of every second plan some legs are kept back, so that they are asked for.
+      const some = seed % 2 === 0 ? pairs : pairs.filter((_, at) => (at + seed) % 3 > 0);
+      let sparse = readNumbers(asText(packNumbers(problem, some)));
       const own = missingPairs(sparse, plan);
       if (own.length === 0) alone++;
       for (let lacks = own; lacks.length > 0; lacks = missingPairs(sparse, plan)) {
         for (const { travel, from, to } of lacks) {
-          const { nodes, pairs } = sparse.travels[travel]!;
-          expect(Array.from(pairs!.keys)).not.toContain(from * nodes + to);
+          const { nodes, pairs: known } = sparse.travels[travel]!;
+          expect(Array.from(known!.keys)).not.toContain(from * nodes + to);
         }
         sparse = withLegs(sparse, asText(packLegs(problem, lacks)))!;
         more_count += lacks.length;
       }
-      for (const { pairs, byPeriod } of sparse.travels) {
-        legs_count += pairs!.keys.length;
+      for (const { pairs: known, byPeriod } of sparse.travels) {
+        legs_count += known!.keys.length;
         for (const { river_h, limitOf } of byPeriod)
-          expect([river_h.length, limitOf.length]).toEqual([pairs!.keys.length, pairs!.keys.length]);
+          expect([river_h.length, limitOf.length]).toEqual([known!.keys.length, known!.keys.length]);
       }
       expect(evaluatePlan(sparse, plan)).toEqual(evaluatePlan(problem, plan));
       expect(missingPairs(problem, plan)).toEqual([]);
     }),
     { numRuns, seed: 20261126 },
   );
-  expect(alone).toBeGreaterThan(numRuns / 2);
+  expect(alone).toBeGreaterThan(numRuns / 3);
   expect(more_count).toBeGreaterThan(numRuns / 10);
   expect(legs_count).toBeGreaterThan(5 * numRuns);
 });
@@ -128,7 +134,7 @@ it('with the legs of a site it is timed at any place as by all legs', () => {
       const plan = planOf(problem, seed);
       const job = seed % problem.jobs.length;
       const { plan: without } = takeSiteOut(plan, job);
-      const place = at < 2 ? { crew, newTripAt: trip } : { crew, trip, at: at - 2 };
+      const place = placeAt(crew, trip, at);
       const { plan: moved } = putSiteIn(without ?? plan, job, place);
       if (moved === null) return;
       const first = readNumbers(packNumbers(problem, pairsOfPlan(problem, plan)));
@@ -138,9 +144,9 @@ it('with the legs of a site it is timed at any place as by all legs', () => {
       compared++;
       expect(got).toEqual(evaluatePlan(problem, moved));
     }),
-    { numRuns: 2 * numRuns, seed: 20261126 },
+    { numRuns: 4 * numRuns, seed: 20261126 },
   );
-  expect(compared).toBeGreaterThan(numRuns / 4);
+  expect(compared).toBeGreaterThan(numRuns / 3);
 });
 
 /** A trip of a plan that is made anew from a list of stops: crew, place of the trip and of the stop may lie between whole numbers. */
@@ -174,7 +180,7 @@ it('each change of a site is the plan made anew, and a locked trip stays', () =>
   const met = new Map<string, number>();
   const count = ({ reason }: Moved) => met.set(reason ?? 'done', (met.get(reason ?? 'done') ?? 0) + 1);
   fc.assert(
-    fc.property(seeds, small, small, small, small, (seed, job, crew, trip, at) => {
+    fc.property(seeds, fc.integer({ min: -1, max: 9 }), small, small, small, (seed, job, crew, trip, at) => {
       const plan = planOf(made(seed), seed);
       const before = structuredClone(plan);
       const rows = rowsOf(plan);
@@ -185,7 +191,7 @@ it('each change of a site is the plan made anew, and a locked trip stays', () =>
       count(out);
       expect(out.reason).toBe(own === undefined ? 'notInPlan' : isLocked(own) ? 'locked' : null);
       if (out.plan !== null) expect(out.plan).toEqual(anew(plan, others));
-      const place: SitePlace = at % 2 === 0 ? { crew, newTripAt: trip } : { crew, trip, at: (at - 1) / 2 };
+      const place = placeAt(crew, trip, at);
       const move = own === undefined ? putSiteIn : moveSite;
       const moved = move(plan, job, place);
       count(moved);
@@ -272,7 +278,9 @@ it('each change of a trip is the plan made anew', () => {
         const open = lockTrip(locked.plan, { crew, trip }, false);
         expect(open.plan!.trips[crew]![trip]).toEqual({ ...own, isLocked: false });
       }
-      for (const each of [split, moved, joined, later, locked]) count(each);
+      const itself = joinTrips(plan, { crew, trip }, { crew, trip });
+      expect(itself.plan).toBeNull();
+      for (const each of [split, moved, joined, itself, later, locked]) count(each);
     }),
     { numRuns: 8 * numRuns, seed: 20261126 },
   );
@@ -289,7 +297,7 @@ it('what becomes of a change is what the evaluator says of both plans', () => {
       const ready = retiming(problem);
       const before = { plan, outcome: evaluatePlan(ready, plan) };
       const job = seed % problem.jobs.length;
-      const place = at < 2 ? { crew, newTripAt: trip } : { crew, trip, at: at - 2 };
+      const place = placeAt(crew, trip, at);
       const moved = [moveSite, putSiteIn, takeSiteOut].map((move) => move(plan, job, place).plan);
       for (const after of [plan, ...moved].flatMap((one) => one ?? [])) {
         // Something else was timed in between: nothing of it is left.
@@ -334,7 +342,7 @@ it('the nearest place that can: nothing new breaks there, and it is the one that
       const ready = retiming(problem);
       const before = { plan, outcome: evaluatePlan(ready, plan) };
       const job = seed % (problem.jobs.length + 1);
-      const place: SitePlace = at < 2 ? { crew, newTripAt: trip } : { crew, trip, at: at - 2 };
+      const place = placeAt(crew, trip, at);
       const found = nearestThatCan(ready, before, job, place, 40);
       expect(found.tries_count).toBeLessThanOrEqual(40);
       const move = plan.trips.flat().some(({ stops }) => stops.includes(job)) ? moveSite : putSiteIn;
