@@ -2083,6 +2083,47 @@ export const questions = {
   "onlyWith.stand": "where a tank is on a stand",
   "onlyWith.tieDown": "where it is tied down"
 } as const;
+export const rolloutFinding = {
+  "answer": "When {name} drinks",
+  "by": "{name} drinks by {likely}, as likely as not; by {late}, nine times in ten.",
+  "by_half": "{name} drinks by {likely}, as likely as not; more than one time in ten it is later than the days looked at.",
+  "crew_comes": "{crew} comes in the week of {week}, on the trip that leaves on {leaves}.",
+  "crew_left": "{crew} left on {leaves} and comes in the week of {week}.",
+  "drinks_from": "{name} drinks from {day} if all goes as likely.",
+  "from_site": "When it drinks, and how sure that is",
+  "handed_over": "{name} is handed over already.",
+  "handed_over_on": "{name} was handed over on {day}.",
+  "hardly": "{name} is less likely than not to drink within the days looked at.",
+  "if_all_goes": "If all goes as likely it drinks from {day}.",
+  "label": "When does a village drink? Type its name",
+  "mend_agree": "Enter when its people agreed",
+  "mend_kit": "See its kit",
+  "mend_load": "See what it takes, and by how much it is too much",
+  "mend_people": "Enter how many people live there",
+  "mend_plan": "Look at the plan",
+  "mend_short": "What would make it hold",
+  "mend_skill": "See the crews and their skills",
+  "mend_unknown": "Which facts are missing",
+  "mend_way": "See the ways",
+  "mend_window": "See its months of work and days",
+  "no_day": "A crew goes to {name}; the day it drinks is not known.",
+  "no_trip": "It could be planned, and no trip goes there yet.",
+  "none": "No village has this name or number.",
+  "not_planned": "{name} is in no trip of this plan.",
+  "open": "Show names",
+  "overdue": "By the plan this should have happened before today, and nobody has entered that it did: the day is told from today on.",
+  "promise": "Promise the later day.",
+  "see_map": "That week on the map",
+  "see_site": "Its page",
+  "see_trip": "Its trip",
+  "serves_from": "It drinks from about {day}, once the tank has filled.",
+  "sure_to_come": "How sure that is, is being worked out.",
+  "sure_unknown": "How sure that is, is not known.",
+  "waits": "The trip waits {days} {what, select, stock {for goods to come into store} way {for a way to be open} carrier {for a carrier that is out} notBefore {as somebody set its first day} haul {for goods to be brought to the forward store} other {}}."
+} as const;
+export const rolloutSheet = {
+  "section": "Rollout"
+} as const;
 export const safety = {
   "again": "Being worked out",
   "again_failed": "Not worked out: do not hang this up",
@@ -3094,7 +3135,4 @@ export const waterYears = {
   "year_head": "{year}: who would have run dry",
   "year_hurt": "{sites, plural, one {# site} other {# sites}} of {of, plural, one {# that has} other {# that have}} this year would have run dry for longer than the target allows: {people, plural, one {# person} other {# people}}.",
   "year_nobody": "no site has this year judged"
-} as const;
-export const rolloutSheet = {
-  "section": "Rollout"
 } as const;

@@ -2084,6 +2084,47 @@ export const questions = {
   "onlyWith.stand": "donde un tanque está sobre un soporte",
   "onlyWith.tieDown": "donde está amarrado"
 } as const;
+export const rolloutFinding = {
+  "answer": "Cuándo bebe {name}",
+  "by": "{name} bebe a más tardar el {likely}, tan probable como no; a más tardar el {late}, nueve veces de diez.",
+  "by_half": "{name} bebe a más tardar el {likely}, tan probable como no; más de una vez de diez es después de los días que se miran.",
+  "crew_comes": "{crew} viene en la semana del {week}, en el viaje que sale el {leaves}.",
+  "crew_left": "{crew} salió el {leaves} y viene en la semana del {week}.",
+  "drinks_from": "{name} bebe desde el {day} si todo va como es probable.",
+  "from_site": "Cuándo bebe, y cuán seguro es",
+  "handed_over": "{name} ya está entregado.",
+  "handed_over_on": "{name} se entregó el {day}.",
+  "hardly": "Es menos probable que sí que {name} beba dentro de los días que se miran.",
+  "if_all_goes": "Si todo va como es probable, bebe desde el {day}.",
+  "label": "¿Cuándo bebe una aldea? Escriba su nombre",
+  "mend_agree": "Anotar cuándo acordó su gente",
+  "mend_kit": "Ver su kit",
+  "mend_load": "Ver lo que lleva y por cuánto es demasiado",
+  "mend_people": "Anotar cuánta gente vive allí",
+  "mend_plan": "Mirar el plan",
+  "mend_short": "Qué haría que cumpla",
+  "mend_skill": "Ver las cuadrillas y sus oficios",
+  "mend_unknown": "Qué datos faltan",
+  "mend_way": "Ver los caminos",
+  "mend_window": "Ver sus meses de trabajo y sus días",
+  "no_day": "Una cuadrilla va a {name}; no se sabe el día en que bebe.",
+  "no_trip": "Podría planificarse, y aún no va allí ningún viaje.",
+  "none": "Ninguna aldea tiene este nombre o número.",
+  "not_planned": "{name} no está en ningún viaje de este plan.",
+  "open": "Mostrar nombres",
+  "overdue": "Según el plan esto debió ocurrir antes de hoy, y nadie anotó que ocurrió: el día se cuenta desde hoy.",
+  "promise": "Prometa el día más tardío.",
+  "see_map": "Esa semana en el mapa",
+  "see_site": "Su página",
+  "see_trip": "Su viaje",
+  "serves_from": "Bebe desde cerca del {day}, cuando el tanque se haya llenado.",
+  "sure_to_come": "Se está calculando cuán seguro es.",
+  "sure_unknown": "No se sabe cuán seguro es.",
+  "waits": "El viaje espera {days} {what, select, stock {a que llegue material al almacén} way {a que se abra un camino} carrier {un transporte que está fuera} notBefore {porque alguien fijó su primer día} haul {a que se lleve material al almacén avanzado} other {}}."
+} as const;
+export const rolloutSheet = {
+  "section": "Despliegue"
+} as const;
 export const safety = {
   "again": "Se está calculando de nuevo",
   "again_failed": "Sin calcular: no colgar esta hoja",
@@ -3095,7 +3136,4 @@ export const waterYears = {
   "year_head": "{year}: quién habría quedado sin agua",
   "year_hurt": "{sites, plural, one {# sitio} other {# sitios}} de {of, plural, one {# que tiene} other {# que tienen}} este año habrían quedado sin agua más tiempo del que permite la meta: {people, plural, one {# persona} other {# personas}}.",
   "year_nobody": "ningún sitio tiene este año juzgado"
-} as const;
-export const rolloutSheet = {
-  "section": "Despliegue"
 } as const;

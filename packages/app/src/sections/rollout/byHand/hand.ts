@@ -81,7 +81,9 @@ export function handAfter(hand: Hand, event: HandEvent): Hand {
     case 'answered':
       return hand.phase !== 'laying' && isSamePlace(event.place, hand.at) ? answered(hand, event.answer) : hand;
     case 'notAnswered':
-      return isSamePlace(event.place, hand.at) ? { ...hand, phase: 'refused', cannot: event.why, isLetGo: false } : hand;
+      return isSamePlace(event.place, hand.at)
+        ? { ...hand, phase: 'refused', cannot: event.why, isLetGo: false }
+        : hand;
     case 'letGo':
       return letGo(hand);
     case 'nearest':
@@ -125,8 +127,7 @@ function answered(hand: Full, answer: MoveAnswer): Hand {
 /** Let go of at its home it is put back; where it cannot be, it is told why; where nobody knows yet, it waits for the answer. */
 function letGo(hand: Full): Hand {
   if (hand.phase === 'laying') return hand;
-  if (isSamePlace(hand.at, hand.home))
-    return { phase: 'empty', told: { kind: 'putBack', held: hand.held, why: null } };
+  if (isSamePlace(hand.at, hand.home)) return { phase: 'empty', told: { kind: 'putBack', held: hand.held, why: null } };
   if (hand.cannot !== null) return { ...hand, phase: 'refused', nearest: null };
   return hand.answer === null ? { ...hand, isLetGo: true } : { ...hand, phase: 'laying' };
 }
@@ -140,7 +141,16 @@ function planChanged(hand: Full, plan: PlanShown): Hand {
     return { phase: 'empty', told: { kind: 'putBack', held: hand.held, why: why ?? { why: 'gone' } } };
   const at = stillThere(plan, hand.at) ? hand.at : home;
   const cannot = cannotLay(plan, hand.held, at);
-  return { ...hand, phase: 'held', home, at, answer: null, cannot, nearest: null, isLetGo: hand.isLetGo && at === hand.at };
+  return {
+    ...hand,
+    phase: 'held',
+    home,
+    at,
+    answer: null,
+    cannot,
+    nearest: null,
+    isLetGo: hand.isLetGo && at === hand.at,
+  };
 }
 
 function stillThere(plan: PlanShown, place: Place): boolean {

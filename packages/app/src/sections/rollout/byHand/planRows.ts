@@ -47,7 +47,9 @@ export function changesOfPlan(read: PlanRead, after: readonly CrewAsMoved[], day
     for (const [at, trip] of trips.entries()) {
       const cells = { crewId, order: textOf(orders[at]!), notBefore: trip.notBefore };
       const known = isKept(trip.tripId) ? { leaves: trip.leaves, back: trip.back } : {};
-      changes.push(...put('planTrips', rows.trips.get(trip.tripId), [read.planId, 'tripId', trip.tripId], { ...cells, ...known }));
+      changes.push(
+        ...put('planTrips', rows.trips.get(trip.tripId), [read.planId, 'tripId', trip.tripId], { ...cells, ...known }),
+      );
     }
   }
   for (const trip of named.flatMap(({ trips }) => trips)) {
@@ -55,7 +57,9 @@ export function changesOfPlan(read: PlanRead, after: readonly CrewAsMoved[], day
     for (const [at, { siteId, handOver }] of trip.stops.entries()) {
       const cells = { tripId: trip.tripId, order: textOf(orders[at]!) };
       const known = isKept(trip.tripId) ? { handOver } : {};
-      changes.push(...put('planStops', rows.stops.get(siteId), [read.planId, 'siteId', siteId], { ...cells, ...known }));
+      changes.push(
+        ...put('planStops', rows.stops.get(siteId), [read.planId, 'siteId', siteId], { ...cells, ...known }),
+      );
     }
   }
   changes.push(...goneOf(read, rows, named));
@@ -117,10 +121,14 @@ function put(
 ): readonly RowChange[] {
   if (row === undefined) {
     if (planId === undefined || idColumn === undefined || id === undefined) return [];
-    const filled = Object.entries({ planId, [idColumn]: id, ...cells }).filter((one): one is [string, string] => one[1] !== null);
+    const filled = Object.entries({ planId, [idColumn]: id, ...cells }).filter(
+      (one): one is [string, string] => one[1] !== null,
+    );
     return [{ kind: 'added', table, key: `${planId}/${id}`, after: Object.fromEntries(filled) }];
   }
-  const differing = Object.entries(cells).filter(([column, value]) => !isSame(column, row.cells[column] ?? null, value));
+  const differing = Object.entries(cells).filter(
+    ([column, value]) => !isSame(column, row.cells[column] ?? null, value),
+  );
   if (differing.length === 0) return [];
   const before = Object.fromEntries(differing.map(([column]) => [column, row.cells[column] ?? null]));
   return [{ kind: 'edited', table, key: row.key, before, after: Object.fromEntries(differing) }];
