@@ -2149,6 +2149,9 @@ export const rolloutMap = {
   "week": "week of {day}",
   "works": "{when}: at {name}, {people}."
 } as const;
+export const rolloutSheet = {
+  "section": "Rollout"
+} as const;
 export const safety = {
   "again": "Being worked out",
   "again_failed": "Not worked out: do not hang this up",
@@ -3160,7 +3163,4 @@ export const waterYears = {
   "year_head": "{year}: who would have run dry",
   "year_hurt": "{sites, plural, one {# site} other {# sites}} of {of, plural, one {# that has} other {# that have}} this year would have run dry for longer than the target allows: {people, plural, one {# person} other {# people}}.",
   "year_nobody": "no site has this year judged"
-} as const;
-export const rolloutSheet = {
-  "section": "Rollout"
 } as const;

@@ -2150,6 +2150,9 @@ export const rolloutMap = {
   "week": "semana del {day}",
   "works": "{when}: en {name}, {people}."
 } as const;
+export const rolloutSheet = {
+  "section": "Despliegue"
+} as const;
 export const safety = {
   "again": "Se está calculando de nuevo",
   "again_failed": "Sin calcular: no colgar esta hoja",
@@ -3161,7 +3164,4 @@ export const waterYears = {
   "year_head": "{year}: quién habría quedado sin agua",
   "year_hurt": "{sites, plural, one {# sitio} other {# sitios}} de {of, plural, one {# que tiene} other {# que tienen}} este año habrían quedado sin agua más tiempo del que permite la meta: {people, plural, one {# persona} other {# personas}}.",
   "year_nobody": "ningún sitio tiene este año juzgado"
-} as const;
-export const rolloutSheet = {
-  "section": "Despliegue"
 } as const;
