@@ -2228,6 +2228,34 @@ export const rolloutFinding = {
   "sure_unknown": "How sure that is, is not known.",
   "waits": "The trip waits {days} {what, select, stock {for goods to come into store} way {for a way to be open} carrier {for a carrier that is out} notBefore {as somebody set its first day} haul {for goods to be brought to the forward store} other {}}."
 } as const;
+export const rolloutMap = {
+  "choose": "Any week",
+  "closed": "{count, plural, one {A way is closed or slower} other {# ways are closed or slower}}",
+  "days": "{from} to {to}",
+  "earlier": "A week earlier",
+  "hands": "{isDone, select, yes {Handed over on {day}.} other {Hand-over on {day}.}}",
+  "idle": "{count, plural, one {Not out: {names}.} other {Not out: {names}.}}",
+  "kind": "{kind, select, closed {closed} slower {slower} tooLow {too low} tooHigh {too high} other {}}",
+  "label": "{name}, {day}",
+  "later": "A week later",
+  "lines": "Full tank: people drink there by the end of the week; empty tank: not yet; large: a crew works there. Blue line: the way of a crew, heavy where it goes in this week, at the right of the way as it is gone. Cross strokes over a way: it is closed, or slower where they are wide apart. A way whose line is not known is drawn straight.",
+  "map": "Map of the week",
+  "moves": "{day}: {kind, select, leaves {leaves} back {is back} other {}}.",
+  "nobody": "Nobody is out in this week.",
+  "out": "Out all week.",
+  "out_next": "On the way all week; next at {name}.",
+  "reading": "The places of the sites are being read.",
+  "served": "{count, plural, =0 {Nobody drinks for the first time in this week} one {In this week {people} drink for the first time, at # site} other {In this week {people} drink for the first time, at # sites}}",
+  "serves": "{name}, {people}: from {day}.",
+  "span": "From {from} to {to}.",
+  "this_week": "This week",
+  "title": "Week of {day}",
+  "told": "{name}: {drinks, select, yes {people drink there} other {not yet}}. {place} of {count}.",
+  "trip": "{crew}’s trip of {day}",
+  "way_is": "{name}: {kind, select, closed {closed} slower {slower} tooLow {too low} tooHigh {too high} other {}}.",
+  "week": "week of {day}",
+  "works": "{when}: at {name}, {people}."
+} as const;
 export const rolloutSheet = {
   "section": "Rollout"
 } as const;

@@ -2229,6 +2229,34 @@ export const rolloutFinding = {
   "sure_unknown": "No se sabe cuán seguro es.",
   "waits": "El viaje espera {days} {what, select, stock {a que llegue material al almacén} way {a que se abra un camino} carrier {un transporte que está fuera} notBefore {porque alguien fijó su primer día} haul {a que se lleve material al almacén avanzado} other {}}."
 } as const;
+export const rolloutMap = {
+  "choose": "Cualquier semana",
+  "closed": "{count, plural, one {Un camino está cerrado o es más lento} many {# de caminos están cerrados o son más lentos} other {# caminos están cerrados o son más lentos}}",
+  "days": "{from} a {to}",
+  "earlier": "Una semana antes",
+  "hands": "{isDone, select, yes {Entregado el {day}.} other {Entrega el {day}.}}",
+  "idle": "{count, plural, one {No sale: {names}.} many {No salen: {names}.} other {No salen: {names}.}}",
+  "kind": "{kind, select, closed {cerrado} slower {más lento} tooLow {nivel bajo} tooHigh {nivel alto} other {}}",
+  "label": "{name}, {day}",
+  "later": "Una semana después",
+  "lines": "Tanque lleno: allí se bebe al final de la semana; tanque vacío: todavía no; grande: trabaja allí una cuadrilla. Línea azul: el camino de una cuadrilla, gruesa donde va en esta semana, a la derecha del camino según se recorre. Trazos sobre un camino: está cerrado, o es más lento donde están separados. Un camino cuya línea no se conoce se dibuja recto.",
+  "map": "Mapa de la semana",
+  "moves": "{day}: {kind, select, leaves {sale} back {vuelve} other {}}.",
+  "nobody": "Nadie está fuera en esta semana.",
+  "out": "Fuera toda la semana.",
+  "out_next": "En camino toda la semana; después en {name}.",
+  "reading": "Se están leyendo los lugares de los sitios.",
+  "served": "{count, plural, =0 {Nadie bebe por primera vez en esta semana} one {En esta semana beben por primera vez {people}, en # sitio} many {En esta semana beben por primera vez {people}, en # de sitios} other {En esta semana beben por primera vez {people}, en # sitios}}",
+  "serves": "{name}, {people}: desde el {day}.",
+  "span": "Del {from} al {to}.",
+  "this_week": "Esta semana",
+  "title": "Semana del {day}",
+  "told": "{name}: {drinks, select, yes {allí se bebe} other {todavía no}}. {place} de {count}.",
+  "trip": "Viaje de {crew} del {day}",
+  "way_is": "{name}: {kind, select, closed {cerrado} slower {más lento} tooLow {nivel demasiado bajo} tooHigh {nivel demasiado alto} other {}}.",
+  "week": "semana del {day}",
+  "works": "{when}: en {name}, {people}."
+} as const;
 export const rolloutSheet = {
   "section": "Despliegue"
 } as const;
