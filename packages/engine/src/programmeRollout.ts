@@ -27,6 +27,7 @@ import { type CrewMarket, costOfCarrier, crewOf, isVehicle, poolsOf, travelKey }
 import type { PlanDays } from './programmeRolloutDays.ts';
 import type { ReadyRollout, RolloutAsked, RolloutSite } from './programmeRolloutFacts.ts';
 import { type DraftJob, jobsOf } from './programmeRolloutJobs.ts';
+import { pastTrips, planOf } from './programmeRolloutPast.ts';
 import { ofNodes, unreachable } from './programmeRolloutReach.ts';
 import { filledStores, stockOf } from './programmeRolloutStock.ts';
 import { designSite } from './site.ts';
@@ -104,8 +105,11 @@ export function* rolloutSites(
 // long: one step after the other, each a line or two
 export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[], asked: RolloutAsked): ReadyRollout {
   const { settings, rollout } = facts;
+  const inForce = planOf(facts, asked.planId);
+  const past = pastTrips(facts, inForce, asked.today);
+  const begins = asked.firstDay ?? inForce?.from ?? settings.rolloutStart ?? asked.today;
   const plan: PlanDays = {
-    firstDay: asked.firstDay ?? settings.rolloutStart ?? asked.today,
+    firstDay: inForce === undefined ? begins : Math.max(begins, asked.today),
     horizon_days: Math.max(1, Math.floor(asked.horizon_days ?? settings.rolloutHorizon_days)),
   };
   const siteAreas = [...new Set(rollout.work.flatMap(({ weatherArea }) => weatherArea ?? []))];
@@ -128,6 +132,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
     parts: facts.parts,
     areaIds: ways.areaIds,
     skillIds,
+    underWay: new Set(past.flatMap(({ state, stops }) => (state === 'underWay' ? stops.map((one) => one.siteId) : []))),
   });
   problems.push(...found.problems);
   const byKey = partiesOf(crews);
@@ -138,7 +143,7 @@ export function readyRollout(facts: ProgrammeFacts, sites: readonly RolloutSite[
   const single = hauls.map(({ leg }) => leg);
   const legs = travelBetween(ways, stops, parties, single);
   problems.push(...legs.problems);
-  const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf };
+  const market: CrewMarket = { facts, plan, crews, stores, placeIds, skillIds, travelOf, past };
   const draft: Draft = { ...market, forward, hauls, single: legs.single };
   const readied = crews.map((crew) => crewOf(crew, market, problems));
   const storeNodes_positions = stores.map((store) => placeIds.indexOf(store));

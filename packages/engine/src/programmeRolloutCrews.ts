@@ -8,6 +8,7 @@ import {
 } from './kernel/index.ts';
 import type { Crew, Pool } from './programme/rollout/index.ts';
 import { type PlanDays, workingDays } from './programmeRolloutDays.ts';
+import { crewPast, type PastTrip } from './programmeRolloutPast.ts';
 
 /** What crews are made from. */
 export interface CrewMarket {
@@ -19,6 +20,8 @@ export interface CrewMarket {
   readonly skillIds: readonly string[];
   /** Place in the travels, as `travelKey`. */
   readonly travelOf: ReadonlyMap<string, number>;
+  /** Trips that left. */
+  readonly past: readonly PastTrip[];
 }
 
 /** Crews of one key travel alike: by the same carriers, with as many porters. */
@@ -32,6 +35,7 @@ export function crewOf(crew: CrewFacts, market: CrewMarket, problems: Problem[])
   const works = workingDays(crew, facts.rollout.calendars, plan);
   if (!works.includes(1) || !(crew.work_h_per_day > 0))
     problems.push(engineProblem('rollout.crew_never_works', { file: 'crews.csv' }, { crew: crew.crewId }));
+  const before = crewPast(crew, market.past, facts.rollout.calendars, plan);
   const skills = crew.skills.filter((skill) => skillIds.includes(skill));
   return {
     ...{ crewId: crew.crewId, base: placeIds.indexOf(crew.base), store: stores.indexOf(crew.store), works },
@@ -40,13 +44,13 @@ export function crewOf(crew: CrewFacts, market: CrewMarket, problems: Problem[])
     work_h_per_day: Math.max(0, crew.work_h_per_day),
     mostDaysAway: crew.mostDaysAway ?? plan.horizon_days,
     maySleepAtSites: crew.maySleepAtSites,
-    freeFrom: Math.max(0, (crew.from ?? plan.firstDay) - plan.firstDay),
+    freeFrom: Math.max(before.freeFrom, (crew.from ?? plan.firstDay) - plan.firstDay),
     pace_factor: crew.pace_factor > 0 ? crew.pace_factor : 1,
     turnaround_days: Math.max(0, crew.turnaround_days),
     cost_per_day: costOf(crew, facts, problems),
     ...limitsOf(crew, facts),
     pools: poolsOf(market).flatMap(({ carrierId }, at) => (crew.carrierIds.includes(carrierId) ? [at] : [])),
-    done_count: 0,
+    done_count: before.done_count,
   };
 }
 

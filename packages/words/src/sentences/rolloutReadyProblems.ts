@@ -31,4 +31,10 @@ export const rolloutReadySentences: Sentences<keyof typeof rolloutReadyProblems>
   'rollout.begins_in_past': (t) => says(t, 'rollout.begins_in_past', { from: t.text('from') }),
   'rollout.cost_unknown': (t) => says(t, 'rollout.cost_unknown', { of: t.text('of') }),
   'rollout.fuel_price_unknown': (t) => says(t, 'rollout.fuel_price_unknown'),
+  'rollout.left_after_today': (t) =>
+    says(t, 'rollout.left_after_today', { trip: t.text('trip'), day: t.numbers.date(t.text('day')) }),
+  'rollout.two_under_way': (t) => says(t, 'rollout.two_under_way', { crew: t.text('crew'), trips: t.text('trips') }),
+  'rollout.not_handed_over': (t) => says(t, 'rollout.not_handed_over', { ...sites(t), trip: t.text('trip') }),
+  'rollout.trips_without_crew': (t) =>
+    says(t, 'rollout.trips_without_crew', { crew: t.text('crew'), trips: t.text('trips'), count: t.count('count') }),
 };

@@ -17,4 +17,8 @@ export const rolloutReadyProblems = {
   'rollout.begins_in_past': 'warning',
   'rollout.cost_unknown': 'note',
   'rollout.fuel_price_unknown': 'note',
+  'rollout.left_after_today': 'warning',
+  'rollout.two_under_way': 'warning',
+  'rollout.not_handed_over': 'warning',
+  'rollout.trips_without_crew': 'warning',
 } as const;
