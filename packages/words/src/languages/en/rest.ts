@@ -2716,6 +2716,27 @@ export const remedies = {
   "together": "together",
   "whyNoCost": "Cost not known: {reason}."
 } as const;
+export const rolloutAnswers = {
+  "allDone": "{sites, plural, one {The one site of this plan has been gone to.} other {All # sites of this plan have been gone to.}} No trip is left.",
+  "empty": "This plan has no trip. {sites, plural, =0 {No site can be planned as the tables stand.} one {# site can be planned.} other {# sites can be planned.}}",
+  "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porter} other {, # porters}}} other {{porters, plural, =0 {on foot} one {# porter} other {# porters}}}}",
+  "gone": "{isBack, select, yes {{leaves} to {back}, done: {stops}.} other {Left on {leaves}: {stops}. {isOverdue, select, yes {It should be back since {back}, and nobody has entered that it is.} other {Back about {back}.}}}}",
+  "goneNotDone": "Trip {trip} was there and is back, and nobody has entered that it is handed over.",
+  "lastUnderWay": "The last trips are under way, to {sites, plural, one {# site} other {# sites}}.",
+  "likely": "{sites, plural, one {# site will drink} other {# sites will drink}} by {day}, if all goes as likely.",
+  "mayBe": "It may be planned; no trip goes there.",
+  "none": "No plan is kept yet. {sites, plural, =0 {No site can be planned as the tables stand.} one {# site can be planned.} other {# sites can be planned.}}",
+  "notInTrips": "{sites, plural, one {# site that can be planned is in no trip.} other {# sites that can be planned are in no trip.}}",
+  "planned": "In trip {trip}{isDone, select, yes {: handed over on {day}.} other {, which does not get it done: see what is broken there.}}",
+  "strip": "{hasName, select, yes {{name}} other {{from} to {to}}}{more, plural, =0 {} one { and # more} other { and # more}}",
+  "sure": "{isHalf, select, yes {{sites, plural, one {# site will drink} other {# sites will drink}} by {half}, as likely as not; {isNinth, select, yes {by {ninth}, nine times in ten.} other {in one of ten futures not within the days looked at.}}} other {{sites, plural, one {# site is} other {# sites are}} planned, and more likely than not they do not all drink within the days looked at.}}",
+  "tripOf": "{crew}:",
+  "underWay": "Trip {trip} is under way to it.",
+  "way.closed": "closed{hasReason, select, yes {: {reason}} other {}}",
+  "way.slower": "slower{hasReason, select, yes {: {reason}} other {}}",
+  "way.tooHigh": "too high",
+  "way.tooLow": "too low"
+} as const;
 export const rolloutReport = {
   "bound.alone": "each site as if it were the only one",
   "bound.assignment": "work shared out day by day, with calendars, windows and goods",

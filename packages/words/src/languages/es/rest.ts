@@ -2716,6 +2716,27 @@ export const remedies = {
   "together": "en total",
   "whyNoCost": "Costo no sabido: {reason}."
 } as const;
+export const rolloutAnswers = {
+  "allDone": "{sites, plural, one {Ya se fue al único sitio de este plan.} other {Ya se fue a los # sitios de este plan.}} No queda ningún viaje.",
+  "empty": "Este plan no tiene viajes. {sites, plural, =0 {Tal como están las tablas, no se puede planificar ningún sitio.} one {Se puede planificar # sitio.} other {Se pueden planificar # sitios.}}",
+  "goesBy": "{isBy, select, yes {{carriers}{porters, plural, =0 {} one {, # porteador} other {, # porteadores}}} other {{porters, plural, =0 {a pie} one {# porteador} other {# porteadores}}}}",
+  "gone": "{isBack, select, yes {Del {leaves} al {back}, hecho: {stops}.} other {Salió el {leaves}: {stops}. {isOverdue, select, yes {Debía estar de vuelta desde el {back}, y nadie ha anotado que lo esté.} other {De vuelta hacia el {back}.}}}}",
+  "goneNotDone": "El viaje {trip} estuvo allí y ya volvió, y nadie ha anotado que se entregó.",
+  "lastUnderWay": "Los últimos viajes están en camino, a {sites, plural, one {# sitio} other {# sitios}}.",
+  "likely": "{sites, plural, one {# sitio beberá} other {# sitios beberán}} a más tardar el {day}, si todo va como es probable.",
+  "mayBe": "Se puede planificar; ningún viaje va allí.",
+  "none": "Aún no se guarda ningún plan. {sites, plural, =0 {Tal como están las tablas, no se puede planificar ningún sitio.} one {Se puede planificar # sitio.} other {Se pueden planificar # sitios.}}",
+  "notInTrips": "{sites, plural, one {# sitio que se puede planificar no está en ningún viaje.} other {# sitios que se pueden planificar no están en ningún viaje.}}",
+  "planned": "En el viaje {trip}{isDone, select, yes {: se entrega el {day}.} other {, que no lo termina: vea allí lo que no se cumple.}}",
+  "strip": "{hasName, select, yes {{name}} other {De {from} a {to}}}{more, plural, =0 {} one { y # más} other { y # más}}",
+  "sure": "{isHalf, select, yes {{sites, plural, one {# sitio beberá} other {# sitios beberán}} a más tardar el {half}, tan probable como no; {isNinth, select, yes {el {ninth}, nueve de cada diez veces.} other {en uno de cada diez futuros, no en los días considerados.}}} other {{sites, plural, one {Hay # sitio planificado} other {Hay # sitios planificados}}, y lo más probable es que no todos beban en los días considerados.}}",
+  "tripOf": "{crew}:",
+  "underWay": "El viaje {trip} está en camino hacia él.",
+  "way.closed": "cerrado{hasReason, select, yes {: {reason}} other {}}",
+  "way.slower": "más lento{hasReason, select, yes {: {reason}} other {}}",
+  "way.tooHigh": "demasiada agua",
+  "way.tooLow": "poca agua"
+} as const;
 export const rolloutReport = {
   "bound.alone": "cada sitio como si fuera el único",
   "bound.assignment": "el trabajo repartido día a día, con calendarios, plazos y mercancía",
