@@ -2,7 +2,7 @@ import type { RolloutLegReport, RolloutTripReport } from '@eavewell/tables';
 import type { Language } from '@eavewell/words';
 
 /** Of a load that goes on a river, or may: a leg of which no way is known; and of every load. */
-const ofBoats = ['noDark', 'lifeVests', 'localSkipperDecides', 'weather', 'freeboardMark', 'nobodyOnLoad'] as const;
+const ofBoats = ['lifeVests', 'localSkipperDecides', 'freeboardMark', 'nobodyOnLoad', 'weather', 'noDark'] as const;
 const ofAll = ['lashed', 'dangerApart', 'lifting'] as const;
 
 /** A caution of a trip, as `loads.caution` has it. */

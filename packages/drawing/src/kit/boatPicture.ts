@@ -208,16 +208,14 @@ function freeboardOf(
     const y = edge + ((water - edge) * leastFreeboard_cm) / freeboard_cm;
     const x = hold.to + 10;
     shapes.push(stroke(across(x, y, x + 34), pen('cut', 'ink')));
-    const spot = isNarrow
-      ? ({ x: width - 4, y: height_px - 12, anchor: 'end' } as const)
-      : ({ x: bow + 8, y: water + 34 } as const);
-    shapes.push(
-      stroke(
-        `M${px(x + 34)} ${px(y)}L${px(spot.x - (isNarrow ? 20 : 4))} ${px(spot.y - (isNarrow ? 14 : 4))}`,
-        pen('hair', 'ink'),
-      ),
-    );
-    lettering.set({ text: words.mark(leastFreeboard_cm), isStrong: true }, spot, { hasHalo: true });
+    const foot = { x: width - 4, y: height_px - 12, anchor: 'end' } as const;
+    const beside = { x: bow + 8, y: water + 34 } as const;
+    const mark = { text: words.mark(leastFreeboard_cm), isStrong: true } as const;
+    const isBeside = !isNarrow && lettering.set(mark, beside, { hasHalo: true });
+    // What must not be missing finds a place under the water where there is none beside the bow.
+    if (!isBeside) lettering.set(mark, [foot, { ...foot, x: bow - 40 }], { hasHalo: true });
+    const end = isBeside ? { x: beside.x - 4, y: beside.y - 4 } : { x: foot.x - 20, y: foot.y - 14 };
+    shapes.push(stroke(`M${px(x + 34)} ${px(y)}L${px(end.x)} ${px(end.y)}`, pen('hair', 'ink')));
   }
   return shapes;
 }

@@ -573,6 +573,7 @@ export const rolloutPapers = {
   "fact_over": "القطع والوقود؛ {over} فوق الحد {limit}: لا يُنقل هكذا",
   "fact_people": "أفراد الفريق؛ الحمالون المطلوبون: {porters}",
   "freeboard_of": "الحافة الحرة {height}",
+  "fuel": "وقود",
   "fuel_line": "وقود، {litres}",
   "go": "من {from} إلى {to}: {stretches}.",
   "hand_over": "تسليم {site}، {people}. يشربون ابتداءً من {day}، بعد قراءة فحص الماء.",
@@ -594,6 +595,7 @@ export const rolloutPapers = {
   "notice": "إعلان إلى القرية، {site}",
   "notice_done": "سُلّم العمل: {day}.",
   "notice_week": "يأتي الفريق في أسبوع {day}",
+  "notices": "إعلانات إلى القرى، {trips}",
   "order": "حمّلوا بهذا الترتيب: المحطة الأخيرة أولًا",
   "parts_and_fuel": "القطع والوقود",
   "pieces": "القطع: {count}",
@@ -631,6 +633,7 @@ export const rolloutPapers = {
   "village_boat": "القوارب: لا يلعب طفل على القارب أو الحمولة. من يخرج يلبس سترة نجاة.",
   "village_work": "العمل: يبقى الأطفال بعيدين عن الحمولة والحفر والسلالم. لا يصعد أحد على السطح ولا يقف تحت قاعدة ولا يدخل خزانًا؛ ومن يساعد في الحمل يرفع مع غيره.",
   "way_shut": "إذا كان الطريق مغلقًا ينتظر الفريق ويأتي لاحقًا؛ ويُرسل خبر.",
+  "week_unknown": "سيأتي الفريق؛ الأسبوع غير معروف بعد",
   "weight_not_known": "غير معروف: زِنوه",
   "work": "العمل في {site}، {people}."
 } as const;

@@ -3666,6 +3666,7 @@ export const rolloutPapers = {
   "fact_over": "parts and fuel; {over} over the limit of {limit}: it does not go like this",
   "fact_people": "people of the crew; porters to hire: {porters}",
   "freeboard_of": "freeboard {height}",
+  "fuel": "fuel",
   "fuel_line": "Fuel, {litres}",
   "go": "{from} to {to}: {stretches}.",
   "hand_over": "Hand over {site}, {people}. They drink from {day}, once the water test is read.",
@@ -3687,6 +3688,7 @@ export const rolloutPapers = {
   "notice": "Notice to the village, {site}",
   "notice_done": "The work is handed over: {day}.",
   "notice_week": "The crew comes in the week of {day}",
+  "notices": "Notices to villages, {trips}",
   "order": "Load in this order: the last stop first",
   "parts_and_fuel": "Parts and fuel",
   "pieces": "pieces: {count}",
@@ -3724,6 +3726,7 @@ export const rolloutPapers = {
   "village_boat": "Boats: no child plays on the boat or the load. Whoever goes out wears a life vest.",
   "village_work": "Work: children stay away from load, holes and ladders. Nobody goes on the roof, under a stand or into a tank; who helps to carry lifts with another.",
   "way_shut": "If the way is shut, the crew waits and comes later; word is sent.",
+  "week_unknown": "The crew comes; the week is not known yet",
   "weight_not_known": "not known: weigh",
   "work": "Work at {site}, {people}."
 } as const;

@@ -3666,6 +3666,7 @@ export const rolloutPapers = {
   "fact_over": "piezas y combustible; {over} sobre el límite de {limit}: así no se sale",
   "fact_people": "personas del equipo; cargadores por contratar: {porters}",
   "freeboard_of": "francobordo {height}",
+  "fuel": "combustible",
   "fuel_line": "Combustible, {litres}",
   "go": "De {from} a {to}: {stretches}.",
   "hand_over": "Entregar {site}, {people}. Beben desde el {day}, una vez leída la prueba del agua.",
@@ -3687,6 +3688,7 @@ export const rolloutPapers = {
   "notice": "Aviso a la comunidad, {site}",
   "notice_done": "La obra está entregada: {day}.",
   "notice_week": "El equipo viene la semana del {day}",
+  "notices": "Avisos a las comunidades, {trips}",
   "order": "Cargar en este orden: primero la última parada",
   "parts_and_fuel": "Piezas y combustible",
   "pieces": "bultos: {count}",
@@ -3724,6 +3726,7 @@ export const rolloutPapers = {
   "village_boat": "Barcas: ningún niño juega en la barca ni en la carga. Quien salga lleva chaleco salvavidas.",
   "village_work": "Obra: los niños lejos de la carga, los hoyos y las escaleras. Nadie sube al techo, ni se pone bajo una base, ni entra en un tanque; quien ayuda a cargar levanta con otro.",
   "way_shut": "Si el camino está cerrado, el equipo espera y viene más tarde; se manda aviso.",
+  "week_unknown": "El equipo viene; aún no se sabe la semana",
   "weight_not_known": "no se sabe: pesar",
   "work": "Trabajo en {site}, {people}."
 } as const;

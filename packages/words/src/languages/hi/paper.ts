@@ -572,6 +572,7 @@ export const rolloutPapers = {
   "fact_over": "पुर्ज़े और ईंधन; सीमा {limit} से {over} ज़्यादा: ऐसे नहीं जाना है",
   "fact_people": "दल के लोग; किराये के कुली: {porters}",
   "freeboard_of": "फ्रीबोर्ड {height}",
+  "fuel": "ईंधन",
   "fuel_line": "ईंधन, {litres}",
   "go": "{from} से {to}: {stretches}।",
   "hand_over": "{site} सौंपें, {people}। पानी की जाँच पढ़ने के बाद वे {day} से पीते हैं।",
@@ -593,6 +594,7 @@ export const rolloutPapers = {
   "notice": "गाँव के लिए सूचना, {site}",
   "notice_done": "काम सौंपा जा चुका है: {day}।",
   "notice_week": "दल {day} के सप्ताह में आएगा",
+  "notices": "गाँवों के लिए सूचनाएँ, {trips}",
   "order": "इसी क्रम में लादें: आख़िरी पड़ाव पहले",
   "parts_and_fuel": "पुर्ज़े और ईंधन",
   "pieces": "टुकड़े: {count}",
@@ -630,6 +632,7 @@ export const rolloutPapers = {
   "village_boat": "नाव: कोई बच्चा नाव या भार पर न खेले। जो जाए वह लाइफ जैकेट पहने।",
   "village_work": "काम: बच्चे भार, गड्ढों और सीढ़ियों से दूर रहें। कोई छत पर, चबूतरे के नीचे या टंकी में न जाए; ढोने वाला किसी के साथ उठाए।",
   "way_shut": "रास्ता बंद हो तो दल रुकता है और बाद में आता है; ख़बर भेजी जाती है।",
+  "week_unknown": "दल आएगा; सप्ताह अभी पता नहीं",
   "weight_not_known": "पता नहीं: तौलें",
   "work": "{site} में काम, {people}।"
 } as const;
