@@ -1,6 +1,5 @@
-import type { DayIndex, PastTrip, PlanFacts, SiteFacts, Verdict } from '@eavewell/engine';
+import type { DayIndex, PastTrip, PlanFacts, SiteFacts, TightTrip, Verdict } from '@eavewell/engine';
 import type { RolloutSheet } from '@eavewell/tables';
-import type { TightTrip } from './rolloutTight.ts';
 import type { StripsGiven } from './rolloutStrips.ts';
 import type { RolloutGiven, Told } from './rolloutTold.ts';
 
@@ -20,8 +19,8 @@ export interface SheetGiven extends RolloutGiven, StripsGiven {
   readonly peopleOf: ReadonlyMap<string, number>;
   readonly crewsLeftOut: readonly string[];
   readonly futuresState: RolloutSheet['futures'];
-  /** Trips that must not leave later, and why, by their ids. */
-  readonly tight: ReadonlyMap<string, TightTrip>;
+  /** Trips that must not leave later, and why. */
+  readonly tight: readonly TightTrip[];
   readonly changedSince: RolloutSheet['changedSince'];
   /** Lines of ways, longitude and latitude [deg]. */
   readonly linesOf: ReadonlyMap<string, readonly (readonly number[])[]>;

@@ -1,9 +1,8 @@
 import { createHash } from 'node:crypto';
-import { type Problem, rolloutWay, tripLegs } from '@eavewell/engine';
+import { type Problem, rolloutWay, tightTrips, tripLegs } from '@eavewell/engine';
 import { type ChangesSince, changedSaid, rolloutSheet, type SheetGiven } from '@eavewell/report';
 import type { Language } from '@eavewell/words';
 import type { Held, HeldRollouts, TimedNow } from './heldRollouts.ts';
-import { tightTrips } from './tightTrips.ts';
 
 /** What the page of a plan is, and what is still to be drawn of it. */
 export interface SheetFound {
@@ -61,7 +60,7 @@ export function givenOf(
     past: kept === null ? [] : [...kept.past.flat(), ...kept.otherPast],
     ...{ overdue: new Set(kept?.overdue ?? []), verdictOf: held.verdictOf, peopleOf: held.peopleOf },
     ...{ crewsLeftOut: ready.crewsLeftOut, linesOf: held.linesOf, ways: ready.ways, waysWanted: waysWanted(now) },
-    tight: tightTrips(now),
+    tight: tightTrips(now.held.timing, now),
   };
 }
 
@@ -88,7 +87,7 @@ const mostWanted_count = 200;
 
 /** Ways to sites that may be planned and are in no trip. */
 function waysWanted({ held: { ready }, outcome }: TimedNow): ReadonlySet<string> {
-  const { problem, stops } = ready;
+  const { problem } = ready;
   const left = outcome.broken.flatMap((one) => (one.kind === 'leftOut' ? [one.job] : []));
   const found = new Set<string>();
   for (const job of left.slice(0, mostWanted_count)) {
@@ -100,6 +99,5 @@ function waysWanted({ held: { ready }, outcome }: TimedNow): ReadonlySet<string>
       if (open.length > 0) break;
     }
   }
-  void stops;
   return found;
 }
