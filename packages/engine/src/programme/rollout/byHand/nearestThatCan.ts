@@ -25,7 +25,7 @@ export type NearestPlace =
  * @param job - which site, in a trip of the plan or in none [index]
  * @param wanted - where it was wanted [index]
  * @param most_count - how many places are timed at the most [count]
- * @returns the place, or the commonest reason why there is none
+ * @returns the place, or the commonest reason why there is none [index]
  * @law at the place that is found nothing breaks that was not broken before
  * @definition ours: docs/methods/rollout.md, By hand
  */
