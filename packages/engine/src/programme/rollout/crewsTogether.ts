@@ -89,7 +89,7 @@ function clearShared(ready: Retiming): void {
     state.asked = 0;
     state.at = 0;
   }
-  for (const holds of ready.holds) holds.count = 0;
+  for (const holds of ready.holds) holds.count = holds.away_count;
 }
 
 function begin(ready: Retiming, crewAt: number, trips: CrewTrips): void {
@@ -196,7 +196,7 @@ function leaveOut(ready: Retiming, crewAt: number, trips: CrewTrips, trip: numbe
   times.isMade[trip] = 0;
 }
 
-/** The last day from `from` to `to` on which all carriers of one of the pools are out; -1 where there is none. */
+/** The last day from `from` to `to` on which all carriers of one of the pools are out or away; -1 where there is none. */
 function lastClash(ready: Retiming, pools: readonly number[], from: number, to: number): number {
   let last = -1;
   for (let at = 0; at < pools.length; at++) {

@@ -1,7 +1,8 @@
+import { isWanted } from './carriersAway.ts';
 import { leapYear_days } from './constants.ts';
 import { leapDays } from './leapDays.ts';
-import type { Crew, Job, LegTable, RolloutProblem, Travel } from './problem.ts';
-import { type ReadyCrew, type ReadyLegs, type Retiming, tripTimes } from './retiming.ts';
+import type { Crew, Job, LegTable, Pool, RolloutProblem, Travel } from './problem.ts';
+import { type PoolHolds, type ReadyCrew, type ReadyLegs, type Retiming, tripTimes } from './retiming.ts';
 import { stockState } from './stockState.ts';
 import { type WorkDays, workDays } from './workDays.ts';
 
@@ -171,8 +172,7 @@ function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Ar
   const byPool = new Map<number, number>();
   for (const [at, crew] of crews.entries()) {
     for (const pool of crew.pools) {
-      const users_count = crews.filter((other) => other.pools.includes(pool)).length;
-      if (pools[pool]!.carriers_count < users_count) join(byPool, pool, at);
+      if (isWanted(pools[pool]!, pool, crews)) join(byPool, pool, at);
     }
     let store = crew.store;
     for (let deep = 0; deep <= stores.length; deep++) {
@@ -184,6 +184,15 @@ function coupledGroups({ crews, stores, goods, pools }: RolloutProblem): Int32Ar
     }
   }
   return groupOf;
+}
+
+/** Carriers that are away are held from the beginning, each by itself. */
+function holdsOf({ carriers_count, away = [] }: Pool): PoolHolds {
+  const each = away.flatMap((one) =>
+    Array<typeof one>(Math.max(0, Math.min(one.carriers_count, carriers_count))).fill(one),
+  );
+  const [from, to] = [each.map((one) => one.from), each.map((one) => one.to)];
+  return { from, to, away_count: each.length, count: each.length };
 }
 
 function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
@@ -201,7 +210,7 @@ function roomFor({ jobs, crews, stores, pools, goods }: RolloutProblem) {
     },
     ...{ crewWaiting: numbers(crews.length), crewCost: numbers(crews.length) },
     ...{ haulFree: numbers(stores.length), haulTried: numbers(stores.length) },
-    holds: pools.map(() => ({ from: [], to: [], count: 0 })),
+    holds: pools.map(holdsOf),
     ...{ nextReady: numbers(crews.length), nextTrip: new Int32Array(crews.length) },
     ...{ doneJobs: new Int32Array(crews.length), doneAfter: new Int32Array(crews.length) },
     need: numbers(goods.length),

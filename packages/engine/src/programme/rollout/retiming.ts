@@ -88,8 +88,9 @@ export interface BrokenFound {
   count: number;
 }
 
-/** Trips that hold a carrier of a pool: from and to, days both included. */
+/** What holds a carrier of a pool: from and to, days both included. First those that are away, then trips. */
 export interface PoolHolds {
+  readonly away_count: number;
   from: number[];
   to: number[];
   count: number;
