@@ -88,9 +88,6 @@ function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
       <thead>
         <tr>
           <th scope="col">{say('rolloutBands.stop_head_site')}</th>
-          <th scope="col" className="num">
-            {say('rolloutBands.stop_head_people')}
-          </th>
           <th scope="col">{say('rolloutBands.stop_head_handOver')}</th>
           <th scope="col">{say('rolloutBands.stop_head_served')}</th>
         </tr>
@@ -98,8 +95,10 @@ function Stops({ stops }: { readonly stops: readonly SheetStop[] }) {
       <tbody>
         {stops.map((stop) => (
           <tr key={stop.siteId}>
-            <th scope="row">{stop.name}</th>
-            <td className="num">{numbers.fixed(stop.people, 0)}</td>
+            <th scope="row">
+              {stop.name}
+              <span className="doubt">{numbers.people(stop.people)}</span>
+            </th>
             {stop.isWayUp ? <StopDays stop={stop} /> : <td colSpan={2}>{say('rolloutBands.stop_not_done')}</td>}
           </tr>
         ))}
