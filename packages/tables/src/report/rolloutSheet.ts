@@ -30,6 +30,8 @@ const stop = z.strictObject({
   isWayUp: z.boolean().describe('False: the site is not done in this trip; what is broken says why.'),
 });
 
+const ofPlanned = z.number().nullable().describe('Null: of a trip that left, it is not worked out any more.');
+
 const tripOfSheet = z.strictObject({
   tripId: z.string(),
   state: z.enum(['done', 'underWay', 'planned']),
@@ -41,10 +43,7 @@ const tripOfSheet = z.strictObject({
   nights_count: z.int(),
   waitsFor: aTrip.waitsFor,
   waited_days: z.number(),
-  kg: z.number(),
-  litres: z.number(),
-  cost: z.number(),
-  fuel_L: z.number(),
+  ...{ kg: ofPlanned, litres: ofPlanned, cost: ofPlanned, fuel_L: ofPlanned },
   stops: z.array(stop),
   legs: z.array(
     z.strictObject({
@@ -111,6 +110,14 @@ const candidate = z.strictObject({
   said: z.string().describe('Why it is planned or not, for people.'),
 });
 
+/** When all drink: the first day of service of the last site. */
+const drinking = z.strictObject({
+  likely: perhapsDay.describe('If all goes as likely; null: no trip serves a site.'),
+  futures: shape.finish.shape.futures,
+  runs_count: z.int(),
+  p90Between: shape.finish.shape.p90Between,
+});
+
 /** What the page of the rollout shows of one plan. */
 export const rolloutSheet = z
   .strictObject({
@@ -143,7 +150,7 @@ export const rolloutSheet = z
     rest: z.string().describe('How far from the best plan possible, and what else is worth one line.'),
     sites_count: z.int(),
     people_count: z.int(),
-    finish: shape.finish.nullable(),
+    finish: drinking.nullable().describe('When all of its sites drink.'),
     futures: z.enum(['none', 'beingDrawn', 'there']),
     waiting: shape.waiting.nullable(),
     cost: z.number(),
@@ -202,6 +209,7 @@ export type SheetCandidate = z.infer<typeof candidate>;
 /** One trip in full: the manifest, the legs, what is aboard, cautions. */
 export const rolloutTrip = z.strictObject({
   stamp: z.string(),
+  programme: z.string(),
   planId: z.string(),
   plan: z.string(),
   isInForce: z.boolean(),
@@ -224,9 +232,15 @@ export const rolloutTrip = z.strictObject({
       mode: z.string(),
       limit_kg: z.number().nullable(),
       leastFreeboard_m: z.number().nullable(),
+      freeboard_m: z.number().nullable().describe('At its limit.'),
+      freeboardEmpty_m: z.number().nullable().describe('With its crew and nothing else aboard.'),
       length_m: z.number().nullable(),
+      limitSetBy: z.string().nullable(),
     }),
   ),
+  places: z
+    .array(z.strictObject({ placeId: z.string(), name: z.string() }))
+    .describe('Names of the places and sites its legs go by.'),
   crew_kg: z.number().nullable().describe('The people of the crew with what they carry; null: not known.'),
   fuel_kg: z.number().nullable(),
   cautions: aTrip.cautions,
