@@ -58,10 +58,10 @@ export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
   const language = useLanguage();
   const { say, numbers } = language;
   const states = statesOf(trip, language);
-  const load = say('rolloutBands.load', {
-    kg: numbers.quantity(Math.round(trip.kg), 'kg'),
-    nights: say('rolloutBands.nights', { count: trip.nights_count }),
-  });
+  const nights = say('rolloutBands.nights', { count: trip.nights_count });
+  // Of a trip that left the load is not worked out any more.
+  const load =
+    trip.kg === null ? nights : say('rolloutBands.load', { kg: numbers.quantity(Math.round(trip.kg), 'kg'), nights });
   return (
     <>
       {states.length === 0 ? null : <p className="small">{states.join(', ')}</p>}
