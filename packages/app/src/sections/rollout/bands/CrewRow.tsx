@@ -119,7 +119,6 @@ function TripCell({
       aria-setsize={crew.trips.length}
       style={{ insetInlineStart: hull.x, inlineSize: hull.width }}
     >
-      <TripMark trip={trip} />
       <button
         type="button"
         data-trip={trip.tripId}

@@ -14,7 +14,7 @@ import { useSeenAcross } from './useSeen.ts';
 import { WaysBand } from './WaysBand.tsx';
 
 /** What stands beside the weeks: names of ways and crews [px]; bands.css has the same. */
-export const names_px = 200;
+export const names_px = 224;
 
 /** More crews than this, and the weeks are named again under them. Ours. */
 const crewsWithoutWeeks = 8;

@@ -1,6 +1,7 @@
 import type { SheetTrip } from '@eavewell/tables';
 import { memo } from 'react';
 import { useLanguage } from '../../../language/LanguageProvider.tsx';
+import { VerdictMark } from '../../../look/VerdictMark.tsx';
 import { cellLinesOf, type HullBox, outlineOf } from './hulls.ts';
 import { lookOf, peopleOf } from './tripWords.ts';
 
@@ -67,6 +68,11 @@ export const HullLetters = memo(function HullLetters({
         <text className={trip.isOverdue ? 'b-overdue' : 'b-letters'} x={middle} y={y + height + 13} textAnchor="middle">
           {below}
         </text>
+      ) : null}
+      {look === 'tight' || look === 'broken' ? (
+        <g transform={`translate(${x - 6} ${y - 17})`}>
+          <VerdictMark verdict={look === 'tight' ? 'tight' : 'short'} size={18} />
+        </g>
       ) : null}
       {isLocked ? <Lock x={x + width - 7} y={y - 14} /> : null}
     </g>
