@@ -20,8 +20,10 @@ export function OnPaper({ sheet }: { readonly sheet: RolloutSheet }) {
     const on: OnAxis = { axis, today, seen: { from: 0, to: axis.width_px } };
     return (
       <div key={axis.first} className="bands-sheet bands-on-paper" dir="ltr">
-        <AxisHead on={on} />
-        <WaysBand strips={sheet.strips} on={on} />
+        <div className="bands-together">
+          <AxisHead on={on} />
+          <WaysBand strips={sheet.strips} on={on} />
+        </div>
         <CrewsHead on={on} />
         <Crews sheet={sheet} on={on} />
         <div className="bands-together">
