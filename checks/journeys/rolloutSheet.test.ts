@@ -88,6 +88,11 @@ journey('on paper the bands lie on A4 on its side, with every crew', async ({ pa
   await page.evaluate(() => window.dispatchEvent(new Event('beforeprint')));
   const printed = page.locator('.bands-on-paper').first();
   expect(await printed.locator('.crew-name').allTextContents()).toEqual(crews);
-  const room = await printed.evaluate((at) => [at.scrollWidth, Math.floor(((297 - 2 * 12) * 96) / 25.4)]);
-  expect(room[0]).toBeLessThanOrEqual(room[1]!);
+  // Between edges of 12 mm of the paper and of 32 px of the page, at 96 px to the inch.
+  const drawn_px = await printed.evaluate((at) => {
+    const left = at.getBoundingClientRect().left;
+    return Math.max(...[...at.querySelectorAll('svg')].map((svg) => svg.getBoundingClientRect().right - left));
+  });
+  expect(drawn_px).toBeLessThanOrEqual(((297 - 2 * 12) * 96) / 25.4 - 2 * 32);
+  expect(drawn_px).toBeGreaterThan(900);
 });

@@ -65,7 +65,7 @@ export function BandTitle({
         <Ground on={on} height={tall_px} />
       </div>
       <div className="band-title-words">
-        <h3>{title}</h3>
+        <h2>{title}</h2>
         {children}
         <p className="about">{about}</p>
       </div>
