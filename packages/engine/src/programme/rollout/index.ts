@@ -7,6 +7,7 @@ export {
   waitingBounds,
 } from './bounds/index.ts';
 export * from './byHand/index.ts';
+export { leastThere } from './carriersAway.ts';
 export { crewAlone, crewsTogether, setDrawn } from './crewsTogether.ts';
 export { type CrewTrips, crewTripsOf } from './crewTrips.ts';
 export {
