@@ -20,7 +20,8 @@ const most = 30;
 
 /** A field for the name of a village, and one sentence: when it drinks, how sure that is, who comes; or why nobody does. */
 export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutSheet; readonly programmeId: string }) {
-  const { site } = useSearch({ from });
+  const { say } = useLanguage();
+  const { plan, site } = useSearch({ from });
   const navigate = useNavigate({ from });
   const { villages, known } = useVillages(sheet, programmeId);
   const found = useMemo(() => (site === undefined ? null : villageFound(sheet, site, known)), [sheet, site, known]);
@@ -37,6 +38,11 @@ export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutShe
   return (
     <section className="find-village">
       <NameField villages={villages} onChosen={choose} />
+      <p className="small on-screen to-all-sites">
+        <Link to="/p/$programmeId/rollout/sites" params={{ programmeId }} search={plan === undefined ? {} : { plan }}>
+          {say('rolloutFinding.all_sites')}
+        </Link>
+      </p>
       {found === null ? null : <Answer {...{ found, sheet, programmeId }} />}
     </section>
   );
