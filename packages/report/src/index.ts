@@ -11,8 +11,10 @@ export { programmeRemediesReport, siteRemediesReport } from './remediesReport.ts
 export { problemIn, reportedFaults, restIn, siteReportIn } from './reportIn.ts';
 export type { ComparedGiven } from './rolloutCompared.ts';
 export { rolloutReport } from './rolloutReport.ts';
+export { planReport, rolloutSheet } from './rolloutSheet.ts';
 export { rolloutSheets } from './rolloutSheets.ts';
-export type { RolloutGiven } from './rolloutTold.ts';
+export type { SheetGiven } from './rolloutSheetTold.ts';
+export type { PastTrip, RolloutGiven } from './rolloutTold.ts';
 export { safetyReport } from './safetyReport.ts';
 export { siteCup } from './siteCup.ts';
 export { findingOf, siteReport, workingReport } from './siteReport.ts';

@@ -6,11 +6,13 @@ import {
   isoDay,
   type LeftOutSite,
   type Outcome,
+  type PlanTripFacts,
   type Problem,
   type ProgrammeFacts,
   type RolloutPlan,
   type RolloutProblem,
   type Spans,
+  type TimedStop,
   type TripLeg,
   type WaitingBounds,
 } from '@eavewell/engine';
@@ -63,6 +65,21 @@ export function toldOf(given: RolloutGiven, language: Language): Told {
     tripIdOf: (crew, trip) => tripIds?.[crew]?.[trip] ?? `${problem.crews[crew]!.crewId}-${trip + 1}`,
   };
 }
+
+/** A trip that left, with the days on which it did and on which it is back: entered, or where it is under way as reckoned last. */
+export interface PastTrip {
+  readonly trip: PlanTripFacts;
+  readonly state: 'done' | 'underWay';
+  readonly left: DayIndex;
+  readonly back: DayIndex;
+}
+
+/** Is a site handed over in the trip that goes there? */
+export const isServed = ({ handOverDay }: Pick<TimedStop, 'handOverDay'>, { horizon_days }: RolloutProblem): boolean =>
+  handOverDay < horizon_days;
+
+/** The Monday of the week of a day; 1 January 1970 was a Thursday. */
+export const mondayOf = (day: DayIndex): DayIndex => day - ((((day + 3) % 7) + 7) % 7);
 
 export const dayAt = ({ problem }: Pick<Told, 'problem'>, time: number) => isoDay(problem.firstDay + Math.floor(time));
 

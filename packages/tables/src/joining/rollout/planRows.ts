@@ -1,4 +1,11 @@
-import { type CarrierAway, isoDay, type PlanFacts, type PlanStopFacts, type PlanTripFacts } from '@eavewell/engine';
+import {
+  type CarrierAway,
+  isoDay,
+  type PlanFacts,
+  type PlanStopFacts,
+  type PlanTripFacts,
+  tripLeftOn,
+} from '@eavewell/engine';
 import type { RolloutRows, RowOf } from './rolloutRows.ts';
 
 const tripKey = (planId: string, tripId: string): string => `${planId} ${tripId}`;
@@ -36,14 +43,9 @@ function checkTrips(rows: RolloutRows): void {
     if (leftOn === null)
       rows.remark(
         { ...at, code: 'rollout.back_without_left' },
-        { used: isoDay(leftUnsaid(leaves, backOn)), back: isoDay(backOn) },
+        { used: isoDay(tripLeftOn({ leftOn, leaves, backOn })!), back: isoDay(backOn) },
       );
   }
-}
-
-/** A trip that is back has left: on the day it was to, or the day it came back where that is earlier. */
-function leftUnsaid(leaves: number | null, backOn: number): number {
-  return Math.min(leaves ?? backOn, backOn);
 }
 
 /** Ids of the trips of each plan: those of the table, refused ones among them. */
@@ -154,7 +156,7 @@ export function plansOf(rows: RolloutRows): readonly PlanFacts[] {
     const before = trips.get(planId!) ?? [];
     before.push({
       ...{ tripId: tripId!, crewId: crewId!, order: order!, notBefore, isLocked: isLocked ?? false, leaves, back },
-      ...{ leftOn: leftOn ?? (backOn === null ? null : leftUnsaid(leaves, backOn)), backOn },
+      ...{ leftOn, backOn },
       stops: stops.get(tripKey(planId!, tripId!)) ?? [],
     });
     trips.set(planId!, before);
