@@ -5,7 +5,7 @@ import { drawQr, qrOf } from '../drawing/qr.ts';
 import { setLetters, shapesOnPaper } from '../drawing/shapesOnPaper.ts';
 import { type Band, band, heading } from '../flow/index.ts';
 import type { CaretakerPicture, SitePackContent } from './content.ts';
-import { laterTop_pt } from './pageHead.ts';
+import { laterTop_pt } from '../document/heads.ts';
 
 /** Side of a picture: made to be read at so much; where there are many, no less than the least [mm]. */
 const side_mm = 30;

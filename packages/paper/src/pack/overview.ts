@@ -16,7 +16,7 @@ import {
 } from '../flow/index.ts';
 import type { PackStation, SitePackContent } from './content.ts';
 import { namePlate } from './namePlate.ts';
-import { firstTop_pt } from './pageHead.ts';
+import { firstTop_pt } from '../document/heads.ts';
 import { fitted, pictureBand } from './pictureBand.ts';
 import { wayBand } from './wayLine.ts';
 
