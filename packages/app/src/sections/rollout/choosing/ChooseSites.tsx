@@ -49,7 +49,7 @@ export function ChooseSites() {
   const ofPlan = asked.plan === undefined ? {} : { plan: asked.plan };
   return (
     <div className="choose-sites">
-      <h1>{tallySentence(tally, language)}</h1>
+      <h1>{tallySentence(tally, sheet.planId !== null, language)}</h1>
       <p className="on-screen">
         <Link to="/p/$programmeId/rollout" params={{ programmeId }} search={ofPlan}>
           {say('rolloutChoosing.back')}

@@ -8,9 +8,20 @@ type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 /** So many sites of a reason, as a filter and in the sentence have it. */
 export const countKey = (why: Why): AppMessageKey => `rolloutChoosing.count_${why}`;
 
-/** The sentence over the list: how many are planned with how many people, and how many are not, by their reasons. */
-export function tallySentence({ planned, left, byWhy }: CandidateTally, { say, numbers }: Words): string {
-  const first = say('rolloutChoosing.planned', { count: planned.sites_count, people: numbers.people(planned.people) });
+/**
+ * The sentence over the list: how many are planned with how many people, and how many are not, by their reasons.
+ *
+ * @param isKept - is it a plan that is kept? Else these are the sites that can be planned
+ */
+export function tallySentence(
+  { planned, left, byWhy }: CandidateTally,
+  isKept: boolean,
+  { say, numbers }: Words,
+): string {
+  const first = say(isKept ? 'rolloutChoosing.planned' : 'rolloutChoosing.can_be', {
+    count: planned.sites_count,
+    people: numbers.people(planned.people),
+  });
   if (left.sites_count === 0) return `${first} ${say('rolloutChoosing.none_left')}`;
   const reasons = [...byWhy]
     .filter(([why]) => why !== 'planned')

@@ -52,6 +52,10 @@ describe('when a village drinks', () => {
     expect(why[1]).toBe('Too late for Vennaro.');
   });
 
+  it('where no plan is kept, says that nobody has decided on these days', () => {
+    expect(told(sheetWith({ planId: null }))!.why).toHaveLength(1);
+  });
+
   it('a village that is handed over is not promised again', () => {
     const { first } = told(withTrip({ state: 'underWay', stops: [stopWith({ isHandedOver: true })] }))!;
     expect(first).toBe('Vennaro was handed over on 11 June 2027.');

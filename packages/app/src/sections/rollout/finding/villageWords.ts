@@ -15,7 +15,7 @@ export interface VillageTold {
 /** When a village drinks, how sure that is, and why not sooner; or why no trip goes there. */
 export function villageWords(
   found: VillageFound,
-  { futures }: Pick<RolloutSheet, 'futures'>,
+  { futures, planId }: Pick<RolloutSheet, 'futures' | 'planId'>,
   words: Words,
 ): VillageTold {
   const { say } = words;
@@ -27,7 +27,11 @@ export function villageWords(
   }
   if (found.kind === 'handedOver') return handedOver(name, found.coming, words);
   const { first, more } = whenItDrinks(found.coming, futures, name, words);
-  return { first, more: `${more} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
+  return {
+    first,
+    more: `${more} ${whoComes(found.coming, words)}`,
+    why: [...(planId === null ? [say('rolloutFinding.no_plan')] : []), ...heldUpBy(found.coming, words)],
+  };
 }
 
 function handedOver(name: string, coming: Coming | null, { say, numbers }: Words): VillageTold {
