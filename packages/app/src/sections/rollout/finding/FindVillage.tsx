@@ -9,7 +9,7 @@ import { weekOfDay } from '../weekMap/weeks.ts';
 import { MendingLink } from './MendingLink.tsx';
 import { mendingOf } from './mending.ts';
 import { useVillages } from './useVillages.ts';
-import { comingTo, type Village, type VillageFound, villageFound } from './villageFound.ts';
+import { comingDay, type Village, type VillageFound, villageFound } from './villageFound.ts';
 import { villageWords } from './villageWords.ts';
 import './finding.css';
 
@@ -26,9 +26,7 @@ export function FindVillage({ sheet, programmeId }: { readonly sheet: RolloutShe
   const { villages, known } = useVillages(sheet, programmeId);
   const found = useMemo(() => (site === undefined ? null : villageFound(sheet, site, known)), [sheet, site, known]);
   const choose = (siteId: string) => {
-    const coming = comingTo(sheet, siteId);
-    const day = coming?.stop.starts ?? coming?.stop.arrives ?? coming?.trip.leaves;
-    const week = day === undefined ? undefined : weekOfDay(day)?.from;
+    const week = weekOfDay(comingDay(sheet, siteId) ?? '')?.from;
     void navigate({
       to: '.',
       search: (before) => rolloutAskedOf({ ...before, site: siteId, ...(week === undefined ? {} : { week }) }),

@@ -1,7 +1,7 @@
 import type { RolloutSheet } from '@eavewell/tables';
 import type { AppLanguage } from '@eavewell/words/app';
 import { weekOfDay } from '../weekMap/weeks.ts';
-import type { Coming, VillageFound } from './villageFound.ts';
+import { type Coming, dayOfComing, type VillageFound } from './villageFound.ts';
 
 type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 
@@ -65,8 +65,9 @@ function whenItDrinks(
   return { first: say('rolloutFinding.by', values), more: `${planned} ${say('rolloutFinding.promise')}`.trim() };
 }
 
-function whoComes({ crew, trip, stop }: Coming, { say, numbers }: Words): string {
-  const comes = stop.starts ?? stop.arrives ?? trip.leaves;
+function whoComes(coming: Coming, { say, numbers }: Words): string {
+  const { crew, trip } = coming;
+  const comes = dayOfComing(coming);
   const values = {
     crew: crew.name,
     week: numbers.date(weekOfDay(comes)?.from ?? comes),

@@ -28,8 +28,10 @@ export function WeekWords(asked: WordsAsked) {
           <ul>
             {closed.map(({ strip, span }) => (
               <li key={`${strip.stripId} ${span.from} ${span.kind}`} className={`way-${span.kind}`}>
-                <b>{say('rolloutMap.way_is', { name: strip.name, kind: span.kind })}</b> {span.said}{' '}
-                {say('rolloutMap.span', { from: days.inYear(span.from), to: days.inYear(span.to) })}
+                {say('rolloutMap.way_is', {
+                  ...{ name: strip.name, said: span.said },
+                  ...{ from: days.inYear(span.from), to: days.inYear(span.to) },
+                })}
               </li>
             ))}
           </ul>
