@@ -2234,7 +2234,7 @@ export const rolloutChoosing = {
   "priority": "counts {times} times",
   "ready": "ready from {day}",
   "reason_wanted": "Say why it comes before others: who waits longer for it will ask.",
-  "set": "{count, plural, one {Agreement, days and priority of # site} other {Agreement, days and priority of # sites}}",
+  "set": "{count, plural, =1 {Agreement, days and priority of {name}} one {Agreement, days and priority of # site, {name}} other {Agreement, days and priority of # sites}}",
   "show": "Show those that",
   "show_all": "Show all",
   "take_out": "Take out what stands there",
@@ -2371,7 +2371,7 @@ export const rolloutMap = {
   "this_week": "This week",
   "title": "Week of {day}",
   "told": "{name}: {drinks, select, yes {people drink there} other {not yet}}. {place} of {count}.",
-  "trip": "{crew}’s trip of {day}",
+  "trip": "Trip of {day}",
   "way_is": "{name}: {said}, {from} to {to}.",
   "week": "week of {day}",
   "works": "{when}: at {name}, {people}."

@@ -2235,7 +2235,7 @@ export const rolloutChoosing = {
   "priority": "cuenta {times} veces",
   "ready": "listo desde el {day}",
   "reason_wanted": "Diga por qué va antes que otros: quien espera más por ello lo preguntará.",
-  "set": "{count, plural, one {Acuerdo, días y prioridad de # sitio} many {Acuerdo, días y prioridad de # de sitios} other {Acuerdo, días y prioridad de # sitios}}",
+  "set": "{count, plural, =1 {Acuerdo, días y prioridad de {name}} one {Acuerdo, días y prioridad de # sitio, {name}} many {Acuerdo, días y prioridad de # de sitios} other {Acuerdo, días y prioridad de # sitios}}",
   "show": "Mostrar los que",
   "show_all": "Mostrar todos",
   "take_out": "Quitar lo que hay",
@@ -2372,7 +2372,7 @@ export const rolloutMap = {
   "this_week": "Esta semana",
   "title": "Semana del {day}",
   "told": "{name}: {drinks, select, yes {allí se bebe} other {todavía no}}. {place} de {count}.",
-  "trip": "Viaje de {crew} del {day}",
+  "trip": "Viaje del {day}",
   "way_is": "{name}: {said}, {from} a {to}.",
   "week": "semana del {day}",
   "works": "{when}: en {name}, {people}."

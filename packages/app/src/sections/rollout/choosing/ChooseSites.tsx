@@ -1,3 +1,4 @@
+import type { SheetCandidate } from '@eavewell/tables';
 import { useSuspenseQuery } from '@tanstack/react-query';
 import { Link, useParams, useSearch } from '@tanstack/react-router';
 import { useCallback, useDeferredValue, useMemo, useState } from 'react';
@@ -59,7 +60,9 @@ export function ChooseSites() {
       <ChoosingTools {...{ candidates, tally, asked, typed }} onType={setTyped} />
       {chosen.size === 0 ? null : (
         <section className="chosen-work on-screen" aria-labelledby="chosen-work">
-          <h2 id="chosen-work">{say('rolloutChoosing.set', { count: chosen.size })}</h2>
+          <h2 id="chosen-work">
+            {say('rolloutChoosing.set', { count: chosen.size, name: nameOfOne(candidates, chosen) })}
+          </h2>
           <SetWork programmeId={programmeId} siteIds={chosen} />
         </section>
       )}
@@ -81,4 +84,9 @@ export function ChooseSites() {
       )}
     </div>
   );
+}
+
+/** What the one site is called that is chosen; empty where there are more. */
+function nameOfOne(candidates: readonly SheetCandidate[], chosen: ReadonlySet<string>): string {
+  return chosen.size === 1 ? (candidates.find(({ siteId }) => chosen.has(siteId))?.name ?? '') : '';
 }

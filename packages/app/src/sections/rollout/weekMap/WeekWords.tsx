@@ -79,7 +79,8 @@ function Crew({ of, week, days, ...asked }: WordsAsked & { readonly of: CrewOfWe
             params={{ programmeId, tripId: trip.tripId }}
             search={plan === undefined ? {} : { plan }}
           >
-            {say('rolloutMap.trip', { crew: crew.name, day: days.inYear(trip.leaves) })}
+            {say('rolloutMap.trip', { day: days.inYear(trip.leaves) })}
+            <span className="said-only">, {crew.name}</span>
           </Link>
         ))}
       </h3>
