@@ -50,15 +50,15 @@ export function TripEntry({ programmeId, of, today, isAsked }: TripEntryProps) {
     <div className="trip-entry" role="group" aria-labelledby={id}>
       <p id={id}>
         {isAsked ? (
-          <b>
-            {say(trip.state === 'underWay' ? 'rolloutHappened.ask_back' : 'rolloutHappened.ask_left', {
-              crew: crew.name,
-              day: numbers.date(was),
-            })}
-          </b>
-        ) : (
-          <b>{crew.name}</b>
-        )}{' '}
+          <>
+            <b>
+              {say(trip.state === 'underWay' ? 'rolloutHappened.ask_back' : 'rolloutHappened.ask_left', {
+                crew: crew.name,
+                day: numbers.date(was),
+              })}
+            </b>{' '}
+          </>
+        ) : null}
         {trip.said}
       </p>
       <p className="presses on-screen">
