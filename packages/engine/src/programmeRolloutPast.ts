@@ -1,5 +1,8 @@
 import type { CalendarDays, CrewFacts, DayIndex, PlanFacts, PlanTripFacts, ProgrammeFacts } from './kernel/index.ts';
+import { kitAtSite, readyKit } from './programmeKit.ts';
 import { type PlanDays, workingDays } from './programmeRolloutDays.ts';
+import type { RolloutSite } from './programmeRolloutFacts.ts';
+import type { Taken } from './programmeRolloutStock.ts';
 
 /** A stop of a trip that left. */
 export interface PastStop {
@@ -126,3 +129,41 @@ function freeAfter(crew: CrewFacts, back: DayIndex, calendars: readonly Calendar
 
 /** What of a day rounding may add. */
 const slack_days = 1e-9;
+
+/**
+ * What did trips that left take from the stores? The kit of their sites that are handed over, and of all where a trip is under way: what was
+ * brought back is there again.
+ */
+export function takenByTrips(
+  past: readonly PastTrip[],
+  facts: ProgrammeFacts,
+  { sites, today, rootOf }: TakenFrom,
+): ReadonlyMap<string, readonly Taken[]> {
+  const taken = new Map<string, Taken[]>();
+  if (past.length === 0) return taken;
+  const storeOf = new Map(facts.rollout.crews.map(({ crewId, store }) => [crewId, rootOf(store)]));
+  const lines = new Map(sites.map((one) => [one.site.siteId, one.lines]));
+  const known = new Map(facts.sites.map((site) => [site.siteId, site]));
+  const kit = readyKit(facts, today);
+  for (const { crewId, state, leftOn, stops } of past) {
+    const store = storeOf.get(crewId);
+    if (store === undefined) continue;
+    for (const { siteId, handOver } of stops) {
+      const site = known.get(siteId);
+      if (site === undefined || (state === 'done' && handOver === null)) continue;
+      // Of a site that is handed over nothing is wanted any more: what was is what it took.
+      const own = handOver === null ? (lines.get(siteId) ?? []) : kitAtSite({ ...site, handOverDay: null }, kit).lines;
+      for (const { partId, total_count } of own)
+        if (total_count !== null && total_count > 0)
+          taken.set(partId, [...(taken.get(partId) ?? []), { store, leftOn, quantity_count: total_count }]);
+    }
+  }
+  return taken;
+}
+
+interface TakenFrom {
+  readonly sites: readonly RolloutSite[];
+  readonly today: DayIndex;
+  /** Where the goods of a store come to. */
+  readonly rootOf: (store: string) => string;
+}

@@ -27,6 +27,11 @@ export interface BoatInput {
   /** The same at its limit: what the hull is drawn by. */
   readonly atLimit_cm: number | null;
   readonly leastFreeboard_cm: number | null;
+  /**
+   * From end to end [m]: hull, water and people are then to scale, as far as the freeboard is known. Null: not known, and the picture says that it
+   * is not to scale. Left out: nothing is said of it.
+   */
+  readonly length_m?: number | null;
 }
 
 /** The words of the picture. */
@@ -35,6 +40,8 @@ export interface BoatWords {
   mark(height_cm: number): string;
   /** Room of the limit that is not taken: `200 kg to spare`. */
   spare(mass_kg: number): string;
+  /** `9.6 m`; null: the hull is a plain scheme, `not to scale`. */
+  length?(length_m: number | null): string;
 }
 
 const [height_px, gunwale_px, hull_px, hold_px] = [188, 88, 62, 52] as const;
@@ -49,21 +56,28 @@ const leastLabel_px = 130;
  * @param input - blocks and limits
  * @param words - its words
  * @param layout - width [px]
- * @returns the picture; length of a block to scale of mass, hull and people not to scale [px]
+ * @returns the picture; length of a block to scale of mass; hull, freeboard and people to scale where the length is known, else not [px]
  * @definition ours: docs/decisions/0287-kits-loads-and-costs-drawn.md
  */
 // long: the hull from stern to bow
 export function boatPicture(
-  { blocks, limit_kg, freeboard_cm, atLimit_cm, leastFreeboard_cm }: BoatInput,
+  { blocks, limit_kg, freeboard_cm, atLimit_cm, leastFreeboard_cm, length_m }: BoatInput,
   words: BoatWords,
   { width }: { readonly width: number },
 ): Picture {
-  const lettering = new Lettering(width, height_px);
+  const lettering = new Lettering(width, length_m === undefined ? height_px : height_px + lengthLine_px);
   const isNarrow = width < 480;
   const end = width - (isNarrow ? 10 : 150);
   const [stern, bow] = [14, end];
   const keel = gunwale_px + hull_px;
-  const water = gunwale_px + (freeboard_cm === null ? 34 : drawnFreeboard_px(freeboard_cm, atLimit_cm));
+  const pxPerM = length_m == null || !(length_m > 0) ? null : (bow - stern) / length_m;
+  const water =
+    gunwale_px +
+    (freeboard_cm === null
+      ? 34
+      : pxPerM === null
+        ? drawnFreeboard_px(freeboard_cm, atLimit_cm)
+        : Math.min((pxPerM * freeboard_cm) / 100, hull_px - leastDraught_px));
   const hold = { from: stern + 64, to: bow - (isNarrow ? 60 : 120) };
   const total = blocks.reduce((sum, { mass_kg }) => sum + mass_kg, 0);
   const k = (hold.to - hold.from) / Math.max(limit_kg ?? 0, total, 1);
@@ -122,9 +136,35 @@ export function boatPicture(
     if (letterWidth_px(spare) < hold.to - at - 8)
       lettering.set({ text: spare, ink: 'second' }, { x: (at + hold.to) / 2, y: gunwale_px + 20, anchor: 'middle' });
   }
-  shapes.push(...sitting(stern + 34, gunwale_px), ...(isNarrow ? [] : sitting(bow - 84, gunwale_px - 4)));
+  // Who sits is drawn as high as a person where the hull is to scale, and never so low that nobody is seen.
+  const tall = pxPerM === null ? 1 : Math.min(1.3, Math.max(0.55, (sitting_m * pxPerM) / sitting_px));
+  shapes.push(...sitting(stern + 34, gunwale_px, tall), ...(isNarrow ? [] : sitting(bow - 84, gunwale_px - 4, tall)));
   shapes.push(...freeboardOf({ freeboard_cm, leastFreeboard_cm, water, bow, hold, isNarrow, width }, words, lettering));
-  return { width, height: height_px, pxPerM: null, shapes: [...shapes, ...lettering.letters], handles: [] };
+  if (length_m !== undefined) shapes.push(...lengthOf(length_m, { stern, bow }, words, lettering));
+  const height = length_m === undefined ? height_px : height_px + lengthLine_px;
+  return { width, height, pxPerM, shapes: [...shapes, ...lettering.letters], handles: [] };
+}
+
+/** Room under the water for the length of the hull [px]. */
+const lengthLine_px = 26;
+
+/** How long it is, under it; or that nobody measured it, so that the picture is a scheme. */
+function lengthOf(
+  length_m: number | null,
+  { stern, bow }: { readonly stern: number; readonly bow: number },
+  words: BoatWords,
+  lettering: Lettering,
+): readonly Shape[] {
+  const said = words.length?.(length_m) ?? '';
+  const y = height_px + 8;
+  lettering.set({ text: said, ink: 'second' }, { x: (stern + bow) / 2, y: y + 5, anchor: 'middle' }, { hasHalo: true });
+  if (length_m === null) return [];
+  return [
+    stroke(
+      `${across(stern, y, bow)}M${px(stern - 4)} ${px(y + 4)}l8 -8M${px(bow - 4)} ${px(y + 4)}l8 -8`,
+      pen('thin', 'ink'),
+    ),
+  ];
 }
 
 /** Freeboard at the limit is drawn as high as this, and never less than a hand over the keel [px]. */
@@ -168,25 +208,26 @@ function freeboardOf(
     const y = edge + ((water - edge) * leastFreeboard_cm) / freeboard_cm;
     const x = hold.to + 10;
     shapes.push(stroke(across(x, y, x + 34), pen('cut', 'ink')));
-    const spot = isNarrow
-      ? ({ x: width - 4, y: height_px - 12, anchor: 'end' } as const)
-      : ({ x: bow + 8, y: water + 34 } as const);
-    shapes.push(
-      stroke(
-        `M${px(x + 34)} ${px(y)}L${px(spot.x - (isNarrow ? 20 : 4))} ${px(spot.y - (isNarrow ? 14 : 4))}`,
-        pen('hair', 'ink'),
-      ),
-    );
-    lettering.set({ text: words.mark(leastFreeboard_cm), isStrong: true }, spot, { hasHalo: true });
+    const foot = { x: width - 4, y: height_px - 12, anchor: 'end' } as const;
+    const beside = { x: bow + 8, y: water + 34 } as const;
+    const mark = { text: words.mark(leastFreeboard_cm), isStrong: true } as const;
+    const isBeside = !isNarrow && lettering.set(mark, beside, { hasHalo: true });
+    // What must not be missing finds a place under the water where there is none beside the bow.
+    if (!isBeside) lettering.set(mark, [foot, { ...foot, x: bow - 40 }], { hasHalo: true });
+    const end = isBeside ? { x: beside.x - 4, y: beside.y - 4 } : { x: foot.x - 20, y: foot.y - 14 };
+    shapes.push(stroke(`M${px(x + 34)} ${px(y)}L${px(end.x)} ${px(end.y)}`, pen('hair', 'ink')));
   }
   return shapes;
 }
 
+/** Someone who sits, from the seat to the crown: as drawn [px], and of a grown person [m]. Ours: a little under half of a standing height. */
+const [sitting_px, sitting_m] = [45, 0.85] as const;
+
 /** Someone who sits, low in the boat: outline alone. */
-function sitting(x: number, floor: number): readonly Shape[] {
+function sitting(x: number, floor: number, k: number): readonly Shape[] {
   const d =
-    limb(x, floor - 38, 7, x, floor - 37, 6.5) +
-    limb(x, floor - 24, 8, x - 1, floor - 4, 9) +
-    limb(x, floor - 2, 6, x + 16, floor - 1, 5);
+    limb(x, floor - 38 * k, 7 * k, x, floor - 37 * k, 6.5 * k) +
+    limb(x, floor - 24 * k, 8 * k, x - k, floor - 4 * k, 9 * k) +
+    limb(x, floor - 2 * k, 6 * k, x + 16 * k, floor - k, 5 * k);
   return [group('person', [fill(d, 'figure', pen('edge', 'mark')), fill(d, 'figure')])];
 }

@@ -1,7 +1,7 @@
 import type { StationVerdict } from '@eavewell/engine';
 import type { Branch, Canvas } from '../document/canvas.ts';
 import { type Align, drawLines, type Room, type SetLines, type Setter } from '../document/setter.ts';
-import { lines_pt, mm } from '../document/sheetSize.ts';
+import { lines_pt, mm, sizes_pt } from '../document/sheetSize.ts';
 import { drawMark } from '../drawing/mark.ts';
 import type { Text, Weight } from '../text/index.ts';
 import { type Band, band, branchOnce } from './band.ts';
@@ -31,6 +31,8 @@ export interface TableInput {
   readonly before_pt?: number;
   /** Its rows alone, where its heads say nothing. */
   readonly isHeadless?: boolean;
+  /** Height of its letters; left out: those of the body. */
+  readonly size_pt?: number;
 }
 
 /** White between columns, and over and under the letters of a row [pt]. */
@@ -61,7 +63,7 @@ interface SetCell {
   draw(canvas: Canvas, room: Room): void;
 }
 
-function setCell(setter: Setter, cell: Cell, { width, align }: Slot): SetCell {
+function setCell(setter: Setter, cell: Cell, { width, align }: Slot, size_pt: number): SetCell {
   if (cell.kind === 'blank') return { height_pt: 0, draw: () => {} };
   if (cell.kind === 'box')
     return {
@@ -79,7 +81,7 @@ function setCell(setter: Setter, cell: Cell, { width, align }: Slot): SetCell {
       },
     };
   }
-  const set: SetLines = setter.lines(cell.text, 'body', width, cell.weight ?? 'plain');
+  const set: SetLines = setter.lines(cell.text, size_pt, width, cell.weight ?? 'plain');
   return {
     height_pt: set.height_pt,
     draw: (canvas, room) => drawLines(canvas, setter, set, { ...room, width }, align),
@@ -95,12 +97,12 @@ function setCell(setter: Setter, cell: Cell, { width, align }: Slot): SetCell {
  * @returns its head, which comes again on each page, and its rows
  */
 export function table(setter: Setter, width: number, input: TableInput): readonly Band[] {
-  const { columns, rows, leastRow_pt = 0, before_pt = 2, isHeadless = false } = input;
+  const { columns, rows, leastRow_pt = 0, before_pt = 2, isHeadless = false, size_pt = sizes_pt.body } = input;
   const slots = slotsOf(columns, width);
   const branch = branchOnce('Table');
   const head = headBand(setter, width, columns, slots, branch, before_pt);
   const drawn = rows.map((cells, nth): Band => {
-    const set = slots.map((slot, at) => setCell(setter, cells[at] ?? { kind: 'blank' }, slot));
+    const set = slots.map((slot, at) => setCell(setter, cells[at] ?? { kind: 'blank' }, slot, size_pt));
     const high = Math.max(leastRow_pt, ...set.map(({ height_pt }) => height_pt)) + 2 * padding_pt;
     return band(
       high,

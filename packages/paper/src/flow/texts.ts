@@ -32,7 +32,7 @@ function partsOf(set: SetLines, most = mostKept): readonly SetLines[] {
 
 /** How a paragraph is set. */
 interface Manner {
-  readonly size?: Size;
+  readonly size?: Size | number;
   readonly weight?: Weight;
   readonly before_pt?: number;
   readonly keepsNext?: boolean;
@@ -59,14 +59,17 @@ const inside_pt = mm(4);
  * @param setter - lays its lines
  * @param width - of the frame [pt]
  * @param texts - each begins a line
+ * @param before_pt - white over it
+ * @param size - of its letters
  */
 export function framed(
   setter: Setter,
   width: number,
   texts: readonly Text[],
   before_pt: number = spaces_pt.frame,
+  size: Size | number = 'body',
 ): readonly Band[] {
-  const sets = texts.flatMap((text) => partsOf(setter.lines(text, 'body', width - 2 * inside_pt), 40));
+  const sets = texts.flatMap((text) => partsOf(setter.lines(text, size, width - 2 * inside_pt), 40));
   const heights = sets.map(({ height_pt }) => height_pt);
   // 40 lines fill a page: then each text has a frame of its own.
   const isOne = heights.reduce((sum, one) => sum + one, 0) < 40 * 15;

@@ -1,5 +1,6 @@
 import type { Language } from '@eavewell/words';
 import { type Branch, Canvas } from '../document/canvas.ts';
+import { firstTop_pt, type Heads, laterTop_pt } from '../document/heads.ts';
 import { Setter } from '../document/setter.ts';
 import { bodyEnd_pt, bodyWidth_pt, margin_pt } from '../document/sheetSize.ts';
 import { type Placed, pagesOf } from '../flow/index.ts';
@@ -8,7 +9,7 @@ import { caretaker } from './caretaker.ts';
 import type { SitePackContent, SitePackOptions } from './content.ts';
 import { kit } from './kit.ts';
 import { overview } from './overview.ts';
-import { firstTop_pt, type Heads, headsOf, laterTop_pt } from './pageHead.ts';
+import { headsOf } from './pageHead.ts';
 import { reasons } from './reasons.ts';
 import { steps } from './steps.ts';
 import { testRecord } from './testRecord.ts';

@@ -209,6 +209,7 @@ export type SheetCandidate = z.infer<typeof candidate>;
 /** One trip in full: the manifest, the legs, what is aboard, cautions. */
 export const rolloutTrip = z.strictObject({
   stamp: z.string(),
+  programme: z.string(),
   planId: z.string(),
   plan: z.string(),
   isInForce: z.boolean(),
@@ -231,9 +232,15 @@ export const rolloutTrip = z.strictObject({
       mode: z.string(),
       limit_kg: z.number().nullable(),
       leastFreeboard_m: z.number().nullable(),
+      freeboard_m: z.number().nullable().describe('At its limit.'),
+      freeboardEmpty_m: z.number().nullable().describe('With its crew and nothing else aboard.'),
       length_m: z.number().nullable(),
+      limitSetBy: z.string().nullable(),
     }),
   ),
+  places: z
+    .array(z.strictObject({ placeId: z.string(), name: z.string() }))
+    .describe('Names of the places and sites its legs go by.'),
   crew_kg: z.number().nullable().describe('The people of the crew with what they carry; null: not known.'),
   fuel_kg: z.number().nullable(),
   cautions: aTrip.cautions,

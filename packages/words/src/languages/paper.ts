@@ -10,6 +10,7 @@ export const paperSections = [
   "pack",
   "pictures",
   "remedies",
+  "rolloutPapers",
   "severities",
   "stations",
   "steps",

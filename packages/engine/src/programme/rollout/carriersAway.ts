@@ -2,7 +2,13 @@ import type { Crew, Pool } from './problem.ts';
 
 type Away = NonNullable<Pool['away']>[number];
 
-/** How many carriers of a pool are left on the day on which most of them are away; below 1: on some day none is. */
+/**
+ * How many carriers of a pool are left on the day on which most of them are away?
+ *
+ * @param pool - carriers [count] and when how many of them are away [day]
+ * @returns how many are there at the least [count]; below 1: on some day none is
+ * @definition docs/methods/rollout.md, A trip
+ */
 export function leastThere({ carriers_count, away = [] }: Pool): number {
   const most = away.reduce((found, { from }) => Math.max(found, awayOn(away, from)), 0);
   return carriers_count - most;

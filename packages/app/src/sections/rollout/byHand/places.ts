@@ -133,7 +133,7 @@ export function crewOfPlace(plan: PlanShown, place: Place): string | null {
 /** The nearest by day; a place in a trip before one in a trip of its own. */
 function nearestSlot(slots: readonly Slot[], day: number): Place | null {
   let best: Slot | null = null;
-  const far = (slot: Slot) => Math.abs(slot.day - day) + (slot.place.kind === 'newTrip' ? 0.5 : 0);
+  const far = (slot: Slot) => Math.abs(slot.day - day) + (slot.place.kind === 'newTrip' ? 1.5 : 0);
   for (const slot of slots) if (best === null || far(slot) < far(best)) best = slot;
   return best?.place ?? null;
 }
@@ -187,7 +187,7 @@ const mondayOf = (day: number) => day - ((((day + 3) % week_days) + week_days) %
 
 /** A trip leaves a week later or earlier; earlier than the plan begins means as soon as it can. */
 function aWeekOn(plan: PlanShown, held: Held & { readonly kind: 'trip' }, at: Place, onward: 1 | -1): Place {
-  if (at.kind !== 'amongTrips') return at;
+  if (at.kind !== 'amongTrips' || (at.notBefore === null && onward < 0)) return at;
   const leaves = tripOf(plan, held.tripId)?.trip.leaves;
   const now = dayOr(dayOr(0, plan.from), at.notBefore, leaves);
   return { ...at, notBefore: notBeforeOf(plan, mondayOf(now) + onward * week_days) };

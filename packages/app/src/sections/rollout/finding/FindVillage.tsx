@@ -97,7 +97,7 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
   const { say } = language;
   const { found, sheet, programmeId } = props;
   const { plan, week } = useSearch({ from });
-  const { first, then, why } = useMemo(() => villageWords(found, sheet, language), [found, sheet, language]);
+  const { first, more, why } = useMemo(() => villageWords(found, sheet, language), [found, sheet, language]);
   const { siteId, name } = found.village;
   const mending = found.kind === 'notPlanned' ? mendingOf(found.candidate) : null;
   const ofPlan = plan === undefined ? {} : { plan };
@@ -106,7 +106,7 @@ function Answer(props: { readonly found: VillageFound; readonly sheet: RolloutSh
     <section className="village-answer" aria-label={say('rolloutFinding.answer', { name })}>
       <div role="status">
         <p className="sentence">
-          <b>{first}</b> {then}
+          <b>{first}</b> {more}
         </p>
         {why.map((said) => (
           <p key={said}>{said}</p>

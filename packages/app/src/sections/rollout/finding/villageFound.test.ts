@@ -18,17 +18,17 @@ const withTrip = (change: Parameters<typeof tripWith>[0]) =>
 
 describe('when a village drinks', () => {
   it('says the day as likely as not, the day nine times in ten, and who comes', () => {
-    const { first, then, why } = told(sheetWith({}))!;
+    const { first, more, why } = told(sheetWith({}))!;
     expect(first).toBe('Vennaro drinks by 14 June 2027, as likely as not; by 3 July 2027, nine times in ten.');
-    expect(then).toContain('Crew 2 comes in the week of 7 June 2027');
-    expect(then).toContain('12 June 2027');
+    expect(more).toContain('Crew 2 comes in the week of 7 June 2027');
+    expect(more).toContain('12 June 2027');
     expect(why).toEqual([]);
   });
 
   it('never tells a day as sure: without futures it says that nobody knows', () => {
     const alone = withTrip({ stops: [stopWith({ futures: null })] });
-    expect(told({ ...alone, futures: 'none' })!.then).toContain('not known');
-    expect(told({ ...alone, futures: 'beingDrawn' })!.then).toContain('being worked out');
+    expect(told({ ...alone, futures: 'none' })!.more).toContain('not known');
+    expect(told({ ...alone, futures: 'beingDrawn' })!.more).toContain('being worked out');
   });
 
   it('says so where the late day, or even the middle one, is not within the days looked at', () => {
@@ -72,7 +72,7 @@ describe('a village no trip goes to', () => {
   it('says why, and where that is changed', () => {
     expect(told(left)).toEqual({
       first: 'Vennaro is in no trip of this plan.',
-      then: '',
+      more: '',
       why: ['It does not hold as designed.'],
     });
     expect(mendingOf(left.candidates[0]!)?.to).toBe('site');

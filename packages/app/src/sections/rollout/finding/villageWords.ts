@@ -8,7 +8,7 @@ type Words = Pick<AppLanguage, 'say' | 'numbers'>;
 /** What is told of a village: when it drinks and how sure that is, then who comes, then what holds it up. */
 export interface VillageTold {
   readonly first: string;
-  readonly then: string;
+  readonly more: string;
   readonly why: readonly string[];
 }
 
@@ -23,19 +23,19 @@ export function villageWords(
   if (found.kind === 'notPlanned') {
     const { reason, said } = found.candidate;
     const why = said === '' ? (reason === null ? [say('rolloutFinding.no_trip')] : []) : [said];
-    return { first: say('rolloutFinding.not_planned', { name }), then: '', why };
+    return { first: say('rolloutFinding.not_planned', { name }), more: '', why };
   }
   if (found.kind === 'handedOver') return handedOver(name, found.coming, words);
-  const { first, then } = whenItDrinks(found.coming, futures, name, words);
-  return { first, then: `${then} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
+  const { first, more } = whenItDrinks(found.coming, futures, name, words);
+  return { first, more: `${more} ${whoComes(found.coming, words)}`, why: heldUpBy(found.coming, words) };
 }
 
 function handedOver(name: string, coming: Coming | null, { say, numbers }: Words): VillageTold {
   const [day, served] = [coming?.stop.handOver ?? null, coming?.stop.served ?? null];
-  if (day === null) return { first: say('rolloutFinding.handed_over', { name }), then: '', why: [] };
+  if (day === null) return { first: say('rolloutFinding.handed_over', { name }), more: '', why: [] };
   const first = say('rolloutFinding.handed_over_on', { name, day: numbers.date(day) });
   const isLater = served !== null && served > day;
-  return { first, then: isLater ? say('rolloutFinding.serves_from', { day: numbers.date(served) }) : '', why: [] };
+  return { first, more: isLater ? say('rolloutFinding.serves_from', { day: numbers.date(served) }) : '', why: [] };
 }
 
 /** The day as likely as not, and the day nine times in ten; without futures the day if all goes as likely, and that no more is known. */
@@ -44,7 +44,7 @@ function whenItDrinks(
   state: RolloutSheet['futures'],
   name: string,
   { say, numbers }: Words,
-): { readonly first: string; readonly then: string } {
+): { readonly first: string; readonly more: string } {
   const { served, futures } = stop;
   const planned = served === null ? '' : say('rolloutFinding.if_all_goes', { day: numbers.date(served) });
   if (futures === null) {
@@ -52,13 +52,13 @@ function whenItDrinks(
       served === null
         ? say('rolloutFinding.no_day', { name })
         : say('rolloutFinding.drinks_from', { name, day: numbers.date(served) });
-    return { first, then: say(state === 'none' ? 'rolloutFinding.sure_unknown' : 'rolloutFinding.sure_to_come') };
+    return { first, more: say(state === 'none' ? 'rolloutFinding.sure_unknown' : 'rolloutFinding.sure_to_come') };
   }
   const { p50, p90 } = futures;
-  if (p50 === null) return { first: say('rolloutFinding.hardly', { name }), then: planned };
-  if (p90 === null) return { first: say('rolloutFinding.by_half', { name, likely: numbers.date(p50) }), then: planned };
+  if (p50 === null) return { first: say('rolloutFinding.hardly', { name }), more: planned };
+  if (p90 === null) return { first: say('rolloutFinding.by_half', { name, likely: numbers.date(p50) }), more: planned };
   const values = { name, likely: numbers.date(p50), late: numbers.date(p90) };
-  return { first: say('rolloutFinding.by', values), then: `${planned} ${say('rolloutFinding.promise')}`.trim() };
+  return { first: say('rolloutFinding.by', values), more: `${planned} ${say('rolloutFinding.promise')}`.trim() };
 }
 
 function whoComes({ crew, trip, stop }: Coming, { say, numbers }: Words): string {

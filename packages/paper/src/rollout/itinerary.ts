@@ -1,0 +1,146 @@
+import { daysOfTrip, type TripDay, type TripEvent } from '@eavewell/report';
+import type { Language } from '@eavewell/words';
+import type { Setter } from '../document/setter.ts';
+import { mm } from '../document/sheetSize.ts';
+import { type Band, columns, heading, paragraph } from '../flow/index.ts';
+import { cautionsOf, namesOf, type PaperOptions, printedSaid, type TripOnPaper } from './given.ts';
+import { type RolloutPaper, rolloutPaper } from './laid.ts';
+import { kg } from './masses.ts';
+
+/** A crew with its trips, in the order they go. */
+export interface CrewOnPaper {
+  readonly programme: string;
+  readonly plan: string;
+  readonly crew: TripOnPaper['crew'];
+  readonly trips: readonly TripOnPaper[];
+}
+
+/**
+ * What a crew does, day by day, trip by trip.
+ *
+ * @param given - the crew and its trips
+ * @param language - of the paper
+ * @param options - when it is printed
+ * @returns the file, or the letters no face has
+ * @law every page has the cautions of boats where one of its trips goes on a river, or may
+ * @definition ours: docs/decisions/0368-paper-of-a-trip.md
+ */
+export function itineraryPaper(given: CrewOnPaper, language: Language, options: PaperOptions): RolloutPaper {
+  const { say, numbers } = language;
+  const { crew, trips, programme } = given;
+  const first = trips[0];
+  const last = trips.at(-1);
+  const when =
+    first === undefined || last === undefined
+      ? []
+      : [`${numbers.date(first.trip.leaves)} – ${numbers.date(last.trip.back)}`];
+  const head = {
+    number: (page: number, pages: number) => say('rolloutPapers.itinerary_page', { page, pages }),
+    ...{ name: crew.name, laterName: crew.name },
+    right: [say('rolloutPapers.trips_of', { count: numbers.given(trips.length, '') }), ...when],
+    printed: printedSaid(given, options, language),
+    plans: say('pack.plans'),
+  };
+  const part = {
+    ...{ head, caution: cautionsOf(trips, language) },
+    sections: (setter: Setter, width: number) =>
+      trips.length === 0
+        ? [{ startsPage: true, bands: paragraph(setter, width, say('rolloutPapers.no_trip')) }]
+        : trips.map((trip) => ({ startsPage: false, bands: tripBands(setter, width, trip, language) })),
+  };
+  const title = `${say('rolloutPapers.itinerary')}: ${crew.name}`;
+  return rolloutPaper({ title, author: programme }, [part], language, options);
+}
+
+const dayWidth_share = 22;
+
+function tripBands(setter: Setter, width: number, given: TripOnPaper, language: Language): readonly Band[] {
+  const { say, numbers } = language;
+  const { trip, crew } = given;
+  const [leaves, back] = [numbers.date(trip.leaves), numbers.date(trip.back)];
+  const days = daysOfTrip(given, crew.store);
+  return [
+    heading(setter, width, say('rolloutPapers.trip', { trip: trip.tripId, leaves, back })),
+    ...days.map((day, nth) => dayBand(setter, width, day, given, language, nth)),
+  ];
+}
+
+/** A day beside what is done on it. A day on a river says so where the hand is. */
+function dayBand(
+  setter: Setter,
+  width: number,
+  day: TripDay,
+  given: TripOnPaper,
+  language: Language,
+  nth: number,
+): Band {
+  const { say, numbers } = language;
+  const said = day.events.flatMap((event) => eventSaid(event, given, language));
+  const sleeps = day.sleeps === null ? [] : [say('rolloutPapers.night', { place: namesOf(given)(day.sleeps) })];
+  const texts = [...said, ...sleeps];
+  const doing = (own: number) => [
+    ...(day.isOnRiver
+      ? paragraph(setter, own, say('rolloutPapers.day_river'), { weight: 'strong', before_pt: 1 })
+      : []),
+    ...texts.flatMap((text) => paragraph(setter, own, text, { before_pt: 1 })),
+  ];
+  return columns(
+    setter,
+    width,
+    mm(4),
+    [
+      { share: dayWidth_share, bands: (own) => paragraph(setter, own, numbers.date(day.day), { weight: 'strong' }) },
+      { share: 100 - dayWidth_share, bands: doing },
+    ],
+    nth === 0 ? 2 : 7,
+  );
+}
+
+/** What is done, in sentences. */
+function eventSaid(event: TripEvent, given: TripOnPaper, language: Language): readonly string[] {
+  const { say, numbers } = language;
+  const name = namesOf(given);
+  const { trip, aboard } = given;
+  if (event.kind === 'load') {
+    const pieces = numbers.given(
+      aboard.reduce((sum, { count }) => sum + count, 0),
+      '',
+    );
+    const mass = kg(trip.kg, language);
+    return [say('rolloutPapers.load', { place: name(event.placeId), mass, pieces, trip: trip.tripId })];
+  }
+  if (event.kind === 'home') return [say('rolloutPapers.home', { place: name(event.placeId) })];
+  if (event.kind === 'go') return legSaid(event.leg, name, language);
+  const { stop } = event;
+  const people = numbers.people(stop.people);
+  if (event.kind === 'work') return [say('rolloutPapers.work', { site: stop.name, people })];
+  const after = kg(event.aboard_kg, language);
+  const day = stop.served === null ? say('pack.not_known') : numbers.date(stop.served);
+  return [
+    say('rolloutPapers.hand_over', { site: stop.name, people, day }),
+    ...(event.aboard_kg > 0 ? [say('rolloutPapers.aboard_after', { mass: after })] : []),
+  ];
+}
+
+function legSaid(
+  leg: TripOnPaper['legs'][number],
+  name: (id: string) => string,
+  { say, numbers }: Language,
+): readonly string[] {
+  const [from, to] = [name(leg.from), name(leg.to)];
+  if (leg.stretches.length === 0) return [say('rolloutPapers.no_way', { from, to })];
+  // A tenth of an hour, and no leg of none.
+  const hours = (time_h: number) => numbers.quantity(Math.max(0.1, Math.round(time_h * 10) / 10), 'h');
+  const stretches = leg.stretches.map((one) =>
+    say('rolloutPapers.stretch', { mode: one.mode, to: name(one.to), hours: hours(one.hours_h) }),
+  );
+  const changes = leg.stretches
+    .filter(({ changeOver_h }) => changeOver_h > 0)
+    .map((one) => say('rolloutPapers.change_over', { place: name(one.from), hours: hours(one.changeOver_h) }));
+  const porters = leg.porters_count;
+  return [
+    say('rolloutPapers.go', { from, to, stretches: stretches.join('; ') }),
+    ...changes,
+    ...(porters > 0 ? [say('rolloutPapers.porters', { count: numbers.given(porters, '') })] : []),
+  ];
+}

@@ -1,0 +1,127 @@
+import type { AboardLine, TripLoad } from '@eavewell/report';
+import type { Language } from '@eavewell/words';
+import type { Setter } from '../document/setter.ts';
+import { type Band, type Cell, heading, paragraph, table, text } from '../flow/index.ts';
+import type { TripOnPaper } from './given.ts';
+import { kg, massOf } from './masses.ts';
+
+/** A row, and whether it is the head of a stop, which does not end a page. */
+interface Row {
+  readonly cells: readonly Cell[];
+  readonly isHead: boolean;
+}
+
+const blank: Cell = { kind: 'blank' };
+const box: Cell = { kind: 'box' };
+
+/**
+ * What is aboard, in the order it is put in, with boxes for loaded and landed; crew and fuel; all of it against the limit.
+ *
+ * @param setter - lays its letters
+ * @param width - of the body [pt]
+ * @param load - what is aboard
+ * @param trip - whose it is
+ * @param language - words
+ */
+export function loadTable(
+  setter: Setter,
+  width: number,
+  load: TripLoad,
+  trip: TripOnPaper,
+  language: Language,
+): readonly Band[] {
+  const { say } = language;
+  const head = heading(setter, width, say('rolloutPapers.order'), 8);
+  if (load.stops.every(({ lines }) => lines.length === 0))
+    return [head, ...paragraph(setter, width, say('rolloutPapers.nothing'))];
+  const rows: readonly Row[] = [
+    ...load.stops.flatMap((stop) => [
+      { isHead: true, cells: stopCells(stop, language) },
+      ...stop.lines.map((line) => ({ isHead: false, cells: lineCells(line, language) })),
+    ]),
+    ...totals(load, trip, language),
+  ];
+  const bands = table(setter, width, {
+    columns: [
+      { head: say('pack.part'), share: 40 },
+      { head: say('pack.count'), share: 9, align: 'figures' },
+      { head: say('rolloutPapers.each'), share: 13, align: 'figures' },
+      { head: say('pack.weight'), share: 15, align: 'figures' },
+      { head: say('rolloutPapers.longest'), share: 11, align: 'figures' },
+      { head: say('rolloutPapers.lift'), share: 10, align: 'figures' },
+      { head: say('rolloutPapers.loaded'), share: 10, align: 'middle' },
+      { head: say('pack.landed'), share: 10, align: 'middle' },
+    ],
+    rows: rows.map(({ cells }) => cells),
+  });
+  const dangers = load.hasBothDangers
+    ? paragraph(setter, width, say('rolloutPapers.both_dangers'), { weight: 'strong' })
+    : [];
+  // The first band is the head of the table.
+  return [
+    head,
+    ...dangers,
+    ...bands.map((one, at) => (at > 0 && rows[at - 1]!.isHead ? { ...one, keepsNext: true } : one)),
+  ];
+}
+
+function stopCells(stop: TripLoad['stops'][number], language: Language): readonly Cell[] {
+  const { say, numbers } = language;
+  const { nth, name } = stop;
+  const people = stop.people === null ? say('pack.not_known') : numbers.people(stop.people);
+  return [
+    text(say('rolloutPapers.stop', { nth, site: name, people }), 'strong'),
+    ...[blank, blank],
+    text(massOf(stop, language), 'strong'),
+  ];
+}
+
+function lineCells(line: AboardLine, language: Language): readonly Cell[] {
+  const { say, numbers } = language;
+  const { name, count, each_count, mass_kg, danger, longest_m, lift_people } = line;
+  const what = each_count === 1 ? name : say('pack.pack_of', { name, count: numbers.given(each_count, '') });
+  const unweighed = say('rolloutPapers.weight_not_known');
+  return [
+    danger === null ? text(what) : text(say(`rolloutPapers.apart_${danger}`, { name: what }), 'strong'),
+    text(numbers.given(count, '')),
+    text(mass_kg === null || count === 0 ? '' : kg(mass_kg / count, language)),
+    text(mass_kg === null ? unweighed : kg(mass_kg, language)),
+    text(longest_m === null ? '' : numbers.quantity(longest_m, 'm')),
+    text(lift_people === null ? '' : numbers.given(lift_people, '')),
+    ...[box, box],
+  ];
+}
+
+function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: Language): readonly Row[] {
+  const { say, numbers } = language;
+  const { fuel_kg, limit_kg, left_kg, loaded_kg, unweighed_count } = load;
+  const notKnown = say('rolloutPapers.weight_not_known');
+  const row = (said: string, weight: string): Row => ({
+    isHead: true,
+    cells: [text(said, 'strong'), blank, blank, text(weight, 'strong')],
+  });
+  const litres = numbers.quantity(Math.ceil(trip.fuel_L), 'L');
+  const limit = limit_kg === null ? null : kg(limit_kg, language);
+  const against =
+    left_kg === null || limit === null
+      ? null
+      : left_kg < 0
+        ? say('rolloutPapers.total_over', { limit, over: kg(-left_kg, language) })
+        : say('rolloutPapers.total_left', { limit, left: kg(Math.floor(left_kg), language) });
+  const all = { mass_kg: loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0) };
+  const together = say('rolloutPapers.parts_and_fuel');
+  return [
+    ...(trip.fuel_L > 0
+      ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))]
+      : []),
+    row(against === null ? together : `${together}; ${against}`, massOf(all, language)),
+    ...(unweighed_count > 0 ? [row(say('rolloutPapers.unweighed', { count: unweighed_count }), '')] : []),
+    {
+      ...row(
+        say('rolloutPapers.crew_line', { people: numbers.given(crew.people, '') }),
+        crew_kg === null ? notKnown : kg(crew_kg, language),
+      ),
+      isHead: false,
+    },
+  ];
+}

@@ -1,0 +1,78 @@
+import type { RolloutLegReport, RolloutTripAnswer } from '@eavewell/tables';
+import { mayBeAfloat } from './rolloutCautions.ts';
+
+/** What of a trip its days are told from. */
+export type TripDated = Pick<RolloutTripAnswer, 'trip' | 'legs' | 'aboard' | 'days'>;
+
+type Stop = RolloutTripAnswer['trip']['stops'][number];
+
+/** Something a crew does. */
+export type TripEvent =
+  | { readonly kind: 'load'; readonly placeId: string }
+  | { readonly kind: 'go'; readonly leg: RolloutLegReport }
+  | { readonly kind: 'work'; readonly stop: Stop }
+  /** `aboard_kg`: what is left aboard, of what has a mass. */
+  | { readonly kind: 'handOver'; readonly stop: Stop; readonly aboard_kg: number }
+  | { readonly kind: 'home'; readonly placeId: string };
+
+/** One day of a trip. */
+export interface TripDay {
+  readonly day: string;
+  /** In the order they happen. */
+  readonly events: readonly TripEvent[];
+  /** Where the crew sleeps; null: at its base, or not told. */
+  readonly sleeps: string | null;
+  readonly isOnRiver: boolean;
+}
+
+/**
+ * What does a crew do on a trip, day by day?
+ *
+ * @param dated - the trip with its legs
+ * @param store - where it loads, where the first leg does not say so
+ * @returns days on which something is begun or ended, in order; days between are spent at the work that was begun
+ * @law every leg and every stop stands once
+ * @definition ours: docs/decisions/0368-paper-of-a-trip.md
+ */
+export function daysOfTrip({ trip, legs, aboard, days }: TripDated, store: string): readonly TripDay[] {
+  const events: { readonly day: string; readonly event: TripEvent }[] = [];
+  const sites = new Set(trip.stops.map(({ siteId }) => siteId));
+  const onRiver: (readonly [string, string])[] = [];
+  let day = trip.leaves;
+  let isLoaded = false;
+  const left = new Map(trip.stops.map(({ siteId }) => [siteId, massFor(aboard, siteId)] as const));
+  const load = (placeId: string) => {
+    if (aboard.length > 0 && !isLoaded) events.push({ day, event: { kind: 'load', placeId } });
+    isLoaded = true;
+  };
+  for (const leg of legs) {
+    day = later(day, leg.leaves);
+    // It is loaded where it starts, unless its store lies on the way.
+    if (leg.from === store || sites.has(leg.to) || legs[0]?.from === store) load(leg.from);
+    events.push({ day, event: { kind: 'go', leg } });
+    const begins = day;
+    day = later(day, leg.arrives);
+    if (mayBeAfloat([leg])) onRiver.push([begins, day]);
+    const stop = trip.stops.find(({ siteId }) => siteId === leg.to);
+    if (stop === undefined) continue;
+    left.delete(stop.siteId);
+    const aboard_kg = [...left.values()].reduce((sum, one) => sum + one, 0);
+    day = later(day, stop.starts);
+    events.push({ day, event: { kind: 'work', stop } });
+    day = later(day, stop.handOver);
+    events.push({ day, event: { kind: 'handOver', stop, aboard_kg } });
+  }
+  const last = legs.at(-1);
+  if (last !== undefined) events.push({ day: later(day, trip.back), event: { kind: 'home', placeId: last.to } });
+  const sleeps = new Map(days.map((one) => [one.day, one.sleeps] as const));
+  return [...new Set(events.map((one) => one.day))].map((one) => {
+    const own = events.filter((event) => event.day === one).map(({ event }) => event);
+    const isOnRiver = onRiver.some(([from, to]) => from <= one && one <= to);
+    return { day: one, events: own, sleeps: sleeps.get(one) ?? null, isOnRiver };
+  });
+}
+
+const later = (day: string, perhaps: string | null): string => (perhaps !== null && perhaps > day ? perhaps : day);
+
+const massFor = (aboard: RolloutTripAnswer['aboard'], site: string): number =>
+  aboard.filter(({ siteId }) => siteId === site).reduce((sum, { mass_kg }) => sum + (mass_kg ?? 0), 0);
