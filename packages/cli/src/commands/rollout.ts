@@ -98,7 +98,7 @@ export async function rolloutCommand(
 
 /** Tables from which nothing but the rollout is reckoned: a row of them that is not used is missing in the plan. */
 const rolloutTables =
-  /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals|settings)\b/;
+  /^(?:places|ways|closures|riverLevels|wayLevels|crews|crewCarriers|workCalendars|arrivals|carriersAway|plans|planTrips|planStops|settings)\b/;
 /** What the rollout alone asks of a site. */
 const siteColumns =
   /^(?:place|weatherArea|readyFrom|finishBy|workMonths|priority_factor|agreedOn|install\w+_days|skill)$/;

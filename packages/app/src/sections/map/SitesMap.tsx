@@ -115,7 +115,7 @@ function Drawn({ frame, ...props }: SitesMapProps & { readonly frame: Frame }) {
               {...{ ...map, size: map.size, view: map.seen.view }}
               outline={tiles || typeof outline === 'string' ? null : outline}
             >
-              {props.own?.draw({ ...frame, at: map.at })}
+              {props.own?.draw({ ...frame, at: map.seen.at })}
             </MapSheet>
           </div>
         )}

@@ -59,7 +59,7 @@ export function TripKnown({ of: { trip } }: { readonly of: TripOfCrew }) {
   const { say, numbers } = language;
   const states = statesOf(trip, language);
   const load = say('rolloutBands.load', {
-    kg: numbers.quantity(Math.round(trip.kg), 'kg'),
+    kg: trip.kg === null ? '–' : numbers.quantity(Math.round(trip.kg), 'kg'),
     nights: say('rolloutBands.nights', { count: trip.nights_count }),
   });
   return (
