@@ -2381,6 +2381,7 @@ export const rolloutHappened = {
   "goods": "Goods",
   "goods_due": "{quantity} × {part} are due in {store} on {day}.",
   "mend_about": "What happened does not move with the plan. Mend it here if it was entered wrongly; an emptied day did not happen.",
+  "more_goods": "{count, plural, one {# more arrival} other {# more arrivals}}",
   "no_goods": "Nothing is on its way.",
   "no_plan": "There is no plan yet. What happens to boats, goods, ways and crews can be entered all the same.",
   "not_yet": "Not yet",

@@ -2382,6 +2382,7 @@ export const rolloutHappened = {
   "goods": "Material",
   "goods_due": "{quantity} × {part} llegan a {store} el {day}.",
   "mend_about": "Lo que pasó no se mueve con el plan. Corríjalo aquí si se anotó mal; un día vaciado no ocurrió.",
+  "more_goods": "{count, plural, one {# llegada más} other {# llegadas más}}",
   "no_goods": "No hay nada en camino.",
   "no_plan": "Aún no hay plan. Lo que pase con lanchas, material, vías y cuadrillas se puede anotar igualmente.",
   "not_yet": "Todavía no",
