@@ -111,7 +111,9 @@ function totals(load: TripLoad, { crew, crew_kg, trip }: TripOnPaper, language: 
   const all = { mass_kg: loaded_kg, unweighed_count: unweighed_count + (fuel_kg === null ? 1 : 0) };
   const together = say('rolloutPapers.parts_and_fuel');
   return [
-    ...(trip.fuel_L > 0 ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))] : []),
+    ...(trip.fuel_L > 0
+      ? [row(say('rolloutPapers.fuel_line', { litres }), fuel_kg === null ? notKnown : kg(fuel_kg, language))]
+      : []),
     row(against === null ? together : `${together}; ${against}`, massOf(all, language)),
     ...(unweighed_count > 0 ? [row(say('rolloutPapers.unweighed', { count: unweighed_count }), '')] : []),
     {
